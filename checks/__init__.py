@@ -1,0 +1,1 @@
+"""Overturning, sliding, bearing and anchoring, and what follows from them."""

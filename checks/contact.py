@@ -1,0 +1,190 @@
+"""The area on which a piece stands, cut by lines: caps, and points to integrate friction over."""
+
+from dataclasses import dataclass
+from functools import cached_property
+
+import numpy as np
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from ..design.shapes.shape import Array
+
+_HALVINGS = 30
+_LEVEL = 1.0e-7
+"""Edges whose ends differ less (m) along the normal lie across it and add no area."""
+
+
+@dataclass(frozen=True)
+class Caps:
+    """Caps that lines across the normals (E, 2) cut off a contact area, from the lee side inward.
+
+    ``reach`` (E,) is how far the area reaches along each normal, in m. ``depth``, ``area`` and
+    ``moment`` (E, V) are exact at each corner's depth below that reach: area in m2 and its first
+    moment about the lee extreme in m3. Between corners the chord's length is linear in depth, so
+    area is quadratic and its moment cubic.
+    """
+
+    normals: Array
+    reach: Array
+    depth: Array
+    area: Array
+    moment: Array
+    chord: Array
+    growth: Array
+
+    @property
+    def total(self) -> float:
+        """Return the whole contact area in m2."""
+        return float(self.area[0, -1])
+
+    def centroid_depth(self, area: Array) -> Array:
+        """Return the depth (…, E) in m of the centroid of the cap of each ``area`` (…, E) in m2.
+
+        An area beyond the whole takes the whole's centroid; area 0 gives 0.
+        """
+        wanted = np.clip(area, 0.0, self.total)
+        i = self._segment(self.area, wanted)
+        base, chord, growth = self._at(self.area, i), self._at(self.chord, i), self._at(self.growth, i)
+        rest = np.maximum(wanted - base, 0.0)
+        # rest = chord x + growth/2 x2, in the form that is stable for growth near 0
+        root = np.sqrt(np.maximum(chord**2 + 2.0 * growth * rest, 0.0))
+        span = self._at(self.depth, i + 1) - self._at(self.depth, i)
+        x = np.minimum(_ratio(2.0 * rest, chord + root), span)
+        moment = self._moment(i, x)
+        return _ratio(moment, wanted)
+
+    def area_about(self, depth: Array) -> Array:
+        """Return the area (…, E) in m2 of the cap whose centroid lies at ``depth`` (…, E) in m.
+
+        0 where the depth is negative (outside the lee edge); the whole area beyond its centroid.
+        """
+        i = self._segment(_ratio(self.moment, self.area), depth)
+        low, high = np.zeros_like(depth), self._at(self.depth, i + 1) - self._at(self.depth, i)
+        for _ in range(_HALVINGS):
+            middle = 0.5 * (low + high)
+            short = _ratio(self._moment(i, middle), self._area(i, middle)) < depth
+            low, high = np.where(short, middle, low), np.where(short, high, middle)
+        return np.where(depth <= 0.0, 0.0, self._area(i, high))
+
+    def _area(self, i: Array, x: Array) -> Array:
+        """Return the area at x beyond corner i."""
+        return self._at(self.area, i) + self._at(self.chord, i) * x + self._at(self.growth, i) * x**2 / 2.0
+
+    def _moment(self, i: Array, x: Array) -> Array:
+        """Return the first moment at x beyond corner i: the integral of (s + x)(chord + growth x)."""
+        s, chord, growth = self._at(self.depth, i), self._at(self.chord, i), self._at(self.growth, i)
+        strip = s * chord * x + (chord + s * growth) * x**2 / 2.0 + growth * x**3 / 3.0
+        return self._at(self.moment, i) + strip
+
+    def _segment(self, grid: Array, value: Array) -> Array:
+        """Return for each value (…, E) the index of the last grid (E, V) entry not above it."""
+        step = 2.0 * float(np.abs(grid).max()) + 1.0
+        row = step * np.arange(len(grid))
+        found = np.searchsorted((grid + row[:, None]).ravel(), value + row, side="right") - 1
+        return np.clip(found - grid.shape[1] * np.arange(len(grid)), 0, grid.shape[1] - 2)
+
+    def _at(self, grid: Array, i: Array) -> Array:
+        return grid[np.arange(len(grid)), i]
+
+
+def caps(contact: BaseGeometry, normals: Array) -> Caps:
+    """Return the caps of a contact area (polygons in plan, m) for outward normals (E, 2).
+
+    With s measured inward along the normal and t across it, Green's theorem gives A = |∮ t ds| and
+    S = |∮ s t ds|: each edge adds to the chord at depth s its own t(s) while the line crosses it.
+    """
+    start, end = _segments(contact)
+    across = np.column_stack([-normals[:, 1], normals[:, 0]])
+    reach = (normals @ start.T).max(axis=1)
+    s0, s1 = (reach[:, None] - normals @ points.T for points in (start, end))
+    t0, t1 = (across @ points.T for points in (start, end))
+    run = s1 - s0
+    counted = np.abs(run) > _LEVEL
+    slope = np.where(counted, (t1 - t0) / np.where(counted, run, 1.0), 0.0)
+    sign = np.where(counted, np.sign(run), 0.0)
+    level = t0 - slope * s0
+    at = np.concatenate([np.minimum(s0, s1), np.maximum(s0, s1)], axis=1)
+    order = np.argsort(at, axis=1, kind="stable")
+    depth = np.take_along_axis(at, order, axis=1)
+    constant, growth = (
+        np.cumsum(np.take_along_axis(np.concatenate([c, -c], axis=1), order, axis=1), axis=1)
+        for c in (sign * level, sign * slope)
+    )
+    chord = constant + growth * depth
+    span = np.diff(depth, axis=1)
+    strip = chord[:, :-1] * span + growth[:, :-1] * span**2 / 2.0
+    first = depth[:, :-1] * strip + chord[:, :-1] * span**2 / 2.0 + growth[:, :-1] * span**3 / 3.0
+    nothing = np.zeros((len(normals), 1))
+    area, moment = (
+        np.concatenate([nothing, np.cumsum(part, axis=1)], axis=1) for part in (strip, first)
+    )
+    way = np.sign(area[:, -1:])
+    return Caps(normals, reach, depth, way * area, way * moment, way * chord, way * growth)
+
+
+@dataclass(frozen=True)
+class Quadrature:
+    """Points (P, 2) in m and their share of the area (P,) in m2, to integrate over contact."""
+
+    points: Array
+    weights: Array
+
+    @cached_property
+    def centre(self) -> Array:
+        """Return the centroid (2,) in m."""
+        return self.weights @ self.points / self.weights.sum()
+
+
+def quadrature(areas: list[BaseGeometry], finest: float = 0.05) -> list[Quadrature]:
+    """Return points to integrate over each area: its triangles, halved until small, 3 points each.
+
+    ``finest`` is the longest side of a triangle that is kept, as a fraction of the whole extent.
+    Three points at the middles of the sides integrate quadratics exactly.
+    """
+    extent = shapely.bounds(shapely.union_all(areas)).reshape(2, 2)
+    longest = finest * float(np.hypot(*(extent[1] - extent[0])))
+    return [_over_triangles(_small_triangles(area, longest)) for area in areas]
+
+
+def _small_triangles(area: BaseGeometry, longest: float) -> Array:
+    """Return triangles (T, 3, 2) that fill an area, no side longer than ``longest``."""
+    parts = shapely.get_parts(shapely.constrained_delaunay_triangles(area))
+    triangles = np.array([shapely.get_coordinates(part)[:3] for part in parts])
+    while True:
+        sides = np.linalg.norm(np.roll(triangles, -1, axis=1) - triangles, axis=2)
+        large = sides.max(axis=1) > longest
+        if not large.any():
+            return triangles
+        cut, which = triangles[large], sides[large].argmax(axis=1)
+        rows = np.arange(len(cut))
+        a, b, c = cut[rows, which], cut[rows, (which + 1) % 3], cut[rows, (which + 2) % 3]
+        m = 0.5 * (a + b)
+        halves = [np.stack([a, m, c], axis=1), np.stack([m, b, c], axis=1)]
+        triangles = np.concatenate([triangles[~large], *halves])
+
+
+def _over_triangles(triangles: Array) -> Quadrature:
+    a, b, c = triangles[:, 0], triangles[:, 1], triangles[:, 2]
+    ab, ac = b - a, c - a
+    area = 0.5 * np.abs(ab[:, 0] * ac[:, 1] - ab[:, 1] * ac[:, 0])
+    points = np.concatenate([0.5 * (a + b), 0.5 * (b + c), 0.5 * (c + a)])
+    return Quadrature(points, np.tile(area / 3.0, 3))
+
+
+def _segments(contact: BaseGeometry) -> tuple[Array, Array]:
+    """Return starts and ends (K, 2) of the outline, outer rings one way and holes the other."""
+    starts: list[Array] = []
+    ends: list[Array] = []
+    for polygon in shapely.get_parts(shapely.normalize(contact)):
+        oriented = shapely.geometry.polygon.orient(polygon)
+        for ring in (oriented.exterior, *oriented.interiors):
+            points = shapely.get_coordinates(ring)
+            starts.append(points[:-1])
+            ends.append(points[1:])
+    return np.vstack(starts), np.vstack(ends)
+
+
+def _ratio(a: Array, b: Array) -> Array:
+    """Return a / b, and 0 where b is 0."""
+    safe = np.where(b == 0.0, 1.0, b)
+    return np.where(b == 0.0, 0.0, a / safe)

@@ -1,0 +1,173 @@
+"""The whole examination of a design: structure, wind, checks, limits and remedies in one result."""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from ..design.model import Design
+from ..design.shapes.shape import Array
+from ..design.structure import Structure, build_structure
+from ..loads.combinations import Factors, factors
+from ..loads.methods import Method, method_of
+from ..loads.site import Site
+from ..loads.wind import Actions, Exposed, expose, joined, minimum_actions, wind_actions
+from ..materials import grounds
+from .bearing import check_bearing
+from .judging import Check
+from .limits import Limits, limits
+from .overturning import check_overturning
+from .people import check_push
+from .remedies import Remedies, remedies
+from .sliding import check_sliding
+from .standing import Standing
+
+MINIMUM = "minimum"
+
+
+@dataclass(frozen=True)
+class DesignWind:
+    """The site's wind on the structure along the azimuths (D,): unfactored, SI units.
+
+    ``force`` and ``uplift`` in N and ``force_height`` in m are the method's own, Case A for signs,
+    the greatest for any gust up to the design's; ``area`` is the silhouette in m2, overlap once.
+    ``pressure`` in Pa is at the structure's top, without directionality. ``gust_factor`` (D,) and
+    ``directionality`` (bodies,) are what the method used.
+    """
+
+    azimuths: Array
+    area: Array
+    force: Array
+    force_height: Array
+    uplift: Array
+    pressure: float
+    gust_factor: Array
+    directionality: Array
+
+
+@dataclass(frozen=True)
+class Examination:
+    """Everything that was found of a design, in SI units; no text for people."""
+
+    design: Design
+    site: Site
+    structure: Structure
+    exposed: Exposed
+    standing: Standing
+    factors: Factors
+    wind: DesignWind
+    checks: tuple[Check, ...]
+    limits: Limits
+    remedies: Remedies
+
+    @property
+    def overturning(self) -> Check:
+        """Return the check against overturning without anchors."""
+        return self.checks[0]
+
+    @property
+    def sliding(self) -> Check:
+        """Return the check against sliding without anchors."""
+        return self.checks[1]
+
+    @property
+    def needs_anchors(self) -> bool:
+        """Return whether it tips or slides as it stands."""
+        return not (self.overturning.passes and self.sliding.passes)
+
+    @property
+    def minimum_governs(self) -> bool:
+        """Return whether the least wind of the standard decides a check."""
+        return any(check.case == MINIMUM for check in self.checks)
+
+    @property
+    def passes(self) -> bool:
+        """Return whether every check passes."""
+        return all(check.passes for check in self.checks)
+
+
+def examine(design: Design) -> Examination:
+    """Return the examination of a design. Raises DesignError where it cannot stand at all."""
+    site = design.table(Site)
+    structure = build_structure(design)
+    surfaces = [part.surface for part in design.parts]
+    exposed = expose(structure, surfaces, site.sheltering)
+    method = method_of(site, structure.height)
+    wind, actions = _design_wind(exposed, method)
+    standing = Standing(structure, grounds.find(site.ground), site.slope or 0.0)
+    used = factors(site)
+    checks = [
+        check_overturning(standing, actions, used),
+        check_sliding(standing, actions, used),
+        check_bearing(standing, actions, used),
+    ]
+    pushed = check_push(standing, used, site.people)
+    return Examination(
+        design=design,
+        site=site,
+        structure=structure,
+        exposed=exposed,
+        standing=standing,
+        factors=used,
+        wind=wind,
+        checks=tuple(checks + ([pushed] if pushed else [])),
+        limits=limits(standing, exposed, site),
+        remedies=remedies(standing, actions, used, slides=not checks[1].passes),
+    )
+
+
+def _design_wind(exposed: Exposed, method: Method) -> tuple[DesignWind, Actions]:
+    """Return the site's wind for people, and all its actions (Q, D, C) for the checks.
+
+    A round section may take more at a lower gust, so besides the design pressure each pressure
+    below it at which a section switches is tried, just before the switch.
+    """
+    top = float(method.pressure(np.array(exposed.height)))
+    ratio = method.pressure(exposed.pressure_height) / top
+    switch = exposed.limit / ratio
+    pressures = np.append(np.unique(switch[switch < top]), top)
+    gust = method.gust(exposed.height, exposed.breadth)
+    directionality = method.directionality(exposed.kinds)
+    actions = wind_actions(
+        exposed,
+        pressures,
+        ratio=ratio,
+        directionality=directionality,
+        gust=gust,
+        above=switch < pressures[:, None],
+    )
+    plain = np.hypot(actions.force[..., 0, 0], actions.force[..., 0, 1])
+    greatest = plain.argmax(axis=0)
+    every = np.arange(len(exposed.azimuths))
+    force = plain[greatest, every]
+    tilting = np.hypot(actions.tilting[..., 0, 0], actions.tilting[..., 0, 1])[greatest, every]
+    wind = DesignWind(
+        azimuths=exposed.azimuths,
+        area=exposed.silhouette.area,
+        force=force,
+        force_height=np.where(force > 0.0, tilting / np.where(force > 0.0, force, 1.0), 0.0),
+        uplift=actions.uplift.max(axis=(0, 2)),
+        pressure=top,
+        gust_factor=gust,
+        directionality=directionality,
+    )
+    if method.minimum is None:
+        return wind, actions
+    least = minimum_actions(exposed, method.minimum)
+    return wind, joined(actions, _for_each_gust(least, len(pressures)))
+
+
+def _for_each_gust(actions: Actions, count: int) -> Actions:
+    """Return actions (D, C) repeated for each of ``count`` gusts."""
+
+    def repeat(values: Array) -> Array:
+        return np.repeat(values[None], count, axis=0)
+
+    return Actions(
+        actions.azimuths,
+        repeat(actions.force),
+        repeat(actions.tilting),
+        repeat(actions.twist),
+        repeat(actions.uplift),
+        repeat(actions.lifting),
+        actions.names,
+    )

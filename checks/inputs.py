@@ -1,0 +1,21 @@
+"""Reading a design file with the tables of every room, so that all its faults come at once."""
+
+from pathlib import Path
+
+from ..design.document import read_design
+from ..design.document import read_text as read_design_text
+from ..design.model import Design
+from ..loads.site_table import SITE
+
+SPECS = (SITE,)
+"""The tables that rooms beside ``design`` own."""
+
+
+def read(path: str | Path) -> Design:
+    """Return the design in a file. DesignError holds everything that is wrong with it."""
+    return read_design(path, SPECS)
+
+
+def read_text(text: str, file: str = "") -> Design:
+    """Return the design in a text; ``file`` is its name in faults. Raises as ``read``."""
+    return read_design_text(text, file, SPECS)

@@ -1,0 +1,53 @@
+"""A check: demand against capacity, and what governed it."""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from ..design.shapes.shape import Array
+
+
+@dataclass(frozen=True)
+class Check:
+    """One check in SI units, with what governed.
+
+    ``demand`` and ``capacity`` are factored, in ``unit``. ``utilization`` is their ratio, None
+    where nothing is left to resist. ``direction_deg`` is the azimuth that the governing wind comes
+    from and ``toward_deg`` the one in which the piece goes over. ``weighing``, ``dead`` and
+    ``wind`` tell which weight and load factors governed, ``case`` which wind case, ``bare`` the
+    factor of safety without load factors.
+    """
+
+    name: str
+    demand: float
+    capacity: float
+    unit: str
+    utilization: float | None
+    passes: bool
+    source: str
+    direction_deg: float | None = None
+    toward_deg: float | None = None
+    weighing: str = "light"
+    dead: float = 1.0
+    wind: float = 1.0
+    case: str = ""
+    bare: float | None = None
+    remark: str = ""
+
+
+def judged(demand: float, capacity: float) -> tuple[float | None, bool]:
+    """Return utilization (None where nothing resists but something is asked) and whether it passes.
+
+    Passing is at 1.0 or below.
+    """
+    if demand <= 0.0:
+        return 0.0, True
+    if capacity <= 0.0:
+        return None, False
+    ratio = demand / capacity
+    return ratio, ratio <= 1.0
+
+
+def azimuth(vector: Array) -> float:
+    """Return the azimuth in degrees, clockwise from +y, toward which a plan vector (2,) points."""
+    return float(np.degrees(np.arctan2(vector[0], vector[1])) % 360.0)

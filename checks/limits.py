@@ -1,0 +1,152 @@
+"""The least gust that tips or slides a piece as it stands, and the gust at which to act."""
+
+from dataclasses import dataclass
+from math import floor, inf, sqrt
+
+import numpy as np
+
+from ..design.structure import Weighing
+from ..loads.methods import air_density, shelter_of_ground
+from ..loads.site import Site
+from ..loads.wind import Actions, Exposed, wind_actions
+from .overturning import push_that_tips, tipping_pressure
+from .sliding import sliding_pressure
+from .standing import Standing
+
+GREATEST_GUST = 150.0
+"""Gusts in m/s above which no limit is stated."""
+
+COEFFICIENT_BAND = 0.15
+"""Judgement: a force coefficient of a yard piece is known within 15 %."""
+
+RESERVE = 1.5
+"""To act at: half again on pressure, so the limit over the square root of this."""
+
+MILE_PER_HOUR = 0.44704
+ACT_STEP = 5.0 * MILE_PER_HOUR
+PUSH_HEIGHT = 5.0 * 0.3048
+
+
+@dataclass(frozen=True)
+class Limits:
+    """Gusts in m/s, 3 s long, at the piece itself and as forecasts state them; None above 150.
+
+    ``tipping`` and ``sliding`` are best estimates (typical weight, no load factors), the low and
+    high ends their range: light or heavy weight, coefficients 15 % off. ``act`` is the forecast
+    gust at which to tie it or lay it down. ``push`` in N tips it at ``push_height`` m.
+    ``tipping_azimuth`` and ``sliding_azimuth`` (degrees) are where the governing wind comes from,
+    ``tipping_line`` the index of the line that it tips about. ``ratio`` is the gust at the piece
+    over the forecast gust.
+    """
+
+    tipping: float | None
+    tipping_low: float | None
+    tipping_high: float | None
+    sliding: float | None
+    sliding_low: float | None
+    sliding_high: float | None
+    forecast_tipping: float | None
+    forecast_sliding: float | None
+    act: float | None
+    push: float
+    push_height: float
+    tipping_azimuth: float
+    tipping_line: int
+    sliding_azimuth: float
+    ratio: float
+
+
+@dataclass(frozen=True)
+class _Found:
+    tipping: float
+    sliding: float
+    tipping_direction: int
+    tipping_line: int
+    sliding_direction: int
+
+
+def limits(standing: Standing, exposed: Exposed, site: Site) -> Limits:
+    """Return the limits of a piece without anchors, for every method by the gust at the piece."""
+    stages = list(_stages(exposed))
+    density = air_density(site)
+    best = _least(standing, stages, "typical", 1.0, density)
+    low = _least(standing, stages, "light", 1.0 + COEFFICIENT_BAND, density)
+    high = _least(standing, stages, "heavy", 1.0 - COEFFICIENT_BAND, density)
+    ratio = shelter_of_ground(site, standing.structure.height)
+    push_height = min(standing.structure.height, PUSH_HEIGHT)
+    return Limits(
+        tipping=_stated(best.tipping),
+        tipping_low=_stated(low.tipping),
+        tipping_high=_stated(high.tipping),
+        sliding=_stated(best.sliding),
+        sliding_low=_stated(low.sliding),
+        sliding_high=_stated(high.sliding),
+        forecast_tipping=_stated(best.tipping, ratio),
+        forecast_sliding=_stated(best.sliding, ratio),
+        act=_act(best, low, ratio),
+        push=push_that_tips(standing, "typical", push_height),
+        push_height=push_height,
+        tipping_azimuth=float(exposed.azimuths[best.tipping_direction]),
+        tipping_line=best.tipping_line,
+        sliding_azimuth=float(exposed.azimuths[best.sliding_direction]),
+        ratio=ratio,
+    )
+
+
+@dataclass(frozen=True)
+class _Stage:
+    """Actions of 1 Pa that hold between two pressures: no round section switches within."""
+
+    actions: Actions
+    low: float
+    high: float
+
+
+def _stages(exposed: Exposed) -> list[_Stage]:
+    """Return the ranges of pressure between which the round sections switch, lowest first."""
+    ones = np.ones(len(exposed.limit))
+    switches = np.unique(exposed.limit[np.isfinite(exposed.limit)])
+    bounds = [0.0, *switches.tolist(), inf]
+    stages: list[_Stage] = []
+    for low, high in zip(bounds[:-1], bounds[1:], strict=True):
+        actions = wind_actions(
+            exposed,
+            np.array(1.0),
+            ratio=ones,
+            directionality=ones,
+            gust=np.ones(len(exposed.azimuths)),
+            above=exposed.limit <= low,
+        )
+        stages.append(_Stage(actions, low, high))
+    return stages
+
+
+def _least(
+    standing: Standing, stages: list[_Stage], weighing: Weighing, strength: float, density: float
+) -> _Found:
+    """Return the least gusts; force is not monotone in gust, so every range of pressure is tried."""
+    tipping, sliding = (inf, 0, 0), (inf, 0)
+    for stage in stages:
+        actions = stage.actions.times(strength)
+        tips = tipping_pressure(standing, actions, weighing, stage.low, stage.high)
+        tipping = min(tipping, (tips.pressure, tips.direction, tips.line))
+        sliding = min(sliding, sliding_pressure(standing, actions, weighing, stage.low, stage.high))
+    to_speed = 2.0 / density
+    return _Found(
+        sqrt(to_speed * tipping[0]), sqrt(to_speed * sliding[0]), tipping[1], tipping[2], sliding[1]
+    )
+
+
+def _act(best: _Found, low: _Found, ratio: float) -> float | None:
+    """Return the forecast gust to act at: the lower of low end and reserve, down to 5 mph."""
+    reserve = sqrt(RESERVE)
+    gust = min(low.tipping, low.sliding, best.tipping / reserve, best.sliding / reserve) / ratio
+    if gust > GREATEST_GUST:
+        return None
+    return floor(gust / ACT_STEP + 1.0e-9) * ACT_STEP
+
+
+def _stated(gust: float, ratio: float = 1.0) -> float | None:
+    return gust / ratio if gust / ratio <= GREATEST_GUST else None
+
+

@@ -1,0 +1,114 @@
+"""Turning over: wind about every line on which a piece may tip, in every direction."""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from ..design.shapes.shape import Array
+from ..design.structure import Weighing
+from ..loads.combinations import Factors
+from ..loads.wind import Actions
+from .judging import Check, azimuth, judged
+from .standing import Standing
+
+SOURCE = "statics: moments about the lee edge"
+_ROUNDS = 60
+
+
+def overturning_moment(actions: Actions, normals: Array, pivot: Array) -> Array:
+    """Return the moment (…, D, C, E) in N m that turns over toward each normal (E, 2).
+
+    ``pivot`` (…, D, C, E) is the line's place along the normal in m. M = sum(F.n z) + U arm, the
+    arm from the line to where the suction acts.
+    """
+    sideways = actions.tilting @ normals.T
+    lifted_at = actions.lifting @ normals.T
+    return sideways + actions.uplift[..., None] * pivot - lifted_at
+
+
+def check_overturning(standing: Standing, actions: Actions, factors: Factors) -> Check:
+    """Return the worst of all gusts, directions, cases and lines; weight light, as dead load helps.
+
+    ``actions`` has shape (Q, D, C). Both the helping and the hurting factor on dead load are tried.
+    """
+    worst: tuple[float, float, float, float, tuple[int, ...]] | None = None
+    weighing: Weighing = "light"
+    weight = standing.structure.weight(weighing)
+    for dead in factors.sets:
+        pressing = dead * weight - factors.wind * actions.uplift
+        pivot = standing.pivot(np.repeat(pressing[..., None], len(standing.normals), axis=-1))
+        demand = factors.wind * overturning_moment(actions, standing.normals, pivot)
+        hold = dead * standing.hold(weighing, pivot)
+        ratio = np.where(demand > 0.0, demand / np.maximum(hold, 1.0e-12), 0.0)
+        at = np.unravel_index(int(ratio.argmax()), ratio.shape)
+        where = tuple(int(i) for i in at)
+        if worst is None or ratio[at] > worst[0]:
+            worst = (float(ratio[at]), float(demand[at]), float(hold[at]), dead, where)
+    assert worst is not None
+    _, demand_, hold_, dead, where = worst
+    utilization, passes = judged(demand_, hold_)
+    *_, d, c, e = where
+    return Check(
+        name="overturning",
+        demand=demand_,
+        capacity=hold_,
+        unit="N*m",
+        utilization=utilization,
+        passes=passes,
+        source=f"{SOURCE}; {factors.source}",
+        direction_deg=float(actions.azimuths[d]),
+        toward_deg=azimuth(standing.normals[e]),
+        weighing=weighing,
+        dead=dead,
+        wind=factors.wind,
+        case=actions.names[c],
+        bare=hold_ / dead / (demand_ / factors.wind) if demand_ > 0.0 else None,
+    )
+
+
+@dataclass(frozen=True)
+class Tipping:
+    """The least pressure in Pa that tips, the direction's index and the line it tips about."""
+
+    pressure: float
+    direction: int
+    line: int
+
+
+def tipping_pressure(
+    standing: Standing,
+    unit: Actions,
+    weighing: Weighing,
+    low: float = 0.0,
+    high: float = np.inf,
+) -> Tipping:
+    """Return the least pressure within low..high at which it starts to tip; inf if none does.
+
+    ``unit`` holds the actions (D, C) of 1 Pa, valid between the two pressures. On hard ground q =
+    M_resist / M_over of 1 Pa. On ground that yields, or under suction, the pressing force and so
+    the pivot change with q: the least root is approached from below, where the pivot lies deepest.
+    A piece that is beyond tipping already at ``low`` tips there.
+    """
+    weight = standing.structure.weight(weighing)
+    lines = len(standing.normals)
+    lift = np.repeat(unit.uplift[..., None], lines, axis=-1)
+    q = np.zeros(lift.shape)
+    for _ in range(_ROUNDS):
+        pivot = standing.pivot(weight - np.where(np.isfinite(q), q, 0.0) * lift)
+        over = overturning_moment(unit, standing.normals, pivot)
+        hold = np.maximum(standing.hold(weighing, pivot), 0.0)
+        after = np.where(over > 0.0, hold / np.where(over > 0.0, over, 1.0), np.inf)
+        settled = np.allclose(after, q, rtol=1.0e-10, atol=0.0, equal_nan=True)
+        q = after
+        if settled or standing.ground.yield_pressure is None or not lift.any():
+            break
+    q = np.where(q <= high, np.maximum(q, low), np.inf)
+    d, _, e = np.unravel_index(int(q.argmin()), q.shape)
+    return Tipping(float(q.min()), int(d), int(e))
+
+
+def push_that_tips(standing: Standing, weighing: Weighing, height: float) -> float:
+    """Return the level push in N at ``height`` m that starts to tip it, without wind."""
+    weight = np.full(len(standing.normals), standing.structure.weight(weighing))
+    hold = standing.hold(weighing, standing.pivot(weight))
+    return max(float(hold.min()) / height, 0.0)

@@ -1,0 +1,186 @@
+"""A first estimate of what would hold a piece down: pull on stakes, weight laid low, a wider foot."""
+
+from dataclasses import dataclass
+from math import cos, sin
+
+import numpy as np
+
+from ..design.shapes.shape import Array
+from ..design.structure import GRAVITY
+from ..loads.combinations import Factors
+from ..loads.wind import Actions
+from .overturning import overturning_moment
+from .sliding import resistance_share
+from .standing import Standing
+
+MOST_STAKES = 6
+_HALVINGS = 50
+
+
+@dataclass(frozen=True)
+class Stakes:
+    """Stakes at ``points`` (n, 2) in m: what each must hold straight up and sideways, N."""
+
+    points: Array
+    places: str
+    pull: float
+    sideways: float
+
+
+@dataclass(frozen=True)
+class Remedies:
+    """What would make it pass, each alone, with the factors of the site's basis.
+
+    ``ballast`` in kg at the middle of the foot, level with the ground; ``base_width`` the foot's
+    least width in m that would not tip (its own weight not counted), None where none would, and
+    whether it would then ``base_slides`` still. Stakes end sliding by what they hold sideways.
+    """
+
+    stakes: Stakes | None
+    ballast: float
+    base_width: float | None
+    base_slides: bool
+
+
+def remedies(
+    standing: Standing, actions: Actions, factors: Factors, slides: bool
+) -> Remedies:
+    """Return what would hold the piece in the given gusts, directions and cases (Q, D, C)."""
+    worst = _worst_by_line(standing, actions, factors)
+    stakes = _stakes(standing, actions, factors, worst)
+    width = _base_width(standing, factors, worst)
+    return Remedies(
+        stakes=stakes if standing.ground.stakes_possible else None,
+        ballast=_ballast(standing, actions, factors, worst),
+        base_width=width,
+        base_slides=slides,
+    )
+
+
+@dataclass(frozen=True)
+class _Worst:
+    """By case and line (C, E): factored tilting without suction's arm, uplift and its moment."""
+
+    tilting: Array
+    uplift: Array
+    lifted: Array
+
+    def over(self, pivot: Array) -> Array:
+        """Return the factored overturning moment (C, E) about the pivots."""
+        return self.tilting + self.uplift * pivot - self.lifted
+
+
+def _worst_by_line(standing: Standing, actions: Actions, factors: Factors) -> _Worst:
+    """Keep for each case and line the gust and direction that turn it over most."""
+    normals = standing.normals
+    over = overturning_moment(actions, normals, standing.reach)
+    flat = over.reshape(-1, *over.shape[-2:])
+    if over.ndim == 4:
+        flat = over.reshape(-1, over.shape[-2], over.shape[-1])
+    at = flat.argmax(axis=0)
+
+    def pick(values: Array) -> Array:
+        whole = np.broadcast_to(values, over.shape).reshape(flat.shape)
+        return np.take_along_axis(whole, at[None], axis=0)[0]
+
+    return _Worst(
+        factors.wind * pick(actions.tilting @ normals.T),
+        factors.wind * pick(actions.uplift[..., None]),
+        factors.wind * pick(actions.lifting @ normals.T),
+    )
+
+
+def _stakes(standing: Standing, actions: Actions, factors: Factors, worst: _Worst) -> Stakes:
+    points, places = stake_points(standing.structure.footprint)
+    weight = factors.helping * standing.structure.weight("light")
+    pivot = standing.pivot(weight - worst.uplift)
+    net = worst.over(pivot) - factors.helping * standing.hold("light", pivot)
+    distance = np.maximum(pivot[:, None, :] - (points @ standing.normals.T)[None], 0.0)
+    share = distance.max(axis=1) / np.maximum((distance**2).sum(axis=1), 1.0e-12)
+    pull = float(np.maximum(net * share, 0.0).max())
+    return Stakes(points, places, pull, _unheld(standing, actions, factors, 0.0) / len(points))
+
+
+def stake_points(footprint: Array) -> tuple[Array, str]:
+    """Return where stakes go (n, 2) and in words: each corner, or the middle of each second side.
+
+    More than six sides' middles are thinned evenly to at most six, a round foot to four.
+    """
+    count = len(footprint)
+    if count <= 4:
+        return footprint, "corner"
+    middles = 0.5 * (footprint + np.roll(footprint, -1, axis=0))
+    if count > 2 * MOST_STAKES:
+        return middles[:: max(count // 4, 1)][:4], "quarter"
+    return middles[::2], "second side"
+
+
+def _unheld(standing: Standing, actions: Actions, factors: Factors, ballast: float) -> float:
+    """Return the most level force in N that friction does not take, with ``ballast`` N added."""
+    share = resistance_share(standing, actions)
+    size = np.hypot(actions.force[..., 0], actions.force[..., 1])
+    weight = standing.structure.weight("light") + ballast
+    rest = [
+        factors.wind * size
+        + dead * weight * sin(standing.slope)
+        - share
+        * np.maximum(dead * weight * cos(standing.slope) - factors.wind * actions.uplift, 0.0)
+        for dead in factors.sets
+    ]
+    return max(float(np.max(rest)), 0.0)
+
+
+def _ballast(standing: Standing, actions: Actions, factors: Factors, worst: _Worst) -> float:
+    """Return the least weight in kg, low in the middle of the foot, that ends tipping and sliding.
+
+    0 where none is needed, infinite where the slope makes added weight no help.
+    """
+    centre = standing.structure.footprint.mean(axis=0)
+    own = standing.structure.weight("light")
+
+    def stands(added: float) -> bool:
+        pressing = factors.helping * (own + added) - worst.uplift
+        pivot = standing.pivot(pressing)
+        arm = (pivot - standing.normals @ centre) * cos(standing.slope)
+        hold = standing.hold("light", pivot) + added * arm
+        tips = worst.over(pivot) > factors.helping * hold
+        return not tips.any() and _unheld(standing, actions, factors, added) <= 0.0
+
+    if stands(0.0):
+        return 0.0
+    high = max(own, 1.0)
+    while not stands(high):
+        high *= 2.0
+        if high > 1.0e7:
+            return float("inf")
+    low = 0.0
+    for _ in range(_HALVINGS):
+        middle = 0.5 * (low + high)
+        low, high = (low, middle) if stands(middle) else (middle, high)
+        if high - low < 1.0e-3 * high:
+            break
+    return high / GRAVITY
+
+
+def _base_width(standing: Standing, factors: Factors, worst: _Worst) -> float | None:
+    """Return the least width in m of a like foot that would not tip, its own weight not counted."""
+    weight = factors.helping * standing.structure.weight("light")
+    centre = standing.structure.centre_of_mass("light")
+    pivot = standing.pivot(weight - worst.uplift)
+    arm = pivot - standing.normals @ centre[:2]
+    lean = centre[2] * sin(standing.slope)
+    spare = weight * cos(standing.slope) - worst.uplift
+    if (spare <= 0.0).any() or (arm <= 0.0).any():
+        return None
+    still = worst.tilting - worst.lifted + worst.uplift * (pivot - arm) + weight * lean
+    needed = np.maximum(still / spare, 0.0)
+    growth = float((needed / arm).max())
+    return growth * least_width(standing.structure.footprint)
+
+
+def least_width(footprint: Array) -> float:
+    """Return the least width in m of a convex polygon (k, 2), across one of its edges."""
+    edge = np.roll(footprint, -1, axis=0) - footprint
+    normals = np.column_stack([edge[:, 1], -edge[:, 0]]) / np.linalg.norm(edge, axis=1)[:, None]
+    along = footprint @ normals.T
+    return float((along.max(axis=0) - along.min(axis=0)).min())

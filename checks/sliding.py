@@ -1,0 +1,95 @@
+"""Sliding: wind against friction, straight or turning, on a slope and under suction."""
+
+from math import cos, sin
+
+import numpy as np
+
+from ..design.shapes.shape import Array
+from ..design.structure import Weighing
+from ..loads.combinations import Factors
+from ..loads.wind import Actions
+from .friction import sliding_resistance
+from .judging import Check, judged
+from .standing import Standing
+
+SOURCE = "statics: H + W sin(slope) <= mu (W cos(slope) - U)"
+
+
+def resistance_share(standing: Standing, actions: Actions) -> Array:
+    """Return friction's resistance (…, D, C) per unit of pressing force, turning counted.
+
+    A force off the centre of the contact slides and turns the piece at once.
+    """
+    points, shares, centre = standing.friction_points
+    size = np.hypot(actions.force[..., 0], actions.force[..., 1])
+    safe = np.where(size > 0.0, size, 1.0)
+    along = actions.force / safe[..., None]
+    about_centre = actions.twist - (
+        centre[0] * actions.force[..., 1] - centre[1] * actions.force[..., 0]
+    )
+    arm = np.where(size > 0.0, about_centre / safe, 0.0)
+    table = np.column_stack([along.reshape(-1, 2), np.round(arm.ravel(), 9)])
+    distinct, back = np.unique(table, axis=0, return_inverse=True)
+    found = sliding_resistance(points, shares, distinct[:, :2], distinct[:, 2])
+    return found[back.ravel()].reshape(arm.shape)
+
+
+def check_sliding(standing: Standing, actions: Actions, factors: Factors) -> Check:
+    """Return the worst of all gusts, directions and cases (Q, D, C), weight light."""
+    weighing: Weighing = "light"
+    weight = standing.structure.weight(weighing)
+    share = resistance_share(standing, actions)
+    size = np.hypot(actions.force[..., 0], actions.force[..., 1])
+    worst: tuple[float, float, float, float, tuple[int, ...]] | None = None
+    for dead in factors.sets:
+        demand = factors.wind * size + dead * weight * sin(standing.slope)
+        pressing = dead * weight * cos(standing.slope) - factors.wind * actions.uplift
+        grip = share * np.maximum(pressing, 0.0)
+        ratio = demand / np.maximum(grip, 1.0e-12)
+        at = np.unravel_index(int(ratio.argmax()), ratio.shape)
+        if worst is None or ratio[at] > worst[0]:
+            where = tuple(int(i) for i in at)
+            worst = (float(ratio[at]), float(demand[at]), float(grip[at]), dead, where)
+    assert worst is not None
+    _, demand_, grip_, dead, where = worst
+    utilization, passes = judged(demand_, grip_)
+    *_, d, c = where
+    bare_demand = float(size[where]) + weight * sin(standing.slope)
+    bare_grip = float(share[where]) * (weight * cos(standing.slope) - float(actions.uplift[where]))
+    return Check(
+        name="sliding",
+        demand=demand_,
+        capacity=grip_,
+        unit="N",
+        utilization=utilization,
+        passes=passes,
+        source=f"{SOURCE}; {factors.source}",
+        direction_deg=float(actions.azimuths[d]),
+        weighing=weighing,
+        dead=dead,
+        wind=factors.wind,
+        case=actions.names[c],
+        bare=max(bare_grip, 0.0) / bare_demand if bare_demand > 0.0 else None,
+    )
+
+
+def sliding_pressure(
+    standing: Standing,
+    unit: Actions,
+    weighing: Weighing,
+    low: float = 0.0,
+    high: float = np.inf,
+) -> tuple[float, int]:
+    """Return the least pressure in Pa within low..high at which it slides, and its direction.
+
+    ``unit`` holds the actions (D, C) of 1 Pa: (q H + W sin) = k (W cos - q U), k friction's share.
+    """
+    weight = standing.structure.weight(weighing)
+    share = resistance_share(standing, unit)
+    size = np.hypot(unit.force[..., 0], unit.force[..., 1])
+    spare = share * weight * cos(standing.slope) - weight * sin(standing.slope)
+    rate = size + share * unit.uplift
+    q = np.where(rate > 0.0, np.maximum(spare, 0.0) / np.where(rate > 0.0, rate, 1.0), np.inf)
+    q = np.where(q <= high, np.maximum(q, low), np.inf)
+    d, _ = np.unravel_index(int(q.argmin()), q.shape)
+    return float(q.min()), int(d)

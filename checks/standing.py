@@ -1,0 +1,95 @@
+"""How a piece stands: its contact, the lines about which it may turn, and its weight's hold."""
+
+from dataclasses import dataclass
+from functools import cached_property
+from math import cos, sin
+
+import numpy as np
+from shapely.geometry.base import BaseGeometry
+
+from ..design.shapes.shape import Array
+from ..design.structure import Structure, Weighing
+from ..loads.directions import edge_normals
+from ..materials.grounds import Ground
+from .contact import Caps, Quadrature, caps, quadrature
+
+STEP_DEG = 5.0
+"""On ground that yields, turning is tried in this many degrees besides the edges: a corner sinks
+deeper than an edge."""
+
+
+@dataclass(frozen=True)
+class Standing:
+    """A structure on its ground, on a slope of ``slope`` rad (the worst way round)."""
+
+    structure: Structure
+    ground: Ground
+    slope: float
+
+    @cached_property
+    def contact(self) -> BaseGeometry:
+        """Return the touching faces as one area in plan."""
+        return self.structure.contact_area
+
+    @cached_property
+    def normals(self) -> Array:
+        """Return the level unit vectors (E, 2) toward which it may turn over."""
+        edges = edge_normals(self.structure.footprint)
+        if self.ground.yield_pressure is None or self.contact.area <= 0.0:
+            return edges
+        angles = np.radians(np.arange(0.0, 360.0, STEP_DEG))
+        return np.vstack([edges, np.column_stack([np.cos(angles), np.sin(angles)])])
+
+    @cached_property
+    def reach(self) -> Array:
+        """Return how far (E,) the footprint reaches along each normal, in m."""
+        return (self.structure.footprint @ self.normals.T).max(axis=0)
+
+    @cached_property
+    def caps(self) -> Caps:
+        """Return the caps of the contact area for each normal."""
+        return caps(self.contact, self.normals)
+
+    def pivot(self, pressing: Array) -> Array:
+        """Return the place (…, E) in m along each normal of the line about which it turns.
+
+        ``pressing`` (…, E) is the force N on the ground. On hard ground that is the footprint's
+        edge. On ground that yields at q_u it is the centroid of the cap of area N/q_u, which on a
+        straight edge lies N/(2 q_u L) inside it (uniform pressure: Meyerhof 1953).
+        """
+        if self.ground.yield_pressure is None or self.contact.area <= 0.0:
+            return np.broadcast_to(self.reach, pressing.shape)
+        area = np.maximum(pressing, 0.0) / self.ground.yield_pressure
+        return self.caps.reach - self.caps.centroid_depth(area)
+
+    def hold(self, weighing: Weighing, pivot: Array) -> Array:
+        """Return the moment (…, E) in N m with which its weight resists turning about ``pivot``.
+
+        W (d cos - z sin) for the slope's worst way round, d from the centre of mass to the line.
+        """
+        centre = self.structure.centre_of_mass(weighing)
+        arm = pivot - self.normals @ centre[:2]
+        lean = centre[2] * sin(self.slope)
+        return self.structure.weight(weighing) * (arm * cos(self.slope) - lean)
+
+    @cached_property
+    def _rubbing(self) -> list[Quadrature]:
+        return quadrature([patch.area for patch in self.structure.patches], finest=0.34)
+
+    @cached_property
+    def friction_points(self) -> tuple[Array, Array, Array]:
+        """Return points (P, 2) from the contact's centre, their shares (P,), and the centre (2,).
+
+        A share is the coefficient of friction times the fraction of the pressing force there, the
+        pressure taken as even over the contact.
+        """
+        weights = np.concatenate([q.weights for q in self._rubbing])
+        points = np.concatenate([q.points for q in self._rubbing])
+        mu = np.concatenate(
+            [
+                np.full(len(q.weights), self.ground.friction[patch.contact].coefficient)
+                for q, patch in zip(self._rubbing, self.structure.patches, strict=True)
+            ]
+        )
+        centre = weights @ points / weights.sum()
+        return points - centre, mu * weights / weights.sum(), centre

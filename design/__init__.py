@@ -1,0 +1,1 @@
+"""The design file, and the structure that it describes: parts, shapes, mass, silhouette."""

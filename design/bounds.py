@@ -1,0 +1,70 @@
+"""What no yard piece exceeds: sizes beyond these are slips of the pen, named as such."""
+
+from dataclasses import dataclass
+from math import isfinite, pi
+
+_FOOT = 0.3048
+MPH = 0.44704
+_POUND = 0.45359237
+
+
+@dataclass(frozen=True)
+class Bounds:
+    """Limits of a value in SI units, and the words that name them.
+
+    ``above`` leaves the lower limit itself out; ``also`` is one value that is accepted besides.
+    """
+
+    least: float
+    most: float
+    words: str
+    above: bool = False
+    also: float | None = None
+    hint: str = ""
+
+    @property
+    def signed(self) -> bool:
+        """Return whether values below 0 are accepted."""
+        return self.least < 0.0
+
+    def hold(self, value: float) -> bool:
+        """Return whether the value lies within; the upper limit has room for rounding."""
+        if not isfinite(value):
+            return False
+        low = value > self.least if self.above else value >= self.least
+        return value == self.also or (low and value <= self.most * (1.0 + 1.0e-9))
+
+
+SIZE = Bounds(1.0e-5, 100.0 * _FOOT, "more than 0 (0.01 mm) and at most 100 ft (30.48 m)")
+SIZE_OR_ZERO = Bounds(0.0, 100.0 * _FOOT, "from 0 to 100 ft (30.48 m)")
+OFFSET = Bounds(-100.0 * _FOOT, 100.0 * _FOOT, "at most 100 ft (30.48 m) either way")
+WIND = Bounds(0.0, 300.0 * MPH, "more than 0 and at most 300 mph (134 m/s)", above=True)
+SLOPE = Bounds(0.0, pi / 6.0, "from 0 to 30 degrees")
+DENSITY = Bounds(
+    1.0, 23000.0, "from 1 to 23,000 kg/m3 (0.06 to 1,436 lb/ft3)", hint="water is 62.4 lb/ft^3"
+)
+MASS = Bounds(1.0e-6, 1.0e5 * _POUND, "more than 0 (1 mg) and at most 100,000 lb (45,360 kg)")
+ANGLE = Bounds(-2.0 * pi, 2.0 * pi, "from -360 to 360 degrees")
+ELEVATION = Bounds(-2000.0 * _FOOT, 30000.0 * _FOOT, "from -2,000 to 30,000 ft above the sea")
+SIDES = Bounds(3, 60, "0 (round) or 3 to 60", also=0)
+COUNT = Bounds(1, 500, "from 1 to 500")
+BLADES = Bounds(1, 500, "from 1 to 500")
+RATIO = Bounds(0.0, 1.0, "more than 0 and at most 1", above=True)
+SAFETY = Bounds(1.0, 5.0, "from 1 to 5")
+TOPOGRAPHIC = Bounds(1.0, 10.0, "from 1 to 10", hint="1 on level ground; more on a crest")
+YEARS = Bounds(1.0, 1.0e5, "from 1 to 100,000 years")
+
+MOST_PARTS = 500
+MOST_BYTES = 1_000_000
+
+DEFAULT_BOUNDS = {
+    "length": SIZE,
+    "speed": WIND,
+    "slope": SLOPE,
+    "density": DENSITY,
+    "mass": MASS,
+    "angle": ANGLE,
+    "ratio": RATIO,
+    "offset": OFFSET,
+    "count": COUNT,
+}

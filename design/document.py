@@ -1,0 +1,252 @@
+"""The design file: text in, a Design out, or everything that is wrong with it at once."""
+
+import re
+import tomllib
+from collections.abc import Mapping, Sequence
+from pathlib import Path
+from typing import Any, cast
+
+from .bounds import MOST_BYTES
+from .faults import DesignError, Fault
+from .model import Design
+from .part_table import part_label, read_parts
+from .raw_values import shown
+from .row import Row
+from .scan import Spot, scan
+from .schema import Key, Reading, TableSpec, listed, meant
+
+DESIGN_KEYS = (
+    Key("name", "text", required=True, hint="name = 'Harbour light'"),
+    Key(
+        "units",
+        "choice",
+        required=True,
+        choices=("imperial", "metric"),
+        hint="units = 'imperial' or 'metric': how results are shown",
+    ),
+    Key("turn", "angle"),
+    Key("weighed", "mass"),
+    Key("maker", "text"),
+    Key("format", "count"),
+)
+
+_LATER_TABLES = ("anchor", "joint", "ballast", "guy", "load")
+_DESIGN_WORDS = {
+    "unit": "'units'",
+    "title": "'name'",
+    "author": "'maker'",
+    "weight": "'weighed' is a scale's reading of the whole piece",
+    "mass": "'weighed' is a scale's reading of the whole piece",
+    "version": "'format'",
+    "wind": "it belongs under [site]",
+}
+
+
+def read_design(path: str | Path, specs: Sequence[TableSpec[Any]] = ()) -> Design:
+    """Return the design in a file; ``specs`` are the tables that other rooms own.
+
+    Raises DesignError with every fault, sorted by line.
+    """
+    file = str(path)
+    try:
+        with Path(path).open("rb") as opened:
+            raw = opened.read(MOST_BYTES + 1)
+    except FileNotFoundError:
+        raise _unreadable(
+            file, "no such file", "the name of a design file", _neighbour(path)
+        ) from None
+    except IsADirectoryError:
+        hint = "name one of the .toml files in it"
+        raise _unreadable(file, "a folder", "the name of a design file", hint) from None
+    except (OSError, ValueError) as error:
+        reason = error.strerror if isinstance(error, OSError) and error.strerror else "unreadable"
+        raise _unreadable(file, shown(reason), "a file that can be read") from None
+    if len(raw) > MOST_BYTES:
+        raise _unreadable(file, "more than 1 MB", "a design file of at most 1 MB")
+    return read_text(_decoded(raw, file), file, specs)
+
+
+def read_text(text: str, file: str = "", specs: Sequence[TableSpec[Any]] = ()) -> Design:
+    """Return the design in a text; ``file`` is its name in faults. Raises as ``read_design``."""
+    if len(text) > MOST_BYTES:
+        raise _unreadable(file, "more than 1 MB", "a design file of at most 1 MB")
+    many = {"design": False, "part": True} | {spec.name: spec.many for spec in specs}
+    look = scan(text, many | dict.fromkeys(_LATER_TABLES, True))
+    reading = Reading(file, look)
+    data = _parsed(reading)
+    _add_findings(reading, data or {})
+    if data is None:
+        raise DesignError(_sorted(reading.faults))
+    design = _one_table(reading, "design", data)
+    reading.metric = design.get("units") == "metric"
+    row = Row(reading, Spot("design", 0), design, DESIGN_KEYS)
+    row.check_keys(_DESIGN_WORDS, frozenset())
+    if row.count("format") not in {None, 1}:
+        row.refuse("format", "1, the only format so far", "format = 1")
+    parts = read_parts(reading, _tables(reading, "part", data))
+    if not parts and not reading.faults:
+        reading.fault(
+            None, None, "no [[part]]", "at least one part", "[[part]] with name, shape, material"
+        )
+    tables = _other_tables(reading, data, specs)
+    _check_tables(reading, data, many)
+    if reading.faults:
+        raise DesignError(_sorted(reading.faults))
+    return Design(
+        name=row.text("name") or "",
+        units=row.text("units") or "",
+        parts=parts,
+        turn=row.quantity("turn") or 0.0,
+        weighed=row.quantity("weighed"),
+        maker=row.text("maker"),
+        file=file,
+        text=text,
+        tables=tables,
+        notes=tuple(dict.fromkeys(reading.notes)),
+    )
+
+
+def _other_tables(
+    reading: Reading, data: Mapping[str, object], specs: Sequence[TableSpec[Any]]
+) -> dict[type, object]:
+    """Return by type what each room makes of the tables that it owns."""
+    found: dict[type, object] = {}
+    for spec in specs:
+        rows = _tables(reading, spec.name, data)
+        if not rows and spec.required:
+            heading = f"[[{spec.name}]]" if spec.many else f"[{spec.name}]"
+            keys = ", ".join(key.name for key in spec.keys if key.required)
+            reading.fault(None, None, f"no {heading}", f"the table {heading}", f"with {keys}")
+        built: list[Any] = []
+        for index, each in enumerate(rows):
+            part = part_label(each, index) if spec.many else None
+            row = Row(reading, Spot(spec.name, index), each, spec.keys, part)
+            row.check_keys(spec.words, spec.later)
+            item = spec.build(row)
+            if item is not None and not row.wrong:
+                built.append(item)
+        if spec.many:
+            found[spec.gives] = tuple(built)
+        elif built:
+            found[spec.gives] = built[0]
+    return found
+
+
+def _check_tables(reading: Reading, data: Mapping[str, object], many: Mapping[str, bool]) -> None:
+    """Record what stands outside the known tables."""
+    for name, value in data.items():
+        if name in many:
+            continue
+        table = isinstance(value, dict | list)
+        spot = Spot(name, 0) if table else Spot("", 0, name)
+        if name in _LATER_TABLES:
+            expected = "a table that is understood: this one is not understood yet"
+            reading.fault(spot, None, f"[[{name}]]", expected)
+        elif table:
+            names = tuple(many)
+            expected = f"one of {listed(names)}"
+            reading.fault(spot, None, f"[{shown(name)}]", expected, meant(name, names))
+        else:
+            expected = "a heading such as [design] above the first key"
+            reading.fault(spot, None, shown(name), expected)
+
+
+def _one_table(reading: Reading, name: str, data: Mapping[str, object]) -> Mapping[str, object]:
+    tables = _tables(reading, name, data)
+    if not tables:
+        if name not in data:
+            reading.fault(
+                None, None, f"no [{name}]", f"the table [{name}]", "with name = '…' and units = '…'"
+            )
+        return {}
+    return tables[0]
+
+
+def _tables(
+    reading: Reading, name: str, data: Mapping[str, object]
+) -> Sequence[Mapping[str, object]]:
+    """Return the tables of one name, in the order of the file."""
+    value = data.get(name)
+    if value is None:
+        return ()
+    items = cast("list[object]", value) if isinstance(value, list) else [value]
+    if not all(isinstance(item, dict) for item in items):
+        reading.fault(Spot("", 0, name), None, shown(name), f"the table [{name}]", f"[{name}]")
+        return ()
+    return cast("list[dict[str, object]]", items)
+
+
+def _parsed(reading: Reading) -> Mapping[str, object] | None:
+    """Return the file's tables, or None with a fault where TOML cannot read what is left."""
+    try:
+        return tomllib.loads(reading.scan.text)
+    except RecursionError:
+        reading.faults.append(
+            Fault(reading.file, None, None, None, "lists within lists", "plain values")
+        )
+    except ValueError as error:
+        message = str(error)
+        place = re.search(r"line (\d+)", message)
+        rows = reading.scan.text.split("\n")
+        line = int(place[1]) if place else len(rows)
+        found = shown(rows[min(line, len(rows)) - 1].strip()) or "the end of the file"
+        reason = re.sub(r" \(at .*\)$", "", message)
+        reading.faults.append(
+            Fault(
+                reading.file, line, None, None, found, "key = value, as TOML has it", shown(reason)
+            )
+        )
+    return None
+
+
+def _add_findings(reading: Reading, data: Mapping[str, object]) -> None:
+    """Add what the first look found, each with the part that it belongs to."""
+    value = data.get("part")
+    parts = cast("list[object]", value) if isinstance(value, list) else []
+    for line, spot, problem in reading.scan.findings:
+        part = None
+        if spot.table == "part" and 0 <= spot.number < len(parts):
+            part = part_label(cast("dict[str, object]", parts[spot.number]), spot.number)
+        reading.faults.append(
+            Fault(
+                reading.file,
+                line,
+                part,
+                shown(spot.key) if spot.key else None,
+                problem.found,
+                problem.expected,
+                problem.hint,
+            )
+        )
+
+
+def _decoded(raw: bytes, file: str) -> str:
+    """Return the text of a file's bytes. DesignError where they are not UTF-8."""
+    if raw.startswith((b"\xff\xfe", b"\xfe\xff")):
+        raise _unreadable(file, "text in UTF-16", "text in UTF-8", "save it as UTF-8")
+    try:
+        return raw.decode("utf-8")
+    except UnicodeDecodeError as error:
+        line = raw.count(b"\n", 0, error.start) + 1
+        around = raw.splitlines()[line - 1] if raw.splitlines() else b""
+        found = shown(around.decode("utf-8", "backslashreplace").strip())
+        fault = Fault(file, line, None, None, found, "text in UTF-8", "save it as UTF-8")
+        raise DesignError((fault,)) from None
+
+
+def _unreadable(file: str, found: str, expected: str, hint: str = "") -> DesignError:
+    return DesignError((Fault(file, None, None, None, found, expected, hint),))
+
+
+def _neighbour(path: str | Path) -> str:
+    """Return a hint naming the file beside it that is spelt most alike."""
+    folder = Path(path).parent
+    try:
+        names = [each.name for each in folder.iterdir() if each.suffix == ".toml"]
+    except OSError:
+        return ""
+    return meant(Path(path).name, names)
+
+
+def _sorted(faults: Sequence[Fault]) -> tuple[Fault, ...]:
+    return tuple(sorted(dict.fromkeys(faults), key=lambda fault: fault.line or 0))

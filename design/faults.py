@@ -1,0 +1,28 @@
+"""What is wrong with an input, as data: file, line, part, key, found, expected, hint."""
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True)
+class Fault:
+    """One thing in an input that a person has to mend, in that person's words.
+
+    ``found`` is the user's own text, ``expected`` what belongs there, ``hint`` the nearest right
+    spelling or the way out. ``line`` counts from 1; ``None`` where there is no single line.
+    """
+
+    file: str
+    line: int | None
+    part: str | None
+    key: str | None
+    found: str
+    expected: str
+    hint: str = ""
+
+
+class DesignError(Exception):
+    """The input cannot be used; ``faults`` holds everything that is wrong with it."""
+
+    def __init__(self, faults: tuple[Fault, ...]) -> None:
+        super().__init__(f"{len(faults)} fault(s) in {faults[0].file if faults else 'the input'}")
+        self.faults = faults

@@ -1,0 +1,67 @@
+"""A design as read: named parts with shapes in SI units, their places, and the other tables."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import TypeVar, cast
+
+from .shapes.shape import Shape
+
+T = TypeVar("T")
+
+
+@dataclass(frozen=True)
+class Place:
+    """Where a part stands. Lengths in m, angles in rad counter-clockwise from above.
+
+    ``ring`` is the diameter of the circle on which ``count`` copies stand, the first at ``start``.
+    """
+
+    on: str | None = None
+    at: tuple[float, float, float] = (0.0, 0.0, 0.0)
+    turn: float = 0.0
+    count: int = 1
+    ring: float | None = None
+    start: float = 0.0
+
+
+@dataclass(frozen=True)
+class Part:
+    """One named part: its shape, what it is made of, and its place.
+
+    ``density`` in kg/m3 and ``mass`` in kg of one copy; ``mass`` overrides the weight only.
+    ``contact`` is the kind that it rubs on the ground as (wood, steel, concrete, rubber),
+    ``surface`` how smooth a round one is (smooth, rough, very rough).
+    """
+
+    name: str
+    shape: Shape
+    place: Place = field(default_factory=Place)
+    material: str | None = None
+    density: float | None = None
+    mass: float | None = None
+    contact: str | None = None
+    surface: str | None = None
+
+
+@dataclass(frozen=True)
+class Design:
+    """One structure as its file describes it, before anything is computed.
+
+    ``turn`` in rad, ``weighed`` in kg. ``tables`` holds what other rooms read from the same file,
+    by type: ``design.table(Site)``. ``notes`` are readings that a person should see repeated.
+    """
+
+    name: str
+    units: str
+    parts: tuple[Part, ...]
+    turn: float = 0.0
+    weighed: float | None = None
+    maker: str | None = None
+    file: str = ""
+    text: str = ""
+    tables: Mapping[type, object] = field(default_factory=dict[type, object])
+    notes: tuple[str, ...] = ()
+
+    def table(self, kind: type[T]) -> T:
+        """Return what the room that owns ``kind`` read from this file. KeyError if it read none."""
+        return cast(T, self.tables[kind])

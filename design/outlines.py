@@ -1,0 +1,74 @@
+"""Outlines of the parts as the wind sees them: exact projections on upright planes."""
+
+from collections.abc import Sequence
+
+import numpy as np
+import shapely
+from numpy.typing import NDArray
+
+from .placing import Body
+from .shapes.rotor import Rotor
+from .shapes.shape import Array, Hull
+
+Polygons = NDArray[np.object_]
+
+SPHERE_POINTS = 256
+
+
+def lateral_axes(directions: Array) -> Array:
+    """Return the level unit vectors (D, 2) across the wind, for azimuths (D,) it comes from, rad.
+
+    Looking downwind the axis points to the left: the wind's own direction turned by +90 degrees.
+    """
+    return np.column_stack([np.cos(directions), -np.sin(directions)])
+
+
+def downwind_axes(directions: Array) -> Array:
+    """Return the unit vectors (D, 2) along which the wind blows, for azimuths it comes from."""
+    return -np.column_stack([np.sin(directions), np.cos(directions)])
+
+
+def outlines(bodies: Sequence[Body], directions: Array) -> Polygons:
+    """Return the outline polygons (bodies, D) in the planes (across the wind, up), in m.
+
+    ``directions`` are azimuths (D,) in rad, clockwise from +y, from which the wind comes. A part
+    is filled; a body without wind area gives empty polygons.
+    """
+    across = lateral_axes(directions)
+    result = np.full((len(bodies), len(directions)), shapely.Polygon(), dtype=object)
+    for row, body in enumerate(bodies):
+        pieces = [_project(body, hull, across) for hull in body.shape.hulls()]
+        if len(pieces) == 1:
+            result[row] = pieces[0]
+        elif pieces:
+            result[row] = shapely.union_all(np.stack(pieces), axis=0)
+    return result
+
+
+def _project(body: Body, hull: Hull, across: Array) -> Polygons:
+    """Return one piece's convex outline in each direction (D,)."""
+    yaws = isinstance(body.shape, Rotor) and body.shape.yaws
+    groups: list[Array] = []
+    if len(hull.points):
+        if yaws:
+            side = (body.origin[:2] @ across.T)[:, None] + hull.points[:, 0]
+            up = np.broadcast_to(hull.points[:, 2] + body.origin[2], side.shape)
+        else:
+            points = body.place(hull.points)
+            side = across @ points[:, :2].T
+            up = np.broadcast_to(points[:, 2], side.shape)
+        groups.append(np.stack([side, up], axis=-1))
+    for disc in hull.discs:
+        centre = body.place(np.asarray(disc.centre))
+        side = (across @ centre[:2])[:, None] + np.array([-disc.radius, disc.radius])
+        groups.append(np.stack([side, np.full_like(side, centre[2])], axis=-1))
+    for sphere in hull.spheres:
+        centre = body.place(np.asarray(sphere.centre))
+        angles = 2.0 * np.pi * np.arange(SPHERE_POINTS) / SPHERE_POINTS
+        side = (across @ centre[:2])[:, None] + sphere.radius * np.cos(angles)
+        up = np.broadcast_to(centre[2] + sphere.radius * np.sin(angles), side.shape)
+        groups.append(np.stack([side, up], axis=-1))
+    points = np.concatenate(groups, axis=1)
+    count = points.shape[1]
+    owner = np.repeat(np.arange(len(points)), count)
+    return shapely.convex_hull(shapely.multipoints(points.reshape(-1, 2), indices=owner))

@@ -1,0 +1,114 @@
+"""Parts that share space: each counts in full, so more than a little is worth a caution."""
+
+from dataclasses import dataclass
+from itertools import combinations
+
+import numpy as np
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from .placing import Body
+from .shapes.plans import unit_corners
+from .shapes.shape import Array, Hull
+from .structure import Structure
+
+LEAST_FRACTION = 0.02
+"""Overlaps of at most this fraction of the smaller part are not told."""
+
+_LEVELS = 4
+_NODES, _WEIGHTS = np.polynomial.legendre.leggauss(_LEVELS)
+
+
+@dataclass(frozen=True)
+class Overlap:
+    """Two parts that share space: the volume in m3 and its fraction of the smaller part."""
+
+    first: str
+    second: str
+    volume: float
+    fraction: float
+
+
+def overlaps(structure: Structure) -> tuple[Overlap, ...]:
+    """Return the pairs of parts that share more than 2 % of the smaller one's volume.
+
+    Level sections of both are intersected and integrated over height by Gauss's rule between the
+    heights at which either changes its form.
+    """
+    found: dict[tuple[int, int], float] = {}
+    smaller: dict[tuple[int, int], float] = {}
+    boxes = [_box(body) for body in structure.bodies]
+    for i, j in combinations(range(len(structure.bodies)), 2):
+        low = np.maximum(boxes[i][0], boxes[j][0])
+        high = np.minimum(boxes[i][1], boxes[j][1])
+        if (high - low <= 1.0e-6).any():
+            continue
+        one, other = structure.bodies[i], structure.bodies[j]
+        shared = _shared_volume(one, other, float(low[2]), float(high[2]))
+        key = (one.part, other.part)
+        found[key] = found.get(key, 0.0) + shared
+        least = min(one.shape.moments().volume, other.shape.moments().volume)
+        smaller[key] = max(smaller.get(key, 0.0), least)
+    parts = structure.design.parts
+    return tuple(
+        Overlap(parts[a].name, parts[b].name, volume, volume / smaller[a, b])
+        for (a, b), volume in found.items()
+        if smaller[a, b] > 0.0 and volume > LEAST_FRACTION * smaller[a, b]
+    )
+
+
+def _shared_volume(one: Body, other: Body, low: float, high: float) -> float:
+    levels = np.unique(np.clip(np.concatenate([_levels(one), _levels(other)]), low, high))
+    total = 0.0
+    for bottom, top in zip(levels[:-1], levels[1:], strict=True):
+        half, middle = 0.5 * (top - bottom), 0.5 * (top + bottom)
+        for node, weight in zip(_NODES, _WEIGHTS, strict=True):
+            z = float(middle + half * node)
+            shared = _section(one, z).intersection(_section(other, z))
+            total += float(half * weight * shared.area)
+    return total
+
+
+def _section(body: Body, z: float) -> BaseGeometry:
+    outside = shapely.union_all([_hull_section(body, hull, z) for hull in body.shape.hulls()])
+    inside = [_hull_section(body, hull, z) for hull in body.shape.cavities()]
+    return outside.difference(shapely.union_all(inside)) if inside else outside
+
+
+def _hull_section(body: Body, hull: Hull, z: float) -> BaseGeometry:
+    """Return the level section of a convex hull: the hull of where its points' joins cross z."""
+    points = _points(body, hull)
+    above, below = points[points[:, 2] >= z], points[points[:, 2] <= z]
+    if not len(above) or not len(below):
+        return shapely.Polygon()
+    rise = above[:, None, 2] - below[None, :, 2]
+    part = np.where(rise > 0.0, (z - below[None, :, 2]) / np.where(rise > 0.0, rise, 1.0), 0.0)
+    crossing = below[None, :, :2] + part[..., None] * (above[:, None, :2] - below[None, :, :2])
+    return shapely.convex_hull(shapely.multipoints(crossing.reshape(-1, 2)))
+
+
+def _points(body: Body, hull: Hull) -> Array:
+    pieces = [hull.points]
+    circle = unit_corners(0)
+    for disc in hull.discs:
+        x, y, z = disc.centre
+        ring = circle * disc.radius + np.array([x, y])
+        pieces.append(np.column_stack([ring, np.full(len(ring), z)]))
+    for ball in hull.spheres:
+        for up in np.linspace(-1.0, 1.0, 25):
+            ring = circle * ball.radius * np.sqrt(1.0 - up**2) + np.asarray(ball.centre[:2])
+            pieces.append(np.column_stack([ring, np.full(len(ring), ball.centre[2] + up * ball.radius)]))
+    return body.place(np.vstack(pieces))
+
+
+def _levels(body: Body) -> Array:
+    hulls = (*body.shape.hulls(), *body.shape.cavities())
+    return np.concatenate([_points(body, hull)[:, 2] for hull in hulls])
+
+
+def _box(body: Body) -> tuple[Array, Array]:
+    hulls = body.shape.hulls()
+    if not hulls:
+        return np.zeros(3), np.zeros(3)
+    points = np.vstack([_points(body, hull) for hull in hulls])
+    return points.min(axis=0), points.max(axis=0)

@@ -1,0 +1,252 @@
+"""Values as people type them: where each ends in the raw text, and what would trip TOML."""
+
+import re
+from dataclasses import dataclass
+
+SHOWN = 60
+"""So many characters of what a person typed are repeated back."""
+
+KEY_LINE = re.compile(
+    r"""[ \t]*((?:[A-Za-z0-9_-]+|"[^"\n]*"|'[^'\n]*')"""
+    r"""(?:[ \t]*\.[ \t]*(?:[A-Za-z0-9_-]+|"[^"\n]*"|'[^'\n]*'))*)[ \t]*=[ \t]*"""
+)
+HEADING_LINE = re.compile(
+    r"[ \t]*\[\[?[ \t]*[A-Za-z_][A-Za-z0-9_.-]*[ \t]*\]\]?[ \t]*(?:#[^\n]*)?(?:\n|$)"
+)
+
+_DEEPEST = 8
+_NUMBER = r"[+-]?(?:0|[1-9](?:_?\d)*)(?:\.\d(?:_?\d)*)?(?:[eE][+-]?\d(?:_?\d)*)?"
+_SCALAR = re.compile(
+    rf"(?:true|false|[+-]?inf|[+-]?nan|{_NUMBER}|0x[0-9A-Fa-f_]+|0o[0-7_]+|0b[01_]+"
+    r"|\d{4}-\d\d-\d\d[0-9T:. Zz+-]*|\d\d:\d\d:\d\d[.\d]*)$"
+)
+_BASIC = re.compile(r'"((?:[^"\\\n]|\\.)*)"')
+_LITERAL = re.compile(r"'([^'\n]*)'")
+_BAD_ESCAPE = re.compile(r"\\(?!u[0-9A-Fa-f]{4}|U[0-9A-Fa-f]{8}|[btnfr\"\\])")
+_TOKEN = re.compile(r"[^,\]}#\n]*")
+_BLANKS = re.compile(r"(?:[ \t\n]|#[^\n]*)*")
+_CURLY = "“”„‟‘’‚‛«»`´"
+_FLAGS = {
+    "true": "true",
+    "yes": "true",
+    "on": "true",
+    "false": "false",
+    "no": "false",
+    "off": "false",
+}
+
+
+@dataclass(frozen=True)
+class Problem:
+    """What is wrong with a value: what was found, what is expected, and the way out."""
+
+    found: str
+    expected: str
+    hint: str = ""
+
+
+def shown(text: str) -> str:
+    """Return a person's own text for repeating back: cut, control characters escaped."""
+    text = text if len(text) <= SHOWN else text[: SHOWN - 1] + "…"
+    escaped = "".join(c if c.isprintable() else c.encode("unicode_escape").decode() for c in text)
+    return escaped if len(escaped) <= SHOWN else escaped[: SHOWN - 1] + "…"
+
+
+def quoted(text: str) -> str:
+    """Return the text between quote marks that TOML reads as just that text."""
+    if "'" not in text:
+        return f"'{text}'"
+    return '"' + text.replace("\\", "\\\\").replace('"', '\\"') + '"'
+
+
+def as_value(text: str) -> str:
+    """Return a value as it would have to be typed."""
+    problem = read_value(text, 0)[1]
+    return shown(text) if problem is None else problem.hint
+
+
+def read_value(text: str, start: int) -> tuple[int, Problem | None]:
+    """Return the end of the value that begins at ``start``, and what is wrong with it.
+
+    The end is that of the last line that belongs to the value.
+    """
+    if text.startswith(("[", "{"), start):
+        end, problem = _brackets(text, start, 0)
+        if problem is None:
+            problem = _behind(text, start, end)
+            return _line_end(text, end), problem
+        return _bracket_end(text, start), problem
+    end, problem = _single(text, start, _rest(text, start))
+    if problem is None:
+        problem = _behind(text, start, end)
+    return _line_end(text, end), problem
+
+
+def _single(text: str, start: int, token: str) -> tuple[int, Problem | None]:
+    """Read a text, number or flag; ``token`` is what a bare one could reach at most."""
+    for mark in ("'''", '"""'):
+        if text.startswith(mark, start):
+            return _long_text(text, start, mark)
+    if text.startswith(("'", '"'), start):
+        return _short_text(text, start)
+    if not token:
+        return start, Problem("nothing", "a value behind the '='")
+    plain = token.split("#", maxsplit=1)[0].rstrip()
+    if _SCALAR.match(plain):
+        return start + len(plain), None
+    return start + len(token), _bare(token)
+
+
+def _short_text(text: str, start: int) -> tuple[int, Problem | None]:
+    match = (_LITERAL if text[start] == "'" else _BASIC).match(text, start)
+    if match is None:
+        whole = _rest(text, start)
+        inner = whole[1:].rstrip("'\"" + _CURLY).strip()
+        return start + len(whole), Problem(
+            shown(whole),
+            f"a closing {text[start]} at the end",
+            f"{quoted(shown(inner))} as a whole",
+        )
+    if text[start] == '"' and _BAD_ESCAPE.search(match[1]):
+        hint = "take single quote marks, in which a backslash is only itself"
+        return match.end(), Problem(
+            shown(match[0]), "no bare backslash between double quote marks", hint
+        )
+    return match.end(), None
+
+
+def _long_text(text: str, start: int, mark: str) -> tuple[int, Problem | None]:
+    end = text.find(mark, start + 3)
+    if end < 0:
+        whole = _rest(text, start)
+        inner = whole.strip("'\"")
+        return start + len(whole), Problem(
+            shown(whole), "one quote mark on either side", quoted(shown(inner))
+        )
+    end += 3
+    while text.startswith(mark[0], end):
+        end += 1
+    return end, None
+
+
+def _bare(token: str) -> Problem:
+    """Say what is wrong with a value that stands without quote marks."""
+    if token[0] == "=":
+        return Problem(shown(token), "one '=' between key and value", as_value(token.lstrip("= ")))
+    if token[0] in _CURLY:
+        inner = token.strip(_CURLY + "'\"").strip()
+        return Problem(shown(token), "straight quote marks ' ' around it", quoted(shown(inner)))
+    if token.casefold() in _FLAGS:
+        return Problem(shown(token), "true or false, in small letters", _FLAGS[token.casefold()])
+    if re.match(r"[+-]?[.\d¼-¾⅐-⅞]", token):
+        return _bare_number(token)
+    return Problem(shown(token), "text between quote marks", quoted(shown(_without_stray(token))))
+
+
+def _bare_number(token: str) -> Problem:
+    """Say what is wrong with a number that TOML does not take, or with a bare dimension."""
+    if token[-1] in ",;" and _SCALAR.match(token[:-1]):
+        return Problem(shown(token), "nothing behind the value", token[:-1])
+    if re.fullmatch(r"[+-]?\d{1,3}(,\d{3})+(\.\d+)?", token):
+        return Problem(shown(token), "a number without commas", token.replace(",", ""))
+    if re.fullmatch(r"[+-]?(\d+\.|\.\d+|0\d+(\.\d*)?)", token) and len(token) < 16:
+        plain = f"{float(token):.15g}"
+        return Problem(shown(token), "a number with a digit on either side of its point", plain)
+    inner = shown(_without_stray(token))
+    has_unit = re.search(r"[A-Za-z'\"%′″’”°]", inner)
+    hint = quoted(inner) if has_unit else f"{quoted(inner + ' in')}, if you mean in"
+    return Problem(shown(token), "a dimension with its unit between quote marks", hint)
+
+
+def _without_stray(token: str) -> str:
+    """Return the text without a quote mark that ends it though none begins it."""
+    return token[:-1] if re.search(r"[A-Za-z]['\"]$", token) else token
+
+
+def _behind(text: str, start: int, end: int) -> Problem | None:
+    """Say what is wrong with what stands between the end of a value and the end of its line."""
+    rest = _rest(text, end)
+    if not rest.strip() or rest.lstrip().startswith("#"):
+        return None
+    whole = text[start : end + len(rest)].strip()
+    second = KEY_LINE.match(rest.lstrip(" \t,;"))
+    if second is not None:
+        hint = f"'{shown(second[1])}' on a line of its own"
+        return Problem(shown(whole), "one key on a line", hint)
+    mark = text[start]
+    if mark not in "'\"" or rest.strip() in {",", ";"}:
+        return Problem(shown(whole), "nothing behind the value", shown(text[start:end]))
+    if whole.endswith(mark):
+        expected = f"no {mark} inside the text, since it ends it"
+        return Problem(shown(whole), expected, quoted(shown(whole[1:-1])))
+    inner = f"{text[start + 1 : end - 1]}{rest}".strip()
+    return Problem(shown(whole), "the whole text between the quote marks", quoted(shown(inner)))
+
+
+def _brackets(text: str, start: int, depth: int) -> tuple[int, Problem | None]:
+    """Read a list or an inline table; return the position just behind it."""
+    closing = "]" if text[start] == "[" else "}"
+    whole = shown(_rest(text, start))
+    pos = start + 1
+    while True:
+        pos, newline = _skip(text, pos)
+        if newline and closing == "}":
+            return pos, Problem(whole, "a closing } on the same line", "")
+        if pos >= len(text) or (newline and _begins_anew(text, pos)):
+            return pos, Problem(whole, f"a closing {closing}", "")
+        if text[pos] == closing:
+            return pos + 1, None
+        if closing == "}":
+            key = KEY_LINE.match(text, pos)
+            if key is None:
+                return pos, Problem(whole, "key = value, parted by commas", "{ 10 = '60 mph' }")
+            pos = key.end()
+        pos, problem = _item(text, pos, depth)
+        if problem is not None:
+            return pos, problem
+        pos, newline = _skip(text, pos)
+        if text.startswith(",", pos):
+            pos += 1
+        elif not text.startswith(closing, pos):
+            return pos, Problem(whole, f"commas between the values and a closing {closing}", "")
+
+
+def _item(text: str, pos: int, depth: int) -> tuple[int, Problem | None]:
+    if text.startswith(("[", "{"), pos):
+        if depth == _DEEPEST:
+            return pos, Problem(shown(_rest(text, pos)), "a plain list")
+        return _brackets(text, pos, depth + 1)
+    match = _TOKEN.match(text, pos)
+    token = match[0].strip() if match else ""
+    return _single(text, pos, token)
+
+
+def _skip(text: str, pos: int) -> tuple[int, bool]:
+    """Pass over blanks, line ends and notes; say whether a line ended."""
+    match = _BLANKS.match(text, pos)
+    end = match.end() if match else pos
+    return end, "\n" in text[pos:end]
+
+
+def _begins_anew(text: str, pos: int) -> bool:
+    return bool(KEY_LINE.match(text, pos) or HEADING_LINE.match(text, pos))
+
+
+def _bracket_end(text: str, start: int) -> int:
+    """Return where a list that cannot be read ends: at its bracket, or before the next key."""
+    closing = "]" if text[start] == "[" else "}"
+    end = _line_end(text, start)
+    while closing not in text[start:end] and end < len(text) and not _begins_anew(text, end + 1):
+        end = _line_end(text, end + 1)
+    return end
+
+
+def _rest(text: str, start: int) -> str:
+    """Return the rest of the line without a note behind it."""
+    line = text[start : _line_end(text, start)]
+    return re.sub(r"(^|[ \t])#.*$", "", line).rstrip()
+
+
+def _line_end(text: str, pos: int) -> int:
+    end = text.find("\n", pos)
+    return len(text) if end < 0 else end

@@ -1,0 +1,118 @@
+"""One table of the file, its keys read by their kinds."""
+
+from collections.abc import Mapping, Sequence
+from typing import cast
+
+from .kinds import belongs, read_kind, typed
+from .raw_values import shown
+from .scan import Spot
+from .schema import Key, Reading, listed, meant
+
+
+class Row:
+    """One table of the file: each key's value, or None where the file is silent or wrong.
+
+    All that is wrong with single keys is recorded as the row is made; what is wrong between
+    them is for whoever builds on it, with ``need`` and ``fault``.
+    """
+
+    def __init__(
+        self,
+        reading: Reading,
+        spot: Spot,
+        data: Mapping[str, object],
+        keys: Sequence[Key],
+        part: str | None = None,
+    ) -> None:
+        self.reading = reading
+        self.spot = spot
+        self.data = data
+        self.part = part
+        self.keys = {key.name: key for key in keys}
+        self.wrong = False
+        self._values: dict[str, object] = {}
+        for key in keys:
+            if key.name in data:
+                self._values[key.name] = read_kind(key, data[key.name], self)
+            elif key.required:
+                self.need(key.name)
+
+    @property
+    def metric(self) -> bool:
+        """Return whether results of this file are shown in metric units."""
+        return self.reading.metric
+
+    def given(self, key: str) -> bool:
+        """Return whether the key stands in the file, rightly or wrongly."""
+        return key in self.data or self.spot.at(key) in self.reading.scan.broken
+
+    def failed(self, *keys: str) -> bool:
+        """Return whether any of the keys stands in the file but could not be read."""
+        return any(self.given(key) and self._values.get(key) is None for key in keys)
+
+    def need(self, *keys: str, reason: str = "") -> None:
+        """Record those of the keys that the file does not name."""
+        for key in keys:
+            if not self.given(key):
+                expected, example = belongs(self.keys[key], self.metric)
+                hint = self.keys[key].hint or (f"{key} = {example}" if example else "")
+                self.fault(key, f"no '{key}'", f"{expected}{reason}", hint)
+
+    def fault(self, key: str | None, found: str, expected: str, hint: str = "") -> None:
+        """Record that a key of this row is wrong."""
+        self.wrong = True
+        self.reading.fault(self.spot.at(key), self.part, found, expected, hint)
+
+    def refuse(self, key: str, expected: str, hint: str = "") -> None:
+        """Record that what stands behind a key does not belong there."""
+        self.fault(key, self.typed(key), expected, hint)
+
+    def check_keys(
+        self, words: Mapping[str, str], later: frozenset[str], expected: str = ""
+    ) -> None:
+        """Record the keys that the row does not take, each with the nearest or an answer."""
+        for key in self.data:
+            if key in self.keys:
+                continue
+            if key in later:
+                self.fault(key, shown(key), "a key that is understood: this is not understood yet")
+                continue
+            hint = words.get(key.casefold()) or meant(key, tuple(self.keys))
+            self.fault(key, shown(key), expected or f"one of {listed(tuple(self.keys))}", hint)
+
+    def typed(self, key: str) -> str:
+        """Return what the person typed for a key, for repeating back."""
+        return typed(self.data[key]) if key in self.data else key
+
+    def note(self, text: str) -> None:
+        """Record how something was read, for repeating back."""
+        where = f"{self.part}: " if self.part else ""
+        self.reading.notes.append(where + text)
+
+    def quantity(self, key: str) -> float | None:
+        """Return a quantity or a plain number in SI units."""
+        return cast("float | None", self._values.get(key))
+
+    def count(self, key: str) -> int | None:
+        """Return a whole number."""
+        return cast("int | None", self._values.get(key))
+
+    def text(self, key: str) -> str | None:
+        """Return a text or a choice."""
+        return cast("str | None", self._values.get(key))
+
+    def flag(self, key: str) -> bool | None:
+        """Return true or false."""
+        return cast("bool | None", self._values.get(key))
+
+    def choices(self, key: str) -> frozenset[str]:
+        """Return a list of choices as a set."""
+        return cast("frozenset[str] | None", self._values.get(key)) or frozenset()
+
+    def offset(self, key: str) -> tuple[float, float, float] | None:
+        """Return three signed lengths in m."""
+        return cast("tuple[float, float, float] | None", self._values.get(key))
+
+    def by_years(self, key: str) -> dict[float, float]:
+        """Return quantities by years."""
+        return cast("dict[float, float] | None", self._values.get(key)) or {}

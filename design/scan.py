@@ -1,0 +1,212 @@
+"""A first look at the raw text: where each key stands, and faults that TOML puts obscurely."""
+
+import re
+from bisect import bisect_right
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import NamedTuple
+
+from .raw_values import HEADING_LINE, KEY_LINE, Problem, as_value, read_value, shown
+
+_HEADING = re.compile(r"[ \t]*(\[+)[ \t\"'“”‘’]*([A-Za-z0-9_.-]*)[^\]]*(\]*)")
+_CONTROL = re.compile(r"[\x00-\x08\x0b-\x1f\x7f\ud800-\udfff]")
+
+
+class Spot(NamedTuple):
+    """A place in the file: the table, its number among those of its name, and a key in it.
+
+    Without a key it is the table's heading.
+    """
+
+    table: str
+    number: int
+    key: str | None = None
+
+    def at(self, key: str | None) -> "Spot":
+        """Return the place of a key in the same table."""
+        return Spot(self.table, self.number, key)
+
+
+class Finding(NamedTuple):
+    """A fault of the raw text: its line, where it belongs, and what is wrong."""
+
+    line: int
+    spot: Spot
+    problem: Problem
+
+
+@dataclass(frozen=True)
+class Scan:
+    """What the first look found: lines from 1, faults, and a text that leaves the faults out.
+
+    ``broken`` holds the keys whose values were left out.
+    """
+
+    text: str
+    lines: Mapping[Spot, int]
+    broken: frozenset[Spot]
+    findings: tuple[Finding, ...]
+
+    def line(self, spot: Spot) -> int | None:
+        """Return the line of a key, else that of its table's heading."""
+        return self.lines.get(spot, self.lines.get(spot.at(None)))
+
+
+def scan(text: str, many: Mapping[str, bool]) -> Scan:
+    """Look through the text; ``many`` says of each known table whether it may stand repeatedly."""
+    clean = text.removeprefix("\ufeff").replace("\r\n", "\n").replace("\r", "\n")
+    walk = _Walk(clean.replace("\u00a0", " "), many)
+    walk.run()
+    return Scan("\n".join(walk.rows), walk.lines, frozenset(walk.broken), tuple(walk.findings))
+
+
+class _Walk:
+    def __init__(self, text: str, many: Mapping[str, bool]) -> None:
+        self.text = text
+        self.many = many
+        self.rows = text.split("\n")
+        self.starts = [0]
+        for row in self.rows:
+            self.starts.append(self.starts[-1] + len(row) + 1)
+        self.here = Spot("", 0)
+        self.headings: dict[str, list[int]] = {}
+        self.lines: dict[Spot, int] = {}
+        self.seen: dict[tuple[Spot, str], int] = {}
+        self.broken: set[Spot] = set()
+        self.findings: list[Finding] = []
+        self.skipping = False
+
+    def run(self) -> None:
+        row = 0
+        while row < len(self.rows):
+            line = self.rows[row].strip(" \t")
+            if _CONTROL.search(line):
+                self._control_character(row, line)
+            elif line.startswith("["):
+                self._heading(row)
+            elif line and not line.startswith("#"):
+                if self.skipping:
+                    self.rows[row] = ""
+                else:
+                    row = self._entry(row)
+            row += 1
+
+    def _control_character(self, row: int, line: str) -> None:
+        key = KEY_LINE.match(line)
+        spot = self.here.at(_first_key(key[1])) if key else self.here
+        self._leave_out(
+            row, row, spot, Problem(shown(line), "no control characters", "type the line anew")
+        )
+
+    def _heading(self, row: int) -> None:
+        line = self.rows[row]
+        self.skipping = False
+        match = _HEADING.match(line)
+        opening, name, closing = match.groups() if match else ("", "", "")
+        double = self.many.get(name, opening == "[[")
+        right = f"[[{name}]]" if double else f"[{name}]"
+        if not re.fullmatch(r"[A-Za-z0-9_-]+(\.[A-Za-z0-9_-]+)*", name):
+            self._skip_table(row, Problem(shown(line.strip()), "a heading such as [site]"))
+            return
+        previous = self.headings.setdefault(name, [])
+        if previous and not double:
+            self._skip_table(
+                row,
+                Problem(
+                    shown(line.strip()),
+                    f"one table {right} in a file",
+                    f"it begins on line {previous[0]}: put its keys together there",
+                ),
+            )
+            return
+        self.here = Spot(name, len(previous))
+        previous.append(row + 1)
+        self.lines[self.here] = row + 1
+        outer, _, inner = name.partition(".")
+        if inner:
+            last = len(self.headings.get(outer, [0])) - 1
+            self.lines.setdefault(Spot(outer, last, inner.split(".")[0]), row + 1)
+        if not HEADING_LINE.match(line) or len(opening) != len(closing):
+            self._note(
+                row,
+                self.here,
+                Problem(
+                    shown(line.strip()), right, "brackets in pairs, the name alone between them"
+                ),
+            )
+            self.rows[row] = right
+        elif name in self.many and double != (opening == "[["):
+            hint = (
+                "double brackets, since there may be several"
+                if double
+                else "single brackets, since there is one of it"
+            )
+            self._note(row, self.here, Problem(shown(line.strip()), right, hint))
+            self.rows[row] = right
+
+    def _entry(self, row: int) -> int:
+        start = self.starts[row]
+        match = KEY_LINE.match(self.text, start)
+        if match is None:
+            self._leave_out(row, row, *self._not_an_entry(self.rows[row].strip()))
+            return row
+        key = re.sub(r"[\"' \t]", "", match[1])
+        spot = self.here.at(_first_key(match[1]))
+        end, problem = read_value(self.text, match.end())
+        last = max(row, bisect_right(self.starts, end) - 1)
+        first = self.seen.get((self.here, key))
+        if problem is not None:
+            self.lines.setdefault(spot, row + 1)
+            self._leave_out(row, last, spot, problem)
+        elif first is not None:
+            self._leave_out(
+                row,
+                last,
+                spot,
+                Problem(
+                    shown(self.rows[row].strip()),
+                    f"'{key}' once in a table",
+                    f"it stands on line {first} already",
+                ),
+                broken=False,
+            )
+        self.seen.setdefault((self.here, key), row + 1)
+        self.lines.setdefault(spot, row + 1)
+        return last
+
+    def _not_an_entry(self, line: str) -> tuple[Spot, Problem]:
+        """Say what is wrong with a line that is neither a heading nor key = value."""
+        head, equals, value = line.partition("=")
+        if equals and head.strip():
+            word = re.sub(r"[^A-Za-z0-9]+", "_", head).strip("_")
+            hint = f"{shown(word)} = {as_value(value.strip())}" if word else ""
+            expected = "a key of letters, digits and _ before the '='"
+            return self.here.at(word or None), Problem(shown(line), expected, hint)
+        match = re.match(r"[A-Za-z0-9_-]+", line)
+        if match is None:
+            return self.here, Problem(shown(line), "key = value")
+        rest = line[match.end() :].lstrip(" \t:")
+        hint = f"{shown(match[0])} = {as_value(rest) if rest else '…'}"
+        return self.here.at(match[0]), Problem(shown(line), "key = value", hint)
+
+    def _skip_table(self, row: int, problem: Problem) -> None:
+        """Leave out a table whose heading cannot be used, with all that stands under it."""
+        self.here = Spot("", -1)
+        self._note(row, self.here, problem)
+        self.rows[row] = ""
+        self.skipping = True
+
+    def _leave_out(
+        self, row: int, last: int, spot: Spot, problem: Problem, broken: bool = True
+    ) -> None:
+        self._note(row, spot, problem)
+        self.rows[row : last + 1] = [""] * (last + 1 - row)
+        if broken:
+            self.broken.add(spot)
+
+    def _note(self, row: int, spot: Spot, problem: Problem) -> None:
+        self.findings.append(Finding(row + 1, spot, problem))
+
+
+def _first_key(key: str) -> str:
+    return re.split(r"[ \t]*\.", key.strip("\"'"))[0].strip("\"'")

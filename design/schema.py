@@ -1,0 +1,102 @@
+"""What a table of the file may hold, and what the reading of one file gathers."""
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING, Generic, TypeVar
+
+from .bounds import DEFAULT_BOUNDS, Bounds
+from .faults import Fault
+from .raw_values import shown
+from .scan import Scan, Spot
+
+if TYPE_CHECKING:
+    from .row import Row
+
+T = TypeVar("T")
+Names = Sequence[str] | Callable[[], Sequence[str]]
+
+
+@dataclass(frozen=True)
+class Key:
+    """A key of a table: its kind is plain (text, count, flag …) or a kind of quantity.
+
+    ``choices`` are the accepted names of a choice, ``words`` answer others (in small letters);
+    ``bounds`` replace those of the kind, ``hint`` is given where the key is missing.
+    """
+
+    name: str
+    kind: str
+    required: bool = False
+    choices: Names = ()
+    bounds: Bounds | None = None
+    hint: str = ""
+    words: Mapping[str, str] = field(default_factory=dict[str, str])
+
+    def names(self) -> Sequence[str]:
+        """Return the accepted names."""
+        return self.choices() if callable(self.choices) else self.choices
+
+    def limits(self) -> Bounds | None:
+        """Return the bounds that hold for it."""
+        return self.bounds or DEFAULT_BOUNDS.get(self.kind)
+
+
+@dataclass(frozen=True)
+class TableSpec(Generic[T]):
+    """A table that a room owns: its keys, and how a row of it becomes that room's type.
+
+    ``words`` answers keys that people would expect; ``later`` names keys that are not understood
+    yet. ``build`` returns None where the row's faults leave nothing to return.
+    """
+
+    name: str
+    gives: type[T]
+    keys: tuple[Key, ...]
+    build: "Callable[[Row], T | None]"
+    many: bool = False
+    required: bool = False
+    words: Mapping[str, str] = field(default_factory=dict[str, str])
+    later: frozenset[str] = frozenset()
+
+
+@dataclass
+class Reading:
+    """What the reading of one file gathers: its faults and the notes to repeat."""
+
+    file: str
+    scan: Scan
+    metric: bool = False
+    faults: list[Fault] = field(default_factory=list[Fault])
+    notes: list[str] = field(default_factory=list[str])
+
+    def fault(
+        self, spot: Spot | None, part: str | None, found: str, expected: str, hint: str = ""
+    ) -> None:
+        """Record a fault at a place of the file."""
+        line = self.scan.line(spot) if spot else None
+        key = shown(spot.key) if spot and spot.key else None
+        self.faults.append(Fault(self.file, line, part, key, found, expected, hint))
+
+
+def meant(word: str, names: Sequence[str]) -> str:
+    """Return a hint naming the nearest of ``names``, or nothing if none is near."""
+    near = nearest(word, names)
+    return f"'{near}'?" if near else ""
+
+
+def nearest(word: str, names: Sequence[str]) -> str | None:
+    """Return the nearest name, or None if none is near."""
+    from difflib import get_close_matches  # noqa: PLC0415  only where something is wrong
+
+    word = " ".join(word[:80].casefold().split())
+    small = {name.casefold(): name for name in names}
+    near = get_close_matches(word, list(small), n=1, cutoff=0.6)
+    if near:
+        return small[near[0]]
+    within = [name for key, name in small.items() if len(word) > 2 and word in key]
+    return within[0] if within else None
+
+
+def listed(names: Sequence[str]) -> str:
+    """Return names between quote marks, parted by commas."""
+    return ", ".join(f"'{name}'" for name in names)

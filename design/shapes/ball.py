@@ -1,0 +1,57 @@
+"""The ball."""
+
+from dataclasses import dataclass
+from math import pi
+
+import numpy as np
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from .plans import Regular
+from .shape import NO_HULLS, Hull, Moments, Sphere
+
+
+@dataclass(frozen=True)
+class Ball:
+    """A sphere of diameter ``across`` m resting on its place; hollow with ``wall``."""
+
+    across: float
+    wall: float | None = None
+
+    @property
+    def peak(self) -> float:
+        """Return the height of the highest point, in m."""
+        return self.across
+
+    bottom_level = 0.0
+
+    def moments(self) -> Moments:
+        """Return 4/3 pi (R3 - r3), at the centre."""
+        radius = self.across / 2.0
+        hollow = radius - self.wall if self.wall is not None else 0.0
+        volume = 4.0 / 3.0 * pi * (radius**3 - hollow**3)
+        return Moments(volume, np.array([0.0, 0.0, volume * radius]))
+
+    def hulls(self) -> tuple[Hull, ...]:
+        """Return the sphere."""
+        radius = self.across / 2.0
+        return (Hull(spheres=(Sphere((0.0, 0.0, radius), radius),)),)
+
+    def cavities(self) -> tuple[Hull, ...]:
+        """Return the hollow."""
+        if self.wall is None:
+            return NO_HULLS
+        radius = self.across / 2.0
+        return (Hull(spheres=(Sphere((0.0, 0.0, radius), radius - self.wall),)),)
+
+    def contact(self) -> BaseGeometry:
+        """Return the point on which it rests."""
+        return shapely.Point(0.0, 0.0)
+
+    def from_above(self) -> BaseGeometry:
+        """Return the outline from above."""
+        return Regular(0, self.across).polygon()
+
+    def bearings(self) -> tuple[float, ...]:
+        """Return nothing: it is the same from every side."""
+        return ()

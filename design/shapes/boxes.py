@@ -1,0 +1,252 @@
+"""Rectangular bodies: box and gable."""
+
+from dataclasses import dataclass
+from math import hypot
+
+import numpy as np
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from .plans import Rectangle
+from .prismatoid import Section, prismatoid
+from .shape import NO_HULLS, Array, Hull, Moments
+
+FACES = frozenset({"top", "bottom", "front", "back", "left", "right"})
+
+
+@dataclass(frozen=True)
+class Wedge:
+    """A body with rectangular sections: x0, x1, y0, y1 at the bottom and at the top, in m."""
+
+    low: tuple[float, float, float, float]
+    high: tuple[float, float, float, float]
+    base: float
+    height: float
+
+    def section(self, at: float) -> tuple[float, float, float, float]:
+        """Return x0, x1, y0, y1 at the fraction ``at`` of the height."""
+        x0, x1, y0, y1 = (a + (b - a) * at for a, b in zip(self.low, self.high, strict=True))
+        return x0, x1, y0, y1
+
+    def moments(self) -> Moments:
+        """Return volume and first moments: section sides are linear in z, so Simpson is exact."""
+        levels = (_rectangle_section(self.section(at)) for at in (0.0, 0.5, 1.0))
+        a, b, c = levels
+        return prismatoid(self.base, self.height, (a, b, c))
+
+    def hull(self) -> Hull:
+        """Return the outline."""
+        return Hull(
+            np.vstack(
+                [
+                    _corners(self.low, self.base),
+                    _corners(self.high, self.base + self.height),
+                ]
+            )
+        )
+
+    def cut_where_empty(self) -> "Wedge | None":
+        """Return the part of it whose sections have an extent, or None if none has."""
+        start, end = 0.0, 1.0
+        for i, j in ((0, 1), (2, 3)):
+            w0, w1 = self.low[j] - self.low[i], self.high[j] - self.high[i]
+            if w0 <= 0.0 and w1 <= 0.0:
+                return None
+            if w1 < 0.0:
+                end = min(end, w0 / (w0 - w1))
+            if w0 < 0.0:
+                start = max(start, w0 / (w0 - w1))
+        if end <= start:
+            return None
+        return Wedge(
+            self.section(start),
+            self.section(end),
+            self.base + start * self.height,
+            (end - start) * self.height,
+        )
+
+
+@dataclass(frozen=True)
+class Box:
+    """A rectangular body; hollow with ``wall`` and closed but for its ``open`` faces. Sizes in m.
+
+    ``top_length`` and ``top_width`` are the top's where it tapers (0 for a hip). ``wall`` is
+    measured square to each wall. ``open`` holds names of faces as seen before any turn.
+    """
+
+    length: float
+    width: float
+    height: float
+    wall: float | None = None
+    open: frozenset[str] = frozenset()
+    top_length: float | None = None
+    top_width: float | None = None
+
+    @property
+    def peak(self) -> float:
+        """Return the height of the highest point, in m."""
+        return self.height
+
+    bottom_level = 0.0
+
+    @property
+    def top_plan(self) -> Rectangle:
+        """Return the top's outline."""
+        return Rectangle(
+            self.length if self.top_length is None else self.top_length,
+            self.width if self.top_width is None else self.top_width,
+        )
+
+    def outer(self) -> Wedge:
+        """Return the filled outside."""
+        x, y = self.length / 2.0, self.width / 2.0
+        tx, ty = self.top_plan.length / 2.0, self.top_plan.width / 2.0
+        return Wedge((-x, x, -y, y), (-tx, tx, -ty, ty), 0.0, self.height)
+
+    def inner(self) -> Wedge | None:
+        """Return the space inside, reaching through the open faces; None if there is none."""
+        if self.wall is None:
+            return None
+        outer, wall = self.outer(), self.wall
+        lean = (outer.low[1] - outer.high[1], outer.low[3] - outer.high[3])
+        in_x, in_y = (wall * hypot(self.height, d) / self.height for d in lean)
+        base = 0.0 if "bottom" in self.open else wall
+        end = self.height - (0.0 if "top" in self.open else wall)
+        if end <= base:
+            return None
+        shrink = (
+            0.0 if "left" in self.open else in_x,
+            0.0 if "right" in self.open else -in_x,
+            0.0 if "front" in self.open else in_y,
+            0.0 if "back" in self.open else -in_y,
+        )
+        low, high = (
+            tuple(a + b for a, b in zip(outer.section(z / self.height), shrink, strict=True))
+            for z in (base, end)
+        )
+        return Wedge(_four(low), _four(high), base, end - base).cut_where_empty()
+
+    def moments(self) -> Moments:
+        """Return the outside's moments less the inside's."""
+        inner = self.inner()
+        outer = self.outer().moments()
+        return outer if inner is None else outer - inner.moments()
+
+    def hulls(self) -> tuple[Hull, ...]:
+        """Return the filled outside."""
+        return (self.outer().hull(),)
+
+    def cavities(self) -> tuple[Hull, ...]:
+        """Return the space inside."""
+        inner = self.inner()
+        return NO_HULLS if inner is None else (inner.hull(),)
+
+    def contact(self) -> BaseGeometry:
+        """Return its underside, or the edges of its walls where the bottom is open."""
+        outside = Rectangle(self.length, self.width).polygon()
+        inner = self.inner()
+        if inner is None or "bottom" not in self.open:
+            return outside
+        x0, x1, y0, y1 = inner.low
+        return outside.difference(shapely.box(x0, y0, x1, y1))
+
+    def from_above(self) -> BaseGeometry:
+        """Return the widest outline from above."""
+        return Rectangle(
+            max(self.length, self.top_plan.length), max(self.width, self.top_plan.width)
+        ).polygon()
+
+    def bearings(self) -> tuple[float, ...]:
+        """Return the plan angles of faces and diagonals."""
+        return Rectangle(*self.middle()).bearings()
+
+    def middle(self) -> tuple[float, float]:
+        """Return length and width at mid-height, in m."""
+        top = self.top_plan
+        return (self.length + top.length) / 2.0, (self.width + top.width) / 2.0
+
+
+@dataclass(frozen=True)
+class Gable:
+    """A pitched roof, its ridge along ``length``; two slopes with ``thickness``, else filled."""
+
+    length: float
+    width: float
+    height: float
+    thickness: float | None = None
+
+    @property
+    def peak(self) -> float:
+        """Return the height of the highest point, in m."""
+        return self.height
+
+    bottom_level = 0.0
+
+    def outer(self) -> Wedge:
+        """Return the filled outside."""
+        return _ridge(self.length, self.width, self.height)
+
+    def inner_width(self) -> float:
+        """Return the width of the hollow at the eaves: the slopes are ``thickness`` square."""
+        if self.thickness is None:
+            return 0.0
+        return self.width - 2.0 * self.thickness * hypot(self.height, self.width / 2) / self.height
+
+    def inner(self) -> Wedge | None:
+        """Return the hollow, open below and at both ends."""
+        width = self.inner_width()
+        if width <= 0.0:
+            return None
+        return _ridge(self.length, width, self.height * width / self.width)
+
+    def moments(self) -> Moments:
+        """Return the outside's moments less the hollow's."""
+        inner = self.inner()
+        outer = self.outer().moments()
+        return outer if inner is None else outer - inner.moments()
+
+    def hulls(self) -> tuple[Hull, ...]:
+        """Return the filled outside."""
+        return (self.outer().hull(),)
+
+    def cavities(self) -> tuple[Hull, ...]:
+        """Return the hollow."""
+        inner = self.inner()
+        return NO_HULLS if inner is None else (inner.hull(),)
+
+    def contact(self) -> BaseGeometry:
+        """Return the underside, or the two eaves where it is hollow."""
+        outside = Rectangle(self.length, self.width).polygon()
+        if self.inner() is None:
+            return outside
+        inner = Rectangle(self.length, self.inner_width()).polygon()
+        return outside.difference(inner)
+
+    def from_above(self) -> BaseGeometry:
+        """Return the outline from above."""
+        return Rectangle(self.length, self.width).polygon()
+
+    def bearings(self) -> tuple[float, ...]:
+        """Return the plan angles of faces and diagonals."""
+        return Rectangle(self.length, self.width).bearings()
+
+
+def _ridge(length: float, width: float, height: float) -> Wedge:
+    x, y = length / 2.0, width / 2.0
+    return Wedge((-x, x, -y, y), (-x, x, 0.0, 0.0), 0.0, height)
+
+
+def _rectangle_section(bounds: tuple[float, float, float, float]) -> Section:
+    x0, x1, y0, y1 = bounds
+    area = (x1 - x0) * (y1 - y0)
+    return area, area * (x0 + x1) / 2.0, area * (y0 + y1) / 2.0
+
+
+def _corners(bounds: tuple[float, float, float, float], height: float) -> Array:
+    x0, x1, y0, y1 = bounds
+    return np.array([[x0, y0, height], [x1, y0, height], [x1, y1, height], [x0, y1, height]])
+
+
+def _four(values: tuple[float, ...]) -> tuple[float, float, float, float]:
+    a, b, c, d = values
+    return a, b, c, d

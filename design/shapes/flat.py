@@ -1,0 +1,157 @@
+"""Flat pieces: plate and frame lie, panel stands."""
+
+from dataclasses import dataclass
+from math import pi
+
+import numpy as np
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from .plans import Plan, Rectangle, Regular, at_height
+from .shape import NO_HULLS, Hull, Moments
+
+
+@dataclass(frozen=True)
+class Plate:
+    """A plate lying flat; ``hole`` is flat to flat, of the same figure. Sizes in m."""
+
+    plan: Plan
+    thickness: float
+    hole: float = 0.0
+    solidity: float = 1.0
+
+    @property
+    def peak(self) -> float:
+        """Return the height of the highest point, in m."""
+        return self.thickness
+
+    bottom_level = 0.0
+
+    def moments(self) -> Moments:
+        """Return area times thickness, by its solidity."""
+        area = self.plan.area
+        if self.hole > 0.0 and isinstance(self.plan, Regular):
+            area -= Regular(self.plan.sides, self.hole).area
+        return _slab(area * self.solidity, self.thickness)
+
+    def hulls(self) -> tuple[Hull, ...]:
+        """Return the filled outline."""
+        return (_upright(self.plan, self.thickness),)
+
+    def cavities(self) -> tuple[Hull, ...]:
+        """Return the hole."""
+        if self.hole > 0.0 and isinstance(self.plan, Regular):
+            return (_upright(Regular(self.plan.sides, self.hole), self.thickness),)
+        return NO_HULLS
+
+    def contact(self) -> BaseGeometry:
+        """Return its underside."""
+        if self.hole > 0.0 and isinstance(self.plan, Regular):
+            hole = Regular(self.plan.sides, self.hole)
+            return shapely.Polygon(self.plan.corners(), [hole.corners()])
+        return self.plan.polygon()
+
+    def from_above(self) -> BaseGeometry:
+        """Return the filled outline."""
+        return self.plan.polygon()
+
+    def bearings(self) -> tuple[float, ...]:
+        """Return the plan angles of edges and corners."""
+        return self.plan.bearings()
+
+
+@dataclass(frozen=True)
+class Frame:
+    """A ring of lumber lying flat, ``width`` that of the lumber in plan. Sizes in m."""
+
+    plan: Plan
+    width: float
+    height: float
+
+    @property
+    def peak(self) -> float:
+        """Return the height of the highest point, in m."""
+        return self.height
+
+    bottom_level = 0.0
+
+    def inside(self) -> Plan:
+        """Return the outline of the opening."""
+        return self.plan.shrunk(self.width)
+
+    def moments(self) -> Moments:
+        """Return ring area times height."""
+        return _slab(self.plan.area - self.inside().area, self.height)
+
+    def hulls(self) -> tuple[Hull, ...]:
+        """Return the filled outline."""
+        return (_upright(self.plan, self.height),)
+
+    def cavities(self) -> tuple[Hull, ...]:
+        """Return the opening."""
+        return (_upright(self.inside(), self.height),)
+
+    def contact(self) -> BaseGeometry:
+        """Return the underside of the ring."""
+        return shapely.Polygon(self.plan.corners(), [self.inside().corners()])
+
+    def from_above(self) -> BaseGeometry:
+        """Return the filled outline."""
+        return self.plan.polygon()
+
+    def bearings(self) -> tuple[float, ...]:
+        """Return the plan angles of edges and corners."""
+        return self.plan.bearings()
+
+
+@dataclass(frozen=True)
+class Panel:
+    """A board or lattice standing in the x-z plane, its thickness centred on y = 0. Sizes in m."""
+
+    width: float
+    height: float
+    thickness: float
+    solidity: float = 1.0
+    climbers: bool = False
+
+    @property
+    def peak(self) -> float:
+        """Return the height of the highest point, in m."""
+        return self.height
+
+    bottom_level = 0.0
+
+    def moments(self) -> Moments:
+        """Return width times thickness times height, by its solidity."""
+        return _slab(self.width * self.thickness * self.solidity, self.height)
+
+    def hulls(self) -> tuple[Hull, ...]:
+        """Return the filled outline."""
+        return (_upright(Rectangle(self.width, self.thickness), self.height),)
+
+    def cavities(self) -> tuple[Hull, ...]:
+        """Return nothing: what passes through a lattice is its solidity's matter."""
+        return NO_HULLS
+
+    def contact(self) -> BaseGeometry:
+        """Return its lower edge."""
+        return self.from_above()
+
+    def from_above(self) -> BaseGeometry:
+        """Return the outline from above."""
+        return Rectangle(self.width, self.thickness).polygon()
+
+    def bearings(self) -> tuple[float, ...]:
+        """Return the plan angles of its faces, edges and diagonals."""
+        return (*Rectangle(self.width, self.thickness).bearings(), pi / 2.0, -pi / 2.0)
+
+
+def _slab(area: float, height: float) -> Moments:
+    return Moments(area * height, np.array([0.0, 0.0, area * height**2 / 2.0]))
+
+
+def _upright(outline: Plan, height: float) -> Hull:
+    if isinstance(outline, Regular) and outline.sides == 0:
+        return Hull(discs=(*outline.level(0.0)[1], *outline.level(height)[1]))
+    corners = outline.corners()
+    return Hull(np.vstack([at_height(corners, 0.0), at_height(corners, height)]))

@@ -1,0 +1,45 @@
+"""The point mass."""
+
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from .shape import NO_HULLS, Hull, Moments
+
+
+@dataclass(frozen=True)
+class Weight:
+    """A point mass without volume or wind area, at its place."""
+
+    @property
+    def peak(self) -> float:
+        """Return 0: it has no size."""
+        return 0.0
+
+    bottom_level = 0.0
+
+    def moments(self) -> Moments:
+        """Return nothing: its mass is given, not worked out."""
+        return Moments(0.0, np.zeros(3))
+
+    def hulls(self) -> tuple[Hull, ...]:
+        """Return nothing."""
+        return NO_HULLS
+
+    def cavities(self) -> tuple[Hull, ...]:
+        """Return nothing."""
+        return NO_HULLS
+
+    def contact(self) -> BaseGeometry:
+        """Return nothing: it stands on other parts."""
+        return shapely.Polygon()
+
+    def from_above(self) -> BaseGeometry:
+        """Return nothing."""
+        return shapely.Polygon()
+
+    def bearings(self) -> tuple[float, ...]:
+        """Return nothing."""
+        return ()

@@ -1,0 +1,1 @@
+"""Gravity, wind (a file a standard), people and combinations."""

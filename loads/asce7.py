@@ -1,0 +1,128 @@
+"""Velocity pressure of ASCE/SEI 7, editions 7-16 and 7-22, and the factors in it."""
+
+from functools import cache
+
+import numpy as np
+from numpy.typing import ArrayLike
+
+from .. import references
+from ..design.shapes.shape import Array
+from .exposure import exposure_letter
+from .ranges import not_negative
+
+EDITIONS = ("7-22", "7-16")
+FOOT = 0.3048
+PSF = 47.88025898
+"""One pound-force per square foot in Pa."""
+
+KINDS = {
+    "square": "Chimneys, tanks & similar: square",
+    "hexagonal": "Chimneys, tanks & similar: hexagonal",
+    "octagonal": "Chimneys, tanks & similar: octagonal",
+    "round": "Chimneys, tanks & similar: round",
+    "sign": "Solid freestanding walls, solid freestanding and attached signs",
+    "lattice": "Open signs and single-plane open frames (lattice framework)",
+}
+"""Kinds of part, and the row of ASCE/SEI 7 Table 26.6-1 that holds each one's Kd."""
+
+
+def velocity_pressure(
+    speed: ArrayLike,
+    Kz: ArrayLike,
+    Kzt: ArrayLike = 1.0,
+    Ke: ArrayLike = 1.0,
+    Kd: ArrayLike = 1.0,
+) -> Array:
+    """Return q_z = 0.613 Kz Kzt Ke Kd V^2 in Pa.
+
+    ``speed`` V in m/s, a 3-s gust at 10 m over open country; all arguments broadcast. ``Kd`` stays
+    1 for the q_z of edition 7-22, which has it in the force; edition 7-16 has it here.
+    ValueError when the speed or a factor is below 0.
+    Source: ASCE/SEI 7-22 Eq. 26.10-1.si and ASCE/SEI 7-16 Eq. 26.10-1.si.
+    """
+    V = not_negative("speed", speed)
+    factors = not_negative("Kz", Kz) * not_negative("Kzt", Kzt)
+    factors = factors * not_negative("Ke", Ke) * not_negative("Kd", Kd)
+    return np.asarray(0.613 * factors * V**2)
+
+
+def exposure_coefficient(height: ArrayLike, exposure: str, edition: str = "7-22") -> Array:
+    """Return Kz at ``height`` above ground in m (any shape).
+
+    Up to 15 ft the printed two digits of Table 26.10-1; above, the edition's own formula
+    Kz = k (z/zg)^(2/alpha) of its Note 1. ``exposure`` is a letter or words of ``EXPOSURES``.
+    ValueError for another exposure or edition or a height below 0.
+    Source: ASCE/SEI 7-16 and 7-22 Tables 26.10-1 and 26.11-1.
+    """
+    z = not_negative("height", height)
+    printed, k, zg, alpha, floor = _exposure_constants(exposure_letter(exposure), edition)
+    return np.where(z <= floor, printed, k * (np.maximum(z, floor) / zg) ** (2.0 / alpha))
+
+
+def elevation_factor(elevation: ArrayLike) -> Array:
+    """Return Ke = exp(-0.000119 z) for ground ``elevation`` above sea level in m (any shape).
+
+    Source: ASCE/SEI 7-16 and 7-22 Table 26.9-1, Note 2. Taking 1 is permitted everywhere.
+    """
+    return np.exp(-0.000119 * np.asarray(elevation, dtype=float))
+
+
+def nominal_to_ultimate(speed: ArrayLike) -> Array:
+    """Return the ultimate speed V_ult = V_asd sqrt(1/0.6), in the unit of ``speed`` (any shape).
+
+    Source: IBC 2012-2021 1609.3.1.
+    """
+    return np.asarray(speed, dtype=float) * np.sqrt(1.0 / 0.6)
+
+
+@cache
+def directionality(kind: str, edition: str = "7-22") -> float:
+    """Return Kd of a kind of part; 1.0 for a kind that the table does not name.
+
+    Named are those of ``KINDS``. ValueError for an unknown edition.
+    Source: ASCE/SEI 7-16 and 7-22 Table 26.6-1.
+    """
+    column = f"Kd_{_known(edition).replace('-', '_')}"
+    if kind not in KINDS:
+        return 1.0
+    return float(references.table("wind/asce7_kd").one("structure_type", KINDS[kind])[column])
+
+
+@cache
+def minimum_pressure() -> float:
+    """Return the least design wind on other structures, in Pa on the projected area.
+
+    16 psf at strength level, without G, Kd and Cf. Source: ASCE/SEI 7-16 and 7-22 29.7.
+    """
+    table = references.table("wind/asce7_cf_misc_other_structures")
+    row = table.one("item", "minimum design wind, other structures")
+    return float(row["value"].split(" psf")[0]) * PSF
+
+
+def _known(edition: str) -> str:
+    if edition not in EDITIONS:
+        raise ValueError(f'edition: found "{edition}", expected "7-22" or "7-16"')
+    return edition
+
+
+@cache
+def _exposure_constants(letter: str, edition: str) -> tuple[float, float, float, float, float]:
+    """Return the printed Kz of the lowest row, k, zg (m), alpha and the lowest row's height (m)."""
+    here = (_known(edition), letter)
+    printed = next(
+        float(row["Kz_table"])
+        for row in references.table("wind/asce7_kz_table").rows
+        if (row["edition"], row["exposure"]) == here and row["z_ft"].startswith("0-")
+    )
+    constants = next(
+        row
+        for row in references.table("wind/asce7_exposure_constants").rows
+        if (row["edition"], row["exposure"]) == here
+    )
+    return (
+        printed,
+        float(constants["Kz_multiplier"]),
+        float(constants["zg_ft"]) * FOOT,
+        float(constants["alpha"]),
+        float(constants["z_floor_ft"]) * FOOT,
+    )

@@ -1,0 +1,42 @@
+"""How dead load and wind are combined on each basis of judgement."""
+
+from dataclasses import dataclass
+
+from .. import references
+from .site import Site
+
+
+@dataclass(frozen=True)
+class Factors:
+    """Factors of one basis: dead load that helps and that hurts, wind, and soil strength.
+
+    ``soil`` multiplies an allowable (ultimate over its factor) value.
+    """
+
+    helping: float
+    hurting: float
+    wind: float
+    soil: float
+    source: str
+
+    @property
+    def sets(self) -> tuple[float, float]:
+        """Return the dead-load factors that are tried, each for all dead load at a time."""
+        return self.helping, self.hurting
+
+
+def factors(site: Site) -> Factors:
+    """Return the factors of the site's basis; on service loads helping weight is over ``safety``.
+
+    Allowable: 0.6 D + 0.6 W and D + 0.6 W (ASCE/SEI 7 2.4.1). Strength: 0.9 D + W and 1.2 D + W
+    (2.3.1). Service: a factor of safety of 1.5 on actual loads (IBC 1807.2.3, by analogy).
+    """
+    row = references.table("combinations").where("basis", site.basis)[0]
+    helping = 1.0 / site.safety if site.basis == "service" else float(row["dead_helping"])
+    return Factors(
+        helping,
+        float(row["dead_hurting"]),
+        float(row["wind"]),
+        float(row["soil"]),
+        row["source"],
+    )

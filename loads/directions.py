@@ -1,0 +1,34 @@
+"""The wind directions that are tried: every 5 degrees, and those in which something is square on."""
+
+import numpy as np
+
+from ..design.shapes.shape import Array
+from ..design.structure import Structure
+
+STEP_DEG = 5.0
+
+
+def wind_directions(structure: Structure) -> Array:
+    """Return the azimuths (D,) in degrees, 0 <= d < 360, ascending, from which wind is tried.
+
+    Every 5 degrees; square to each footprint edge, from both sides; and along each face normal
+    and plan diagonal of every part.
+    """
+    found = [np.arange(0.0, 360.0, STEP_DEG)]
+    normals = edge_normals(structure.footprint)
+    along = np.degrees(np.arctan2(normals[:, 1], normals[:, 0]))
+    found += [90.0 - along, 270.0 - along]
+    for body in structure.bodies:
+        angles = np.degrees(np.asarray(body.shape.bearings()) + body.angle)
+        found.append(90.0 - angles)
+    azimuths = np.round(np.concatenate(found) % 360.0, 7) % 360.0
+    return np.unique(azimuths)
+
+
+def edge_normals(footprint: Array) -> Array:
+    """Return the outward unit normals (E, 2) of the edges of a counter-clockwise polygon (E, 2).
+
+    Edge i runs from corner i to corner i + 1.
+    """
+    edge = np.roll(footprint, -1, axis=0) - footprint
+    return np.column_stack([edge[:, 1], -edge[:, 0]]) / np.linalg.norm(edge, axis=1)[:, None]

@@ -1,0 +1,151 @@
+"""Which published coefficient each body takes in each direction."""
+
+from dataclasses import dataclass
+from math import inf, pi
+
+import numpy as np
+
+from ..design.outlines import downwind_axes
+from ..design.placing import Body
+from ..design.shapes.ball import Ball
+from ..design.shapes.bodies import Cone, Shell, Solid
+from ..design.shapes.boxes import Box, Gable
+from ..design.shapes.flat import Frame, Panel, Plate
+from ..design.shapes.plans import Rectangle, Regular
+from ..design.shapes.rotor import Rotor
+from ..design.shapes.shape import Array
+from . import force_coefficients as cf
+from . import rotor, signs
+
+
+@dataclass(frozen=True)
+class SignCases:
+    """Cases A, B and C of a solid sign, relative to Case A.
+
+    ``width`` B in m; ``rise`` of the resultant above the board's middle in m; ``mean_c`` the
+    Case C coefficient over that of Case A and ``shift_c`` its resultant's shift over B, both None
+    where B/s is below 2.
+    """
+
+    width: float
+    rise: float
+    mean_c: float | None
+    shift_c: float | None
+
+
+@dataclass(frozen=True)
+class Coefficient:
+    """Force coefficient of one body on its own outline, by direction.
+
+    ``below`` and ``above`` (D,) hold at pressures up to and beyond ``limit`` (Pa, on the velocity
+    pressure without directionality), which is infinite for all but round sections. ``solidity``
+    (D,) is what fraction of the outline is solid. ``kind`` names the row of directionality.
+    """
+
+    below: Array
+    above: Array
+    solidity: Array
+    kind: str
+    limit: float = inf
+    sign: SignCases | None = None
+
+
+def shape_coefficient(
+    body: Body, stack_top: float, azimuths: Array, surface: str = "rough"
+) -> Coefficient:
+    """Return the coefficient of a body for winds from the azimuths (D,), rad.
+
+    ``stack_top`` is the height above ground of the top of its stack in m: the h of h/D, with D the
+    body's own least width at mid-height (ASCE/SEI 7 Fig. 29.4-1). Squares and rectangles go from
+    face to diagonal; hexagon, octagon and round take one coefficient on the projected area; three
+    and five sides as a square's face, seven as a hexagon, nine and more as an octagon; standing
+    panels as signs (Fig. 29.3-1), lattices as open signs (Fig. 29.4-2).
+    """
+    wind = downwind_axes(azimuths)
+    bearing = np.arctan2(-wind[:, 1], -wind[:, 0]) - body.angle
+    ones = np.ones(len(azimuths))
+    match body.shape:
+        case Panel() as panel:
+            return _panel(panel, body.origin[2] + panel.height, bearing)
+        case Rotor() as wheel:
+            blades = ones * rotor.blade_coefficient(wheel.blade_area / wheel.disc_area)
+            return Coefficient(blades, blades, ones * wheel.solidity, "wheel")
+        case Ball():
+            ball = ones * cf.ball()
+            return Coefficient(ball, ball, ones, "ball")
+        case Gable(length, width):
+            slender = stack_top / min(length, width / 2.0)
+            face = ones * cf.square_face(slender)
+            return Coefficient(face, face, ones, "gable")
+        case Box() as box:
+            return _rectangle(*box.middle(), stack_top, bearing)
+        case Plate(Rectangle(length, width)) | Frame(Rectangle(length, width)):
+            return _rectangle(length, width, stack_top, bearing)
+        case Plate(Regular(sides, across)) | Frame(Regular(sides, across)):
+            return _regular(sides, across, stack_top, bearing, surface)
+        case Shell(sides, bottom, top) | Solid(sides, bottom, top):
+            return _regular(sides, (bottom + top) / 2.0, stack_top, bearing, surface)
+        case Cone(sides, bottom):
+            return _regular(sides, bottom / 2.0, stack_top, bearing, surface)
+        case _:
+            return Coefficient(ones * 0.0, ones * 0.0, ones, "none")
+
+
+def _regular(sides: int, across: float, h: float, bearing: Array, surface: str) -> Coefficient:
+    ones = np.ones(len(bearing))
+    slender = h / across
+    if sides == 0:
+        return Coefficient(
+            ones * cf.round_section(slender, surface, False),
+            ones * cf.round_section(slender, surface, True),
+            ones,
+            "round",
+            float(cf.round_limit_pressure(across)),
+        )
+    if sides == 4:
+        return _rectangle(across, across, h, bearing)
+    if sides in (3, 5):
+        face = ones * cf.square_face(slender)
+        return Coefficient(face, face, ones, f"{sides} sides")
+    many = ones * cf.hexagon_or_octagon(slender)
+    kind = {6: "hexagonal", 8: "octagonal"}.get(sides, f"{sides} sides")
+    return Coefficient(many, many, ones, kind)
+
+
+def _rectangle(length: float, width: float, h: float, bearing: Array) -> Coefficient:
+    """Face, diagonal and between: P = Cf A per height goes by sin2 of the angle off the face."""
+    slender = h / min(length, width)
+    face, diagonal = cf.square_face(slender), cf.square_diagonal(slender)
+    corner = float(np.arctan2(width, length))
+    off_x = np.abs((bearing + pi / 2.0) % pi - pi / 2.0)
+    off_y = pi / 2.0 - off_x
+    p_diagonal = diagonal * 2.0 * length * width / np.hypot(length, width)
+    from_x = cf.between_face_and_diagonal(face * width, p_diagonal, off_x, corner)
+    from_y = cf.between_face_and_diagonal(face * length, p_diagonal, off_y, pi / 2.0 - corner)
+    product = np.where(off_x <= corner, from_x, from_y)
+    own = width * np.cos(off_x) + length * np.sin(off_x)
+    value = product / own
+    return Coefficient(value, value, np.ones(len(bearing)), "square")
+
+
+def _panel(panel: Panel, top: float, bearing: Array) -> Coefficient:
+    """Broadside as a sign or open sign on its gross area, its edges as a rectangle's face."""
+    ratio, clearance = panel.width / panel.height, panel.height / top
+    solid = float(signs.solid_sign(ratio, clearance))
+    open_ = panel.solidity < 1.0
+    broadside = float(signs.open_sign(panel.solidity, solid)) if open_ else solid
+    if panel.climbers:
+        broadside = max(broadside, solid)
+    edge = float(cf.square_face(top / panel.thickness))
+    face = panel.width * np.abs(np.sin(bearing))
+    side = panel.thickness * np.abs(np.cos(bearing))
+    value = (broadside * face + edge * side) / (face + side)
+    solidity = (panel.solidity * face + side) / (face + side)
+    mean_c = shift_c = None
+    if ratio >= 2.0:
+        c, shift = signs.case_c(ratio, clearance)
+        mean_c, shift_c = float(c) / solid, float(shift)
+    cases = SignCases(
+        panel.width, float(signs.resultant_rise(clearance, top)), mean_c, shift_c
+    )
+    return Coefficient(value, value, solidity, "lattice" if open_ else "sign", sign=cases)

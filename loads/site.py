@@ -1,0 +1,36 @@
+"""The site: which wind, by which method, on which ground."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+
+@dataclass(frozen=True)
+class Site:
+    """The ``[site]`` table in SI units.
+
+    ``wind`` in m/s as it enters the method (a nominal speed is already converted). ``exposure``
+    is B, C or D, or None where the method does without. ``slope`` in rad, ``elevation`` in m;
+    None where the file does not say. ``gusts`` maps a return period in years to a forecast gust
+    in m/s. ``basis`` and ``safety`` are resolved: never None.
+    """
+
+    method: str
+    wind: float
+    ground: str
+    exposure: str | None = None
+    wind_kind: str | None = None
+    wind_source: str | None = None
+    return_period: float | None = None
+    risk_category: str | None = None
+    slope: float | None = None
+    elevation: float | None = None
+    topographic: float | None = None
+    basis: str = "service"
+    basis_given: bool = False
+    safety: float = 1.5
+    safety_given: bool = False
+    people: str | None = None
+    hurricane: bool | None = None
+    country: str | None = None
+    sheltering: bool = False
+    gusts: Mapping[float, float] = field(default_factory=dict[float, float])

@@ -1,0 +1,201 @@
+"""The ``[site]`` table as people write it, and the Site that it becomes."""
+
+from itertools import pairwise
+from math import sqrt
+
+from ..design.bounds import ELEVATION, MPH, SAFETY, TOPOGRAPHIC, WIND, YEARS
+from ..design.row import Row
+from ..design.schema import Key, TableSpec
+from ..materials import grounds
+from .site import Site
+
+ASCE_METHODS = ("ASCE 7-22", "ASCE 7-16")
+METHODS = ("forecast", "gust", *ASCE_METHODS)
+
+NOMINAL_TO_ULTIMATE = sqrt(1.0 / 0.6)
+"""Ultimate over nominal wind speed (ASCE 7-10 and later, commentary: V_asd = V sqrt(0.6))."""
+
+LOWEST_ASCE_WIND = 85.0 * MPH
+"""Below 85 mph (m/s) a speed is hardly an ultimate one of a map: judgement."""
+
+EXPOSURES = {"houses and trees": "B", "open": "C", "shore": "D", "B": "B", "C": "C", "D": "D"}
+SAFETY_DEFAULT = 1.5
+
+_TREES = "'houses and trees', if they stand all round for 1,500 ft; else 'open'"
+_METHOD_WORDS = {
+    **dict.fromkeys(("en 1991-1-4", "en 1991", "eurocode", "ec1"), "it is not understood yet"),
+    **dict.fromkeys(
+        ("asce", "asce 7"), "'ASCE 7-22' or 'ASCE 7-16', as your building code names it"
+    ),
+    **dict.fromkeys(
+        ("asce 7-10", "asce 7-05"), "its wind speeds are of another map: not understood"
+    ),
+    "warning": "'forecast'",
+    "beaufort": "Beaufort states a mean wind: take the gust of a forecast, and 'forecast'",
+}
+_EXPOSURE_WORDS = {
+    **dict.fromkeys(("suburb", "suburban", "town", "city", "houses", "trees", "woods"), _TREES),
+    **dict.fromkeys(("field", "fields", "rural", "country", "meadow", "open country"), "'open'"),
+    **dict.fromkeys(("water", "lake", "sea", "coast", "beach", "open water"), "'shore'"),
+    **dict.fromkeys(("sheltered", "garden", "yard", "a"), _TREES),
+}
+_GROUND_WORDS = {
+    **dict.fromkeys(
+        ("lawn", "grass", "turf", "yard"), "'firm lawn', or 'wet lawn' if you do not know"
+    ),
+    **dict.fromkeys(("soil", "dirt", "earth", "garden bed"), "'soft clay', if you do not know"),
+    "clay": "'firm clay lawn' or 'soft clay'?",
+    **dict.fromkeys(
+        ("concrete", "patio", "asphalt", "pavers", "slab", "stone", "pavement"), "'paving'"
+    ),
+}
+
+_KEYS = (
+    Key(
+        "method",
+        "choice",
+        required=True,
+        choices=METHODS,
+        words=_METHOD_WORDS,
+        hint="method = 'forecast', if the wind is a gust as warnings state it",
+    ),
+    Key("wind", "speed", required=True, bounds=WIND),
+    Key(
+        "ground",
+        "choice",
+        required=True,
+        choices=grounds.names,
+        words=_GROUND_WORDS,
+        hint="ground = 'wet lawn', if you do not know",
+    ),
+    Key("exposure", "choice", choices=tuple(EXPOSURES), words=_EXPOSURE_WORDS),
+    Key("wind_kind", "choice", choices=("ultimate", "nominal")),
+    Key("wind_source", "text"),
+    Key("slope", "slope"),
+    Key("elevation", "length", bounds=ELEVATION),
+    Key("topographic", "number", bounds=TOPOGRAPHIC),
+    Key("basis", "choice", choices=("allowable", "strength", "service")),
+    Key("safety", "number", bounds=SAFETY),
+    Key("people", "choice", choices=("children", "public", "none")),
+    Key("hurricane", "flag"),
+    Key("country", "text"),
+    Key("gusts", "map"),
+    Key("sheltering", "flag"),
+    Key("return_period", "years", bounds=YEARS),
+    Key("risk_category", "numeral", choices=("I", "II", "III", "IV")),
+)
+
+_WORDS = {
+    "gust": "'wind' with method = 'gust' or 'forecast'",
+    "speed": "'wind'",
+    "wind_speed": "'wind'",
+    "soil": "'ground'",
+    "terrain": "'exposure'",
+    "surroundings": "'exposure'",
+    "standard": "'method'",
+    "code": "'method'",
+    "altitude": "'elevation'",
+    "factor": "'safety'",
+    "safety_factor": "'safety'",
+    "kzt": "'topographic'",
+    "hill": "'topographic', above 1 on a crest, or 'slope' of the ground",
+    "units": "it belongs under [design]",
+    "importance": "'risk_category'",
+}
+
+
+def _site(row: Row) -> Site | None:
+    method, wind, ground = row.text("method"), row.quantity("wind"), row.text("ground")
+    gusts = _gusts(row)
+    if method is None:
+        return None
+    asce = method in ASCE_METHODS
+    if method != "gust":
+        row.need("exposure", reason=": what lies around it")
+    if row.given("topographic") and method == "gust":
+        row.refuse(
+            "topographic",
+            "no 'topographic' with method = 'gust': the gust at the piece itself has it already",
+            "leave it out, or method = 'forecast'",
+        )
+    basis = row.text("basis") or ("allowable" if asce else "service")
+    _check_wind_kind(row, method, wind)
+    _check_safety(row, basis)
+    if wind is None or ground is None or row.wrong:
+        return None
+    if row.text("wind_kind") == "nominal":
+        wind *= NOMINAL_TO_ULTIMATE
+        row.note(
+            f"wind: '{row.typed('wind')}' nominal is {wind / MPH:.0f} mph ({wind:.1f} m/s) ultimate"
+        )
+    safety = row.quantity("safety")
+    exposure = row.text("exposure")
+    return Site(
+        method=method,
+        wind=wind,
+        ground=ground,
+        exposure=EXPOSURES[exposure] if exposure is not None else None,
+        wind_kind=row.text("wind_kind"),
+        wind_source=row.text("wind_source"),
+        return_period=row.quantity("return_period"),
+        risk_category=row.text("risk_category"),
+        slope=row.quantity("slope"),
+        elevation=row.quantity("elevation"),
+        topographic=row.quantity("topographic"),
+        basis=basis,
+        basis_given=row.given("basis"),
+        safety=safety or (SAFETY_DEFAULT if basis == "service" else 1.0),
+        safety_given=safety is not None,
+        people=row.text("people"),
+        hurricane=row.flag("hurricane"),
+        country=row.text("country"),
+        sheltering=bool(row.flag("sheltering")),
+        gusts=gusts,
+    )
+
+
+def _check_wind_kind(row: Row, method: str, wind: float | None) -> None:
+    """See to it that an ASCE wind is an ultimate speed of a map, or said to be another."""
+    if method not in ASCE_METHODS:
+        if row.given("wind_kind"):
+            row.refuse(
+                "wind_kind",
+                f"no 'wind_kind' with method = '{method}': its wind is a 3-second gust",
+                "leave it out",
+            )
+    elif wind is not None and wind < LOWEST_ASCE_WIND and not row.given("wind_kind"):
+        row.refuse(
+            "wind",
+            f"an ultimate wind speed of the {method} map: they begin at about 85 mph (38 m/s)",
+            "wind_kind = 'ultimate' if it is one, 'nominal' if it is of an older map; or "
+            "method = 'forecast'",
+        )
+
+
+def _check_safety(row: Row, basis: str) -> None:
+    if row.given("safety") and basis != "service":
+        row.refuse(
+            "safety",
+            f"no 'safety' with basis = '{basis}', which has its own factors",
+            "basis = 'service', or leave it out",
+        )
+
+
+def _gusts(row: Row) -> dict[float, float]:
+    """Return the gusts by return period, both growing; record a fault where they do not."""
+    gusts = dict(sorted(row.by_years("gusts").items()))
+    speeds = list(gusts.values())
+    if not row.given("gusts") or row.failed("gusts"):
+        return gusts
+    if len(gusts) < 2:
+        row.refuse(
+            "gusts",
+            "at least two return periods with their gusts",
+            "gusts = { 10 = '60 mph', 50 = '75 mph' }",
+        )
+    elif any(second <= first for first, second in pairwise(speeds)):
+        row.refuse("gusts", "a greater gust for each longer return period")
+    return gusts
+
+
+SITE = TableSpec("site", Site, _KEYS, _site, required=True, words=_WORDS)

@@ -1,0 +1,92 @@
+"""What the wind finds of each body: overlaps within a stack counted once."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+import shapely
+from numpy.typing import NDArray
+
+from ..design.outlines import Polygons
+from ..design.placing import Body
+from ..design.shapes.shape import Array
+
+
+@dataclass(frozen=True)
+class Faces:
+    """Area (bodies, D) in m2 and centroid across the wind and above ground (bodies, D) in m."""
+
+    area: Array
+    side: Array
+    up: Array
+
+
+def measure(polygons: Polygons) -> Faces:
+    """Return area and centroid of outline polygons of any array shape; 0 where empty."""
+    area = shapely.area(polygons)
+    centre = shapely.centroid(polygons)
+    side = np.nan_to_num(shapely.get_x(centre))
+    up = np.nan_to_num(shapely.get_y(centre))
+    return Faces(area, side, up)
+
+
+def visible_outlines(
+    bodies: Sequence[Body], stack: Sequence[int], outlines: Polygons, coefficient: Array
+) -> Polygons:
+    """Return the outlines (bodies, D) less what a greater coefficient of the same stack covers.
+
+    ``coefficient`` (bodies, D) ranks the bodies; the overlap belongs to the greater. Copies of one
+    part do not hide each other, and bodies of different stacks neither: each takes its own full
+    wind (judgement; a union would make the force on an arbor a third too low).
+    """
+    visible = outlines.copy()
+    low, high = vertical_extent(outlines)
+    for i, body in enumerate(bodies):
+        for j, other in enumerate(bodies):
+            apart = low[j] >= high[i] - 1e-9 or low[i] >= high[j] - 1e-9
+            if i == j or apart or body.part == other.part or stack[body.part] != stack[other.part]:
+                continue
+            hides = coefficient[j] > coefficient[i]
+            if j < i:
+                hides |= coefficient[j] == coefficient[i]
+            if hides.any():
+                visible[i, hides] = shapely.difference(visible[i, hides], outlines[j, hides])
+    return visible
+
+
+def vertical_extent(outlines: Polygons) -> tuple[Array, Array]:
+    """Return the lowest and highest point (bodies,) of outlines (bodies, D) over all directions."""
+    bounds = shapely.bounds(outlines)
+    empty = np.isnan(bounds[..., 1])
+    low = np.where(empty, np.inf, bounds[..., 1]).min(axis=1)
+    high = np.where(empty, -np.inf, bounds[..., 3]).max(axis=1)
+    return low, high
+
+
+def silhouette(outlines: Polygons, solidity: Array) -> Faces:
+    """Return area and centroid (D,) of the whole outline, overlap counted once.
+
+    ``solidity`` (bodies, D): what is fully solid covers; a lattice or rotor counts by its solidity
+    where nothing solid and no denser lattice stands in the same line of sight.
+    """
+    solid = solidity >= 1.0
+    empty = shapely.Polygon()
+    covered = shapely.union_all(np.where(solid, outlines, empty), axis=0)
+    whole = measure(covered)
+    area, side, up = whole.area, whole.area * whole.side, whole.area * whole.up
+    open_rows = np.flatnonzero(~solid.all(axis=1))
+    for row in sorted(open_rows, key=lambda r: -float(solidity[r].max())):
+        is_open = ~solid[row]
+        rest = shapely.difference(np.where(is_open, outlines[row], empty), covered)
+        part = measure(rest)
+        counted = part.area * solidity[row]
+        area, side, up = area + counted, side + counted * part.side, up + counted * part.up
+        covered = shapely.union(covered, rest)
+    safe = np.where(area > 0.0, area, 1.0)
+    return Faces(area, side / safe, up / safe)
+
+
+def breadth(outlines: Polygons) -> Array:
+    """Return the width (D,) across the wind from the first to the last point of any outline, m."""
+    bounds: NDArray[np.float64] = shapely.bounds(outlines)
+    return np.nanmax(bounds[..., 2], axis=0) - np.nanmin(bounds[..., 0], axis=0)

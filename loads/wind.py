@@ -1,0 +1,314 @@
+"""Wind on a structure: what each body takes per unit of pressure, and the actions of a gust."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from ..design.outlines import Polygons, downwind_axes, lateral_axes, outlines
+from ..design.placing import Body
+from ..design.shapes.rotor import Rotor
+from ..design.shapes.shape import Array
+from ..design.structure import Structure
+from . import rotor, signs
+from .directions import wind_directions
+from .shape_coefficients import Coefficient, shape_coefficient
+from .sheltering import shelter
+from .uplift import Uplift, uplift
+from .visible import Faces, breadth, measure, silhouette, vertical_extent, visible_outlines
+
+
+@dataclass(frozen=True)
+class Exposed:
+    """What a structure offers the wind from the azimuths (D,) in degrees, before any wind blows.
+
+    ``below`` and ``above`` (bodies, D) are coefficient times visible area in m2 up to and beyond
+    the pressure ``limit`` (bodies,) in Pa; ``along`` (bodies, D, 2) the force's unit vector,
+    ``arm`` (bodies, D) its turning arm about the origin in m (counter-clockwise), ``up`` its
+    height in m. ``case`` (bodies, S) multiplies the force in each sign case and ``shift``
+    (bodies, S, D) turns it about the board's middle, in m; ``rise`` (bodies,) lifts it.
+    ``centroid`` (bodies,) is the height at which each body's pressure is taken.
+    """
+
+    azimuths: Array
+    wind: Array
+    below: Array
+    above: Array
+    limit: Array
+    kinds: tuple[str, ...]
+    along: Array
+    arm: Array
+    up: Array
+    rise: Array
+    cases: tuple[str, ...]
+    case: Array
+    shift: Array
+    suction: Uplift
+    silhouette: Faces
+    breadth: Array
+    pressure_height: Array
+    height: float
+
+
+@dataclass(frozen=True)
+class Actions:
+    """Forces of wind on the whole structure, any leading shape then (D, C): directions, cases.
+
+    ``force`` (…, 2) in N and ``tilting`` (…, 2), the sum of force times height in N m; ``twist``
+    about the origin in N m counter-clockwise; ``uplift`` in N and its first moments ``lifting``
+    (…, 2) in N m. ``names`` (C,) tells the cases and ``azimuths`` (D,) in degrees the directions.
+    """
+
+    azimuths: Array
+    force: Array
+    tilting: Array
+    twist: Array
+    uplift: Array
+    lifting: Array
+    names: tuple[str, ...]
+
+    def times(self, factor: float) -> "Actions":
+        """Return all actions multiplied by a factor."""
+        return Actions(
+            self.azimuths,
+            self.force * factor,
+            self.tilting * factor,
+            self.twist * factor,
+            self.uplift * factor,
+            self.lifting * factor,
+            self.names,
+        )
+
+
+def expose(structure: Structure, surfaces: Sequence[str | None], sheltering: bool) -> Exposed:
+    """Return what a structure offers the wind; ``surfaces`` names each part's roughness or None."""
+    azimuths = wind_directions(structure)
+    angles = np.radians(azimuths)
+    bodies = structure.bodies
+    outline = outlines(bodies, angles)
+    coefficients = _coefficients(structure, outline, angles, surfaces)
+    solidity = np.array([c.solidity for c in coefficients])
+    stack = [structure.stack[body.part] for body in bodies]
+    stacks = dict(enumerate(structure.stack))
+    rank = np.array([np.maximum(c.below, c.above) for c in coefficients])
+    visible = measure(visible_outlines(bodies, stacks, outline, rank))
+    whole = measure(outline)
+    kept = shelter(bodies, stack, outline, solidity, angles) if sheltering else 1.0
+    below, above, along, arm, up = _forces(bodies, coefficients, visible, whole, angles)
+    names, case, shift = _sign_cases(bodies, coefficients, angles)
+    return Exposed(
+        azimuths=azimuths,
+        wind=downwind_axes(angles),
+        below=below * kept,
+        above=above * kept,
+        limit=np.array([c.limit for c in coefficients]),
+        kinds=tuple(c.kind for c in coefficients),
+        along=along,
+        arm=arm,
+        up=up,
+        rise=np.array([c.sign.rise if c.sign else 0.0 for c in coefficients]),
+        cases=names,
+        case=case,
+        shift=shift,
+        suction=uplift(structure, outline, solidity, angles),
+        silhouette=silhouette(outline, solidity),
+        breadth=breadth(outline),
+        pressure_height=_pressure_heights(bodies, coefficients, visible),
+        height=structure.height,
+    )
+
+
+def wind_actions(
+    exposed: Exposed,
+    pressure: Array,
+    *,
+    ratio: Array,
+    directionality: Array,
+    gust: Array,
+    above: NDArray[np.bool_] | None = None,
+) -> Actions:
+    """Return the actions (…, D, C) of velocity pressures (…) in Pa at the structure's top.
+
+    ``ratio`` (bodies,) is the pressure at each body over that at the top, ``directionality``
+    (bodies,) its Kd and ``gust`` (D,) the gust effect factor. ``above`` (…, bodies) tells which
+    round sections are beyond their limit; by default D sqrt(q) decides (ASCE/SEI 7 Fig. 29.4-1).
+    The cases are those of signs, each without and with suction.
+    """
+    at_body = pressure[..., None] * ratio
+    if above is None:
+        above = at_body > exposed.limit
+    product = np.where(above[..., None], exposed.above, exposed.below)
+    size = at_body[..., None] * directionality[:, None] * gust * product
+    lifted = exposed.up[:, None, :] + exposed.rise[:, None, None]
+    vector = np.einsum("...bd,bdi->...bdi", size, exposed.along)
+    force = np.einsum("...bdi,bs->...dsi", vector, exposed.case)
+    tilting = np.einsum("...bdi,bsd,bs->...dsi", vector, lifted + 0.0 * exposed.shift, exposed.case)
+    turning = exposed.arm[:, None, :] + exposed.shift
+    twist = np.einsum("...bd,bsd,bs->...ds", size, turning, exposed.case)
+    on_lids = at_body * 0.0 + pressure[..., None] * directionality
+    suction = np.einsum("...b,bd->...d", on_lids, exposed.suction.area) * gust
+    lifting = np.einsum("...b,bdi->...di", on_lids, exposed.suction.moment) * gust[:, None]
+    return _with_and_without(
+        exposed.azimuths, force, tilting, twist, suction, lifting, exposed.cases
+    )
+
+
+def minimum_actions(exposed: Exposed, pressure: float) -> Actions:
+    """Return the actions (D, 1) of a pressure in Pa on the whole silhouette at its centroid."""
+    face = exposed.silhouette
+    size = pressure * face.area
+    force = (size[:, None] * exposed.wind)[:, None, :]
+    none = np.zeros((len(size), 1))
+    return Actions(
+        exposed.azimuths,
+        force,
+        force * face.up[:, None, None],
+        -(size * face.side)[:, None],
+        none,
+        np.zeros((len(size), 1, 2)),
+        ("minimum",),
+    )
+
+
+def joined(first: Actions, second: Actions) -> Actions:
+    """Return the cases of both, those of ``second`` after those of ``first``."""
+    return Actions(
+        first.azimuths,
+        np.concatenate([first.force, second.force], axis=-2),
+        np.concatenate([first.tilting, second.tilting], axis=-2),
+        np.concatenate([first.twist, second.twist], axis=-1),
+        np.concatenate([first.uplift, second.uplift], axis=-1),
+        np.concatenate([first.lifting, second.lifting], axis=-2),
+        first.names + second.names,
+    )
+
+
+def _coefficients(
+    structure: Structure, outline: Polygons, angles: Array, surfaces: Sequence[str | None]
+) -> list[Coefficient]:
+    _, high = vertical_extent(outline)
+    top: dict[int, float] = {}
+    for body, height in zip(structure.bodies, high, strict=True):
+        foot = structure.stack[body.part]
+        top[foot] = max(top.get(foot, 0.0), float(height))
+    return [
+        shape_coefficient(
+            body, top[structure.stack[body.part]], angles, surfaces[body.part] or "rough"
+        )
+        for body in structure.bodies
+    ]
+
+
+def _forces(
+    bodies: Sequence[Body],
+    coefficients: Sequence[Coefficient],
+    visible: Faces,
+    whole: Faces,
+    angles: Array,
+) -> tuple[Array, Array, Array, Array, Array]:
+    """Return below, above (bodies, D), along (bodies, D, 2), arm and height (bodies, D)."""
+    wind = downwind_axes(angles)
+    below = np.array([c.below for c in coefficients]) * visible.area
+    above = np.array([c.above for c in coefficients]) * visible.area
+    along = np.broadcast_to(wind, (len(bodies), *wind.shape)).copy()
+    arm, up = -visible.side, visible.up.copy()
+    for i, body in enumerate(bodies):
+        if isinstance(body.shape, Rotor):
+            seen = visible.area[i] / np.where(whole.area[i] > 0.0, whole.area[i], 1.0)
+            axle = _axle(body, body.shape, wind)
+            off = np.clip((axle * wind).sum(axis=1), 0.0, 1.0)
+            below[i] = above[i] = _thrust(body.shape, seen) * off**2
+            along[i] = axle
+            arm[i] = body.origin[0] * axle[:, 1] - body.origin[1] * axle[:, 0]
+            up[i] = body.origin[2]
+    return below, above, along, arm, up
+
+
+def _thrust(wheel: Rotor, seen: Array) -> Array:
+    """Return thrust coefficient times disc (D,) in m2, face on; ``seen`` is the share not covered.
+
+    Only locked blades are covered by what stands before them; a spinning wheel takes its disc.
+    """
+    filled = wheel.blade_area / wheel.disc_area
+    locked = rotor.locked(filled) * seen
+    return wheel.disc_area * (np.maximum(locked, rotor.IDEAL) if wheel.spins else locked)
+
+
+def _axle(body: Body, wheel: Rotor, wind: Array) -> Array:
+    """Return the unit vectors (D, 2) along the axle in which the wind pushes."""
+    if wheel.yaws or wheel.facing is None:
+        return wind
+    bearing = np.pi / 2.0 - wheel.facing + body.angle
+    front = np.array([np.cos(bearing), np.sin(bearing)])
+    return np.where((wind @ front < 0.0)[:, None], -front, front)
+
+
+def _sign_cases(
+    bodies: Sequence[Body], coefficients: Sequence[Coefficient], angles: Array
+) -> tuple[tuple[str, ...], Array, Array]:
+    """Return case names, force multipliers (bodies, S) and turning arms (bodies, S, D)."""
+    boards = [c.sign for c in coefficients]
+    names = ["A"]
+    if any(boards):
+        names += ["B left", "B right"]
+    if any(sign and sign.mean_c for sign in boards):
+        names += ["C left", "C right"]
+    case = np.ones((len(bodies), len(names)))
+    shift = np.zeros((len(bodies), len(names), len(angles)))
+    across = lateral_axes(angles)
+    for i, (body, sign) in enumerate(zip(bodies, boards, strict=True)):
+        if sign is None:
+            continue
+        board = np.array([np.cos(body.angle), np.sin(body.angle)])
+        side = sign.width * (across @ board)
+        for j, name in enumerate(names[1:], start=1):
+            way = 1.0 if name.endswith("left") else -1.0
+            if name.startswith("B"):
+                shift[i, j] = -way * signs.case_b_eccentricity(side)
+            elif sign.mean_c is not None and sign.shift_c is not None:
+                case[i, j] = sign.mean_c
+                shift[i, j] = -way * sign.shift_c * side
+    return tuple(names), case, shift
+
+
+def _pressure_heights(
+    bodies: Sequence[Body], coefficients: Sequence[Coefficient], visible: Faces
+) -> Array:
+    """Return the height (bodies,) of each body's pressure: a sign's top, else its centroid."""
+    return np.array(
+        [
+            body.origin[2] + body.shape.peak
+            if c.sign
+            else body.origin[2]
+            if isinstance(body.shape, Rotor)
+            else float(up.max())
+            for body, c, up in zip(bodies, coefficients, visible.up, strict=True)
+        ]
+    )
+
+
+def _with_and_without(
+    azimuths: Array,
+    force: Array,
+    tilting: Array,
+    twist: Array,
+    suction: Array,
+    lifting: Array,
+    cases: tuple[str, ...],
+) -> Actions:
+    """Return the sign cases without suction, then with it; without only where there is none."""
+    count = len(cases)
+    none = np.zeros(twist.shape)
+    if not suction.any():
+        return Actions(azimuths, force, tilting, twist, none, np.zeros(force.shape), cases)
+    up = np.repeat(suction[..., None], count, axis=-1)
+    moment = np.repeat(lifting[..., None, :], count, axis=-2)
+    twice = [np.concatenate([a, a], axis=axis) for a, axis in ((force, -2), (tilting, -2), (twist, -1))]
+    return Actions(
+        azimuths,
+        *twice,
+        np.concatenate([none, up], axis=-1),
+        np.concatenate([np.zeros(moment.shape), moment], axis=-2),
+        cases + tuple(f"{name}, suction" for name in cases),
+    )

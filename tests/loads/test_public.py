@@ -1,0 +1,94 @@
+"""Velocity pressure as the public API gives it."""
+
+import pytest
+from yardfast import units
+from yardfast.loads.public import velocity_pressure
+
+
+def pascal(wind, **given):
+    return velocity_pressure(wind, **given).to("Pa").magnitude
+
+
+@pytest.mark.parametrize(
+    ("given", "expected"),
+    [
+        ({"method": "ASCE 7-22"}, 1148),
+        ({"method": "ASCE 7-16", "directionality": "square"}, 1033),
+        ({"method": "ASCE 7-16", "directionality": 0.90}, 1033),
+        ({"method": "ASCE 7-22", "elevation": "5000 ft"}, 958),
+    ],
+    ids=["7-22", "7-16, square", "7-16, 0.90", "7-22 at 5,000 ft"],
+)
+def test_105_mph_in_the_open_by_hand(given, expected):
+    assert pascal("105 mph", exposure="C", height="5 ft", **given) == pytest.approx(
+        expected, abs=0.5
+    )
+
+
+@pytest.mark.parametrize(
+    ("given", "expected"),
+    [
+        ({"method": "gust", "exposure": None}, 412.1),
+        ({"method": "gust", "exposure": "shore"}, 412.1),
+        ({"method": "forecast", "exposure": "houses and trees"}, 0.57 * 412.1),
+        ({"method": "forecast", "exposure": "C"}, 0.85 * 412.1),
+        ({"method": "forecast", "exposure": "D"}, 1.03 * 412.1),
+        ({"method": "forecast", "exposure": "C", "topographic": 2.0}, 1.70 * 412.1),
+    ],
+    ids=[
+        "gust",
+        "gust by the shore",
+        "forecast B",
+        "forecast C",
+        "forecast D",
+        "forecast on a crest",
+    ],
+)
+def test_58_mph_by_hand(given, expected):
+    """0.613 V^2 is 412.1 Pa; Kz of ASCE/SEI 7 Table 26.10-1."""
+    assert pascal("58 mph", height="5 ft", **given) == pytest.approx(expected, abs=0.1)
+
+
+def test_air_below_the_sea_is_denser():
+    given = {"method": "ASCE 7-22", "exposure": "C", "height": "5 ft"}
+    assert pascal("105 mph", elevation="-200 ft", **given) > pascal("105 mph", **given)
+
+
+def test_quantities_and_text_give_the_same():
+    q = velocity_pressure("58 mph", method="forecast", exposure="open", height="20 ft")
+    metric = velocity_pressure(
+        units.quantity(25.92832, "speed"),
+        method="forecast",
+        exposure="C",
+        height=units.quantity(6.096, "length"),
+    )
+    assert metric.to("Pa").magnitude == pytest.approx(q.to("Pa").magnitude)
+
+
+@pytest.mark.parametrize(
+    ("changed", "named"),
+    [
+        ({"method": "ASCE 7-10"}, "method: found 'ASCE 7-10', expected one of"),
+        ({"exposure": "A"}, "exposure: found 'A', expected one of"),
+        ({"exposure": None}, "exposure: found None, expected one of"),
+        ({"wind": "58 ft"}, "wind: .*speed"),
+        ({"wind": "-5 mph"}, "wind: "),
+        ({"height": "5"}, "height: "),
+        ({"height": 5.0}, "height: "),
+        ({"elevation": "5 mph"}, "elevation: "),
+        ({"topographic": 0.0}, "topographic: found 0.0, expected a number above 0"),
+        ({"topographic": "1"}, "topographic: found '1', expected a number above 0"),
+        ({"directionality": 0.9}, "directionality: found 0.9, expected none with method"),
+        ({"method": "gust", "topographic": 1.2}, "topographic: found 1.2, expected 1.0 with"),
+        ({"method": "ASCE 7-22", "directionality": "square"}, "directionality: found 'square'"),
+        ({"method": "ASCE 7-16"}, "directionality: found None, expected with method"),
+        ({"method": "ASCE 7-16", "directionality": "sqare"}, "directionality: found 'sqare'"),
+        ({"method": "ASCE 7-16", "directionality": 1.5}, "directionality: found 1.5"),
+        ({"method": "ASCE 7-16", "directionality": True}, "directionality: found True"),
+    ],
+    ids=lambda value: value if isinstance(value, str) else "",
+)
+def test_wrong_argument_is_refused_by_name(changed, named):
+    given = {"wind": "58 mph", "method": "forecast", "exposure": "C", "height": "5 ft", **changed}
+    with pytest.raises(ValueError, match=named):
+        velocity_pressure(given.pop("wind"), **given)

@@ -1,0 +1,185 @@
+"""Every shape once more as a mesh, built by cutting with planes: independent of the formulas."""
+
+from math import cos, pi, sin
+
+import numpy as np
+import shapely
+from manifold3d import CrossSection, Manifold
+
+from yardfast.design.placing import Body
+from yardfast.design.shapes.ball import Ball
+from yardfast.design.shapes.bodies import Cone, Shell, Solid
+from yardfast.design.shapes.boxes import Box, Gable
+from yardfast.design.shapes.flat import Frame, Panel, Plate
+from yardfast.design.shapes.plans import Rectangle
+from yardfast.design.shapes.rotor import Rotor
+
+ROUND = 160
+FINE = 768
+
+
+def mesh_of(shape) -> Manifold:
+    """A shape in its own axes as a manifold mesh."""
+    match shape:
+        case Shell(sides, bottom, top, height, wall):
+            faces = _faces(sides, bottom / 2, top / 2, height)
+            return _cut(faces, height, 0.0) - _cut(faces, height, wall, over=True)
+        case Solid(sides, bottom, top, height):
+            return _cut(_faces(sides, bottom / 2, top / 2, height), height, 0.0)
+        case Cone(sides, bottom, height, wall):
+            faces = _faces(sides, bottom / 2, 0.0, height)
+            outside = _cut(faces, height, 0.0)
+            return outside - _cut(faces, height, wall, below=True) if wall else outside
+        case Box():
+            return _box(shape)
+        case Gable(length, width, height, thickness):
+            slopes = [
+                (np.array([0.0, s * height, width / 2.0]), (0.0, s * width / 2.0, 0.0))
+                for s in (1.0, -1.0)
+            ]
+            outside = _planes(_block(length, width, height), slopes, 0.0)
+            if thickness is None:
+                return outside
+            return outside - _planes(_block(2 * length, 2 * width, height, -1.0), slopes, thickness)
+        case Plate(plan, thickness, hole):
+            whole = _plan(plan).extrude(thickness)
+            if hole:
+                whole -= _ring_plan(plan.sides, hole).extrude(3 * thickness).translate((0, 0, -thickness))
+            return whole
+        case Frame(plan, width, height):
+            return _plan(plan).extrude(height) - _plan(plan.shrunk(width)).extrude(
+                3 * height
+            ).translate((0, 0, -height))
+        case Panel(width, height, thickness):
+            return _block(width, thickness, height)
+        case Ball(across, wall):
+            whole = Manifold.sphere(across / 2, FINE)
+            if wall:
+                whole -= Manifold.sphere(across / 2 - wall, FINE)
+            return whole.translate((0, 0, across / 2))
+        case Rotor():
+            return Manifold.compose(blades_of(shape))
+        case _:
+            raise TypeError(shape)
+
+
+def placed(body: Body, build=mesh_of) -> Manifold:
+    """A body where it stands."""
+    turned = build(body.shape).rotate((0, 0, np.degrees(body.angle)))
+    return turned.translate(tuple(float(c) for c in body.origin))
+
+
+def volume_and_centre(mesh: Manifold) -> tuple[float, np.ndarray]:
+    """Volume and centroid of a closed mesh, by the divergence theorem over its triangles."""
+    raw = mesh.to_mesh()
+    points = np.asarray(raw.vert_properties, dtype=float)[:, :3]
+    a, b, c = (points[np.asarray(raw.tri_verts)[:, k]] for k in range(3))
+    signed = np.einsum("ij,ij->i", a, np.cross(b, c)) / 6.0
+    volume = signed.sum()
+    return float(volume), (signed[:, None] * (a + b + c) / 4.0).sum(axis=0) / volume
+
+
+def filled(shape) -> Manifold:
+    """The outer shape without its hollow."""
+    match shape:
+        case Gable(length, width, height):
+            return mesh_of(Gable(length, width, height))
+        case Ball(across):
+            return Manifold.sphere(across / 2, ROUND).translate((0, 0, across / 2))
+        case _:
+            return mesh_of(shape)
+
+
+def projected(mesh: Manifold, azimuth: float) -> shapely.Geometry:
+    """The outline of a mesh seen along a level wind from the azimuth (rad): union of triangles."""
+    raw = mesh.to_mesh()
+    points = np.asarray(raw.vert_properties, dtype=float)[:, :3]
+    flat = np.column_stack([points[:, :2] @ np.array([cos(azimuth), -sin(azimuth)]), points[:, 2]])
+    triangles = shapely.polygons(flat[np.asarray(raw.tri_verts)])
+    return shapely.union_all(triangles[shapely.area(triangles) > 1e-14])
+
+
+def _faces(sides, a0, a1, height):
+    """Outward normal and a point of each lateral plane; a round body has many."""
+    n = sides or ROUND
+    # a circle's planes touch it from outside; shrink them to the same area
+    fit = 1.0 if sides else np.sqrt(pi / (n * np.tan(pi / n)))
+    result = []
+    for k in range(n):
+        u = np.array([cos(2 * pi * k / n), sin(2 * pi * k / n)])
+        result.append((np.array([*(height * u), (a0 - a1) * fit]), (*(a0 * fit * u), 0.0)))
+    return result
+
+
+def _cut(faces, height, inward, over=False, below=False):
+    """What lies within all planes moved inward; open at both ends with ``over``, below with it."""
+    widest = max(np.hypot(*point[:2]) + 4.0 * abs(normal[2]) for normal, point in faces)
+    reach = 4.0 * widest + height
+    low, high = (-height if over or below else 0.0), (2 * height if over else height)
+    block = Manifold.cube((reach, reach, high - low)).translate((-reach / 2, -reach / 2, low))
+    return _planes(block, faces, inward)
+
+
+def _planes(block, faces, inward):
+    for normal, point in faces:
+        unit = np.asarray(normal, dtype=float) / np.linalg.norm(normal)
+        block = block.trim_by_plane(tuple(-unit), float(-(unit @ np.asarray(point)) + inward))
+    return block
+
+
+def _block(length, width, height, start=0.0):
+    size = (length, width, height - start)
+    return Manifold.cube(size).translate((-length / 2, -width / 2, start))
+
+
+def _box(box: Box):
+    top = box.top_plan
+    dx, dy = (box.length - top.length) / 2, (box.width - top.width) / 2
+    sides = {
+        "right": (np.array([box.height, 0, dx]), (box.length / 2, 0, 0)),
+        "left": (np.array([-box.height, 0, dx]), (-box.length / 2, 0, 0)),
+        "back": (np.array([0, box.height, dy]), (0, box.width / 2, 0)),
+        "front": (np.array([0, -box.height, dy]), (0, -box.width / 2, 0)),
+    }
+    reach = 4 * (box.length + box.width + top.length + top.width)
+    outside = _planes(_block(reach, reach, box.height), list(sides.values()), 0.0)
+    if box.wall is None:
+        return outside
+    low = -1.0 if "bottom" in box.open else box.wall
+    high = box.height + (1.0 if "top" in box.open else -box.wall)
+    space = _block(reach, reach, high, low)
+    for name, face in sides.items():
+        space = _planes(space, [face], 0.0 if name in box.open else box.wall)
+    return outside - space
+
+
+def _plan(plan):
+    if isinstance(plan, Rectangle):
+        return CrossSection.square((plan.length, plan.width), True)
+    return _ring_plan(plan.sides, plan.across)
+
+
+def _ring_plan(sides, across):
+    n = sides or ROUND
+    radius = across / 2 / cos(pi / n) if sides else across / 2 * np.sqrt(2 * pi / n / sin(2 * pi / n))
+    angles = pi / n * (1 + 2 * np.arange(n))
+    return CrossSection([np.column_stack([np.cos(angles), np.sin(angles)]) * radius])
+
+
+def blades_of(wheel: Rotor):
+    """Each blade extruded from its trapezoid, twisted, turned up the wheel, then faced."""
+    flat = np.array(
+        [
+            [-wheel.root / 2, 0],
+            [wheel.root / 2, 0],
+            [wheel.tip / 2, wheel.span],
+            [-wheel.tip / 2, wheel.span],
+        ]
+    )
+    blade = CrossSection([flat]).extrude(wheel.thickness).translate((0, 0, -wheel.thickness / 2))
+    upright = blade.rotate((90, 0, 0)).rotate((0, 0, np.degrees(wheel.pitch)))
+    turned = [
+        upright.rotate((0, 360.0 * k / wheel.blades, 0)).rotate((0, 0, -np.degrees(wheel.facing or 0)))
+        for k in range(wheel.blades)
+    ]
+    return turned
