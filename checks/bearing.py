@@ -79,9 +79,9 @@ def _loaded(
     )
     nearest = depth.argmin(axis=-3, keepdims=True)
     least = np.take_along_axis(depth, nearest, axis=-3)[..., 0, :, :]
-    force = np.take_along_axis(
-        np.broadcast_to(pressing[..., None], depth.shape), nearest, axis=-3
-    )[..., 0, :, :]
+    force = np.take_along_axis(np.broadcast_to(pressing[..., None], depth.shape), nearest, axis=-3)[
+        ..., 0, :, :
+    ]
     under_wind = _pressure(caps.area_about(least), force)
     at = np.unravel_index(int(under_wind.argmax()), under_wind.shape)
     *gust, c, e = (int(i) for i in at)

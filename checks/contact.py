@@ -4,9 +4,10 @@ from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
-import shapely
+from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
 
+from ..design import plane
 from ..design.shapes.shape import Array
 
 _HALVINGS = 30
@@ -44,7 +45,11 @@ class Caps:
         """
         wanted = np.clip(area, 0.0, self.total)
         i = self._segment(self.area, wanted)
-        base, chord, growth = self._at(self.area, i), self._at(self.chord, i), self._at(self.growth, i)
+        base, chord, growth = (
+            self._at(self.area, i),
+            self._at(self.chord, i),
+            self._at(self.growth, i),
+        )
         rest = np.maximum(wanted - base, 0.0)
         # rest = chord x + growth/2 x2, in the form that is stable for growth near 0
         root = np.sqrt(np.maximum(chord**2 + 2.0 * growth * rest, 0.0))
@@ -66,25 +71,34 @@ class Caps:
             low, high = np.where(short, middle, low), np.where(short, high, middle)
         return np.where(depth <= 0.0, 0.0, self._area(i, high))
 
-    def _area(self, i: Array, x: Array) -> Array:
+    def _area(self, i: NDArray[np.intp], x: Array) -> Array:
         """Return the area at x beyond corner i."""
-        return self._at(self.area, i) + self._at(self.chord, i) * x + self._at(self.growth, i) * x**2 / 2.0
+        return (
+            self._at(self.area, i)
+            + self._at(self.chord, i) * x
+            + self._at(self.growth, i) * x**2 / 2.0
+        )
 
-    def _moment(self, i: Array, x: Array) -> Array:
-        """Return the first moment at x beyond corner i: the integral of (s + x)(chord + growth x)."""
-        s, chord, growth = self._at(self.depth, i), self._at(self.chord, i), self._at(self.growth, i)
+    def _moment(self, i: NDArray[np.intp], x: Array) -> Array:
+        """Return the first moment at x beyond corner i: that of (s + x)(chord + growth x)."""
+        s, chord, growth = (
+            self._at(self.depth, i),
+            self._at(self.chord, i),
+            self._at(self.growth, i),
+        )
         strip = s * chord * x + (chord + s * growth) * x**2 / 2.0 + growth * x**3 / 3.0
         return self._at(self.moment, i) + strip
 
-    def _segment(self, grid: Array, value: Array) -> Array:
+    def _segment(self, grid: Array, value: Array) -> NDArray[np.intp]:
         """Return for each value (…, E) the index of the last grid (E, V) entry not above it."""
         step = 2.0 * float(np.abs(grid).max()) + 1.0
         row = step * np.arange(len(grid))
         found = np.searchsorted((grid + row[:, None]).ravel(), value + row, side="right") - 1
         return np.clip(found - grid.shape[1] * np.arange(len(grid)), 0, grid.shape[1] - 2)
 
-    def _at(self, grid: Array, i: Array) -> Array:
-        return grid[np.arange(len(grid)), i]
+    def _at(self, grid: Array, i: NDArray[np.intp]) -> Array:
+        flat: Array = grid.ravel()
+        return flat[i + grid.shape[1] * np.arange(len(grid))]
 
 
 def caps(contact: BaseGeometry, normals: Array) -> Caps:
@@ -141,15 +155,14 @@ def quadrature(areas: list[BaseGeometry], finest: float = 0.05) -> list[Quadratu
     ``finest`` is the longest side of a triangle that is kept, as a fraction of the whole extent.
     Three points at the middles of the sides integrate quadratics exactly.
     """
-    extent = shapely.bounds(shapely.union_all(areas)).reshape(2, 2)
+    extent = plane.bounds_of(plane.union_of(areas)).reshape(2, 2)
     longest = finest * float(np.hypot(*(extent[1] - extent[0])))
     return [_over_triangles(_small_triangles(area, longest)) for area in areas]
 
 
 def _small_triangles(area: BaseGeometry, longest: float) -> Array:
     """Return triangles (T, 3, 2) that fill an area, no side longer than ``longest``."""
-    parts = shapely.get_parts(shapely.constrained_delaunay_triangles(area))
-    triangles = np.array([shapely.get_coordinates(part)[:3] for part in parts])
+    triangles = plane.triangles(area)
     while True:
         sides = np.linalg.norm(np.roll(triangles, -1, axis=1) - triangles, axis=2)
         large = sides.max(axis=1) > longest
@@ -172,16 +185,9 @@ def _over_triangles(triangles: Array) -> Quadrature:
 
 
 def _segments(contact: BaseGeometry) -> tuple[Array, Array]:
-    """Return starts and ends (K, 2) of the outline, outer rings one way and holes the other."""
-    starts: list[Array] = []
-    ends: list[Array] = []
-    for polygon in shapely.get_parts(shapely.normalize(contact)):
-        oriented = shapely.geometry.polygon.orient(polygon)
-        for ring in (oriented.exterior, *oriented.interiors):
-            points = shapely.get_coordinates(ring)
-            starts.append(points[:-1])
-            ends.append(points[1:])
-    return np.vstack(starts), np.vstack(ends)
+    """Return starts and ends (K, 2) of the outlines."""
+    rings = plane.outlines_of(contact)
+    return np.vstack([ring[:-1] for ring in rings]), np.vstack([ring[1:] for ring in rings])
 
 
 def _ratio(a: Array, b: Array) -> Array:

@@ -29,13 +29,15 @@ def sliding_resistance(points: Array, shares: Array, along: Array, arm: Array) -
     load = np.column_stack([along[turning], arm[turning] / scale])
     x, y = points[:, 0] / scale, points[:, 1] / scale
     zero, one = np.zeros_like(x), np.ones_like(x)
-    motion = np.stack([np.stack([one, zero, -y], axis=1), np.stack([zero, one, x], axis=1)], axis=1)
-    rate = load / (load**2).sum(axis=1)[:, None]
+    motion: Array = np.stack(
+        [np.stack([one, zero, -y], axis=1), np.stack([zero, one, x], axis=1)], axis=1
+    )
+    rate: Array = load / (load**2).sum(axis=1)[:, None]
     for _ in range(_ROUNDS):
         speed = np.sqrt((np.einsum("pij,mj->mpi", motion, rate) ** 2).sum(axis=2) + 1.0e-16)
         weight = shares / speed
-        form = np.einsum("mp,pij,pik->mjk", weight, motion, motion, optimize=True)
-        solved = np.linalg.solve(form, load[:, :, None])[:, :, 0]
+        form: Array = np.einsum("mp,pij,pik->mjk", weight, motion, motion, optimize=True)
+        solved = np.linalg.solve(form, load[:, :, None])[:, :, 0].astype(np.float64)
         rate = solved / np.einsum("mj,mj->m", load, solved)[:, None]
     speed = np.sqrt((np.einsum("pij,mj->mpi", motion, rate) ** 2).sum(axis=2))
     result[turning] = np.minimum(speed @ shares, straight)

@@ -1,6 +1,7 @@
 """The least gust that tips or slides a piece as it stands, and the gust at which to act."""
 
 from dataclasses import dataclass
+from itertools import pairwise
 from math import floor, inf, sqrt
 
 import numpy as np
@@ -108,7 +109,7 @@ def _stages(exposed: Exposed) -> list[_Stage]:
     switches = np.unique(exposed.limit[np.isfinite(exposed.limit)])
     bounds = [0.0, *switches.tolist(), inf]
     stages: list[_Stage] = []
-    for low, high in zip(bounds[:-1], bounds[1:], strict=True):
+    for low, high in pairwise(bounds):
         actions = wind_actions(
             exposed,
             np.array(1.0),
@@ -124,7 +125,7 @@ def _stages(exposed: Exposed) -> list[_Stage]:
 def _least(
     standing: Standing, stages: list[_Stage], weighing: Weighing, strength: float, density: float
 ) -> _Found:
-    """Return the least gusts; force is not monotone in gust, so every range of pressure is tried."""
+    """Return the least gusts; force is not monotone in gust, so every range is tried."""
     tipping, sliding = (inf, 0, 0), (inf, 0)
     for stage in stages:
         actions = stage.actions.times(strength)
@@ -148,5 +149,3 @@ def _act(best: _Found, low: _Found, ratio: float) -> float | None:
 
 def _stated(gust: float, ratio: float = 1.0) -> float | None:
     return gust / ratio if gust / ratio <= GREATEST_GUST else None
-
-

@@ -1,4 +1,4 @@
-"""A first estimate of what would hold a piece down: pull on stakes, weight laid low, a wider foot."""
+"""A first estimate of what would hold a piece: stakes, weight laid low, a wider foot."""
 
 from dataclasses import dataclass
 from math import cos, sin
@@ -42,9 +42,7 @@ class Remedies:
     base_slides: bool
 
 
-def remedies(
-    standing: Standing, actions: Actions, factors: Factors, slides: bool
-) -> Remedies:
+def remedies(standing: Standing, actions: Actions, factors: Factors, slides: bool) -> Remedies:
     """Return what would hold the piece in the given gusts, directions and cases (Q, D, C)."""
     worst = _worst_by_line(standing, actions, factors)
     stakes = _stakes(standing, actions, factors, worst)

@@ -28,8 +28,9 @@ def resistance_share(standing: Standing, actions: Actions) -> Array:
         centre[0] * actions.force[..., 1] - centre[1] * actions.force[..., 0]
     )
     arm = np.where(size > 0.0, about_centre / safe, 0.0)
-    table = np.column_stack([along.reshape(-1, 2), np.round(arm.ravel(), 9)])
+    table = np.column_stack([along.reshape(-1, 2), arm.ravel().round(9)])
     distinct, back = np.unique(table, axis=0, return_inverse=True)
+    distinct = distinct.astype(np.float64)
     found = sliding_resistance(points, shares, distinct[:, :2], distinct[:, 2])
     return found[back.ravel()].reshape(arm.shape)
 

@@ -1,6 +1,6 @@
 """What no yard piece exceeds: sizes beyond these are slips of the pen, named as such."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import isfinite, pi
 
 _FOOT = 0.3048
@@ -36,6 +36,7 @@ class Bounds:
 
 
 SIZE = Bounds(1.0e-5, 100.0 * _FOOT, "more than 0 (0.01 mm) and at most 100 ft (30.48 m)")
+SHELL_TOP = replace(SIZE, hint="shape = 'cone', if it ends in a point")
 SIZE_OR_ZERO = Bounds(0.0, 100.0 * _FOOT, "from 0 to 100 ft (30.48 m)")
 OFFSET = Bounds(-100.0 * _FOOT, 100.0 * _FOOT, "at most 100 ft (30.48 m) either way")
 WIND = Bounds(0.0, 300.0 * MPH, "more than 0 and at most 300 mph (134 m/s)", above=True)
@@ -52,6 +53,7 @@ BLADES = Bounds(1, 500, "from 1 to 500")
 RATIO = Bounds(0.0, 1.0, "more than 0 and at most 1", above=True)
 SAFETY = Bounds(1.0, 5.0, "from 1 to 5")
 TOPOGRAPHIC = Bounds(1.0, 10.0, "from 1 to 10", hint="1 on level ground; more on a crest")
+FORMAT = Bounds(1, 1, "1, the only format so far")
 YEARS = Bounds(1.0, 1.0e5, "from 1 to 100,000 years")
 
 MOST_PARTS = 500

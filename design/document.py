@@ -6,14 +6,15 @@ from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import Any, cast
 
-from .bounds import MOST_BYTES
+from .bounds import FORMAT, MOST_BYTES
 from .faults import DesignError, Fault
 from .model import Design
+from .near_names import meant
 from .part_table import part_label, read_parts
 from .raw_values import shown
 from .row import Row
 from .scan import Spot, scan
-from .schema import Key, Reading, TableSpec, listed, meant
+from .schema import Key, Reading, TableSpec
 
 DESIGN_KEYS = (
     Key("name", "text", required=True, hint="name = 'Harbour light'"),
@@ -27,7 +28,7 @@ DESIGN_KEYS = (
     Key("turn", "angle"),
     Key("weighed", "mass"),
     Key("maker", "text"),
-    Key("format", "count"),
+    Key("format", "count", bounds=FORMAT),
 )
 
 _LATER_TABLES = ("anchor", "joint", "ballast", "guy", "load")
@@ -71,18 +72,13 @@ def read_text(text: str, file: str = "", specs: Sequence[TableSpec[Any]] = ()) -
     if len(text) > MOST_BYTES:
         raise _unreadable(file, "more than 1 MB", "a design file of at most 1 MB")
     many = {"design": False, "part": True} | {spec.name: spec.many for spec in specs}
-    look = scan(text, many | dict.fromkeys(_LATER_TABLES, True))
+    look = scan(text, many, _LATER_TABLES)
     reading = Reading(file, look)
     data = _parsed(reading)
     _add_findings(reading, data or {})
     if data is None:
         raise DesignError(_sorted(reading.faults))
-    design = _one_table(reading, "design", data)
-    reading.metric = design.get("units") == "metric"
-    row = Row(reading, Spot("design", 0), design, DESIGN_KEYS)
-    row.check_keys(_DESIGN_WORDS, frozenset())
-    if row.count("format") not in {None, 1}:
-        row.refuse("format", "1, the only format so far", "format = 1")
+    row = _design_row(reading, data)
     parts = read_parts(reading, _tables(reading, "part", data))
     if not parts and not reading.faults:
         reading.fault(
@@ -90,7 +86,7 @@ def read_text(text: str, file: str = "", specs: Sequence[TableSpec[Any]] = ()) -
         )
     tables = _other_tables(reading, data, specs)
     _check_tables(reading, data, many)
-    if reading.faults:
+    if reading.faults or row is None:
         raise DesignError(_sorted(reading.faults))
     return Design(
         name=row.text("name") or "",
@@ -104,6 +100,20 @@ def read_text(text: str, file: str = "", specs: Sequence[TableSpec[Any]] = ()) -
         tables=tables,
         notes=tuple(dict.fromkeys(reading.notes)),
     )
+
+
+def _design_row(reading: Reading, data: Mapping[str, object]) -> Row | None:
+    """Return the ``[design]`` table as read, or None with a fault where there is none."""
+    tables = _tables(reading, "design", data)
+    if not tables:
+        if "design" not in data:
+            hint = "with name = '…' and units = 'imperial' or 'metric'"
+            reading.fault(None, None, "no [design]", "the table [design]", hint)
+        return None
+    reading.metric = tables[0].get("units") == "metric"
+    row = Row(reading, Spot("design", 0), tables[0], DESIGN_KEYS)
+    row.check_keys(_DESIGN_WORDS, frozenset())
+    return row
 
 
 def _other_tables(
@@ -133,33 +143,11 @@ def _other_tables(
 
 
 def _check_tables(reading: Reading, data: Mapping[str, object], many: Mapping[str, bool]) -> None:
-    """Record what stands outside the known tables."""
-    for name, value in data.items():
-        if name in many:
-            continue
-        table = isinstance(value, dict | list)
-        spot = Spot(name, 0) if table else Spot("", 0, name)
-        if name in _LATER_TABLES:
-            expected = "a table that is understood: this one is not understood yet"
-            reading.fault(spot, None, f"[[{name}]]", expected)
-        elif table:
-            names = tuple(many)
-            expected = f"one of {listed(names)}"
-            reading.fault(spot, None, f"[{shown(name)}]", expected, meant(name, names))
-        else:
+    """Record keys that stand outside every table."""
+    for name in data:
+        if name not in many:
             expected = "a heading such as [design] above the first key"
-            reading.fault(spot, None, shown(name), expected)
-
-
-def _one_table(reading: Reading, name: str, data: Mapping[str, object]) -> Mapping[str, object]:
-    tables = _tables(reading, name, data)
-    if not tables:
-        if name not in data:
-            reading.fault(
-                None, None, f"no [{name}]", f"the table [{name}]", "with name = '…' and units = '…'"
-            )
-        return {}
-    return tables[0]
+            reading.fault(Spot("", 0, name), None, shown(name), expected)
 
 
 def _tables(

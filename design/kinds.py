@@ -5,8 +5,9 @@ from math import isfinite
 from typing import Protocol, cast
 
 from .. import units
+from .near_names import listed, meant
 from .raw_values import quoted, shown
-from .schema import Key, listed, meant
+from .schema import Key
 
 LONGEST_TEXT = 200
 
@@ -65,6 +66,8 @@ def belongs(key: Key, metric: bool) -> tuple[str, str]:
         example = quoted(names[0])
         return f"one of {listed(names)}", f"[{example}]" if key.kind == "choices" else example
     imperial, other = _QUANTITIES.get(key.kind, ("", ""))
+    if key.name in {"wall", "thickness"}:
+        imperial, other = "3/4 in", "18 mm"
     article = "an" if key.kind[0] in "aeiou" else "a"
     return (
         f"{article} {key.kind} with its unit between quote marks",
@@ -76,6 +79,8 @@ def typed(value: object) -> str:
     """Return a value as it stands in the file, for repeating back."""
     if isinstance(value, bool):
         return "true" if value else "false"
+    if value == "":
+        return "''"
     if isinstance(value, int) and abs(value) > 10**60:
         return "a number of more than 60 digits"
     if isinstance(value, list):
@@ -235,7 +240,7 @@ def _within(key: Key, value: float, found: str, to: Listener) -> bool:
 def _mistyped(key: Key, value: object, to: Listener, hint: str = "") -> None:
     """Record a value of the wrong type, with the value that was probably meant."""
     expected, example = belongs(key, to.metric)
-    number = isinstance(value, int | float) and not isinstance(value, bool)
+    number = isinstance(value, int | float) and not isinstance(value, bool) and isfinite(value)
     if key.kind in _QUANTITIES and number:
         unit = _QUANTITIES[key.kind][to.metric].partition(" ")[2]
         hint = hint or f"{key.name} = '{typed(value)} {unit}', if you mean {unit}"

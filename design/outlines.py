@@ -3,14 +3,12 @@
 from collections.abc import Sequence
 
 import numpy as np
-import shapely
-from numpy.typing import NDArray
 
+from . import plane
 from .placing import Body
+from .plane import Polygons
 from .shapes.rotor import Rotor
 from .shapes.shape import Array, Hull
-
-Polygons = NDArray[np.object_]
 
 SPHERE_POINTS = 256
 
@@ -35,13 +33,13 @@ def outlines(bodies: Sequence[Body], directions: Array) -> Polygons:
     is filled; a body without wind area gives empty polygons.
     """
     across = lateral_axes(directions)
-    result = np.full((len(bodies), len(directions)), shapely.Polygon(), dtype=object)
+    result = np.full((len(bodies), len(directions)), plane.NOTHING, dtype=object)
     for row, body in enumerate(bodies):
         pieces = [_project(body, hull, across) for hull in body.shape.hulls()]
         if len(pieces) == 1:
             result[row] = pieces[0]
         elif pieces:
-            result[row] = shapely.union_all(np.stack(pieces), axis=0)
+            result[row] = plane.union_over(np.stack(pieces))
     return result
 
 
@@ -68,7 +66,4 @@ def _project(body: Body, hull: Hull, across: Array) -> Polygons:
         side = (across @ centre[:2])[:, None] + sphere.radius * np.cos(angles)
         up = np.broadcast_to(centre[2] + sphere.radius * np.sin(angles), side.shape)
         groups.append(np.stack([side, up], axis=-1))
-    points = np.concatenate(groups, axis=1)
-    count = points.shape[1]
-    owner = np.repeat(np.arange(len(points)), count)
-    return shapely.convex_hull(shapely.multipoints(points.reshape(-1, 2), indices=owner))
+    return plane.hulls(np.concatenate(groups, axis=1))

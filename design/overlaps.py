@@ -1,12 +1,12 @@
 """Parts that share space: each counts in full, so more than a little is worth a caution."""
 
 from dataclasses import dataclass
-from itertools import combinations
+from itertools import combinations, pairwise
 
 import numpy as np
-import shapely
 from shapely.geometry.base import BaseGeometry
 
+from . import plane
 from .placing import Body
 from .shapes.plans import unit_corners
 from .shapes.shape import Array, Hull
@@ -60,7 +60,7 @@ def overlaps(structure: Structure) -> tuple[Overlap, ...]:
 def _shared_volume(one: Body, other: Body, low: float, high: float) -> float:
     levels = np.unique(np.clip(np.concatenate([_levels(one), _levels(other)]), low, high))
     total = 0.0
-    for bottom, top in zip(levels[:-1], levels[1:], strict=True):
+    for bottom, top in pairwise(levels):
         half, middle = 0.5 * (top - bottom), 0.5 * (top + bottom)
         for node, weight in zip(_NODES, _WEIGHTS, strict=True):
             z = float(middle + half * node)
@@ -70,9 +70,9 @@ def _shared_volume(one: Body, other: Body, low: float, high: float) -> float:
 
 
 def _section(body: Body, z: float) -> BaseGeometry:
-    outside = shapely.union_all([_hull_section(body, hull, z) for hull in body.shape.hulls()])
+    outside = plane.union_of([_hull_section(body, hull, z) for hull in body.shape.hulls()])
     inside = [_hull_section(body, hull, z) for hull in body.shape.cavities()]
-    return outside.difference(shapely.union_all(inside)) if inside else outside
+    return outside.difference(plane.union_of(inside)) if inside else outside
 
 
 def _hull_section(body: Body, hull: Hull, z: float) -> BaseGeometry:
@@ -80,11 +80,11 @@ def _hull_section(body: Body, hull: Hull, z: float) -> BaseGeometry:
     points = _points(body, hull)
     above, below = points[points[:, 2] >= z], points[points[:, 2] <= z]
     if not len(above) or not len(below):
-        return shapely.Polygon()
+        return plane.NOTHING
     rise = above[:, None, 2] - below[None, :, 2]
     part = np.where(rise > 0.0, (z - below[None, :, 2]) / np.where(rise > 0.0, rise, 1.0), 0.0)
     crossing = below[None, :, :2] + part[..., None] * (above[:, None, :2] - below[None, :, :2])
-    return shapely.convex_hull(shapely.multipoints(crossing.reshape(-1, 2)))
+    return plane.hull(crossing.reshape(-1, 2))
 
 
 def _points(body: Body, hull: Hull) -> Array:
@@ -97,7 +97,9 @@ def _points(body: Body, hull: Hull) -> Array:
     for ball in hull.spheres:
         for up in np.linspace(-1.0, 1.0, 25):
             ring = circle * ball.radius * np.sqrt(1.0 - up**2) + np.asarray(ball.centre[:2])
-            pieces.append(np.column_stack([ring, np.full(len(ring), ball.centre[2] + up * ball.radius)]))
+            pieces.append(
+                np.column_stack([ring, np.full(len(ring), ball.centre[2] + up * ball.radius)])
+            )
     return body.place(np.vstack(pieces))
 
 

@@ -7,10 +7,11 @@ from .. import materials
 from .bounds import COUNT, MOST_PARTS
 from .builder_words import MATERIAL_WORDS, PART_WORDS, SHAPE_WORDS
 from .model import Part, Place
+from .near_names import listed, meant
 from .raw_values import shown
 from .row import Row
 from .scan import Spot
-from .schema import Key, Reading, listed, meant
+from .schema import Key, Reading
 from .shape_keys import SHAPES, ShapeSpec
 from .shapes.ball import Ball
 from .shapes.shape import Shape
@@ -172,7 +173,8 @@ def _check_names(found: Sequence[_Named]) -> None:
 
 def _check_standing(found: Sequence[_Named]) -> None:
     """See to it that each part stands on one that there is, and none on itself in the end."""
-    names = [each.name for each in found if each.name is not None]
+    first = {each.name: each for each in reversed(found) if each.name is not None}
+    names = list(reversed(first))
     below: dict[str, str] = {}
     for each in found:
         on = each.row.text("on") if "on" in each.row.keys else None
@@ -181,10 +183,11 @@ def _check_standing(found: Sequence[_Named]) -> None:
         if on == each.name:
             each.row.fault("on", shown(on), "another part: it cannot stand on itself")
         elif on not in names:
-            expected = f"the name of a part: {listed([shown(name) for name in names[:12]])}"
-            each.row.fault("on", shown(on), expected, meant(on, names))
-        elif each.name is not None:
-            below.setdefault(each.name, on)
+            others = [name for name in names if name != each.name]
+            expected = f"the name of another part: {listed([shown(name) for name in others[:12]])}"
+            each.row.fault("on", shown(on), expected, meant(on, others))
+        elif each.name is not None and each is first[each.name]:
+            below[each.name] = on
     told: set[str] = set()
     for each in found:
         circle = _circle(each.name, below) if each.name is not None else []

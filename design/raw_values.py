@@ -52,6 +52,11 @@ def shown(text: str) -> str:
     return escaped if len(escaped) <= SHOWN else escaped[: SHOWN - 1] + "…"
 
 
+def without_note(line: str) -> str:
+    """Return a line without the note behind it."""
+    return re.sub(r"(^|[ \t])#.*$", "", line).rstrip()
+
+
 def quoted(text: str) -> str:
     """Return the text between quote marks that TOML reads as just that text."""
     if "'" not in text:
@@ -154,7 +159,10 @@ def _bare_number(token: str) -> Problem:
         return Problem(shown(token), "a number with a digit on either side of its point", plain)
     inner = shown(_without_stray(token))
     has_unit = re.search(r"[A-Za-z'\"%′″’”°]", inner)
-    hint = quoted(inner) if has_unit else f"{quoted(inner + ' in')}, if you mean in"
+    if re.search(r"\d,\d", inner):
+        hint = f"{quoted(inner.replace(',', ''))} or {quoted(inner.replace(',', '.'))}"
+    else:
+        hint = quoted(inner) if has_unit else f"{quoted(inner + ' in')}, if you mean in"
     return Problem(shown(token), "a dimension with its unit between quote marks", hint)
 
 
@@ -243,8 +251,7 @@ def _bracket_end(text: str, start: int) -> int:
 
 def _rest(text: str, start: int) -> str:
     """Return the rest of the line without a note behind it."""
-    line = text[start : _line_end(text, start)]
-    return re.sub(r"(^|[ \t])#.*$", "", line).rstrip()
+    return without_note(text[start : _line_end(text, start)])
 
 
 def _line_end(text: str, pos: int) -> int:

@@ -4,9 +4,12 @@ from collections.abc import Mapping, Sequence
 from typing import cast
 
 from .kinds import belongs, read_kind, typed
+from .near_names import meant, nearest
 from .raw_values import shown
 from .scan import Spot
-from .schema import Key, Reading, listed, meant
+from .schema import Key, Reading
+
+NOT_YET = "what is understood by now"
 
 
 class Row:
@@ -31,6 +34,8 @@ class Row:
         self.keys = {key.name: key for key in keys}
         self.wrong = False
         self._values: dict[str, object] = {}
+        unknown = [key for key in data if key not in self.keys]
+        self._misspelt = {nearest(key, tuple(self.keys)) for key in unknown}
         for key in keys:
             if key.name in data:
                 self._values[key.name] = read_kind(key, data[key.name], self)
@@ -43,8 +48,9 @@ class Row:
         return self.reading.metric
 
     def given(self, key: str) -> bool:
-        """Return whether the key stands in the file, rightly or wrongly."""
-        return key in self.data or self.spot.at(key) in self.reading.scan.broken
+        """Return whether the key stands in the file, rightly or wrongly, even misspelt."""
+        broken = self.spot.at(key) in self.reading.scan.broken
+        return key in self.data or broken or key in self._misspelt
 
     def failed(self, *keys: str) -> bool:
         """Return whether any of the keys stands in the file but could not be read."""
@@ -75,10 +81,10 @@ class Row:
             if key in self.keys:
                 continue
             if key in later:
-                self.fault(key, shown(key), "a key that is understood: this is not understood yet")
+                self.fault(key, shown(key), NOT_YET, f"'{key}' is not understood yet")
                 continue
             hint = words.get(key.casefold()) or meant(key, tuple(self.keys))
-            self.fault(key, shown(key), expected or f"one of {listed(tuple(self.keys))}", hint)
+            self.fault(key, shown(key), expected or f"one of {', '.join(self.keys)}", hint)
 
     def typed(self, key: str) -> str:
         """Return what the person typed for a key, for repeating back."""

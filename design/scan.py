@@ -2,13 +2,14 @@
 
 import re
 from bisect import bisect_right
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass
 from typing import NamedTuple
 
-from .raw_values import HEADING_LINE, KEY_LINE, Problem, as_value, read_value, shown
+from .near_names import nearest
+from .raw_values import HEADING_LINE, KEY_LINE, Problem, as_value, read_value, shown, without_note
 
-_HEADING = re.compile(r"[ \t]*(\[+)[ \t\"'“”‘’]*([A-Za-z0-9_.-]*)[^\]]*(\]*)")
+_HEADING = re.compile(r"[ \t]*(\[*)[ \t\"'“”‘’]*([A-Za-z0-9_.-]*)[^\]]*(\]*)")
 _CONTROL = re.compile(r"[\x00-\x08\x0b-\x1f\x7f\ud800-\udfff]")
 
 
@@ -52,18 +53,23 @@ class Scan:
         return self.lines.get(spot, self.lines.get(spot.at(None)))
 
 
-def scan(text: str, many: Mapping[str, bool]) -> Scan:
-    """Look through the text; ``many`` says of each known table whether it may stand repeatedly."""
+def scan(text: str, many: Mapping[str, bool], later: Collection[str] = ()) -> Scan:
+    """Look through the text; ``many`` says of each known table whether it may stand repeatedly.
+
+    ``later`` names tables that are not understood yet. A table whose heading is nearly right is
+    read as what was meant; what stands under a heading of no use is left out.
+    """
     clean = text.removeprefix("\ufeff").replace("\r\n", "\n").replace("\r", "\n")
-    walk = _Walk(clean.replace("\u00a0", " "), many)
+    walk = _Walk(clean.replace("\u00a0", " "), many, later)
     walk.run()
     return Scan("\n".join(walk.rows), walk.lines, frozenset(walk.broken), tuple(walk.findings))
 
 
 class _Walk:
-    def __init__(self, text: str, many: Mapping[str, bool]) -> None:
+    def __init__(self, text: str, many: Mapping[str, bool], later: Collection[str]) -> None:
         self.text = text
         self.many = many
+        self.later = later
         self.rows = text.split("\n")
         self.starts = [0]
         for row in self.rows:
@@ -82,7 +88,7 @@ class _Walk:
             line = self.rows[row].strip(" \t")
             if _CONTROL.search(line):
                 self._control_character(row, line)
-            elif line.startswith("["):
+            elif line.startswith("[") or line.rstrip(": ") in self.many:
                 self._heading(row)
             elif line and not line.startswith("#"):
                 if self.skipping:
@@ -100,55 +106,60 @@ class _Walk:
 
     def _heading(self, row: int) -> None:
         line = self.rows[row]
+        found = shown(without_note(line).strip())
         self.skipping = False
         match = _HEADING.match(line)
-        opening, name, closing = match.groups() if match else ("", "", "")
-        double = self.many.get(name, opening == "[[")
+        opening, written, closing = match.groups() if match else ("", "", "")
+        name = self._known(written)
+        outer, _, inner = name.partition(".")
+        double = self.many.get(name, False)
         right = f"[[{name}]]" if double else f"[{name}]"
-        if not re.fullmatch(r"[A-Za-z0-9_-]+(\.[A-Za-z0-9_-]+)*", name):
-            self._skip_table(row, Problem(shown(line.strip()), "a heading such as [site]"))
+        if outer not in self.many or not re.fullmatch(r"(\.[A-Za-z0-9_-]+)?", name[len(outer) :]):
+            self._skip_table(row, self._unknown(found, outer))
             return
         previous = self.headings.setdefault(name, [])
         if previous and not double:
-            self._skip_table(
-                row,
-                Problem(
-                    shown(line.strip()),
-                    f"one table {right} in a file",
-                    f"it begins on line {previous[0]}: put its keys together there",
-                ),
-            )
+            hint = f"it begins on line {previous[0]}: put its keys together there"
+            self._skip_table(row, Problem(found, f"one table {right} in a file", hint))
             return
         self.here = Spot(name, len(previous))
         previous.append(row + 1)
         self.lines[self.here] = row + 1
-        outer, _, inner = name.partition(".")
         if inner:
-            last = len(self.headings.get(outer, [0])) - 1
-            self.lines.setdefault(Spot(outer, last, inner.split(".")[0]), row + 1)
-        if not HEADING_LINE.match(line) or len(opening) != len(closing):
-            self._note(
-                row,
-                self.here,
-                Problem(
-                    shown(line.strip()), right, "brackets in pairs, the name alone between them"
-                ),
+            self.lines.setdefault(
+                Spot(outer, len(self.headings.get(outer, [0])) - 1, inner), row + 1
             )
-            self.rows[row] = right
-        elif name in self.many and double != (opening == "[["):
+        if name != written:
+            self._mend(row, Problem(found, right, f"'{name}'?"), right)
+        elif not HEADING_LINE.match(line) or len(opening) != len(closing):
+            hint = "brackets in pairs, the name alone between them"
+            self._mend(row, Problem(found, right, hint), right)
+        elif double != (opening == "[["):
             hint = (
                 "double brackets, since there may be several"
                 if double
                 else "single brackets, since there is one of it"
             )
-            self._note(row, self.here, Problem(shown(line.strip()), right, hint))
-            self.rows[row] = right
+            self._mend(row, Problem(found, right, hint), right)
+
+    def _known(self, name: str) -> str:
+        """Return the known table that a heading means, with what stands behind a dot."""
+        outer, dot, inner = name.partition(".")
+        if outer in self.many or outer in self.later:
+            return name
+        return f"{nearest(outer, tuple(self.many)) or outer}{dot}{inner}"
+
+    def _unknown(self, found: str, name: str) -> Problem:
+        if name in self.later:
+            return Problem(found, "what is understood by now", f"'{name}' is not understood yet")
+        right = [f"[[{name}]]" if many else f"[{name}]" for name, many in self.many.items()]
+        return Problem(found, f"one of {', '.join(right)}")
 
     def _entry(self, row: int) -> int:
         start = self.starts[row]
         match = KEY_LINE.match(self.text, start)
         if match is None:
-            self._leave_out(row, row, *self._not_an_entry(self.rows[row].strip()))
+            self._leave_out(row, row, *self._not_an_entry(without_note(self.rows[row]).strip()))
             return row
         key = re.sub(r"[\"' \t]", "", match[1])
         spot = self.here.at(_first_key(match[1]))
@@ -164,7 +175,7 @@ class _Walk:
                 last,
                 spot,
                 Problem(
-                    shown(self.rows[row].strip()),
+                    shown(without_note(self.rows[row]).strip()),
                     f"'{key}' once in a table",
                     f"it stands on line {first} already",
                 ),
@@ -188,6 +199,10 @@ class _Walk:
         rest = line[match.end() :].lstrip(" \t:")
         hint = f"{shown(match[0])} = {as_value(rest) if rest else '…'}"
         return self.here.at(match[0]), Problem(shown(line), "key = value", hint)
+
+    def _mend(self, row: int, problem: Problem, line: str) -> None:
+        self._note(row, self.here, problem)
+        self.rows[row] = line
 
     def _skip_table(self, row: int, problem: Problem) -> None:
         """Leave out a table whose heading cannot be used, with all that stands under it."""

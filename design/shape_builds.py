@@ -10,9 +10,11 @@ from .shapes.rotor import Rotor
 from .shapes.shape import Shape
 from .shapes.weight import Weight
 from .sizes import (
+    ROUNDING,
     across_flats,
     largest_hollow,
     largest_lean_wall,
+    measure,
     shell_height,
     spellings,
     wall_fits,
@@ -101,7 +103,7 @@ def build_box(row: Row) -> Shape | None:
         return Box(length, width, height, thick, faces, *tops)
 
     def hollow(thick: float) -> bool:
-        return box(thick).inner() is not None
+        return box(thick * (1.0 + ROUNDING)).inner() is not None
 
     if wall is not None and not hollow(wall):
         largest = largest_hollow(hollow, max(length, width, height))
@@ -141,8 +143,8 @@ def build_plate(row: Row) -> Shape | None:
     hole = across_flats(row, "hole", sides, needed=False) if holes else 0.0
     if plan is None or thick is None or hole is None:
         return None
-    if isinstance(plan, Regular) and hole >= plan.across:
-        row.refuse(holes[0], "smaller than the plate's 'across'")
+    if isinstance(plan, Regular) and hole >= plan.across * (1.0 - ROUNDING):
+        row.refuse(holes[0], f"less than the plate's own {measure(row, plan.across)}")
         return None
     return Plate(plan, thick, hole, _or(row.quantity("solidity"), 1.0))
 

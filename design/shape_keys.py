@@ -3,7 +3,7 @@
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 
-from .bounds import BLADES, SIDES, SIZE_OR_ZERO
+from .bounds import BLADES, SHELL_TOP, SIDES, SIZE_OR_ZERO
 from .row import Row
 from .schema import Key
 from .shape_builds import (
@@ -56,7 +56,7 @@ SHAPES: Mapping[str, ShapeSpec] = {
         (
             _SIDES,
             *end_keys("bottom"),
-            *end_keys("top"),
+            *end_keys("top", SHELL_TOP),
             *_lengths("height", "panel_length", "wall"),
             STOCK,
             _SURFACE,
@@ -72,7 +72,7 @@ SHAPES: Mapping[str, ShapeSpec] = {
         (
             _SIDES,
             *end_keys("bottom"),
-            *end_keys("top", zero=True),
+            *end_keys("top", SIZE_OR_ZERO),
             *_lengths("height"),
             LUMBER,
             _SURFACE,
@@ -113,7 +113,7 @@ SHAPES: Mapping[str, ShapeSpec] = {
             _SIDES,
             *end_keys("across"),
             *_lengths("length", "width", "thickness"),
-            *end_keys("hole", zero=True),
+            *end_keys("hole", SIZE_OR_ZERO),
             _SOLIDITY,
             STOCK,
         ),

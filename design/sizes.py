@@ -3,11 +3,14 @@
 from collections.abc import Callable
 from math import cos, hypot, pi, sqrt, tan
 
-from .bounds import SIZE, SIZE_OR_ZERO
+from .bounds import SIZE, Bounds
 from .row import Row
 from .schema import Key
 
 INCH = 0.0254
+
+ROUNDING = 1.0e-9
+"""What inches lose as metres: sizes closer than this part of themselves are alike."""
 
 
 def spellings(name: str) -> tuple[str, str, str]:
@@ -15,9 +18,8 @@ def spellings(name: str) -> tuple[str, str, str]:
     return name, f"{name}_side", f"{name}_points"
 
 
-def end_keys(name: str, zero: bool = False) -> tuple[Key, ...]:
+def end_keys(name: str, bounds: Bounds = SIZE) -> tuple[Key, ...]:
     """Return the keys for one width of a regular figure, however it is given."""
-    bounds = SIZE_OR_ZERO if zero else SIZE
     return tuple(Key(key, "length", bounds=bounds) for key in spellings(name))
 
 
@@ -85,7 +87,7 @@ def shell_height(row: Row, bottom: float | None, top: float | None) -> float | N
     if along is None or bottom is None or top is None:
         return None
     inward = abs(bottom - top) / 2.0
-    if along <= inward * (1.0 + 1.0e-9):
+    if along <= inward * (1.0 + ROUNDING):
         row.refuse(
             "panel_length",
             f"longer than the {measure(row, inward)} that the panels lean in",
@@ -97,7 +99,7 @@ def shell_height(row: Row, bottom: float | None, top: float | None) -> float | N
 
 def wall_fits(row: Row, key: str, wall: float, largest: float, instead: str = "") -> bool:
     """Return whether a wall leaves a hollow; record a fault naming the largest if not."""
-    if wall < largest:
+    if wall < largest * (1.0 - ROUNDING):
         return True
     key = key if row.given(key) else "stock"
     row.refuse(key, f"less than {measure(row, largest)}, where it closes up", instead)

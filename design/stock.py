@@ -7,8 +7,9 @@ from fractions import Fraction
 from functools import cache
 
 from ..references import table
+from .near_names import meant
 from .row import Row
-from .schema import Key, meant
+from .schema import Key
 from .sizes import INCH
 
 LUMBER = Key("lumber", "text")

@@ -4,12 +4,12 @@ from dataclasses import dataclass
 from typing import Literal
 
 import numpy as np
-import shapely
 from numpy.typing import NDArray
 from shapely import affinity
 from shapely.geometry.base import BaseGeometry
 
 from .. import materials
+from . import plane
 from .faults import DesignError, Fault
 from .model import Design, Part
 from .placing import Body, place_parts, stacks
@@ -69,7 +69,7 @@ class Structure:
     @property
     def contact_area(self) -> BaseGeometry:
         """Return all touching faces as one area in plan."""
-        return shapely.union_all([patch.area for patch in self.patches])
+        return plane.union_of([patch.area for patch in self.patches])
 
 
 def build_structure(design: Design) -> Structure:
@@ -152,9 +152,7 @@ def _scaled_to_reading(design: Design, mass: Array, by_material: NDArray[np.bool
     return np.where(by_material, mass[1] * rest / worked_out, mass)
 
 
-def _ground_contact(
-    design: Design, bodies: tuple[Body, ...]
-) -> tuple[Array, tuple[Patch, ...]]:
+def _ground_contact(design: Design, bodies: tuple[Body, ...]) -> tuple[Array, tuple[Patch, ...]]:
     """Return the plan points (k, 2) that touch the ground, and the touching faces."""
     points: list[Array] = []
     patches: list[Patch] = []
@@ -165,7 +163,7 @@ def _ground_contact(
             continue
         face = affinity.rotate(body.shape.contact(), body.angle, origin=(0, 0), use_radians=True)
         face = affinity.translate(face, float(body.origin[0]), float(body.origin[1]))
-        points.append(shapely.get_coordinates(face))
+        points.append(plane.coordinates(face))
         kind = _contact_kind(design.parts[body.part])
         patches.append(Patch(face, body.part, kind))
     return (np.vstack(points) if points else np.empty((0, 2))), tuple(patches)
@@ -204,7 +202,7 @@ def _footprint(design: Design, bodies: tuple[Body, ...], points: Array) -> Array
             "lower it with at, or add the foot or posts that it stands on",
             part=name,
         )
-    hull = shapely.convex_hull(shapely.multipoints(points))
+    hull = plane.hull(points)
     if hull.area < 1.0e-6:
         raise _fault(
             design,
@@ -214,17 +212,13 @@ def _footprint(design: Design, bodies: tuple[Body, ...], points: Array) -> Array
             "add the foot that it stands on",
             part=name,
         )
-    ring = shapely.get_coordinates(shapely.normalize(hull).exterior)[:-1]
-    area = 0.5 * float(np.sum(_cross(ring, np.roll(ring, -1, axis=0))))
-    return _without_straight_corners(ring if area > 0 else ring[::-1])
+    return _without_straight_corners(plane.ring_of(hull))
 
 
 def _without_straight_corners(ring: Array) -> Array:
     """Drop corners that lie on a straight edge, as where two faces share it."""
     before, after = ring - np.roll(ring, 1, axis=0), np.roll(ring, -1, axis=0) - ring
-    sine = _cross(before, after) / (
-        np.linalg.norm(before, axis=1) * np.linalg.norm(after, axis=1)
-    )
+    sine = _cross(before, after) / (np.linalg.norm(before, axis=1) * np.linalg.norm(after, axis=1))
     return ring[sine > 1.0e-7]
 
 

@@ -1,4 +1,4 @@
-"""The wind directions that are tried: every 5 degrees, and those in which something is square on."""
+"""The wind directions that are tried: every 5 degrees, and those square to something."""
 
 import numpy as np
 

@@ -145,7 +145,5 @@ def _panel(panel: Panel, top: float, bearing: Array) -> Coefficient:
     if ratio >= 2.0:
         c, shift = signs.case_c(ratio, clearance)
         mean_c, shift_c = float(c) / solid, float(shift)
-    cases = SignCases(
-        panel.width, float(signs.resultant_rise(clearance, top)), mean_c, shift_c
-    )
+    cases = SignCases(panel.width, float(signs.resultant_rise(clearance, top)), mean_c, shift_c)
     return Coefficient(value, value, solidity, "lattice" if open_ else "sign", sign=cases)

@@ -3,10 +3,11 @@
 from collections.abc import Sequence
 
 import numpy as np
-import shapely
 
-from ..design.outlines import Polygons, downwind_axes
+from ..design import plane
+from ..design.outlines import downwind_axes
 from ..design.placing import Body
+from ..design.plane import Polygons
 from ..design.shapes.shape import Array
 from .shielding import shielding
 
@@ -27,9 +28,9 @@ def shelter(
     """
     wind = downwind_axes(angles)
     near, far = _reach(bodies, wind)
-    bounds = shapely.bounds(outlines)
+    bounds = plane.bounds(outlines)
     lesser = np.minimum(bounds[..., 2] - bounds[..., 0], bounds[..., 3] - bounds[..., 1])
-    area = shapely.area(outlines)
+    area = plane.area(outlines)
     result = np.ones(area.shape)
     for i in range(len(bodies)):
         for j in range(len(bodies)):
@@ -40,7 +41,7 @@ def shelter(
             clear = (gap > 0.0) & (area[i] > 0.0) & (area[j] > 0.0)
             if not clear.any():
                 continue
-            shared = shapely.area(shapely.intersection(outlines[i, clear], outlines[j, clear]))
+            shared = plane.area(plane.intersection(outlines[i, clear], outlines[j, clear]))
             eta = shielding(solidity[j, clear], gap[clear] / lesser[j, clear])
             factor = 1.0 - (1.0 - eta) * shared / area[i, clear]
             result[i, clear] = np.minimum(result[i, clear], factor)
@@ -49,7 +50,10 @@ def shelter(
 
 def _reach(bodies: Sequence[Body], wind: Array) -> tuple[Array, Array]:
     """Return how far upwind and downwind (bodies, D) each body begins and ends, in m."""
-    near, far = np.full((len(bodies), len(wind)), np.inf), np.full((len(bodies), len(wind)), -np.inf)
+    near, far = (
+        np.full((len(bodies), len(wind)), np.inf),
+        np.full((len(bodies), len(wind)), -np.inf),
+    )
     for i, body in enumerate(bodies):
         for hull in body.shape.hulls():
             if len(hull.points):

@@ -15,14 +15,17 @@ from shapely import affinity
 from shapely.geometry.base import BaseGeometry
 
 from .. import references
-from ..design.outlines import Polygons, downwind_axes
+from ..design import plane
+from ..design.outlines import downwind_axes
 from ..design.placing import Body
+from ..design.plane import Polygons
 from ..design.shapes.bodies import Cone, Shell, Solid
 from ..design.shapes.boxes import Box, Gable
 from ..design.shapes.flat import Frame, Plate
 from ..design.shapes.plans import Rectangle, Regular
 from ..design.shapes.shape import Array
 from ..design.structure import TOUCHING, Structure
+from .visible import silhouette
 
 STEEP = radians(60.0)
 FACING_OPEN = 0.5
@@ -67,8 +70,10 @@ def uplift(structure: Structure, outlines: Polygons, solidity: Array, azimuths: 
             exposed = lid.difference(_covered(structure, i))
             share = body.shape.solidity if isinstance(body.shape, Plate) else 1.0
             if open_below:
-                blocked = _blocked(structure, i, outlines, solidity, lid)
-                c = np.where(blocked > 0.5, coefficient["free, blocked"], coefficient["free, clear"])
+                blocked = _blocked(structure, i, outlines, solidity)
+                c = np.where(
+                    blocked > 0.5, coefficient["free, blocked"], coefficient["free, clear"]
+                )
                 add(i, exposed, c * share)
             else:
                 add(i, exposed, coefficient["closed top"] * share)
@@ -119,7 +124,9 @@ def _box_lid(body: Body, box: Box) -> BaseGeometry | None:
     closed = box.wall is not None and "top" not in box.open
     if run > 0.0 and _gentle(box.height, run):
         whole = Rectangle(box.length, box.width).polygon()
-        return _in_plan(body, whole if closed or box.wall is None else whole.difference(top.polygon()))
+        return _in_plan(
+            body, whole if closed or box.wall is None else whole.difference(top.polygon())
+        )
     return _in_plan(body, top.polygon()) if closed and top.area > 0.0 else None
 
 
@@ -147,7 +154,7 @@ def _covered(structure: Structure, i: int) -> BaseGeometry:
         for j in _children(structure, i)
         if isinstance(structure.bodies[j].shape, _COVERING)
     ]
-    return shapely.union_all(plans)
+    return plane.union_of(plans)
 
 
 def _base_plan(body: Body) -> BaseGeometry:
@@ -184,7 +191,7 @@ def _supports(structure: Structure, body: Body) -> list[Body]:
 
 
 def _is_free(structure: Structure, body: Body) -> bool:
-    """Return whether wind passes beneath: it hangs by itself, or on posts, panels or their frame."""
+    """Return whether wind passes beneath: it hangs alone, or on posts, panels or their frame."""
     below = _supports(structure, body)
     if not below:
         return bool(body.origin[2] > TOUCHING)
@@ -208,10 +215,12 @@ def _windward_overhangs(
         return []
     reach = float(np.hypot(*np.ptp(np.array(exposed.bounds).reshape(2, 2), axis=0)))
     swept = [
-        shapely.union(support, affinity.translate(support, -reach * u[0], -reach * u[1])).convex_hull
+        shapely.union(
+            support, affinity.translate(support, -reach * u[0], -reach * u[1])
+        ).convex_hull
         for u in along
     ]
-    regions = shapely.intersection(np.array(swept, dtype=object), overhang)
+    regions = plane.intersection(np.array(swept, dtype=object), overhang)
     return list(enumerate(regions))
 
 
@@ -253,26 +262,16 @@ def _open_sides(structure: Structure, i: int) -> list[tuple[float, BaseGeometry]
     ]
 
 
-def _blocked(
-    structure: Structure, i: int, outlines: Polygons, solidity: Array, lid: BaseGeometry
-) -> Array:
+def _blocked(structure: Structure, i: int, outlines: Polygons, solidity: Array) -> Array:
     """Return how much (D,) of the space beneath a free roof other bodies block, 0 to 1."""
-    bounds = shapely.bounds(outlines[i])
-    under = structure.bodies[i].origin[2]
-    space = shapely.box(bounds[:, 0], 0.0, bounds[:, 2], under)
+    bounds = plane.bounds(outlines[i])
+    under = float(structure.bodies[i].origin[2])
+    space = plane.boxes(bounds[:, 0], 0.0, bounds[:, 2], under)
     others = [j for j in range(len(structure.bodies)) if j != i]
     if not others:
         return np.zeros(len(space))
-    blocked = np.zeros(len(space))
-    inside = shapely.intersection(outlines[others], space)
-    solid = solidity[others] >= 1.0
-    covered = shapely.union_all(np.where(solid, inside, shapely.Polygon()), axis=0)
-    blocked = shapely.area(covered)
-    for row in np.flatnonzero(~solid.all(axis=1)):
-        blocked = blocked + shapely.area(shapely.difference(inside[row], covered)) * np.where(
-            solid[row], 0.0, solidity[others][row]
-        )
-    return blocked / shapely.area(space)
+    inside = plane.intersection(outlines[others], space)
+    return silhouette(inside, solidity[others]).area / plane.area(space)
 
 
 def _in_plan(body: Body, local: BaseGeometry) -> BaseGeometry:

@@ -4,11 +4,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
-import shapely
-from numpy.typing import NDArray
 
-from ..design.outlines import Polygons
+from ..design import plane
 from ..design.placing import Body
+from ..design.plane import Polygons
 from ..design.shapes.shape import Array
 
 
@@ -23,11 +22,8 @@ class Faces:
 
 def measure(polygons: Polygons) -> Faces:
     """Return area and centroid of outline polygons of any array shape; 0 where empty."""
-    area = shapely.area(polygons)
-    centre = shapely.centroid(polygons)
-    side = np.nan_to_num(shapely.get_x(centre))
-    up = np.nan_to_num(shapely.get_y(centre))
-    return Faces(area, side, up)
+    centre = plane.centroids(polygons)
+    return Faces(plane.area(polygons), centre[..., 0], centre[..., 1])
 
 
 def visible_outlines(
@@ -50,13 +46,13 @@ def visible_outlines(
             if j < i:
                 hides |= coefficient[j] == coefficient[i]
             if hides.any():
-                visible[i, hides] = shapely.difference(visible[i, hides], outlines[j, hides])
+                visible[i, hides] = plane.difference(visible[i, hides], outlines[j, hides])
     return visible
 
 
 def vertical_extent(outlines: Polygons) -> tuple[Array, Array]:
     """Return the lowest and highest point (bodies,) of outlines (bodies, D) over all directions."""
-    bounds = shapely.bounds(outlines)
+    bounds = plane.bounds(outlines)
     empty = np.isnan(bounds[..., 1])
     low = np.where(empty, np.inf, bounds[..., 1]).min(axis=1)
     high = np.where(empty, -np.inf, bounds[..., 3]).max(axis=1)
@@ -70,23 +66,21 @@ def silhouette(outlines: Polygons, solidity: Array) -> Faces:
     where nothing solid and no denser lattice stands in the same line of sight.
     """
     solid = solidity >= 1.0
-    empty = shapely.Polygon()
-    covered = shapely.union_all(np.where(solid, outlines, empty), axis=0)
+    covered = plane.union_over(plane.kept(solid, outlines))
     whole = measure(covered)
     area, side, up = whole.area, whole.area * whole.side, whole.area * whole.up
     open_rows = np.flatnonzero(~solid.all(axis=1))
     for row in sorted(open_rows, key=lambda r: -float(solidity[r].max())):
-        is_open = ~solid[row]
-        rest = shapely.difference(np.where(is_open, outlines[row], empty), covered)
+        rest = plane.difference(plane.kept(~solid[row], outlines[row]), covered)
         part = measure(rest)
         counted = part.area * solidity[row]
         area, side, up = area + counted, side + counted * part.side, up + counted * part.up
-        covered = shapely.union(covered, rest)
+        covered = plane.union(covered, rest)
     safe = np.where(area > 0.0, area, 1.0)
     return Faces(area, side / safe, up / safe)
 
 
 def breadth(outlines: Polygons) -> Array:
     """Return the width (D,) across the wind from the first to the last point of any outline, m."""
-    bounds: NDArray[np.float64] = shapely.bounds(outlines)
+    bounds = plane.bounds(outlines)
     return np.nanmax(bounds[..., 2], axis=0) - np.nanmin(bounds[..., 0], axis=0)

@@ -6,8 +6,9 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design.outlines import Polygons, downwind_axes, lateral_axes, outlines
+from ..design.outlines import downwind_axes, lateral_axes, outlines
 from ..design.placing import Body
+from ..design.plane import Polygons
 from ..design.shapes.rotor import Rotor
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
@@ -90,9 +91,8 @@ def expose(structure: Structure, surfaces: Sequence[str | None], sheltering: boo
     coefficients = _coefficients(structure, outline, angles, surfaces)
     solidity = np.array([c.solidity for c in coefficients])
     stack = [structure.stack[body.part] for body in bodies]
-    stacks = dict(enumerate(structure.stack))
     rank = np.array([np.maximum(c.below, c.above) for c in coefficients])
-    visible = measure(visible_outlines(bodies, stacks, outline, rank))
+    visible = measure(visible_outlines(bodies, structure.stack, outline, rank))
     whole = measure(outline)
     kept = shelter(bodies, stack, outline, solidity, angles) if sheltering else 1.0
     below, above, along, arm, up = _forces(bodies, coefficients, visible, whole, angles)
@@ -304,10 +304,11 @@ def _with_and_without(
         return Actions(azimuths, force, tilting, twist, none, np.zeros(force.shape), cases)
     up = np.repeat(suction[..., None], count, axis=-1)
     moment = np.repeat(lifting[..., None, :], count, axis=-2)
-    twice = [np.concatenate([a, a], axis=axis) for a, axis in ((force, -2), (tilting, -2), (twist, -1))]
     return Actions(
         azimuths,
-        *twice,
+        np.concatenate([force, force], axis=-2),
+        np.concatenate([tilting, tilting], axis=-2),
+        np.concatenate([twist, twist], axis=-1),
         np.concatenate([none, up], axis=-1),
         np.concatenate([np.zeros(moment.shape), moment], axis=-2),
         cases + tuple(f"{name}, suction" for name in cases),

@@ -4,7 +4,6 @@ from dataclasses import dataclass
 from math import cos, pi, tan
 
 import numpy as np
-import shapely
 from shapely import Polygon
 
 from .shape import Array, Disc
@@ -47,7 +46,7 @@ class Regular:
 
     def polygon(self) -> Polygon:
         """Return the outline as a polygon in plan."""
-        return shapely.polygons(self.corners())
+        return Polygon(self.corners())
 
     def bearings(self) -> tuple[float, ...]:
         """Return the plan angles of face normals and corners, rad; none for a circle."""
@@ -88,7 +87,7 @@ class Rectangle:
 
     def polygon(self) -> Polygon:
         """Return the outline as a polygon in plan."""
-        return shapely.polygons(self.corners())
+        return Polygon(self.corners())
 
     def bearings(self) -> tuple[float, ...]:
         """Return the plan angles of face normals and diagonals, rad."""

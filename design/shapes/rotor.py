@@ -72,7 +72,7 @@ class Rotor:
     def from_above(self) -> BaseGeometry:
         """Return the outline of the blades from above."""
         points = np.vstack([hull.points[:, :2] for hull in self.hulls()])
-        return shapely.convex_hull(shapely.multipoints(points))
+        return shapely.MultiPoint(points).convex_hull
 
     def bearings(self) -> tuple[float, ...]:
         """Return the plan angles of its front and back."""
@@ -91,7 +91,9 @@ class Rotor:
         wide = np.array([[-1, 0], [1, 0], [1, 1], [-1, 1]], dtype=float)
         across = wide[:, 0] * np.array([self.root, self.root, self.tip, self.tip]) / 2.0
         along = wide[:, 1] * self.span
-        flat = np.array([[x, y, z] for x, z in zip(across, along, strict=True) for y in (half, -half)])
+        flat = np.array(
+            [[x, y, z] for x, z in zip(across, along, strict=True) for y in (half, -half)]
+        )
         pitched = flat @ _about_z(self.pitch).T
         angle = 2.0 * pi * k / self.blades
         turn = np.array(

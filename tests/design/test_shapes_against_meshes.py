@@ -85,7 +85,9 @@ WHEELS = {
 def test_wheel_adds_blade_by_blade_and_shows_their_union(name):
     wheel = WHEELS[name]
     body = Body(0, 0, wheel, 0.5, np.array([0.1, 0.2, 1.0]))
-    blades = [m.rotate((0, 0, np.degrees(0.5))).translate((0.1, 0.2, 1.0)) for m in blades_of(wheel)]
+    blades = [
+        m.rotate((0, 0, np.degrees(0.5))).translate((0.1, 0.2, 1.0)) for m in blades_of(wheel)
+    ]
     each = [volume_and_centre(blade) for blade in blades]
     volume = sum(v for v, _ in each)
     centre = sum(v * c for v, c in each) / volume

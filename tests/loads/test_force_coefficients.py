@@ -6,6 +6,7 @@ import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+
 from yardfast.loads import force_coefficients as cf
 
 slenderness = st.floats(0.0, 60.0)

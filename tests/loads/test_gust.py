@@ -3,6 +3,7 @@
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+
 from yardfast.loads import asce7, gust, gust_effect, how_often
 from yardfast.loads.exposure import EXPOSURES, exposure_letter
 

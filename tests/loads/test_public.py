@@ -1,6 +1,7 @@
 """Velocity pressure as the public API gives it."""
 
 import pytest
+
 from yardfast import units
 from yardfast.loads.public import velocity_pressure
 

@@ -2,6 +2,7 @@
 
 import numpy as np
 import pytest
+
 from yardfast.loads import (
     asce7,
     force_coefficients,

@@ -6,6 +6,7 @@ import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+
 from yardfast.loads import rotor
 
 solidities = st.floats(0.0, 1.5)

@@ -3,6 +3,7 @@
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+
 from yardfast.loads.shielding import shielding
 
 solidities = st.floats(0.0, 1.0)

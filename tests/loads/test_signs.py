@@ -4,6 +4,7 @@ import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+
 from yardfast.loads import signs
 
 ratios = st.floats(0.02, 80.0)

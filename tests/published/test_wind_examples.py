@@ -4,6 +4,7 @@ import math
 
 import numpy as np
 import pytest
+
 from yardfast.loads import asce7, force_coefficients, how_often, signs
 from yardfast.loads.gust import dynamic_pressure, forecast_to_object, object_to_forecast
 from yardfast.loads.gust_effect import gust_factor_used, rigid_gust_factor

@@ -8,6 +8,7 @@ import math
 
 import numpy as np
 import pytest
+
 from yardfast import references
 from yardfast.loads import asce7, force_coefficients, how_often, signs
 from yardfast.loads.gust import dynamic_pressure

@@ -44,7 +44,11 @@ def mesh_of(shape) -> Manifold:
         case Plate(plan, thickness, hole):
             whole = _plan(plan).extrude(thickness)
             if hole:
-                whole -= _ring_plan(plan.sides, hole).extrude(3 * thickness).translate((0, 0, -thickness))
+                whole -= (
+                    _ring_plan(plan.sides, hole)
+                    .extrude(3 * thickness)
+                    .translate((0, 0, -thickness))
+                )
             return whole
         case Frame(plan, width, height):
             return _plan(plan).extrude(height) - _plan(plan.shrunk(width)).extrude(
@@ -161,7 +165,9 @@ def _plan(plan):
 
 def _ring_plan(sides, across):
     n = sides or ROUND
-    radius = across / 2 / cos(pi / n) if sides else across / 2 * np.sqrt(2 * pi / n / sin(2 * pi / n))
+    radius = (
+        across / 2 / cos(pi / n) if sides else across / 2 * np.sqrt(2 * pi / n / sin(2 * pi / n))
+    )
     angles = pi / n * (1 + 2 * np.arange(n))
     return CrossSection([np.column_stack([np.cos(angles), np.sin(angles)]) * radius])
 
@@ -178,8 +184,9 @@ def blades_of(wheel: Rotor):
     )
     blade = CrossSection([flat]).extrude(wheel.thickness).translate((0, 0, -wheel.thickness / 2))
     upright = blade.rotate((90, 0, 0)).rotate((0, 0, np.degrees(wheel.pitch)))
-    turned = [
-        upright.rotate((0, 360.0 * k / wheel.blades, 0)).rotate((0, 0, -np.degrees(wheel.facing or 0)))
+    return [
+        upright.rotate((0, 360.0 * k / wheel.blades, 0)).rotate(
+            (0, 0, -np.degrees(wheel.facing or 0))
+        )
         for k in range(wheel.blades)
     ]
-    return turned

@@ -1,0 +1,122 @@
+"""The geometry kernel (shapely) with the types of arrays of polygons that are used here."""
+
+from collections.abc import Sequence
+from typing import Any, cast
+
+import numpy as np
+import shapely
+from numpy.typing import NDArray
+from shapely import Polygon
+from shapely.geometry.base import BaseGeometry
+
+from .shapes.shape import Array
+
+Polygons = NDArray[np.object_]
+
+_kernel: Any = shapely
+NOTHING = Polygon()
+
+
+def area(polygons: Polygons) -> Array:
+    """Return the areas in m2 of an array of polygons, of the same shape."""
+    return cast(Array, _kernel.area(polygons))
+
+
+def centroids(polygons: Polygons) -> Array:
+    """Return the centroids (…, 2) in m; 0 where a polygon is empty."""
+    centre = _kernel.centroid(polygons)
+    return np.nan_to_num(np.stack([_kernel.get_x(centre), _kernel.get_y(centre)], axis=-1))
+
+
+def bounds(polygons: Polygons) -> Array:
+    """Return least x, least y, greatest x, greatest y (…, 4) in m; NaN where empty."""
+    return cast(Array, _kernel.bounds(polygons))
+
+
+def bounds_of(region: BaseGeometry) -> Array:
+    """Return least x, least y, greatest x, greatest y (4,) of one region in m."""
+    return cast(Array, _kernel.bounds(region))
+
+
+def intersection(first: Polygons, second: Polygons | BaseGeometry) -> Polygons:
+    """Return what is common, pair by pair."""
+    return cast(Polygons, _kernel.intersection(first, second))
+
+
+def difference(first: Polygons, second: Polygons) -> Polygons:
+    """Return what of the first is not in the second, pair by pair."""
+    return cast(Polygons, _kernel.difference(first, second))
+
+
+def union(first: Polygons, second: Polygons) -> Polygons:
+    """Return both together, pair by pair."""
+    return cast(Polygons, _kernel.union(first, second))
+
+
+def union_over(polygons: Polygons) -> Polygons:
+    """Return the unions (D,) over the first axis of polygons (N, D)."""
+    return cast(Polygons, _kernel.union_all(polygons, axis=0))
+
+
+def union_of(regions: Sequence[BaseGeometry]) -> BaseGeometry:
+    """Return all regions as one."""
+    return cast(BaseGeometry, _kernel.union_all(list(regions)))
+
+
+def boxes(low_x: Array, low_y: float, high_x: Array, high_y: float) -> Polygons:
+    """Return the upright rectangles (D,) between level bounds (D,) and heights, in m."""
+    return cast(Polygons, _kernel.box(low_x, low_y, high_x, high_y))
+
+
+def kept(where: NDArray[np.bool_], polygons: Polygons) -> Polygons:
+    """Return the polygons where the mask holds, and nothing elsewhere."""
+    result = np.full(np.shape(where), NOTHING, dtype=object)
+    result[where] = np.broadcast_to(polygons, where.shape)[where]
+    return result
+
+
+def hulls(points: Array) -> Polygons:
+    """Return the convex hulls (D,) of points (D, k, 2) in m."""
+    flat = points.reshape(-1, 2)
+    owner = np.repeat(np.arange(len(points)), points.shape[1])
+    return cast(Polygons, _kernel.convex_hull(_kernel.multipoints(flat, indices=owner)))
+
+
+def hull(points: Array) -> BaseGeometry:
+    """Return the convex hull of points (k, 2) in m."""
+    return cast(BaseGeometry, _kernel.convex_hull(_kernel.multipoints(points)))
+
+
+def ring_of(region: BaseGeometry) -> Array:
+    """Return the corners (k, 2) of a polygon's outline, counter-clockwise, each once."""
+    oriented = shapely.geometry.polygon.orient(cast(Polygon, region))
+    return np.asarray(_kernel.get_coordinates(oriented.exterior), dtype=float)[:-1]
+
+
+def polygon(corners: Array, holes: Sequence[Array] = ()) -> Polygon:
+    """Return the polygon of corners (k, 2) in m, less its holes."""
+    return Polygon(corners, list(holes))
+
+
+def triangles(region: BaseGeometry) -> Array:
+    """Return triangles (T, 3, 2) in m that fill a region."""
+    parts = _kernel.get_parts(_kernel.constrained_delaunay_triangles(region))
+    return np.array([_kernel.get_coordinates(part)[:3] for part in parts])
+
+
+def outlines_of(region: BaseGeometry) -> list[Array]:
+    """Return the closed outlines (k, 2) of a region, outer ones one way and holes the other."""
+    rings: list[Array] = []
+    for part in cast(list[Polygon], _kernel.get_parts(_kernel.normalize(region)).tolist()):
+        oriented = shapely.geometry.polygon.orient(part)
+        rings += [_coordinates(ring) for ring in (oriented.exterior, *oriented.interiors)]
+    return rings
+
+
+def coordinates(region: BaseGeometry) -> Array:
+    """Return every corner (k, 2) of a region in m."""
+    return _coordinates(region)
+
+
+def _coordinates(geometry: object) -> Array:
+    return np.asarray(_kernel.get_coordinates(geometry), dtype=float)

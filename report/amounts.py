@@ -1,0 +1,170 @@
+"""How amounts are shown: as the trade writes them, rounded so that nobody is misled upward."""
+
+from dataclasses import dataclass
+from fractions import Fraction
+from math import ceil, floor
+from typing import Literal
+
+INCH = 0.0254
+FOOT = 0.3048
+POUND = 0.45359237
+POUND_FORCE = 4.4482216152605
+MPH = 0.44704
+KMH = 1.0 / 3.6
+PSF = 47.88025898
+LB_FT3 = POUND / FOOT**3
+ATMOST = 1.0e-9
+
+Way = Literal["near", "down", "up"]
+
+
+@dataclass(frozen=True)
+class Amounts:
+    """Amounts in SI to text, in imperial units or metric ones.
+
+    Limits are rounded down and needs up; what is only told is rounded to the nearest.
+    """
+
+    metric: bool
+
+    def length(self, metres: float, way: Way = "near") -> str:
+        """Return a length: inches to 1/8, feet above 24 in; mm."""
+        if self.metric:
+            return f"{_whole(metres * 1000.0, way):,} mm"
+        eighths = _whole(abs(metres) / INCH * 8.0, way)
+        sign = "-" if metres < 0.0 and eighths else ""
+        return sign + _tape(Fraction(eighths, 8))
+
+    def bare_length(self, metres: float) -> str:
+        """Return a length in inches or mm without its unit, for use beside one that has it."""
+        if self.metric:
+            return f"{_whole(metres * 1000.0, 'near'):,}"
+        return _mixed(Fraction(_whole(metres / INCH * 8.0, "near"), 8))
+
+    def width_needed(self, metres: float) -> str:
+        """Return a foot's width: up to the next 1/2 in, or 10 mm."""
+        if self.metric:
+            return f"{10 * _whole(metres * 100.0, 'up'):,} mm"
+        return _tape(Fraction(_whole(metres / INCH * 2.0, "up"), 2))
+
+    def mass(self, kilograms: float) -> str:
+        """Return a weight as a scale shows it: pounds to 1, ounces below one; kg."""
+        if self.metric:
+            return f"{kilograms:.1f} kg" if kilograms < 10.0 else f"{kilograms:,.0f} kg"
+        pounds = kilograms / POUND
+        return f"{pounds * 16.0:.0f} oz" if pounds < 0.95 else f"{pounds:,.0f} lb"
+
+    def mass_needed(self, kilograms: float) -> str:
+        """Return a weight to lay on: up to the next 5 lb, or kg."""
+        if self.metric:
+            return f"{_whole(kilograms, 'up'):,} kg"
+        return f"{5 * _whole(kilograms / POUND / 5.0, 'up'):,} lb"
+
+    def force(self, newtons: float, way: Way = "near") -> str:
+        """Return a push or pull: pounds to 1; N."""
+        if self.metric:
+            return f"{_whole(newtons, way):,} N"
+        pounds = _whole(newtons / POUND_FORCE, way)
+        return "less than 1 lb" if way == "down" and pounds < 1 else f"{pounds:,} lb"
+
+    def pull(self, newtons: float) -> str:
+        """Return what a stake must hold: up to the next 5 lb, or 10 N."""
+        if self.metric:
+            return f"{10 * _whole(newtons / 10.0, 'up'):,} N"
+        return f"{5 * _whole(newtons / POUND_FORCE / 5.0, 'up'):,} lb"
+
+    def gust(self, metres_per_second: float, way: Way = "down") -> str:
+        """Return a wind: mph or km/h, down to 1, with its unit."""
+        return f"{self.bare_gust(metres_per_second, way)} {self.speed_unit}"
+
+    def bare_gust(self, metres_per_second: float, way: Way = "down") -> str:
+        """Return a wind in mph or km/h without its unit."""
+        return f"{_whole(metres_per_second / (KMH if self.metric else MPH), way):,}"
+
+    def act(self, metres_per_second: float) -> str:
+        """Return the gust to act at, down to 5 mph or km/h, with its unit."""
+        step = 5.0 * (KMH if self.metric else MPH)
+        return f"{5 * _whole(metres_per_second / step, 'down'):,} {self.speed_unit}"
+
+    @property
+    def speed_unit(self) -> str:
+        """Return the unit of wind."""
+        return "km/h" if self.metric else "mph"
+
+    def density(self, kg_per_m3: float) -> str:
+        """Return a density: lb/ft3 or kg/m3, to 1."""
+        if self.metric:
+            return f"{kg_per_m3:,.0f} kg/m3"
+        return f"{self.bare_density(kg_per_m3)} lb/ft3"
+
+    def bare_density(self, kg_per_m3: float) -> str:
+        """Return a density without its unit."""
+        return f"{kg_per_m3 / (1.0 if self.metric else LB_FT3):,.0f}"
+
+    def pressure(self, pascals: float) -> str:
+        """Return a pressure on the ground: psf or kPa, two or three figures."""
+        if self.metric:
+            return (
+                f"{pascals / 1000.0:,.3g} kPa" if pascals < 1.0e6 else f"{pascals / 1e6:,.3g} MPa"
+            )
+        psf = pascals / PSF
+        return f"{_figures(psf, 3):,.0f} psf"
+
+    def measure(self, value: float, unit: str, decimals: int = 0) -> str:
+        """Return a check's demand or capacity in N*m, N or Pa, in this system's units."""
+        number, name = self._converted(value, unit)
+        return f"{number:,.{decimals}f} {name}"
+
+    def _converted(self, value: float, unit: str) -> tuple[float, str]:
+        if self.metric:
+            return (
+                (value / 1000.0, "kPa") if unit == "Pa" else (value, {"N*m": "N m"}.get(unit, unit))
+            )
+        match unit:
+            case "N*m":
+                return value / POUND_FORCE / FOOT, "lb-ft"
+            case "N":
+                return value / POUND_FORCE, "lb"
+            case "Pa":
+                return value / PSF, "psf"
+            case _:
+                return value, unit
+
+    def has_and_needs(self, has: float, needs: float, unit: str, passes: bool) -> tuple[str, str]:
+        """Return capacity and demand, with as many decimals as show which one is greater."""
+        has_shown, needs_shown = (self._converted(value, unit)[0] for value in (has, needs))
+        least = 1 if max(has_shown, needs_shown) < 10.0 else 0
+        for decimals in range(least, 5):
+            enough = round(has_shown, decimals) >= round(needs_shown, decimals)
+            if enough == passes:
+                break
+        return self.measure(has, unit, decimals), self.measure(needs, unit, decimals)
+
+
+def _whole(value: float, way: Way) -> int:
+    match way:
+        case "down":
+            return floor(value * (1.0 + ATMOST) + ATMOST)
+        case "up":
+            return ceil(value * (1.0 - ATMOST) - ATMOST)
+        case _:
+            return floor(value + 0.5)
+
+
+def _figures(value: float, figures: int) -> float:
+    return float(f"{value:.{figures}g}")
+
+
+def _tape(inches: Fraction) -> str:
+    """Return inches as a tape shows them, in feet and inches above 24 in."""
+    if inches <= 24:
+        return f"{_mixed(inches)} in"
+    feet, rest = divmod(inches, 12)
+    return f"{int(feet):,} ft {_mixed(rest)} in" if rest else f"{int(feet):,} ft"
+
+
+def _mixed(inches: Fraction) -> str:
+    whole, rest = divmod(inches, 1)
+    if not rest:
+        return f"{int(whole):,}"
+    return f"{int(whole):,} {rest}" if whole else f"{rest}"

@@ -1,0 +1,93 @@
+"""What to take care of: the general cautions always, the others where they apply."""
+
+from collections.abc import Callable, Mapping
+
+from .. import references
+from ..checks.examination import Examination
+from ..design.overlaps import overlaps
+from ..design.shapes.flat import Panel
+from ..design.shapes.rotor import Rotor
+from .amounts import MPH, Amounts
+from .remark import Remark, joined
+
+PEOPLE_HEIGHT = 27 * 0.0254
+STRONG_WIND = 130.0 * MPH
+ADVISORY_GUST = 46.0 * MPH
+
+GENERAL = frozenset(
+    {
+        "call first",
+        "hands off",
+        "warnings",
+        "hung on it",
+        "gusts",
+        "inspect",
+        "place",
+        "officials",
+        "professional",
+        "glass",
+    }
+)
+
+
+def cautions(examination: Examination) -> tuple[Remark, ...]:
+    """Return every caution that applies to a design, in the order of their table."""
+    return tuple(
+        Remark(_filled(row["text"], examination), _filled(row["short"], examination))
+        for row in references.table("cautions").rows
+        if row["key"] in GENERAL or _APPLIES[row["key"]](examination)
+    )
+
+
+def _filled(text: str, examination: Examination) -> str:
+    """Fill in the names and sizes of this design where a caution has a place for them."""
+    if "{" not in text:
+        return text
+    amounts = Amounts(examination.design.units == "metric")
+    return text.format(
+        height=amounts.length(examination.structure.height, "up"),
+        parts=joined(_open_lattices(examination)),
+        pairs=joined(f"{pair.first} and {pair.second}" for pair in overlaps(examination.structure)),
+    )
+
+
+def _open_lattices(examination: Examination) -> list[str]:
+    return [
+        part.name
+        for part in examination.design.parts
+        if isinstance(part.shape, Panel) and part.shape.solidity < 1.0 and not part.shape.climbers
+    ]
+
+
+def _is_code(examination: Examination) -> bool:
+    return examination.site.method.startswith("ASCE")
+
+
+def _people_unanswered(examination: Examination) -> bool:
+    return examination.site.people is None and examination.structure.height >= PEOPLE_HEIGHT
+
+
+def _has_spinning(examination: Examination) -> bool:
+    return any(isinstance(p.shape, Rotor) and p.shape.spins for p in examination.design.parts)
+
+
+_APPLIES: Mapping[str, Callable[[Examination], bool]] = {
+    "bolts": lambda e: not e.standing.ground.stakes_possible,
+    "hurricane": lambda e: e.site.hurricane is True,
+    "public": lambda e: e.site.people == "public",
+    "people": _people_unanswered,
+    "trees": lambda e: e.site.exposure == "B",
+    "wind source": lambda e: _is_code(e) and e.site.wind_source is None,
+    "return period": lambda e: _is_code(e) and e.site.return_period is None,
+    "just": _is_code,
+    "minimum": lambda e: e.minimum_governs,
+    "above": lambda e: e.site.wind > STRONG_WIND,
+    "below": lambda e: not _is_code(e) and e.site.wind < ADVISORY_GUST * (1.0 - 1.0e-9),
+    "spinning": _has_spinning,
+    "vines": lambda e: bool(_open_lattices(e)),
+    "overlap": lambda e: bool(overlaps(e.structure)),
+    "wet": lambda e: e.site.ground == "firm lawn",
+    "wet clay": lambda e: e.site.ground == "firm clay lawn",
+    "soft": lambda e: e.standing.ground.wet,
+    "pavers": lambda e: e.site.ground == "paving",
+}

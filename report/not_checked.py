@@ -1,0 +1,123 @@
+"""What was not checked of a design: said on every output, so that nobody reads a promise into it."""
+
+from .. import materials
+from ..checks.examination import Examination
+from ..design.shapes.rotor import Rotor
+from .amounts import Amounts
+from .remark import Remark, joined
+
+_NAMED = 6
+
+
+def not_checked(examination: Examination) -> tuple[Remark, ...]:
+    """Return what was not checked, the joints first."""
+    return tuple(
+        remark
+        for remark in (
+            _joints(examination),
+            _strength(examination),
+            _hold_downs(examination),
+            Remark(
+                "Snow and ice were not counted: they load roofs and decks, and never help here.",
+                "snow and ice",
+            ),
+            Remark(
+                "Nothing hung on it was counted: lights, banners, wreaths, vines, flower boxes.",
+                "anything hung on it",
+            ),
+            _wheel(examination),
+            _people(examination),
+            Remark(
+                "Sway, flutter and shaking were not looked at: wind is taken as a steady push, "
+                "as long as a gust.",
+                "sway and flutter",
+            ),
+            _how_often(examination),
+            Remark(
+                "Rot, rust, frost heave and settling of the ground were not counted.",
+                "rot, rust and frost",
+            ),
+        )
+        if remark is not None
+    )
+
+
+def _joints(examination: Examination) -> Remark | None:
+    names = [part.name for part in examination.design.parts]
+    if len(names) < 2:
+        return None
+    said = joined(names) if len(names) <= _NAMED else f"its {len(names)} parts"
+    return Remark(
+        f"How {said} are fastened to one another was not checked: they are taken as held together.",
+        f"how {said} are fastened",
+    )
+
+
+def _strength(examination: Examination) -> Remark:
+    kinds = _stuffs(examination)
+    return Remark(
+        f"The strength of the {kinds} was not checked: bending, splitting, panels under wind.",
+        f"strength of the {kinds}",
+    )
+
+
+def _stuffs(examination: Examination) -> str:
+    words = {"wood": "wood", "panel": "panels", "metal": "metal", "masonry": "masonry"}
+    words["plastic"] = "plastic"
+    found = {
+        words[materials.find(part.material).kind]: None
+        for part in examination.design.parts
+        if part.material is not None
+    }
+    return joined(found) or "parts"
+
+
+def _hold_downs(examination: Examination) -> Remark | None:
+    if not examination.needs_anchors:
+        return None
+    if not examination.standing.ground.stakes_possible:
+        return Remark(
+            "No bolt and no slab was checked: what a bolt holds depends on both.",
+            "the bolts and the slab",
+        )
+    return Remark(
+        "No stake was checked: what one holds in your soil is known once it is pulled on the spot.",
+        "what a stake holds in your soil",
+    )
+
+
+def _wheel(examination: Examination) -> Remark | None:
+    wheels = [p.name for p in examination.design.parts if isinstance(p.shape, Rotor)]
+    if not wheels:
+        return None
+    said = joined(wheels)
+    return Remark(
+        f"Blades, hub, axle and bearing of {said} were not checked, nor how fast it may run.",
+        f"blades, hub and axle of {said}",
+    )
+
+
+def _people(examination: Examination) -> Remark | None:
+    if examination.site.people in ("children", "public"):
+        return None
+    return Remark(
+        "People who push, lean on or climb it were not judged; the push that tips it is stated.",
+        "people who push or climb",
+    )
+
+
+def _how_often(examination: Examination) -> Remark:
+    site = examination.site
+    amounts = Amounts(examination.design.units == "metric")
+    wind = amounts.gust(site.wind, "near")
+    if site.method.startswith("ASCE"):
+        return Remark(
+            f"Whether {wind} is the code's wind for this place was not checked, nor how often it "
+            "comes there.",
+            f"whether {wind} is this place's wind",
+        )
+    return Remark(
+        f"How often a gust of {wind} comes where it stands was not checked: it is what was asked "
+        "for, not the wind of the place.",
+        "how often such a gust comes",
+    )

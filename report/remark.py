@@ -1,0 +1,27 @@
+"""A sentence for people in two lengths: in full, and as a few words where space is short."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True)
+class Remark:
+    """One thing said of a design: a whole sentence, and the same in a few words."""
+
+    full: str
+    short: str
+
+
+def joined(words: Iterable[str], last: str = "and") -> str:
+    """Return words as a list in a sentence: ``foot, tower and roof``."""
+    items = list(words)
+    if len(items) < 2:
+        return "".join(items)
+    return f"{', '.join(items[:-1])} {last} {items[-1]}"
+
+
+def counted(number: int, one: str, many: str | None = None) -> str:
+    """Return a number with its noun: ``one stake``, ``4 stakes``."""
+    words = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
+    said = words[number] if 0 <= number < len(words) else f"{number:,}"
+    return f"{said} {one if number == 1 else many or one + 's'}"

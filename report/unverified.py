@@ -1,0 +1,134 @@
+"""Values on which an answer rests that were written from memory, not from the printed page."""
+
+from collections.abc import Iterator
+
+from .. import materials, references
+from ..checks.examination import Examination
+from ..design.shapes.flat import Panel
+from ..design.shapes.rotor import Rotor
+from .assumptions import plain_source
+from .given import given_parts
+from .remark import joined
+
+MEMORY = "memory"
+
+_SECTIONS = "wind/asce7_cf_chimneys_tanks"
+_PUSHES = "ground/pushes"
+_KINDS = {
+    "square": "Square",
+    "hexagonal": "Hexagonal",
+    "octagonal": "Hexagonal",
+    "round": "Round",
+    "gable": "Square",
+    "3 sides": "Square",
+    "5 sides": "Square",
+    "7 sides": "Hexagonal",
+}
+
+
+def unverified(examination: Examination) -> tuple[str, ...]:
+    """Return a sentence for each value written from memory on which this answer rests."""
+    found = (
+        *_densities(examination),
+        *_stock(examination),
+        *_ground(examination),
+        *_coefficients(examination),
+        *_wind(examination),
+        *_factors(examination),
+    )
+    return tuple(dict.fromkeys(found))
+
+
+def _sentence(what: str, source: str) -> str:
+    return f"{what[0].upper()}{what[1:]}: from memory of {plain_source(source)}."
+
+
+def _densities(examination: Examination) -> Iterator[str]:
+    for part in examination.design.parts:
+        if part.material is None or part.mass is not None:
+            continue
+        of = materials.find(part.material)
+        if of.confidence == MEMORY:
+            yield _sentence(f"the density of {of.name}", of.source)
+
+
+def _stock(examination: Examination) -> Iterator[str]:
+    tables = {"lumber": "wood/lumber_sizes", "stock": "wood/stock_sheets"}
+    columns = {"lumber": "nominal", "stock": "stock"}
+    for given in given_parts(examination.design):
+        for key, name in tables.items():
+            word = " ".join(str(given.get(key, "")).split()[:1] if key == "lumber" else [])
+            word = word or str(given.get(key, ""))
+            rows = references.table(name).where(columns[key], word) if word else ()
+            for row in rows:
+                if row["confidence"] == MEMORY:
+                    yield _sentence(f"the size of {word} {key}".removesuffix(" stock"), row["source"])
+
+
+def _ground(examination: Examination) -> Iterator[str]:
+    ground = examination.standing.ground
+    used = ["allowable pressure", "yield pressure"]
+    for name in used:
+        rating = ground.ratings.get(name)
+        if rating is not None and rating.confidence == MEMORY:
+            yield _sentence(f"the {name} of {ground.name}", rating.source)
+    for kind in dict.fromkeys(patch.contact for patch in examination.structure.patches):
+        row = ground.friction[kind]
+        if row.confidence == MEMORY:
+            yield _sentence(f"the friction of {kind} on {ground.name}", row.source)
+
+
+def _coefficients(examination: Examination) -> Iterator[str]:
+    rows = references.table(_SECTIONS).rows
+    for kind in dict.fromkeys(examination.exposed.kinds):
+        begins = _KINDS.get(kind, "Hexagonal" if kind.endswith("sides") else None)
+        if begins is None:
+            continue
+        for row in rows:
+            if row["cross_section"].startswith(begins) and row["confidence"] == MEMORY:
+                what = {"Square": "square and rectangular", "Round": "round"}.get(
+                    begins, "hexagonal and octagonal"
+                )
+                yield _sentence(f"force coefficients of {what} bodies", row["source"])
+                break
+    panels = [p.shape for p in examination.design.parts if isinstance(p.shape, Panel)]
+    if panels:
+        yield from _of_table("wind/asce7_cf_solid_signs_AB", "force coefficients of solid signs")
+    if any(panel.width >= 2.0 * panel.height for panel in panels):
+        yield from _of_table("wind/asce7_cf_solid_signs_C", "coefficients of wide signs, Case C")
+    lattices = any(panel.solidity < 1.0 for panel in panels)
+    wheels = any(isinstance(p.shape, Rotor) for p in examination.design.parts)
+    if lattices or wheels:
+        yield from _of_table(
+            "wind/asce7_cf_open_signs_frames", "force coefficients of lattices and open frames"
+        )
+    if examination.site.sheltering:
+        yield from _of_table("wind/iso4302_shielding", "shelter behind one another")
+
+
+def _wind(examination: Examination) -> Iterator[str]:
+    site = examination.site
+    yield from _of_table("wind/asce7_kz_table", "the gust near the ground by surroundings (Kz)")
+    if site.method.startswith("ASCE"):
+        yield from _of_table("wind/asce7_kd", "directionality (Kd)")
+        yield from _of_table("wind/asce7_gust_factor", "the gust effect factor's constants")
+        row = references.table("wind/asce7_cf_misc_other_structures").one(
+            "item", "minimum design wind, other structures"
+        )
+        if row["confidence"] == MEMORY:
+            yield _sentence("the least wind of 16 psf", row["source"])
+
+
+def _factors(examination: Examination) -> Iterator[str]:
+    row = references.table("combinations").one("basis", examination.site.basis)
+    if row["confidence"] == MEMORY:
+        yield _sentence(f"the load factors of the {row['basis']} basis", row["source"])
+    for push in references.table(_PUSHES).where("people", examination.site.people or ""):
+        if push["confidence"] == MEMORY:
+            yield _sentence(f"the push of {push['people']}", push["source"])
+
+
+def _of_table(name: str, what: str) -> Iterator[str]:
+    rows = [row for row in references.table(name).rows if row["confidence"] == MEMORY]
+    if rows:
+        yield _sentence(what, joined(dict.fromkeys(row["source"] for row in rows), "and"))
