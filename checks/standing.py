@@ -37,7 +37,7 @@ class Standing:
         edges = edge_normals(self.structure.footprint)
         if self.ground.yield_pressure is None or self.contact.area <= 0.0:
             return edges
-        angles = np.radians(np.arange(0.0, 360.0, STEP_DEG))
+        angles = np.radians(np.arange(0.0, 360.0, STEP_DEG)) + self.structure.design.turn
         return np.vstack([edges, np.column_stack([np.cos(angles), np.sin(angles)])])
 
     @cached_property

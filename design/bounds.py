@@ -1,7 +1,7 @@
 """What no yard piece exceeds: sizes beyond these are slips of the pen, named as such."""
 
 from dataclasses import dataclass, replace
-from math import isfinite, pi
+from math import pi
 
 _FOOT = 0.3048
 MPH = 0.44704
@@ -29,8 +29,6 @@ class Bounds:
 
     def hold(self, value: float) -> bool:
         """Return whether the value lies within; the upper limit has room for rounding."""
-        if not isfinite(value):
-            return False
         low = value > self.least if self.above else value >= self.least
         return value == self.also or (low and value <= self.most * (1.0 + 1.0e-9))
 

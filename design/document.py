@@ -8,6 +8,7 @@ from typing import Any, cast
 
 from .bounds import FORMAT, MOST_BYTES
 from .faults import DesignError, Fault
+from .kinds import typed
 from .model import Design
 from .near_names import meant
 from .part_table import part_label, read_parts
@@ -79,7 +80,7 @@ def read_text(text: str, file: str = "", specs: Sequence[TableSpec[Any]] = ()) -
     if data is None:
         raise DesignError(_sorted(reading.faults))
     row = _design_row(reading, data)
-    parts = read_parts(reading, _tables(reading, "part", data))
+    parts = read_parts(reading, _tables(reading, "part", data, many=True))
     if not parts and not reading.faults:
         reading.fault(
             None, None, "no [[part]]", "at least one part", "[[part]] with name, shape, material"
@@ -104,7 +105,7 @@ def read_text(text: str, file: str = "", specs: Sequence[TableSpec[Any]] = ()) -
 
 def _design_row(reading: Reading, data: Mapping[str, object]) -> Row | None:
     """Return the ``[design]`` table as read, or None with a fault where there is none."""
-    tables = _tables(reading, "design", data)
+    tables = _tables(reading, "design", data, many=False)
     if not tables:
         if "design" not in data:
             hint = "with name = '…' and units = 'imperial' or 'metric'"
@@ -122,8 +123,8 @@ def _other_tables(
     """Return by type what each room makes of the tables that it owns."""
     found: dict[type, object] = {}
     for spec in specs:
-        rows = _tables(reading, spec.name, data)
-        if not rows and spec.required:
+        rows = _tables(reading, spec.name, data, spec.many)
+        if spec.required and spec.name not in data:
             heading = f"[[{spec.name}]]" if spec.many else f"[{spec.name}]"
             keys = ", ".join(key.name for key in spec.keys if key.required)
             reading.fault(None, None, f"no {heading}", f"the table {heading}", f"with {keys}")
@@ -147,19 +148,20 @@ def _check_tables(reading: Reading, data: Mapping[str, object], many: Mapping[st
     for name in data:
         if name not in many:
             expected = "a heading such as [design] above the first key"
-            reading.fault(Spot("", 0, name), None, shown(name), expected)
+            reading.fault(Spot("", 0, name), None, typed(name), expected)
 
 
 def _tables(
-    reading: Reading, name: str, data: Mapping[str, object]
+    reading: Reading, name: str, data: Mapping[str, object], many: bool
 ) -> Sequence[Mapping[str, object]]:
     """Return the tables of one name, in the order of the file."""
     value = data.get(name)
     if value is None:
         return ()
     items = cast("list[object]", value) if isinstance(value, list) else [value]
-    if not all(isinstance(item, dict) for item in items):
-        reading.fault(Spot("", 0, name), None, shown(name), f"the table [{name}]", f"[{name}]")
+    if not all(isinstance(item, dict) for item in items) or (len(items) > 1 and not many):
+        right = f"[[{name}]]" if many else f"[{name}]"
+        reading.fault(Spot("", 0, name), None, shown(name), f"a table under the heading {right}")
         return ()
     return cast("list[dict[str, object]]", items)
 

@@ -79,8 +79,8 @@ def typed(value: object) -> str:
     """Return a value as it stands in the file, for repeating back."""
     if isinstance(value, bool):
         return "true" if value else "false"
-    if value == "":
-        return "''"
+    if isinstance(value, str) and not value.strip():
+        return quoted(shown(value))
     if isinstance(value, int) and abs(value) > 10**60:
         return "a number of more than 60 digits"
     if isinstance(value, list):
@@ -209,7 +209,7 @@ def _by_years(key: Key, value: object, to: Listener) -> dict[float, float] | Non
         years = _as_years(name)
         speed = _quantity(Key(key.name, "speed", bounds=key.bounds), item, to)
         if years is None:
-            to.fault(key.name, shown(name), "a return period in years", _PLAIN["map"][1])
+            to.fault(key.name, typed(name), "a return period in years", _PLAIN["map"][1])
         elif speed is not None:
             found[years] = speed
     return found if len(found) == len(items) else None
@@ -226,7 +226,7 @@ def _as_years(text: str) -> float | None:
 
 def _within(key: Key, value: float, found: str, to: Listener) -> bool:
     limits = key.limits()
-    if isfinite(value) and (limits is None or limits.hold(value)):
+    if limits.hold(value) if limits else abs(value) < 1.0e300:
         return True
     to.fault(
         key.name,

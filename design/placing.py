@@ -5,6 +5,8 @@ from dataclasses import dataclass
 from math import cos, pi, sin
 
 import numpy as np
+from shapely import affinity
+from shapely.geometry.base import BaseGeometry
 
 from .model import Design, Part
 from .shapes.shape import Array, Shape
@@ -12,27 +14,34 @@ from .shapes.shape import Array, Shape
 
 @dataclass(frozen=True)
 class Body:
-    """One copy of a part where it stands: turned by ``angle`` (rad) and moved to ``origin``."""
+    """One copy of a part where it stands: turned by ``rotation`` (3, 3), then moved to ``origin``.
+
+    A mirrored copy's rotation has determinant -1.
+    """
 
     part: int
     copy: int
     shape: Shape
-    angle: float
+    rotation: Array
     origin: Array
 
     def place(self, points: Array) -> Array:
         """Return points (…, 3) of the shape's own axes in the axes of the site."""
         return points @ self.rotation.T + self.origin
 
-    def place_plan(self, points: Array) -> Array:
-        """Return plan points (…, 2) of the shape's own axes in the axes of the site."""
-        return points @ self.rotation[:2, :2].T + self.origin[:2]
+    def bearing(self, angle: float | Array) -> Array:
+        """Return the plan vectors (…, 2) on the site of plan angles (…) of the shape, rad."""
+        return np.stack([np.cos(angle), np.sin(angle)], axis=-1) @ self.rotation[:2, :2].T
 
-    @property
-    def rotation(self) -> Array:
-        """Return the rotation matrix (3, 3) about the upright axis."""
-        c, s = cos(self.angle), sin(self.angle)
-        return np.array([[c, -s, 0.0], [s, c, 0.0], [0.0, 0.0, 1.0]])
+    def own_wind(self, wind: Array) -> Array:
+        """Return the wind's unit vectors (D, 3) in the shape's own axes, from plan ones (D, 2)."""
+        return wind @ self.rotation[:2]
+
+    def in_plan(self, region: BaseGeometry) -> BaseGeometry:
+        """Return a level region of the shape's own plan where it lies on the site."""
+        (a, b), (d, e) = self.rotation[:2, :2].tolist()
+        x, y = self.origin[:2].tolist()
+        return affinity.affine_transform(region, [a, b, d, e, x, y])
 
 
 def place_parts(design: Design) -> tuple[Body, ...]:
@@ -44,11 +53,11 @@ def place_parts(design: Design) -> tuple[Body, ...]:
     """
     bodies: list[Body] = []
     points = _standing_points(design.parts)
-    whole = Body(-1, 0, design.parts[0].shape, design.turn, np.zeros(3))
+    whole = about_z(design.turn)
     for index, part in enumerate(design.parts):
         for copy, (offset, angle) in enumerate(_copies(part)):
-            origin = whole.place(points[index] + offset)
-            bodies.append(Body(index, copy, part.shape, angle + design.turn, origin))
+            origin = whole @ (points[index] + offset)
+            bodies.append(Body(index, copy, part.shape, whole @ about_z(angle), origin))
     return tuple(bodies)
 
 
@@ -61,6 +70,12 @@ def stacks(parts: Sequence[Part]) -> tuple[int, ...]:
         return i if on is None else foot(index[on])
 
     return tuple(foot(i) for i in range(len(parts)))
+
+
+def about_z(angle: float) -> Array:
+    """Return the matrix (3, 3) that turns by ``angle`` rad, counter-clockwise from above."""
+    c, s = cos(angle), sin(angle)
+    return np.array([[c, -s, 0.0], [s, c, 0.0], [0.0, 0.0, 1.0]])
 
 
 def _standing_points(parts: Sequence[Part]) -> list[Array]:

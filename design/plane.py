@@ -24,8 +24,11 @@ def area(polygons: Polygons) -> Array:
 
 def centroids(polygons: Polygons) -> Array:
     """Return the centroids (…, 2) in m; 0 where a polygon is empty."""
-    centre = _kernel.centroid(polygons)
-    return np.nan_to_num(np.stack([_kernel.get_x(centre), _kernel.get_y(centre)], axis=-1))
+    result = np.zeros((*np.shape(polygons), 2))
+    filled = ~np.asarray(_kernel.is_empty(polygons), dtype=bool)
+    centre = _kernel.centroid(polygons[filled])
+    result[filled] = np.stack([_kernel.get_x(centre), _kernel.get_y(centre)], axis=-1)
+    return result
 
 
 def bounds(polygons: Polygons) -> Array:

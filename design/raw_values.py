@@ -54,7 +54,7 @@ def shown(text: str) -> str:
 
 def without_note(line: str) -> str:
     """Return a line without the note behind it."""
-    return re.sub(r"(^|[ \t])#.*$", "", line).rstrip()
+    return re.sub(r"(^|[ \t])#.*$", "", line).rstrip(" \t")
 
 
 def quoted(text: str) -> str:

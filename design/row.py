@@ -5,7 +5,6 @@ from typing import cast
 
 from .kinds import belongs, read_kind, typed
 from .near_names import meant, nearest
-from .raw_values import shown
 from .scan import Spot
 from .schema import Key, Reading
 
@@ -81,10 +80,10 @@ class Row:
             if key in self.keys:
                 continue
             if key in later:
-                self.fault(key, shown(key), NOT_YET, f"'{key}' is not understood yet")
+                self.fault(key, key, NOT_YET, f"'{key}' is not understood yet")
                 continue
             hint = words.get(key.casefold()) or meant(key, tuple(self.keys))
-            self.fault(key, shown(key), expected or f"one of {', '.join(self.keys)}", hint)
+            self.fault(key, typed(key), expected or f"one of {', '.join(self.keys)}", hint)
 
     def typed(self, key: str) -> str:
         """Return what the person typed for a key, for repeating back."""

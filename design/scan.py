@@ -106,7 +106,7 @@ class _Walk:
 
     def _heading(self, row: int) -> None:
         line = self.rows[row]
-        found = shown(without_note(line).strip())
+        found = shown(without_note(line).strip(" \t"))
         self.skipping = False
         match = _HEADING.match(line)
         opening, written, closing = match.groups() if match else ("", "", "")
@@ -159,7 +159,9 @@ class _Walk:
         start = self.starts[row]
         match = KEY_LINE.match(self.text, start)
         if match is None:
-            self._leave_out(row, row, *self._not_an_entry(without_note(self.rows[row]).strip()))
+            self._leave_out(
+                row, row, *self._not_an_entry(without_note(self.rows[row]).strip(" \t"))
+            )
             return row
         key = re.sub(r"[\"' \t]", "", match[1])
         spot = self.here.at(_first_key(match[1]))
@@ -175,7 +177,7 @@ class _Walk:
                 last,
                 spot,
                 Problem(
-                    shown(without_note(self.rows[row]).strip()),
+                    shown(without_note(self.rows[row]).strip(" \t")),
                     f"'{key}' once in a table",
                     f"it stands on line {first} already",
                 ),

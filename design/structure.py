@@ -5,7 +5,6 @@ from typing import Literal
 
 import numpy as np
 from numpy.typing import NDArray
-from shapely import affinity
 from shapely.geometry.base import BaseGeometry
 
 from .. import materials
@@ -161,8 +160,7 @@ def _ground_contact(design: Design, bodies: tuple[Body, ...]) -> tuple[Array, tu
             continue
         if abs(float(body.origin[2]) + body.shape.bottom_level) > TOUCHING:
             continue
-        face = affinity.rotate(body.shape.contact(), body.angle, origin=(0, 0), use_radians=True)
-        face = affinity.translate(face, float(body.origin[0]), float(body.origin[1]))
+        face = body.in_plan(body.shape.contact())
         points.append(plane.coordinates(face))
         kind = _contact_kind(design.parts[body.part])
         patches.append(Patch(face, body.part, kind))

@@ -12,15 +12,16 @@ def wind_directions(structure: Structure) -> Array:
     """Return the azimuths (D,) in degrees, 0 <= d < 360, ascending, from which wind is tried.
 
     Every 5 degrees; square to each footprint edge, from both sides; and along each face normal
-    and plan diagonal of every part.
+    and plan diagonal of every part. The steps turn with the piece, so that it is judged alike
+    however it is turned.
     """
-    found = [np.arange(0.0, 360.0, STEP_DEG)]
+    found = [np.arange(0.0, 360.0, STEP_DEG) - np.degrees(structure.design.turn)]
     normals = edge_normals(structure.footprint)
     along = np.degrees(np.arctan2(normals[:, 1], normals[:, 0]))
     found += [90.0 - along, 270.0 - along]
     for body in structure.bodies:
-        angles = np.degrees(np.asarray(body.shape.bearings()) + body.angle)
-        found.append(90.0 - angles)
+        square_on = body.bearing(np.asarray(body.shape.bearings()))
+        found.append(90.0 - np.degrees(np.arctan2(square_on[:, 1], square_on[:, 0])))
     azimuths = np.round(np.concatenate(found) % 360.0, 7) % 360.0
     return np.unique(azimuths)
 

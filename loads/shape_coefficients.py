@@ -62,7 +62,8 @@ def shape_coefficient(
     panels as signs (Fig. 29.3-1), lattices as open signs (Fig. 29.4-2).
     """
     wind = downwind_axes(azimuths)
-    bearing = np.arctan2(-wind[:, 1], -wind[:, 0]) - body.angle
+    own = body.own_wind(wind)
+    bearing = np.arctan2(-own[:, 1], -own[:, 0])
     ones = np.ones(len(azimuths))
     match body.shape:
         case Panel() as panel:

@@ -84,8 +84,8 @@ def uplift(structure: Structure, outlines: Polygons, solidity: Array, azimuths: 
                     add(i, region, c)
         for floor in _vessel_floors(structure, i):
             add(i, floor, coefficient["floor of an open vessel"])
-        for angle, roof in _open_sides(structure, i):
-            facing = -(along @ np.array([np.cos(angle), np.sin(angle)]))
+        for outward, roof in _open_sides(structure, i):
+            facing = -(along @ outward)
             add(i, roof, np.where(facing > FACING_OPEN, coefficient["roof over an open side"], 0.0))
     return Uplift(area, moment)
 
@@ -100,18 +100,18 @@ def _lid(structure: Structure, i: int) -> BaseGeometry | None:
     match body.shape:
         case Plate() as plate:
             on_ground = body.origin[2] <= TOUCHING
-            return None if on_ground else _in_plan(body, plate.contact())
+            return None if on_ground else body.in_plan(plate.contact())
         case Cone(bottom=across, height=height) as cone:
-            return _in_plan(body, cone.from_above()) if _gentle(height, across / 2) else None
+            return body.in_plan(cone.from_above()) if _gentle(height, across / 2) else None
         case Gable(width=width, height=height) as gable:
-            return _in_plan(body, gable.from_above()) if _gentle(height, width / 2) else None
+            return body.in_plan(gable.from_above()) if _gentle(height, width / 2) else None
         case Shell(sides, bottom, top, height) | Solid(sides, bottom, top, height):
             if top >= bottom or not _gentle(height, (bottom - top) / 2):
                 return None
             skirt = Regular(sides, bottom).polygon()
             if top > 0.0:
                 skirt = skirt.difference(Regular(sides, top).polygon())
-            return _in_plan(body, skirt)
+            return body.in_plan(skirt)
         case Box() as box:
             return _box_lid(body, box)
         case _:
@@ -124,10 +124,10 @@ def _box_lid(body: Body, box: Box) -> BaseGeometry | None:
     closed = box.wall is not None and "top" not in box.open
     if run > 0.0 and _gentle(box.height, run):
         whole = Rectangle(box.length, box.width).polygon()
-        return _in_plan(
-            body, whole if closed or box.wall is None else whole.difference(top.polygon())
+        return body.in_plan(
+            whole if closed or box.wall is None else whole.difference(top.polygon())
         )
-    return _in_plan(body, top.polygon()) if closed and top.area > 0.0 else None
+    return body.in_plan(top.polygon()) if closed and top.area > 0.0 else None
 
 
 def _gentle(rise: float, run: float) -> bool:
@@ -161,22 +161,22 @@ def _base_plan(body: Body) -> BaseGeometry:
     """Return the filled outline of a body's underside in plan."""
     match body.shape:
         case Shell(sides, bottom) | Solid(sides, bottom) | Cone(sides, bottom):
-            return _in_plan(body, Regular(sides, bottom).polygon())
+            return body.in_plan(Regular(sides, bottom).polygon())
         case Box(length, width):
-            return _in_plan(body, Rectangle(length, width).polygon())
+            return body.in_plan(Rectangle(length, width).polygon())
         case _:
-            return _in_plan(body, body.shape.from_above())
+            return body.in_plan(body.shape.from_above())
 
 
 def _top_plan(body: Body) -> BaseGeometry:
     """Return the filled outline of a body's top in plan."""
     match body.shape:
         case Shell(sides, _, top) | Solid(sides, _, top):
-            return _in_plan(body, Regular(sides, top).polygon() if top > 0 else shapely.Polygon())
+            return body.in_plan(Regular(sides, top).polygon() if top > 0 else shapely.Polygon())
         case Box() as box:
-            return _in_plan(body, box.top_plan.polygon())
+            return body.in_plan(box.top_plan.polygon())
         case _:
-            return _in_plan(body, body.shape.from_above())
+            return body.in_plan(body.shape.from_above())
 
 
 def _is_closed_above(structure: Structure, i: int) -> bool:
@@ -233,7 +233,7 @@ def _vessel_floors(structure: Structure, i: int) -> list[BaseGeometry]:
             if "bottom" in faces or inner is None or _is_closed_above(structure, i):
                 return []
             x0, x1, y0, y1 = inner.low
-            return [_in_plan(body, shapely.box(x0, y0, x1, y1))]
+            return [body.in_plan(shapely.box(x0, y0, x1, y1))]
         case Shell() as shell:
             below = _supports(structure, body)
             floored = len(below) == 1 and (
@@ -243,13 +243,13 @@ def _vessel_floors(structure: Structure, i: int) -> list[BaseGeometry]:
             inside = shell.inner().bottom
             if not floored or inside <= 0.0 or _is_closed_above(structure, i):
                 return []
-            return [_in_plan(body, Regular(shell.sides, inside).polygon())]
+            return [body.in_plan(Regular(shell.sides, inside).polygon())]
         case _:
             return []
 
 
-def _open_sides(structure: Structure, i: int) -> list[tuple[float, BaseGeometry]]:
-    """Return for each open side of a roofed box its outward angle (rad) and the roof's plan."""
+def _open_sides(structure: Structure, i: int) -> list[tuple[Array, BaseGeometry]]:
+    """Return for each open side of a roofed box its outward vector (2,) and the roof's plan."""
     body = structure.bodies[i]
     if not isinstance(body.shape, Box) or body.shape.wall is None:
         return []
@@ -257,7 +257,7 @@ def _open_sides(structure: Structure, i: int) -> list[tuple[float, BaseGeometry]
         return []
     roof = _top_plan(body)
     return [
-        (radians(FACE_ANGLE[face]) + body.angle, roof)
+        (body.bearing(radians(FACE_ANGLE[face])), roof)
         for face in sorted(body.shape.open & FACE_ANGLE.keys())
     ]
 
@@ -272,10 +272,3 @@ def _blocked(structure: Structure, i: int, outlines: Polygons, solidity: Array) 
         return np.zeros(len(space))
     inside = plane.intersection(outlines[others], space)
     return silhouette(inside, solidity[others]).area / plane.area(space)
-
-
-def _in_plan(body: Body, local: BaseGeometry) -> BaseGeometry:
-    if local.is_empty:
-        return local
-    turned = affinity.rotate(local, body.angle, origin=(0, 0), use_radians=True)
-    return affinity.translate(turned, float(body.origin[0]), float(body.origin[1]))

@@ -239,8 +239,7 @@ def _axle(body: Body, wheel: Rotor, wind: Array) -> Array:
     """Return the unit vectors (D, 2) along the axle in which the wind pushes."""
     if wheel.yaws or wheel.facing is None:
         return wind
-    bearing = np.pi / 2.0 - wheel.facing + body.angle
-    front = np.array([np.cos(bearing), np.sin(bearing)])
+    front = body.bearing(np.pi / 2.0 - wheel.facing)
     return np.where((wind @ front < 0.0)[:, None], -front, front)
 
 
@@ -260,8 +259,7 @@ def _sign_cases(
     for i, (body, sign) in enumerate(zip(bodies, boards, strict=True)):
         if sign is None:
             continue
-        board = np.array([np.cos(body.angle), np.sin(body.angle)])
-        side = sign.width * (across @ board)
+        side = sign.width * (across @ body.bearing(0.0))
         for j, name in enumerate(names[1:], start=1):
             way = 1.0 if name.endswith("left") else -1.0
             if name.startswith("B"):

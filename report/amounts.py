@@ -134,6 +134,7 @@ class Amounts:
         """Return capacity and demand, with as many decimals as show which one is greater."""
         has_shown, needs_shown = (self._converted(value, unit)[0] for value in (has, needs))
         least = 1 if max(has_shown, needs_shown) < 10.0 else 0
+        decimals = least
         for decimals in range(least, 5):
             enough = round(has_shown, decimals) >= round(needs_shown, decimals)
             if enough == passes:

@@ -21,6 +21,7 @@ from .given import given_parts
 from .remark import Remark, joined
 
 _TABLED_SIDES = (0, 4, 6, 8)
+_LUMBER = re.compile(r"^(?:.*: )?(.*) is ([\d /]+) in wide and ([\d /]+) in high$")
 _STEEPEST_TOLD = radians(1.0)
 
 
@@ -45,6 +46,11 @@ def plain_source(source: str) -> str:
     return re.sub(r"\s*(?:as quoted in )?\[R\d+\]", "", source).strip()
 
 
+def first_source(source: str) -> str:
+    """Return the first of several sources."""
+    return plain_source(source).split("; ")[0]
+
+
 def _weights(examination: Examination, amounts: Amounts) -> Iterator[Remark]:
     design = examination.design
     used = dict.fromkeys(
@@ -55,7 +61,7 @@ def _weights(examination: Examination, amounts: Amounts) -> Iterator[Remark]:
         yield Remark(
             f"What is of {names} is scaled to the {amounts.mass(design.weighed)} that a scale "
             "showed, all alike.",
-            f"all {names} scaled to the scale's reading",
+            f"{names} scaled to the scale",
         )
         return
     for name in used:
@@ -68,27 +74,27 @@ def _weights(examination: Examination, amounts: Amounts) -> Iterator[Remark]:
         )
         yield Remark(
             f"{name[0].upper()}{name[1:]} weighs {amounts.density(typical)}{band}: "
-            f"{of.stands_for}; {plain_source(of.source)}.",
+            f"{of.stands_for} ({first_source(of.source)}).",
             f"{name} {amounts.density(typical)}",
         )
 
 
 def _sizes(examination: Examination) -> Iterator[Remark]:
     for note in examination.design.notes:
-        yield Remark(f"Read as: {note}.", note)
+        yield Remark(f"Read as: {note}.", _LUMBER.sub(r"\1 \2 x \3 in", note))
 
 
 def _ground(examination: Examination, amounts: Amounts) -> Iterator[Remark]:
     ground = examination.standing.ground
     yield Remark(
         f"Ground '{ground.name}' means {ground.description}; you can tell it: {ground.field_cue}.",
-        f"ground as '{ground.name}' is described",
+        "",
     )
     bears = ground.ratings["allowable pressure"]
     yield Remark(
         f"{ground.name[0].upper()}{ground.name[1:]} is taken to bear "
         f"{amounts.pressure(bears.value)} ({plain_source(bears.source)}).",
-        f"bears {amounts.pressure(bears.value)}",
+        f"{ground.name} bears {amounts.pressure(bears.value)}",
     )
     gives = ground.ratings.get("yield pressure")
     if gives is not None:
@@ -98,7 +104,7 @@ def _ground(examination: Examination, amounts: Amounts) -> Iterator[Remark]:
             "line a little inside its edge.",
             f"gives way at {amounts.pressure(gives.value)}",
         )
-    yield Remark("Its foot is taken to bear on the ground all round.", "foot bears all round")
+    yield Remark("Its foot is taken to bear on the ground all round.", "even")
 
 
 def _level(examination: Examination, amounts: Amounts) -> Iterator[Remark]:
@@ -119,7 +125,9 @@ def _level(examination: Examination, amounts: Amounts) -> Iterator[Remark]:
             f"{amounts.gust(less)}"
         )
     if limits.forecast_sliding:
-        mu = min(standing.ground.friction[p.contact].coefficient for p in standing.structure.patches)
+        mu = min(
+            standing.ground.friction[p.contact].coefficient for p in standing.structure.patches
+        )
         share = max(cos(_STEEPEST_TOLD) - sin(_STEEPEST_TOLD) / mu, 0.0)
         less = limits.forecast_sliding * sqrt(share)
         costs.append(
@@ -130,10 +138,10 @@ def _level(examination: Examination, amounts: Amounts) -> Iterator[Remark]:
         yield Remark(
             "The ground is taken as level, since no slope is given: one degree of slope brings "
             f"{joined(costs)}.",
-            "level ground",
+            "level",
         )
     else:
-        yield Remark("The ground is taken as level, since no slope is given.", "level ground")
+        yield Remark("The ground is taken as level, since no slope is given.", "level")
 
 
 def _friction(examination: Examination) -> Iterator[Remark]:
@@ -141,11 +149,11 @@ def _friction(examination: Examination) -> Iterator[Remark]:
     kinds = dict.fromkeys(patch.contact for patch in standing.structure.patches)
     for kind in kinds:
         row = standing.ground.friction[kind]
-        note = f"; {row.note}" if row.note else ""
+        note = f"; {plain_source(row.note)}" if row.note else ""
         yield Remark(
             f"Friction of {kind} on {standing.ground.name} is taken as {row.coefficient:.2f}: "
             f"{plain_source(row.source)}{note}.",
-            f"friction {row.coefficient:.2f} ({kind} on {standing.ground.name})",
+            f"friction of {kind} {row.coefficient:.2f}",
         )
     for i in dict.fromkeys(patch.part for patch in standing.structure.patches):
         part = design.parts[i]
@@ -160,7 +168,7 @@ def _held_together(examination: Examination) -> Iterator[Remark]:
     if len(examination.design.parts) > 1:
         yield Remark(
             "All parts are taken as held together, so that it tips and slides as one piece.",
-            "parts held together",
+            "held together",
         )
 
 
@@ -172,7 +180,7 @@ def _wind(examination: Examination) -> Iterator[Remark]:
         yield Remark(
             f"Air is taken as at sea level, {rho:.3f} kg/m3 ({rho / LB_FT3:.4f} lb/ft3): 5,000 ft "
             "(1,500 m) up the same wind pushes about a sixth less.",
-            "air as at sea level",
+            "air of sea level",
         )
     if site.exposure is None:
         yield Remark(
@@ -183,7 +191,7 @@ def _wind(examination: Examination) -> Iterator[Remark]:
         yield Remark(
             "No hill, ridge or bluff is taken to speed the wind up, since 'topographic' is not "
             "given.",
-            "no hill or ridge",
+            "no hill",
         )
     if code and site.wind_kind is None:
         yield Remark("The wind is taken as an ultimate speed of the code's map.", "ultimate wind")
@@ -193,7 +201,7 @@ def _wind(examination: Examination) -> Iterator[Remark]:
         yield Remark(
             "Wind is taken to lift closed tops, roofs and decks as well, where that is worse: the "
             "coefficients are a judgement after ASCE/SEI 7.",
-            "wind lifts tops and decks",
+            "wind lifts tops",
         )
     apart = len(set(examination.structure.stack)) > 1
     copies = any(part.place.count > 1 for part in examination.design.parts)
@@ -209,10 +217,9 @@ def _wind(examination: Examination) -> Iterator[Remark]:
             "no shelter between parts",
         )
     yield Remark(
-        "The range takes wind coefficients 15 % off either way: a judgement."
-        if round(COEFFICIENT_BAND, 2) == 0.15
-        else f"The range takes wind coefficients {100 * COEFFICIENT_BAND:.0f} % off: a judgement.",
-        "range by judgement",
+        f"The range takes wind coefficients {100 * COEFFICIENT_BAND:.0f} % off either way: a "
+        "judgement.",
+        f"range {100 * COEFFICIENT_BAND:.0f} % by judgement",
     )
 
 
@@ -224,12 +231,16 @@ def _gust_effect(examination: Examination) -> Iterator[Remark]:
         "takes in a small piece whole; 0.85 is permitted.",
         f"gust effect factor {said}",
     )
+    named = dict(zip(examination.exposed.kinds, examination.wind.directionality, strict=True))
+    listed = joined(f"{value:.2f} ({kind})" for kind, value in named.items() if kind != "none")
+    yield Remark(
+        f"Directionality Kd by each part's own kind, 1.00 where the code names none: {listed}.",
+        f"Kd {listed}",
+    )
 
 
 def _shapes(examination: Examination) -> Iterator[Remark]:
-    for part, given in zip(
-        examination.design.parts, given_parts(examination.design), strict=True
-    ):
+    for part, given in zip(examination.design.parts, given_parts(examination.design), strict=True):
         sides = _sides(part)
         if sides == 0 and part.surface is None:
             yield Remark(

@@ -1,4 +1,4 @@
-"""What was not checked of a design: said on every output, so that nobody reads a promise into it."""
+"""What was not checked of a design: said on every output, so that nobody reads in a promise."""
 
 from .. import materials
 from ..checks.examination import Examination
@@ -7,6 +7,7 @@ from .amounts import Amounts
 from .remark import Remark, joined
 
 _NAMED = 6
+_NAMED_BRIEFLY = 4
 
 
 def not_checked(examination: Examination) -> tuple[Remark, ...]:
@@ -19,23 +20,23 @@ def not_checked(examination: Examination) -> tuple[Remark, ...]:
             _hold_downs(examination),
             Remark(
                 "Snow and ice were not counted: they load roofs and decks, and never help here.",
-                "snow and ice",
+                "snow, ice",
             ),
             Remark(
                 "Nothing hung on it was counted: lights, banners, wreaths, vines, flower boxes.",
-                "anything hung on it",
+                "things hung on it",
             ),
             _wheel(examination),
             _people(examination),
             Remark(
                 "Sway, flutter and shaking were not looked at: wind is taken as a steady push, "
                 "as long as a gust.",
-                "sway and flutter",
+                "sway",
             ),
             _how_often(examination),
             Remark(
                 "Rot, rust, frost heave and settling of the ground were not counted.",
-                "rot, rust and frost",
+                "rot, frost",
             ),
         )
         if remark is not None
@@ -49,7 +50,7 @@ def _joints(examination: Examination) -> Remark | None:
     said = joined(names) if len(names) <= _NAMED else f"its {len(names)} parts"
     return Remark(
         f"How {said} are fastened to one another was not checked: they are taken as held together.",
-        f"how {said} are fastened",
+        f"how {said if len(names) <= _NAMED_BRIEFLY else f'its {len(names)} parts'} are fastened",
     )
 
 
@@ -57,7 +58,7 @@ def _strength(examination: Examination) -> Remark:
     kinds = _stuffs(examination)
     return Remark(
         f"The strength of the {kinds} was not checked: bending, splitting, panels under wind.",
-        f"strength of the {kinds}",
+        f"strength of {kinds}",
     )
 
 
@@ -82,7 +83,7 @@ def _hold_downs(examination: Examination) -> Remark | None:
         )
     return Remark(
         "No stake was checked: what one holds in your soil is known once it is pulled on the spot.",
-        "what a stake holds in your soil",
+        "stakes in your soil",
     )
 
 
@@ -102,7 +103,7 @@ def _people(examination: Examination) -> Remark | None:
         return None
     return Remark(
         "People who push, lean on or climb it were not judged; the push that tips it is stated.",
-        "people who push or climb",
+        "people",
     )
 
 
@@ -119,5 +120,5 @@ def _how_often(examination: Examination) -> Remark:
     return Remark(
         f"How often a gust of {wind} comes where it stands was not checked: it is what was asked "
         "for, not the wind of the place.",
-        "how often such a gust comes",
+        "how often it blows so",
     )

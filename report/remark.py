@@ -6,7 +6,10 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True)
 class Remark:
-    """One thing said of a design: a whole sentence, and the same in a few words."""
+    """One thing said of a design: a whole sentence, and the same in a few words.
+
+    ``short`` is empty where the few words of another say it too.
+    """
 
     full: str
     short: str

@@ -1,12 +1,13 @@
 """Values on which an answer rests that were written from memory, not from the printed page."""
 
+import re
 from collections.abc import Iterator
 
 from .. import materials, references
 from ..checks.examination import Examination
 from ..design.shapes.flat import Panel
 from ..design.shapes.rotor import Rotor
-from .assumptions import plain_source
+from .assumptions import first_source, plain_source
 from .given import given_parts
 from .remark import joined
 
@@ -49,20 +50,20 @@ def _densities(examination: Examination) -> Iterator[str]:
             continue
         of = materials.find(part.material)
         if of.confidence == MEMORY:
-            yield _sentence(f"the density of {of.name}", of.source)
+            yield _sentence(f"the density of {of.name}", first_source(of.source))
 
 
 def _stock(examination: Examination) -> Iterator[str]:
-    tables = {"lumber": "wood/lumber_sizes", "stock": "wood/stock_sheets"}
-    columns = {"lumber": "nominal", "stock": "stock"}
     for given in given_parts(examination.design):
-        for key, name in tables.items():
-            word = " ".join(str(given.get(key, "")).split()[:1] if key == "lumber" else [])
-            word = word or str(given.get(key, ""))
-            rows = references.table(name).where(columns[key], word) if word else ()
-            for row in rows:
-                if row["confidence"] == MEMORY:
-                    yield _sentence(f"the size of {word} {key}".removesuffix(" stock"), row["source"])
+        lumber = re.sub(r"\s*[x×]\s*", "x", str(given.get("lumber", "")).casefold()).split(" ")[0]
+        sheet = " ".join(str(given.get("stock", "")).replace('"', " ").casefold().split())
+        for name, column, word in (
+            ("wood/lumber_sizes", "nominal", lumber),
+            ("wood/stock_sheets", "stock", sheet),
+        ):
+            for row in references.table(name).rows:
+                if row[column].casefold() == word and row["confidence"] == MEMORY:
+                    yield _sentence(f"the actual size of {row[column]}", row["source"])
 
 
 def _ground(examination: Examination) -> Iterator[str]:

@@ -30,7 +30,7 @@ def foot_of(footprint: Array) -> Foot:
 
 
 def over_what(examination: Examination, toward_deg: float) -> str:
-    """Return over what a piece goes that turns over toward a bearing: ``any side``, ``a corner``."""
+    """Return over what a piece goes, turning over toward a bearing: ``any side``, ``a corner``."""
     footprint = examination.structure.footprint
     foot = foot_of(footprint)
     alike = _same_every_way(examination)

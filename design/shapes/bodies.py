@@ -92,7 +92,7 @@ class Shell:
     def cavities(self) -> tuple[Hull, ...]:
         """Return the space inside."""
         inner = self.inner()
-        return (inner.hull(),) if inner.bottom > 0.0 else NO_HULLS
+        return (inner.hull(),) if max(inner.bottom, inner.top) > 0.0 else NO_HULLS
 
     def contact(self) -> BaseGeometry:
         """Return the ring under its wall."""

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 from sample_file import HARBOUR_LIGHT, site
 
 from yardfast.checks.inputs import read, read_text
-from yardfast.design.faults import DesignError
+from yardfast.design.faults import DesignError, Fault
 from yardfast.design.model import Design
 
 FULL = site(
@@ -32,29 +32,30 @@ SCRAPS = st.one_of(
 
 
 def reads_or_says_what_is_wrong(text: str) -> None:
+    found, faults = outcome(text)
+    assert isinstance(found, Design) != bool(faults)
+    lines = [fault.line or 0 for fault in faults]
+    assert lines == sorted(lines)
+    assert all(fault.found and fault.expected and len(fault.found) <= 60 for fault in faults)
+    for fault in faults:
+        assert f"{fault.found}{fault.expected}{fault.hint}{fault.part}{fault.key}".isprintable()
+
+
+def outcome(text: str) -> tuple[Design | None, tuple[Fault, ...]]:
     try:
-        found = read_text(text, "piece.toml")
+        return read_text(text, "piece.toml"), ()
     except DesignError as error:
-        assert error.faults
-        lines = [fault.line or 0 for fault in error.faults]
-        assert lines == sorted(lines)
-        for fault in error.faults:
-            assert fault.found
-            assert fault.expected
-            assert len(fault.found) <= 60
-            said = "".join((fault.found, fault.expected, fault.hint, fault.part or ""))
-            assert said.isprintable()
-    else:
-        assert isinstance(found, Design)
+        return None, error.faults
 
 
 @given(st.text(max_size=300))
+@settings(deadline=None)
 def test_any_text(text: str) -> None:
     reads_or_says_what_is_wrong(text)
 
 
 @given(st.binary(max_size=300))
-@settings(suppress_health_check=[HealthCheck.function_scoped_fixture])
+@settings(deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
 def test_any_bytes(tmp_path: Path, raw: bytes) -> None:
     file = tmp_path / "piece.toml"
     file.write_bytes(raw)
@@ -63,7 +64,7 @@ def test_any_bytes(tmp_path: Path, raw: bytes) -> None:
 
 
 @given(st.lists(st.tuples(st.integers(0, len(FULL)), SCRAPS, st.integers(0, 20)), max_size=6))
-@settings(max_examples=400)
+@settings(max_examples=400, deadline=None)
 def test_a_file_with_scraps_typed_into_it(changes: list[tuple[int, str, int]]) -> None:
     text = FULL
     for place, scrap, gone in changes:
@@ -72,7 +73,7 @@ def test_a_file_with_scraps_typed_into_it(changes: list[tuple[int, str, int]]) -
 
 
 @given(st.lists(st.tuples(st.integers(0, len(LINES) - 1), SCRAPS), max_size=5))
-@settings(max_examples=400)
+@settings(max_examples=400, deadline=None)
 def test_a_file_with_other_values(changes: list[tuple[int, str]]) -> None:
     lines = list(LINES)
     for place, scrap in changes:
@@ -81,12 +82,13 @@ def test_a_file_with_other_values(changes: list[tuple[int, str]]) -> None:
 
 
 @given(st.permutations(range(len(LINES))), st.integers(0, len(LINES)))
-@settings(max_examples=200)
+@settings(max_examples=200, deadline=None)
 def test_a_file_with_its_lines_shuffled(order: list[int], kept: int) -> None:
     reads_or_says_what_is_wrong("\n".join(LINES[k] for k in order[:kept]))
 
 
 @given(st.integers(0, len(HARBOUR_LIGHT)))
+@settings(deadline=None)
 def test_a_file_cut_off(end: int) -> None:
     reads_or_says_what_is_wrong(HARBOUR_LIGHT[:end])
 

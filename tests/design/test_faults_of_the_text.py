@@ -55,7 +55,7 @@ def test_a_value_that_toml_does_not_take(value: str, expected: str, hint: str) -
     assert fault.key == "height"
     assert expected in fault.expected
     assert hint in fault.hint
-    assert fault.found in f"height   = {value}" or fault.found == "nothing" or "\x" in fault.found
+    assert fault.found in f"height   = {value}" or fault.found == "nothing" or "\\x" in fault.found
 
 
 @pytest.mark.parametrize(
@@ -223,3 +223,11 @@ def test_bytes_that_are_not_utf8_are_named_by_line(tmp_path, raw: bytes, found: 
     told = read_faults(file)
     assert found in told
     assert "UTF-8" in told
+
+
+def test_two_sites_in_one_list_are_not_one_of_them() -> None:
+    start, end = HARBOUR_LIGHT.index("[site]"), HARBOUR_LIGHT.index("[[part]]")
+    sites = "site = [{ method = 'gust' }, { method = 'forecast' }]\n"
+    fault = the_fault(sites + HARBOUR_LIGHT[:start] + HARBOUR_LIGHT[end:])
+    assert (fault.line, fault.key) == (1, "site")
+    assert "[site]" in fault.expected

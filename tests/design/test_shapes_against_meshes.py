@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 from meshes import blades_of, filled, mesh_of, placed, projected, volume_and_centre
 
 from yardfast.design.outlines import outlines
-from yardfast.design.placing import Body
+from yardfast.design.placing import Body, about_z
 from yardfast.design.shapes.ball import Ball
 from yardfast.design.shapes.bodies import Cone, Shell, Solid
 from yardfast.design.shapes.boxes import Box, Gable
@@ -56,7 +56,7 @@ SHAPES = {
 @pytest.mark.parametrize("name", SHAPES)
 @pytest.mark.parametrize("turn", [0.0, 0.37])
 def test_volume_and_centre_are_those_of_the_mesh(name, turn):
-    body = Body(0, 0, SHAPES[name], turn, np.array([0.3, -0.2, 0.1]))
+    body = Body(0, 0, SHAPES[name], about_z(turn), np.array([0.3, -0.2, 0.1]))
     moments = body.shape.moments()
     volume, centre = volume_and_centre(placed(body))
     assert moments.volume == pytest.approx(volume, rel=1e-4)
@@ -67,7 +67,7 @@ def test_volume_and_centre_are_those_of_the_mesh(name, turn):
 @pytest.mark.parametrize("name", SHAPES)
 def test_outline_is_that_of_the_mesh(name):
     azimuths = np.array([0.0, 0.4, 1.3, 2.9, 4.4])
-    body = Body(0, 0, SHAPES[name], 0.21, np.array([0.3, -0.2, 0.1]))
+    body = Body(0, 0, SHAPES[name], about_z(0.21), np.array([0.3, -0.2, 0.1]))
     for azimuth, ours in zip(azimuths, outlines([body], azimuths)[0], strict=True):
         theirs = _filled(projected(placed(body, filled), azimuth))
         assert ours.area == pytest.approx(theirs.area, rel=1e-3)
@@ -84,7 +84,7 @@ WHEELS = {
 @pytest.mark.parametrize("name", WHEELS)
 def test_wheel_adds_blade_by_blade_and_shows_their_union(name):
     wheel = WHEELS[name]
-    body = Body(0, 0, wheel, 0.5, np.array([0.1, 0.2, 1.0]))
+    body = Body(0, 0, wheel, about_z(0.5), np.array([0.1, 0.2, 1.0]))
     blades = [
         m.rotate((0, 0, np.degrees(0.5))).translate((0.1, 0.2, 1.0)) for m in blades_of(wheel)
     ]

@@ -69,8 +69,7 @@ def mesh_of(shape) -> Manifold:
 
 def placed(body: Body, build=mesh_of) -> Manifold:
     """A body where it stands."""
-    turned = build(body.shape).rotate((0, 0, np.degrees(body.angle)))
-    return turned.translate(tuple(float(c) for c in body.origin))
+    return build(body.shape).transform(np.column_stack([body.rotation, body.origin]))
 
 
 def volume_and_centre(mesh: Manifold) -> tuple[float, np.ndarray]:

@@ -1,4 +1,4 @@
-"""The sample design file of the contract, and ways to alter it and to read what is wrong."""
+"""A whole design file, and ways to alter it and to read what is wrong with it."""
 
 from yardfast.checks.inputs import read_text
 from yardfast.design.faults import DesignError, Fault

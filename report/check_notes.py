@@ -1,0 +1,77 @@
+"""The sentences beside a check: what governed it, with which factors, and what a pass means."""
+
+from math import isfinite
+
+from ..checks.examination import MINIMUM, Examination
+from ..checks.judging import Check
+from .words import over_what, wind_on
+
+_CASES = {
+    "A": "full face (Case A)",
+    "B left": "resultant a fifth of the width to one side (Case B)",
+    "B right": "resultant a fifth of the width to one side (Case B)",
+    "C left": "stronger toward the windward edge (Case C)",
+    "C right": "stronger toward the windward edge (Case C)",
+}
+
+
+def check_notes(examination: Examination, check: Check) -> tuple[str, ...]:
+    """Return what governed a check, as sentences."""
+    found = [
+        _direction(examination, check),
+        _case(examination, check),
+        _factors(check),
+        _bare(check),
+        _nothing_left(check),
+        f"{check.remark}." if check.remark else None,
+    ]
+    if examination.site.method.startswith("ASCE") and check.name in ("overturning", "sliding"):
+        found.append("A pass means that the map wind just does not tip it.")
+    return tuple(note for note in found if note)
+
+
+def _direction(examination: Examination, check: Check) -> str | None:
+    over = None if check.toward_deg is None else over_what(examination, check.toward_deg)
+    if check.direction_deg is None:
+        return None if over is None else f"Worst over {over}."
+    on = wind_on(examination, check.direction_deg)
+    return f"Worst with the wind {on}" + (f", over {over}." if over else ".")
+
+
+def _case(examination: Examination, check: Check) -> str | None:
+    """Say which wind case governed, where there is more than one."""
+    if check.case == "calm":
+        return "Worst in calm air."
+    if check.case == MINIMUM:
+        return (
+            "The least wind of the standard, 16 psf (766 Pa) on the whole outline, governs: the "
+            "answer does not follow the wind typed."
+        )
+    sign, _, suction = check.case.partition(", ")
+    parts: list[str] = []
+    if len(examination.exposed.cases) > 1 and sign in _CASES:
+        parts.append(_CASES[sign])
+    if suction:
+        parts.append("with the wind lifting tops and decks")
+    elif examination.exposed.suction.area.any() and sign in _CASES:
+        parts.append("without the wind lifting tops and decks")
+    return f"Wind case: {', '.join(parts)}." if parts else None
+
+
+def _factors(check: Check) -> str:
+    weight = f"{check.weighing} weight"
+    return f"{check.dead:.3g} times the {weight} and {check.wind:.3g} times the wind."
+
+
+def _bare(check: Check) -> str | None:
+    if check.bare is None or not isfinite(check.bare):
+        return None
+    return f"Bare factor of safety, without load factors: {check.bare:.2f}."
+
+
+def _nothing_left(check: Check) -> str | None:
+    if check.utilization is not None:
+        return None
+    if check.name == "bearing":
+        return "Nothing of the foot stays loaded: it tips first."
+    return "Nothing is left to resist."

@@ -1,0 +1,110 @@
+"""The checks as a table: what each has, what it needs; for engineers with all that governed."""
+
+from math import isfinite
+
+from ..checks.examination import Examination
+from ..checks.judging import Check
+from ..loads.asce7 import KINDS
+from .amounts import FOOT, POUND_FORCE, Amounts
+from .check_notes import check_notes
+from .lines import Line, wrapped
+from .words import over_what
+
+_TITLE = "Checks without stakes"
+_COLUMNS = "{:<11}{:<21}{:>15}  {:>15}   {}"
+
+
+def checks_table(examination: Examination, amounts: Amounts) -> list[Line]:
+    """Return what each check has and needs; the words tell, not the colour."""
+    title = Line(f"{_TITLE:<32}{'has':>15}  {'needs':>15}")
+    return [title] + [_row(examination, check, amounts) for check in examination.checks]
+
+
+def _row(examination: Examination, check: Check, amounts: Amounts) -> Line:
+    name, about = _said(examination, check)
+    if isfinite(check.demand):
+        has, needs = amounts.has_and_needs(check.capacity, check.demand, check.unit, check.passes)
+    else:
+        has, needs = amounts.measure(check.capacity, check.unit), "it tips first"
+    verdict = "yes" if check.passes else "no"
+    text = _COLUMNS.format(f"  {name}", about, has, needs, verdict)
+    return Line(text, "plain" if check.passes else "bad")
+
+
+def _said(examination: Examination, check: Check) -> tuple[str, str]:
+    """Return a check's name in plain words, and about what."""
+    ground = f"on {examination.site.ground}"
+    match check.name:
+        case "overturning":
+            return "tipping", f"over {over_what(examination, check.toward_deg or 0.0)}"
+        case "sliding":
+            return "sliding", ground
+        case "bearing":
+            return "bearing", ground
+        case "push":
+            over = over_what(examination, check.toward_deg or 0.0)
+            return "push", f"over {over}"
+        case name:
+            return name, ""
+
+
+def engineer(examination: Examination, amounts: Amounts) -> list[Line]:
+    """Return utilization, clause, direction and factors of each check, and the wind behind them."""
+    found = [Line("For engineers")]
+    for check in examination.checks:
+        ratio = "none left" if check.utilization is None else f"{check.utilization:.3f}"
+        found += wrapped(
+            f"{check.name}: utilization {ratio}; {_both(check, amounts)}{_bearings(check)}. "
+            + " ".join(check_notes(examination, check)),
+            "  ",
+            "    ",
+        )
+        found += wrapped(f"by {check.source}", "    ")
+    return found + _wind(examination)
+
+
+def _both(check: Check, amounts: Amounts) -> str:
+    """Return demand and capacity in SI, and in pounds-force where the design is imperial."""
+    demand = f"{check.demand:,.1f}" if isfinite(check.demand) else "no bound"
+    said = f"demand {demand}, capacity {check.capacity:,.1f} {check.unit}"
+    unit = {"N*m": (POUND_FORCE * FOOT, "lbf-ft"), "N": (POUND_FORCE, "lbf")}.get(check.unit)
+    if amounts.metric or unit is None or not isfinite(check.demand):
+        return said
+    one, name = unit
+    return f"{said} ({check.demand / one:,.1f}, {check.capacity / one:,.1f} {name})"
+
+
+def _bearings(check: Check) -> str:
+    said = ""
+    if check.direction_deg is not None:
+        said += f"; wind from {check.direction_deg:.1f} deg"
+    if check.toward_deg is not None:
+        said += f"; over toward {check.toward_deg:.1f} deg"
+    return said
+
+
+def _wind(examination: Examination) -> list[Line]:
+    """Return pressure, gust effect factor, directionality and load factors."""
+    wind, site, used = examination.wind, examination.site, examination.factors
+    low, high = wind.gust_factor.min(), wind.gust_factor.max()
+    G = f"{low:.3f}" if f"{low:.3f}" == f"{high:.3f}" else f"{low:.3f} to {high:.3f}"
+    Kd = dict(zip(examination.exposed.kinds, wind.directionality, strict=True))
+    kinds = ", ".join(
+        f"{value:.2f} {kind}" for kind, value in Kd.items() if kind in KINDS or value != 1.0
+    )
+    letter = f"exposure {site.exposure} ({_meant(site.exposure)}), " if site.exposure else ""
+    limits = examination.limits
+    at_piece = "none below 150" if limits.tipping is None else f"{limits.tipping:.2f}"
+    return wrapped(
+        f"wind: {site.method}, {letter}q {wind.pressure:,.1f} Pa at the top without Kd; G {G}; "
+        f"Kd {kinds or '1.00'}; greatest force {wind.force.max():,.1f} N, uplift "
+        f"{wind.uplift.max():,.1f} N; basis {site.basis}: {used.helping:.3g} D or "
+        f"{used.hurting:.3g} D with {used.wind:.3g} W; tips at {at_piece} m/s at the piece, which "
+        f"is {limits.ratio:.3f} of the forecast gust.",
+        "  ",
+        "    ",
+    )
+
+
+def _meant(exposure: str) -> str:
+    return {"B": "houses and trees", "C": "open", "D": "shore"}[exposure]

@@ -1,0 +1,83 @@
+"""The ways to hold a piece down: stakes, weight, a wider foot; each alone, a first estimate."""
+
+from math import ceil, isfinite
+
+from ..checks.examination import Examination
+from .amounts import Amounts
+from .headline import hold_down, most, to_spare, width_helps
+from .lines import Line, wrapped
+from .remark import counted
+
+_LABEL = 12
+
+
+def ways(examination: Examination, amounts: Amounts) -> list[Line]:
+    """Return the block that tells how to hold it down; nothing where it stands untied."""
+    if not examination.needs_anchors:
+        return []
+    spare = "" if examination.site.basis != "service" else f", {to_spare(examination)}"
+    wind = amounts.gust(examination.site.wind, "near")
+    found = wrapped(f"Hold it one of these ways (worked out for {wind}{spare})", rest="  ")
+    found += way("stakes" if _takes_stakes(examination) else "bolts", _stakes(examination, amounts))
+    found += way("weight", _weight(examination, amounts))
+    found += way("wider foot", _width(examination, amounts))
+    return found
+
+
+def way(label: str, text: str) -> list[Line]:
+    """Return a labelled line, its further lines beneath the text."""
+    return wrapped(text, f"  {label:<{_LABEL - 2}}  ")
+
+
+def _takes_stakes(examination: Examination) -> bool:
+    return examination.standing.ground.stakes_possible
+
+
+def _stakes(examination: Examination, amounts: Amounts) -> str:
+    ground, stakes = examination.standing.ground, examination.remedies.stakes
+    if stakes is None:
+        return f"{ground.stakes_note or 'none: ' + ground.name + ' takes no stakes'}"
+    where = f"{len(stakes.points)}, one at each {stakes.places}"
+    side = f"{amounts.pull(stakes.sideways)} sideways"
+    if stakes.pull <= 0.0:
+        return f"{where}: {side} each"
+    said = f"{where}: {amounts.pull(stakes.pull)} up and {side} each"
+    if not ground.stakes_possible:
+        return f"{said}, into a sound slab"
+    if not ground.straight_pull:
+        return (
+            f"{said}; a plain rod holds nothing straight up in {ground.name}: screw-in anchors, or "
+            "buried weight"
+        )
+    if stakes.pull > most("anchor pull"):
+        return f"no: {said} is more than garden anchors hold"
+    if hold_down(examination) == "ground anchor":
+        return f"{said}: more than plain stakes hold; screw-in anchors, or concrete"
+    return said
+
+
+def _weight(examination: Examination, amounts: Amounts) -> str:
+    kilograms = examination.remedies.ballast
+    if not isfinite(kilograms):
+        return "no: no weight ends it here, since added weight slides along"
+    if kilograms <= 0.0:
+        return "none needed"
+    weight = amounts.mass_needed(kilograms)
+    if kilograms > most("weight laid low"):
+        return f"no: it would take some {weight}"
+    bag = most("bag, metric" if amounts.metric else "bag, imperial")
+    bags = counted(ceil(kilograms / bag - 1.0e-9), f"{amounts.mass(bag)} bag")
+    return f"about {weight} fixed low: {bags} on a screwed-on floor"
+
+
+def _width(examination: Examination, amounts: Amounts) -> str:
+    remedies = examination.remedies
+    if remedies.base_width is None:
+        return "no: no width ends it, the wind lifts it or its balance point lies outside"
+    width = amounts.width_needed(remedies.base_width)
+    slides = ", and it would still slide" if remedies.base_slides else ""
+    if width_helps(examination):
+        return f"about {width} across, its own weight not counted"
+    if examination.overturning.passes:
+        return "no: a wider foot does not end sliding"
+    return f"no: {width} across{slides}"

@@ -1,0 +1,64 @@
+"""How to prove the weight and balance by hand: a spring scale, a level pull, a helper."""
+
+from math import atan2, degrees, floor
+
+from ..checks.examination import Examination
+from ..checks.overturning import push_that_tips
+from .amounts import Amounts, Way
+from .headline import most
+from .lines import Line, wrapped
+from .words import over_what
+
+_HOOK = 48 * 0.0254
+_BELOW_TOP = 0.8
+
+
+def prove(examination: Examination, amounts: Amounts) -> list[Line]:
+    """Return the pull at which its edge begins to lift, to be tried on a calm day."""
+    standing = examination.standing
+    step = 0.01 if amounts.metric else 0.0254
+    height = min(_HOOK, _BELOW_TOP * standing.structure.height)
+    height = max(step * floor(height / step + 1.0e-9), step)
+    low, high = (push_that_tips(standing, weighing, height) for weighing in ("light", "heavy"))
+    if low <= 0.0:
+        return []
+    if high > most("scale pull"):
+        return wrapped(
+            "Prove it: too heavy to tip by hand with a common scale: weigh its parts instead.",
+            rest="  ",
+        )
+    return wrapped(
+        f"Prove it, in calm air: hook a spring scale {amounts.length(height)} up and pull level, "
+        f"a helper steadying it{_blocked(examination, high)}: {_behind(examination)} should begin "
+        f"to lift at {_range(low, high, amounts)}.",
+        rest="  ",
+    )
+
+
+def _blocked(examination: Examination, pull: float) -> str:
+    """Say to block the foot where it would slide before it lifts."""
+    standing = examination.standing
+    kinds = {patch.contact for patch in standing.structure.patches}
+    mu = min(standing.ground.friction[kind].coefficient for kind in kinds)
+    slides = pull > mu * standing.structure.weight("light")
+    return ", its foot blocked by a board" if slides else ""
+
+
+def _behind(examination: Examination) -> str:
+    line = examination.limits.tipping_line
+    x, y = examination.standing.normals[line]
+    over = over_what(examination, degrees(atan2(x, y)) % 360.0)
+    if over.startswith("any"):
+        return "the edge behind"
+    return f"pulled over {over}, the edge behind"
+
+
+def _range(low: float, high: float, amounts: Amounts) -> str:
+    def said(newtons: float, way: Way) -> str:
+        return amounts.force(newtons, way)
+
+    upper = said(high, "up")
+    lower, unit = said(low, "down").rsplit(" ", 1)
+    if f"{lower} {unit}" == upper:
+        return f"about {upper}"
+    return f"{lower} to {upper}"

@@ -1,0 +1,262 @@
+"""The result as a program reads it: quantities by name, and the JSON object."""
+
+from dataclasses import dataclass
+from functools import cached_property
+from math import isfinite
+from typing import Any
+
+from .. import units
+from ..checks.examination import Examination
+from ..checks.judging import Check
+from ..units import Quantity
+from .assumptions import assumptions
+from .cautions import cautions
+from .check_notes import check_notes
+from .fingerprint import fingerprint
+from .not_checked import not_checked
+from .unverified import unverified
+
+FORMAT = 1
+
+_UNITS = {"N*m": "newton*meter", "N": "newton", "Pa": "pascal"}
+
+
+@dataclass(frozen=True)
+class ResultCheck:
+    """One check as a program reads it; a demand without bound is None."""
+
+    name: str
+    demand: Quantity | None
+    capacity: Quantity | None
+    utilization: float | None
+    passes: bool
+    direction: Quantity | None
+    source: str
+    notes: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class ResultLimits:
+    """The gusts and the push that tip or slide it, without anchors; None above 150 m/s."""
+
+    tipping_gust: Quantity | None
+    sliding_gust: Quantity | None
+    tipping_gust_low: Quantity | None
+    tipping_gust_high: Quantity | None
+    forecast_tipping_gust: Quantity | None
+    forecast_sliding_gust: Quantity | None
+    act_forecast_gust: Quantity | None
+    push: Quantity
+
+
+@dataclass(frozen=True)
+class Result:
+    """What was found of a design; ``examination`` holds all of it in SI units."""
+
+    examination: Examination
+
+    @property
+    def name(self) -> str:
+        """Return the design's name."""
+        return self.examination.design.name
+
+    @property
+    def file(self) -> str:
+        """Return the file as it was given."""
+        return self.examination.design.file
+
+    @cached_property
+    def fingerprint(self) -> str:
+        """Return the fingerprint of the design's text, the tables and the version."""
+        return fingerprint(self.examination.design)
+
+    @property
+    def passes(self) -> bool:
+        """Return whether every check passes."""
+        return self.examination.passes
+
+    @property
+    def needs_anchors(self) -> bool:
+        """Return whether it tips or slides as it stands."""
+        return self.examination.needs_anchors
+
+    @property
+    def mass(self) -> Quantity:
+        """Return the typical mass."""
+        return units.quantity(self.examination.structure.mass("typical"), "mass")
+
+    @property
+    def weight(self) -> Quantity:
+        """Return the typical weight."""
+        return units.quantity(self.examination.structure.weight("typical"), "force")
+
+    @property
+    def height(self) -> Quantity:
+        """Return the height of the highest point."""
+        return units.quantity(self.examination.structure.height, "length")
+
+    @property
+    def center_of_mass(self) -> Quantity:
+        """Return the centre of mass (3,)."""
+        return units.quantity(self.examination.structure.centre_of_mass("typical"), "length")
+
+    @cached_property
+    def checks(self) -> tuple[ResultCheck, ...]:
+        """Return every check."""
+        return tuple(_check(self.examination, check) for check in self.examination.checks)
+
+    @cached_property
+    def limits(self) -> ResultLimits:
+        """Return the limits."""
+        found = self.examination.limits
+        return ResultLimits(
+            tipping_gust=_speed(found.tipping),
+            sliding_gust=_speed(found.sliding),
+            tipping_gust_low=_speed(found.tipping_low),
+            tipping_gust_high=_speed(found.tipping_high),
+            forecast_tipping_gust=_speed(found.forecast_tipping),
+            forecast_sliding_gust=_speed(found.forecast_sliding),
+            act_forecast_gust=_speed(found.act),
+            push=units.quantity(found.push, "force"),
+        )
+
+    @cached_property
+    def assumptions(self) -> tuple[str, ...]:
+        """Return what was assumed."""
+        return tuple(remark.full for remark in assumptions(self.examination))
+
+    @cached_property
+    def cautions(self) -> tuple[str, ...]:
+        """Return what to take care of."""
+        return tuple(remark.full for remark in cautions(self.examination))
+
+    @cached_property
+    def not_checked(self) -> tuple[str, ...]:
+        """Return what was not checked."""
+        return tuple(remark.full for remark in not_checked(self.examination))
+
+    @cached_property
+    def unverified(self) -> tuple[str, ...]:
+        """Return the values, written from memory, on which the answer rests."""
+        return unverified(self.examination)
+
+    def to_text(self) -> str:
+        """Return the verdict as ``yardfast check`` prints it in a pipe."""
+        from .verdict import verdict  # noqa: PLC0415 - a program that reads numbers needs no text
+
+        return "\n".join(line.text for line in verdict(self.examination)) + "\n"
+
+    def to_dict(self) -> dict[str, Any]:
+        """Return the result as one JSON object: SI, every number finite or None."""
+        found = self.examination
+        return {
+            "format": FORMAT,
+            "name": self.name,
+            "file": self.file,
+            "fingerprint": self.fingerprint,
+            "geometry": _geometry(found),
+            "wind": _wind(found),
+            "checks": [_check_object(found, check) for check in found.checks],
+            "free_standing": {
+                "overturning": _check_object(found, found.overturning),
+                "sliding": _check_object(found, found.sliding),
+            },
+            "needs_anchors": found.needs_anchors,
+            "limits": _limits(found),
+            "assumptions": list(self.assumptions),
+            "cautions": list(self.cautions),
+            "not_checked": list(self.not_checked),
+            "unverified": list(self.unverified),
+        }
+
+
+def _check(examination: Examination, check: Check) -> ResultCheck:
+    return ResultCheck(
+        name=check.name,
+        demand=_measured(check.demand, check.unit),
+        capacity=_measured(check.capacity, check.unit),
+        utilization=check.utilization,
+        passes=check.passes,
+        direction=None
+        if check.direction_deg is None
+        else units.registry().Quantity(check.direction_deg, "degree"),
+        source=check.source,
+        notes=check_notes(examination, check),
+    )
+
+
+def _measured(value: float, unit: str) -> Quantity | None:
+    return units.registry().Quantity(value, _UNITS[unit]) if isfinite(value) else None
+
+
+def _speed(value: float | None) -> Quantity | None:
+    return None if value is None else units.quantity(value, "speed")
+
+
+def _geometry(examination: Examination) -> dict[str, Any]:
+    structure = examination.structure
+    typical = structure.part_mass[1]
+    return {
+        "mass_kg": structure.mass("typical"),
+        "weight_N": structure.weight("typical"),
+        "mass_light_kg": structure.mass("light"),
+        "mass_heavy_kg": structure.mass("heavy"),
+        "center_of_mass_m": structure.centre_of_mass("typical").tolist(),
+        "height_m": structure.height,
+        "footprint_m": structure.footprint.tolist(),
+        "parts": [
+            {
+                "name": part.name,
+                "mass_kg": float(typical[i]),
+                "center_of_mass_m": structure.part_centre[i].tolist(),
+                "volume_m3": float(structure.part_volume[i]),
+            }
+            for i, part in enumerate(examination.design.parts)
+        ],
+    }
+
+
+def _wind(examination: Examination) -> dict[str, Any]:
+    wind = examination.wind
+    return {
+        "directions_deg": wind.azimuths.tolist(),
+        "projected_area_m2": wind.area.tolist(),
+        "force_N": wind.force.tolist(),
+        "force_height_m": wind.force_height.tolist(),
+        "uplift_N": wind.uplift.tolist(),
+        "velocity_pressure_Pa": wind.pressure,
+        "minimum_governs": examination.minimum_governs,
+    }
+
+
+def _check_object(examination: Examination, check: Check) -> dict[str, Any]:
+    return {
+        "name": check.name,
+        "demand": _finite(check.demand),
+        "capacity": _finite(check.capacity),
+        "unit": check.unit,
+        "utilization": _finite(check.utilization),
+        "passes": check.passes,
+        "direction_deg": _finite(check.direction_deg),
+        "source": check.source,
+        "notes": list(check_notes(examination, check)),
+    }
+
+
+def _limits(examination: Examination) -> dict[str, Any]:
+    found = examination.limits
+    return {
+        "tipping_gust_m_s": found.tipping,
+        "sliding_gust_m_s": found.sliding,
+        "tipping_gust_low_m_s": found.tipping_low,
+        "tipping_gust_high_m_s": found.tipping_high,
+        "forecast_tipping_gust_m_s": found.forecast_tipping,
+        "forecast_sliding_gust_m_s": found.forecast_sliding,
+        "act_forecast_gust_m_s": found.act,
+        "push_N": found.push,
+        "push_height_m": found.push_height,
+    }
+
+
+def _finite(value: float | None) -> float | None:
+    return value if value is not None and isfinite(value) else None
