@@ -1,3 +1,60 @@
-"""Yardfast."""
+"""Yardfast tells whether a yard piece stands in the wind, and what holds it down.
+
+    import yardfast as yf
+    result = yf.check(yf.read('light-tower.toml'))
+
+Arguments are pint quantities or text as in a design file; results are quantities. Importing this
+imports nothing else: each name is fetched when it is first used.
+"""
+
+from importlib import import_module
 
 __version__ = "0.1.0"
+
+__all__ = [
+    "Design",
+    "DesignError",
+    "Fault",
+    "Q",
+    "Result",
+    "UnitError",
+    "check",
+    "read",
+    "velocity_pressure",
+]
+
+_PLACES = {
+    "Design": "design.model",
+    "DesignError": "design.faults",
+    "Fault": "design.faults",
+    "Q": "units",
+    "Result": "report.result",
+    "UnitError": "units",
+    "check": "report.checking",
+    "read": "checks.inputs",
+    "velocity_pressure": "loads.public",
+}
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from .checks.inputs import read
+    from .design.faults import DesignError, Fault
+    from .design.model import Design
+    from .loads.public import velocity_pressure
+    from .report.checking import check
+    from .report.result import Result
+    from .units import Q, UnitError
+
+
+def __getattr__(name: str) -> object:
+    """Fetch a public name from its room, once."""
+    if name not in _PLACES:
+        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+    value = getattr(import_module(f".{_PLACES[name]}", __name__), name)
+    globals()[name] = value
+    return value
+
+
+def __dir__() -> list[str]:
+    """Return the public names, fetched or not."""
+    return sorted({*globals(), *__all__})

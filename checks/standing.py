@@ -67,7 +67,7 @@ class Standing:
 
         W (d cos - z sin) for the slope's worst way round, d from the centre of mass to the line.
         """
-        centre = self.structure.centre_of_mass(weighing)
+        centre = self.structure.steady_centre(weighing)
         arm = pivot - self.normals @ centre[:2]
         lean = centre[2] * sin(self.slope)
         return self.structure.weight(weighing) * (arm * cos(self.slope) - lean)

@@ -4,11 +4,11 @@ import re
 from fractions import Fraction
 
 from .. import units
-from ..design.bounds import BLADES, SIDES, SIZE, WIND, YEARS
+from ..design.bounds import BLADES, SIDES, SIZE
 from ..design.builder_words import MATERIAL_WORDS
 from ..design.near_names import listed, nearest
 from ..design.sizes import flats_from_points, flats_from_side
-from .questions import Answers, Reader, WrongAnswer
+from .questions import AnswerError, Answers, Reader
 
 INCH = 0.0254
 
@@ -24,14 +24,13 @@ _OVER = {
     "edge": "_side",
 }
 _LYING = ("flat", "on edge")
-_MOST_TEXT = 200
 
 
 def length(text: str) -> str:
     """Return a length as the file takes it."""
-    reading = _read(text, "length")
+    reading = quantity(text, "length")
     if not SIZE.hold(reading.value):
-        raise WrongAnswer(text, SIZE.words)
+        raise AnswerError(text, SIZE.words)
     plain = " ".join(text.split())
     if not plain.isascii() or "'" in plain:
         return size(reading.value, is_metric(plain), 64)
@@ -60,6 +59,20 @@ def size(value: float, metric: bool, parts: int = 8) -> str:
     return " ".join([*shown, str(rest)] if rest else shown) + " in"
 
 
+def quantity(text: str, kind: str) -> units.Reading:
+    """Return the reading of a quantity of a kind; AnswerError where it is none."""
+    try:
+        return units.read(text, kind)
+    except units.UnitError as error:
+        raise AnswerError(error.found, error.expected, error.hint) from None
+
+
+def whole(text: str) -> int | None:
+    """Return a whole number, or None where the text is none."""
+    plain = text.strip()
+    return int(plain) if plain.isascii() and plain.isdigit() and len(plain) < 7 else None
+
+
 def one_length(name: str) -> Reader:
     """Return a reader of one length."""
     return lambda text, _: {name: length(text)}
@@ -71,7 +84,7 @@ def two_lengths(first: str, second: str, example: str) -> Reader:
     def read(text: str, _: Answers) -> Answers:
         found = _split(text)
         if len(found) != 2:
-            raise WrongAnswer(text, f"two lengths parted by a comma, such as '{example}'")
+            raise AnswerError(text, f"two lengths parted by a comma, such as '{example}'")
         return {first: length(found[0]), second: length(found[1])}
 
     return read
@@ -81,9 +94,9 @@ def sides(text: str, _: Answers) -> Answers:
     """Read a number of sides."""
     word = text.casefold().strip()
     names = {"round": 0, "square": 4, "hexagon": 6, "octagon": 8, "six": 6, "eight": 8}
-    number = names.get(word, _whole(word.removesuffix("sides").strip()))
+    number = names.get(word, whole(word.removesuffix("sides").strip()))
     if number is None or not SIDES.hold(number):
-        raise WrongAnswer(text, f"a number of sides, {SIDES.words}")
+        raise AnswerError(text, f"a number of sides, {SIDES.words}")
     return {"sides": str(number)}
 
 
@@ -93,19 +106,19 @@ def widths(text: str, answers: Answers) -> Answers:
     over = _OVER.get(words[-1].casefold().strip("()")) if len(words) == 2 else None
     found = _split(words[0] if over is not None else text)
     if len(found) > 2 or not found[0]:
-        raise WrongAnswer(text, "a width at the bottom and one at the top, such as '18 in, 10 in'")
+        raise AnswerError(text, "a width at the bottom and one at the top, such as '18 in, 10 in'")
     number = int(answers["sides"])
     if over and number == 0:
-        raise WrongAnswer(text, "two diameters: it is round")
+        raise AnswerError(text, "two diameters: it is round")
     if over == "_points" and number % 2:
-        raise WrongAnswer(
+        raise AnswerError(
             text, f"widths over flats, or of one panel: {number} sides have no points opposite"
         )
     bottom, top = length(found[0]), length(found[-1])
     taken = {"bottom": bottom, "top": top, "over": over or ""}
     for end in ("bottom", "top"):
         if not SIZE.hold(flats(taken, end, number)):
-            raise WrongAnswer(text, f"a width of {SIZE.words} over flats")
+            raise AnswerError(text, f"a width of {SIZE.words} over flats")
     return taken
 
 
@@ -131,10 +144,12 @@ def sheet_or_board(text: str, _: Answers) -> Answers:
     if sheet:
         return {"stock": sheet, "material": _of_sheet(sheet)}
     expected = "a sheet as sold, such as '3/4 plywood', or '3/4 in western redcedar'"
-    found = re.fullmatch(r"([\d\s./⁄¼-¾⅐-⅞-]+(?:in|inch|mm|cm|[\"”″])[.,]?)\s*(?:of\s+)?(\D+)", text)
+    found = re.fullmatch(
+        r"([\d\s./⁄¼-¾⅐-⅞-]+(?:in|inch|mm|cm|[\"”″])[.,]?)\s*(?:of\s+)?(\D+)", text
+    )
     if not found:
         near = nearest(plain, list(sheet_thicknesses()))
-        raise WrongAnswer(text, expected, f"'{near}'?" if near else "")
+        raise AnswerError(text, expected, f"'{near}'?" if near else "")
     return {"wall": length(found[1].rstrip(".,")), "material": material(found[2])}
 
 
@@ -149,7 +164,7 @@ def material(text: str) -> str:
             return name
     near = nearest(word, names)
     hint = MATERIAL_WORDS.get(word) or (f"'{near}'?" if near else "")
-    raise WrongAnswer(text, f"one of {listed(names)}", hint)
+    raise AnswerError(text, f"one of {listed(names)}", hint)
 
 
 def post_lumber(name: str) -> Reader:
@@ -161,7 +176,7 @@ def foot(text: str, answers: Answers) -> Answers:
     """Read a foot: its width and the lumber that lies there."""
     found = _split(text, sticks=True)
     if len(found) != 2:
-        raise WrongAnswer(text, "a width and its lumber, such as '24 in, 2x4 flat'")
+        raise AnswerError(text, "a width and its lumber, such as '24 in, 2x4 flat'")
     return {"foot": length(found[0]), "lumber": lumber(found[1], standing=False)}
 
 
@@ -175,12 +190,12 @@ def lumber(text: str, standing: bool) -> str:
     sizes = lumber_sizes()
     if name not in sizes:
         near = nearest(name, list(sizes))
-        raise WrongAnswer(text, "lumber as sold, such as '4x4'", f"'{near}'?" if near else "")
+        raise AnswerError(text, "lumber as sold, such as '4x4'", f"'{near}'?" if near else "")
     thin, wide = sizes[name]
     if standing and lying:
-        raise WrongAnswer(text, f"'{name}' alone: it stands")
+        raise AnswerError(text, f"'{name}' alone: it stands")
     if not standing and not lying and thin != wide:
-        raise WrongAnswer(text, "how it lies", f"'{name} flat' or '{name} on edge'?")
+        raise AnswerError(text, "how it lies", f"'{name} flat' or '{name} on edge'?")
     return f"{name} {lying}".strip()
 
 
@@ -196,90 +211,13 @@ def section(name: str) -> tuple[float, float]:
 def wheel(text: str, answers: Answers) -> Answers:
     """Read a wheel: its width over all and the number of its blades."""
     found = _split(text)
-    number = _whole(re.sub(r"\s*blades?$", "", found[-1])) if len(found) == 2 else None
+    number = whole(re.sub(r"\s*blades?$", "", found[-1])) if len(found) == 2 else None
     if number is None or not BLADES.hold(number):
-        raise WrongAnswer(text, "its width over all and its blades, such as '36 in, 12 blades'")
+        raise AnswerError(text, "its width over all and its blades, such as '36 in, 12 blades'")
     across = length(found[0])
     if metres(across) / 2.0 >= metres(answers["height"]):
-        raise WrongAnswer(text, "blades that clear the ground: less than twice the body's height")
+        raise AnswerError(text, "blades that clear the ground: less than twice the body's height")
     return {"across": across, "blades": str(number)}
-
-
-def speed(name: str) -> Reader:
-    """Return a reader of a wind speed."""
-    return lambda text, _: {name: _gust(text)}
-
-
-def metres_a_second(text: str) -> float:
-    """Return a wind speed in m/s from text that was taken before."""
-    return units.read(text, "speed").value
-
-
-def years(name: str) -> Reader:
-    """Return a reader of a return period, which may be left open."""
-
-    def read(text: str, _: Answers) -> Answers:
-        if text == LEFT_OPEN:
-            return {name: ""}
-        number = _whole(re.sub(r"\s*(?:years?|yrs?)$", "", text.strip().casefold()))
-        if number is None or not YEARS.hold(number):
-            raise WrongAnswer(text, f"a number of years, {YEARS.words}")
-        return {name: str(number)}
-
-    return read
-
-
-LEFT_OPEN = "left open"
-"""What "don't know" takes where the file can do without."""
-
-
-def one_line(name: str) -> Reader:
-    """Return a reader of a line of text, which may be left open."""
-
-    def read(text: str, _: Answers) -> Answers:
-        if text == LEFT_OPEN:
-            return {name: ""}
-        line = " ".join(text.replace("'", "’").split())
-        if not line.isprintable() or len(line) > _MOST_TEXT:
-            raise WrongAnswer(text, f"one line of text, up to {_MOST_TEXT} characters")
-        return {name: line}
-
-    return read
-
-
-def record(text: str, _: Answers) -> Answers:
-    """Read a record of gusts: the greatest alone, or several with their return periods."""
-    gusts: list[tuple[int, str]] = []
-    pieces = [piece for piece in re.split(r"[,;]", text) if piece.strip()]
-    for piece in pieces:
-        found = re.fullmatch(r"\s*(\d+)\s*(?:(?:years?|yrs?)\s*:?|:|=)\s*(.+)", piece)
-        if found and YEARS.hold(int(found[1])):
-            gusts.append((int(found[1]), _gust(found[2])))
-    if not gusts and len(pieces) == 1:
-        return {"wind": _gust(text), "gusts": ""}
-    gusts.sort()
-    speeds = [_read(gust, "speed").value for _, gust in gusts]
-    example = "'10 years: 60 mph, 50 years: 75 mph'"
-    if len(gusts) != len(pieces) or len({period for period, _ in gusts}) < max(2, len(pieces)):
-        raise WrongAnswer(text, f"the greatest gust, or two and more with their years: {example}")
-    if any(second <= first for first, second in zip(speeds, speeds[1:], strict=False)):
-        raise WrongAnswer(text, f"a greater gust for each longer time: {example}")
-    table = ", ".join(f"{period} = '{gust}'" for period, gust in gusts)
-    return {"wind": gusts[-1][1], "gusts": f"{{ {table} }}"}
-
-
-def _gust(text: str) -> str:
-    reading = _read(text, "speed")
-    if not WIND.hold(reading.value):
-        raise WrongAnswer(text, WIND.words)
-    return " ".join(text.split())
-
-
-def _read(text: str, kind: str) -> units.Reading:
-    try:
-        return units.read(text, kind)
-    except units.UnitError as error:
-        raise WrongAnswer(error.found, error.expected, error.hint) from None
 
 
 def _split(text: str, sticks: bool = False) -> list[str]:
@@ -292,8 +230,3 @@ def _of_sheet(sheet: str) -> str:
     if sheet.endswith("OSB"):
         return "OSB"
     return "marine plywood" if "marine" in sheet else "softwood plywood"
-
-
-def _whole(text: str) -> int | None:
-    plain = text.strip()
-    return int(plain) if plain.isascii() and plain.isdigit() and len(plain) < 7 else None

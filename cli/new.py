@@ -1,13 +1,21 @@
 """`yardfast new`: a starting file for a kind of piece, asked for at a terminal."""
 
 import sys
-from argparse import ArgumentParser, Namespace
-from collections.abc import Callable, Mapping
+from argparse import Namespace
+from collections.abc import Mapping
 from pathlib import Path
 
-from .questions import Answers, Talk
+from .questions import Talk
 
-KINDS = ("tower", "well", "post", "sign", "arbor", "wheel")
+_KIND_SAYS = {
+    "tower": "a tower: a hollow body on a foot, straight or tapered, with a roof",
+    "well": "a well: a wall, and a roof on two posts",
+    "post": "a post on a foot",
+    "sign": "a sign: a board on two legs",
+    "arbor": "an arbor: four posts, lattice, a top",
+    "wheel": "a wheel of blades on a tower",
+}
+KINDS = tuple(_KIND_SAYS)
 
 _OTHER_WORDS = {
     **dict.fromkeys(("light", "lighthouse", "beacon", "gazebo", "birdhouse"), "tower"),
@@ -20,26 +28,27 @@ _OTHER_WORDS = {
 _WRONG = 2
 
 
-def add_arguments(parser: ArgumentParser) -> None:
-    """Add the arguments of `yardfast new`."""
-    parser.add_argument("kind", metavar="KIND", help=", ".join(KINDS))
-    parser.add_argument("-o", "--output", metavar="FILE.toml", help="the file to write")
-    parser.add_argument("--force", action="store_true", help="write over a file that exists")
-
-
 def run(arguments: Namespace) -> int:
-    """Write a starting file; return 0, or 2 where nothing was written."""
-    kind = " ".join(str(arguments.kind).casefold().split())
-    if kind not in KINDS:
-        return _refuse(_unknown_kind(str(arguments.kind)))
+    """Write a starting file for ``kind``, to ``output`` or standard output, asking at a terminal.
+
+    ``force`` writes over a file, ``defaults`` asks nothing. Returns 0, or 2 where nothing was
+    written.
+    """
+    given = arguments.kind
+    if given is not None and _named(given) is None:
+        return _refuse(_unknown_kind(given))
     file = Path(arguments.output) if arguments.output is not None else None
     if file is not None and (problem := _unwritable(file, arguments.force)):
         return _refuse(problem)
+    asking = sys.stdin.isatty() and sys.stdout.isatty() and not arguments.defaults
+    if given is None and not asking:
+        return _refuse(f"a piece of which kind? There are: {', '.join(KINDS)}.")
     try:
-        asked = sys.stdin.isatty() and sys.stdout.isatty()
-        text = asked_file(kind, _Terminal()) if asked else default_file(kind)
+        kind = _named(given) if given is not None else _asked_kind(_Terminal())
+        assert kind is not None
+        text = asked_file(kind, _Terminal()) if asking else default_file(kind)
     except (EOFError, KeyboardInterrupt):
-        print(file=sys.stderr)
+        print()
         return _refuse("Stopped before the end: nothing was written.")
     if file is None:
         sys.stdout.write(text)
@@ -68,7 +77,9 @@ def asked_file(kind: str, talk: Talk) -> str:
     from .questions import hold  # noqa: PLC0415
     from .starting_files import starting_file  # noqa: PLC0415
 
-    talk.say(f"A {kind}. Enter takes what stands in [ ], ? explains, and so does \"don't know\".")
+    talk.say(
+        'Enter takes what stands in [ ], ? explains, "don\'t know" is an answer, Ctrl-C leaves.'
+    )
     typed: Mapping[str, str] = {}
     while True:
         answers, typed = hold(questions(kind), talk, typed)
@@ -79,3 +90,74 @@ def asked_file(kind: str, talk: Talk) -> str:
         for problem in problems:
             talk.say(f"  {problem}")
         talk.say("Once more; Enter keeps what you answered.")
+
+
+class _Terminal:
+    """The talk with whoever sits at the terminal."""
+
+    def say(self, text: str) -> None:
+        """Show a line."""
+        print(text)
+
+    def ask(self, prompt: str) -> str:
+        """Show a prompt and return the line that is typed."""
+        return input(prompt)
+
+
+def _problems(text: str) -> list[str]:
+    """Return what the reader has against a file, in lines; nothing where it takes it."""
+    from ..checks.inputs import read_text  # noqa: PLC0415 - only once all is answered
+    from ..design.faults import DesignError  # noqa: PLC0415
+    from ..design.structure import build_structure  # noqa: PLC0415
+
+    try:
+        build_structure(read_text(text))
+    except DesignError as error:
+        return [
+            f"{fault.part or 'the file'}, {fault.key or 'as a whole'}: read {fault.found}, "
+            f"expected {fault.expected}" + (f" ({fault.hint})" if fault.hint else "")
+            for fault in error.faults
+        ]
+    return []
+
+
+def _named(kind: str) -> str | None:
+    plain = " ".join(kind.casefold().split())
+    return plain if plain in KINDS else None
+
+
+def _asked_kind(talk: Talk) -> str:
+    from .questions import Choice, Question, choose, hold  # noqa: PLC0415 - see above
+
+    kinds = tuple(Choice(kind, text) for kind, text in _KIND_SAYS.items())
+    what = "Its parts are then filled in for you: change, add and delete them in the file."
+    question = Question(
+        "kind", "What is it nearest to?", what, choose("kind", kinds), "tower", kinds
+    )
+    return hold([question], talk)[0]["kind"]
+
+
+def _refuse(message: str) -> int:
+    print(f"yardfast new: {message}", file=sys.stderr)
+    return _WRONG
+
+
+def _unknown_kind(kind: str) -> str:
+    from ..design.near_names import nearest  # noqa: PLC0415 - only where something is wrong
+    from .questions import shown  # noqa: PLC0415
+
+    near = nearest(kind, (*KINDS, *_OTHER_WORDS))
+    near = _OTHER_WORDS.get(near, near) if near else None
+    meant = f" Did you mean {near}?" if near else ""
+    return f"{shown(kind)} is no kind of piece.{meant} There are: {', '.join(KINDS)}."
+
+
+def _unwritable(file: Path, force: bool) -> str:
+    """Return why a file cannot be written, before anything is asked; nothing where it can."""
+    if file.is_dir():
+        return f"{file} is a folder. Nothing was written."
+    if file.exists() and not force:
+        return f"{file} exists already and is kept as it is. Another name, or --force."
+    if not file.parent.is_dir():
+        return f"there is no folder {file.parent}. Nothing was written."
+    return ""

@@ -11,7 +11,7 @@ Answers = Mapping[str, str]
 """What has been answered: by name, text as the design file takes it."""
 
 Reader = Callable[[str, Answers], Answers]
-"""Reads a typed answer, beside the earlier ones, into named ones; raises WrongAnswer."""
+"""Reads a typed answer, beside the earlier ones, into named ones; raises AnswerError."""
 
 Default = str | Callable[[Answers], str]
 
@@ -22,11 +22,13 @@ _DO_NOT_KNOW = frozenset(
 )
 
 
-class WrongAnswer(Exception):
+class AnswerError(Exception):
     """An answer that cannot be taken: what was read, what is expected, a hint."""
 
     def __init__(self, found: str, expected: str, hint: str = "") -> None:
-        super().__init__(f"read {shown(found)}, expected {expected}" + (f": {hint}" if hint else ""))
+        super().__init__(
+            f"read {shown(found)}, expected {expected}" + (f": {hint}" if hint else "")
+        )
 
 
 class Talk(Protocol):
@@ -116,7 +118,7 @@ def chosen(text: str, choices: Sequence[Choice]) -> str:
     ]
     if len(begun) == 1:
         return begun[0]
-    raise WrongAnswer(text, f"a number from 1 to {len(choices)}, or the words beside it")
+    raise AnswerError(text, f"a number from 1 to {len(choices)}, or the words beside it")
 
 
 def choose(name: str, choices: Sequence[Choice]) -> Reader:
@@ -151,14 +153,16 @@ def _put(question: Question, default: str, head: str, answers: dict[str, str], t
         said = ""
         if _plain(text) in _DO_NOT_KNOW:
             text = question.unknown or default
-            said = question.unknown_said or (f"Taken: {text}. Change it in the file." if text else "")
+            said = question.unknown_said or (
+                f"Taken: {text}. Change it in the file." if text else ""
+            )
         text = text or default
         if not text:
             talk.say(f"{lead}This has no default: nobody but you can know it. '?' explains.")
             continue
         try:
             answers.update(question.read(text, answers))
-        except WrongAnswer as wrong:
+        except AnswerError as wrong:
             talk.say(f"{lead}{wrong}")
             continue
         if said:

@@ -3,19 +3,19 @@
 from ..loads.hill import greatest_topographic_factor
 from ..loads.site_table import EXPOSURES
 from .answers import is_metric
-from .asked import WIND_OF
+from .asked_site import WIND_OF
 from .lines import block
 from .questions import Answers
 
 INTRODUCTION = """\
 # A dimension is text with its unit, between single quote marks, as on a tape or a drawing:
-#   '36 in'   '4 ft 6 in'   '1 1/2 in'   '910 mm'          numbers and counts are plain: 8
+#   '36 in'   '4 ft 6 in'   '1 1/2 in'   '910 mm'        counts are plain numbers: 8
 # What stands behind a # is for people only. One file holds one piece.
 """
 
 _WIND_SAYS = {
-    "advisory": "a wind advisory starts here; asked for, not the wind of your place",
-    "warning": "a high-wind or severe-thunderstorm warning starts here; not your place's wind",
+    "advisory": "a wind advisory starts here; what you ask of it",
+    "warning": "a high-wind warning starts here; what you ask of it",
     "code": "the building department's number",
     "record": "the greatest of the record",
 }
@@ -44,7 +44,9 @@ def _site(answers: Answers) -> str:
         (
             "method",
             f"'{method}'",
-            "the standard" if code else "wind is a 3-second gust as forecasts and warnings state it",
+            "the standard"
+            if code
+            else "wind is a 3-second gust as forecasts and warnings state it",
         ),
         ("wind", f"'{_wind(answers)}'", _WIND_SAYS[answers["asked"]]),
     ]
@@ -90,7 +92,11 @@ def _hill(answers: Answers) -> list[tuple[str, str, str]]:
         return []
     factor = greatest_topographic_factor(landform, EXPOSURES[answers["around"]])
     return [
-        ("topographic", f"{factor:.2f}", f"Kzt on the crest of the steepest {landform}; ask for yours")
+        (
+            "topographic",
+            f"{factor:.2f}",
+            f"Kzt on the crest of the steepest {landform}; ask for yours",
+        )
     ]
 
 

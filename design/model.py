@@ -13,7 +13,10 @@ T = TypeVar("T")
 class Place:
     """Where a part stands. Lengths in m, angles in rad counter-clockwise from above.
 
-    ``ring`` is the diameter of the circle on which ``count`` copies stand, the first at ``start``.
+    ``on`` or ``under`` names the part on whose top it stands or beneath which it hangs. ``tilt``
+    leans its top toward +y before it is turned. ``ring`` is the diameter of the circle on which
+    ``count`` copies stand, the first at ``start``; ``step`` moves each copy on from the one before.
+    ``mirror`` holds "x", "y" or both: reflected copies.
     """
 
     on: str | None = None
@@ -22,6 +25,15 @@ class Place:
     count: int = 1
     ring: float | None = None
     start: float = 0.0
+    under: str | None = None
+    tilt: float = 0.0
+    step: tuple[float, float, float] | None = None
+    mirror: frozenset[str] = frozenset()
+
+    @property
+    def reference(self) -> str | None:
+        """Return the name of the part from which its place is measured."""
+        return self.on if self.on is not None else self.under
 
 
 @dataclass(frozen=True)
@@ -30,7 +42,9 @@ class Part:
 
     ``density`` in kg/m3 and ``mass`` in kg of one copy; ``mass`` overrides the weight only.
     ``contact`` is the kind that it rubs on the ground as (wood, steel, concrete, rubber),
-    ``surface`` how smooth a round one is (smooth, rough, very rough).
+    ``surface`` how smooth a round one is (smooth, rough, very rough). ``covering`` in kg/m2 lies
+    on its outer slopes. A ``loose`` part only stands there by its weight. ``hangs_at`` is the
+    height in m of the hook from which it swings.
     """
 
     name: str
@@ -41,6 +55,9 @@ class Part:
     mass: float | None = None
     contact: str | None = None
     surface: str | None = None
+    covering: float = 0.0
+    loose: bool = False
+    hangs_at: float | None = None
 
 
 @dataclass(frozen=True)

@@ -1,6 +1,7 @@
 """Outlines of the parts as the wind sees them: exact projections on upright planes."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 import numpy as np
 
@@ -8,9 +9,10 @@ from . import plane
 from .placing import Body
 from .plane import Polygons
 from .shapes.rotor import Rotor
-from .shapes.shape import Array, Hull
+from .shapes.shape import Array, Disc, Hull, rim
 
 SPHERE_POINTS = 256
+ELLIPSE_POINTS = 144
 
 
 def lateral_axes(directions: Array) -> Array:
@@ -58,8 +60,12 @@ def _project(body: Body, hull: Hull, across: Array) -> Polygons:
         groups.append(np.stack([side, up], axis=-1))
     for disc in hull.discs:
         centre = body.place(np.asarray(disc.centre))
-        side = (across @ centre[:2])[:, None] + np.array([-disc.radius, disc.radius])
-        groups.append(np.stack([side, np.full_like(side, centre[2])], axis=-1))
+        axis = body.rotation @ np.asarray(disc.axis)
+        if abs(axis[2]) > 1.0 - 1.0e-12:
+            side = (across @ centre[:2])[:, None] + np.array([-disc.radius, disc.radius])
+            groups.append(np.stack([side, np.full_like(side, centre[2])], axis=-1))
+        else:
+            groups.append(_leaning_circle(disc, body, across))
     for sphere in hull.spheres:
         centre = body.place(np.asarray(sphere.centre))
         angles = 2.0 * np.pi * np.arange(SPHERE_POINTS) / SPHERE_POINTS
@@ -67,3 +73,12 @@ def _project(body: Body, hull: Hull, across: Array) -> Polygons:
         up = np.broadcast_to(centre[2] + sphere.radius * np.sin(angles), side.shape)
         groups.append(np.stack([side, up], axis=-1))
     return plane.hulls(np.concatenate(groups, axis=1))
+
+
+def _leaning_circle(disc: Disc, body: Body, across: Array) -> Array:
+    """Return points (D, k, 2) round the ellipse that a leaning circle shows, of its own area."""
+    step = 2.0 * np.pi / ELLIPSE_POINTS
+    fitted = replace(disc, radius=disc.radius * float(np.sqrt(step / np.sin(step))))
+    points = body.place(rim(fitted, ELLIPSE_POINTS, tangent=False))
+    side = across @ points[:, :2].T
+    return np.stack([side, np.broadcast_to(points[:, 2], side.shape)], axis=-1)

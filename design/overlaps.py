@@ -8,8 +8,7 @@ from shapely.geometry.base import BaseGeometry
 
 from . import plane
 from .placing import Body
-from .shapes.plans import unit_corners
-from .shapes.shape import Array, Hull
+from .shapes.shape import Array, Hull, corners
 from .structure import Structure
 
 LEAST_FRACTION = 0.02
@@ -37,7 +36,7 @@ def overlaps(structure: Structure) -> tuple[Overlap, ...]:
     """
     found: dict[tuple[int, int], float] = {}
     smaller: dict[tuple[int, int], float] = {}
-    boxes = [_box(body) for body in structure.bodies]
+    boxes = [body.extent for body in structure.bodies]
     for i, j in combinations(range(len(structure.bodies)), 2):
         low = np.maximum(boxes[i][0], boxes[j][0])
         high = np.minimum(boxes[i][1], boxes[j][1])
@@ -88,29 +87,9 @@ def _hull_section(body: Body, hull: Hull, z: float) -> BaseGeometry:
 
 
 def _points(body: Body, hull: Hull) -> Array:
-    pieces = [hull.points]
-    circle = unit_corners(0)
-    for disc in hull.discs:
-        x, y, z = disc.centre
-        ring = circle * disc.radius + np.array([x, y])
-        pieces.append(np.column_stack([ring, np.full(len(ring), z)]))
-    for ball in hull.spheres:
-        for up in np.linspace(-1.0, 1.0, 25):
-            ring = circle * ball.radius * np.sqrt(1.0 - up**2) + np.asarray(ball.centre[:2])
-            pieces.append(
-                np.column_stack([ring, np.full(len(ring), ball.centre[2] + up * ball.radius)])
-            )
-    return body.place(np.vstack(pieces))
+    return body.place(corners(hull))
 
 
 def _levels(body: Body) -> Array:
     hulls = (*body.shape.hulls(), *body.shape.cavities())
     return np.concatenate([_points(body, hull)[:, 2] for hull in hulls])
-
-
-def _box(body: Body) -> tuple[Array, Array]:
-    hulls = body.shape.hulls()
-    if not hulls:
-        return np.zeros(3), np.zeros(3)
-    points = np.vstack([_points(body, hull) for hull in hulls])
-    return points.min(axis=0), points.max(axis=0)

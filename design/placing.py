@@ -2,13 +2,17 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 from math import cos, pi, sin
 
 import numpy as np
 from shapely import affinity
 from shapely.geometry.base import BaseGeometry
 
-from .model import Design, Part
+from .model import Design, Part, Place
+from .shapes.cutout import Cutout
+from .shapes.member import Member
+from .shapes.rotor import Rotor
 from .shapes.shape import Array, Shape
 
 
@@ -43,22 +47,60 @@ class Body:
         x, y = self.origin[:2].tolist()
         return affinity.affine_transform(region, [a, b, d, e, x, y])
 
+    @property
+    def upright(self) -> bool:
+        """Return whether it stands plumb, as its shape was drawn."""
+        return bool(self.rotation[2, 2] > 1.0 - 1.0e-12)
+
+    @cached_property
+    def extent(self) -> tuple[Array, Array]:
+        """Return least and greatest x, y, z (3,) of its outline in m; its place if it has none."""
+        low: list[Array] = []
+        high: list[Array] = []
+        for hull in self.shape.hulls():
+            if len(hull.points):
+                points = self.place(hull.points)
+                low.append(points.min(axis=0))
+                high.append(points.max(axis=0))
+            for disc in hull.discs:
+                axis = self.rotation @ np.asarray(disc.axis)
+                reach = disc.radius * np.sqrt(np.maximum(1.0 - axis**2, 0.0))
+                centre = self.place(np.asarray(disc.centre))
+                low.append(centre - reach)
+                high.append(centre + reach)
+            for ball in hull.spheres:
+                centre = self.place(np.asarray(ball.centre))
+                low.append(centre - ball.radius)
+                high.append(centre + ball.radius)
+        if not low:
+            return self.origin, self.origin
+        return np.min(low, axis=0), np.max(high, axis=0)
+
+    @property
+    def bottom(self) -> float:
+        """Return the height of its lowest point above ground, in m."""
+        return float(self.extent[0][2])
+
+    @property
+    def top(self) -> float:
+        """Return the height of its highest point above ground, in m."""
+        return float(self.extent[1][2])
+
 
 def place_parts(design: Design) -> tuple[Body, ...]:
     """Return every copy of every part where it stands on the site.
 
-    A part stands at the origin or on the middle of another part's top, moved by ``at``; copies
-    of a ring stand round that point, copy k turned by k 360/count with the ring; the design's
-    ``turn`` comes last. Names in ``on`` must exist and not run in a circle.
+    A part stands at the origin, on the middle of another part's top or beneath the middle of its
+    underside, moved by ``at``. It is tilted and set down again, turned, copied round a ring or
+    along a row, and mirrored in planes through the point that it is measured from; the design's
+    ``turn`` comes last. Names in ``on`` and ``under`` must exist and not run in a circle.
     """
-    bodies: list[Body] = []
-    points = _standing_points(design.parts)
     whole = about_z(design.turn)
-    for index, part in enumerate(design.parts):
-        for copy, (offset, angle) in enumerate(_copies(part)):
-            origin = whole @ (points[index] + offset)
-            bodies.append(Body(index, copy, part.shape, whole @ about_z(angle), origin))
-    return tuple(bodies)
+    return tuple(
+        Body(body.part, body.copy, body.shape, whole @ body.rotation, whole @ body.origin)
+        for bodies in _Placer(design.parts).all()
+        for body in bodies
+    )
 
 
 def stacks(parts: Sequence[Part]) -> tuple[int, ...]:
@@ -66,8 +108,8 @@ def stacks(parts: Sequence[Part]) -> tuple[int, ...]:
     index = {part.name: i for i, part in enumerate(parts)}
 
     def foot(i: int) -> int:
-        on = parts[i].place.on
-        return i if on is None else foot(index[on])
+        below = parts[i].place.reference
+        return i if below is None else foot(index[below])
 
     return tuple(foot(i) for i in range(len(parts)))
 
@@ -78,26 +120,72 @@ def about_z(angle: float) -> Array:
     return np.array([[c, -s, 0.0], [s, c, 0.0], [0.0, 0.0, 1.0]])
 
 
-def _standing_points(parts: Sequence[Part]) -> list[Array]:
-    index = {part.name: i for i, part in enumerate(parts)}
-    found: dict[int, Array] = {}
-
-    def point(i: int) -> Array:
-        if i not in found:
-            place = parts[i].place
-            below = np.zeros(3)
-            if place.on is not None:
-                j = index[place.on]
-                below = point(j) + np.array([0.0, 0.0, parts[j].shape.peak])
-            found[i] = below + np.asarray(place.at)
-        return found[i]
-
-    return [point(i) for i in range(len(parts))]
+def toward_y(angle: float) -> Array:
+    """Return the matrix (3, 3) that leans the top toward +y by ``angle`` rad."""
+    c, s = cos(angle), sin(angle)
+    return np.array([[1.0, 0.0, 0.0], [0.0, c, s], [0.0, -s, c]])
 
 
-def _copies(part: Part) -> list[tuple[Array, float]]:
-    """Return offset (3,) and turn of each copy."""
+class _Placer:
+    """Places parts before the design's own turn, each after the one that it is measured from."""
+
+    def __init__(self, parts: Sequence[Part]) -> None:
+        self._parts = parts
+        self._index = {part.name: i for i, part in enumerate(parts)}
+        self._placed: dict[int, list[Body]] = {}
+
+    def all(self) -> list[list[Body]]:
+        return [self._bodies(i) for i in range(len(self._parts))]
+
+    def _bodies(self, i: int) -> list[Body]:
+        if i not in self._placed:
+            part = self._parts[i]
+            point = self._point(part.place)
+            self._placed[i] = _copies(i, part, point)
+        return self._placed[i]
+
+    def _point(self, place: Place) -> Array:
+        """Return the point (3,) from which a place is measured."""
+        if place.reference is None:
+            return np.zeros(3)
+        j = self._index[place.reference]
+        bodies = self._bodies(j)
+        middle = np.mean([_middle(body) for body in bodies], axis=0)
+        tops = [body.top for body in bodies]
+        bottoms = [body.bottom for body in bodies]
+        return np.array([*middle, max(tops) if place.on is not None else min(bottoms)])
+
+
+def _middle(body: Body) -> Array:
+    """Return the plan point (2,) of a body's axis, or the middle of its extent without one."""
+    if isinstance(body.shape, (Member, Cutout, Rotor)):
+        low, high = body.extent
+        return 0.5 * (low + high)[:2]
+    return body.origin[:2]
+
+
+def _copies(i: int, part: Part, point: Array) -> list[Body]:
+    """Return the copies of a part measured from ``point`` (3,)."""
     place = part.place
+    tilted = toward_y(place.tilt)
+    plain = Body(i, 0, part.shape, np.eye(3), np.zeros(3))
+    leaning = Body(i, 0, part.shape, tilted, np.zeros(3))
+    lift = plain.bottom - leaning.bottom
+    if place.under is not None:
+        lift = -leaning.top
+    bodies: list[Body] = []
+    for reflection in _reflections(place.mirror):
+        for offset, angle in _offsets(place):
+            rotation = reflection @ about_z(angle) @ tilted
+            moved = np.asarray(place.at) + offset + np.array([0.0, 0.0, lift])
+            bodies.append(Body(i, len(bodies), part.shape, rotation, point + reflection @ moved))
+    return bodies
+
+
+def _offsets(place: Place) -> list[tuple[Array, float]]:
+    """Return offset (3,) in m and turn in rad of each copy before mirroring."""
+    if place.step is not None:
+        return [(k * np.asarray(place.step), place.turn) for k in range(place.count)]
     if place.ring is None:
         return [(np.zeros(3), place.turn)]
     steps = [2.0 * pi * k / place.count for k in range(place.count)]
@@ -109,3 +197,14 @@ def _copies(part: Part) -> list[tuple[Array, float]]:
         )
         for step in steps
     ]
+
+
+def _reflections(mirror: frozenset[str]) -> list[Array]:
+    """Return the matrices (3, 3) of the copies that mirroring makes, the part itself first."""
+    result = [np.eye(3)]
+    for axis, name in enumerate("xy"):
+        if name in mirror:
+            flip = np.eye(3)
+            flip[axis, axis] = -1.0
+            result += [flip @ one for one in result]
+    return result

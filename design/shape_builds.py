@@ -3,8 +3,9 @@
 from .row import Row
 from .shapes.ball import Ball
 from .shapes.bodies import Cone, Shell, Solid
-from .shapes.boxes import FACES, Box, Gable
+from .shapes.boxes import FACES, Box
 from .shapes.flat import Frame, Panel, Plate
+from .shapes.gables import Gable
 from .shapes.plans import Plan, Rectangle, Regular
 from .shapes.rotor import Rotor
 from .shapes.shape import Shape

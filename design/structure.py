@@ -12,7 +12,8 @@ from . import plane
 from .faults import DesignError, Fault
 from .model import Design, Part
 from .placing import Body, place_parts, stacks
-from .shapes.shape import Array
+from .shapes.rotor import Rotor
+from .shapes.shape import Array, Sloped, corners
 
 Weighing = Literal["light", "typical", "heavy"]
 WEIGHINGS: tuple[Weighing, ...] = ("light", "typical", "heavy")
@@ -65,6 +66,15 @@ class Structure:
         masses = self.part_mass[WEIGHINGS.index(weighing)]
         return masses @ self.part_centre / masses.sum()
 
+    def steady_centre(self, weighing: Weighing) -> Array:
+        """Return the centre of mass (3,) in m with what swings taken at its hook's height."""
+        masses = self.part_mass[WEIGHINGS.index(weighing)]
+        centres = self.part_centre.copy()
+        for i, part in enumerate(self.design.parts):
+            if part.hangs_at is not None:
+                centres[i, 2] = part.hangs_at
+        return masses @ centres / masses.sum()
+
     @property
     def contact_area(self) -> BaseGeometry:
         """Return all touching faces as one area in plan."""
@@ -78,8 +88,9 @@ def build_structure(design: Design) -> Structure:
     stands on a line or a point.
     """
     bodies = place_parts(design)
-    volume, centre = _volumes(design, bodies)
-    mass = _masses(design, volume)
+    volume, centre, copies = _volumes(design, bodies)
+    added, covered = _coverings(design, bodies)
+    mass, centre = _masses(design, volume, copies, added, centre, covered)
     points, patches = _ground_contact(design, bodies)
     return Structure(
         design=design,
@@ -90,12 +101,12 @@ def build_structure(design: Design) -> Structure:
         part_volume=volume,
         footprint=_footprint(design, bodies, points),
         patches=patches,
-        height=max(float(body.origin[2] + body.shape.peak) for body in bodies),
+        height=max(body.top for body in bodies),
     )
 
 
-def _volumes(design: Design, bodies: tuple[Body, ...]) -> tuple[Array, Array]:
-    """Return volume (parts,) and centre (parts, 3) of all copies of each part."""
+def _volumes(design: Design, bodies: tuple[Body, ...]) -> tuple[Array, Array, Array]:
+    """Return volume (parts,), centre (parts, 3) and count of all copies of each part."""
     count = len(design.parts)
     volume, centre = np.zeros(count), np.zeros((count, 3))
     copies = np.zeros(count)
@@ -105,16 +116,22 @@ def _volumes(design: Design, bodies: tuple[Body, ...]) -> tuple[Array, Array]:
         volume[body.part] += moments.volume
         centre[body.part] += body.place(local)
         copies[body.part] += 1
-    return volume, centre / copies[:, None]
+    return volume, centre / copies[:, None], copies
 
 
-def _masses(design: Design, volume: Array) -> Array:
-    """Return light, typical and heavy mass (3, parts), a scale's reading shared out."""
+def _masses(
+    design: Design, volume: Array, copies: Array, added: Array, centre: Array, covered: Array
+) -> tuple[Array, Array]:
+    """Return light, typical and heavy mass (3, parts) and centres (parts, 3), coverings included.
+
+    ``added`` (parts,) is the mass of coverings and ``covered`` (parts, 3) its first moment. A
+    scale's reading is shared out over what is known by material only.
+    """
     mass = np.zeros((3, len(design.parts)))
     by_material = np.zeros(len(design.parts), dtype=bool)
     for i, part in enumerate(design.parts):
         if part.mass is not None:
-            mass[:, i] = part.mass * part.place.count
+            mass[:, i] = part.mass * copies[i]
         elif part.density is not None:
             mass[:, i] = part.density * volume[i]
         elif part.material is not None:
@@ -122,14 +139,30 @@ def _masses(design: Design, volume: Array) -> Array:
             rho = materials.find(part.material)
             mass[:, i] = np.array([rho.light, rho.typical, rho.heavy]) * volume[i]
     if design.weighed is not None:
-        mass = _scaled_to_reading(design, mass, by_material)
-    return mass
+        mass = _scaled_to_reading(design, mass, by_material, float(added.sum()))
+    total = mass[1] + added
+    middle = (mass[1][:, None] * centre + covered) / np.where(total > 0.0, total, 1.0)[:, None]
+    return mass + added, np.where((added > 0.0)[:, None], middle, centre)
 
 
-def _scaled_to_reading(design: Design, mass: Array, by_material: NDArray[np.bool_]) -> Array:
+def _coverings(design: Design, bodies: tuple[Body, ...]) -> tuple[Array, Array]:
+    """Return the mass (parts,) in kg of what covers outer slopes, and its first moment in kg m."""
+    added, moment = np.zeros(len(design.parts)), np.zeros((len(design.parts), 3))
+    for body in bodies:
+        covering = design.parts[body.part].covering
+        if covering > 0.0 and isinstance(body.shape, Sloped):
+            area, height = body.shape.slopes()
+            added[body.part] += covering * area
+            moment[body.part] += covering * area * body.place(np.array([0.0, 0.0, height]))
+    return added, moment
+
+
+def _scaled_to_reading(
+    design: Design, mass: Array, by_material: NDArray[np.bool_], covering: float
+) -> Array:
     """Return the masses with those by material scaled so that the whole is as weighed."""
     assert design.weighed is not None
-    given = float(mass[1, ~by_material].sum())
+    given = float(mass[1, ~by_material].sum()) + covering
     worked_out = float(mass[1, by_material].sum())
     rest = design.weighed - given
     if worked_out <= 0.0:
@@ -156,15 +189,29 @@ def _ground_contact(design: Design, bodies: tuple[Body, ...]) -> tuple[Array, tu
     points: list[Array] = []
     patches: list[Patch] = []
     for body in bodies:
-        if not body.shape.hulls() or body.shape.contact().is_empty:
+        face = touching_face(body)
+        if face.is_empty:
             continue
-        if abs(float(body.origin[2]) + body.shape.bottom_level) > TOUCHING:
-            continue
-        face = body.in_plan(body.shape.contact())
         points.append(plane.coordinates(face))
         kind = _contact_kind(design.parts[body.part])
         patches.append(Patch(face, body.part, kind))
     return (np.vstack(points) if points else np.empty((0, 2))), tuple(patches)
+
+
+def touching_face(body: Body, level: float = 0.0) -> BaseGeometry:
+    """Return the part of a body's underside that lies within 1 mm of a height, in plan (m).
+
+    A plumb body's own underside; of a leaning one the hull of the corners that touch, which may
+    be a line or a point. A wheel does not stand.
+    """
+    if isinstance(body.shape, Rotor) or not body.shape.hulls():
+        return plane.NOTHING
+    if abs(body.bottom - level) > TOUCHING:
+        return plane.NOTHING
+    if body.upright:
+        return body.in_plan(body.shape.contact())
+    points = np.vstack([body.place(corners(hull)) for hull in body.shape.hulls()])
+    return plane.hull(points[np.abs(points[:, 2] - level) <= TOUCHING][:, :2])
 
 
 def _contact_kind(part: Part) -> str:
@@ -176,9 +223,7 @@ def _contact_kind(part: Part) -> str:
 def _footprint(design: Design, bodies: tuple[Body, ...], points: Array) -> Array:
     """Return the convex hull (k, 2) of the touching points, counter-clockwise."""
     lowest = [
-        (float(body.origin[2]) + body.shape.bottom_level, design.parts[body.part].name)
-        for body in bodies
-        if body.shape.hulls()
+        (_lowest(body), design.parts[body.part].name) for body in bodies if body.shape.hulls()
     ]
     height, name = min(lowest, default=(0.0, design.parts[0].name))
     if height < -TOUCHING:
@@ -211,6 +256,13 @@ def _footprint(design: Design, bodies: tuple[Body, ...], points: Array) -> Array
             part=name,
         )
     return _without_straight_corners(plane.ring_of(hull))
+
+
+def _lowest(body: Body) -> float:
+    """Return the height of the lowest point in m, of a wheel as it turns."""
+    if isinstance(body.shape, Rotor):
+        return float(body.origin[2]) - float(np.hypot(body.shape.span, body.shape.tip / 2.0))
+    return body.bottom
 
 
 def _without_straight_corners(ring: Array) -> Array:

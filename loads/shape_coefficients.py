@@ -9,13 +9,20 @@ from ..design.outlines import downwind_axes
 from ..design.placing import Body
 from ..design.shapes.ball import Ball
 from ..design.shapes.bodies import Cone, Shell, Solid
-from ..design.shapes.boxes import Box, Gable
+from ..design.shapes.boxes import Box
+from ..design.shapes.cutout import Cutout
 from ..design.shapes.flat import Frame, Panel, Plate
+from ..design.shapes.gables import Gable
+from ..design.shapes.member import Member
 from ..design.shapes.plans import Rectangle, Regular
+from ..design.shapes.roofs import Dome, Vault
 from ..design.shapes.rotor import Rotor
 from ..design.shapes.shape import Array
 from . import force_coefficients as cf
 from . import rotor, signs
+
+PLUMB = 0.94
+"""Rise over length from which a stick is a post, with face and diagonal (20 degrees off plumb)."""
 
 
 @dataclass(frozen=True)
@@ -66,8 +73,12 @@ def shape_coefficient(
     bearing = np.arctan2(-own[:, 1], -own[:, 0])
     ones = np.ones(len(azimuths))
     match body.shape:
-        case Panel() as panel:
-            return _panel(panel, body.origin[2] + panel.height, bearing)
+        case Panel(width, height, thickness, solidity, climbers):
+            board = _Board(width, height, thickness, width * height, solidity, climbers)
+            return _standing_board(board, body.top, own)
+        case Cutout() as cut:
+            board = _Board(cut.width, cut.height, cut.thickness, cut.outline.area)
+            return _standing_board(board, body.top, own)
         case Rotor() as wheel:
             blades = ones * rotor.blade_coefficient(wheel.blade_area / wheel.disc_area)
             return Coefficient(blades, blades, ones * wheel.solidity, "wheel")
@@ -75,9 +86,23 @@ def shape_coefficient(
             ball = ones * cf.ball()
             return Coefficient(ball, ball, ones, "ball")
         case Gable(length, width):
-            slender = stack_top / min(length, width / 2.0)
-            face = ones * cf.square_face(slender)
-            return Coefficient(face, face, ones, "gable")
+            return _face_only(min(length, width / 2.0), stack_top, ones, "gable")
+        case Vault(length, width):
+            return _face_only(min(length, width), stack_top, ones, "vault")
+        case Dome() as dome:
+            half_way = dome.radius - dome.height / 2.0
+            across = 2.0 * float(np.sqrt(dome.radius**2 - half_way**2))
+            return _regular(0, across, stack_top, bearing, surface)
+        case Member() as member if member.is_round:
+            return _regular(0, member.across, stack_top, bearing, surface)
+        case Member() as member if abs(member.axes[0] @ body.rotation[2]) < PLUMB:
+            return _face_only(member.least_width, stack_top, ones, "square")
+        case Member(width=width, depth=depth):
+            return _rectangle(width, depth, stack_top, bearing)
+        case Box() as box if not body.upright:
+            return _face_only(min(box.middle()), stack_top, ones, "square")
+        case Plate(Rectangle() as plan) | Frame(Rectangle() as plan) if not body.upright:
+            return _face_only(plan.least_width, stack_top, ones, "square")
         case Box() as box:
             return _rectangle(*box.middle(), stack_top, bearing)
         case Plate(Rectangle(length, width)) | Frame(Rectangle(length, width)):
@@ -90,6 +115,11 @@ def shape_coefficient(
             return _regular(sides, bottom / 2.0, stack_top, bearing, surface)
         case _:
             return Coefficient(ones * 0.0, ones * 0.0, ones, "none")
+
+
+def _face_only(least_width: float, h: float, ones: Array, kind: str) -> Coefficient:
+    face = ones * cf.square_face(h / least_width)
+    return Coefficient(face, face, ones, kind)
 
 
 def _regular(sides: int, across: float, h: float, bearing: Array, surface: str) -> Coefficient:
@@ -129,22 +159,38 @@ def _rectangle(length: float, width: float, h: float, bearing: Array) -> Coeffic
     return Coefficient(value, value, np.ones(len(bearing)), "square")
 
 
-def _panel(panel: Panel, top: float, bearing: Array) -> Coefficient:
-    """Broadside as a sign or open sign on its gross area, its edges as a rectangle's face."""
-    ratio, clearance = panel.width / panel.height, panel.height / top
+@dataclass(frozen=True)
+class _Board:
+    """A standing board: the box round it (m), its own area (m2), and how open it is."""
+
+    width: float
+    height: float
+    thickness: float
+    area: float
+    solidity: float = 1.0
+    climbers: bool = False
+
+
+def _standing_board(board: _Board, top: float, own: Array) -> Coefficient:
+    """Broadside as a sign or open sign on its gross area, its edges as a rectangle's face.
+
+    ``own`` (D, 3) is the wind in the board's axes: what it meets of face, side and upper edge.
+    """
+    ratio, clearance = board.width / board.height, min(board.height / top, 1.0)
     solid = float(signs.solid_sign(ratio, clearance))
-    open_ = panel.solidity < 1.0
-    broadside = float(signs.open_sign(panel.solidity, solid)) if open_ else solid
-    if panel.climbers:
+    open_ = board.solidity < 1.0
+    broadside = float(signs.open_sign(board.solidity, solid)) if open_ else solid
+    if board.climbers:
         broadside = max(broadside, solid)
-    edge = float(cf.square_face(top / panel.thickness))
-    face = panel.width * np.abs(np.sin(bearing))
-    side = panel.thickness * np.abs(np.cos(bearing))
-    value = (broadside * face + edge * side) / (face + side)
-    solidity = (panel.solidity * face + side) / (face + side)
+    edge = float(cf.square_face(top / board.thickness))
+    face = board.area * np.abs(own[:, 1])
+    edges = board.thickness * (board.height * np.abs(own[:, 0]) + board.width * np.abs(own[:, 2]))
+    value = (broadside * face + edge * edges) / (face + edges)
+    solidity = (board.solidity * face + edges) / (face + edges)
     mean_c = shift_c = None
     if ratio >= 2.0:
         c, shift = signs.case_c(ratio, clearance)
         mean_c, shift_c = float(c) / solid, float(shift)
-    cases = SignCases(panel.width, float(signs.resultant_rise(clearance, top)), mean_c, shift_c)
+    rise = float(signs.resultant_rise(clearance, top))
+    cases = SignCases(board.width, rise, mean_c, shift_c)
     return Coefficient(value, value, solidity, "lattice" if open_ else "sign", sign=cases)

@@ -20,9 +20,11 @@ from ..design.outlines import downwind_axes
 from ..design.placing import Body
 from ..design.plane import Polygons
 from ..design.shapes.bodies import Cone, Shell, Solid
-from ..design.shapes.boxes import Box, Gable
-from ..design.shapes.flat import Frame, Plate
+from ..design.shapes.boxes import Box
+from ..design.shapes.flat import Frame, Panel, Plate
+from ..design.shapes.gables import Gable
 from ..design.shapes.plans import Rectangle, Regular
+from ..design.shapes.roofs import Dome, Vault
 from ..design.shapes.shape import Array
 from ..design.structure import TOUCHING, Structure
 from .visible import silhouette
@@ -33,7 +35,7 @@ FACING_OPEN = 0.5
 
 FACE_ANGLE = {"right": 0.0, "back": 90.0, "left": 180.0, "front": 270.0}
 
-_COVERING = (Shell, Solid, Cone, Box, Gable, Plate)
+_COVERING = (Shell, Solid, Cone, Box, Gable, Plate, Dome, Vault)
 
 
 @dataclass(frozen=True)
@@ -68,7 +70,7 @@ def uplift(structure: Structure, outlines: Polygons, solidity: Array, azimuths: 
         if lid is not None:
             open_below = _is_free(structure, body)
             exposed = lid.difference(_covered(structure, i))
-            share = body.shape.solidity if isinstance(body.shape, Plate) else 1.0
+            share = body.shape.solidity if isinstance(body.shape, (Plate, Panel)) else 1.0
             if open_below:
                 blocked = _blocked(structure, i, outlines, solidity)
                 c = np.where(
@@ -100,7 +102,13 @@ def _lid(structure: Structure, i: int) -> BaseGeometry | None:
     match body.shape:
         case Plate() as plate:
             on_ground = body.origin[2] <= TOUCHING
-            return None if on_ground else body.in_plan(plate.contact())
+            steep = abs(body.rotation[2, 2]) < FACING_OPEN
+            return None if on_ground or steep else body.in_plan(plate.contact())
+        case Panel() as panel if abs(body.rotation[2, 1]) >= FACING_OPEN:
+            corners = body.place(panel.hulls()[0].points)[:, :2]
+            return plane.hull(corners)
+        case Dome() | Vault():
+            return body.in_plan(body.shape.from_above())
         case Cone(bottom=across, height=height) as cone:
             return body.in_plan(cone.from_above()) if _gentle(height, across / 2) else None
         case Gable(width=width, height=height) as gable:
@@ -138,12 +146,12 @@ def _children(structure: Structure, i: int) -> list[int]:
     """Return the bodies that stand on this one and touch its top."""
     body = structure.bodies[i]
     name = structure.design.parts[body.part].name
-    top = body.origin[2] + body.shape.peak
+    top = body.top
     return [
         j
         for j, other in enumerate(structure.bodies)
         if structure.design.parts[other.part].place.on == name
-        and abs(other.origin[2] + other.shape.bottom_level - top) <= TOUCHING
+        and abs(other.bottom - top) <= TOUCHING
     ]
 
 

@@ -91,11 +91,12 @@ def expose(structure: Structure, surfaces: Sequence[str | None], sheltering: boo
     coefficients = _coefficients(structure, outline, angles, surfaces)
     solidity = np.array([c.solidity for c in coefficients])
     stack = [structure.stack[body.part] for body in bodies]
+    hooks = [part.hangs_at for part in structure.design.parts]
     rank = np.array([np.maximum(c.below, c.above) for c in coefficients])
     visible = measure(visible_outlines(bodies, structure.stack, outline, rank))
     whole = measure(outline)
     kept = shelter(bodies, stack, outline, solidity, angles) if sheltering else 1.0
-    below, above, along, arm, up = _forces(bodies, coefficients, visible, whole, angles)
+    below, above, along, arm, up = _forces(bodies, coefficients, visible, whole, angles, hooks)
     names, case, shift = _sign_cases(bodies, coefficients, angles)
     return Exposed(
         azimuths=azimuths,
@@ -107,7 +108,12 @@ def expose(structure: Structure, surfaces: Sequence[str | None], sheltering: boo
         along=along,
         arm=arm,
         up=up,
-        rise=np.array([c.sign.rise if c.sign else 0.0 for c in coefficients]),
+        rise=np.array(
+            [
+                c.sign.rise if c.sign and hooks[body.part] is None else 0.0
+                for body, c in zip(bodies, coefficients, strict=True)
+            ]
+        ),
         cases=names,
         case=case,
         shift=shift,
@@ -206,14 +212,20 @@ def _forces(
     visible: Faces,
     whole: Faces,
     angles: Array,
+    hooks: Sequence[float | None],
 ) -> tuple[Array, Array, Array, Array, Array]:
-    """Return below, above (bodies, D), along (bodies, D, 2), arm and height (bodies, D)."""
+    """Return below, above (bodies, D), along (bodies, D, 2), arm and height (bodies, D).
+
+    What swings from a hook pulls at the hook's height.
+    """
     wind = downwind_axes(angles)
     below = np.array([c.below for c in coefficients]) * visible.area
     above = np.array([c.above for c in coefficients]) * visible.area
     along = np.broadcast_to(wind, (len(bodies), *wind.shape)).copy()
     arm, up = -visible.side, visible.up.copy()
     for i, body in enumerate(bodies):
+        if hooks[body.part] is not None:
+            up[i] = hooks[body.part]
         if isinstance(body.shape, Rotor):
             seen = visible.area[i] / np.where(whole.area[i] > 0.0, whole.area[i], 1.0)
             axle = _axle(body, body.shape, wind)
@@ -276,7 +288,7 @@ def _pressure_heights(
     """Return the height (bodies,) of each body's pressure: a sign's top, else its centroid."""
     return np.array(
         [
-            body.origin[2] + body.shape.peak
+            body.top
             if c.sign
             else body.origin[2]
             if isinstance(body.shape, Rotor)

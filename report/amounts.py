@@ -132,6 +132,8 @@ class Amounts:
 
     def has_and_needs(self, has: float, needs: float, unit: str, passes: bool) -> tuple[str, str]:
         """Return capacity and demand, with as many decimals as show which one is greater."""
+        if has <= 0.0:
+            return "none", self.measure(needs, unit)
         has_shown, needs_shown = (self._converted(value, unit)[0] for value in (has, needs))
         least = 1 if max(has_shown, needs_shown) < 10.0 else 0
         decimals = least

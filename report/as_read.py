@@ -7,8 +7,9 @@ from ..checks.examination import Examination
 from ..design.model import Part
 from ..design.shapes.ball import Ball
 from ..design.shapes.bodies import Cone, Shell, Solid
-from ..design.shapes.boxes import Box, Gable
+from ..design.shapes.boxes import Box
 from ..design.shapes.flat import Frame, Panel, Plate
+from ..design.shapes.gables import Gable
 from ..design.shapes.plans import Plan, Rectangle, Regular
 from ..design.shapes.rotor import Rotor
 from .amounts import Amounts
@@ -18,9 +19,10 @@ from .lines import Line, wrapped
 def as_read(examination: Examination, amounts: Amounts, brief: bool = False) -> list[Line]:
     """Return what was read of every part; ``brief`` without repeating units and words."""
     size = _Brief(amounts) if brief else _Spoken(amounts)
-    told = [_part(part, size) for part in examination.design.parts]
+    told = "; ".join(_part(part, size) for part in examination.design.parts)
+    widths = " (flats / points / side)" if " / " in told else ""
     return wrapped(
-        f"As read{size.key}: {'; '.join(told)}. {_balance(examination, amounts)}", rest="  "
+        f"As read{size.key}{widths}: {told}. {_balance(examination, amounts)}", rest="  "
     )
 
 
@@ -41,6 +43,8 @@ def _balance(examination: Examination, amounts: Amounts) -> str:
     weight = amounts.mass(structure.mass("typical"))
     if design.weighed is not None:
         return f"{said} Weight {weight}, as weighed."
+    if not any(part.material and part.mass is None for part in design.parts):
+        return f"{said} Weight {weight}, as given."
     unit = weight.split()[-1]
     light, heavy = (amounts.mass(structure.mass(w)) for w in ("light", "heavy"))
     band = "" if light == heavy else f" ({light.removesuffix(' ' + unit)} to {heavy})"
@@ -73,7 +77,7 @@ class _Brief(_Spoken):
 
     @property
     def key(self) -> str:
-        return f", in {'mm' if self.amounts.metric else 'inches'} (flats / points / side)"
+        return f", in {'mm' if self.amounts.metric else 'inches'}"
 
     def length(self, metres: float) -> str:
         return self.amounts.bare_length(metres)

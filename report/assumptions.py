@@ -21,7 +21,8 @@ from .given import given_parts
 from .remark import Remark, joined
 
 _TABLED_SIDES = (0, 4, 6, 8)
-_LUMBER = re.compile(r"^(?:.*: )?(.*) is ([\d /]+) in wide and ([\d /]+) in high$")
+_LUMBER = re.compile(r"^(.*) is ([\d /]+) in (?:wide and|by) ([\d /]+) in(?: high)?$")
+_SHEET = re.compile(r"^(.*) is ([\d /.]+ in) thick$")
 _STEEPEST_TOLD = radians(1.0)
 
 
@@ -81,7 +82,9 @@ def _weights(examination: Examination, amounts: Amounts) -> Iterator[Remark]:
 
 def _sizes(examination: Examination) -> Iterator[Remark]:
     for note in examination.design.notes:
-        yield Remark(f"Read as: {note}.", _LUMBER.sub(r"\1 \2 x \3 in", note))
+        size = note.partition(": ")[2] or note
+        size = _LUMBER.sub(r"\1 \2 x \3 in", size)
+        yield Remark(f"Read as: {note}.", _SHEET.sub(r"\1 \2", size))
 
 
 def _ground(examination: Examination, amounts: Amounts) -> Iterator[Remark]:
@@ -244,7 +247,7 @@ def _shapes(examination: Examination) -> Iterator[Remark]:
         sides = _sides(part)
         if sides == 0 and part.surface is None:
             yield Remark(
-                f"The round surface of {part.name} is taken as rough; a smooth one takes less wind.",
+                f"The round surface of {part.name} is taken as rough; smooth takes less wind.",
                 f"{part.name} rough",
             )
         if sides is not None and sides not in _TABLED_SIDES:

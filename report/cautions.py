@@ -41,14 +41,19 @@ def cautions(examination: Examination) -> tuple[Remark, ...]:
 
 def _filled(text: str, examination: Examination) -> str:
     """Fill in the names and sizes of this design where a caution has a place for them."""
-    if "{" not in text:
-        return text
+    for place, words in _FILLS.items():
+        if place in text:
+            text = text.replace(place, words(examination))
+    return text
+
+
+def _height(examination: Examination) -> str:
     amounts = Amounts(examination.design.units == "metric")
-    return text.format(
-        height=amounts.length(examination.structure.height, "up"),
-        parts=joined(_open_lattices(examination)),
-        pairs=joined(f"{pair.first} and {pair.second}" for pair in overlaps(examination.structure)),
-    )
+    return amounts.length(examination.structure.height, "up")
+
+
+def _shared(examination: Examination) -> str:
+    return joined(f"{pair.first} and {pair.second}" for pair in overlaps(examination.structure))
 
 
 def _open_lattices(examination: Examination) -> list[str]:
@@ -90,4 +95,9 @@ _APPLIES: Mapping[str, Callable[[Examination], bool]] = {
     "wet clay": lambda e: e.site.ground == "firm clay lawn",
     "soft": lambda e: e.standing.ground.wet,
     "pavers": lambda e: e.site.ground == "paving",
+}
+_FILLS: Mapping[str, Callable[[Examination], str]] = {
+    "{height}": _height,
+    "{parts}": lambda e: joined(_open_lattices(e)),
+    "{pairs}": _shared,
 }

@@ -11,12 +11,12 @@ from .lines import Line, wrapped
 from .words import over_what
 
 _TITLE = "Checks without stakes"
-_COLUMNS = "{:<11}{:<21}{:>15}  {:>15}   {}"
+_COLUMNS = "{:<11}{:<25}{:>13}  {:>13}   {}"
 
 
 def checks_table(examination: Examination, amounts: Amounts) -> list[Line]:
     """Return what each check has and needs; the words tell, not the colour."""
-    title = Line(f"{_TITLE:<32}{'has':>15}  {'needs':>15}")
+    title = Line(f"{_TITLE:<36}{'has':>13}  {'needs':>13}")
     return [title] + [_row(examination, check, amounts) for check in examination.checks]
 
 

@@ -2,10 +2,12 @@
 
 from enum import Enum
 
+from shapely import Point, Polygon
+
 from .. import references, units
 from ..checks.examination import Examination
 from .amounts import Amounts
-from .remark import counted
+from .remark import counted, joined
 
 SURROUNDINGS = {"B": "houses and trees", "C": "open ground", "D": "shore"}
 
@@ -122,7 +124,7 @@ def _remedy(examination: Examination, amounts: Amounts) -> tuple[str, bool]:
     match stand_of(examination):
         case Stand.FALLS:
             return (
-                "IT FALLS OVER with no wind at all: its balance point lies beyond its foot. "
+                f"IT FALLS OVER with no wind at all: {_why_it_falls(examination)}. "
                 "Widen the foot or lower the piece before anything else.",
                 False,
             )
@@ -135,11 +137,7 @@ def _remedy(examination: Examination, amounts: Amounts) -> tuple[str, bool]:
         case Stand.ANCHOR:
             return _anchor(examination, amounts), False
         case Stand.WEIGH:
-            return (
-                f"HOLD IT DOWN. It does not stand in the {wind} as it is; weight or a wider foot "
-                "as below would keep it, bolts into the slab too.",
-                False,
-            )
+            return f"HOLD IT DOWN. {_weigh(examination, amounts)}", False
         case Stand.HOPELESS:
             return (
                 "NOTHING IN THIS LIST HOLDS IT. Make it lower or smaller, or set its posts in "
@@ -156,7 +154,7 @@ def _remedy(examination: Examination, amounts: Amounts) -> tuple[str, bool]:
         case Stand.PUSHED:
             who = "a child" if examination.site.people == "children" else "a person"
             return (
-                f"STAKE IT AGAINST PEOPLE. It stands untied in the {wind}, {spare}, but the pull "
+                f"FASTEN IT AGAINST PEOPLE. It stands untied in the {wind}, {spare}, but the pull "
                 f"of {who} tips it; not checked: {_first_unchecked(examination)}.",
                 False,
             )
@@ -168,6 +166,15 @@ def _remedy(examination: Examination, amounts: Amounts) -> tuple[str, bool]:
                 f"{_first_unchecked(examination)}. Above {above}, {how}.",
                 True,
             )
+
+
+def _why_it_falls(examination: Examination) -> str:
+    structure = examination.structure
+    x, y = structure.centre_of_mass("typical")[:2]
+    if Polygon(structure.footprint).contains(Point(x, y)):
+        lean = " on this slope" if examination.site.slope else ""
+        return f"{examination.site.ground} gives way beneath its foot{lean}"
+    return "its balance point lies beyond its foot"
 
 
 def _anchor(examination: Examination, amounts: Amounts) -> str:
@@ -183,6 +190,19 @@ def _anchor(examination: Examination, amounts: Amounts) -> str:
         f"ANCHOR IT. {number} that each hold {amounts.pull(stakes.pull)} straight up would keep "
         "it down."
     )
+
+
+def _weigh(examination: Examination, amounts: Amounts) -> str:
+    remedies = examination.remedies
+    ways: list[str] = []
+    if remedies.ballast <= most("weight laid low"):
+        ways.append(f"about {amounts.mass_needed(remedies.ballast)} fixed low")
+    if width_helps(examination) and remedies.base_width is not None:
+        ways.append(f"a foot about {amounts.width_needed(remedies.base_width)} across")
+    if not examination.standing.ground.stakes_possible:
+        ways.append("bolts into the slab")
+    said = joined(ways, "or")
+    return f"{said[0].upper()}{said[1:]} would keep it where it stands."
 
 
 def hold_down(examination: Examination) -> str:

@@ -9,6 +9,9 @@ from .lines import Line, wrapped
 from .remark import counted
 
 _LABEL = 12
+_LABELS = {"stake": "stakes", "ground anchor": "anchors", "bolt": "bolts"}
+_ABSURD = 2.5
+"""So many times the widest foot that is a remedy, a width is no longer told."""
 
 
 def ways(examination: Examination, amounts: Amounts) -> list[Line]:
@@ -18,7 +21,7 @@ def ways(examination: Examination, amounts: Amounts) -> list[Line]:
     spare = "" if examination.site.basis != "service" else f", {to_spare(examination)}"
     wind = amounts.gust(examination.site.wind, "near")
     found = wrapped(f"Hold it one of these ways (worked out for {wind}{spare})", rest="  ")
-    found += way("stakes" if _takes_stakes(examination) else "bolts", _stakes(examination, amounts))
+    found += way(_LABELS[hold_down(examination)], _stakes(examination, amounts))
     found += way("weight", _weight(examination, amounts))
     found += way("wider foot", _width(examination, amounts))
     return found
@@ -29,19 +32,16 @@ def way(label: str, text: str) -> list[Line]:
     return wrapped(text, f"  {label:<{_LABEL - 2}}  ")
 
 
-def _takes_stakes(examination: Examination) -> bool:
-    return examination.standing.ground.stakes_possible
-
-
 def _stakes(examination: Examination, amounts: Amounts) -> str:
     ground, stakes = examination.standing.ground, examination.remedies.stakes
     if stakes is None:
         return f"{ground.stakes_note or 'none: ' + ground.name + ' takes no stakes'}"
     where = f"{len(stakes.points)}, one at each {stakes.places}"
     side = f"{amounts.pull(stakes.sideways)} sideways"
+    up = f"{amounts.pull(stakes.pull)} up"
     if stakes.pull <= 0.0:
         return f"{where}: {side} each"
-    said = f"{where}: {amounts.pull(stakes.pull)} up and {side} each"
+    said = f"{where}: {up} and {side} each" if stakes.sideways > 0.0 else f"{where}: {up} each"
     if not ground.stakes_possible:
         return f"{said}, into a sound slab"
     if not ground.straight_pull:
@@ -50,7 +50,7 @@ def _stakes(examination: Examination, amounts: Amounts) -> str:
             "buried weight"
         )
     if stakes.pull > most("anchor pull"):
-        return f"no: {said} is more than garden anchors hold"
+        return f"no: {up} each is more than garden anchors hold"
     if hold_down(examination) == "ground anchor":
         return f"{said}: more than plain stakes hold; screw-in anchors, or concrete"
     return said
@@ -59,15 +59,15 @@ def _stakes(examination: Examination, amounts: Amounts) -> str:
 def _weight(examination: Examination, amounts: Amounts) -> str:
     kilograms = examination.remedies.ballast
     if not isfinite(kilograms):
-        return "no: no weight ends it here, since added weight slides along"
+        return "no: no weight ends it here, since it would sink in or slide along"
     if kilograms <= 0.0:
         return "none needed"
     weight = amounts.mass_needed(kilograms)
     if kilograms > most("weight laid low"):
         return f"no: it would take some {weight}"
     bag = most("bag, metric" if amounts.metric else "bag, imperial")
-    bags = counted(ceil(kilograms / bag - 1.0e-9), f"{amounts.mass(bag)} bag")
-    return f"about {weight} fixed low: {bags} on a screwed-on floor"
+    bags = counted(ceil(kilograms / bag - 1.0e-9), "bag")
+    return f"about {weight} fixed low: {bags} of {amounts.mass(bag)} on a screwed-on floor"
 
 
 def _width(examination: Examination, amounts: Amounts) -> str:
@@ -80,4 +80,8 @@ def _width(examination: Examination, amounts: Amounts) -> str:
         return f"about {width} across, its own weight not counted"
     if examination.overturning.passes:
         return "no: a wider foot does not end sliding"
+    if remedies.base_width > _ABSURD * most("foot width"):
+        return (
+            f"no: not even {amounts.length(_ABSURD * most('foot width'))} across would do{slides}"
+        )
     return f"no: {width} across{slides}"

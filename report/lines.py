@@ -11,7 +11,7 @@ WIDTH = 80
 _HARD_SPACE = "\N{NO-BREAK SPACE}"
 _APART = re.compile(
     r"(?<=\d) (?=\d+/\d)"
-    r"|(?<=\d) (?=(?:in|ft|mm|lb|oz|kg|N|mph|km/h|psf|kPa|MPa|Pa|lb-ft|lb/ft3|kg/m3|deg)\b)"
+    r"|(?<=\d) (?=(?:in|ft|mm|m|lb|oz|kg|N|mph|km/h|psf|kPa|MPa|Pa|lb-ft|lb/ft3|kg/m3|deg)\b)"
     r"|(?<=\d) (?=%)"
     r"|(?<=\d ft) (?=\d)"
     r"|(?<=\w) (?== ')"
@@ -49,7 +49,7 @@ def wrapped(
 
 def listed(title: str, items: Iterable[str], end: str = "", width: int = WIDTH) -> list[Line]:
     """Return ``Title: item; item; item.`` wrapped, with ``end`` behind it."""
-    text = "; ".join(item for item in items if item)
+    text = "; ".join(item for item in dict.fromkeys(items) if item)
     stop = "." if text and text[-1] not in ".!?" else ""
     return wrapped(f"{title}: {text}{stop}{'   ' if end else ''}{end}", rest="  ", width=width)
 

@@ -70,7 +70,7 @@ def _stuffs(examination: Examination) -> str:
         for part in examination.design.parts
         if part.material is not None
     }
-    return joined(found) or "parts"
+    return joined(found) or "parts themselves"
 
 
 def _hold_downs(examination: Examination) -> Remark | None:

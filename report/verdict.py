@@ -8,7 +8,7 @@ from .as_read import as_read, shape_words
 from .assumptions import assumptions
 from .cautions import cautions
 from .checks_table import checks_table, engineer
-from .headline import Stand, asked, code_wind, headline, stand_of
+from .headline import Stand, asked, code_wind, headline, hold_down, stand_of
 from .holding import way, ways
 from .lines import WIDTH, Line, listed, spelled_out, wrapped
 from .not_checked import not_checked
@@ -118,7 +118,7 @@ def _pushed(examination: Examination, amounts: Amounts) -> str:
     return f"{about}{force} {where} tips it" + (f": {who} can do that" if who else "")
 
 
-_PUSHERS = ((76.0, "a child or a dog"), (250.0, "a grown-up who leans on it"))
+_PUSHERS = ((76.0, "a child or a dog"), (250.0, "a leaning grown-up"))
 """Who pushes below so many newtons: the pushes of references/ground/pushes.csv."""
 
 
@@ -130,8 +130,7 @@ def _slides(examination: Examination, amounts: Amounts, ground: str) -> str:
         return f"by itself on {ground} of this slope"
     end = ""
     if stand_of(examination) is Stand.ANCHOR:
-        what = "stakes" if examination.standing.ground.stakes_possible else "bolts"
-        end = f"; the {what} end that"
+        end = f"; the {hold_down(examination)}s end that"
     return f"from about {amounts.gust(slides)} on {ground}{end}"
 
 

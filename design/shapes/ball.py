@@ -18,13 +18,6 @@ class Ball:
     across: float
     wall: float | None = None
 
-    @property
-    def peak(self) -> float:
-        """Return the height of the highest point, in m."""
-        return self.across
-
-    bottom_level = 0.0
-
     def moments(self) -> Moments:
         """Return 4/3 pi (R3 - r3), at the centre."""
         radius = self.across / 2.0

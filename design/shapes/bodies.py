@@ -54,13 +54,6 @@ class Shell:
     wall: float
 
     @property
-    def peak(self) -> float:
-        """Return the height of the highest point, in m."""
-        return self.height
-
-    bottom_level = 0.0
-
-    @property
     def wall_in_plan(self) -> float:
         """Return the wall's level thickness t / cos(lean), in m; tan(lean) = (a1 - a2)/h."""
         rise = (self.bottom - self.top) / 2.0
@@ -117,13 +110,6 @@ class Solid:
     top: float
     height: float
 
-    @property
-    def peak(self) -> float:
-        """Return the height of the highest point, in m."""
-        return self.height
-
-    bottom_level = 0.0
-
     def outer(self) -> Frustum:
         """Return the body."""
         return Frustum(self.sides, self.bottom, self.top, self.height)
@@ -163,13 +149,6 @@ class Cone:
     wall: float | None = None
 
     @property
-    def peak(self) -> float:
-        """Return the height of the highest point, in m."""
-        return self.height
-
-    bottom_level = 0.0
-
-    @property
     def top(self) -> float:
         """Return 0: it ends in a point."""
         return 0.0
@@ -177,6 +156,12 @@ class Cone:
     def outer(self) -> Frustum:
         """Return the filled outside."""
         return Frustum(self.sides, self.bottom, 0.0, self.height)
+
+    def slopes(self) -> tuple[float, float]:
+        """Return the area of its faces in m2, A/a times the slope's length, and their centroid."""
+        apothem = self.bottom / 2.0
+        edges = 2.0 * area_factor(self.sides) * apothem
+        return edges * hypot(self.height, apothem) / 2.0, self.height / 3.0
 
     def inner_bottom(self) -> float:
         """Return the width of the hollow at its foot: the faces lie ``wall`` inside, square."""

@@ -1,4 +1,4 @@
-"""Rectangular bodies: box and gable."""
+"""Rectangular bodies: the box."""
 
 from dataclasses import dataclass
 from math import hypot
@@ -83,13 +83,6 @@ class Box:
     top_width: float | None = None
 
     @property
-    def peak(self) -> float:
-        """Return the height of the highest point, in m."""
-        return self.height
-
-    bottom_level = 0.0
-
-    @property
     def top_plan(self) -> Rectangle:
         """Return the top's outline."""
         return Rectangle(
@@ -156,6 +149,18 @@ class Box:
             max(self.length, self.top_plan.length), max(self.width, self.top_plan.width)
         ).polygon()
 
+    def slopes(self) -> tuple[float, float]:
+        """Return the area of its leaning sides in m2 and the height of its centroid in m."""
+        top = self.top_plan
+        sides = [
+            (self.length, top.length, (self.width - top.width) / 2.0),
+            (self.width, top.width, (self.length - top.length) / 2.0),
+        ]
+        areas = [(a + b) * hypot(self.height, run) for a, b, run in sides]
+        heights = [self.height / 3.0 * (a + 2.0 * b) / (a + b) for a, b, _ in sides]
+        total = sum(areas)
+        return total, sum(a * z for a, z in zip(areas, heights, strict=True)) / total
+
     def bearings(self) -> tuple[float, ...]:
         """Return the plan angles of faces and diagonals."""
         return Rectangle(*self.middle()).bearings()
@@ -164,76 +169,6 @@ class Box:
         """Return length and width at mid-height, in m."""
         top = self.top_plan
         return (self.length + top.length) / 2.0, (self.width + top.width) / 2.0
-
-
-@dataclass(frozen=True)
-class Gable:
-    """A pitched roof, its ridge along ``length``; two slopes with ``thickness``, else filled."""
-
-    length: float
-    width: float
-    height: float
-    thickness: float | None = None
-
-    @property
-    def peak(self) -> float:
-        """Return the height of the highest point, in m."""
-        return self.height
-
-    bottom_level = 0.0
-
-    def outer(self) -> Wedge:
-        """Return the filled outside."""
-        return _ridge(self.length, self.width, self.height)
-
-    def inner_width(self) -> float:
-        """Return the width of the hollow at the eaves: the slopes are ``thickness`` square."""
-        if self.thickness is None:
-            return 0.0
-        return self.width - 2.0 * self.thickness * hypot(self.height, self.width / 2) / self.height
-
-    def inner(self) -> Wedge | None:
-        """Return the hollow, open below and at both ends."""
-        width = self.inner_width()
-        if width <= 0.0:
-            return None
-        return _ridge(self.length, width, self.height * width / self.width)
-
-    def moments(self) -> Moments:
-        """Return the outside's moments less the hollow's."""
-        inner = self.inner()
-        outer = self.outer().moments()
-        return outer if inner is None else outer - inner.moments()
-
-    def hulls(self) -> tuple[Hull, ...]:
-        """Return the filled outside."""
-        return (self.outer().hull(),)
-
-    def cavities(self) -> tuple[Hull, ...]:
-        """Return the hollow."""
-        inner = self.inner()
-        return NO_HULLS if inner is None else (inner.hull(),)
-
-    def contact(self) -> BaseGeometry:
-        """Return the underside, or the two eaves where it is hollow."""
-        outside = Rectangle(self.length, self.width).polygon()
-        if self.inner() is None:
-            return outside
-        inner = Rectangle(self.length, self.inner_width()).polygon()
-        return outside.difference(inner)
-
-    def from_above(self) -> BaseGeometry:
-        """Return the outline from above."""
-        return Rectangle(self.length, self.width).polygon()
-
-    def bearings(self) -> tuple[float, ...]:
-        """Return the plan angles of faces and diagonals."""
-        return Rectangle(self.length, self.width).bearings()
-
-
-def _ridge(length: float, width: float, height: float) -> Wedge:
-    x, y = length / 2.0, width / 2.0
-    return Wedge((-x, x, -y, y), (-x, x, 0.0, 0.0), 0.0, height)
 
 
 def _rectangle_section(bounds: tuple[float, float, float, float]) -> Section:

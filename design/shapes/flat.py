@@ -20,13 +20,6 @@ class Plate:
     hole: float = 0.0
     solidity: float = 1.0
 
-    @property
-    def peak(self) -> float:
-        """Return the height of the highest point, in m."""
-        return self.thickness
-
-    bottom_level = 0.0
-
     def moments(self) -> Moments:
         """Return area times thickness, by its solidity."""
         area = self.plan.area
@@ -68,13 +61,6 @@ class Frame:
     width: float
     height: float
 
-    @property
-    def peak(self) -> float:
-        """Return the height of the highest point, in m."""
-        return self.height
-
-    bottom_level = 0.0
-
     def inside(self) -> Plan:
         """Return the outline of the opening."""
         return self.plan.shrunk(self.width)
@@ -113,13 +99,6 @@ class Panel:
     thickness: float
     solidity: float = 1.0
     climbers: bool = False
-
-    @property
-    def peak(self) -> float:
-        """Return the height of the highest point, in m."""
-        return self.height
-
-    bottom_level = 0.0
 
     def moments(self) -> Moments:
         """Return width times thickness times height, by its solidity."""

@@ -31,16 +31,6 @@ class Rotor:
     yaws: bool = False
 
     @property
-    def peak(self) -> float:
-        """Return the height of the highest point of the blades at rest above the hub, in m."""
-        return float(max(np.max(hull.points[:, 2]) for hull in self.hulls()))
-
-    @property
-    def bottom_level(self) -> float:
-        """Return the height of the lowest point that a turning blade sweeps, in m."""
-        return -float(np.hypot(self.span, self.tip / 2.0))
-
-    @property
     def disc_area(self) -> float:
         """Return the area that the blades sweep, in m2."""
         return pi * self.span**2

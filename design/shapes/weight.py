@@ -13,13 +13,6 @@ from .shape import NO_HULLS, Hull, Moments
 class Weight:
     """A point mass without volume or wind area, at its place."""
 
-    @property
-    def peak(self) -> float:
-        """Return 0: it has no size."""
-        return 0.0
-
-    bottom_level = 0.0
-
     def moments(self) -> Moments:
         """Return nothing: its mass is given, not worked out."""
         return Moments(0.0, np.zeros(3))

@@ -10,8 +10,9 @@ from meshes import filled, placed, projected, volume_and_centre
 from yardfast.design.model import Design, Part, Place
 from yardfast.design.outlines import outlines
 from yardfast.design.shapes.bodies import Cone, Shell, Solid
-from yardfast.design.shapes.boxes import Box, Gable
+from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Frame, Panel, Plate
+from yardfast.design.shapes.gables import Gable
 from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.structure import build_structure
 from yardfast.loads.visible import silhouette

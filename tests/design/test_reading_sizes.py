@@ -7,8 +7,9 @@ from sample_file import design, one_part, part_text
 
 from yardfast.design.shapes.ball import Ball
 from yardfast.design.shapes.bodies import Cone, Shell, Solid
-from yardfast.design.shapes.boxes import Box, Gable
+from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Frame, Panel, Plate
+from yardfast.design.shapes.gables import Gable
 from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.shapes.rotor import Rotor
 from yardfast.design.shapes.weight import Weight

@@ -8,12 +8,16 @@ from hypothesis import strategies as st
 from meshes import blades_of, filled, mesh_of, placed, projected, volume_and_centre
 
 from yardfast.design.outlines import outlines
-from yardfast.design.placing import Body, about_z
+from yardfast.design.placing import Body, about_z, toward_y
 from yardfast.design.shapes.ball import Ball
 from yardfast.design.shapes.bodies import Cone, Shell, Solid
-from yardfast.design.shapes.boxes import Box, Gable
+from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.cutout import Cutout
 from yardfast.design.shapes.flat import Frame, Panel, Plate
+from yardfast.design.shapes.gables import Gable
+from yardfast.design.shapes.member import Member
 from yardfast.design.shapes.plans import Rectangle, Regular
+from yardfast.design.shapes.roofs import Dome, Vault
 from yardfast.design.shapes.rotor import Rotor
 
 SHAPES = {
@@ -50,7 +54,55 @@ SHAPES = {
     "sign": Panel(1.2, 0.6, 0.018),
     "ball": Ball(0.15),
     "hollow ball": Ball(0.3, 0.02),
+    "gambrel": Gable(1.0, 0.8, 0.5, 0.019, 0.5, 0.3),
+    "filled gambrel": Gable(1.0, 0.8, 0.5, None, 0.5, 0.35),
+    "plumb post": Member((0.1, 0.0, 0.0), (0.1, 0.0, 1.2), 0.089, 0.038),
+    "rail": Member((-0.5, 0.2, 0.8), (0.5, 0.2, 0.8), 0.038, 0.089),
+    "brace cut plumb": Member((0.0, 0.0, 0.2), (0.4, 0.3, 0.9), 0.05, 0.09, cut="plumb"),
+    "leg cut level": Member((0.4, 0.3, 0.0), (0.1, 0.0, 1.1), 0.05, 0.09, cut="level"),
+    "leaning stick": Member((0.4, 0.3, 0.1), (0.1, 0.0, 1.1), 0.05, 0.09),
+    "square tube": Member((0.0, 0.0, 0.0), (0.0, 0.0, 1.0), 0.05, 0.05, wall=0.003),
+    "leaning pole": Member((0.4, 0.3, 0.1), (0.1, 0.0, 1.1), across=0.06),
+    "pole cut level": Member((0.4, 0.3, 0.0), (0.1, 0.0, 1.1), across=0.06, cut="level"),
+    "pipe": Member((-0.5, 0.0, 0.5), (0.5, 0.1, 0.6), across=0.06, wall=0.004),
+    "dome": Dome(0.6, 0.2, 0.02),
+    "half ball": Dome(0.6, 0.3),
+    "vault": Vault(0.6, 0.3, 0.25, 0.01),
+    "half round": Vault(0.6, 0.3, 0.15),
+    "sawn bird": Cutout(
+        ((0, 0), (0.3, 0), (0.25, 0.3), (0.5, 0.6), (0.2, 0.5), (0.1, 0.9), (0.02, 0.5)),
+        0.018,
+        (((0.1, 0.1), (0.2, 0.1), (0.15, 0.2)),),
+    ),
 }
+
+LEANS = {
+    "leaning sign": Panel(1.2, 0.6, 0.018),
+    "leaning octagon": Shell(8, 0.4, 0.23, 1.2, 0.019),
+    "leaning round": Solid(0, 0.4, 0.3, 0.8),
+    "leaning dome": Dome(0.6, 0.2, 0.02),
+    "leaning bird": SHAPES["sawn bird"],
+    "leaning pole": SHAPES["leaning pole"],
+    "leaning ball": Ball(0.3),
+}
+
+
+@pytest.mark.parametrize("name", LEANS)
+def test_a_leaning_mirrored_part_is_that_of_the_mesh(name):
+    mirrored = np.diag([-1.0, 1.0, 1.0])
+    body = Body(0, 0, LEANS[name], mirrored @ about_z(0.7) @ toward_y(0.4), np.array([0.1, 0, 0.5]))
+    moments = body.shape.moments()
+    mesh = placed(body)
+    volume, centre = volume_and_centre(mesh)
+    assert moments.volume == pytest.approx(volume, rel=1e-4)
+    assert body.place(moments.first / moments.volume) == pytest.approx(centre, abs=1e-4)
+    low, high = body.extent
+    assert (*low, *high) == pytest.approx(placed(body, filled).bounding_box(), abs=3e-4)
+    azimuths = np.array([0.3, 1.9, 4.0])
+    for azimuth, ours in zip(azimuths, outlines([body], azimuths)[0], strict=True):
+        theirs = _filled(projected(placed(body, filled), azimuth))
+        assert ours.area == pytest.approx(theirs.area, rel=1e-3)
+        assert ours.symmetric_difference(theirs).area <= 3e-3 * theirs.area
 
 
 @pytest.mark.parametrize("name", SHAPES)

@@ -1,17 +1,22 @@
 """Every shape once more as a mesh, built by cutting with planes: independent of the formulas."""
 
+from dataclasses import replace
 from math import cos, pi, sin
 
 import numpy as np
 import shapely
-from manifold3d import CrossSection, Manifold
+from manifold3d import CrossSection, FillRule, Manifold
 
 from yardfast.design.placing import Body
 from yardfast.design.shapes.ball import Ball
 from yardfast.design.shapes.bodies import Cone, Shell, Solid
-from yardfast.design.shapes.boxes import Box, Gable
+from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.cutout import Cutout
 from yardfast.design.shapes.flat import Frame, Panel, Plate
+from yardfast.design.shapes.gables import Gable
+from yardfast.design.shapes.member import Member
 from yardfast.design.shapes.plans import Rectangle
+from yardfast.design.shapes.roofs import Dome, Vault
 from yardfast.design.shapes.rotor import Rotor
 
 ROUND = 160
@@ -32,6 +37,8 @@ def mesh_of(shape) -> Manifold:
             return outside - _cut(faces, height, wall, below=True) if wall else outside
         case Box():
             return _box(shape)
+        case Gable(knee_width=float()) as gambrel:
+            return _gambrel(gambrel)
         case Gable(length, width, height, thickness):
             slopes = [
                 (np.array([0.0, s * height, width / 2.0]), (0.0, s * width / 2.0, 0.0))
@@ -63,6 +70,23 @@ def mesh_of(shape) -> Manifold:
             return whole.translate((0, 0, across / 2))
         case Rotor():
             return Manifold.compose(blades_of(shape))
+        case Member():
+            return _member(shape)
+        case Cutout(points, thickness, holes):
+            rings = [np.asarray(points), *(np.asarray(hole) for hole in holes)]
+            board = CrossSection(rings, FillRule.EvenOdd).extrude(thickness)
+            return board.translate((0, 0, -thickness / 2)).rotate((90, 0, 0))
+        case Dome(across, height, wall):
+            radius = (across**2 / 4 + height**2) / (2 * height)
+            outside = _ball_above_ground(radius, height - radius)
+            if wall is None:
+                return outside
+            return outside - _ball_above_ground(radius - wall, height - radius)
+        case Vault(length, width, height, wall):
+            outside = _arch(length, width, height)
+            if wall is None:
+                return outside
+            return outside - _arch(2 * length, width - 2 * wall, height - wall)
         case _:
             raise TypeError(shape)
 
@@ -85,8 +109,12 @@ def volume_and_centre(mesh: Manifold) -> tuple[float, np.ndarray]:
 def filled(shape) -> Manifold:
     """The outer shape without its hollow."""
     match shape:
-        case Gable(length, width, height):
-            return mesh_of(Gable(length, width, height))
+        case Gable():
+            return mesh_of(replace(shape, thickness=None))
+        case Dome() | Vault() | Member():
+            return mesh_of(replace(shape, wall=None))
+        case Cutout():
+            return mesh_of(replace(shape, holes=()))
         case Ball(across):
             return Manifold.sphere(across / 2, ROUND).translate((0, 0, across / 2))
         case _:
@@ -189,3 +217,59 @@ def blades_of(wheel: Rotor):
         )
         for k in range(wheel.blades)
     ]
+
+
+def _gambrel(roof: Gable):
+    half, knee = roof.width / 2, roof.knee_width / 2
+    faces = []
+    for s in (1.0, -1.0):
+        faces.append((np.array([0, s * roof.knee_height, half - knee]), (0.0, s * half, 0.0)))
+        upper = np.array([0, s * (roof.height - roof.knee_height), knee])
+        faces.append((upper, (0.0, 0.0, roof.height)))
+    outside = _planes(_block(roof.length, 3 * roof.width, roof.height), faces, 0.0)
+    if roof.thickness is None:
+        return outside
+    return outside - _planes(
+        _block(2 * roof.length, 3 * roof.width, roof.height, -1.0), faces, roof.thickness
+    )
+
+
+def _member(stick: Member):
+    """A long prism along the axis, cut by a plane at either end."""
+    start, end = np.asarray(stick.start), np.asarray(stick.end)
+    along = (end - start) / np.linalg.norm(end - start)
+    level = np.cross(along, [0.0, 0.0, 1.0])
+    level = level / np.linalg.norm(level) if np.linalg.norm(level) > 1e-9 else np.array([1.0, 0, 0])
+    frame = np.column_stack([level, np.cross(along, level), along, 0.5 * (start + end)])
+
+    def bar(inset):
+        if stick.across:
+            step = 2 * pi / ROUND
+            fit = np.sqrt(step / sin(step))
+            radius = (stick.across / 2 - inset) * fit
+            plain = Manifold.cylinder(3 * stick.length, radius, radius, ROUND, True)
+        else:
+            size = (stick.width - 2 * inset, stick.depth - 2 * inset, 3 * stick.length)
+            plain = Manifold.cube(size, True)
+        return plain.transform(frame)
+
+    normal = along
+    if stick.cut == "level":
+        normal = np.array([0.0, 0.0, np.sign(along[2])])
+    if stick.cut == "plumb":
+        normal = along * [1, 1, 0] / np.linalg.norm(along[:2])
+    whole = bar(0.0) - bar(stick.wall) if stick.wall is not None else bar(0.0)
+    whole = whole.trim_by_plane(tuple(normal), float(normal @ start))
+    return whole.trim_by_plane(tuple(-normal), float(-normal @ end))
+
+
+def _ball_above_ground(radius, centre):
+    ball = Manifold.sphere(radius, FINE).translate((0, 0, centre))
+    return ball.trim_by_plane((0, 0, 1), 0.0)
+
+
+def _arch(length, width, height):
+    radius = width / 2
+    tube = Manifold.cylinder(length, radius, radius, FINE, True).rotate((0, 90, 0))
+    tube = tube.translate((0, 0, height - radius)).trim_by_plane((0, 0, 1), height - radius)
+    return tube + _block(length, width, height - radius) if height > radius else tube

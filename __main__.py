@@ -1,0 +1,8 @@
+"""``python -m yardfast``, the same as the command ``yardfast``."""
+
+import sys
+
+from .cli import main
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,59 @@
+"""The command: ``yardfast check FILE`` and its like. Heavy imports wait for what needs them."""
+
+import os
+import sys
+from collections.abc import Sequence
+
+INTERRUPTED = 130
+BROKEN_PIPE = 141
+WRONG = 2
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run the command; return its exit status: 0 all passes, 1 something does not, 2 wrong input.
+
+    Nothing that can be typed ends in a traceback; with YARDFAST_DEBUG set, our own faults do.
+    """
+    _say_what_cannot_be_shown()
+    try:
+        status = _run(list(sys.argv[1:] if arguments is None else arguments))
+        sys.stdout.flush()
+    except BrokenPipeError:
+        _hang_up()
+        return BROKEN_PIPE
+    except KeyboardInterrupt:
+        return INTERRUPTED
+    except Exception as error:
+        if os.environ.get("YARDFAST_DEBUG"):
+            raise
+        kind = f"{type(error).__name__}: {error}".splitlines()[0][:200]
+        print(f"yardfast: a fault of yardfast itself, not of your file: {kind}", file=sys.stderr)
+        return WRONG
+    return status
+
+
+def _run(arguments: list[str]) -> int:
+    from .parser import parse  # noqa: PLC0415 - each start pays only for what it runs
+
+    try:
+        parsed = parse(arguments)
+    except SystemExit as leaving:  # after help, version or a wrong option
+        return leaving.code if isinstance(leaving.code, int) else WRONG
+    return WRONG if parsed is None else parsed.run(parsed)
+
+
+def _say_what_cannot_be_shown() -> None:
+    """Let a screen that lacks a character show another, instead of ending the run."""
+    for stream in (sys.stdout, sys.stderr):
+        reconfigure = getattr(stream, "reconfigure", None)
+        if reconfigure is not None:
+            reconfigure(errors="replace")
+
+
+def _hang_up() -> None:
+    """Leave nothing for the interpreter to write to a pipe that nobody reads."""
+    try:
+        nowhere = os.open(os.devnull, os.O_WRONLY)
+        os.dup2(nowhere, sys.stdout.fileno())
+    except (OSError, ValueError):
+        pass

@@ -1,0 +1,152 @@
+"""What can be typed: commands, options, help with an example each. Imports nothing heavy."""
+
+import argparse
+import sys
+from collections.abc import Callable, Sequence
+from pathlib import Path
+
+from .. import __version__
+
+MENU = f"""\
+yardfast {__version__}: will it stand in the wind, and what holds it down?
+
+  yardfast new                 a starting file, by questions
+  yardfast check FILE.toml     the verdict on a design file
+  yardfast check *.toml        several at a glance
+  yardfast materials           what a material's name means
+  yardfast grounds             what a ground's name means
+  yardfast COMMAND --help      more, with an example
+"""
+
+COMMANDS = ("new", "check", "materials", "grounds")
+
+
+class Arguments(argparse.Namespace):
+    """What was typed, and the command that it asks for."""
+
+    run: Callable[["Arguments"], int]
+
+
+def parse(arguments: Sequence[str]) -> Arguments | None:
+    """Return what was typed, or None with a message where no command is meant by it.
+
+    Raises SystemExit with status 0 after help or version, 2 for a wrong option.
+    """
+    if not arguments:
+        print(MENU, end="")
+        raise SystemExit(0)
+    first = arguments[0]
+    if not first.startswith("-") and first not in COMMANDS:
+        print(_unknown(first), file=sys.stderr)
+        return None
+    return _parser().parse_args(arguments, namespace=Arguments())
+
+
+def _unknown(word: str) -> str:
+    """Return the answer to a command that there is not: the nearest, or what a file needs."""
+    from difflib import get_close_matches  # noqa: PLC0415 - only where something is wrong
+
+    shown = "".join(c if c.isprintable() else "?" for c in word[:60])
+    if word.endswith(".toml") or Path(word[:200].replace("\0", "")).is_file():
+        return f"yardfast: a file needs a command before it: yardfast check {shown}"
+    near = get_close_matches(word[:60].casefold(), COMMANDS, n=1, cutoff=0.5)
+    hint = f"did you mean '{near[0]}'?" if near else f"there are: {', '.join(COMMANDS)}"
+    return f"yardfast: there is no command '{shown}': {hint}"
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(
+        prog="yardfast",
+        description="Works out whether a yard piece stands in the wind, and what holds it down.",
+        epilog="Example:  yardfast check harbour-light.toml",
+        allow_abbrev=False,
+    )
+    parser.add_argument("--version", action="version", version=f"yardfast {__version__}")
+    commands = parser.add_subparsers(title="commands", metavar="COMMAND", required=True)
+    add = commands.add_parser
+    _add_new(_command(add, "new", "a starting file, by questions", _new))
+    _add_check(_command(add, "check", "the verdict on one design file or several", _check))
+    for name, what in (("materials", _materials), ("grounds", _grounds)):
+        each = _command(add, name, f"what each {name[:-1]}'s name means, with sources", what)
+        _add_format(each)
+    return parser
+
+
+_EXAMPLES = {
+    "new": "yardfast new tower -o light.toml",
+    "check": "yardfast check light.toml --engineer",
+    "materials": "yardfast materials",
+    "grounds": "yardfast grounds --format json",
+}
+
+
+def _command(
+    add: Callable[..., argparse.ArgumentParser],
+    name: str,
+    help_: str,
+    run: Callable[[Arguments], int],
+) -> argparse.ArgumentParser:
+    parser = add(
+        name,
+        help=help_,
+        description=f"{help_[0].upper()}{help_[1:]}.",
+        epilog=f"Example:  {_EXAMPLES[name]}",
+        allow_abbrev=False,
+    )
+    parser.set_defaults(run=run)
+    return parser
+
+
+def _add_check(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("files", nargs="+", metavar="FILE", help="a design file, .toml")
+    _add_format(parser)
+    parser.add_argument(
+        "--engineer", action="store_true", help="add utilization, clause, direction and factors"
+    )
+    parser.add_argument("--assumptions", action="store_true", help="every assumption in full")
+    parser.add_argument("--cautions", action="store_true", help="every caution in full")
+
+
+def _add_format(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument(
+        "--format",
+        choices=("text", "json"),
+        default="text",
+        help="text for people (default), json in SI units for programs",
+    )
+
+
+def _add_new(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument(
+        "kind",
+        nargs="?",
+        metavar="KIND",
+        help="tower, well, post, sign, arbor or wheel; asked for where it is left out",
+    )
+    parser.add_argument("-o", "--output", metavar="FILE.toml", help="where to write it")
+    parser.add_argument("--force", action="store_true", help="write over a file that exists")
+    parser.add_argument("--defaults", action="store_true", help="ask nothing: take every default")
+
+
+def _new(arguments: Arguments) -> int:
+    from .new import run  # noqa: PLC0415 - each start pays only for what it runs
+
+    return run(arguments)
+
+
+def _check(arguments: Arguments) -> int:
+    from .check import run  # noqa: PLC0415
+
+    return run(arguments)
+
+
+def _materials(arguments: Arguments) -> int:
+    from .listing import materials  # noqa: PLC0415
+
+    return materials(arguments)
+
+
+def _grounds(arguments: Arguments) -> int:
+    from .listing import grounds  # noqa: PLC0415
+
+    return grounds(arguments)

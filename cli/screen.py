@@ -1,0 +1,41 @@
+"""Where the answer goes: coloured on a terminal, plain in a pipe, the words the same."""
+
+import json
+import os
+import sys
+from collections.abc import Sequence
+from typing import Any
+
+from ..report.lines import Line
+
+_STYLES = {"title": "bold", "bad": "bold red", "good": "bold green", "quiet": "dim"}
+
+
+def show(lines: Sequence[Line]) -> None:
+    """Print lines for people on standard output."""
+    if not _has_colour():
+        sys.stdout.write("".join(f"{line.text}\n" for line in lines))
+        return
+    from rich.console import Console  # noqa: PLC0415 - a pipe does without
+    from rich.text import Text  # noqa: PLC0415
+
+    console = Console(file=sys.stdout, highlight=False, soft_wrap=True)
+    for line in lines:
+        console.print(Text(line.text, style=_STYLES.get(line.mood, "")))
+
+
+def show_json(value: Any) -> None:
+    """Print JSON on standard output, in characters that every screen has."""
+    json.dump(value, sys.stdout, indent=2, allow_nan=False)
+    sys.stdout.write("\n")
+
+
+def complain(lines: Sequence[str]) -> None:
+    """Print what is wrong on standard error."""
+    sys.stdout.flush()
+    sys.stderr.write("".join(f"{line}\n" for line in lines))
+
+
+def _has_colour() -> bool:
+    plain = os.environ.get("NO_COLOR") or os.environ.get("TERM") == "dumb"
+    return sys.stdout.isatty() and not plain

@@ -1,0 +1,57 @@
+"""Straight pieces of any section: what a flat outline gives when it is given a thickness."""
+
+from collections.abc import Sequence
+
+import numpy as np
+import shapely
+from shapely import Polygon
+from shapely.geometry.base import BaseGeometry
+
+from .shape import Array, Hull, Moments
+
+
+def standing_prism(outline: BaseGeometry, thickness: float, solidity: float = 1.0) -> Moments:
+    """Return the moments of an outline (x, z) in m with its thickness centred on y = 0."""
+    volume = float(outline.area) * thickness * solidity
+    centre = outline.centroid
+    return Moments(volume, volume * np.array([centre.x, 0.0, centre.y]))
+
+
+def along_x(section: BaseGeometry, length: float) -> Moments:
+    """Return the moments of a section (y, z) in m drawn out along x, about its middle."""
+    volume = float(section.area) * length
+    centre = section.centroid
+    return Moments(volume, volume * np.array([0.0, centre.x, centre.y]))
+
+
+def convex_pieces(outline: Polygon) -> list[Array]:
+    """Return convex outlines (k, 2) that fill a polygon without holes: itself, or triangles."""
+    if outline.convex_hull.area <= outline.area * (1.0 + 1.0e-12):
+        return [np.asarray(outline.convex_hull.exterior.coords)[:-1]]  # type: ignore[attr-defined]
+    triangles = shapely.get_parts(shapely.constrained_delaunay_triangles(outline))
+    return [np.asarray(triangle.exterior.coords)[:3] for triangle in triangles]
+
+
+def standing_hulls(outlines: Sequence[Array], thickness: float) -> tuple[Hull, ...]:
+    """Return hulls of outlines (k, 2) in x and z, their thickness centred on y = 0."""
+    half = thickness / 2.0
+    return tuple(
+        Hull(
+            np.vstack(
+                [
+                    np.column_stack([points[:, 0], np.full(len(points), y), points[:, 1]])
+                    for y in (-half, half)
+                ]
+            )
+        )
+        for points in outlines
+    )
+
+
+def hulls_along_x(sections: Sequence[Array], length: float) -> tuple[Hull, ...]:
+    """Return hulls of sections (k, 2) in y and z drawn out along x, about the middle."""
+    half = length / 2.0
+    return tuple(
+        Hull(np.vstack([np.column_stack([np.full(len(points), x), points]) for x in (-half, half)]))
+        for points in sections
+    )

@@ -1,0 +1,51 @@
+"""What weighs a piece down: bags, blocks, water, and what fills a body with a floor."""
+
+from dataclasses import dataclass
+from functools import cache
+
+from .. import references, units
+
+
+@dataclass(frozen=True)
+class Ballast:
+    """A kind of ballast: ``least`` and ``most`` in kg of one piece, or in kg/m3 as a fill.
+
+    ``form`` is ``"piece"`` or ``"fill"``. ``while_full`` tells that it weighs only as long as
+    somebody keeps it full. Ballast that helps counts with ``least``.
+    """
+
+    name: str
+    form: str
+    least: float
+    most: float
+    while_full: bool
+    note: str
+    source: str
+    confidence: str
+
+
+@cache
+def find(name: str) -> Ballast:
+    """Return the ballast of exactly this name (one of `names`). KeyError where there is none."""
+    row = references.table("ground/ballast_kinds").one("name", name)
+    unit = units.factor(row["unit"])
+    return Ballast(
+        name=name,
+        form=row["form"],
+        least=float(row["least"]) * unit,
+        most=float(row["most"]) * unit,
+        while_full=row["while_full"] == "yes",
+        note=row["note"],
+        source=row["source"],
+        confidence=row["confidence"],
+    )
+
+
+def names() -> list[str]:
+    """Return every name that `find` knows, pieces first."""
+    return [row["name"] for row in references.table("ground/ballast_kinds").rows]
+
+
+def listing() -> list[Ballast]:
+    """Return every kind of ballast, to be shown as a table."""
+    return [find(name) for name in names()]

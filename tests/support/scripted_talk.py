@@ -1,0 +1,26 @@
+"""A talk by a script: what is typed line by line, and what was said and asked."""
+
+
+class ScriptedTalk:
+    """Answers from a list; no more input when it is used up, or a line raises what it holds."""
+
+    def __init__(self, *lines):
+        self.lines = list(lines)
+        self.said = []
+        self.asked = []
+
+    def say(self, text):
+        self.said.append(text)
+
+    def ask(self, prompt):
+        self.asked.append(prompt)
+        if not self.lines:
+            raise EOFError
+        line = self.lines.pop(0)
+        if isinstance(line, BaseException):
+            raise line
+        return line
+
+    @property
+    def heard(self):
+        return "\n".join([*self.said, *self.asked])

@@ -1,0 +1,131 @@
+"""The public names, and the house: its rooms, its arrows, what importing it costs."""
+
+import ast
+import subprocess
+import sys
+import tomllib
+from pathlib import Path
+
+import pytest
+import verdict_designs
+
+import yardfast as yf
+
+ROOT = Path(yf.__file__).resolve().parent
+ARROWS = ("references", "materials", "design", "loads", "checks", "report", "cli")
+"""Each room may look at those before it; units serves all."""
+NO_ROOMS = {"tests", "examples", "benchmarks", "build", "dist"}
+
+
+def test_public_names_are_those_listed():
+    assert set(yf.__all__) == set(yf._PLACES)
+    for name in yf.__all__:
+        assert getattr(yf, name) is not None
+        assert name in dir(yf)
+    with pytest.raises(AttributeError, match="nonsense"):
+        _ = yf.nonsense
+
+
+def test_a_design_is_read_and_checked(tmp_path):
+    file = tmp_path / "light.toml"
+    file.write_text(verdict_designs.HARBOUR, encoding="utf-8")
+    design = yf.read(file)
+    result = yf.check(design)
+    assert isinstance(design, yf.Design)
+    assert isinstance(result, yf.Result)
+    assert result.name == "Harbour light"
+    assert result.file == str(file)
+    assert result.needs_anchors
+    assert not result.passes
+    assert result.to_dict() == yf.check(file).to_dict()
+    assert result.limits.tipping_gust < yf.Q("58 mph")
+    assert result.to_text().startswith("Harbour light")
+
+
+def test_a_wrong_design_carries_all_its_faults(tmp_path):
+    file = tmp_path / "wrong.toml"
+    wrong = verdict_designs.HARBOUR.replace("'20 in'", "20").replace("'48 in'", "'48 lb'")
+    file.write_text(wrong, encoding="utf-8")
+    with pytest.raises(yf.DesignError) as raised:
+        yf.read(file)
+    assert [fault.key for fault in raised.value.faults] == ["across", "height"]
+    assert all(isinstance(fault, yf.Fault) for fault in raised.value.faults)
+
+
+def test_velocity_pressure_of_the_map_wind():
+    # ASCE/SEI 7-22 Eq. 26.10-1: 0.613 x 0.85 x (105 mph = 46.94 m/s)2 = 1148 Pa
+    q = yf.velocity_pressure("105 mph", method="ASCE 7-22", exposure="C", height="5 ft")
+    assert q.to("Pa").magnitude == pytest.approx(1148.0, abs=0.5)
+
+
+def test_importing_the_package_imports_nothing_heavy():
+    code = (
+        "import sys; before = set(sys.modules); import yardfast; print(set(sys.modules) - before)"
+    )
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert ast.literal_eval(done.stdout) <= {"yardfast"}
+
+
+def _packages():
+    settings = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))
+    return settings["tool"]["setuptools"]["packages"], settings["tool"]["pyright"]["include"]
+
+
+def _rooms():
+    return sorted(
+        path.parent.relative_to(ROOT)
+        for path in ROOT.rglob("__init__.py")
+        if path.parent != ROOT
+        and not path.relative_to(ROOT).parts[0].startswith(".")
+        and path.relative_to(ROOT).parts[0] not in NO_ROOMS
+    )
+
+
+def test_every_room_is_installed_and_type_checked():
+    packages, checked = _packages()
+    names = {"yardfast", *(f"yardfast.{'.'.join(room.parts)}" for room in _rooms())}
+    assert set(packages) == names
+    assert {room.parts[0] for room in _rooms()} <= set(checked)
+
+
+def test_modules_of_the_root_are_these_and_none_hides_a_standard_one():
+    modules = {path.name for path in ROOT.glob("*.py")}
+    assert modules == {"__init__.py", "__main__.py", "units.py"}
+    names = {path.stem for path in ROOT.glob("*.py")} | {room.parts[0] for room in _rooms()}
+    assert not (names - {"__init__", "__main__"}) & set(sys.stdlib_module_names)
+
+
+def test_no_room_looks_up_the_arrow():
+    assert {room.parts[0] for room in _rooms()} == set(ARROWS)
+    wrong = [
+        f"{file.relative_to(ROOT)} looks at {room}"
+        for here, name in enumerate(ARROWS)
+        for file in (ROOT / name).rglob("*.py")
+        for room in _looks_at(file)
+        if room in ARROWS and ARROWS.index(room) > here
+    ]
+    assert wrong == []
+
+
+def _looks_at(file):
+    """Return the rooms that a module imports from, and refuse absolute imports of the package."""
+    inside = file.parent.relative_to(ROOT).parts
+    for node in ast.walk(ast.parse(file.read_text(encoding="utf-8"))):
+        if isinstance(node, ast.Import):
+            assert not any(alias.name.startswith("yardfast") for alias in node.names), file
+        if not isinstance(node, ast.ImportFrom):
+            continue
+        assert not (node.module or "").startswith("yardfast"), file
+        if node.level == 0:
+            continue
+        base = inside[: len(inside) - node.level + 1]
+        path = (*base, *(node.module or "").split(".")) if node.module else base
+        if path:
+            yield path[0]
+        else:
+            yield from (alias.name for alias in node.names)
+
+
+def test_no_file_is_called_a_lumber_room():
+    vague = {"utils", "helpers", "common", "core", "manager", "base", "misc"}
+    assert not {path.stem for room in ARROWS for path in (ROOT / room).rglob("*.py")} & vague
