@@ -13,8 +13,10 @@ from ..loads.site import Site
 from ..loads.wind import Actions, Exposed, expose, joined, minimum_actions, wind_actions
 from ..materials import grounds
 from .bearing import check_bearing
+from .given_loads import check_given_load, given_loads
 from .judging import Check
 from .limits import Limits, limits
+from .loose import check_loose, loose_parts
 from .overturning import check_overturning
 from .people import check_push
 from .remedies import Remedies, remedies
@@ -101,6 +103,11 @@ def examine(design: Design) -> Examination:
         check_bearing(standing, actions, used),
     ]
     pushed = check_push(standing, used, site.people)
+    checks += [pushed] if pushed else []
+    loose = loose_parts(structure, standing.slope)
+    its_actions = [_design_wind(one.exposed(exposed), method)[1] for one in loose]
+    checks += check_loose(loose, its_actions, used)
+    checks += [check_given_load(standing, load, used, site) for load in given_loads(design)]
     return Examination(
         design=design,
         site=site,
@@ -109,8 +116,8 @@ def examine(design: Design) -> Examination:
         standing=standing,
         factors=used,
         wind=wind,
-        checks=tuple(checks + ([pushed] if pushed else [])),
-        limits=limits(standing, exposed, site),
+        checks=tuple(checks),
+        limits=limits(standing, exposed, site, loose),
         remedies=remedies(standing, actions, used, slides=not checks[1].passes),
     )
 

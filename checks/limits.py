@@ -1,6 +1,7 @@
 """The least gust that tips or slides a piece as it stands, and the gust at which to act."""
 
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
 from itertools import pairwise
 from math import floor, inf, sqrt
 
@@ -10,6 +11,7 @@ from ..design.structure import Weighing
 from ..loads.methods import air_density, shelter_of_ground
 from ..loads.site import Site
 from ..loads.wind import Actions, Exposed, wind_actions
+from .loose import Loose
 from .overturning import push_that_tips, tipping_pressure
 from .sliding import sliding_pressure
 from .standing import Standing
@@ -36,8 +38,9 @@ class Limits:
     high ends their range: light or heavy weight, coefficients 15 % off. ``act`` is the forecast
     gust at which to tie it or lay it down. ``push`` in N tips it at ``push_height`` m.
     ``tipping_azimuth`` and ``sliding_azimuth`` (degrees) are where the governing wind comes from,
-    ``tipping_line`` the index of the line that it tips about. ``ratio`` is the gust at the piece
-    over the forecast gust.
+    ``tipping_line`` the index of the line that the whole tips about. ``ratio`` is the gust at the
+    piece over the forecast gust. ``loose_tips`` and ``loose_slides`` name the loose part that goes
+    before the whole does, if one does.
     """
 
     tipping: float | None
@@ -55,6 +58,8 @@ class Limits:
     tipping_line: int
     sliding_azimuth: float
     ratio: float
+    loose_tips: str | None = None
+    loose_slides: str | None = None
 
 
 @dataclass(frozen=True)
@@ -64,15 +69,29 @@ class _Found:
     tipping_direction: int
     tipping_line: int
     sliding_direction: int
+    loose_tips: str | None = None
+    loose_slides: str | None = None
 
 
-def limits(standing: Standing, exposed: Exposed, site: Site) -> Limits:
-    """Return the limits of a piece without anchors, for every method by the gust at the piece."""
-    stages = list(_stages(exposed))
+def limits(standing: Standing, exposed: Exposed, site: Site, loose: Sequence[Loose] = ()) -> Limits:
+    """Return the limits of a piece without anchors, for every method by the gust at the piece.
+
+    A loose part that goes sooner than the whole sets them.
+    """
     density = air_density(site)
-    best = _least(standing, stages, "typical", 1.0, density)
-    low = _least(standing, stages, "light", 1.0 + COEFFICIENT_BAND, density)
-    high = _least(standing, stages, "heavy", 1.0 - COEFFICIENT_BAND, density)
+    whole = _stages(exposed)
+    parts = [(one, _stages(one.exposed(exposed), one)) for one in loose]
+
+    def least(weighing: Weighing, strength: float) -> _Found:
+        found = _least(standing, whole, weighing, strength, density)
+        for one, stages in parts:
+            its = _least(one.standing, stages, weighing, strength, density)
+            found = _sooner(found, its, one.name)
+        return found
+
+    best = least("typical", 1.0)
+    low = least("light", 1.0 + COEFFICIENT_BAND)
+    high = least("heavy", 1.0 - COEFFICIENT_BAND)
     ratio = shelter_of_ground(site, standing.structure.height)
     push_height = min(standing.structure.height, PUSH_HEIGHT)
     return Limits(
@@ -91,7 +110,28 @@ def limits(standing: Standing, exposed: Exposed, site: Site) -> Limits:
         tipping_line=best.tipping_line,
         sliding_azimuth=float(exposed.azimuths[best.sliding_direction]),
         ratio=ratio,
+        loose_tips=best.loose_tips,
+        loose_slides=best.loose_slides,
     )
+
+
+def _sooner(whole: _Found, part: _Found, name: str) -> _Found:
+    """Return what goes first of the whole and a loose part; the whole keeps its own line."""
+    if part.tipping < whole.tipping:
+        whole = replace(
+            whole,
+            tipping=part.tipping,
+            tipping_direction=part.tipping_direction,
+            loose_tips=name,
+        )
+    if part.sliding < whole.sliding:
+        whole = replace(
+            whole,
+            sliding=part.sliding,
+            sliding_direction=part.sliding_direction,
+            loose_slides=name,
+        )
+    return whole
 
 
 @dataclass(frozen=True)
@@ -103,7 +143,7 @@ class _Stage:
     high: float
 
 
-def _stages(exposed: Exposed) -> list[_Stage]:
+def _stages(exposed: Exposed, loose: Loose | None = None) -> list[_Stage]:
     """Return the ranges of pressure between which the round sections switch, lowest first."""
     ones = np.ones(len(exposed.limit))
     switches = np.unique(exposed.limit[np.isfinite(exposed.limit)])
@@ -118,6 +158,8 @@ def _stages(exposed: Exposed) -> list[_Stage]:
             gust=np.ones(len(exposed.azimuths)),
             above=exposed.limit <= low,
         )
+        if loose is not None:
+            actions = loose.about_its_foot(actions)
         stages.append(_Stage(actions, low, high))
     return stages
 

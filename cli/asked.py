@@ -4,7 +4,7 @@ from collections.abc import Callable, Mapping
 
 from . import answers as read
 from .asked_site import SITE
-from .questions import AnswerError, Answers, Choice, Question, choose
+from .questions import AnswerError, Answers, Choice, Default, Question, choose
 
 LATTICES = (
     Choice("lattice", "lattice: half wood, half air"),
@@ -46,18 +46,18 @@ def _widths(what: str, imperial: str, metric: str) -> Question:
     return Question(
         "widths",
         f"Width of {what}, bottom and top",
-        "Two widths parted by a comma; one if it is straight. They are flat to flat, unless you\n"
+        "Two widths parted by a comma; one if it is straight. They are flat to flat, unless you "
         "add 'points' (corner to corner) or 'panel' (of one panel): '18 in, 10 in points'.",
         read.widths,
         _by_units(imperial, metric),
     )
 
 
-def _walls(what: str, default: str = "3/4 plywood") -> Question:
+def _walls(what: str, default: Default = "3/4 plywood") -> Question:
     return Question(
         "walls",
         f"{what} of what",
-        "A sheet as sold ('3/4 plywood', '1/2 marine plywood'), or thickness and material:\n"
+        "A sheet as sold ('3/4 plywood', '1/2 marine plywood'), or thickness and material: "
         "'3/4 in western redcedar', '18 mm marine plywood'. All: yardfast materials",
         read.sheet_or_board,
         default,
@@ -108,7 +108,10 @@ _ASKED: Mapping[str, tuple[Question, ...]] = {
         _sides("the wall", "8"),
         _height("the wall", "24 in"),
         _widths("the wall", "30 in", "760 mm"),
-        _walls("Wall and roof", "3/4 in western redcedar"),
+        _walls(
+            "Wall and roof",
+            _by_units("3/4 in western redcedar", "19 mm western redcedar"),
+        ),
         Question(
             "eaves",
             "Height of the eaves above the ground",
@@ -124,7 +127,7 @@ _ASKED: Mapping[str, tuple[Question, ...]] = {
         Question(
             "wood",
             "Post of what",
-            "The name of a material, such as 'southern pine, treated' or 'western redcedar'.\n"
+            "The name of a material, such as 'southern pine, treated' or 'western redcedar'. "
             "All: yardfast materials",
             lambda text, _: {"material": read.material(text)},
             "southern pine, treated",

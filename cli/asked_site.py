@@ -26,7 +26,7 @@ HILLS = (
 )
 WINDS = (
     Choice("advisory", "a wind advisory: gusts from 46 mph (74 km/h)"),
-    Choice("warning", "a severe-thunderstorm or high-wind warning: gusts from 58 mph (93 km/h)"),
+    Choice("warning", "a severe-thunderstorm or high-wind warning: from 58 mph (93 km/h)"),
     Choice("code", "the building department's number"),
     Choice("record", "a record of local gusts"),
 )
@@ -55,7 +55,7 @@ SITE = (
     Question(
         "ground",
         "The ground under it?",
-        "How it holds against sliding, and how far an edge sinks in before the piece goes over.\n"
+        "How it holds against sliding, and how far an edge sinks in before the piece goes over. "
         "If you do not know, the softer lawn is taken.",
         choose("ground", GROUNDS),
         "wet lawn",
@@ -66,7 +66,7 @@ SITE = (
     Question(
         "around",
         "What is around it?",
-        "Gusts near the ground are slower behind houses and trees, but only where these stand\n"
+        "Gusts near the ground are slower behind houses and trees, but only where these stand "
         "all round for 1,500 ft. Over open water they are faster. A fence does not count.",
         choose("around", AROUND),
         "open",
@@ -77,7 +77,7 @@ SITE = (
     Question(
         "hill",
         "On or near the top of a hill, ridge or bluff?",
-        "Gusts run faster there. The steepest that the standard knows is then taken; the file\n"
+        "Gusts run faster there. The steepest that the standard knows is then taken; the file "
         "says where to put a smaller number, if the building department has one.",
         choose("hill", HILLS),
         "no",
@@ -89,7 +89,7 @@ SITE = (
     Question(
         "asked",
         "What should it stand, tied down if need be?",
-        "This is what you ask of it, not the wind of your place: that, the building department\n"
+        "This is what you ask of it, not the wind of your place: that, the building department "
         "knows. Warnings state the gust that they start at.",
         choose("asked", WINDS),
         "warning",
@@ -100,7 +100,7 @@ SITE = (
     Question(
         "code wind",
         "Their wind speed, such as '.. mph'",
-        "The 3-second gust of the map in your building code. Call the building department.\n"
+        "The 3-second gust of the map in your building code. Call the building department. "
         "Ctrl-C leaves without writing, until you know.",
         read.speed("wind"),
         follows=_code,
@@ -143,7 +143,7 @@ SITE = (
     Question(
         "record",
         "The greatest gust, or several: '10 years: .. mph, 50 years: .. mph'",
-        "Gusts, not mean winds, measured 10 m up in the open, as airports do. With how many\n"
+        "Gusts, not mean winds, measured 10 m up in the open, as airports do. With how many "
         "years it takes on the average until such a gust comes again, if that is known.",
         read.record,
         follows=lambda answers: answers["asked"] == "record",

@@ -4,6 +4,7 @@ import sys
 from argparse import Namespace
 from collections.abc import Mapping
 from pathlib import Path
+from textwrap import fill
 
 from .questions import Talk
 
@@ -77,9 +78,7 @@ def asked_file(kind: str, talk: Talk) -> str:
     from .questions import hold  # noqa: PLC0415
     from .starting_files import starting_file  # noqa: PLC0415
 
-    talk.say(
-        'Enter takes what stands in [ ], ? explains, "don\'t know" is an answer, Ctrl-C leaves.'
-    )
+    talk.say('Enter takes what is in [ ]; ? explains; "don\'t know" will do; Ctrl-C leaves.')
     typed: Mapping[str, str] = {}
     while True:
         answers, typed = hold(questions(kind), talk, typed)
@@ -88,7 +87,7 @@ def asked_file(kind: str, talk: Talk) -> str:
             return starting_file(kind, answers)
         talk.say("These do not go together:")
         for problem in problems:
-            talk.say(f"  {problem}")
+            talk.say(fill(problem, 79, initial_indent="  ", subsequent_indent="    "))
         talk.say("Once more; Enter keeps what you answered.")
 
 
@@ -101,7 +100,11 @@ class _Terminal:
 
     def ask(self, prompt: str) -> str:
         """Show a prompt and return the line that is typed."""
-        return input(prompt)
+        print(prompt, end="", flush=True)  # input() may put its prompt on standard error
+        try:
+            return input()
+        except UnicodeDecodeError:  # bytes that are no text: asked again
+            return "\N{REPLACEMENT CHARACTER}"
 
 
 def _problems(text: str) -> list[str]:

@@ -5,6 +5,7 @@ Nothing here reads a keyboard or prints: a Talk does, at a terminal or by a scri
 
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
+from textwrap import fill
 from typing import Protocol
 
 Answers = Mapping[str, str]
@@ -16,6 +17,7 @@ Reader = Callable[[str, Answers], Answers]
 Default = str | Callable[[Answers], str]
 
 _LONGEST = 60
+_SCREEN = 79
 _DO_NOT_KNOW = frozenset(
     {"don't know", "dont know", "do not know", "i don't know", "i dont know", "not known"}
     | {"unknown", "dunno", "no idea", "not sure", "unsure"}
@@ -147,8 +149,7 @@ def _put(question: Question, default: str, head: str, answers: dict[str, str], t
     while True:
         text = talk.ask(prompt).strip()
         if text == "?":
-            for line in question.explanation.splitlines():
-                talk.say(lead + line)
+            _tell(talk, lead, question.explanation)
             continue
         said = ""
         if _plain(text) in _DO_NOT_KNOW:
@@ -158,16 +159,20 @@ def _put(question: Question, default: str, head: str, answers: dict[str, str], t
             )
         text = text or default
         if not text:
-            talk.say(f"{lead}This has no default: nobody but you can know it. '?' explains.")
+            _tell(talk, lead, "This has no default: nobody but you can know it. '?' explains.")
             continue
         try:
             answers.update(question.read(text, answers))
         except AnswerError as wrong:
-            talk.say(f"{lead}{wrong}")
+            _tell(talk, lead, str(wrong))
             continue
         if said:
-            talk.say(lead + said)
+            _tell(talk, lead, said)
         return text
+
+
+def _tell(talk: Talk, lead: str, text: str) -> None:
+    talk.say(fill(text, _SCREEN, initial_indent=lead, subsequent_indent=lead))
 
 
 def _default(question: Question, answers: Answers) -> str:

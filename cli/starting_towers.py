@@ -87,7 +87,7 @@ def post(answers: Answers) -> list[str]:
 def wheel(answers: Answers) -> list[str]:
     """Return the parts of a starting wheel."""
     metric, span = is_metric(answers["height"]), metres(answers["across"]) / 2.0
-    wide = 4.0 * INCH
+    wide = 0.1 if metric else 4.0 * INCH
     reach = rounded_up(_clear_of_body(answers, span) + INCH, metric)
     width = min(0.35, 2.6 / int(answers["blades"])) * span
     foot = dict(answers) | {

@@ -82,3 +82,7 @@ class Design:
     def table(self, kind: type[T]) -> T:
         """Return what the room that owns ``kind`` read from this file. KeyError if it read none."""
         return cast(T, self.tables[kind])
+
+    def several(self, kind: type[T]) -> tuple[T, ...]:
+        """Return all that a table which may stand many times gave; empty where there is none."""
+        return cast(tuple[T, ...], self.tables.get(kind, ()))

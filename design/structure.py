@@ -193,7 +193,7 @@ def _ground_contact(design: Design, bodies: tuple[Body, ...]) -> tuple[Array, tu
         if face.is_empty:
             continue
         points.append(plane.coordinates(face))
-        kind = _contact_kind(design.parts[body.part])
+        kind = contact_kind(design.parts[body.part])
         patches.append(Patch(face, body.part, kind))
     return (np.vstack(points) if points else np.empty((0, 2))), tuple(patches)
 
@@ -214,7 +214,7 @@ def touching_face(body: Body, level: float = 0.0) -> BaseGeometry:
     return plane.hull(points[np.abs(points[:, 2] - level) <= TOUCHING][:, :2])
 
 
-def _contact_kind(part: Part) -> str:
+def contact_kind(part: Part) -> str:
     """Return what a part rubs as: from its material, else as given, else wood."""
     of_material = materials.find(part.material).contact if part.material is not None else None
     return part.contact or of_material or "wood"

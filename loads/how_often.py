@@ -1,17 +1,23 @@
-"""How often a gust comes: speeds of other return periods from one of a map.
+"""How often a gust comes: by one speed of a map, or by two or more local ones.
 
-Not for coasts with hurricanes. The range of years for which the relation was fitted is not known
-here; below some 5 years it is an extrapolation.
+Not for coasts with hurricanes. The range of years for which the map's relation was fitted is not
+known here; below some 5 years it is an extrapolation.
 """
+
+from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import ArrayLike
 
 from ..design.shapes.shape import Array
 from .ranges import positive
+from .site import Site
 
 SHORTEST = np.exp(-3.6) / 12.0
 """The return period in years at which the relation's speed reaches 0."""
+
+LONGER = 2.0
+"""Times the longest known return period, up to which a rarer gust is told: judgement."""
 
 
 def speed_ratio(years: ArrayLike) -> Array:
@@ -40,3 +46,55 @@ def fifty_year_speed(speed: ArrayLike, years: ArrayLike) -> Array:
     In the unit of ``speed``; both broadcast. Errors and source as in ``speed_ratio``.
     """
     return np.asarray(speed, dtype=float) / speed_ratio(years)
+
+
+def years_between(speed: ArrayLike, years: ArrayLike, speeds: ArrayLike) -> Array:
+    """Return the return period T in years of ``speed`` (any shape), linear in ln T between values.
+
+    ``years`` (n,) and ``speeds`` (n,), n at least 2, both growing: what gust comes once in how many
+    years at a place, in the unit of ``speed``. The end pieces are drawn on, upward to twice the
+    longest period; beyond, infinite: rarer than that can be told. ValueError where the values do
+    not grow or a speed is not above 0. Source: the upper tail of a Gumbel distribution.
+    """
+    T, V = np.asarray(years, dtype=float), positive("speeds", speeds)
+    if T.ndim != 1 or T.shape != V.shape or len(T) < 2:
+        raise ValueError("years: expected two or more, each with its speed")
+    if np.any(positive("years", T)[1:] <= T[:-1]) or np.any(V[1:] <= V[:-1]):
+        raise ValueError("speeds: expected a greater one for each longer return period")
+    v = positive("speed", speed)
+    i = np.clip(np.searchsorted(V, v, side="right") - 1, 0, len(V) - 2)
+    across = (v - V[i]) / (V[i + 1] - V[i])
+    found = np.exp(np.log(T[i]) + across * (np.log(T[i + 1]) - np.log(T[i])))
+    return np.where(found <= LONGER * T[-1] * (1.0 + 1.0e-12), found, np.inf)
+
+
+@dataclass(frozen=True)
+class Recurrence:
+    """How often a gust comes: once in ``years``, infinite where rarer than can be told.
+
+    ``method`` is ``"local values"``, ``"peaks"`` or ``"map"``; ``longest`` in years is the period
+    that the answer rests on, twice which is the most that is told (None of a map).
+    """
+
+    years: float
+    method: str
+    longest: float | None
+
+
+def recurrence(gust: float, site: Site) -> Recurrence | None:
+    """Return how often a forecast ``gust`` in m/s comes at the site; None where it cannot be told.
+
+    By the site's own ``gusts`` where it has them. Else from the map of an ASCE method with its
+    return period, by ``return_period``. None too while it is not said to lie outside hurricane
+    regions, for which neither holds.
+    """
+    if site.hurricane is not False:
+        return None
+    if len(site.gusts) >= 2:
+        years = sorted(site.gusts)
+        T = years_between(gust, years, [site.gusts[each] for each in years])
+        return Recurrence(float(T), "local values", years[-1])
+    if site.method.startswith("ASCE") and site.return_period is not None:
+        V_50 = fifty_year_speed(site.wind, site.return_period)
+        return Recurrence(float(return_period(gust / V_50)), "map", None)
+    return None

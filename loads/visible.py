@@ -11,6 +11,10 @@ from ..design.plane import Polygons
 from ..design.shapes.shape import Array
 
 
+ALIKE = 1.0e-9
+"""Coefficients that differ less are equal: the part named first in the file then hides."""
+
+
 @dataclass(frozen=True)
 class Faces:
     """Area (bodies, D) in m2 and centroid across the wind and above ground (bodies, D) in m."""
@@ -42,9 +46,9 @@ def visible_outlines(
             apart = low[j] >= high[i] - 1e-9 or low[i] >= high[j] - 1e-9
             if i == j or apart or body.part == other.part or stack[body.part] != stack[other.part]:
                 continue
-            hides = coefficient[j] > coefficient[i]
+            hides = coefficient[j] > coefficient[i] * (1.0 + ALIKE)
             if j < i:
-                hides |= coefficient[j] == coefficient[i]
+                hides |= np.abs(coefficient[j] - coefficient[i]) <= ALIKE * coefficient[i]
             if hides.any():
                 visible[i, hides] = plane.difference(visible[i, hides], outlines[j, hides])
     return visible

@@ -5,16 +5,6 @@ from functools import cache
 
 from .. import references, units
 
-GROUPS = (
-    "stake",
-    "screw anchor",
-    "manufactured-home anchor",
-    "buried weight",
-    "deadman",
-    "pier",
-    "slab bolt",
-)
-
 
 @dataclass(frozen=True)
 class Head:

@@ -5,7 +5,6 @@ from functools import cache
 
 from .. import references, units
 from ..references import Row
-from ..references.table import weakest
 
 STRETCH_AT = 0.2
 """Of the breaking load, at which the stretch of a line is stated."""
@@ -29,7 +28,8 @@ class GuyLine:
 
     ``of`` is ``"rope"`` or ``"cable"``. ``end`` is how it is made fast unless the builder says
     otherwise. ``wet_share`` of the breaking load is left when wet. ``stiffness`` in N is the pull
-    over the strain that it causes (EA), at a fifth of the breaking load.
+    over the strain that it causes (EA), at a fifth of the breaking load. ``confidence`` is that of
+    the breaking load, ``stretch_confidence`` that of stretch and wet share.
     """
 
     name: str
@@ -42,6 +42,7 @@ class GuyLine:
     note: str
     source: str
     confidence: str
+    stretch_confidence: str
 
 
 def find(name: str) -> GuyLine:
@@ -97,8 +98,8 @@ def _by_size(kind: Row) -> dict[str, list[Row]]:
 
 
 def _line(kind: Row, size: str, rows: list[Row]) -> GuyLine:
-    weakest_row = min(rows, key=lambda row: float(row[kind["column"]]))
-    breaking = float(weakest_row[kind["column"]]) * units.factor("lbf")
+    lowest = min(rows, key=lambda row: float(row[kind["column"]]))
+    breaking = float(lowest[kind["column"]]) * units.factor("lbf")
     return GuyLine(
         name=f"{kind['name']} {size}",
         of=kind["of"],
@@ -108,8 +109,9 @@ def _line(kind: Row, size: str, rows: list[Row]) -> GuyLine:
         stiffness=STRETCH_AT * breaking / (float(kind["stretch_percent"]) / 100.0),
         end=end(kind["end"]),
         note=kind["note"],
-        source=f"{weakest_row['source']}; {kind['source']}",
-        confidence=weakest([weakest_row["confidence"], kind["confidence"]]),
+        source=f"{lowest['source']}; {kind['source']}",
+        confidence=lowest["confidence"],
+        stretch_confidence=kind["confidence"],
     )
 
 

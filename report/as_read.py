@@ -1,5 +1,6 @@
 """The design as it was read, for the builder to compare: every width of every part, and weight."""
 
+from collections import Counter
 from dataclasses import dataclass
 from math import cos, pi, tan
 
@@ -8,10 +9,14 @@ from ..design.model import Part
 from ..design.shapes.ball import Ball
 from ..design.shapes.bodies import Cone, Shell, Solid
 from ..design.shapes.boxes import Box
+from ..design.shapes.cutout import Cutout
 from ..design.shapes.flat import Frame, Panel, Plate
 from ..design.shapes.gables import Gable
+from ..design.shapes.member import Member
 from ..design.shapes.plans import Plan, Rectangle, Regular
+from ..design.shapes.roofs import Dome, Vault
 from ..design.shapes.rotor import Rotor
+from ..design.shapes.weight import Weight
 from .amounts import Amounts
 from .lines import Line, wrapped
 
@@ -19,7 +24,9 @@ from .lines import Line, wrapped
 def as_read(examination: Examination, amounts: Amounts, brief: bool = False) -> list[Line]:
     """Return what was read of every part; ``brief`` without repeating units and words."""
     size = _Brief(amounts) if brief else _Spoken(amounts)
-    told = "; ".join(_part(part, size) for part in examination.design.parts)
+    copies = Counter(body.part for body in examination.structure.bodies)
+    parts = examination.design.parts
+    told = "; ".join(_part(part, copies[i], size) for i, part in enumerate(parts))
     widths = " (flats / points / side)" if " / " in told else ""
     return wrapped(
         f"As read{size.key}{widths}: {told}. {_balance(examination, amounts)}", rest="  "
@@ -89,9 +96,9 @@ class _Brief(_Spoken):
         return f"{sides} sides of {side}, {middle} to the middle"
 
 
-def _part(part: Part, size: _Spoken) -> str:
-    copies = f"{part.place.count} x " if part.place.count > 1 else ""
-    return f"{copies}{part.name} {_shape(part, size)}".rstrip()
+def _part(part: Part, copies: int, size: _Spoken) -> str:
+    many = f"{copies} x " if copies > 1 else ""
+    return f"{many}{part.name} {_shape(part, size)}".rstrip()
 
 
 def _shape(part: Part, size: _Spoken) -> str:
@@ -106,8 +113,15 @@ def _shape(part: Part, size: _Spoken) -> str:
             return f"{_plan(Regular(sides, bottom), size)}, {length(height)} high, {hollow}"
         case Box() as box:
             return _box(box, size)
-        case Gable(long, wide, height):
+        case Gable(long, wide, height) | Vault(long, wide, height):
             return f"{length(long)} along the ridge, {length(wide)} wide, {length(height)} high"
+        case Dome(across, height):
+            return f"{length(across)} across, {length(height)} high"
+        case Member() as member:
+            return f"{_section(member, size)}, {length(member.length)} long"
+        case Cutout() as cut:
+            face = f"{length(cut.width)} by {length(cut.height)} high"
+            return f"{face}, {length(cut.thickness)} thick"
         case Plate() as plate:
             hole = f", hole {length(plate.hole)}" if plate.hole > 0.0 else ""
             return f"{_plan(plate.plan, size)}, {length(plate.thickness)} thick{hole}"
@@ -122,8 +136,10 @@ def _shape(part: Part, size: _Spoken) -> str:
         case Rotor() as wheel:
             turning = "spinning" if wheel.spins else "locked"
             return f"{wheel.blades} blades of {length(wheel.span)}, {turning}"
+        case Weight() if part.mass is not None:
+            return size.amounts.mass(part.mass)
         case _:
-            return "a weight" if part.mass is None else size.amounts.mass(part.mass)
+            return ""
 
 
 def _ends(sides: int, bottom: float, top: float, size: _Spoken) -> str:
@@ -146,6 +162,12 @@ def _plan(plan: Plan, size: _Spoken) -> str:
     return size.polygon(size.length(plan.across), points, side)
 
 
+def _section(member: Member, size: _Spoken) -> str:
+    if member.is_round:
+        return f"{size.length(member.across)} across"
+    return f"{size.length(member.width)} by {size.length(member.depth)}"
+
+
 def _box(box: Box, size: _Spoken) -> str:
     said = f"{size.length(box.length)} by {size.length(box.width)}"
     top = box.top_plan
@@ -165,9 +187,15 @@ def _outline(part: Part) -> Plan | None:
             return Regular(sides, across)
         case Plate(plan) | Frame(plan):
             return plan
-        case Box(length, width) | Gable(length, width) | Panel(length, _, width):
+        case Box(length, width) | Gable(length, width) | Vault(length, width):
             return Rectangle(length, width)
-        case Ball(across):
+        case Panel(width, _, thickness):
+            return Rectangle(width, thickness)
+        case Cutout() as cut:
+            return Rectangle(cut.width, cut.thickness)
+        case Member(width=width, depth=depth) if width > 0.0:
+            return Rectangle(width, depth)
+        case Ball(across) | Dome(across) | Member(across=across):
             return Regular(0, across)
         case _:
             return None

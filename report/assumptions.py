@@ -9,18 +9,10 @@ import numpy as np
 
 from .. import materials
 from ..checks.examination import Examination
-from ..checks.limits import COEFFICIENT_BAND
-from ..design.model import Part
-from ..design.shapes.bodies import Cone, Shell, Solid
-from ..design.shapes.flat import Frame, Plate
-from ..design.shapes.plans import Regular
-from ..design.shapes.rotor import Rotor
-from ..loads.methods import air_density
-from .amounts import LB_FT3, Amounts
-from .given import given_parts
+from .amounts import Amounts
+from .assumed_wind import shape_assumptions, wind_assumptions
 from .remark import Remark, joined
 
-_TABLED_SIDES = (0, 4, 6, 8)
 _LUMBER = re.compile(r"^(.*) is ([\d /]+) in (?:wide and|by) ([\d /]+) in(?: high)?$")
 _SHEET = re.compile(r"^(.*) is ([\d /.]+ in) thick$")
 _STEEPEST_TOLD = radians(1.0)
@@ -36,8 +28,8 @@ def assumptions(examination: Examination) -> tuple[Remark, ...]:
         *_level(examination, amounts),
         *_friction(examination),
         *_held_together(examination),
-        *_wind(examination),
-        *_shapes(examination),
+        *wind_assumptions(examination),
+        *shape_assumptions(examination),
         *_basis(examination),
     )
 
@@ -168,123 +160,17 @@ def _friction(examination: Examination) -> Iterator[Remark]:
 
 
 def _held_together(examination: Examination) -> Iterator[Remark]:
-    if len(examination.design.parts) > 1:
+    loose = [part.name for part in examination.design.parts if part.loose]
+    if loose:
+        yield Remark(
+            f"All parts but {joined(loose)} are taken as held together; those are loose, held "
+            "by their weight alone, and judged about their own contact as well.",
+            f"held together but for {joined(loose)}",
+        )
+    elif len(examination.design.parts) > 1:
         yield Remark(
             "All parts are taken as held together, so that it tips and slides as one piece.",
             "held together",
-        )
-
-
-def _wind(examination: Examination) -> Iterator[Remark]:
-    site, exposed = examination.site, examination.exposed
-    code = site.method.startswith("ASCE")
-    if site.elevation is None:
-        rho = air_density(site)
-        yield Remark(
-            f"Air is taken as at sea level, {rho:.3f} kg/m3 ({rho / LB_FT3:.4f} lb/ft3): 5,000 ft "
-            "(1,500 m) up the same wind pushes about a sixth less.",
-            "air of sea level",
-        )
-    if site.exposure is None:
-        yield Remark(
-            "No surroundings are given: a forecast gust is taken to reach it over open ground.",
-            "open ground around",
-        )
-    if site.topographic is None and site.method != "gust":
-        yield Remark(
-            "No hill, ridge or bluff is taken to speed the wind up, since 'topographic' is not "
-            "given.",
-            "no hill",
-        )
-    if code and site.wind_kind is None:
-        yield Remark("The wind is taken as an ultimate speed of the code's map.", "ultimate wind")
-    if code:
-        yield from _gust_effect(examination)
-    if exposed.suction.area.any():
-        yield Remark(
-            "Wind is taken to lift closed tops, roofs and decks as well, where that is worse: the "
-            "coefficients are a judgement after ASCE/SEI 7.",
-            "wind lifts tops",
-        )
-    apart = len(set(examination.structure.stack)) > 1
-    copies = any(part.place.count > 1 for part in examination.design.parts)
-    if site.sheltering:
-        yield Remark(
-            "What stands clear behind another part is counted as sheltered (ISO 4302).",
-            "shelter behind parts counted",
-        )
-    elif apart or copies:
-        yield Remark(
-            "Parts that stand apart, and copies of a ring, each take their full wind: no shelter "
-            "behind one another is counted.",
-            "no shelter between parts",
-        )
-    yield Remark(
-        f"The range takes wind coefficients {100 * COEFFICIENT_BAND:.0f} % off either way: a "
-        "judgement.",
-        f"range {100 * COEFFICIENT_BAND:.0f} % by judgement",
-    )
-
-
-def _gust_effect(examination: Examination) -> Iterator[Remark]:
-    low, high = examination.wind.gust_factor.min(), examination.wind.gust_factor.max()
-    said = f"{low:.2f}" if f"{low:.2f}" == f"{high:.2f}" else f"{low:.2f} to {high:.2f}"
-    yield Remark(
-        f"The gust effect factor is the computed one, {said} (ASCE/SEI 7 26.11.4), since a gust "
-        "takes in a small piece whole; 0.85 is permitted.",
-        f"gust effect factor {said}",
-    )
-    named = dict(zip(examination.exposed.kinds, examination.wind.directionality, strict=True))
-    listed = joined(f"{value:.2f} ({kind})" for kind, value in named.items() if kind != "none")
-    yield Remark(
-        f"Directionality Kd by each part's own kind, 1.00 where the code names none: {listed}.",
-        f"Kd {listed}",
-    )
-
-
-def _shapes(examination: Examination) -> Iterator[Remark]:
-    for part, given in zip(examination.design.parts, given_parts(examination.design), strict=True):
-        sides = _sides(part)
-        if sides == 0 and part.surface is None:
-            yield Remark(
-                f"The round surface of {part.name} is taken as rough; smooth takes less wind.",
-                f"{part.name} rough",
-            )
-        if sides is not None and sides not in _TABLED_SIDES:
-            like = {3: "a square's face", 5: "a square's face", 7: "a hexagon"}.get(
-                sides, "an octagon"
-            )
-            yield Remark(
-                f"No coefficient is published for the {sides} sides of {part.name}: it takes that "
-                f"of {like}.",
-                f"{part.name}: wind as on {like}",
-            )
-        if isinstance(part.shape, Rotor):
-            yield from _wheel(part, part.shape, "spins" in given)
-
-
-def _sides(part: Part) -> int | None:
-    match part.shape:
-        case Shell(sides) | Solid(sides) | Cone(sides):
-            return sides
-        case Plate(Regular(sides)) | Frame(Regular(sides)):
-            return sides
-        case _:
-            return None
-
-
-def _wheel(part: Part, wheel: Rotor, said: bool) -> Iterator[Remark]:
-    if wheel.spins and not said:
-        yield Remark(
-            f"{part.name} is taken to spin, since the file does not say that it is locked: "
-            "spinning it takes more wind.",
-            f"{part.name} spins",
-        )
-    if wheel.spins:
-        yield Remark(
-            f"A spinning {part.name} is taken to push as a whole disc can at most (momentum "
-            "theory), whatever its blades.",
-            f"{part.name} pushes as a disc",
         )
 
 

@@ -23,7 +23,7 @@ def check_notes(examination: Examination, check: Check) -> tuple[str, ...]:
         _factors(check),
         _bare(check),
         _nothing_left(check),
-        f"{check.remark}." if check.remark else None,
+        _remark(check),
     ]
     if examination.site.method.startswith("ASCE") and check.name in ("overturning", "sliding"):
         found.append("A pass means that the map wind just does not tip it.")
@@ -67,6 +67,14 @@ def _bare(check: Check) -> str | None:
     if check.bare is None or not isfinite(check.bare):
         return None
     return f"Bare factor of safety, without load factors: {check.bare:.2f}."
+
+
+def _remark(check: Check) -> str | None:
+    if not check.remark:
+        return None
+    if check.name.startswith("load: "):
+        return f"Worst of tipping, sliding and bearing: {check.remark}."
+    return f"{check.remark[0].upper()}{check.remark[1:]}."
 
 
 def _nothing_left(check: Check) -> str | None:

@@ -11,6 +11,7 @@ from .lines import Line, wrapped
 from .words import over_what
 
 _TITLE = "Checks without stakes"
+_ABOUT = 24
 _COLUMNS = "{:<11}{:<25}{:>13}  {:>13}   {}"
 
 
@@ -45,7 +46,9 @@ def _said(examination: Examination, check: Check) -> tuple[str, str]:
             over = over_what(examination, check.toward_deg or 0.0)
             return "push", f"over {over}"
         case name:
-            return name, ""
+            kind, _, of = name.partition(": ")
+            way = {"loose sliding": "slides"}.get(kind, kind)
+            return way, of if len(of) <= _ABOUT else f"{of[: _ABOUT - 3]}..."
 
 
 def engineer(examination: Examination, amounts: Amounts) -> list[Line]:

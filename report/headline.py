@@ -23,6 +23,7 @@ class Stand(Enum):
     HOPELESS = "nothing here holds it"
     SINKS = "the ground gives way"
     PUSHED = "people tip it"
+    IN_PART = "a loose part or a named load fails"
 
 
 def stand_of(examination: Examination) -> Stand:
@@ -41,7 +42,9 @@ def stand_of(examination: Examination) -> Stand:
     failing = [check.name for check in examination.checks if not check.passes]
     if "push" in failing:
         return Stand.PUSHED
-    return Stand.SINKS if failing else Stand.STANDS
+    if "bearing" in failing:
+        return Stand.SINKS
+    return Stand.IN_PART if failing else Stand.STANDS
 
 
 def width_helps(examination: Examination) -> bool:
@@ -158,6 +161,12 @@ def _remedy(examination: Examination, amounts: Amounts) -> tuple[str, bool]:
                 f"of {who} tips it; not checked: {_first_unchecked(examination)}.",
                 False,
             )
+        case Stand.IN_PART:
+            return (
+                f"FASTEN WHAT FAILS. The whole stands untied in the {wind}, {spare}, but not "
+                f"{_failing(examination)}; not checked: {_first_unchecked(examination)}.",
+                False,
+            )
         case Stand.STANDS:
             above = amounts.bare_gust(examination.site.wind, "near")
             how = "stake it" if examination.standing.ground.stakes_possible else "tie it down"
@@ -166,6 +175,16 @@ def _remedy(examination: Examination, amounts: Amounts) -> tuple[str, bool]:
                 f"{_first_unchecked(examination)}. Above {above}, {how}.",
                 True,
             )
+
+
+def _failing(examination: Examination) -> str:
+    """Return which loose parts and named loads fail: ``its loose cap``, ``under 'bench'``."""
+    found: dict[str, None] = {}
+    for check in examination.checks:
+        kind, _, name = check.name.partition(": ")
+        if not check.passes:
+            found[f"under the load '{name}'" if kind == "load" else f"its loose {name}"] = None
+    return joined(found, "nor")
 
 
 def _why_it_falls(examination: Examination) -> str:

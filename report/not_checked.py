@@ -44,7 +44,7 @@ def not_checked(examination: Examination) -> tuple[Remark, ...]:
 
 
 def _joints(examination: Examination) -> Remark | None:
-    names = [part.name for part in examination.design.parts]
+    names = [part.name for part in examination.design.parts if not part.loose]
     if len(names) < 2:
         return None
     said = joined(names) if len(names) <= _NAMED else f"its {len(names)} parts"

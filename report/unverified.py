@@ -5,6 +5,7 @@ from collections.abc import Iterator
 
 from .. import materials, references
 from ..checks.examination import Examination
+from ..design.shapes.cutout import Cutout
 from ..design.shapes.flat import Panel
 from ..design.shapes.rotor import Rotor
 from .assumptions import first_source, plain_source
@@ -21,6 +22,7 @@ _KINDS = {
     "octagonal": "Hexagonal",
     "round": "Round",
     "gable": "Square",
+    "vault": "Square",
     "3 sides": "Square",
     "5 sides": "Square",
     "7 sides": "Hexagonal",
@@ -92,10 +94,12 @@ def _coefficients(examination: Examination) -> Iterator[str]:
                 )
                 yield _sentence(f"force coefficients of {what} bodies", row["source"])
                 break
-    panels = [p.shape for p in examination.design.parts if isinstance(p.shape, Panel)]
-    if panels:
+    shapes = [part.shape for part in examination.design.parts]
+    panels = [shape for shape in shapes if isinstance(shape, Panel)]
+    boards = [*panels, *(shape for shape in shapes if isinstance(shape, Cutout))]
+    if boards:
         yield from _of_table("wind/asce7_cf_solid_signs_AB", "force coefficients of solid signs")
-    if any(panel.width >= 2.0 * panel.height for panel in panels):
+    if any(board.width >= 2.0 * board.height for board in boards):
         yield from _of_table("wind/asce7_cf_solid_signs_C", "coefficients of wide signs, Case C")
     lattices = any(panel.solidity < 1.0 for panel in panels)
     wheels = any(isinstance(p.shape, Rotor) for p in examination.design.parts)

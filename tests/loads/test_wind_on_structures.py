@@ -14,8 +14,8 @@ from yardfast.checks.examination import examine
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.bodies import Cone, Shell, Solid
 from yardfast.design.shapes.boxes import Box
-from yardfast.design.shapes.gables import Gable
 from yardfast.design.shapes.flat import Panel, Plate
+from yardfast.design.shapes.gables import Gable
 from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.shapes.rotor import Rotor
 

@@ -111,7 +111,10 @@ def filled(shape) -> Manifold:
     match shape:
         case Gable():
             return mesh_of(replace(shape, thickness=None))
-        case Dome() | Vault() | Member():
+        case Dome(across, height):
+            radius = (across**2 / 4 + height**2) / (2 * height)
+            return _ball_above_ground(radius, height - radius, 2 * ROUND)
+        case Vault() | Member():
             return mesh_of(replace(shape, wall=None))
         case Cutout():
             return mesh_of(replace(shape, holes=()))
@@ -263,8 +266,8 @@ def _member(stick: Member):
     return whole.trim_by_plane(tuple(-normal), float(-normal @ end))
 
 
-def _ball_above_ground(radius, centre):
-    ball = Manifold.sphere(radius, FINE).translate((0, 0, centre))
+def _ball_above_ground(radius, centre, count=FINE):
+    ball = Manifold.sphere(radius, count).translate((0, 0, centre))
     return ball.trim_by_plane((0, 0, 1), 0.0)
 
 

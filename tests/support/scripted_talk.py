@@ -1,5 +1,10 @@
 """A talk by a script: what is typed line by line, and what was said and asked."""
 
+from yardfast.checks.inputs import read_text
+from yardfast.cli.new import asked_file
+
+ENTER = ""
+
 
 class ScriptedTalk:
     """Answers from a list; no more input when it is used up, or a line raises what it holds."""
@@ -24,3 +29,14 @@ class ScriptedTalk:
     @property
     def heard(self):
         return "\n".join([*self.said, *self.asked])
+
+
+def answered(kind, *lines):
+    """The design and its text for the lines typed; Enter for all that is left."""
+    talk = ScriptedTalk(*lines, *[ENTER] * (40 - len(lines)))
+    text = asked_file(kind, talk)
+    return read_text(text), text, talk
+
+
+def part(design, name):
+    return next(each for each in design.parts if each.name == name)

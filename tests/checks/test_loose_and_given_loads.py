@@ -1,0 +1,130 @@
+"""Loose parts, swinging parts, coverings and named loads: each against statics by hand."""
+
+from dataclasses import replace
+from math import pi, sqrt
+
+import numpy as np
+import pytest
+from designs import design
+
+from yardfast.checks.examination import examine
+from yardfast.design.model import Part, Place
+from yardfast.design.shapes.bodies import Cone
+from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.flat import Panel, Plate
+from yardfast.design.shapes.gables import Gable
+from yardfast.design.shapes.plans import Rectangle
+from yardfast.design.structure import build_structure
+from yardfast.loads.given import GivenLoad
+
+G = 9.80665
+BASE = Part("base", Box(0.8, 0.8, 0.3), density=2000.0)
+UPPER = Part("upper", Box(0.4, 0.4, 0.6), Place(on="base"), density=400.0)
+
+
+def named(found, name):
+    return next(check for check in found.checks if check.name == name)
+
+
+def test_a_loose_body_tips_about_its_own_foot():
+    """W 0.2 over 1.325 (h/D 0.9/0.4) x 0.24 x 0.3 m of its own lever, or its diagonal."""
+    found = examine(design(BASE, replace(UPPER, loose=True)))
+    weight = 400 * 0.4 * 0.4 * 0.6 * G
+    h_over_d = 0.9 / 0.4
+    face = 1.3 + 0.1 * (h_over_d - 1) / 6
+    q = weight * 0.2 / (face * 0.24 * 0.3)
+    assert found.limits.tipping <= sqrt(q / 0.613) * (1 + 1e-9)
+    assert found.limits.tipping == pytest.approx(sqrt(q / 0.613), rel=0.02)
+    assert found.limits.loose_tips == "upper"
+    assert named(found, "loose: upper").utilization > found.overturning.utilization
+
+
+def test_a_fastened_body_has_no_check_of_its_own_and_the_whole_stands_longer():
+    fastened, loose = (
+        examine(design(BASE, UPPER)),
+        examine(design(BASE, replace(UPPER, loose=True))),
+    )
+    assert not any(check.name.startswith("loose") for check in fastened.checks)
+    assert fastened.limits.tipping > loose.limits.tipping
+    assert fastened.overturning == loose.overturning
+
+
+def test_a_loose_body_slides_on_what_it_stands_on():
+    """Wood on wood 0.40 (EN 13814): F <= 0.40 W, on paving the whole has 0.60."""
+    found = examine(design(BASE, replace(UPPER, loose=True)))
+    check = named(found, "loose sliding: upper")
+    weight = 400 * 0.4 * 0.4 * 0.6 * G
+    assert check.capacity == pytest.approx(0.40 * weight / 1.5, rel=1e-6)
+
+
+def test_what_stands_on_a_loose_body_goes_with_it():
+    lid = Part("lid", Plate(Rectangle(0.4, 0.4), 0.05), Place(on="upper"), density=2000.0)
+    without = examine(design(BASE, replace(UPPER, loose=True)))
+    with_lid = examine(design(BASE, replace(UPPER, loose=True), lid))
+    assert named(with_lid, "loose sliding: upper").capacity > (
+        named(without, "loose sliding: upper").capacity
+    )
+
+
+def test_a_swinging_sign_pulls_at_its_hook():
+    board = Part("board", Panel(0.6, 0.4, 0.02), Place(at=(0, 0, 0.9)), density=500.0)
+    fixed, swings = (
+        examine(design(BASE, board)),
+        examine(design(BASE, replace(board, hangs_at=1.6))),
+    )
+    i = int(np.argmin(np.abs(fixed.wind.azimuths)))
+    base = fixed.exposed.below[0, i] * fixed.exposed.up[0, i]
+    area = fixed.exposed.below[1, i]
+    assert swings.wind.force[i] == pytest.approx(fixed.wind.force[i])
+    assert swings.wind.force_height[i] * swings.wind.force[i] == pytest.approx(
+        (base + area * 1.6) * 0.613 * 400, rel=1e-6
+    )
+
+
+@pytest.mark.parametrize(
+    ("shape", "area", "height"),
+    [
+        (Gable(2.0, 1.2, 0.8), 2 * 2.0 * 1.0, 0.4),
+        (Cone(4, 1.2, 0.8), 4 * 0.5 * 1.2 * 1.0, 0.8 / 3),
+        (Cone(0, 1.2, 0.8), pi * 0.6 * 1.0, 0.8 / 3),
+    ],
+    ids=["gable, slopes of 1 m", "pyramid, slopes of 1 m", "cone, slope of 1 m"],
+)
+def test_a_covering_adds_its_weight_over_the_slopes(shape, area, height):
+    """Plane geometry: a 3-4-5 slope of 1 m; a triangle's centroid at a third of its height."""
+    bare = build_structure(design(Part("roof", shape, density=500.0)))
+    tiled = build_structure(design(Part("roof", shape, density=500.0, covering=10.0)))
+    added = tiled.mass("typical") - bare.mass("typical")
+    assert added == pytest.approx(10.0 * area)
+    moment = tiled.mass("typical") * tiled.centre_of_mass("typical")[2]
+    before = bare.mass("typical") * bare.centre_of_mass("typical")[2]
+    assert (moment - before) / added == pytest.approx(height)
+
+
+def _bench(load):
+    seat = Part("seat", Plate(Rectangle(1.2, 0.6), 0.05), Place(on="base"), density=500.0)
+    drawn = design(Part("base", Box(0.4, 0.4, 0.4), density=500.0), seat)
+    return replace(drawn, tables={**drawn.tables, GivenLoad: (load,)})
+
+
+def test_somebody_on_the_end_of_a_bench_tips_it():
+    """800 N 0.55 m out, 0.35 m beyond the edge: 280 N m against (W 0.2) / 1.5."""
+    found = examine(_bench(GivenLoad("sitter", 800.0, (0.55, 0.0, 0.45), (0.0, 0.0, -1.0))))
+    check = named(found, "load: sitter")
+    weight = 500 * (0.4**3 + 1.2 * 0.6 * 0.05) * G
+    assert check.demand == pytest.approx(800 * 0.35)
+    assert check.capacity == pytest.approx(weight * 0.2 / 1.5)
+    assert not check.passes
+
+
+def test_somebody_in_the_middle_does_not():
+    found = examine(_bench(GivenLoad("sitter", 800.0, (0.0, 0.0, 0.45), (0.0, 0.0, -1.0))))
+    assert named(found, "load: sitter").passes
+
+
+def test_a_level_pull_tips_by_its_height_and_turns_with_the_piece():
+    load = GivenLoad("rope", 100.0, (0.0, 0.0, 0.4), (1.0, 0.0, 0.0))
+    straight = named(examine(_bench(load)), "load: rope")
+    turned = named(examine(replace(_bench(load), turn=0.5)), "load: rope")
+    assert straight.demand == pytest.approx(100 * 0.4)
+    assert turned.utilization == pytest.approx(straight.utilization, rel=1e-9)
