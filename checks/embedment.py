@@ -36,9 +36,21 @@ def depth_free(
     for _ in range(_ROUNDS):
         slope = 3.0 * d**2 - K
         d = d - (d**3 - K * d - 1.09 * h * K) / np.where(slope > 0.0, slope, 1.0)
-    A = K / MOST_COUNTED
-    root = np.sqrt(1.0 + 4.36 * h / np.where(A > 0.0, A, 1.0))
-    return np.where(d > MOST_COUNTED, 0.5 * A * (1.0 + root), d)
+    deep = depth_under_pressure(P, h, s * MOST_COUNTED / 3.0, b)
+    return np.where(d > MOST_COUNTED, deep, d)
+
+
+def depth_under_pressure(
+    force: ArrayLike, height: ArrayLike, pressure: ArrayLike, width: ArrayLike
+) -> Array:
+    """Return d = 0.5 A (1 + sqrt(1 + 4.36 h/A)) in m, A = 2.34 P/(S1 b), of a given S1 in Pa.
+
+    Only where ``pressure`` S1 is known to be that at a third of the depth that comes out; else
+    `depth_free` finds both. The rest as there.
+    """
+    P, h, S1, b = _arguments(force, height, pressure, width)
+    A = 2.34 * P / (S1 * b)
+    return np.asarray(0.5 * A * (1.0 + np.sqrt(1.0 + 4.36 * h / np.where(A > 0.0, A, 1.0))))
 
 
 def depth_constrained(moment: ArrayLike, lateral_bearing: ArrayLike, width: ArrayLike) -> Array:

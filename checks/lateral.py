@@ -1,7 +1,7 @@
 """How far a fastener can be pushed sideways before wood or steel yields: the six yield modes.
 
 Im and Is crush the main or the side piece along the whole shank; II turns the stiff shank in both;
-IIIm and IIIs bend it once, in the side or main piece beside the crushed one; IV bends it twice.
+IIIm and IIIs bend it once and crush the main or the side piece; IV bends it twice.
 """
 
 from collections.abc import Mapping

@@ -6,6 +6,7 @@ from math import pi
 _FOOT = 0.3048
 MPH = 0.44704
 _POUND = 0.45359237
+_POUND_FORCE = _POUND * 9.80665
 
 
 @dataclass(frozen=True)
@@ -44,6 +45,16 @@ DENSITY = Bounds(
 )
 MASS = Bounds(1.0e-6, 1.0e5 * _POUND, "more than 0 (1 mg) and at most 100,000 lb (45,360 kg)")
 ANGLE = Bounds(-2.0 * pi, 2.0 * pi, "from -360 to 360 degrees")
+TILT = Bounds(-pi / 2.0, pi / 2.0, "from -90 to 90 degrees")
+FORCE = Bounds(
+    0.0, 1.0e5 * _POUND_FORCE, "more than 0 and at most 100,000 lbf (445 kN)", above=True
+)
+COVERING = Bounds(
+    0.0,
+    100.0 * _POUND / _FOOT**2,
+    "more than 0 and at most 100 lb/ft2 (488 kg/m2)",
+    above=True,
+)
 ELEVATION = Bounds(-2000.0 * _FOOT, 30000.0 * _FOOT, "from -2,000 to 30,000 ft above the sea")
 SIDES = Bounds(3, 60, "0 (round) or 3 to 60", also=0)
 COUNT = Bounds(1, 500, "from 1 to 500")
@@ -55,6 +66,7 @@ FORMAT = Bounds(1, 1, "1, the only format so far")
 YEARS = Bounds(1.0, 1.0e5, "from 1 to 100,000 years")
 
 MOST_PARTS = 500
+MOST_CORNERS = 2000
 MOST_BYTES = 1_000_000
 
 DEFAULT_BOUNDS = {
@@ -65,6 +77,10 @@ DEFAULT_BOUNDS = {
     "mass": MASS,
     "angle": ANGLE,
     "ratio": RATIO,
+    "force": FORCE,
+    "area density": COVERING,
     "offset": OFFSET,
+    "outline": OFFSET,
+    "outlines": OFFSET,
     "count": COUNT,
 }

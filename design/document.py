@@ -8,12 +8,12 @@ from typing import Any, cast
 
 from .bounds import FORMAT, MOST_BYTES
 from .faults import DesignError, Fault
-from .kinds import typed
+from .kind_words import typed
 from .model import Design
 from .near_names import meant
 from .part_table import part_label, read_parts
 from .raw_values import shown
-from .row import Row
+from .row import Row, check_names
 from .scan import Spot, scan
 from .schema import Key, Reading, TableSpec
 
@@ -32,7 +32,7 @@ DESIGN_KEYS = (
     Key("format", "count", bounds=FORMAT),
 )
 
-_LATER_TABLES = ("anchor", "joint", "ballast", "guy", "load")
+_LATER_TABLES = ("anchor", "joint", "ballast", "guy")
 _DESIGN_WORDS = {
     "unit": "'units'",
     "title": "'name'",
@@ -129,14 +129,17 @@ def _other_tables(
             keys = ", ".join(key.name for key in spec.keys if key.required)
             reading.fault(None, None, f"no {heading}", f"the table {heading}", f"with {keys}")
         built: list[Any] = []
+        read: list[Row] = []
         for index, each in enumerate(rows):
-            part = part_label(each, index) if spec.many else None
+            part = part_label(each, index, spec.name) if spec.many else None
             row = Row(reading, Spot(spec.name, index), each, spec.keys, part)
             row.check_keys(spec.words, spec.later)
+            read.append(row)
             item = spec.build(row)
             if item is not None and not row.wrong:
                 built.append(item)
         if spec.many:
+            check_names(read, spec.name)
             found[spec.gives] = tuple(built)
         elif built:
             found[spec.gives] = built[0]
@@ -191,12 +194,13 @@ def _parsed(reading: Reading) -> Mapping[str, object] | None:
 
 def _add_findings(reading: Reading, data: Mapping[str, object]) -> None:
     """Add what the first look found, each with the part that it belongs to."""
-    value = data.get("part")
-    parts = cast("list[object]", value) if isinstance(value, list) else []
     for line, spot, problem in reading.scan.findings:
+        value = data.get(spot.table)
+        rows = cast("list[object]", value) if isinstance(value, list) else []
         part = None
-        if spot.table == "part" and 0 <= spot.number < len(parts):
-            part = part_label(cast("dict[str, object]", parts[spot.number]), spot.number)
+        if 0 <= spot.number < len(rows):
+            row = cast("dict[str, object]", rows[spot.number])
+            part = part_label(row, spot.number, spot.table)
         reading.faults.append(
             Fault(
                 reading.file,

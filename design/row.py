@@ -3,8 +3,11 @@
 from collections.abc import Mapping, Sequence
 from typing import cast
 
-from .kinds import belongs, read_kind, typed
+from .kind_words import belongs, typed
+from .kinds import read_kind
+from .lists_of_lengths import Corners
 from .near_names import meant, nearest
+from .raw_values import shown
 from .scan import Spot
 from .schema import Key, Reading
 
@@ -89,6 +92,14 @@ class Row:
         """Return what the person typed for a key, for repeating back."""
         return typed(self.data[key]) if key in self.data else key
 
+    def meant(self, key: str) -> str | None:
+        """Return the text that stands behind a key, or behind what was probably meant by it."""
+        for name, value in self.data.items():
+            right = name == key or (name not in self.keys and nearest(name, (key,)) == key)
+            if right and isinstance(value, str):
+                return value.strip()
+        return None
+
     def note(self, text: str) -> None:
         """Record how something was read, for repeating back."""
         where = f"{self.part}: " if self.part else ""
@@ -118,6 +129,33 @@ class Row:
         """Return three signed lengths in m."""
         return cast("tuple[float, float, float] | None", self._values.get(key))
 
+    def outline(self, key: str) -> Corners | None:
+        """Return an outline's points, signed lengths (x, z) in m."""
+        return cast("Corners | None", self._values.get(key))
+
+    def outlines(self, key: str) -> tuple[Corners, ...]:
+        """Return several outlines."""
+        return cast("tuple[Corners, ...] | None", self._values.get(key)) or ()
+
+    def named(self, key: str) -> str | float | None:
+        """Return a quantity in SI units, or the name that stands for it."""
+        return cast("str | float | None", self._values.get(key))
+
     def by_years(self, key: str) -> dict[float, float]:
         """Return quantities by years."""
         return cast("dict[float, float] | None", self._values.get(key)) or {}
+
+
+def check_names(rows: Sequence[Row], what: str) -> None:
+    """Record the names that stand more than once among the rows of one table."""
+    first: dict[str, int | None] = {}
+    for row in rows:
+        name = row.text("name")
+        if name is None:
+            continue
+        if name in first:
+            where = f"on line {first[name]}" if first[name] else "above"
+            expected = f"a name of its own: a {what} {where} has it already"
+            row.fault("name", shown(name), expected)
+        else:
+            first[name] = row.reading.scan.line(row.spot.at("name"))

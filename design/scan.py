@@ -10,6 +10,7 @@ from .near_names import nearest
 from .raw_values import HEADING_LINE, KEY_LINE, Problem, as_value, read_value, shown, without_note
 
 _HEADING = re.compile(r"[ \t]*(\[*)[ \t\"'“”‘’]*([A-Za-z0-9_.-]*)[^\]]*(\]*)")
+_NAME = re.compile(r"[ \t]*[\"']?name[\"']?[ \t]*=(.*)")
 _CONTROL = re.compile(r"[\x00-\x08\x0b-\x1f\x7f\ud800-\udfff]")
 
 
@@ -40,13 +41,14 @@ class Finding(NamedTuple):
 class Scan:
     """What the first look found: lines from 1, faults, and a text that leaves the faults out.
 
-    ``broken`` holds the keys whose values were left out.
+    ``broken`` holds the keys whose values were left out, ``names`` the names among what was.
     """
 
     text: str
     lines: Mapping[Spot, int]
     broken: frozenset[Spot]
     findings: tuple[Finding, ...]
+    names: frozenset[str]
 
     def line(self, spot: Spot) -> int | None:
         """Return the line of a key, else that of its table's heading."""
@@ -62,7 +64,13 @@ def scan(text: str, many: Mapping[str, bool], later: Collection[str] = ()) -> Sc
     clean = text.removeprefix("\ufeff").replace("\r\n", "\n").replace("\r", "\n")
     walk = _Walk(clean.replace("\u00a0", " "), many, later)
     walk.run()
-    return Scan("\n".join(walk.rows), walk.lines, frozenset(walk.broken), tuple(walk.findings))
+    return Scan(
+        "\n".join(walk.rows),
+        walk.lines,
+        frozenset(walk.broken),
+        tuple(walk.findings),
+        frozenset(walk.names),
+    )
 
 
 class _Walk:
@@ -80,6 +88,7 @@ class _Walk:
         self.seen: dict[tuple[Spot, str], int] = {}
         self.broken: set[Spot] = set()
         self.findings: list[Finding] = []
+        self.names: set[str] = set()
         self.skipping = False
 
     def run(self) -> None:
@@ -92,6 +101,7 @@ class _Walk:
                 self._heading(row)
             elif line and not line.startswith("#"):
                 if self.skipping:
+                    self._keep_name(row)
                     self.rows[row] = ""
                 else:
                     row = self._entry(row)
@@ -217,9 +227,16 @@ class _Walk:
         self, row: int, last: int, spot: Spot, problem: Problem, broken: bool = True
     ) -> None:
         self._note(row, spot, problem)
+        self._keep_name(row)
         self.rows[row : last + 1] = [""] * (last + 1 - row)
         if broken:
             self.broken.add(spot)
+
+    def _keep_name(self, row: int) -> None:
+        """Keep the name in a line that is left out: others may refer to it."""
+        match = _NAME.match(self.rows[row])
+        if match:
+            self.names.add(without_note(match[1]).strip(" \t\"'“”‘’"))
 
     def _note(self, row: int, spot: Spot, problem: Problem) -> None:
         self.findings.append(Finding(row + 1, spot, problem))

@@ -20,7 +20,8 @@ Names = Sequence[str] | Callable[[], Sequence[str]]
 class Key:
     """A key of a table: its kind is plain (text, count, flag …) or a kind of quantity.
 
-    ``choices`` are the accepted names of a choice, ``words`` answer others (in small letters);
+    ``choices`` are the accepted names of a choice, or of a quantity that may be given by a name;
+    ``words`` answer others (in small letters);
     ``bounds`` replace those of the kind, ``hint`` is given where the key is missing.
     """
 
