@@ -1,7 +1,7 @@
 """How hard wood bears on the shank of a fastener that is pushed sideways."""
 
 import numpy as np
-from numpy.typing import ArrayLike
+from numpy.typing import ArrayLike, NDArray
 
 from ..design.shapes.shape import Array
 from ..loads.ranges import not_negative, positive
@@ -36,8 +36,8 @@ def dowel_bearing(
     return PSI * np.where(from_quarter_inch(diameter), between, small)
 
 
-def from_quarter_inch(diameter: ArrayLike) -> Array:
-    """Return whether a diameter (…) in m is 1/4 in or more, where other rules begin (as bools)."""
+def from_quarter_inch(diameter: ArrayLike) -> NDArray[np.bool_]:
+    """Return whether a diameter (…) in m is 1/4 in or more, where other rules begin."""
     return np.round(np.asarray(diameter, dtype=float) / INCH, 9) >= 0.25  # 6.35 mm is 1/4 in
 
 

@@ -19,7 +19,10 @@ _HALVINGS = 50
 
 @dataclass(frozen=True)
 class Stakes:
-    """Stakes at ``points`` (n, 2) in m: what each must hold straight up and sideways, N."""
+    """Anchors at ``points`` (n, 2) in m: what each must hold straight up and sideways, N.
+
+    Stakes where the ground takes them, bolts into a slab.
+    """
 
     points: Array
     places: str
@@ -36,7 +39,7 @@ class Remedies:
     whether it would then ``base_slides`` still. Stakes end sliding by what they hold sideways.
     """
 
-    stakes: Stakes | None
+    stakes: Stakes
     ballast: float
     base_width: float | None
     base_slides: bool
@@ -48,7 +51,7 @@ def remedies(standing: Standing, actions: Actions, factors: Factors, slides: boo
     stakes = _stakes(standing, actions, factors, worst)
     width = _base_width(standing, factors, worst)
     return Remedies(
-        stakes=stakes if standing.ground.stakes_possible else None,
+        stakes=stakes,
         ballast=_ballast(standing, actions, factors, worst),
         base_width=width,
         base_slides=slides,

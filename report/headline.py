@@ -34,7 +34,7 @@ def stand_of(examination: Examination) -> Stand:
     if limits.sliding is not None and limits.sliding <= 0.0:
         return Stand.SLIDES
     if examination.needs_anchors:
-        if remedies.stakes is not None and remedies.stakes.pull <= most("anchor pull"):
+        if remedies.stakes.pull <= most("anchor pull"):
             return Stand.ANCHOR
         if remedies.ballast <= most("weight laid low") or width_helps(examination):
             return Stand.WEIGH
@@ -198,7 +198,6 @@ def _why_it_falls(examination: Examination) -> str:
 
 def _anchor(examination: Examination, amounts: Amounts) -> str:
     stakes = examination.remedies.stakes
-    assert stakes is not None
     what = hold_down(examination)
     number = counted(len(stakes.points), what, f"{what}s")
     number = number[0].upper() + number[1:]
@@ -229,8 +228,7 @@ def hold_down(examination: Examination) -> str:
     ground, stakes = examination.standing.ground, examination.remedies.stakes
     if not ground.stakes_possible:
         return "bolt"
-    pull = stakes.pull if stakes is not None else 0.0
-    if pull <= 0.0 or (ground.straight_pull and pull <= most("stake pull")):
+    if stakes.pull <= 0.0 or (ground.straight_pull and stakes.pull <= most("stake pull")):
         return "stake"
     return "ground anchor"
 

@@ -34,8 +34,6 @@ def way(label: str, text: str) -> list[Line]:
 
 def _stakes(examination: Examination, amounts: Amounts) -> str:
     ground, stakes = examination.standing.ground, examination.remedies.stakes
-    if stakes is None:
-        return f"{ground.stakes_note or 'none: ' + ground.name + ' takes no stakes'}"
     where = f"{len(stakes.points)}, one at each {stakes.places}"
     side = f"{amounts.pull(stakes.sideways)} sideways"
     up = f"{amounts.pull(stakes.pull)} up"

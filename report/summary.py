@@ -70,8 +70,6 @@ def _row(examination: Examination, amounts: Amounts) -> list[Line]:
     name = examination.design.name
     if not examination.needs_anchors:
         each = "none"
-    elif stakes is None:
-        each = "no stakes"
     else:
         each = amounts.pull(stakes.pull if stakes.pull > 0.0 else stakes.sideways)
     act = beyond if limits.act is None else amounts.act(limits.act).split()[0]

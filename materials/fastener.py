@@ -1,0 +1,66 @@
+"""What is known of one nail, screw, bolt or staple, in SI."""
+
+from dataclasses import dataclass, field
+
+NOT_STANDARD = "is not standardised: take it from the maker's sheet"
+
+
+@dataclass(frozen=True)
+class Fastener:
+    """A fastener: sizes in m, bending yield strength of its steel in Pa; None where unknown.
+
+    ``kind`` is "nail", "wood screw", "deck screw", "lag screw", "bolt" or "staple". ``diameter``
+    is that of the shank, of a screw the nominal one (across its thread), of a staple that of a leg.
+    ``thread_length`` is measured from the point, its tapered ``tip_length`` included.
+    ``head_diameter`` is the least published: of a hexagon head its width across flats.
+    A maker's own figures replace any of these: ``dataclasses.replace(found, head_diameter=…)``.
+    """
+
+    name: str
+    kind: str
+    diameter: float
+    length: float | None = None
+    shank: str = "smooth"
+    stainless: bool = False
+    hardened: bool = False
+    thread_length: float | None = None
+    root_diameter: float | None = None
+    tip_length: float | None = None
+    head_diameter: float | None = None
+    bending_yield: float | None = None
+    legs: int = 1
+    source: str = ""
+    confidence: str = "memory"
+    notes: tuple[str, ...] = field(default=())
+
+    def need(self, size: str) -> float:
+        """Return a size by its field's name. ValueError where it is not known."""
+        value = getattr(self, size)
+        if value is None:
+            spoken = size.replace("_", " ")
+            why = "was not given" if size == "length" else NOT_STANDARD
+            raise ValueError(f"{self.name}: its {spoken} {why}")
+        return float(value)
+
+    @property
+    def yielding_diameter(self) -> float:
+        """Return the diameter that bends and bears sideways: the root where there is a thread.
+
+        ValueError where that root is not known. Source: NDS 2018 12.3.7.
+        """
+        return self.need("root_diameter") if self.kind.endswith("screw") else self.diameter
+
+    @property
+    def withdrawal_kind(self) -> str | None:
+        """Return the name of the withdrawal equation that holds for it; None where none does.
+
+        A deck screw is taken as a wood screw of its nominal diameter (judgement).
+        """
+        if self.kind == "nail":
+            bare = "stainless nail" if self.stainless else "smooth nail"
+            return "ring-shank nail" if self.shank == "ring" else bare
+        return {
+            "deck screw": "wood screw",
+            "wood screw": "wood screw",
+            "lag screw": "lag screw",
+        }.get(self.kind)

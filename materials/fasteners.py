@@ -1,0 +1,250 @@
+"""What a fastener's trade name means: its sizes and steel, from the published tables."""
+
+from collections.abc import Mapping
+from difflib import get_close_matches
+from functools import cache
+from typing import Any
+
+from .. import references, units
+from ..references import Row
+from ..references.table import weakest
+from .fastener import Fastener
+from .fastener_words import Words, read_words
+
+GIVEN = "diameter and length as given"
+_MOST_APART = 0.0005
+"""Inches between a given diameter and the nominal size that it is taken for."""
+
+
+def find(text: str) -> Fastener:
+    """Return the fastener that builders' words name, such as ``'#8 wood screw 2 in'``.
+
+    Nails by pennyweight and sort (``'16d sinker'``), screws by number and staples by gauge, lag
+    screws and bolts by fraction (``'3/8 lag screw 4 in'``), nails and screws also by diameter and
+    length (``'nail 0.131 in x 2 1/2 in'``). KeyError, with the nearest name, for one that is not
+    known; ValueError for a length that cannot be read or that it is not made in.
+    """
+    words = read_words(text)
+    kind = words.facts["kind"]
+    if "head" in words.facts and kind != "wood screw":
+        raise KeyError(f"{text!r}: heads are told apart of wood screws only")
+    if "hardened" in words.facts and kind != "nail":
+        raise KeyError(f"{text!r}: hardened steel is published of nails only")
+    return _BY_KIND[kind](words)
+
+
+def names() -> list[str]:
+    """Return the trade name of every size in the tables, without length where it has many."""
+    return [name for named in _tables().values() for name in named]
+
+
+def listing() -> list[Fastener]:
+    """Return every fastener of ``names()``, to be shown as a table."""
+    return [find(name) for name in names()]
+
+
+def _nail(words: Words) -> Fastener:
+    ring = words.facts.get("shank") == "ring"
+    sort = words.facts.get("sort", "")
+    if words.designation is None:
+        return _built(words, "nail", None, words.diameter)
+    if ring and sort:
+        raise _unknown(words)
+    name = f"{words.designation} {'ring-shank' if ring else sort} nail".replace("  ", " ")
+    row = _named("nail", name) or _named("nail", name.removesuffix(" nail"))
+    if row is None:
+        raise _unknown(words)
+    if "shortest_in" in row:
+        longest = _inches(row, "longest_in") or 0.0
+        shortest = _inches(row, "shortest_in") or 0.0
+        if words.length is not None and not shortest - 1e-6 <= words.length <= longest + 1e-6:
+            made = f"{row['shortest_in']} to {row['longest_in']} in"
+            raise ValueError(f"{words.text!r}: it is made {made} long")
+        length = words.length
+    else:
+        length = _inches(row, "length_in") or 0.0
+        if words.length is not None and abs(words.length - length) > 1e-4:
+            raise ValueError(f"{words.text!r}: it is {row['length_in']} in long")
+    return _built(
+        words,
+        "nail",
+        row,
+        _inches(row, "shank_dia_in"),
+        length=length,
+        thread_length=_inches(row, "thread_length_in"),
+        head_diameter=_inches(row, "head_dia_in"),
+    )
+
+
+def _wood_screw(words: Words) -> Fastener:
+    row = _sized(words, "wood screw", "nominal_dia_in")
+    if row is None:
+        return _built(words, "wood screw", None, words.diameter)
+    head = words.facts.get("head", "flat")
+    thread = "thread: two thirds of the length, NDS 2018 Appendix L3"
+    assumed = () if "head" in words.facts else ("head: flat, as none was named",)
+    return _built(
+        words,
+        "wood screw",
+        row,
+        _inches(row, "nominal_dia_in"),
+        thread_length=None if words.length is None else words.length * 2.0 / 3.0,
+        root_diameter=_inches(row, "root_dia_in"),
+        head_diameter=_inches(row, "washer_head_in" if head == "washer" else f"{head}_head_min_in"),
+        notes=(thread, *assumed),
+    )
+
+
+def _deck_screw(words: Words) -> Fastener:
+    row = _sized(words, "deck screw", "thread_outer_in")
+    note = "not standardised: head, root, thread and steel are the maker's"
+    diameter = words.diameter if row is None else _inches(row, "thread_outer_in")
+    return _built(words, "deck screw", row, diameter, steel=None, notes=(note,))
+
+
+def _lag_screw(words: Words) -> Fastener:
+    row = _sized(words, "lag screw", "dia_in")
+    if row is None:
+        return _built(words, "lag screw", None, words.diameter)
+    inch = units.factor("in")
+    L = words.length
+    return _built(
+        words,
+        "lag screw",
+        row,
+        _inches(row, "dia_in"),
+        thread_length=None if L is None else min(L / 2.0 + 0.5 * inch, 6.0 * inch, L),
+        root_diameter=_inches(row, "root_dia_in"),
+        tip_length=_inches(row, "tip_length_in"),
+        head_diameter=_inches(row, "head_across_flats_in"),
+        notes=("thread: half the length and 1/2 in, at most 6 in, NDS 2018 Appendix L2",),
+    )
+
+
+def _bolt(words: Words) -> Fastener:
+    carriage = words.facts.get("sort") == "carriage"
+    row = _sized(words, "carriage bolt" if carriage else "bolt", "dia_in")
+    if row is None:
+        raise _unknown(words)
+    head = _inches(row, "head_dia_min_in")
+    return _built(
+        words, "bolt", row, _inches(row, "dia_in"), "bolt", tip_length=0.0, head_diameter=head
+    )
+
+
+def _staple(words: Words) -> Fastener:
+    row = _named("staple", f"{words.designation} staple")
+    if row is None:
+        raise _unknown(words)
+    notes = ("NDS has no equation for staples",)
+    return _built(words, "staple", row, _inches(row, "leg_dia_in"), steel=None, legs=2, notes=notes)
+
+
+_BY_KIND = {
+    "nail": _nail,
+    "wood screw": _wood_screw,
+    "deck screw": _deck_screw,
+    "lag screw": _lag_screw,
+    "bolt": _bolt,
+    "staple": _staple,
+}
+
+
+def _built(
+    words: Words,
+    kind: str,
+    row: Row | None,
+    diameter: float | None,
+    steel: str | None = "nail or screw",
+    **sizes: Any,
+) -> Fastener:
+    """Put together what was said, what the size's row holds, and the steel by diameter."""
+    if diameter is None:
+        raise _unknown(words)
+    hardened = "hardened" in words.facts
+    strength = steel and _steel("hardened nail" if hardened else steel, diameter)
+    rows = [each for each in (row, strength) if each]
+    sources = [GIVEN] * (row is None) + [each["source"] for each in rows]
+    notes = [*sizes.pop("notes", ()), *(each.get("confidence_note", "") for each in rows)]
+    stainless = "stainless" in words.facts
+    if stainless and strength:
+        notes.append("steel taken as that of carbon steel: judgement")
+    known = [each["confidence"] for each in rows] + ["judgement"] * (stainless or row is None)
+    return Fastener(
+        name=words.text,
+        kind=kind,
+        diameter=diameter,
+        length=sizes.pop("length", words.length),
+        shank=words.facts.get("shank", "smooth") if kind == "nail" else "",
+        stainless=stainless,
+        hardened=hardened,
+        bending_yield=float(strength["Fyb_psi"]) * units.factor("psi") if strength else None,
+        source="; ".join(dict.fromkeys(sources)),
+        confidence=weakest(known),
+        notes=tuple(note for note in notes if note),
+        **sizes,
+    )
+
+
+def _steel(steel: str, diameter: float) -> Row | None:
+    """Return the row of bending yield strength for a diameter in m; None beyond the table."""
+    D = round(diameter / units.factor("in"), 6)
+    for row in references.table("wood/fastener_bending_yield").where("steel", steel):
+        if float(row["above_in"]) < D <= float(row["up_to_in"]):
+            return row
+    return None
+
+
+def _sized(words: Words, kind: str, column: str) -> Row | None:
+    """Return the row of a designation or of a diameter that is a nominal one; None for others.
+
+    KeyError where a designation is not in the table.
+    """
+    if words.designation is not None:
+        row = _named(kind, f"{words.designation} {kind}")
+        if row is None:
+            raise _unknown(words)
+        return row
+    for row in _tables()[kind].values():
+        nominal = float(row[column])
+        if words.diameter and abs(words.diameter / units.factor("in") - nominal) <= _MOST_APART:
+            return row
+    return None
+
+
+def _named(kind: str, name: str) -> Row | None:
+    return _tables()[kind].get(name)
+
+
+@cache
+def _tables() -> Mapping[str, Mapping[str, Row]]:
+    """Return the rows of every size by its trade name, by kind."""
+
+    def rows(table: str, name: str) -> dict[str, Row]:
+        return {name.format(**row): row for row in references.table(f"wood/{table}").rows}
+
+    return {
+        "nail": {
+            **rows("nails_geometry", "{size} {type} nail"),
+            **rows("ring_shank_nails_geometry", "{size} ring-shank nail"),
+            **rows("collated_nails_geometry", "{size} nail"),
+        },
+        "wood screw": rows("wood_screws_geometry", "{gauge} wood screw"),
+        "deck screw": rows("deck_screws_geometry", "{size} deck screw"),
+        "lag screw": rows("lag_screws_geometry", "{size} lag screw"),
+        "bolt": rows("bolts_geometry", "{size} bolt"),
+        "carriage bolt": rows("carriage_bolts_geometry", "{size} carriage bolt"),
+        "staple": rows("staples_geometry", "{gauge} staple"),
+    }
+
+
+def _inches(row: Row, column: str) -> float | None:
+    """Return a field in m; None where the row has none."""
+    printed = row.get(column)
+    return float(printed) * units.factor("in") if printed else None
+
+
+def _unknown(words: Words) -> KeyError:
+    near = get_close_matches(words.text.casefold(), names(), n=3, cutoff=0.4)
+    hint = f"; the nearest are {', '.join(map(repr, near))}" if near else ""
+    return KeyError(f"{words.text!r} is not a fastener known here{hint}")
