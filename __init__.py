@@ -19,8 +19,12 @@ __all__ = [
     "Result",
     "UnitError",
     "check",
+    "embedment",
+    "lateral",
     "read",
+    "return_period",
     "velocity_pressure",
+    "withdrawal",
 ]
 
 _PLACES = {
@@ -31,16 +35,23 @@ _PLACES = {
     "Result": "report.result",
     "UnitError": "units",
     "check": "report.checking",
+    "embedment": "checks.public_ground",
+    "lateral": "checks.public",
     "read": "checks.inputs",
+    "return_period": "loads.public_how_often",
     "velocity_pressure": "loads.public",
+    "withdrawal": "checks.public",
 }
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from .checks.inputs import read
+    from .checks.public import lateral, withdrawal
+    from .checks.public_ground import embedment
     from .design.faults import DesignError, Fault
     from .design.model import Design
     from .loads.public import velocity_pressure
+    from .loads.public_how_often import return_period
     from .report.checking import check
     from .report.result import Result
     from .units import Q, UnitError

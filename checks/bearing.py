@@ -10,24 +10,32 @@ from ..design.structure import Weighing
 from ..loads.combinations import Factors
 from ..loads.wind import Actions
 from .judging import Check, azimuth, judged
-from .overturning import overturning_moment
+from .overturning import Hold, overturning_moment
 from .standing import Standing
+from .worst import worst_by_line
 
+_HALVINGS = 40
 SOURCE = "effective area under the resultant (Meyerhof 1953)"
 
 
-def check_bearing(standing: Standing, actions: Actions, factors: Factors) -> Check:
+def check_bearing(
+    standing: Standing, actions: Actions, factors: Factors, held: Hold | None = None
+) -> Check:
     """Return the worst of gusts, directions and cases (Q, D, C), both weights and dead factors.
 
     The resultant of weight and wind lies M/N off the centre of mass; the cap of the contact whose
     centroid lies under it carries N evenly: N/A against the allowable pressure of the ground.
-    Calm air is tried too.
+    Calm air is tried too. What is ``held`` down presses with the anchors' pull as well, and its
+    resultant lies where weight and anchors together balance the wind.
     """
     limit = standing.ground.allowable_pressure * factors.soil
     worst = _Loaded(-1.0, 0.0, None, None, "light", 1.0, "")
     for weighing in ("light", "heavy"):
         for dead in factors.sets:
-            for loaded in _loaded(standing, actions, factors, weighing, dead, limit):
+            found = _loaded(standing, actions, factors, weighing, dead, limit)
+            if held is not None:
+                found[0] = _loaded_held(standing, actions, factors, weighing, dead, limit, held)
+            for loaded in found:
                 worst = max(worst, loaded, key=lambda one: one.ratio)
     utilization, passes = judged(worst.pressure, limit)
     outside = not np.isfinite(worst.pressure)
@@ -108,6 +116,44 @@ def _loaded(
             "calm",
         ),
     ]
+
+
+def _loaded_held(
+    standing: Standing,
+    actions: Actions,
+    factors: Factors,
+    weighing: Weighing,
+    dead: float,
+    limit: float,
+    held: Hold,
+) -> _Loaded:
+    """Return the worst pressure under wind of a piece that is held down.
+
+    The line about which weight and anchors just balance the wind is found by halving.
+    """
+    caps = standing.caps
+    worst = worst_by_line(standing, actions, factors)
+    weight = dead * standing.structure.weight(weighing) * cos(standing.slope)
+    inner = np.broadcast_to(caps.reach - caps.depth[:, -1], worst.tilting.shape)
+    outer = np.broadcast_to(caps.reach, worst.tilting.shape)
+    low, high = inner, outer
+    for _ in range(_HALVINGS):
+        middle = 0.5 * (low + high)
+        spare = dead * standing.hold(weighing, middle) + held.moment(middle) - worst.over(middle)
+        low, high = np.where(spare < 0.0, middle, low), np.where(spare < 0.0, high, middle)
+    tips = dead * standing.hold(weighing, outer) + held.moment(outer) < worst.over(outer)
+    area = np.where(tips, 0.0, caps.area_about(caps.reach - high))
+    pressure = _pressure(area, weight - worst.uplift + held.pull(high))
+    c, e = np.unravel_index(int(pressure.argmax()), pressure.shape)
+    return _Loaded(
+        float(pressure[c, e]) / limit,
+        float(pressure[c, e]),
+        float(actions.azimuths[worst.direction[c, e]]),
+        azimuth(standing.normals[e]),
+        weighing,
+        dead,
+        actions.names[c],
+    )
 
 
 def _pressure(area: Array, force: Array) -> Array:

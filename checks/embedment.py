@@ -29,7 +29,7 @@ def depth_free(
     ValueError when bearing or width is not above 0, or another is below 0.
     Source: IBC 2012-2021 1807.3.2.1, Eq. 18-1.
     """
-    P, h, s, b = _arguments(force, height, lateral_bearing, width)
+    P, h, s, b = _arguments("force", force, height, lateral_bearing, width)
     # S1 = s d/3 makes Eq. 18-1 the cubic d3 - K d - 1.09 h K = 0, convex from here down to its root
     K = 3.0 * 2.34 * P / (s * b)
     d = np.sqrt(K) + np.cbrt(1.09 * h * K)
@@ -48,7 +48,7 @@ def depth_under_pressure(
     Only where ``pressure`` S1 is known to be that at a third of the depth that comes out; else
     `depth_free` finds both. The rest as there.
     """
-    P, h, S1, b = _arguments(force, height, pressure, width)
+    P, h, S1, b = _arguments("force", force, height, pressure, width)
     A = 2.34 * P / (S1 * b)
     return np.asarray(0.5 * A * (1.0 + np.sqrt(1.0 + 4.36 * h / np.where(A > 0.0, A, 1.0))))
 
@@ -72,7 +72,7 @@ def force_free(
 
     A = d2/(d + 1.09 h), P = A S1 b/2.34. Arguments, errors and source as there.
     """
-    d, h, s, b = _arguments(depth, height, lateral_bearing, width)
+    d, h, s, b = _arguments("depth", depth, height, lateral_bearing, width)
     S1 = s * np.minimum(d, MOST_COUNTED) / 3.0
     reach = d + 1.09 * h
     A = d**2 / np.where(reach > 0.0, reach, 1.0)
@@ -109,11 +109,11 @@ def lateral_bearing(ground: Ground, doubled: bool = False) -> float | None:
 
 
 def _arguments(
-    first: ArrayLike, height: ArrayLike, lateral_bearing: ArrayLike, width: ArrayLike
+    name: str, first: ArrayLike, height: ArrayLike, bearing: ArrayLike, width: ArrayLike
 ) -> tuple[Array, Array, Array, Array]:
     return (
-        not_negative("force or depth", first),
+        not_negative(name, first),
         not_negative("height", height),
-        positive("lateral_bearing", lateral_bearing),
+        positive("lateral bearing", bearing),
         positive("width", width),
     )

@@ -12,6 +12,8 @@ from ..loads.methods import Method, method_of
 from ..loads.site import Site
 from ..loads.wind import Actions, Exposed, expose, joined, minimum_actions, wind_actions
 from ..materials import grounds
+from .anchored import Held, check_held, held_by, hold_of, sideways_held
+from .ballasted import with_ballast
 from .bearing import check_bearing
 from .given_loads import check_given_load, given_loads
 from .judging import Check
@@ -58,22 +60,24 @@ class Examination:
     factors: Factors
     wind: DesignWind
     checks: tuple[Check, ...]
+    free: tuple[Check, Check]
+    held: Held
     limits: Limits
     remedies: Remedies
 
     @property
     def overturning(self) -> Check:
         """Return the check against overturning without anchors."""
-        return self.checks[0]
+        return self.free[0]
 
     @property
     def sliding(self) -> Check:
         """Return the check against sliding without anchors."""
-        return self.checks[1]
+        return self.free[1]
 
     @property
     def needs_anchors(self) -> bool:
-        """Return whether it tips or slides as it stands."""
+        """Return whether it tips or slides as it stands, without anchors and guys."""
         return not (self.overturning.passes and self.sliding.passes)
 
     @property
@@ -90,6 +94,7 @@ class Examination:
 def examine(design: Design) -> Examination:
     """Return the examination of a design. Raises DesignError where it cannot stand at all."""
     site = design.table(Site)
+    design = with_ballast(design)
     structure = build_structure(design)
     surfaces = [part.surface for part in design.parts]
     exposed = expose(structure, surfaces, site.sheltering)
@@ -97,10 +102,12 @@ def examine(design: Design) -> Examination:
     wind, actions = _design_wind(exposed, method)
     standing = Standing(structure, grounds.find(site.ground), site.slope or 0.0)
     used = factors(site)
+    held = held_by(design, structure, standing.ground)
+    free = check_overturning(standing, actions, used), check_sliding(standing, actions, used)
     checks = [
-        check_overturning(standing, actions, used),
-        check_sliding(standing, actions, used),
-        check_bearing(standing, actions, used),
+        *(_held_checks(held, standing, actions, used) if held else free),
+        check_bearing(standing, actions, used, hold_of(held, standing, used) if held else None),
+        *(check_held(held, standing, actions, used) if held else ()),
     ]
     pushed = check_push(standing, used, site.people)
     checks += [pushed] if pushed else []
@@ -117,8 +124,20 @@ def examine(design: Design) -> Examination:
         factors=used,
         wind=wind,
         checks=tuple(checks),
+        free=free,
+        held=held,
         limits=limits(standing, exposed, site, loose),
-        remedies=remedies(standing, actions, used, slides=not checks[1].passes),
+        remedies=remedies(standing, actions, used, slides=not free[1].passes),
+    )
+
+
+def _held_checks(
+    held: Held, standing: Standing, actions: Actions, used: Factors
+) -> tuple[Check, Check]:
+    """Return overturning and sliding with what holds the piece down."""
+    return (
+        check_overturning(standing, actions, used, hold_of(held, standing, used)),
+        check_sliding(standing, actions, used, sideways_held(held, used)),
     )
 
 

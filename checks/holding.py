@@ -166,7 +166,7 @@ def _buried(anchor: Anchor, wet: bool) -> Holding:
         spacing=side + reach,
         edge_distance=side / 2.0 + reach / 2.0,
         source="CPUC General Order 95 rule 48.5; factor of IBC 1807.2.3, by analogy",
-        confidence="seen",
+        confidence="judgement",
         reasons=("nothing sideways",),
     )
 

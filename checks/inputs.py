@@ -5,9 +5,11 @@ from pathlib import Path
 from ..design.document import read_design
 from ..design.document import read_text as read_design_text
 from ..design.model import Design
+from ..loads.load_table import LOAD
 from ..loads.site_table import SITE
+from .anchor_table import ANCHOR, BALLAST, GUY
 
-SPECS = (SITE,)
+SPECS = (SITE, LOAD, ANCHOR, BALLAST, GUY)
 """The tables that rooms beside ``design`` own."""
 
 

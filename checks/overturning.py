@@ -1,5 +1,6 @@
 """Turning over: wind about every line on which a piece may tip, in every direction."""
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 import numpy as np
@@ -15,6 +16,17 @@ SOURCE = "statics: moments about the lee edge"
 _ROUNDS = 60
 
 
+@dataclass(frozen=True)
+class Hold:
+    """What anchors hold about lines of turning: factored ``moment`` in N m and ``pull`` in N.
+
+    Both take the lines' places (…, E) in m and return (…, E).
+    """
+
+    moment: Callable[[Array], Array]
+    pull: Callable[[Array], Array]
+
+
 def overturning_moment(actions: Actions, normals: Array, pivot: Array) -> Array:
     """Return the moment (…, D, C, E) in N m that turns over toward each normal (E, 2).
 
@@ -26,10 +38,16 @@ def overturning_moment(actions: Actions, normals: Array, pivot: Array) -> Array:
     return sideways + actions.uplift[..., None] * pivot - lifted_at
 
 
-def check_overturning(standing: Standing, actions: Actions, factors: Factors) -> Check:
+def check_overturning(
+    standing: Standing,
+    actions: Actions,
+    factors: Factors,
+    held: Hold | None = None,
+) -> Check:
     """Return the worst of all gusts, directions, cases and lines; weight light, as dead load helps.
 
     ``actions`` has shape (Q, D, C). Both the helping and the hurting factor on dead load are tried.
+    ``held`` is what anchors hold besides weight.
     """
     worst: tuple[float, float, float, float, tuple[int, ...]] | None = None
     weighing: Weighing = "light"
@@ -39,6 +57,8 @@ def check_overturning(standing: Standing, actions: Actions, factors: Factors) ->
         pivot = standing.pivot(np.repeat(pressing[..., None], len(standing.normals), axis=-1))
         demand = factors.wind * overturning_moment(actions, standing.normals, pivot)
         hold = dead * standing.hold(weighing, pivot)
+        if held is not None:
+            hold = hold + held.moment(pivot)
         ratio = np.where(demand > 0.0, demand / np.maximum(hold, 1.0e-12), 0.0)
         at = np.unravel_index(int(ratio.argmax()), ratio.shape)
         where = tuple(int(i) for i in at)

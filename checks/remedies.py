@@ -9,9 +9,9 @@ from ..design.shapes.shape import Array
 from ..design.structure import GRAVITY
 from ..loads.combinations import Factors
 from ..loads.wind import Actions
-from .overturning import overturning_moment
 from .sliding import resistance_share
 from .standing import Standing
+from .worst import Worst, worst_by_line
 
 MOST_STAKES = 6
 _HALVINGS = 50
@@ -47,7 +47,7 @@ class Remedies:
 
 def remedies(standing: Standing, actions: Actions, factors: Factors, slides: bool) -> Remedies:
     """Return what would hold the piece in the given gusts, directions and cases (Q, D, C)."""
-    worst = _worst_by_line(standing, actions, factors)
+    worst = worst_by_line(standing, actions, factors)
     stakes = _stakes(standing, actions, factors, worst)
     width = _base_width(standing, factors, worst)
     return Remedies(
@@ -58,40 +58,7 @@ def remedies(standing: Standing, actions: Actions, factors: Factors, slides: boo
     )
 
 
-@dataclass(frozen=True)
-class _Worst:
-    """By case and line (C, E): factored tilting without suction's arm, uplift and its moment."""
-
-    tilting: Array
-    uplift: Array
-    lifted: Array
-
-    def over(self, pivot: Array) -> Array:
-        """Return the factored overturning moment (C, E) about the pivots."""
-        return self.tilting + self.uplift * pivot - self.lifted
-
-
-def _worst_by_line(standing: Standing, actions: Actions, factors: Factors) -> _Worst:
-    """Keep for each case and line the gust and direction that turn it over most."""
-    normals = standing.normals
-    over = overturning_moment(actions, normals, standing.reach)
-    flat = over.reshape(-1, *over.shape[-2:])
-    if over.ndim == 4:
-        flat = over.reshape(-1, over.shape[-2], over.shape[-1])
-    at = flat.argmax(axis=0)
-
-    def pick(values: Array) -> Array:
-        whole = np.broadcast_to(values, over.shape).reshape(flat.shape)
-        return np.take_along_axis(whole, at[None], axis=0)[0]
-
-    return _Worst(
-        factors.wind * pick(actions.tilting @ normals.T),
-        factors.wind * pick(actions.uplift[..., None]),
-        factors.wind * pick(actions.lifting @ normals.T),
-    )
-
-
-def _stakes(standing: Standing, actions: Actions, factors: Factors, worst: _Worst) -> Stakes:
+def _stakes(standing: Standing, actions: Actions, factors: Factors, worst: Worst) -> Stakes:
     points, places = stake_points(standing.structure.footprint)
     weight = factors.helping * standing.structure.weight("light")
     pivot = standing.pivot(weight - worst.uplift)
@@ -131,7 +98,7 @@ def _unheld(standing: Standing, actions: Actions, factors: Factors, ballast: flo
     return max(float(np.max(rest)), 0.0)
 
 
-def _ballast(standing: Standing, actions: Actions, factors: Factors, worst: _Worst) -> float:
+def _ballast(standing: Standing, actions: Actions, factors: Factors, worst: Worst) -> float:
     """Return the least weight in kg, low in the middle of the foot, that ends tipping and sliding.
 
     0 where none is needed, infinite where the slope makes added weight no help.
@@ -163,7 +130,7 @@ def _ballast(standing: Standing, actions: Actions, factors: Factors, worst: _Wor
     return high / GRAVITY
 
 
-def _base_width(standing: Standing, factors: Factors, worst: _Worst) -> float | None:
+def _base_width(standing: Standing, factors: Factors, worst: Worst) -> float | None:
     """Return the least width in m of a like foot that would not tip, its own weight not counted."""
     weight = factors.helping * standing.structure.weight("light")
     centre = standing.structure.centre_of_mass("light")

@@ -35,8 +35,13 @@ def resistance_share(standing: Standing, actions: Actions) -> Array:
     return found[back.ravel()].reshape(arm.shape)
 
 
-def check_sliding(standing: Standing, actions: Actions, factors: Factors) -> Check:
-    """Return the worst of all gusts, directions and cases (Q, D, C), weight light."""
+def check_sliding(
+    standing: Standing, actions: Actions, factors: Factors, held: float = 0.0
+) -> Check:
+    """Return the worst of all gusts, directions and cases (Q, D, C), weight light.
+
+    ``held`` is the factored level force in N that anchors hold besides friction.
+    """
     weighing: Weighing = "light"
     weight = standing.structure.weight(weighing)
     share = resistance_share(standing, actions)
@@ -45,7 +50,7 @@ def check_sliding(standing: Standing, actions: Actions, factors: Factors) -> Che
     for dead in factors.sets:
         demand = factors.wind * size + dead * weight * sin(standing.slope)
         pressing = dead * weight * cos(standing.slope) - factors.wind * actions.uplift
-        grip = share * np.maximum(pressing, 0.0)
+        grip = share * np.maximum(pressing, 0.0) + held
         ratio = demand / np.maximum(grip, 1.0e-12)
         at = np.unravel_index(int(ratio.argmax()), ratio.shape)
         if worst is None or ratio[at] > worst[0]:

@@ -65,7 +65,8 @@ class Design:
     """One structure as its file describes it, before anything is computed.
 
     ``turn`` in rad, ``weighed`` in kg. ``tables`` holds what other rooms read from the same file,
-    by type: ``design.table(Site)``, ``design.all(GivenLoad)``. ``notes`` are readings that a person should see repeated.
+    by type: ``design.table(Site)``, ``design.all(GivenLoad)``. ``notes`` are readings that a
+    person should see repeated.
     """
 
     name: str
@@ -78,6 +79,9 @@ class Design:
     text: str = ""
     tables: Mapping[type, object] = field(default_factory=dict[type, object])
     notes: tuple[str, ...] = ()
+    lines: Mapping[tuple[str, str | None], int] = field(
+        default_factory=dict[tuple[str, str | None], int]
+    )
 
     def table(self, kind: type[T]) -> T:
         """Return what the room that owns ``kind`` read from this file. KeyError if it read none."""

@@ -48,9 +48,7 @@ def read_parts(reading: Reading, tables: Sequence[Mapping[str, object]]) -> tupl
     return tuple(part for _, part in found if part is not None)
 
 
-def _read_part(
-    reading: Reading, index: int, data: Mapping[str, object]
-) -> tuple[Row, Part | None]:
+def _read_part(reading: Reading, index: int, data: Mapping[str, object]) -> tuple[Row, Part | None]:
     """Return a part's row, and the part where nothing is wrong with it."""
     spot = Spot("part", index)
     label = part_label(data, index)

@@ -2,10 +2,9 @@
 
 from .row import Row
 from .shapes.ball import Ball
-from .shapes.bodies import Cone, Shell, Solid
+from .shapes.bodies import Shell, Solid
 from .shapes.boxes import FACES, Box
 from .shapes.flat import Frame, Panel, Plate
-from .shapes.gables import Gable
 from .shapes.plans import Plan, Rectangle, Regular
 from .shapes.rotor import Rotor
 from .shapes.shape import Shape
@@ -62,20 +61,6 @@ def build_solid(row: Row) -> Shape | None:
     return Solid(sides, bottom, top, height)
 
 
-def build_cone(row: Row) -> Shape | None:
-    """Return a pyramid or cone, or None with its faults recorded."""
-    row.need("sides", "height")
-    sides, height = row.count("sides"), row.quantity("height")
-    bottom, wall = across_flats(row, "bottom", sides), thickness(row, "wall", needed=False)
-    if sides is None or bottom is None or height is None:
-        return None
-    if wall is not None:
-        largest = largest_lean_wall(bottom, bottom / 2.0, height)
-        if not wall_fits(row, "wall", wall, largest, "leave out 'wall', if it is solid"):
-            return None
-    return Cone(sides, bottom, height, wall)
-
-
 def build_box(row: Row) -> Shape | None:
     """Return a rectangular body, or a post of lumber, or None with its faults recorded."""
     if row.given("lumber"):
@@ -111,21 +96,6 @@ def build_box(row: Row) -> Shape | None:
         wall_fits(row, "wall", wall, min(largest, wall), "leave out 'wall', if it is solid")
         return None
     return box(wall)
-
-
-def build_gable(row: Row) -> Shape | None:
-    """Return a pitched roof, or None with its faults recorded."""
-    row.need("length", "width", "height")
-    length, width, height = (row.quantity(key) for key in ("length", "width", "height"))
-    slopes = thickness(row, "thickness", needed=False)
-    if length is None or width is None or height is None:
-        return None
-    if slopes is not None:
-        largest = largest_lean_wall(width, width / 2.0, height)
-        instead = "leave out 'thickness', if it is solid"
-        if not wall_fits(row, "thickness", slopes, largest, instead):
-            return None
-    return Gable(length, width, height, slopes)
 
 
 def build_plate(row: Row) -> Shape | None:

@@ -4,14 +4,15 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 
 from .bounds import BLADES, SHELL_TOP, SIDES, SIZE_OR_ZERO
+from .cutout_build import build_cutout
+from .member_build import build_member
+from .roof_builds import build_cone, build_dome, build_gable, build_vault
 from .row import Row
 from .schema import Key
 from .shape_builds import (
     build_ball,
     build_box,
-    build_cone,
     build_frame,
-    build_gable,
     build_panel,
     build_plate,
     build_rotor,
@@ -49,6 +50,15 @@ _SOLIDITY = Key("solidity", "ratio")
 _POINTED = "a cone ends in a point: leave it out, or take 'shell' (hollow) or 'solid'"
 _NO_WALL = "a hollow one is a 'shell'"
 _THICK = "'wall' is its thickness"
+_CUT_WORDS = {
+    "flat": "'level'",
+    "horizontal": "'level'",
+    "seat": "'level'",
+    "vertical": "'plumb'",
+    "straight": "'square'",
+    "mitre": "'level' or 'plumb', as the saw is held",
+    "miter": "'level' or 'plumb', as the saw is held",
+}
 _DIAMETER = "'across' is its width over flats, or its diameter"
 
 SHAPES: Mapping[str, ShapeSpec] = {
@@ -103,10 +113,12 @@ SHAPES: Mapping[str, ShapeSpec] = {
         frozenset({"fill", "floor"}),
     ),
     "gable": ShapeSpec(
-        (*_lengths("length", "width", "height", "thickness"), STOCK),
+        (
+            *_lengths("length", "width", "height", "thickness", "knee_width", "knee_height"),
+            STOCK,
+        ),
         build_gable,
         {"wall": "'thickness' is that of its two slopes", "depth": "'width' lies across the ridge"},
-        frozenset({"knee_width", "knee_height"}),
     ),
     "plate": ShapeSpec(
         (
@@ -172,6 +184,69 @@ SHAPES: Mapping[str, ShapeSpec] = {
             "length": "'span' is the length of one blade from the hub's middle",
             "sides": "'blades' is their number",
             "width": "'root' and 'tip' are a blade's widths",
+        },
+    ),
+    "member": ShapeSpec(
+        (
+            Key("from", "offset", hint="from = ['0 in', '0 in', '0 in']"),
+            Key("to", "offset", hint="to = ['0 in', '0 in', '36 in']"),
+            *_lengths("width", "depth", "across", "wall"),
+            Key("cut", "choice", choices=("square", "level", "plumb"), words=_CUT_WORDS),
+            LUMBER,
+            STOCK,
+            _SURFACE,
+        ),
+        build_member,
+        {
+            "length": "'from' and 'to' are its ends: they state its length",
+            "height": "'depth' is square to its level 'width'; 'from' and 'to' are its ends",
+            "thickness": "'width' lies level, 'depth' square to it",
+            "diameter": "'across'",
+            "start": "'from'; 'start' is the angle of the first copy on a ring",
+            "end": "'to'",
+            "sides": "'across' of a round one, 'width' and 'depth' of one with flat sides",
+            "bottom": "'across' of a round one, 'width' and 'depth' of one with flat sides",
+        },
+    ),
+    "cutout": ShapeSpec(
+        (
+            Key("points", "outline"),
+            Key("holes", "outlines"),
+            Key("outline", "text", hint="outline = 'heron.svg'"),
+            *_lengths("height", "thickness"),
+            STOCK,
+        ),
+        build_cutout,
+        {
+            "wall": "'thickness'",
+            "width": "'points' state it, or the drawing's own proportions",
+            "length": "'points' state it, or the drawing's own proportions",
+            "hole": "'holes', a list of outlines",
+            "svg": "'outline'",
+            "file": "'outline'",
+            "drawing": "'outline'",
+            "corners": "'points'",
+            "solidity": "'holes' are cut out of it; a lattice is a 'panel'",
+        },
+    ),
+    "dome": ShapeSpec(
+        (*_lengths("across", "height", "wall"), STOCK, _SURFACE),
+        build_dome,
+        {
+            "sides": "a dome has none: leave it out, or take 'cone'",
+            "thickness": _THICK,
+            "bottom": "'across' is its width at the foot",
+            "width": "'across' is its width at the foot",
+        },
+    ),
+    "vault": ShapeSpec(
+        (*_lengths("length", "width", "height", "wall"), STOCK),
+        build_vault,
+        {
+            "thickness": _THICK,
+            "across": "'width' lies across the ridge",
+            "depth": "'width' lies across the ridge",
+            "sides": "a vault has none: leave it out",
         },
     ),
     "weight": ShapeSpec((), build_weight, {"weight": "'mass'"}),

@@ -1,11 +1,14 @@
-"""Loads that a design names: their size, where they act and which way they push."""
+"""A load that the design itself states: a swing's pull, a sign's bracket, a tied rope."""
 
 from dataclasses import dataclass
 
 
 @dataclass(frozen=True)
 class GivenLoad:
-    """A named load: ``force`` in N at a point (3,) in m along a unit vector (3,), design's axes."""
+    """A ``[[load]]``: ``force`` in N at the point ``at`` (3,) in m, along the design's own axes.
+
+    ``direction`` is the unit vector (3,) along which it pushes.
+    """
 
     name: str
     force: float

@@ -4,7 +4,6 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 from difflib import get_close_matches
-from fractions import Fraction
 
 from .. import units
 
@@ -60,6 +59,8 @@ _DESIGNATION = re.compile(
     r"(?P<penny>\d+)\s*-?\s*(?:d|penny)\b|(?:#|no\b\.?)\s*(?P<number>\d+)"
     r"|(?P<gauge>\d+)\s*-?\s*(?:ga\b\.?|gauge)|(?P<dash>rsrs-\d\d)"
 )
+_THICKEST = 1.25
+"""Inches: the thickest row of NDS for lag screws."""
 _BARE = re.compile(r"(?:\d+\s*/\s*\d+|\d*\.\d+|1)(?![\d./])")
 _BARE_THEN_LENGTH = re.compile(r"(?P<size>\d+/\d+|\d*\.\d+)\s+(?P<length>\d.*)")
 
@@ -78,8 +79,8 @@ class Words:
 def read_words(text: str) -> Words:
     """Return what a builder's words for a fastener state; sizes in m.
 
-    KeyError for a word that is not known or does not agree with the others; UnitError (a
-    ValueError) where a length cannot be read.
+    KeyError for a word that is not known or does not agree with the others; ValueError where a
+    length cannot be read or no fastener has the diameter.
     """
     plain = " ".join(text.translate(_MARKS).casefold().split())
     facts: dict[str, str] = {}
@@ -97,6 +98,10 @@ def read_words(text: str) -> Words:
     if len(pieces) > 1:
         raise KeyError(f"{text!r}: {' and '.join(pieces)} cannot both be its length")
     length = units.read(pieces[0], "length").value if pieces else None
+    if 0.0 in (diameter, length) or (diameter or 0.0) > _THICKEST * units.factor("in"):
+        raise ValueError(
+            f"{text!r}: its length and diameter are above 0, its diameter at most {_THICKEST:g} in"
+        )
     return Words(text.strip(), facts, designation, diameter, length)
 
 
@@ -146,7 +151,7 @@ def _diameter(pieces: list[str], text: str) -> tuple[float, list[str]]:
     if split:
         first, rest = split["size"], [split["length"]]
     if _BARE.fullmatch(first):
-        return float(Fraction(first.replace(" ", ""))) * units.factor("in"), rest
+        return units.read(f"{first} in", "length").value, rest
     if re.fullmatch(r"\d+(?:\.\d+)?", first):
         raise KeyError(f"{text!r}: write the diameter {first} with its unit")
     return units.read(first, "length").value, rest

@@ -10,7 +10,12 @@ from ..design import plane
 from ..design.shapes.shape import Array
 
 NOBODY = -1
-_OUTLINE = frozenset("|-/\\.'+")
+_OUTLINE = list("|-/\\.'+")
+_DOT = "o"
+_SMALL = (2.5, 1.2)
+_COARSE = 0.4
+_LEVEL = 1.0e-6
+_NUDGE = 1.0e-9
 
 
 class Characters:
@@ -32,33 +37,52 @@ class Characters:
         self._owner = np.full(shape, NOBODY)
 
     def draw(self, region: BaseGeometry, owner: int, inside: str = " ") -> None:
-        """Draw an area (m) with its outline over what is there."""
-        rings = [self._on_grid(ring) for ring in plane.outlines_of(region)]
+        """Draw an area (m) with its outline over what is there; a very small one as ``o``."""
+        smooth = region.simplify(_COARSE * self.wide)
+        rings = [self._on_grid(ring) for ring in plane.outlines_of(smooth)]
+        if not rings:
+            return
+        every = np.vstack(rings)
+        if (np.ptp(every, axis=0) < _SMALL).all():
+            self._put(*_cell(0.5 * (every.min(axis=0) + every.max(axis=0))), _DOT, owner)
+            return
         self._fill(rings, owner, inside)
-        for ring in rings:
-            for a, b in zip(ring, np.roll(ring, -1, axis=0), strict=True):
-                self._trace(a, b, owner)
-            if len({(round(x), round(y)) for x, y in ring.tolist()}) == 1:
-                self._put(round(ring[0, 0]), round(ring[0, 1]), "o", owner)
+        edges = [pair for ring in rings for pair in zip(ring, np.roll(ring, -1, 0), strict=True)]
+        for a, b in edges:
+            for column, row, stroke in _steps(a, b):
+                self._put(column, row, stroke, owner)
+        for a, b in edges:
+            if abs(a[1] - b[1]) < _LEVEL:
+                self._put(*_cell(a), "+", owner)
+                self._put(*_cell(b), "+", owner)
+
+    def peep(self, region: BaseGeometry, owner: int) -> None:
+        """Dot a very small area (m) of which nothing shows, if it lies on another's outline."""
+        around = self._on_grid(plane.coordinates(region))
+        if (self._owner == owner).any() or not (np.ptp(around, axis=0) < _SMALL).all():
+            return
+        column, row = _cell(0.5 * (around.min(axis=0) + around.max(axis=0)))
+        if self._cells[row, column] in _OUTLINE:
+            self._put(column, row, _DOT, owner)
 
     def dot(self, corners: Array, mark: str) -> None:
         """Trace a closed outline (k, 2) in m with one mark, owned by nobody."""
         ring = self._on_grid(corners)
         for a, b in zip(ring, np.roll(ring, -1, axis=0), strict=True):
-            for x, y, _ in _steps(a, b):
-                self._put(x, y, mark, NOBODY)
+            for column, row, _ in _steps(a, b):
+                self._put(column, row, mark, NOBODY)
 
     def mark(self, point: Iterable[float], mark: str) -> None:
         """Set one mark at a point (2,) in m, for good."""
-        ((x, y),) = self._on_grid(np.array([list(point)])).tolist()
-        self._put(round(x), round(y), mark, NOBODY)
+        self._put(*_cell(self._on_grid(np.array([list(point)]))[0]), mark, NOBODY)
 
     def name(self, owner: int, letter: str) -> bool:
         """Set a letter where most of an owner's area shows; return whether there was room."""
         row, column = np.nonzero(self._owner == owner)
         if not len(row):
             return False
-        outline = np.isin(self._cells[row, column], list(_OUTLINE))
+        shown = self._cells[row, column]
+        outline = np.isin(shown, _OUTLINE)
         if outline.all() and len(row) < 3:
             return False
         middle = np.median(column), np.median(row)
@@ -74,24 +98,22 @@ class Characters:
         return ["".join(row).rstrip() for row in self._cells[::-1].tolist()]
 
     def row_of(self, height: float) -> int:
-        """Return which row, from below, a height (m) lies in."""
-        return round(self._up(height))
-
-    def _up(self, value: float) -> float:
-        return (value - self._low) / (2.0 * self.wide)
+        """Return which row, counted from below, a height (m) lies in."""
+        return floor((height - self._low) / (2.0 * self.wide) + 0.5 + _NUDGE)
 
     def _on_grid(self, points: Array) -> Array:
-        """Return points (k, 2) in m as columns and rows, halves rounded away from the middle."""
+        """Return points (k, 2) in m on the grid, where whole numbers are the cells' middles."""
         across = (points[:, 0] - self._middle) / self.wide
-        across = across * (1.0 + 1.0e-9) + np.sign(across) * 1.0e-9
-        up = (points[:, 1] - self._low) / (2.0 * self.wide) + 1.0e-9
+        across += np.sign(across) * _NUDGE
+        up = (points[:, 1] - self._low) / (2.0 * self.wide) + _NUDGE
         return np.column_stack([across + self._half, up])
 
     def _fill(self, rings: Sequence[Array], owner: int, inside: str) -> None:
         """Fill the cells whose middles lie within the rings, by the even-odd rule."""
         first = np.vstack(rings)
         last = np.vstack([np.roll(ring, -1, axis=0) for ring in rings])
-        for row in range(max(0, ceil(first[:, 1].min())), min(self.rows, floor(first[:, 1].max()) + 1)):
+        lowest, highest = float(first[:, 1].min()), float(first[:, 1].max())
+        for row in range(max(0, ceil(lowest)), min(self.rows, floor(highest) + 1)):
             crosses = (first[:, 1] > row) != (last[:, 1] > row)
             a, b = first[crosses], last[crosses]
             at = np.sort(a[:, 0] + (row - a[:, 1]) / (b[:, 1] - a[:, 1]) * (b[:, 0] - a[:, 0]))
@@ -100,14 +122,50 @@ class Characters:
                 self._cells[row, here] = inside
                 self._owner[row, here] = owner
 
-    def _trace(self, a: Array, b: Array, owner: int) -> None:
-        for x, y, stroke in _steps(a, b):
-            self._put(x, y, stroke, owner)
-        for x, y in (a, b):
-            if abs(a[1] - b[1]) < 1.0e-6:
-                self._put(round(x), round(y), "+", owner)
-
     def _put(self, column: int, row: int, character: str, owner: int) -> None:
         if 0 <= column < self.columns and 0 <= row < self.rows:
             self._cells[row, column] = character
             self._owner[row, column] = owner
+
+
+def columns(low: Array, high: Array, wide: float) -> int:
+    """Return how many columns a window (m) takes, an odd number."""
+    return 2 * floor(0.5 * float(high[0] - low[0]) / wide + 0.5 + _NUDGE) + 1
+
+
+def rows(low: Array, high: Array, wide: float) -> int:
+    """Return how many rows a window (m) takes."""
+    return floor(0.5 * float(high[1] - low[1]) / wide + 0.5 + _NUDGE) + 1
+
+
+def _cell(point: Array) -> tuple[int, int]:
+    """Return the column and row that a point (2,) on the grid lies in."""
+    return floor(float(point[0]) + 0.5), floor(float(point[1]) + 0.5)
+
+
+def _steps(a: Array, b: Array) -> list[tuple[int, int, str]]:
+    """Return column, row and stroke of each cell on the way from a to b, both (2,) on the grid.
+
+    A steep way takes a cell a row, a flat one a cell a column, high or low within its row.
+    """
+    run, rise = (float(d) for d in b - a)
+    count = max(1, ceil(max(abs(run), abs(rise)) - _LEVEL))
+    points = a + np.linspace(0.0, 1.0, count + 1)[:, None] * (b - a)
+    stroke = _steep if abs(rise) >= abs(run) else _flat
+    return [(*_cell(point), stroke(point, run / count, rise / count)) for point in points]
+
+
+def _steep(point: Array, run: float, rise: float) -> str:
+    """Return the stroke of a cell through which a line goes up: leaning where it changes column."""
+    x = float(point[0])
+    leans = floor(x + 0.5 * run + 0.5) != floor(x - 0.5 * run + 0.5)
+    return "|" if not leans else "/" if run * rise > 0.0 else "\\"
+
+
+def _flat(point: Array, run: float, rise: float) -> str:
+    """Return the stroke of a cell along which a line goes: low, high or through its middle."""
+    slope = abs(rise / run)
+    within = float(point[1]) - floor(float(point[1]) + 0.5)
+    if slope < 0.05 or (slope < 0.3 and abs(within) < 1.0 / 6.0):
+        return "-"
+    return "." if within < 0.0 else "'"

@@ -106,8 +106,8 @@ def test_guys_balance_the_moment_and_slack_ones_do_nothing(moment, seed, count):
 def test_one_guy_straight_to_windward_is_the_textbook_guy():
     """T = M/(h cos a) from the edge itself; statics."""
     a = np.radians(45)
-    T = guys.tensions(700.0, guys.lever([2.0], a, 0.0, 0.0))
-    assert T == pytest.approx([700 / (2 * np.cos(a))])
+    found = guys.tensions(700.0, guys.lever([2.0], a, 0.0, 0.0))
+    assert found == pytest.approx([700 / (2 * np.cos(a))])
 
 
 @given(seed=st.integers(0, 10_000))

@@ -1,0 +1,379 @@
+"""A piece held down: what its anchors and guys are asked for, and whether they hold it."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from math import atan2, cos, pi, sin
+
+import numpy as np
+
+from ..design.faults import DesignError, Fault
+from ..design.model import Design
+from ..design.placing import about_z
+from ..design.shapes.shape import Array
+from ..design.structure import Structure
+from ..loads.combinations import Factors
+from ..loads.wind import Actions
+from ..materials import anchors as kinds
+from ..materials import guy_lines
+from ..materials.grounds import Ground
+from . import anchor_group, guys, stakes
+from .anchor_table import AnchorRow, GuyRow
+from .holding import Holding, holding
+from .judging import Check, azimuth, judged
+from .overturning import Hold, overturning_moment
+from .sliding import resistance_share
+from .standing import Standing
+
+
+@dataclass(frozen=True)
+class Anchors:
+    """Anchors of one row where they stand (n, 2) in m, and what each holds."""
+
+    name: str
+    kind: str
+    points: Array
+    holds: Holding
+
+
+@dataclass(frozen=True)
+class Guys:
+    """Guys of one row: attached at ``tops`` (n, 3), running level along ``outward`` (n, 2).
+
+    ``elevation`` above level in rad, ``length`` in m, ``line`` what each line holds in N,
+    ``stiffness`` in N/m, ``holds`` its ground anchor.
+    """
+
+    name: str
+    tops: Array
+    outward: Array
+    elevation: float
+    length: float
+    line: float
+    stiffness: float
+    holds: Holding
+
+    @property
+    def capacity(self) -> float:
+        """Return the allowable pull in N of one guy: the lesser of line and ground anchor."""
+        return min(self.line, self.holds.along(self.elevation))
+
+
+@dataclass(frozen=True)
+class Held:
+    """All that holds a piece down."""
+
+    anchors: tuple[Anchors, ...]
+    guys: tuple[Guys, ...]
+
+    def __bool__(self) -> bool:
+        return bool(self.anchors or self.guys)
+
+    @property
+    def points(self) -> Array:
+        """Return where all anchors stand (n, 2) in m."""
+        return np.vstack([row.points for row in self.anchors])
+
+    def each(self, value: str) -> Array:
+        """Return a value of `Holding` for every anchor (n,)."""
+        return np.concatenate(
+            [np.full(len(row.points), float(getattr(row.holds, value))) for row in self.anchors]
+        )
+
+
+def held_by(design: Design, structure: Structure, ground: Ground) -> Held:
+    """Return what holds a design down. DesignError where an anchor does not suit the ground."""
+    faults: list[Fault] = []
+
+    def holds(name: str, kind: str, **how: float | bool | None) -> Holding | None:
+        anchor = kinds.find(kind)
+        try:
+            return holding(anchor, ground, **how)  # type: ignore[arg-type]
+        except ValueError:
+            wanted = "bolts into the slab" if not ground.stakes_possible else "something driven"
+            faults.append(
+                Fault(
+                    design.file,
+                    design.lines.get((name, "kind")),
+                    name,
+                    "kind",
+                    kind,
+                    f"an anchor that suits {ground.name!r}",
+                    wanted,
+                )
+            )
+            return None
+
+    anchors: list[Anchors] = []
+    for row in design.several(AnchorRow):
+        found = holds(
+            row.name, row.kind, saturated=row.saturated, measured=row.measured, depth=row.depth
+        )
+        if found is not None:
+            anchors.append(Anchors(row.name, row.kind, _points(design, structure, row), found))
+    ropes: list[Guys] = []
+    for row in design.several(GuyRow):
+        elevation = atan2(row.height, row.radius - row.out)
+        found = holds(row.name, row.anchor, measured=row.measured)
+        if found is not None:
+            ropes.append(_guys(design, row, elevation, found))
+    if faults:
+        raise DesignError(tuple(faults))
+    return Held(tuple(anchors), tuple(ropes))
+
+
+def hold_of(held: Held, standing: Standing, factors: Factors) -> Hold:
+    """Return the moment and the downward pull of anchors or guys when the first is fully used.
+
+    Where there are guys they hold it alone: stakes at the foot are slack until a guy stretches.
+    """
+    if held.guys:
+        capacity = np.concatenate([np.full(len(g.tops), g.capacity) for g in held.guys])
+        stiffness, plumb = (
+            _stiffness(held),
+            np.concatenate([np.full(len(g.tops), sin(g.elevation)) for g in held.guys]),
+        )
+    else:
+        capacity = held.each("up")
+        stiffness, plumb = np.ones(len(capacity)), np.ones(len(capacity))
+
+    def arms(pivot: Array) -> Array:
+        if held.guys:
+            return _arms(held, standing, pivot)
+        return np.maximum(pivot[..., None] - (standing.normals @ held.points.T), 0.0)
+
+    def moment(pivot: Array) -> Array:
+        return factors.soil * anchor_group.moment_held(capacity, arms(pivot), stiffness)
+
+    def pull(pivot: Array) -> Array:
+        lever = arms(pivot)
+        tension = guys.tensions(
+            np.maximum(anchor_group.moment_held(capacity, lever, stiffness), 0.0), lever, stiffness
+        )
+        return factors.soil * (np.where(np.isfinite(tension), tension, 0.0) @ plumb)
+
+    return Hold(moment, pull)
+
+
+def sideways_held(held: Held, factors: Factors) -> float:
+    """Return the level force in N that all anchors at the foot hold together."""
+    return factors.soil * float(held.each("sideways").sum()) if held.anchors else 0.0
+
+
+def check_held(held: Held, standing: Standing, actions: Actions, factors: Factors) -> list[Check]:
+    """Return a check for each row of anchors and of guys, in actions of shape (Q, D, C)."""
+    worst: dict[str, Check] = {}
+    for dead in factors.sets:
+        for check in _asked(held, standing, actions, factors, dead):
+            known = worst.get(check.name)
+            if known is None or _size(check) > _size(known):
+                worst[check.name] = check
+    return list(worst.values())
+
+
+def _asked(
+    held: Held, standing: Standing, actions: Actions, factors: Factors, dead: float
+) -> list[Check]:
+    weight = standing.structure.weight("light")
+    pressing = dead * weight - factors.wind * actions.uplift
+    pivot = standing.pivot(np.repeat(pressing[..., None], len(standing.normals), axis=-1))
+    over = factors.wind * overturning_moment(actions, standing.normals, pivot)
+    net = np.maximum(over - dead * standing.hold("light", pivot), 0.0)
+    if held.guys:
+        arms = _arms(held, standing, pivot)
+        tension = guys.tensions(net, arms, _stiffness(held))
+        checks = _guy_checks(held, standing, actions, factors, dead, tension)
+        straight = np.zeros((*net.shape[:-1], len(held.points))) if held.anchors else None
+    else:
+        checks = []
+        distance = np.maximum(pivot[..., None] - (standing.normals @ held.points.T), 0.0)
+        straight = anchor_group.tensions(net, distance).max(axis=-2)
+    if straight is not None:
+        checks += _anchor_checks(held, standing, actions, factors, dead, straight)
+    return checks
+
+
+def _anchor_checks(
+    held: Held,
+    standing: Standing,
+    actions: Actions,
+    factors: Factors,
+    dead: float,
+    straight: Array,
+) -> list[Check]:
+    """Return how far each row of anchors is used by straight pulls (…, n) and what slides."""
+    sideways = _level_pulls(held, standing, actions, factors, dead)
+    up, down_slope = stakes.on_a_slope(straight, sideways, standing.slope)
+    checks: list[Check] = []
+    first = 0
+    for row in held.anchors:
+        own = slice(first, first + len(row.points))
+        first += len(row.points)
+        used = stakes.used(
+            np.maximum(up[..., own], 0.0),
+            np.maximum(down_slope[..., own], 0.0),
+            factors.soil * row.holds.straight,
+            factors.soil * row.holds.sideways,
+        )
+        at = np.unravel_index(int(used.argmax()), used.shape)
+        checks.append(
+            _used(f"anchor: {row.name}", float(used[at]), row.holds, actions, at, factors, dead)
+        )
+        pull = straight[..., own]
+        at = np.unravel_index(int(pull.argmax()), pull.shape)
+        utilization, passes = judged(float(pull[at]), row.holds.head)
+        checks.append(
+            Check(
+                name=f"anchor head: {row.name}",
+                demand=float(pull[at]),
+                capacity=row.holds.head,
+                unit="N",
+                utilization=utilization,
+                passes=passes,
+                source=kinds.find(row.kind).head.source,
+                direction_deg=float(actions.azimuths[at[-3]]),
+                dead=dead,
+                wind=factors.wind,
+                case=actions.names[at[-2]],
+                remark=kinds.find(row.kind).head.how,
+            )
+        )
+    return checks
+
+
+def _used(
+    name: str,
+    used: float,
+    holds: Holding,
+    actions: Actions,
+    at: Sequence[np.intp],
+    factors: Factors,
+    dead: float,
+) -> Check:
+    finite = bool(np.isfinite(used))
+    return Check(
+        name=name,
+        demand=used,
+        capacity=1.0,
+        unit="1",
+        utilization=used if finite else None,
+        passes=finite and used <= 1.0,
+        source=holds.source,
+        direction_deg=float(actions.azimuths[at[-3]]),
+        dead=dead,
+        wind=factors.wind,
+        case=actions.names[at[-2]],
+    )
+
+
+def _level_pulls(
+    held: Held, standing: Standing, actions: Actions, factors: Factors, dead: float
+) -> Array:
+    """Return the level pull (…, n) in N on each anchor: what friction leaves, shared alike."""
+    weight = dead * standing.structure.weight("light")
+    size = factors.wind * np.hypot(actions.force[..., 0], actions.force[..., 1])
+    share = resistance_share(standing, actions)
+    grip = share * np.maximum(weight * cos(standing.slope) - factors.wind * actions.uplift, 0.0)
+    asked = size + weight * sin(standing.slope)
+    rest = anchor_group.left_to_stakes(asked, grip) / np.where(size > 0.0, size, 1.0)
+    centre = held.points.mean(axis=0)
+    about = actions.twist - (centre[0] * actions.force[..., 1] - centre[1] * actions.force[..., 0])
+    turned = about if len(held.points) > 1 else np.zeros_like(about)
+    shares = anchor_group.level_shares(
+        held.points,
+        factors.wind * rest[..., None] * actions.force,
+        factors.wind * rest * turned,
+    )
+    return np.linalg.norm(shares, axis=-1).astype(np.float64)
+
+
+def _guy_checks(
+    held: Held,
+    standing: Standing,
+    actions: Actions,
+    factors: Factors,
+    dead: float,
+    tension: Array,
+) -> list[Check]:
+    """Return the pull in each row of guys (…, E, n) against line and ground anchor."""
+    checks: list[Check] = []
+    first = 0
+    for row in held.guys:
+        own = tension[..., first : first + len(row.tops)]
+        first += len(row.tops)
+        at = np.unravel_index(int(own.argmax()), own.shape)
+        pull = float(own[at])
+        ground = factors.soil * row.holds.along(row.elevation)
+        capacity = min(row.line, ground)
+        utilization, passes = judged(pull, capacity)
+        finite = bool(np.isfinite(pull))
+        checks.append(
+            Check(
+                name=f"guy: {row.name}",
+                demand=pull,
+                capacity=capacity,
+                unit="N",
+                utilization=utilization if finite else None,
+                passes=passes and finite,
+                source=row.holds.source if ground < row.line else "breaking load over 5",
+                direction_deg=float(actions.azimuths[at[-4]]),
+                toward_deg=azimuth(standing.normals[at[-2]]),
+                dead=dead,
+                wind=factors.wind,
+                case=actions.names[at[-3]],
+                remark="its ground anchor" if ground < row.line else "the line",
+            )
+        )
+    return checks
+
+
+def _arms(held: Held, standing: Standing, pivot: Array) -> Array:
+    """Return the levers (…, E, n) in m of all guys about the pivots (…, E)."""
+    found: list[Array] = []
+    for row in held.guys:
+        off_normal = np.clip(-(standing.normals @ row.outward.T), -1.0, 1.0)
+        distance = pivot[..., None] - standing.normals @ row.tops[:, :2].T
+        found.append(guys.lever(row.tops[:, 2], row.elevation, np.arccos(off_normal), distance))
+    return np.concatenate(found, axis=-1)
+
+
+def _stiffness(held: Held) -> Array:
+    return np.concatenate([np.full(len(row.tops), row.stiffness) for row in held.guys])
+
+
+def _points(design: Design, structure: Structure, row: AnchorRow) -> Array:
+    """Return where the anchors of a row stand (n, 2) on the site."""
+    if row.where is not None:
+        foot = structure.footprint
+        middles = 0.5 * (foot + np.roll(foot, -1, axis=0))
+        step = 2 if row.where == "second sides" else 1
+        return foot if row.where == "corners" else middles[::step]
+    around = [np.zeros(2)]
+    if row.ring is not None:
+        angles = row.start + 2.0 * pi * np.arange(row.count) / row.count
+        around = list(0.5 * row.ring * np.column_stack([np.cos(angles), np.sin(angles)]))
+    plain = np.array([np.asarray(row.at[:2]) + offset for offset in around])
+    return plain @ about_z(design.turn)[:2, :2].T
+
+
+def _guys(design: Design, row: GuyRow, elevation: float, found: Holding) -> Guys:
+    angles = row.start + design.turn + 2.0 * pi * np.arange(row.count) / row.count
+    outward = np.column_stack([np.cos(angles), np.sin(angles)])
+    middle = about_z(design.turn)[:2, :2] @ np.asarray(row.at[:2])
+    tops = np.column_stack([middle + row.out * outward, np.full(row.count, row.height)])
+    length = float(np.hypot(row.height, row.radius - row.out))
+    line = guy_lines.find(row.line)
+    end = guy_lines.end(row.end) if row.end is not None else None
+    return Guys(
+        row.name,
+        tops,
+        outward,
+        elevation,
+        length,
+        guys.allowable(line, end),
+        float(guys.line_stiffness(line.stiffness, length)),
+        found,
+    )
+
+
+def _size(check: Check) -> float:
+    return np.inf if check.utilization is None else check.utilization

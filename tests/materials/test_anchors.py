@@ -1,0 +1,109 @@
+"""What names of anchors, lines and ballast mean."""
+
+import pytest
+
+from yardfast import references
+from yardfast.materials import anchors, ballast, guy_lines, holding_rules
+
+LB, INCH = 0.45359237, 0.0254
+
+
+@pytest.mark.parametrize("room", [anchors, guy_lines, ballast], ids=lambda room: room.__name__)
+def test_every_name_is_found_and_has_a_source(room):
+    assert len(set(room.names())) == len(room.names())
+    for name, found in zip(room.names(), room.listing(), strict=True):
+        assert room.find(name) is found or room.find(name) == found
+        assert found.name == name
+        assert found.source
+        assert found.confidence in references.CONFIDENCES
+    with pytest.raises(KeyError, match="elephant"):
+        room.find("elephant")
+
+
+@pytest.mark.parametrize(
+    "name",
+    [
+        "rebar stake 1/2 in x 24 in",
+        "steel stake 1 in x 36 in",
+        "wood stake 2x2 x 24 in",
+        "screw anchor 30 in",
+        "helical anchor 5 ft",
+        "manufactured-home anchor",
+        "buried concrete pad 16 in",
+        "concrete pier 12 in x 36 in",
+        "bolt 1/2 in into a slab",
+    ],
+)
+def test_kinds_are_called_as_builders_call_them(name):
+    assert name in anchors.names()
+
+
+def test_a_stake_measures_what_its_name_says():
+    stake = anchors.find("rebar stake 1/2 in x 24 in")
+    assert stake.diameter == pytest.approx(0.5 * INCH)
+    assert stake.length == pytest.approx(24 * INCH)
+    assert stake.embedded < stake.length
+    tested = anchors.find("steel stake 16 mm x 380 mm")
+    assert (tested.diameter, tested.embedded) == (0.016, 0.380)
+
+
+def test_anchors_reach_no_deeper_than_they_are_long():
+    for anchor in anchors.listing():
+        if anchor.embedded is not None and anchor.length is not None:
+            assert anchor.embedded <= anchor.length
+        assert anchor.head.name in anchors.heads()
+
+
+def test_only_a_plain_head_slips_out():
+    assert [h for h in anchors.heads() if anchors.head(h).holds == 0.0] == ["plain"]
+    with pytest.raises(KeyError):
+        anchors.head("glued")
+
+
+@pytest.mark.parametrize("pounds", [40, 50, 60, 80])
+def test_bags_weigh_what_is_printed_on_them(pounds):
+    assert ballast.find(f"{pounds} lb bag").least == pytest.approx(pounds * LB)
+
+
+def test_water_weighs_only_while_full():
+    for kind in ballast.listing():
+        assert kind.while_full == ("water" in kind.name)
+        assert 0.0 < kind.least <= kind.most
+    # 62.4 lb/ft3 and 8.34 lb/US gal are one: FEMA P-259; 231 in3 to the gallon
+    jug = ballast.find("water jug 5 gal")
+    gallons = 5 * 231 * INCH**3
+    assert jug.least == pytest.approx(ballast.find("water").least * gallons, rel=0.001)
+
+
+def test_knots_keep_what_is_printed():
+    """Knots in Use 4th ed. p. 9: bowline 70, figure-eight 72, reef knot 50 percent."""
+    keeps = {name: guy_lines.end(name).keeps for name in guy_lines.ends("rope")}
+    assert keeps["bowline"] == 0.70
+    assert keeps["figure-eight loop"] == 0.72
+    assert keeps["reef knot"] == keeps["any knot"] == min(keeps.values()) == 0.50
+    assert set(guy_lines.ends("cable")).isdisjoint(keeps)
+
+
+def test_thicker_lines_of_a_kind_never_break_sooner():
+    kinds: dict[tuple[str, str], list[float]] = {}
+    for line in guy_lines.listing():
+        name, number, unit = line.name.rsplit(" ", 2)
+        assert number
+        kinds.setdefault((name, unit), []).append(line.breaking)
+    for loads in kinds.values():
+        assert loads == sorted(loads)
+
+
+def test_a_rule_tells_its_source():
+    wet = holding_rules.rule("stake", "wet share")
+    assert wet.value == 0.5
+    assert "Illinois" in wet.source
+    assert wet.confidence == "seen"
+    with pytest.raises(KeyError, match="luck"):
+        holding_rules.rule("stake", "luck")
+
+
+def test_no_rule_stands_twice():
+    rows = references.table("ground/holding_rules").rows
+    keys = [(row["group"], row["rule"]) for row in rows]
+    assert len(set(keys)) == len(keys)

@@ -1,0 +1,11 @@
+"""Rows of published values that the relations are held against."""
+
+import csv
+from pathlib import Path
+
+_FOLDER = Path(__file__).resolve().parent.parent / "published" / "data"
+
+
+def rows(name):
+    with (_FOLDER / f"{name}.csv").open(encoding="utf-8", newline="") as file:
+        return list(csv.DictReader(file))
