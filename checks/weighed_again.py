@@ -4,7 +4,8 @@ from dataclasses import replace
 
 from .. import materials
 from ..design.model import Design
-from ..design.structure import Structure, build_structure
+from ..design.structure import build_structure
+from .ballasted import with_ballast
 
 
 def weighed_again(old: Design, new: Design) -> Design:
@@ -15,14 +16,15 @@ def weighed_again(old: Design, new: Design) -> Design:
     """
     if old.weighed is None:
         return new
-    given, by_material = _masses(build_structure(replace(old, weighed=None)))
+    given, by_material = _masses(old)
     factor = (old.weighed - given) / by_material
-    given, by_material = _masses(build_structure(replace(new, weighed=None)))
+    given, by_material = _masses(new)
     return replace(new, weighed=given + factor * by_material)
 
 
-def _masses(structure: Structure) -> tuple[float, float]:
+def _masses(design: Design) -> tuple[float, float]:
     """Return the typical mass in kg of what is given or laid on, and of what material tells."""
+    structure = build_structure(with_ballast(replace(design, weighed=None)))
     by_material = sum(
         materials.find(part.material).typical * float(volume)
         for part, volume in zip(structure.design.parts, structure.part_volume, strict=True)

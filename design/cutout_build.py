@@ -116,7 +116,7 @@ def _is_sound(row: Row, key: str, points: Corners, what: str, drawn: bool) -> bo
     found = (
         f"{what}, near {_spot(row, points, one)}"
         if drawn
-        else f"{what}: edges {_edge(points, one)} and {_edge(points, other)}"
+        else f"{what}: from point {_edge(points, one)} and from {_edge(points, other)}"
     )
     row.fault(
         key,
@@ -144,7 +144,7 @@ def _crossings(points: Corners) -> list[tuple[int, int]]:
 
 
 def _edge(points: Corners, first: int) -> str:
-    return f"{first + 1}-{(first + 1) % len(points) + 1}"
+    return f"{first + 1} to {(first + 1) % len(points) + 1}"
 
 
 def _spot(row: Row, points: Corners, number: int) -> str:

@@ -32,7 +32,7 @@ DESIGN_KEYS = (
     Key("format", "count", bounds=FORMAT),
 )
 
-_LATER_TABLES = ("anchor", "joint", "ballast", "guy")
+_LATER_TABLES = ("joint",)
 _DESIGN_WORDS = {
     "unit": "'units'",
     "title": "'name'",

@@ -9,7 +9,7 @@ from typing import Any
 from xml.etree import ElementTree
 
 import numpy as np
-from shapely import Polygon
+from shapely import MultiPoint, Polygon
 
 from .bounds import MOST_BYTES, MOST_CORNERS
 from .lists_of_lengths import Corners
@@ -23,7 +23,7 @@ TOLERANCE = 1.0 / 500.0
 """How far a straight edge may lie from the curve that it stands for, in heights of the outline."""
 
 _COARSE = 1.0 / 50.0
-_MOST_EDGES = 20 * MOST_CORNERS
+_FARTHEST = 1.0e9
 _UNSEEN = {"clipPath", "marker", "mask", "pattern", "symbol"}
 
 
@@ -40,8 +40,8 @@ def read_drawing(row: Row, name: str, height: float) -> tuple[Corners, tuple[Cor
     try:
         paths = list(_closed_paths(raw))
         rings = _rings(paths)
-    except ElementTree.ParseError as error:
-        _refuse(row, "an SVG drawing", f"it cannot be read: {shown(str(error))}")
+    except RecursionError:
+        _refuse(row, "an SVG drawing", "groups lie too deep within groups, or one uses itself")
         return None
     except Exception as error:
         # The library raises whatever comes of a drawing that is none.
@@ -110,7 +110,8 @@ def _closed_paths(raw: bytes) -> Iterator[list[Any]]:
         path: Any = abs(svg.Path(element))
         for part in path.as_subpaths():
             segments = [segment for segment in part if not isinstance(segment, svg.Move)]
-            if segments and _is_closed(segments, svg):
+            ends = [segment.end for segment in segments]
+            if ends and None not in ends and _is_closed(segments, svg):
                 yield segments
 
 
@@ -135,16 +136,15 @@ def _is_closed(segments: list[Any], svg: Any) -> bool:
 
 def _rings(paths: list[list[Any]]) -> list[Array]:
     """Return the paths' corners (k, 2), the largest path first, up instead of down."""
-    sizes = [_area(_ring(segments, _COARSE * _reach(segments))) for segments in paths]
-    order = [i for i in np.argsort(sizes)[::-1].tolist() if sizes[i] > 0.0]
+    rough = [_ring(segments, _COARSE * _reach(segments)) for segments in paths]
+    sizes = [_area(ring) for ring in rough]
+    by_size = sorted(range(len(paths)), key=lambda i: -sizes[i])
+    order = [i for i in by_size if _has_width(rough[i])]
     if not order:
         return []
-    coarse = _ring(paths[order[0]], _COARSE * _reach(paths[order[0]]))
-    height = float(np.ptp(coarse[:, 1]))
-    if not 0.0 < height < 1.0e12:
-        return []
-    if sum(_steps(each, TOLERANCE * height) for i in order for each in paths[i]) > _MOST_EDGES:
-        message = f"more than {_MOST_EDGES:,} edges"
+    height = float(np.ptp(rough[order[0]][:, 1]))
+    if sum(_steps(each, TOLERANCE * height) for i in order for each in paths[i]) > MOST_CORNERS:
+        message = f"more than {MOST_CORNERS:,} corners, take fewer points"
         raise ValueError(message)
     return [_ring(paths[i], TOLERANCE * height) * np.array([1.0, -1.0]) for i in order]
 
@@ -160,12 +160,12 @@ def _ring(segments: list[Any], tolerance: float) -> Array:
     """Return the corners (k, 2) of a path whose curves become edges within ``tolerance``."""
     points: list[tuple[float, float]] = []
     for segment in segments:
-        steps = min(_steps(segment, tolerance), _MOST_EDGES)
+        steps = min(_steps(segment, tolerance), MOST_CORNERS)
         points += [_xy(segment.point(k / steps)) for k in range(1, steps)]
         points.append(_xy(segment.end))
     found = np.array(points, dtype=np.float64)
-    if not np.isfinite(found).all():
-        message = "a point that is no number"
+    if not np.abs(found).max() < _FARTHEST:
+        message = "a point that lies nowhere"
         raise ValueError(message)
     gaps = np.hypot(*(found - np.roll(found, 1, axis=0)).T)
     return found[gaps > 1.0e-6 * float(np.ptp(found, axis=0).max())]
@@ -224,8 +224,16 @@ def _same(one: Polygon, other: Polygon) -> bool:
 
 
 def _area(ring: Array) -> float:
+    if not _has_width(ring):
+        return 0.0
     x, y = (ring - ring.mean(axis=0)).T
-    return abs(float(x @ np.roll(y, -1) - y @ np.roll(x, -1))) / 2.0 if len(ring) > 2 else 0.0
+    return abs(float(x @ np.roll(y, -1) - y @ np.roll(x, -1))) / 2.0
+
+
+def _has_width(ring: Array) -> bool:
+    """Return whether the corners do not all lie in one line."""
+    hull = MultiPoint(ring).convex_hull
+    return hull.area > 1.0e-6 * hull.length**2
 
 
 def _xy(point: Any) -> tuple[float, float]:

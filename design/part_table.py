@@ -27,7 +27,7 @@ PART_KEYS = (
     *PLACE_KEYS,
 )
 
-LATER_KEYS = frozenset({"fill", "embed", "anchor", "ballast", "guy", "joint"})
+LATER_KEYS = frozenset({"fill", "embed"})
 
 
 def read_parts(reading: Reading, tables: Sequence[Mapping[str, object]]) -> tuple[Part, ...]:
@@ -56,11 +56,12 @@ def _read_part(reading: Reading, index: int, data: Mapping[str, object]) -> tupl
     kind = " ".join(shape_name.casefold().split()) if isinstance(shape_name, str) else ""
     spec = SHAPES.get(kind)
     keys = (*PART_KEYS, *(spec.keys if spec else ()))
-    row = Row(reading, spot, data, keys, label)
+    later = LATER_KEYS | (spec.later if spec else frozenset[str]())
+    words = {**PART_WORDS, **(spec.words if spec else {})}
+    row = Row(reading, spot, data, keys, label, {**words, **dict.fromkeys(later, "")})
     if spec is None:
         return row, None
-    expected = f"a key of a {kind}: " + ", ".join(row.keys)
-    row.check_keys({**PART_WORDS, **spec.words}, LATER_KEYS | spec.later, expected)
+    row.check_keys(words, later, f"a key of a {kind}: " + ", ".join(row.keys))
     shape = spec.build(row)
     if shape is not None:
         _check_surface(row, spec, shape)

@@ -92,6 +92,8 @@ def _check_copies(row: Row) -> None:
             row.refuse(key, f"'count' beside it: {words}", "count = 4")
     if row.given("start") and count and step and not ring:
         row.refuse("start", "'ring' beside it: a row begins at the part itself", "leave it out")
+    if row.given("mirror") and not row.failed("mirror") and not row.choices("mirror"):
+        row.refuse("mirror", "one of 'x', 'y', or both", "mirror = ['x']")
     if row.offset("step") == (0.0, 0.0, 0.0):
         row.refuse("step", "a step that moves each copy on: they all stand in one place", _STEP)
 

@@ -11,6 +11,7 @@ from .raw_values import shown
 from .scan import Spot
 from .schema import Key, Reading
 
+_NO_ANSWERS: Mapping[str, str] = {}
 NOT_YET = "what is understood by now"
 
 
@@ -18,7 +19,8 @@ class Row:
     """One table of the file: each key's value, or None where the file is silent or wrong.
 
     All that is wrong with single keys is recorded as the row is made; what is wrong between
-    them is for whoever builds on it, with ``need`` and ``fault``.
+    them is for whoever builds on it, with ``need`` and ``fault``. ``answers`` tells what is said of
+    keys that it does not take: one whose answer does not name the nearest key is no misspelling.
     """
 
     def __init__(
@@ -28,6 +30,7 @@ class Row:
         data: Mapping[str, object],
         keys: Sequence[Key],
         part: str | None = None,
+        answers: Mapping[str, str] = _NO_ANSWERS,
     ) -> None:
         self.reading = reading
         self.spot = spot
@@ -37,7 +40,12 @@ class Row:
         self.wrong = False
         self._values: dict[str, object] = {}
         unknown = [key for key in data if key not in self.keys]
-        self._misspelt = {nearest(key, tuple(self.keys)) for key in unknown}
+        near = {key: nearest(key, tuple(self.keys)) for key in unknown}
+        self._misspelt = {
+            right
+            for key, right in near.items()
+            if key not in answers or f"'{right}'" in answers[key]
+        }
         for key in keys:
             if key.name in data:
                 self._values[key.name] = read_kind(key, data[key.name], self)

@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 from drawings import drawing, sawn, sawn_design
-from sample_file import HARBOUR_LIGHT, altered, design, one_part, part_text
+from sample_file import altered, design, one_part, part_text
 
 from yardfast.design.model import Place
 from yardfast.design.placing import place_parts
@@ -108,13 +108,12 @@ def test_a_closing_point_is_no_corner_more() -> None:
 
 def test_a_cutout_is_of_sheet_stock() -> None:
     found = cutout(TRIANGLE.replace("thickness='1/2 in'", "stock='3/4 plywood'"))
-    # Nominal 3/4 in sheathing is 23/32 in: PS 1, performance category 23/32.
-    assert found.thickness == pytest.approx(23 / 32 * INCH)
+    # Sanded 3/4 in: PS 1, its actual thickness.
+    assert found.thickness == pytest.approx(0.703 * INCH)
 
 
-@pytest.mark.parametrize("way", ["", "\nturn='180 deg'"])
-def test_points_may_run_either_way_round(way: str) -> None:
-    keys = "points=[['0 in','9 in'],['6 in','0 in'],['-6 in','0 in']]\nthickness='1/2 in'" + way
+def test_points_may_run_either_way_round() -> None:
+    keys = "points=[['0 in','9 in'],['6 in','0 in'],['-6 in','0 in']]\nthickness='1/2 in'"
     assert cutout(keys).moments().volume == pytest.approx(cutout(TRIANGLE).moments().volume)
 
 
@@ -222,13 +221,6 @@ def test_a_covering_of_a_printed_range_takes_its_middle() -> None:
 def test_a_hip_takes_a_covering() -> None:
     keys = "shape='box'\nlength='3 ft'\nwidth='2 ft'\nheight='1 ft'\ntop_width='0 in'"
     assert one_part(f"{keys}\ncovering='2 lb/ft^2'").covering > 0.0
-
-
-def test_all_parts_of_the_sample_are_as_before() -> None:
-    assert all(
-        (part.place.tilt, part.place.step, part.place.mirror) == (0.0, None, frozenset())
-        for part in design(HARBOUR_LIGHT).parts
-    )
 
 
 # --- drawings -----------------------------------------------------------------------------------
@@ -379,9 +371,7 @@ def test_what_is_not_seen_as_a_closed_path_is_no_outline(tmp_path: Path, more: s
 
 def test_a_path_whose_ends_meet_is_closed(tmp_path: Path) -> None:
     found = sawn(tmp_path, drawing("<path d='M 0 0 L 30 40 L -30 40 L 0.01 0'/>"))
-    assert len(found.points) == 3 or found.outline.area == pytest.approx(
-        0.5 * 1.5 * HEIGHT**2, rel=1e-3
-    )
+    assert found.outline.area == pytest.approx(0.5 * 1.5 * HEIGHT**2, rel=1e-3)
 
 
 def test_a_drawing_lies_beside_the_design_or_in_a_folder(tmp_path: Path, monkeypatch) -> None:
@@ -397,7 +387,7 @@ def test_a_view_box_does_not_matter(tmp_path: Path) -> None:
     )
 
 
-def test_steepness_of_a_level_cut_is_only_limited_near_level() -> None:
+def test_a_gentle_level_cut_is_taken() -> None:
     rise = 100 * sin(radians(3))
     keys = f"shape='member'\nfrom=['0 in','0 in','0 in']\nto=['99.86 in','0 in','{rise:.3f} in']"
     shape = one_part(f"{keys}\nwidth='2 in'\ndepth='4 in'\ncut='level'").shape
