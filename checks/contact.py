@@ -11,6 +11,7 @@ from ..design import plane
 from ..design.shapes.shape import Array
 
 _HALVINGS = 30
+MANY_FEET = 60
 _LEVEL = 1.0e-7
 """Edges whose ends differ less (m) along the normal lie across it and add no area."""
 
@@ -153,8 +154,12 @@ def quadrature(areas: list[BaseGeometry], finest: float = 0.05) -> list[Quadratu
     """Return points to integrate over each area: its triangles, halved until small, 3 points each.
 
     ``finest`` is the longest side of a triangle that is kept, as a fraction of the whole extent.
-    Three points at the middles of the sides integrate quadratics exactly.
+    Three points at the middles of the sides integrate quadratics exactly. Many feet count as points
+    at their middles: each is then small beside their spread.
     """
+    if len(areas) > MANY_FEET:
+        middles = [np.array([[a.centroid.x, a.centroid.y]]) for a in areas]
+        return [Quadrature(m, np.array([a.area])) for m, a in zip(middles, areas, strict=True)]
     extent = plane.bounds_of(plane.union_of(areas)).reshape(2, 2)
     longest = finest * float(np.hypot(*(extent[1] - extent[0])))
     return [_over_triangles(_small_triangles(area, longest)) for area in areas]

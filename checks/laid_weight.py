@@ -9,7 +9,7 @@ from .weighed_again import weighed_again
 from .wider_foot import unused_name
 
 WITHOUT_FOOT = 0.1
-"""Above ground in m lies weight that is fixed about a body without a foot: half a bag, judgement."""
+"""So high in m lies weight that is fixed about a body without a foot: half a bag, judgement."""
 
 
 def with_weight(design: Design, ground: GroundParts, mass: float) -> Design:

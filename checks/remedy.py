@@ -31,7 +31,8 @@ class Remedy:
 
     ``governs`` names the check nearest its limit there, or the one that fails at the most that was
     tried. ``design`` is the changed design and ``found`` what was found of it; None for anchors.
-    ``part`` names the foot that is widened, or is None where one is added.
+    ``part`` names the foot that is widened, or is None where one is added. ``utmost`` is the most
+    (of height and wind the least) that was tried in vain.
     """
 
     kind: str
@@ -43,6 +44,7 @@ class Remedy:
     design: Design | None = None
     found: Examination | None = None
     part: str | None = None
+    utmost: float | None = None
 
 
 def needed(before: Examination) -> frozenset[str]:

@@ -13,12 +13,13 @@ yardfast {__version__}: will it stand in the wind, and what holds it down?
   yardfast new                 a starting file, by questions
   yardfast check FILE.toml     the verdict on a design file
   yardfast check *.toml        several at a glance
+  yardfast size FILE.toml      what holds it: foot, weight, anchors, height
   yardfast materials           what a material's name means
   yardfast grounds             what a ground's name means
   yardfast COMMAND --help      more, with an example
 """
 
-COMMANDS = ("new", "check", "materials", "grounds")
+COMMANDS = ("new", "check", "materials", "grounds", "size")
 
 
 class Arguments(argparse.Namespace):
@@ -66,6 +67,7 @@ def _parser() -> argparse.ArgumentParser:
     add = commands.add_parser
     _add_new(_command(add, "new", "a starting file, by questions", _new))
     _add_check(_command(add, "check", "the verdict on one design file or several", _check))
+    _add_size(_command(add, "size", "what holds a piece down, each way alone", _size))
     for name, what in (("materials", _materials), ("grounds", _grounds)):
         each = _command(add, name, f"what each {name[:-1]}'s name means, with sources", what)
         _add_format(each)
@@ -75,6 +77,7 @@ def _parser() -> argparse.ArgumentParser:
 _EXAMPLES = {
     "new": "yardfast new tower -o light.toml",
     "check": "yardfast check light.toml --engineer",
+    "size": "yardfast size light.toml --write heavy.toml --remedy ballast",
     "materials": "yardfast materials",
     "grounds": "yardfast grounds --format json",
 }
@@ -128,6 +131,28 @@ def _add_new(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--defaults", action="store_true", help="ask nothing: take every default")
 
 
+def _add_size(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("file", nargs="?", metavar="FILE", help="a design file, .toml")
+    _add_format(parser)
+    parser.add_argument("--write", metavar="NEW.toml", help="write the design changed; never over")
+    parser.add_argument(
+        "--remedy", metavar="REMEDY", help="which: 'base width', 'ballast', 'height' or 'wind'"
+    )
+    before = parser.add_argument_group("before there is a file")
+    for option, example in (
+        ("kind", "tower, well, post or wheel"),
+        ("sides", "6"),
+        ("height", "of its body: '6 ft'"),
+        ("body", "its width at bottom and top: '18 in, 10 in'"),
+        ("walls", "'3/4 plywood'"),
+        ("foot", "the narrowest, and its lumber: '24 in, 2x6 flat'"),
+        ("ground", "'wet lawn'"),
+        ("exposure", "'open', 'houses and trees' or 'shore'"),
+        ("wind", "a forecast gust: '58 mph'"),
+    ):
+        before.add_argument(f"--{option}", metavar="…", help=example)
+
+
 def _new(arguments: Arguments) -> int:
     from .new import run  # noqa: PLC0415 - each start pays only for what it runs
 
@@ -136,6 +161,12 @@ def _new(arguments: Arguments) -> int:
 
 def _check(arguments: Arguments) -> int:
     from .check import run  # noqa: PLC0415
+
+    return run(arguments)
+
+
+def _size(arguments: Arguments) -> int:
+    from .size import run  # noqa: PLC0415
 
     return run(arguments)
 

@@ -73,6 +73,8 @@ PART_WORDS: Mapping[str, str] = {
     "from": "only a 'member' has ends: 'at' moves a part",
     "to": "only a 'member' has ends: 'at' moves a part",
     "cut": "only a 'member' is cut",
+    **{name: f"[[{name}]] is a table of its own" for name in ("anchor", "ballast", "guy", "load")},
+    "joint": "it is not understood yet",
     "position": "'at' with three lengths: right, away, up",
     "place": "'on', the part that it stands on",
     "above": "'on', the part that it stands on",

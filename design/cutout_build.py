@@ -114,7 +114,7 @@ def _is_sound(row: Row, key: str, points: Corners, what: str, drawn: bool) -> bo
         return True
     one, other = pairs[0]
     found = (
-        f"{what}, near {_spot(row, points, one)}"
+        f"{what}, near {_spot(row, points, one, other)}"
         if drawn
         else f"{what}: from point {_edge(points, one)} and from {_edge(points, other)}"
     )
@@ -147,10 +147,13 @@ def _edge(points: Corners, first: int) -> str:
     return f"{first + 1} to {(first + 1) % len(points) + 1}"
 
 
-def _spot(row: Row, points: Corners, number: int) -> str:
-    x, z = points[number]
-    left, low = np.asarray(points).min(axis=0)
-    return f"{measure(row, x - left)} from its left and {measure(row, z - low)} up"
+def _spot(row: Row, points: Corners, one: int, other: int) -> str:
+    """Return where two edges meet, as measured from the lower left."""
+    array = np.asarray(points)
+    ends = [array.take([first, first + 1], axis=0, mode="wrap") for first in (one, other)]
+    meet = shapely.LineString(ends[0]).intersection(shapely.LineString(ends[1])).centroid
+    left, low = array.min(axis=0)
+    return f"{measure(row, meet.x - left)} from its left and {measure(row, meet.y - low)} up"
 
 
 def _holes_fit(row: Row, key: str, outline: Polygon, holes: list[Polygon]) -> bool:

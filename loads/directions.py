@@ -6,6 +6,8 @@ from ..design.shapes.shape import Array
 from ..design.structure import Structure
 
 STEP_DEG = 5.0
+MOST_DIRECTIONS = 720
+"""Where parts stand every way, directions are rounded to half a degree: 1e-5 of any width."""
 
 
 def wind_directions(structure: Structure) -> Array:
@@ -22,8 +24,11 @@ def wind_directions(structure: Structure) -> Array:
     for body in structure.bodies:
         square_on = body.bearing(np.asarray(body.shape.bearings()))
         found.append(90.0 - np.degrees(np.arctan2(square_on[:, 1], square_on[:, 0])))
-    azimuths = np.round(np.concatenate(found) % 360.0, 7) % 360.0
-    return np.unique(azimuths)
+    azimuths = np.unique(np.round(np.concatenate(found) % 360.0, 7) % 360.0)
+    if len(azimuths) > MOST_DIRECTIONS:
+        step = 360.0 / MOST_DIRECTIONS
+        azimuths = np.unique(np.round(azimuths / step) * step % 360.0)
+    return azimuths
 
 
 def edge_normals(footprint: Array) -> Array:

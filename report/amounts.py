@@ -12,6 +12,7 @@ POUND_FORCE = 4.4482216152605
 MPH = 0.44704
 KMH = 1.0 / 3.6
 PSF = 47.88025898
+GRAVITY = 9.80665
 LB_FT3 = POUND / FOOT**3
 ATMOST = 1.0e-9
 
@@ -41,6 +42,20 @@ class Amounts:
             return f"{_whole(metres * 1000.0, 'near'):,}"
         return _mixed(Fraction(_whole(metres / INCH * 8.0, "near"), 8))
 
+    def own_length(self, metres: float) -> str:
+        """Return a length as somebody gave it, not rounded: to 1/64 in, else with decimals."""
+        tape = _as_given(metres / INCH)
+        if self.metric or tape is None:
+            return f"{self.bare_own_length(metres)} {'mm' if self.metric else 'in'}"
+        return _tape(tape)
+
+    def bare_own_length(self, metres: float) -> str:
+        """Return a length as somebody gave it in inches or mm without its unit."""
+        if self.metric:
+            return f"{metres * 1000.0:,.2f}".rstrip("0").rstrip(".")
+        tape = _as_given(metres / INCH)
+        return _mixed(tape) if tape is not None else f"{metres / INCH:,.2f}"
+
     def width_needed(self, metres: float) -> str:
         """Return a foot's width: up to the next 1/2 in, or 10 mm."""
         if self.metric:
@@ -61,16 +76,15 @@ class Amounts:
         return f"{5 * _whole(kilograms / POUND / 5.0, 'up'):,} lb"
 
     def force(self, newtons: float, way: Way = "near") -> str:
-        """Return a push or pull: pounds to 1; N."""
-        if self.metric:
-            return f"{_whole(newtons, way):,} N"
-        pounds = _whole(newtons / POUND_FORCE, way)
-        return "less than 1 lb" if way == "down" and pounds < 1 else f"{pounds:,} lb"
+        """Return a push or pull as a scale shows it: pounds to 1, or kg to 1."""
+        one, unit = (GRAVITY, "kg") if self.metric else (POUND_FORCE, "lb")
+        whole = _whole(newtons / one, way)
+        return f"less than 1 {unit}" if way == "down" and whole < 1 else f"{whole:,} {unit}"
 
     def pull(self, newtons: float) -> str:
-        """Return what a stake must hold: up to the next 5 lb, or 10 N."""
+        """Return what a stake must hold: up to the next 5 lb, or 2 kg."""
         if self.metric:
-            return f"{10 * _whole(newtons / 10.0, 'up'):,} N"
+            return f"{2 * _whole(newtons / GRAVITY / 2.0, 'up'):,} kg"
         return f"{5 * _whole(newtons / POUND_FORCE / 5.0, 'up'):,} lb"
 
     def gust(self, metres_per_second: float, way: Way = "down") -> str:
@@ -83,8 +97,16 @@ class Amounts:
 
     def act(self, metres_per_second: float) -> str:
         """Return the gust to act at, down to 5 mph or km/h, with its unit."""
+        return f"{self.whole_act(metres_per_second):,} {self.speed_unit}"
+
+    def whole_act(self, metres_per_second: float) -> int:
+        """Return the gust to act at, down to 5 mph or km/h, as a number."""
         step = 5.0 * (KMH if self.metric else MPH)
-        return f"{5 * _whole(metres_per_second / step, 'down'):,} {self.speed_unit}"
+        return 5 * _whole(metres_per_second / step, "down")
+
+    def whole_gust(self, metres_per_second: float) -> int:
+        """Return a wind to the nearest mph or km/h as a number."""
+        return _whole(metres_per_second / (KMH if self.metric else MPH), "near")
 
     @property
     def speed_unit(self) -> str:
@@ -152,6 +174,12 @@ def _whole(value: float, way: Way) -> int:
             return ceil(value * (1.0 - ATMOST) - ATMOST)
         case _:
             return floor(value + 0.5)
+
+
+def _as_given(inches: float) -> Fraction | None:
+    """Return inches to 1/64, None where what was given is not of these."""
+    found = Fraction(_whole(inches * 64.0, "near"), 64)
+    return found if abs(float(found) - inches) < 1.0e-4 else None
 
 
 def _figures(value: float, figures: int) -> float:

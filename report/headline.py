@@ -1,180 +1,108 @@
 """The first lines of a verdict: what to do, and the gusts at which it acts up."""
 
-from enum import Enum
-
 from shapely import Point, Polygon
 
-from .. import references, units
 from ..checks.examination import Examination
-from .amounts import Amounts
+from .amounts import POUND, Amounts
+from .asked_wind import asked as asked
+from .asked_wind import to_spare, wind_words
+from .held_words import hold_short, holders, what_lacks
+from .people_pull import people_pull
 from .remark import counted, joined
+from .stand import Stand, hold_down, most, stand_of, width_helps
 
-SURROUNDINGS = {"B": "houses and trees", "C": "open ground", "D": "shore"}
-
-
-class Stand(Enum):
-    """What a verdict has to say first."""
-
-    FALLS = "falls over by itself"
-    SLIDES = "slides down by itself"
-    STANDS = "stands untied"
-    ANCHOR = "anchor it"
-    WEIGH = "weigh it down"
-    HOPELESS = "nothing here holds it"
-    SINKS = "the ground gives way"
-    PUSHED = "people tip it"
-    IN_PART = "a loose part or a named load fails"
-
-
-def stand_of(examination: Examination) -> Stand:
-    """Return what the verdict of a design has to say first."""
-    limits, remedies = examination.limits, examination.remedies
-    if limits.tipping is not None and limits.tipping <= 0.0:
-        return Stand.FALLS
-    if limits.sliding is not None and limits.sliding <= 0.0:
-        return Stand.SLIDES
-    if examination.needs_anchors:
-        if remedies.stakes.pull <= most("anchor pull"):
-            return Stand.ANCHOR
-        if remedies.ballast <= most("weight laid low") or width_helps(examination):
-            return Stand.WEIGH
-        return Stand.HOPELESS
-    failing = [check.name for check in examination.checks if not check.passes]
-    if "push" in failing:
-        return Stand.PUSHED
-    if "bearing" in failing:
-        return Stand.SINKS
-    return Stand.IN_PART if failing else Stand.STANDS
-
-
-def width_helps(examination: Examination) -> bool:
-    """Return whether a wider foot alone would do."""
-    width = examination.remedies.base_width
-    return (
-        width is not None and width <= most("foot width") and not examination.remedies.base_slides
-    )
-
-
-def most(remedy: str) -> float:
-    """Return the most of a remedy that is still one, in SI: N, kg or m."""
-    row = references.table("remedies").one("remedy", remedy)
-    unit = "lbf" if remedy.endswith("pull") else row["unit"]
-    return float(row["most"]) * units.factor(unit)
-
-
-def asked(examination: Examination, amounts: Amounts) -> str:
-    """Return the wind that was asked for, in a few words."""
-    site = examination.site
-    wind = amounts.gust(site.wind, "near")
-    if site.method == "gust":
-        return f"{wind} at the piece"
-    around = SURROUNDINGS.get(site.exposure or "C", "")
-    return f"{wind}, {around}"
-
-
-def code_wind(examination: Examination, amounts: Amounts) -> str | None:
-    """Return the sentence that names a code's wind as it was given; None for plain gusts."""
-    site = examination.site
-    if not site.method.startswith("ASCE"):
-        return None
-    source = f"source: {site.wind_source}" if site.wind_source else "no source given"
-    years = site.return_period
-    period = f"return period {years:,.0f} years" if years else "no return period given"
-    kind = "from a nominal speed" if site.wind_kind == "nominal" else "ultimate"
-    return (
-        f"Code wind: {site.method}, {amounts.gust(site.wind, 'near')} {kind} 3-second gust; "
-        f"{source}; {period}; {site.basis} basis."
-    )
-
-
-def wind_words(examination: Examination, amounts: Amounts) -> str:
-    """Return the asked wind as it stands in a sentence: ``58 mph forecast gust you asked``."""
-    wind = amounts.gust(examination.site.wind, "near")
-    match examination.site.method:
-        case "forecast":
-            return f"{wind} forecast gust you asked"
-        case "gust":
-            return f"{wind} gust at the piece that you asked"
-        case method:
-            return f"{wind} map wind ({method})"
-
-
-def to_spare(examination: Examination) -> str:
-    """Return the reserve that was asked for, in words."""
-    site = examination.site
-    if site.basis != "service":
-        return "which just does not tip it"
-    if abs(site.safety - 1.5) < 1.0e-9:
-        return "half again to spare"
-    if abs(site.safety - 1.0) < 1.0e-9:
-        return "nothing to spare"
-    return f"{site.safety:g} times what is needed" if site.safety > 1.0 else "less than needed"
+HEAVY = 150.0 * POUND
+"""Above this weight (kg) nobody is told to lay a piece down: judgement."""
 
 
 def headline(examination: Examination, amounts: Amounts) -> tuple[str, bool]:
     """Return the first sentences, what to do before all else, and whether they are good news."""
-    said, good = _remedy(examination, amounts)
+    stand = stand_of(examination)
+    said = _first(examination, stand, amounts)
     if examination.minimum_governs:
         said += (
             " The least wind of the standard, 16 psf on the whole outline, decides here: the "
             "answer does not follow the wind typed."
         )
-    return f"{said} {_starts(examination, amounts)}", good
+    return f"{said} {_starts(examination, amounts)}".strip(), stand in (Stand.STANDS, Stand.HELD)
 
 
-def _remedy(examination: Examination, amounts: Amounts) -> tuple[str, bool]:
+def tie_down(examination: Examination) -> str:
+    """Return what is to be done before it blows too hard, as one can with its weight."""
+    if examination.structure.mass("typical") <= HEAVY:
+        return "tie it or lay it down"
+    return "stake it" if examination.standing.ground.stakes_possible else "tie it down"
+
+
+def _first(examination: Examination, stand: Stand, amounts: Amounts) -> str:
     wind, spare = wind_words(examination, amounts), to_spare(examination)
-    match stand_of(examination):
+    unchecked = f"not checked: {_first_unchecked(examination)}"
+    how = f"is held down by {holders(examination)}" if examination.held else "stands untied"
+    match stand:
         case Stand.FALLS:
             return (
                 f"IT FALLS OVER with no wind at all: {_why_it_falls(examination)}. "
-                "Widen the foot or lower the piece before anything else.",
-                False,
+                "Widen the foot or lower the piece before anything else."
             )
         case Stand.SLIDES:
             return (
                 "IT SLIDES DOWNHILL with no wind at all. Level its place or pin it before "
-                "anything else.",
-                False,
+                "anything else."
             )
         case Stand.ANCHOR:
-            return _anchor(examination, amounts), False
+            return _anchor(examination, amounts)
         case Stand.WEIGH:
-            return f"HOLD IT DOWN. {_weigh(examination, amounts)}", False
+            return f"HOLD IT DOWN. {_weigh(examination, amounts)}"
         case Stand.HOPELESS:
             return (
                 "NOTHING IN THIS LIST HOLDS IT. Make it lower or smaller, or set its posts in "
-                "the ground in concrete.",
-                False,
+                "the ground in concrete."
+            )
+        case Stand.SLIPS:
+            return (
+                f"NOT HELD ENOUGH by {holders(examination)} for the {wind}: "
+                f"{what_lacks(examination, amounts)}."
             )
         case Stand.SINKS:
             return (
-                f"SPREAD ITS FOOT. It stands untied in the {wind}, {spare}, but presses harder "
-                f"on {examination.site.ground} than that bears; not checked: "
-                f"{_first_unchecked(examination)}.",
-                False,
+                f"SPREAD ITS FOOT. It {how} in the {wind}, {spare}, but presses harder "
+                f"on {examination.site.ground} than that bears; {unchecked}."
             )
         case Stand.PUSHED:
             who = "a child" if examination.site.people == "children" else "a person"
+            untied = f", counted without its {hold_short(examination)}," if examination.held else ""
             return (
-                f"FASTEN IT AGAINST PEOPLE. It stands untied in the {wind}, {spare}, but the pull "
-                f"of {who} tips it; not checked: {_first_unchecked(examination)}.",
-                False,
+                f"FASTEN IT AGAINST PEOPLE. It {how} in the {wind}, {spare}, but the pull "
+                f"of {who}{untied} tips it; {unchecked}."
             )
         case Stand.IN_PART:
             return (
-                f"FASTEN WHAT FAILS. The whole stands untied in the {wind}, {spare}, but not "
-                f"{_failing(examination)}; not checked: {_first_unchecked(examination)}.",
-                False,
+                f"FASTEN WHAT FAILS. The whole {how} in the {wind}, {spare}, but not "
+                f"{_failing(examination)}; {unchecked}."
+            )
+        case Stand.HELD:
+            alone = "" if examination.needs_anchors else " It would stand untied as well."
+            return (
+                f"HELD DOWN by {holders(examination)} for the {wind}, {spare}; {unchecked}.{alone}"
+            )
+        case Stand.BARELY:
+            act = amounts.act(examination.limits.act or 0.0)
+            return (
+                f"TIE IT DOWN ABOVE {act}. The checks for the {wind} come out, {spare}, but the "
+                f"range of what is known of such a piece does not reach it; {unchecked}."
             )
         case Stand.STANDS:
-            above = amounts.bare_gust(examination.site.wind, "near")
-            how = "stake it" if examination.standing.ground.stakes_possible else "tie it down"
-            return (
-                f"STANDS UNTIED in the {wind}, {spare}; not checked: "
-                f"{_first_unchecked(examination)}. Above {above}, {how}.",
-                True,
-            )
+            return f"STANDS UNTIED in the {wind}, {spare}; {unchecked}.{_above(examination)}"
+
+
+def _above(examination: Examination) -> str:
+    """Return from which forecast gust it is to be tied down: the gust to act at, as below."""
+    act = examination.limits.act
+    if act is None:
+        return ""
+    amounts = Amounts(examination.design.units == "metric")
+    how = "stake it" if examination.standing.ground.stakes_possible else "tie it down"
+    return f" Above {amounts.act(act).split()[0]}, {how}."
 
 
 def _failing(examination: Examination) -> str:
@@ -201,13 +129,16 @@ def _anchor(examination: Examination, amounts: Amounts) -> str:
     what = hold_down(examination)
     number = counted(len(stakes.points), what, f"{what}s")
     number = number[0].upper() + number[1:]
+    people = people_pull(examination) > stakes.pull
     if stakes.pull <= 0.0:
-        side = amounts.pull(stakes.sideways)
-        return f"ANCHOR IT. {number} that each hold {side} sideways would keep it from sliding."
-    return (
-        f"ANCHOR IT. {number} that each hold {amounts.pull(stakes.pull)} straight up would keep "
-        "it down."
-    )
+        side = f"{number} that each hold {amounts.pull(stakes.sideways)} sideways"
+        if people:
+            return f"ANCHOR IT. {side} are enough against sliding, NOT for people pushing."
+        return f"ANCHOR IT. {side} would keep it from sliding."
+    up = f"{number} that each hold {amounts.pull(stakes.pull)} straight up"
+    if people:
+        return f"ANCHOR IT. {up} are enough for the wind, NOT for people pushing."
+    return f"ANCHOR IT. {up} would keep it down."
 
 
 def _weigh(examination: Examination, amounts: Amounts) -> str:
@@ -223,16 +154,6 @@ def _weigh(examination: Examination, amounts: Amounts) -> str:
     return f"{said[0].upper()}{said[1:]} would keep it where it stands."
 
 
-def hold_down(examination: Examination) -> str:
-    """Return what kind of anchor is meant: stake, ground anchor or bolt."""
-    ground, stakes = examination.standing.ground, examination.remedies.stakes
-    if not ground.stakes_possible:
-        return "bolt"
-    if stakes.pull <= 0.0 or (ground.straight_pull and stakes.pull <= most("stake pull")):
-        return "stake"
-    return "ground anchor"
-
-
 def _first_unchecked(examination: Examination) -> str:
     return "joints" if len(examination.design.parts) > 1 else "strength of what it is made of"
 
@@ -240,22 +161,20 @@ def _first_unchecked(examination: Examination) -> str:
 def _starts(examination: Examination, amounts: Amounts) -> str:
     """Say at which forecast gust it slides and starts to tip, with the range."""
     limits = examination.limits
-    if limits.tipping is not None and limits.tipping <= 0.0:
-        return ""
     tips, slides = limits.forecast_tipping, limits.forecast_sliding
+    if limits.tipping is not None and limits.tipping <= 0.0:
+        return "Untied it falls over with no wind at all." if examination.held else ""
     beyond = amounts.gust(150.0)
+    untied = "Left untied it" if examination.needs_anchors and not examination.held else "Untied it"
+    slides_first = slides is not None and 0.0 < slides and (tips is None or slides < 0.97 * tips)
+    first = f"slides at about {amounts.gust(slides or 0.0)} and " if slides_first else ""
     if tips is None:
-        said = f"starts to tip in no gust below {beyond}"
-    else:
-        low, high = limits.tipping_low, limits.tipping_high
-        upper = amounts.bare_gust(high / limits.ratio) if high is not None else f"over {beyond}"
-        lower = amounts.bare_gust((low or 0.0) / limits.ratio)
-        said = (
-            f"starts to tip in a forecast gust of about {amounts.gust(tips)} ({lower} to {upper})"
-        )
-    first = ""
-    if slides is not None and slides > 0.0 and (tips is None or slides < 0.97 * tips):
-        first = f"slides from a forecast gust of about {amounts.gust(slides)} and "
-        said = said.replace("a forecast gust of about", "one of about")
-    untied = "Left untied it" if examination.needs_anchors else "Untied it"
-    return f"{untied} {first}{said}."
+        gusts = ", in gusts as forecast" if first else ""
+        return f"{untied} {first}starts to tip in no gust below {beyond}{gusts}."
+    low, high = limits.tipping_low, limits.tipping_high
+    upper = amounts.bare_gust(high / limits.ratio) if high is not None else f"over {beyond}"
+    spread = f"({amounts.bare_gust((low or 0.0) / limits.ratio)} to {upper})"
+    if first:
+        about = amounts.bare_gust(tips)
+        return f"{untied} {first}starts to tip at about {about} {spread}, in gusts as forecast."
+    return f"{untied} starts to tip in a forecast gust of about {amounts.gust(tips)} {spread}."

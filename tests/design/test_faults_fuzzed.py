@@ -6,10 +6,10 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from sample_file import HARBOUR_LIGHT, site
+from spoiling import SCRAPS, reads_or_says_what_is_wrong
 
-from yardfast.checks.inputs import read, read_text
-from yardfast.design.faults import DesignError, Fault
-from yardfast.design.model import Design
+from yardfast.checks.inputs import read
+from yardfast.design.faults import DesignError
 
 FULL = site(
     "method='ASCE 7-22'\nground='sand'\nexposure='C'\nwind='115 mph'\nreturn_period='700 years'\n"
@@ -17,35 +17,6 @@ FULL = site(
     "gusts={ 50 = '75 mph', 10 = '60 mph' }"
 ).replace("name     = 'roof'", "name = 'roof'\nat=['1 in',\n'0 in', '0 in']\ncount=3\nring='4 in'")
 LINES = FULL.split("\n")
-SCRAPS = st.one_of(
-    st.sampled_from(
-        [
-            *("'", '"', "'''", '"""', "“", "”", "‘", "[", "]", "[[", "]]", "{", "}", "=", "#", ","),
-            *("\n", "\r", "\t", "\\", "\0", "\ufeff", "\u00a0", "\ud800", "\u2028", ".", ":", "-"),
-            *("nan", "inf", "1e999", "9" * 5000, "0x", "true", "'0 in'", "'1e400 in'", "½", "''"),
-            *("[site]", "[[part]]", "[part]", "[site.gusts]", "name = 'tower'", "on = 'roof'"),
-            *("shape = 'box'", "shape = 'rotor'", "sides = 0", "at = [", "1979-05-27", "'1/0 in'"),
-        ]
-    ),
-    st.text(max_size=8),
-)
-
-
-def reads_or_says_what_is_wrong(text: str) -> None:
-    found, faults = outcome(text)
-    assert isinstance(found, Design) != bool(faults)
-    lines = [fault.line or 0 for fault in faults]
-    assert lines == sorted(lines)
-    assert all(fault.found and fault.expected and len(fault.found) <= 60 for fault in faults)
-    for fault in faults:
-        assert f"{fault.found}{fault.expected}{fault.hint}{fault.part}{fault.key}".isprintable()
-
-
-def outcome(text: str) -> tuple[Design | None, tuple[Fault, ...]]:
-    try:
-        return read_text(text, "piece.toml"), ()
-    except DesignError as error:
-        return None, error.faults
 
 
 @given(st.text(max_size=300))

@@ -135,7 +135,10 @@ def test_tables_of_later_are_not_understood_yet(name: str) -> None:
 
 def test_an_unknown_table_names_the_known_ones() -> None:
     fault = the_fault(f"{HARBOUR_LIGHT}[colours]\nroof = 'red'\n")
-    assert fault.expected == "one of [design], [[part]], [site], [[load]], [[anchor]], [[ballast]], [[guy]]"
+    assert (
+        fault.expected
+        == "one of [design], [[part]], [site], [[load]], [[anchor]], [[ballast]], [[guy]]"
+    )
     assert fault.line == HARBOUR_LIGHT.count("\n") + 1
 
 

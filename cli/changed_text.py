@@ -1,0 +1,233 @@
+"""A changed design as text: the file that it was read from, its comments and order kept."""
+
+from collections.abc import Callable, Sequence
+from math import hypot
+from typing import Any
+
+from ..design.model import Design, Part
+from ..design.shapes.bodies import Shell
+from ..design.shapes.cutout import Corners, Cutout
+from ..design.shapes.flat import Frame, Plate
+from ..design.shapes.gables import Gable
+from ..design.shapes.member import Member
+from ..design.shapes.plans import Rectangle, Regular
+from ..design.shapes.shape import Shape
+from ..design.sizes import flats_from_points, flats_from_side
+from ..loads.site import Site
+from ..loads.site_table import ASCE_METHODS, LOWEST_ASCE_WIND, NOMINAL_TO_ULTIMATE
+from .answers import size
+from .lines import Row, part, quoted
+
+POUND = 0.45359237
+MPH = 0.44704
+KMH = 1.0 / 3.6
+
+_LIKE = 1.0e-9
+
+
+def changed_text(old: Design, new: Design) -> str:
+    """Return the text of ``old`` with what differs in ``new``.
+
+    Changed are sizes, places, weights and the wind; parts may stand behind the old ones. ValueError
+    where the text has not the form that is needed for it.
+    """
+    import tomlkit  # noqa: PLC0415 - only where a file is written
+    from tomlkit.exceptions import TOMLKitError  # noqa: PLC0415
+
+    plain = old.text.removeprefix("\ufeff").replace("\r\n", "\n").replace("\r", "\n")
+    try:
+        document: Any = tomlkit.parse(plain.replace("\u00a0", " "))
+    except TOMLKitError as error:
+        raise ValueError(str(error)) from None
+    write = _Writer(old.units == "metric", tomlkit)
+    try:
+        _change_head(write, document, old, new)
+        for i, before in enumerate(old.parts):
+            _change_part(write, document["part"][i], before, new.parts[i])
+        _change_heights(write, document, old, new)
+    except (KeyError, IndexError, TypeError, AttributeError) as error:
+        raise ValueError(f"{type(error).__name__}: {error}") from None
+    text = tomlkit.dumps(document).rstrip("\n") + "\n"
+    added = [_added(write, each) for each in new.parts[len(old.parts) :]]
+    return "\n".join([text, *added])
+
+
+class _Writer:
+    """Values as the file has them, in the design's units; a comment behind one stays."""
+
+    def __init__(self, metric: bool, toml: Any) -> None:
+        self.metric = metric
+        self._toml = toml
+
+    def length(self, metres: float) -> str:
+        """Return a length."""
+        return ("-" if metres < 0.0 else "") + size(abs(metres), self.metric, 64)
+
+    def mass(self, kilograms: float) -> str:
+        """Return a mass."""
+        return f"{kilograms:.7g} kg" if self.metric else f"{kilograms / POUND:.7g} lb"
+
+    def speed(self, metres_a_second: float) -> str:
+        """Return a wind speed."""
+        if self.metric:
+            return f"{metres_a_second / KMH:.7g} km/h"
+        return f"{metres_a_second / MPH:.7g} mph"
+
+    def set(self, table: Any, key: str, text: str) -> None:
+        """Set a key to a text."""
+        table[key] = self._toml.string(text, literal=True)
+
+    def set_lengths(self, table: Any, key: str, old: Sequence[float], new: Sequence[float]) -> None:
+        """Set a list of lengths; those that stay as they were keep their text."""
+        listed = table.get(key)
+        texts = [
+            str(listed[i]) if listed is not None and _alike(a, b) else self.length(b)
+            for i, (a, b) in enumerate(zip(old, new, strict=True))
+        ]
+        table[key] = self._array(texts)
+
+    def set_corners(self, table: Any, key: str, corners: Corners) -> None:
+        """Set a list of points."""
+        table[key] = self._nested([[self.length(c) for c in corner] for corner in corners])
+
+    def set_outlines(self, table: Any, key: str, outlines: Sequence[Corners]) -> None:
+        """Set a list of lists of points."""
+        table[key] = self._nested(
+            [[[self.length(c) for c in corner] for corner in each] for each in outlines]
+        )
+
+    def _array(self, texts: Sequence[str]) -> Any:
+        array = self._toml.array()
+        for text in texts:
+            array.append(self._toml.string(text, literal=True))
+        return array
+
+    def _nested(self, values: Sequence[Any]) -> Any:
+        if values and isinstance(values[0], str):
+            return self._array(values)
+        array = self._toml.array()
+        for value in values:
+            array.append(self._nested(value))
+        return array
+
+
+def _change_head(write: _Writer, document: Any, old: Design, new: Design) -> None:
+    if old.weighed != new.weighed and new.weighed is not None:
+        write.set(document["design"], "weighed", write.mass(new.weighed))
+    before, after = old.table(Site), new.table(Site)
+    if before.wind == after.wind:
+        return
+    nominal = after.wind_kind == "nominal"
+    write.set(
+        document["site"], "wind", write.speed(after.wind / (NOMINAL_TO_ULTIMATE if nominal else 1))
+    )
+    below_maps = after.method in ASCE_METHODS and after.wind < LOWEST_ASCE_WIND
+    if below_maps and after.wind_kind is None:
+        write.set(document["site"], "wind_kind", "ultimate")
+
+
+def _change_part(write: _Writer, table: Any, old: Part, new: Part) -> None:
+    if new.shape is not old.shape and new.shape != old.shape:
+        _change_shape(write, table, old.shape, new.shape)
+    if new.place.on != old.place.on and new.place.on is not None:
+        write.set(table, "on", new.place.on)
+    if any(not _alike(a, b) for a, b in zip(old.place.at, new.place.at, strict=True)):
+        write.set_lengths(table, "at", old.place.at, new.place.at)
+    if old.place.step != new.place.step and old.place.step and new.place.step:
+        write.set_lengths(table, "step", old.place.step, new.place.step)
+    if new.mass != old.mass and new.mass is not None:
+        write.set(table, "mass", write.mass(new.mass))
+    if new.hangs_at != old.hangs_at and new.hangs_at is not None:
+        write.set(table, "hangs_at", write.length(new.hangs_at))
+
+
+def _change_shape(write: _Writer, table: Any, old: Shape, new: Shape) -> None:
+    match new:
+        case Plate() | Frame():
+            _change_plan(write, table, old, new)
+        case Shell() if "panel_length" in table:
+            along = hypot(new.height, (new.bottom - new.top) / 2.0)
+            write.set(table, "panel_length", write.length(along))
+        case Gable():
+            write.set(table, "height", write.length(new.height))
+            if new.knee_height is not None:
+                write.set(table, "knee_height", write.length(new.knee_height))
+        case Member() if isinstance(old, Member):
+            write.set_lengths(table, "from", old.start, new.start)
+            write.set_lengths(table, "to", old.end, new.end)
+        case Cutout() if "outline" in table:
+            write.set(table, "height", write.length(new.height))
+        case Cutout():
+            write.set_corners(table, "points", new.points)
+            if new.holes:
+                write.set_outlines(table, "holes", new.holes)
+        case _:
+            height: float = getattr(new, "height")  # noqa: B009 - of all other shapes that change
+            write.set(table, "height", write.length(height))
+
+
+def _change_plan(write: _Writer, table: Any, old: Shape, new: Plate | Frame) -> None:
+    assert isinstance(old, (Plate, Frame))
+    match old.plan, new.plan:
+        case Regular(), Regular(sides, across):
+            key, of_flats = _measure_of(table, sides)
+            write.set(table, key, write.length(across * of_flats))
+        case Rectangle() as before, Rectangle(length, width):
+            second = "breadth" if isinstance(new, Frame) else "width"
+            if not _alike(before.length, length):
+                write.set(table, "length", write.length(length))
+            if not _alike(before.width, width):
+                write.set(table, second, write.length(width))
+        case _:
+            raise TypeError("another kind of outline")
+
+
+def _measure_of(table: Any, sides: int) -> tuple[str, float]:
+    """Return the key that gives a regular outline's width, and what it is of that over flats."""
+    measures: dict[str, Callable[[float, int], float]] = {
+        "across_points": flats_from_points,
+        "across_side": flats_from_side,
+    }
+    for key, flats in measures.items():
+        if key in table:
+            return key, 1.0 / flats(1.0, sides)
+    return "across", 1.0
+
+
+def _change_heights(write: _Writer, document: Any, old: Design, new: Design) -> None:
+    """Change the heights of loads and guys, where the design has any."""
+    from ..checks.anchor_table import GuyRow  # noqa: PLC0415 - only where a file is written
+    from ..loads.given import GivenLoad  # noqa: PLC0415
+
+    loads = zip(old.several(GivenLoad), new.several(GivenLoad), strict=True)
+    for i, (before, after) in enumerate(loads):
+        if before.at != after.at:
+            write.set_lengths(document["load"][i], "at", before.at, after.at)
+    for i, (guy, moved) in enumerate(zip(old.several(GuyRow), new.several(GuyRow), strict=True)):
+        if guy.height != moved.height:
+            write.set(document["guy"][i], "height", write.length(moved.height))
+
+
+def _added(write: _Writer, new: Part) -> str:
+    """Return a part that was not there: a foot beneath all, or weight laid low."""
+    at = ", ".join(f"'{write.length(c)}'" for c in new.place.at)
+    rows: list[Row] = [("at", f"[{at}]", "right, away from you, up")]
+    if isinstance(new.shape, Plate) and isinstance(new.shape.plan, Rectangle):
+        from ..checks.wider_foot import SHEET  # noqa: PLC0415 - only where a foot is added
+
+        plan = new.shape.plan
+        rows += [
+            quoted("length", write.length(plan.length)),
+            quoted("width", write.length(plan.width)),
+            quoted("stock", SHEET, "as sold; its actual thickness is taken"),
+            quoted("material", new.material or ""),
+        ]
+        return part(new.name, "plate", rows, "beneath all that stood on the ground")
+    rows.append(
+        quoted("mass", write.mass(new.mass or 0.0), "fixed there, so that it lifts with it")
+    )
+    return part(new.name, "weight", rows)
+
+
+def _alike(a: float, b: float) -> bool:
+    return abs(a - b) <= _LIKE

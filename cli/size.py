@@ -1,0 +1,140 @@
+"""``yardfast size FILE``: what holds a piece, each way alone; and the changed design written."""
+
+from argparse import Namespace
+from pathlib import Path
+
+from ..checks.examination import examine
+from ..checks.inputs import read
+from ..checks.remedy import Reason, failing, needed
+from ..checks.sizing import KINDS, remedy_of, size
+from ..design.faults import DesignError
+from ..report.faults import clean, fault_lines
+from . import screen
+
+FOUND, NONE, WRONG = 0, 1, 2
+
+_OF_A_KIND = ("sides", "height", "body", "foot", "walls", "ground", "exposure", "wind")
+
+
+def run(arguments: Namespace) -> int:
+    """Size a file, write it changed, or a kind of piece before there is a file.
+
+    Returns 0 where a remedy exists or none is needed, 1 where none is feasible, 2 for wrong input.
+    """
+    problem = _problem(arguments)
+    if problem:
+        return _refuse(problem)
+    try:
+        if arguments.kind is not None:
+            from .size_kind import run_kind  # noqa: PLC0415 - a file does without
+
+            return run_kind(arguments)
+        if arguments.write is not None:
+            return _write(arguments)
+        sizing = size(read(arguments.file))
+    except DesignError as wrong:
+        screen.complain(fault_lines(wrong.faults))
+        return WRONG
+    if arguments.format == "json":
+        from ..report.sizing_object import sizing_object  # noqa: PLC0415 - text does without
+
+        screen.show_json(sizing_object(sizing))
+    else:
+        from ..report.sizing import sizing_lines  # noqa: PLC0415 - JSON does without
+
+        screen.show(sizing_lines(sizing))
+    return FOUND if sizing.feasible or not sizing.found.needs_anchors else NONE
+
+
+def _problem(arguments: Namespace) -> str:
+    """Return what is wrong between the options; nothing where they go together."""
+    given = [f"--{name}" for name in _OF_A_KIND if getattr(arguments, name) is not None]
+    if (arguments.file is None) == (arguments.kind is None):
+        return "either a FILE, or --kind with its sizes before there is one"
+    if arguments.kind is None and given:
+        return f"{given[0]} goes with --kind; in a file it stands in the file"
+    if (arguments.write is None) != (arguments.remedy is None):
+        return "--write NEW.toml and --remedy 'ballast' stand together: which one is to be written?"
+    if arguments.write is None:
+        return ""
+    if arguments.kind is not None:
+        return "--write goes with a FILE; for a kind there is  yardfast new"
+    if arguments.remedy not in KINDS:
+        return _unknown_remedy(arguments.remedy)
+    if arguments.remedy == "anchors":
+        return (
+            "anchors cannot be written yet: the sizes are told by  yardfast size FILE; put them "
+            "in the file yourself"
+        )
+    return _unwritable(Path(arguments.write))
+
+
+def _write(arguments: Namespace) -> int:
+    """Write the changed design, read it again, and say whether it passes what it should."""
+    from .changed_text import changed_text  # noqa: PLC0415 - only where a file is written
+
+    file, kind = Path(arguments.write), arguments.remedy
+    name = clean(arguments.write)
+    design = read(arguments.file)
+    before, remedy = remedy_of(design, kind)
+    if remedy.reason is Reason.NOT_NEEDED:
+        print("It stands as it is: nothing has to be changed, so nothing was written.")
+        return FOUND
+    if remedy.design is None:
+        from ..report.sizing_words import why  # noqa: PLC0415 - only where there is none
+
+        print(f"{kind} alone is no remedy: {why(before, remedy)}. Nothing was written.")
+        return NONE
+    try:
+        text = changed_text(design, remedy.design)
+        with file.open("x", encoding="utf-8", newline="\n") as opened:
+            opened.write(text)
+    except ValueError as error:
+        return _refuse(f"{clean(arguments.file)} cannot be changed by itself: {clean(str(error))}")
+    except OSError as error:
+        return _refuse(f"{name} cannot be written: {error.strerror}")
+    return _checked_again(arguments, name, needed(before))
+
+
+def _checked_again(arguments: Namespace, name: str, names: frozenset[str]) -> int:
+    try:
+        found = examine(read(arguments.write))
+    except DesignError as wrong:
+        screen.complain(fault_lines(wrong.faults))
+        print(f"{name} is written, but cannot be read again: do not build from it.")
+        return NONE
+    failed = [check.name for check in failing(found, names)]
+    if failed:
+        print(f"{name} is written, but fails: {', '.join(failed)}. Do not build from it.")
+        return NONE
+    passed = [check.name for check in found.checks if check.name in names]
+    print(
+        f"{name} is written with the remedy '{arguments.remedy}', read again and worked out: it "
+        f"passes {', '.join(passed)}.\nNext: yardfast check {name}"
+    )
+    return FOUND
+
+
+def _refuse(message: str) -> int:
+    screen.complain([f"yardfast size: {message}. Nothing was written."])
+    return WRONG
+
+
+def _unknown_remedy(word: str) -> str:
+    from ..design.near_names import nearest  # noqa: PLC0415 - only where something is wrong
+
+    near = nearest(word, KINDS)
+    hint = f" Did you mean '{near}'?" if near else ""
+    return f"{clean(word, 60)!r} is no remedy.{hint} There are: {', '.join(KINDS)}"
+
+
+def _unwritable(file: Path) -> str:
+    """Return why a file cannot be written, before anything is worked out."""
+    try:
+        if file.exists() or file.is_symlink():
+            return f"{clean(str(file))} exists already and is kept as it is: another name"
+        if not file.parent.is_dir():
+            return f"there is no folder {clean(str(file.parent))}"
+    except (OSError, ValueError):
+        return f"{clean(str(file), 60)!r} is no name for a file"
+    return ""

@@ -1,0 +1,156 @@
+"""``yardfast size --kind tower ...``: the table of base widths before there is a design."""
+
+from argparse import Namespace
+from collections.abc import Mapping
+from dataclasses import replace
+
+from ..checks.inputs import read_text
+from ..checks.sizing import starting_sizes
+from ..design.bounds import WIND
+from ..design.faults import DesignError
+from ..design.model import Design
+from ..loads.site import Site
+from . import screen
+from .answers import flats, is_metric, quantity
+from .answers import size as written
+from .asked import questions
+from .new import KINDS
+from .questions import AnswerError, Answers, Question
+from .starting_files import starting_file
+
+FOUND, WRONG = 0, 2
+
+_QUESTION_OF = {
+    "sides": "sides",
+    "height": "height",
+    "body": "widths",
+    "walls": "walls",
+    "foot": "foot",
+    "ground": "ground",
+    "exposure": "around",
+}
+_NEEDED = ("sides", "height", "body")
+
+
+def run_kind(arguments: Namespace) -> int:
+    """Show the base widths of a kind of piece; return 0, or 2 where the sizes are wrong."""
+    kind = " ".join(arguments.kind.casefold().split())
+    problem = _problem(kind, arguments)
+    if problem:
+        screen.complain([f"yardfast size: {problem}"])
+        return WRONG
+    try:
+        design, taken = _designed(kind, arguments)
+    except _UntakenError as wrong:
+        screen.complain([f"yardfast size: {wrong}"])
+        return WRONG
+    sizes = starting_sizes(design)
+    if arguments.format == "json":
+        from ..report.starting_sizes import starting_object  # noqa: PLC0415 - text does without
+
+        screen.show_json(starting_object(kind, taken, sizes))
+    else:
+        from ..report.starting_sizes import starting_lines  # noqa: PLC0415 - JSON does without
+
+        screen.show(starting_lines(kind, taken, sizes))
+    return FOUND
+
+
+class _UntakenError(Exception):
+    """An option that cannot be taken, in a sentence."""
+
+
+def _problem(kind: str, arguments: Namespace) -> str:
+    kinds = [each for each in KINDS if _options(each).issuperset(_NEEDED)]
+    if kind not in kinds:
+        return f"--kind is one of {', '.join(kinds)}; the others need a file: yardfast new"
+    missing = [f"--{name}" for name in _NEEDED if getattr(arguments, name) is None]
+    if missing:
+        return (
+            f"a {kind} needs {', '.join(missing)}: --sides 6 --height '6 ft' --body '18 in, 10 in'"
+        )
+    given = {name for name in _QUESTION_OF if getattr(arguments, name) is not None}
+    unasked = sorted(given - _options(kind))
+    return f"a {kind} takes no --{unasked[0]}" if unasked else ""
+
+
+def _options(kind: str) -> set[str]:
+    asked = {question.name for question in questions(kind)}
+    return {option for option, name in _QUESTION_OF.items() if name in asked}
+
+
+def _designed(kind: str, arguments: Namespace) -> tuple[Design, Mapping[str, str]]:
+    """Return the design that the options describe, and what was taken where they do not say."""
+    typed = {
+        name: (option, getattr(arguments, option))
+        for option, name in _QUESTION_OF.items()
+        if getattr(arguments, option) is not None
+    }
+    answers, taken = _answers(questions(kind), typed)
+    wind = _wind(arguments.wind) if arguments.wind is not None else None
+    tries = [answers] if "foot" in typed or "foot" not in answers else [_narrow(answers), answers]
+    for each in tries[:-1]:
+        try:
+            return _read(kind, each, wind), _told(taken, each)
+        except DesignError:
+            continue
+    try:
+        return _read(kind, tries[-1], wind), _told(taken, tries[-1])
+    except DesignError as wrong:
+        fault = wrong.faults[0]
+        raise _UntakenError(
+            f"these sizes do not go together: {fault.part or 'the piece'}, "
+            f"{fault.key or 'as a whole'}: read {fault.found}, expected {fault.expected}"
+        ) from None
+
+
+def _answers(
+    asked: tuple[Question, ...], typed: Mapping[str, tuple[str, str]]
+) -> tuple[Answers, dict[str, str]]:
+    """Return the answers that options and defaults give, and the defaults that were taken."""
+    answers: dict[str, str] = {}
+    taken: dict[str, str] = {}
+    for question in asked:
+        if question.follows is not None and not question.follows(answers):
+            continue
+        option, text = typed.get(question.name, ("", ""))
+        if not option:
+            text = question.default(answers) if callable(question.default) else question.default
+            taken[question.name] = text
+        try:
+            answers.update(question.read(text, answers))
+        except AnswerError as wrong:
+            raise _UntakenError(f"--{option}: {wrong}") from None
+    return answers, taken
+
+
+def _narrow(answers: Answers) -> Answers:
+    """Return the answers with a foot no wider than the body: there the table begins."""
+    bottom = flats(answers, "bottom")
+    return {**answers, "foot": written(bottom, is_metric(answers["height"]), 64)}
+
+
+def _read(kind: str, answers: Answers, wind: float | None) -> Design:
+    design = read_text(starting_file(kind, answers))
+    if wind is None:
+        return design
+    site = replace(design.table(Site), wind=wind)
+    return replace(design, tables={**design.tables, Site: site})
+
+
+def _told(taken: Mapping[str, str], answers: Answers) -> Mapping[str, str]:
+    """Return what was taken without being said, in the words of the file."""
+    told = {name: taken[name] for name in ("walls", "wood", "wheel", "eaves") if name in taken}
+    if "foot" in taken:
+        told["foot"] = f"{answers['lumber']}, from {answers['foot']}"
+    return told | {name: taken[name] for name in ("ground", "around") if name in taken}
+
+
+def _wind(text: str) -> float:
+    try:
+        found = quantity(text, "speed").value
+    except AnswerError as wrong:
+        raise _UntakenError(f"--wind: {wrong}") from None
+    if not WIND.hold(found):
+        raise _UntakenError(f"--wind: {AnswerError(text, WIND.words)}")
+    return found

@@ -1,0 +1,182 @@
+"""What it takes to hold a piece, each way alone: a line a remedy, and how the gusts go."""
+
+from itertools import zip_longest
+
+from ..checks.judging import Check
+from ..checks.limits import Limits
+from ..checks.remedy import Reason, Remedy
+from ..checks.size_curves import CurvePoint
+from ..checks.sizing import Sizing
+from ..design.shapes.flat import Frame
+from .amounts import Amounts
+from .as_read import shape_words
+from .asked_wind import asked, to_spare
+from .lines import WIDTH, Line, listed, wrapped
+from .not_checked import not_checked
+from .sizing_words import amount, gusts, past_which_it_slides, why
+from .stand import hold_down
+
+_WORDS = {"overturning": "tipping", "sliding": "sliding"}
+_HOLDING = ("base width", "ballast", "anchors")
+_ROW = "  {:<11} {:<20} {:>5} {:>6} {:>6}  "
+_CURVE = "{:<2}{:<13} {:>6} {:>6} {:>6}"
+
+
+def sizing_lines(sizing: Sizing) -> list[Line]:
+    """Return the remedies for people, 80 columns wide, then the gusts by width and weight."""
+    amounts = Amounts(sizing.design.units == "metric")
+    found = [*_title(sizing, amounts), Line(""), _heads()]
+    found += _row("as it is", _present(sizing, amounts), sizing.found.limits, amounts, "")
+    for remedy in sizing.remedies:
+        found += _remedy(sizing, remedy, amounts)
+    slides = past_which_it_slides(sizing.slides_first, sizing.curve, amounts)
+    found += [Line(""), *_curves(sizing, amounts), *wrapped(slides)]
+    found += [Line(""), *_notes(sizing)]
+    items = [remark.short for remark in not_checked(sizing.found)]
+    return found + listed("Not checked", items, "No promise for the whole piece.")
+
+
+def _title(sizing: Sizing, amounts: Amounts) -> list[Line]:
+    found, name = sizing.found, sizing.design.name
+    facts = (
+        f"{shape_words(found)}, {amounts.length(found.structure.height)} tall, "
+        f"{amounts.mass(found.structure.mass('typical'))}   asked: {asked(found, amounts)}"
+    )
+    whole = f"{name}   {facts}"
+    head = (
+        [Line(whole, "title")]
+        if len(whole) <= WIDTH
+        else [*wrapped(name, rest="  ", mood="title"), Line(f"  {facts}", "title")]
+    )
+    wind = amounts.gust(found.site.wind, "near")
+    if not found.needs_anchors:
+        said = f"It stands untied in {wind}, {to_spare(found)}: none of these is needed."
+    elif any(remedy.feasible for remedy in sizing.remedies if remedy.kind in _HOLDING):
+        said = f"What would hold it, each way alone; checked for {wind}, {to_spare(found)}."
+    elif sizing.feasible:
+        said = (
+            f"Neither foot, weight nor anchors alone hold it in {wind}, {to_spare(found)}: it "
+            "would have to be lower, or to stand less wind."
+        )
+    else:
+        said = (
+            f"None of these alone holds it in {wind}, {to_spare(found)}. Make it smaller, or set "
+            "posts in the ground in concrete."
+        )
+    return [*head, *wrapped(said)]
+
+
+def _heads() -> Line:
+    text = _ROW.format("", "build to", "tips", "slides", "act at")
+    return Line(f"{text}nearest: has / needs")
+
+
+def _row(label: str, build: str, limits: Limits, amounts: Amounts, nearest: str) -> list[Line]:
+    text = _ROW.format(label, build, *gusts(limits, amounts))
+    if len(text) + len(nearest) <= WIDTH:
+        return [Line((text + nearest).rstrip())]
+    return [Line(text.rstrip()), *wrapped(nearest, " " * 14)]
+
+
+def _present(sizing: Sizing, amounts: Amounts) -> str:
+    now = next(point for point in sizing.curve if point.present)
+    return f"{amounts.length(now.value)} foot"
+
+
+def _remedy(sizing: Sizing, remedy: Remedy, amounts: Amounts) -> list[Line]:
+    if not remedy.feasible or remedy.value is None:
+        return wrapped(f"no: {why(sizing.found, remedy)}", f"  {remedy.kind:<11} ")
+    if remedy.reason is Reason.NOT_NEEDED:
+        return wrapped("none needed", f"  {remedy.kind:<11} ")
+    if remedy.kind == "anchors":
+        return wrapped(_anchors(sizing, remedy, amounts), f"  {remedy.kind:<11} ")
+    assert remedy.found is not None
+    check = next(check for check in remedy.found.checks if check.name == remedy.governs)
+    build = amount(remedy, amounts, remedy.value) + _BUILD[remedy.kind]
+    return _row(remedy.kind, build, remedy.found.limits, amounts, _nearest(check, amounts))
+
+
+_BUILD = {"base width": " across", "ballast": " fixed low", "height": " tall", "wind": " at most"}
+
+
+def _anchors(sizing: Sizing, remedy: Remedy, amounts: Amounts) -> str:
+    stakes = sizing.found.remedies.stakes
+    kind = hold_down(sizing.found)
+    said = (
+        f"{len(stakes.points)} {kind}s, one at each {stakes.places}: "
+        f"{amounts.pull(stakes.pull)} up and {amounts.pull(stakes.sideways)} sideways each"
+    )
+    reason = why(sizing.found, remedy)
+    return f"{said}; {reason}" if reason else said
+
+
+def _nearest(check: Check, amounts: Amounts) -> str:
+    has, needs = amounts.has_and_needs(check.capacity, check.demand, check.unit, check.passes)
+    name = _WORDS.get(check.name, check.name)
+    number, _, unit = has.partition(" ")
+    return f"{name} {number} / {needs}" if unit else f"{name} {has} / {needs}"
+
+
+def _curves(sizing: Sizing, amounts: Amounts) -> list[Line]:
+    """Return the limits by width and by weight side by side, what is there now marked."""
+    heads = [
+        _CURVE.format("", head, "tips", "slides", "act at") for head in ("foot", "weight laid low")
+    ]
+    columns = [
+        [_point(point, amounts) for point in sizing.curve if point.kind == kind]
+        for kind in ("base width", "ballast")
+    ]
+    pairs = zip_longest(*columns, fillvalue="")
+    rows = [f"{left:<40}{right}".rstrip() for left, right in pairs]
+    unit = f"Forecast gusts in {amounts.speed_unit}; * is as it is now; over: above 150 m/s"
+    return [Line(unit), Line(f"{heads[0]:<40}{heads[1]}"), *map(Line, rows)]
+
+
+def _point(point: CurvePoint, amounts: Amounts) -> str:
+    value = (
+        amounts.length(point.value)
+        if point.kind == "base width"
+        else (amounts.mass_needed(point.value) if point.value else "none")
+    )
+    mark = "*" if point.present else ""
+    return _CURVE.format(mark, value, *gusts(point.limits, amounts))
+
+
+def _notes(sizing: Sizing) -> list[Line]:
+    found: list[Line] = []
+    built = [
+        remedy
+        for remedy in sizing.remedies
+        if remedy.feasible and remedy.reason is not Reason.NOT_NEEDED
+    ]
+    for remedy in built:
+        if remedy.kind in _ABOUT:
+            found += wrapped(_ABOUT[remedy.kind], rest="  ")
+        elif remedy.kind == "base width":
+            found += wrapped(_about_width(sizing, remedy), rest="  ")
+    kinds = [remedy.kind for remedy in built if remedy.kind in ("ballast", "base width", "height")]
+    if sizing.found.needs_anchors and kinds:
+        kind = "ballast" if "ballast" in kinds else kinds[0]
+        file = sizing.design.file or "FILE"
+        found.append(Line(f"Next: yardfast size {file} --write NEW.toml --remedy '{kind}'"))
+    return found
+
+
+_ABOUT = {
+    "ballast": "Weight counts where it lifts with the piece: on a floor screwed to the foot.",
+    "height": "Height: every upright size above the foot alike; widths stay.",
+}
+
+
+def _about_width(sizing: Sizing, remedy: Remedy) -> str:
+    if remedy.part is None:
+        return (
+            "Base width: a foot of 3/4 plywood beneath all, screwed to it, its weight counted; "
+            "how it bends is not checked."
+        )
+    shapes = {part.name: part.shape for part in sizing.design.parts}
+    bridge = "; lay a deck across so wide a ring" if isinstance(shapes[remedy.part], Frame) else ""
+    return (
+        f"Base width: of '{remedy.part}', its own weight counted{bridge}; how it bends is not "
+        "checked."
+    )

@@ -1,0 +1,52 @@
+"""What it takes to hold a piece as a program reads it: SI, the unit named beside each value."""
+
+from collections.abc import Mapping
+from typing import Any
+
+from ..checks.size_curves import CurvePoint
+from ..checks.sizing import Sizing
+from .faults import clean
+from .fingerprint import fingerprint
+from .sizing_words import why
+
+FORMAT = 1
+
+
+def sizing_object(sizing: Sizing) -> Mapping[str, Any]:
+    """Return the JSON object of a sizing."""
+    return {
+        "format": FORMAT,
+        "name": clean(sizing.design.name),
+        "file": clean(sizing.design.file),
+        "fingerprint": fingerprint(sizing.design),
+        "needs_anchors": sizing.found.needs_anchors,
+        "remedies": [
+            {
+                "kind": remedy.kind,
+                "value": remedy.value,
+                "unit": remedy.unit,
+                "feasible": remedy.feasible,
+                "governs": remedy.governs,
+                "reason": why(sizing.found, remedy) or None,
+            }
+            for remedy in sizing.remedies
+        ],
+        "slides_first_width_m": sizing.slides_first,
+        "curve": [point_object(point) for point in sizing.curve],
+    }
+
+
+def point_object(point: CurvePoint) -> Mapping[str, Any]:
+    """Return one point of a curve as a JSON object."""
+    limits = point.limits
+    return {
+        "kind": point.kind,
+        "value": point.value,
+        "unit": point.unit,
+        "present": point.present,
+        "mass_kg": point.mass,
+        "forecast_tipping_gust_m_s": limits.forecast_tipping,
+        "forecast_sliding_gust_m_s": limits.forecast_sliding,
+        "act_forecast_gust_m_s": limits.act,
+        "push_N": limits.push,
+    }

@@ -1,0 +1,81 @@
+"""Remedies in words: amounts as they are built, and why one is none."""
+
+from collections.abc import Sequence
+
+from ..checks.examination import Examination
+from ..checks.limits import Limits
+from ..checks.remedy import Reason, Remedy
+from ..checks.size_curves import CurvePoint
+from .amounts import Amounts
+
+_FAILS = {
+    Reason.TIPS: "still tips",
+    Reason.SLIDES: "still slides",
+    Reason.SINKS: "sinks in",
+}
+_EVEN = {"base width": "", "ballast": "under ", "height": "only ", "wind": "in "}
+
+
+def amount(remedy: Remedy, amounts: Amounts, value: float | None) -> str:
+    """Return an amount of a remedy as it is built."""
+    value = value or 0.0
+    match remedy.kind:
+        case "base width":
+            return amounts.width_needed(value)
+        case "ballast":
+            return amounts.mass_needed(value)
+        case "height":
+            return amounts.length(value)
+        case _:
+            return amounts.gust(value, "near")
+
+
+def why(before: Examination, remedy: Remedy) -> str:
+    """Return why a remedy is none, or is not needed; nothing where there is no more to say."""
+    amounts = Amounts(before.design.units == "metric")
+    match remedy.reason:
+        case None:
+            return ""
+        case Reason.NOT_NEEDED:
+            return "none needed: it stands as it is"
+        case Reason.ANCHORS_BREAK:
+            return f"{amounts.pull(remedy.value or 0.0)} each is more than garden anchors hold"
+        case Reason.NO_STRAIGHT_PULL:
+            return (
+                f"a plain rod holds nothing straight up in {before.standing.ground.name}: "
+                "screw-in anchors, or buried weight"
+            )
+        case Reason.NOTHING_UPRIGHT:
+            return "nothing upright in it can be made lower"
+        case reason:
+            most = _EVEN[remedy.kind] + amount(remedy, amounts, remedy.utmost)
+            tall = {"base width": " across", "height": " tall"}.get(remedy.kind, "")
+            pin = ": pin it" if remedy.kind == "base width" and reason is Reason.SLIDES else ""
+            fails = _FAILS.get(reason, f"fails ({remedy.governs})")
+            return f"even {most}{tall} it {fails}{pin}"
+
+
+def gusts(limits: Limits, amounts: Amounts) -> tuple[str, str, str]:
+    """Return the forecast gusts that tip and slide it, and the one to act at, without a unit."""
+    tips, slides = limits.forecast_tipping, limits.forecast_sliding
+    return (
+        "over" if tips is None else amounts.bare_gust(tips),
+        "over" if slides is None else amounts.bare_gust(slides),
+        "over" if limits.act is None else amounts.act(limits.act).split()[0],
+    )
+
+
+def past_which_it_slides(width: float | None, curve: Sequence[CurvePoint], amounts: Amounts) -> str:
+    """Return from which width on a wider foot buys nothing, in a sentence."""
+    now = next(point for point in curve if point.present)
+    if width is None:
+        return "However wide the foot, it tips before it slides."
+    if width <= now.value:
+        return (
+            "It slides before it tips as it is: a wider foot buys no more than its own weight "
+            "holds, until it is pinned."
+        )
+    return (
+        f"From {amounts.width_needed(width)} across it slides before it tips: a wider foot buys "
+        "no more than its own weight holds, until it is pinned."
+    )

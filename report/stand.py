@@ -1,0 +1,106 @@
+"""What a verdict has to say first: whether a piece stands, is held, or what it lacks."""
+
+from enum import Enum
+
+from .. import references, units
+from ..checks.examination import Examination
+from ..checks.judging import Check
+from .amounts import Amounts
+
+HOLDING = ("overturning", "sliding", "anchor", "anchor head", "guy")
+"""Checks that fail where a piece is not held enough."""
+
+
+class Stand(Enum):
+    """What a verdict has to say first."""
+
+    FALLS = "falls over by itself"
+    SLIDES = "slides down by itself"
+    STANDS = "stands untied"
+    BARELY = "the gust to act at lies below the one asked"
+    HELD = "held down"
+    SLIPS = "not held down enough"
+    ANCHOR = "anchor it"
+    WEIGH = "weigh it down"
+    HOPELESS = "nothing here holds it"
+    SINKS = "the ground gives way"
+    PUSHED = "people tip it"
+    IN_PART = "a loose part or a named load fails"
+
+
+def stand_of(examination: Examination) -> Stand:
+    """Return what the verdict of a design has to say first."""
+    held = bool(examination.held)
+    if held and any(not check.passes for check in holding_checks(examination)):
+        return Stand.SLIPS
+    if not held and (unheld := _unheld(examination)) is not None:
+        return unheld
+    failing = [check.name for check in examination.checks if not check.passes]
+    if "push" in failing:
+        return Stand.PUSHED
+    if "bearing" in failing:
+        return Stand.SINKS
+    if failing:
+        return Stand.IN_PART
+    if held:
+        return Stand.HELD
+    return Stand.BARELY if acts_below_asked(examination) else Stand.STANDS
+
+
+def holding_checks(examination: Examination) -> list[Check]:
+    """Return the checks that tell whether it is held: tipping, sliding, each anchor and guy."""
+    return [c for c in examination.checks if c.name.partition(": ")[0] in HOLDING]
+
+
+def acts_below_asked(examination: Examination) -> bool:
+    """Return whether the gust to act at, as shown, is below the one asked for.
+
+    The wind of a code's map is no forecast gust, and is not compared with one.
+    """
+    site, limits = examination.site, examination.limits
+    if limits.act is None or site.method.startswith("ASCE"):
+        return False
+    amounts = Amounts(examination.design.units == "metric")
+    wind = site.wind / limits.ratio if site.method == "gust" else site.wind
+    return amounts.whole_act(limits.act) < amounts.whole_gust(wind)
+
+
+def _unheld(examination: Examination) -> Stand | None:
+    """Return what is to be said of a piece that wind alone moves; None where it does not."""
+    limits, remedies = examination.limits, examination.remedies
+    if limits.tipping is not None and limits.tipping <= 0.0:
+        return Stand.FALLS
+    if limits.sliding is not None and limits.sliding <= 0.0:
+        return Stand.SLIDES
+    if not examination.needs_anchors:
+        return None
+    if remedies.stakes.pull <= most("anchor pull"):
+        return Stand.ANCHOR
+    if remedies.ballast <= most("weight laid low") or width_helps(examination):
+        return Stand.WEIGH
+    return Stand.HOPELESS
+
+
+def width_helps(examination: Examination) -> bool:
+    """Return whether a wider foot alone would do."""
+    width = examination.remedies.base_width
+    return (
+        width is not None and width <= most("foot width") and not examination.remedies.base_slides
+    )
+
+
+def hold_down(examination: Examination) -> str:
+    """Return what kind of anchor is meant as a remedy: stake, ground anchor or bolt."""
+    ground, stakes = examination.standing.ground, examination.remedies.stakes
+    if not ground.stakes_possible:
+        return "bolt"
+    if stakes.pull <= 0.0 or (ground.straight_pull and stakes.pull <= most("stake pull")):
+        return "stake"
+    return "ground anchor"
+
+
+def most(remedy: str) -> float:
+    """Return the most of a remedy that is still one, in SI: N, kg or m."""
+    row = references.table("remedies").one("remedy", remedy)
+    unit = "lbf" if remedy.endswith("pull") else row["unit"]
+    return float(row["most"]) * units.factor(unit)

@@ -1,0 +1,81 @@
+"""How a kind of piece goes with the width of its foot, before there is a design."""
+
+from collections.abc import Mapping
+from typing import Any
+
+from ..checks.size_curves import CurvePoint
+from ..checks.sizing import StartingSizes
+from .amounts import Amounts
+from .as_read import shape_words
+from .asked_wind import asked, to_spare
+from .lines import Line, listed, wrapped
+from .not_checked import not_checked
+from .sizing_object import FORMAT, point_object
+from .sizing_words import gusts, past_which_it_slides, why
+
+_ROW = "  {:<13} {:>7} {:>7} {:>7} {:>7}  {:>14}"
+
+
+def starting_lines(kind: str, taken: Mapping[str, str], sizes: StartingSizes) -> list[Line]:
+    """Return the table of base widths for people, 80 columns wide."""
+    found = sizes.found
+    amounts = Amounts(found.design.units == "metric")
+    height = amounts.length(found.structure.height)
+    found_ = [
+        Line(f"A {kind}, {shape_words(found)}, {height} tall over all", "title"),
+        *listed("Taken", [f"{name} {text}" for name, text in taken.items()]),
+        Line(""),
+        Line(_ROW.format("foot", "weight", "tips", "slides", "act at", "pushed over by")),
+        *(Line(_row(point, amounts)) for point in sizes.curve),
+        Line(f"  Forecast gusts in {amounts.speed_unit}, untied; over: above 150 m/s"),
+        Line(""),
+        *wrapped(past_which_it_slides(sizes.slides_first, sizes.curve, amounts)),
+        *wrapped(_weighted(sizes, amounts)),
+        Line(""),
+    ]
+    items = [remark.short for remark in not_checked(found)]
+    return found_ + listed("Not checked", items, f"Next: yardfast new {kind}")
+
+
+def starting_object(kind: str, taken: Mapping[str, str], sizes: StartingSizes) -> Mapping[str, Any]:
+    """Return the table of base widths as a JSON object."""
+    weighted = sizes.weighted
+    return {
+        "format": FORMAT,
+        "kind": kind,
+        "taken": dict(taken),
+        "height_m": sizes.found.structure.height,
+        "curve": [point_object(point) for point in sizes.curve],
+        "slides_first_width_m": sizes.slides_first,
+        "ballast": {
+            "value": weighted.value,
+            "unit": weighted.unit,
+            "feasible": weighted.feasible,
+            "reason": why(sizes.found, weighted) or None,
+        },
+    }
+
+
+def _row(point: CurvePoint, amounts: Amounts) -> str:
+    return _ROW.format(
+        amounts.length(point.value),
+        amounts.mass(point.mass),
+        *gusts(point.limits, amounts),
+        amounts.force(max(point.limits.push, 0.0), "down"),
+    )
+
+
+def _weighted(sizes: StartingSizes, amounts: Amounts) -> str:
+    """Return what weight low in the narrowest foot would do."""
+    weighted, found = sizes.weighted, sizes.found
+    foot = amounts.length(sizes.curve[0].value)
+    wind = f"{asked(found, amounts)}, {to_spare(found)}"
+    if not weighted.feasible or weighted.value is None or weighted.found is None:
+        return f"Weight low in the {foot} foot does not hold it in {wind}: {why(found, weighted)}."
+    if not weighted.value:
+        return f"On the {foot} foot it stands in {wind}, without weight."
+    tips, slides, act = gusts(weighted.found.limits, amounts)
+    return (
+        f"With {amounts.mass_needed(weighted.value)} low in the {foot} foot it stands in {wind}: "
+        f"tips at {tips}, slides at {slides}, act at {act} {amounts.speed_unit}."
+    )
