@@ -111,8 +111,9 @@ def examine(design: Design) -> Examination:
     ]
     pushed = check_push(standing, used, site.people)
     checks += [pushed] if pushed else []
-    loose = loose_parts(structure, standing.slope)
-    its_actions = [_design_wind(one.exposed(exposed), method)[1] for one in loose]
+    loose = loose_parts(structure, standing.ground, standing.slope)
+    its_own = [one.exposed(structure, site.sheltering) for one in loose]
+    its_actions = [_design_wind(alone, method)[1] for alone in its_own]
     checks += check_loose(loose, its_actions, used)
     checks += [check_given_load(standing, load, used, site) for load in given_loads(design)]
     return Examination(
@@ -126,7 +127,7 @@ def examine(design: Design) -> Examination:
         checks=tuple(checks),
         free=free,
         held=held,
-        limits=limits(standing, exposed, site, loose),
+        limits=limits(standing, exposed, site, tuple(zip(loose, its_own, strict=True))),
         remedies=remedies(standing, actions, used, slides=not free[1].passes),
     )
 

@@ -7,13 +7,16 @@ from ..design.shapes.shape import Array
 _ROUNDS = 40
 
 
-def sliding_resistance(points: Array, shares: Array, along: Array, arm: Array) -> Array:
+def sliding_resistance(
+    points: Array, shares: Array, along: Array, arm: Array, even: bool = True
+) -> Array:
     """Return the level force (M,) at which friction yields, per unit of pressing force.
 
     ``points`` (P, 2) in m from the contact's centre carry ``shares`` (P,): coefficient of friction
     times their fraction of the pressing force, taken as even over the contact. The force acts
     along unit vectors ``along`` (M, 2), its twist over its size being ``arm`` (M,) in m, positive
-    counter-clockwise.
+    counter-clockwise. ``even`` tells that friction is the same all over, so that a force through
+    the centre turns nothing.
 
     By the upper-bound theorem for rigid sliding the resistance is the least, over all centres of
     rotation, of the friction's work over the force's own: minimise sum(shares |v + w J x|) with
@@ -23,7 +26,7 @@ def sliding_resistance(points: Array, shares: Array, along: Array, arm: Array) -
     straight = float(shares.sum())
     result = np.full(len(arm), straight)
     scale = float(np.sqrt((points**2).sum(axis=1).max()))
-    turning = np.abs(arm) > 1.0e-9 * scale
+    turning = (np.abs(arm) > 1.0e-9 * scale) | (not even)
     if not turning.any():
         return result
     load = np.column_stack([along[turning], arm[turning] / scale])

@@ -73,14 +73,16 @@ class _Found:
     loose_slides: str | None = None
 
 
-def limits(standing: Standing, exposed: Exposed, site: Site, loose: Sequence[Loose] = ()) -> Limits:
+def limits(
+    standing: Standing, exposed: Exposed, site: Site, loose: Sequence[tuple[Loose, Exposed]] = ()
+) -> Limits:
     """Return the limits of a piece without anchors, for every method by the gust at the piece.
 
-    A loose part that goes sooner than the whole sets them.
+    A ``loose`` part, with what it alone offers the wind, that goes sooner than the whole sets them.
     """
     density = air_density(site)
     whole = _stages(exposed)
-    parts = [(one, _stages(one.exposed(exposed), one)) for one in loose]
+    parts = [(one, _stages(alone, one)) for one, alone in loose]
 
     def least(weighing: Weighing, strength: float) -> _Found:
         found = _least(standing, whole, weighing, strength, density)

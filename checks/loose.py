@@ -7,16 +7,20 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ..design import plane
+from ..design.faults import DesignError, Fault
 from ..design.placing import Body
 from ..design.structure import Patch, Structure, contact_kind, touching_face
 from ..loads.combinations import Factors
-from ..loads.uplift import Uplift
-from ..loads.wind import Actions, Exposed
+from ..loads.wind import Actions, Exposed, expose
+from ..materials.grounds import Ground
 from ..materials.surfaces import surface
 from .judging import Check
 from .overturning import check_overturning
 from .sliding import check_sliding
 from .standing import Standing
+
+LEAST_SEAT = 1.0e-6
+"""Area in m2 below which a seat is a line or a point."""
 
 
 @dataclass(frozen=True)
@@ -28,25 +32,23 @@ class Loose:
     level: float
     goes: NDArray[np.bool_]
 
-    def exposed(self, whole: Exposed) -> Exposed:
-        """Return what only these bodies offer the wind."""
-        goes = self.goes[:, None]
-        return replace(
-            whole,
-            below=whole.below * goes,
-            above=whole.above * goes,
-            suction=Uplift(whole.suction.area * goes, whole.suction.moment * goes[..., None]),
-        )
+    def exposed(self, structure: Structure, sheltering: bool) -> Exposed:
+        """Return what only these bodies offer the wind: nothing before or behind them helps."""
+        surfaces = [part.surface for part in structure.design.parts]
+        return expose(structure, surfaces, sheltering, self.goes)
 
     def about_its_foot(self, actions: Actions) -> Actions:
         """Return actions with heights measured from its own underside."""
         return replace(actions, tilting=actions.tilting - self.level * actions.force)
 
 
-def loose_parts(structure: Structure, slope: float) -> tuple[Loose, ...]:
-    """Return every loose part's standing on what is beneath it."""
+def loose_parts(structure: Structure, ground: Ground, slope: float) -> tuple[Loose, ...]:
+    """Return every loose part's standing on what is beneath it.
+
+    DesignError where one rests on a line or a point only.
+    """
     return tuple(
-        _loose(structure, body, slope)
+        _loose(structure, body, ground, slope)
         for body in structure.bodies
         if structure.design.parts[body.part].loose
     )
@@ -68,7 +70,7 @@ def check_loose(
     return checks
 
 
-def _loose(structure: Structure, body: Body, slope: float) -> Loose:
+def _loose(structure: Structure, body: Body, ground: Ground, slope: float) -> Loose:
     parts = structure.design.parts
     goes = _goes_along(structure, body)
     names = [part.name for part in parts]
@@ -79,31 +81,53 @@ def _loose(structure: Structure, body: Body, slope: float) -> Loose:
     if beneath:
         seat = face.intersection(plane.union_of([b.in_plan(b.shape.from_above()) for b in beneath]))
         face = seat if seat.area > 0.0 else face
-    kind = contact_kind(parts[beneath[0].part]) if beneath else "wood"
+        ground = surface(contact_kind(parts[beneath[0].part]))
+    seat_hull = plane.hull(plane.coordinates(face)) if not face.is_empty else plane.NOTHING
+    if seat_hull.area < LEAST_SEAT:
+        raise DesignError(
+            (
+                Fault(
+                    structure.design.file,
+                    structure.design.lines.get((names[body.part], "loose")),
+                    names[body.part],
+                    "loose",
+                    "it rests on a line or a point only, or on nothing",
+                    "a seat with some width both ways",
+                    "leave out 'loose' if it is fastened, or give it a seat",
+                ),
+            )
+        )
     mass, centre = _masses_of(structure, goes)
     centre[:, 2] -= level
     alone = replace(
         structure,
         part_mass=mass,
         part_centre=centre,
-        footprint=plane.ring_of(plane.hull(plane.coordinates(face))),
+        footprint=plane.ring_of(seat_hull),
         patches=(Patch(face, body.part, contact_kind(parts[body.part])),),
         height=structure.height - level,
     )
-    return Loose(names[body.part], Standing(alone, surface(kind), slope), level, goes)
+    return Loose(names[body.part], Standing(alone, ground, slope), level, goes)
 
 
 def _goes_along(structure: Structure, body: Body) -> NDArray[np.bool_]:
-    """Return the bodies that go with one: itself, and if it is the only copy all that is on it."""
+    """Return the bodies that go with one: itself and all that is on it.
+
+    Where it has copies, what stands on them goes with the copy nearest in plan.
+    """
     parts = structure.design.parts
     index = {part.name: i for i, part in enumerate(parts)}
-    alone = sum(b.part == body.part for b in structure.bodies) == 1
+    copies = [b for b in structure.bodies if b.part == body.part]
 
     def on_it(i: int) -> bool:
         reference = parts[i].place.reference
         return reference is not None and (index[reference] == body.part or on_it(index[reference]))
 
-    return np.array([b is body or (alone and on_it(b.part)) for b in structure.bodies])
+    def nearest(other: Body) -> Body:
+        away = [float(np.hypot(*(other.origin - copy.origin)[:2])) for copy in copies]
+        return copies[int(np.argmin(away))]
+
+    return np.array([b is body or (on_it(b.part) and nearest(b) is body) for b in structure.bodies])
 
 
 def _masses_of(
@@ -111,14 +135,14 @@ def _masses_of(
 ) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
     """Return masses (3, parts) and centres (parts, 3) of the bodies that go."""
     count = len(structure.design.parts)
-    copies, going = np.zeros(count), np.zeros(count)
-    centre = structure.part_centre.copy()
+    copies, going, moved = np.zeros(count), np.zeros(count), np.zeros((count, 3))
     for body, goes_too in zip(structure.bodies, goes, strict=True):
         copies[body.part] += 1
-        going[body.part] += goes_too
-    for body, goes_too in zip(structure.bodies, goes, strict=True):
-        if goes_too and going[body.part] < copies[body.part]:
+        if goes_too:
+            going[body.part] += 1
             moments = body.shape.moments()
             local = moments.first / moments.volume if moments.volume else np.zeros(3)
-            centre[body.part] = body.place(local)
+            moved[body.part] += body.place(local)
+    some = (going > 0) & (going < copies)
+    centre = np.where(some[:, None], moved / np.maximum(going, 1.0)[:, None], structure.part_centre)
     return structure.part_mass * going / copies, centre

@@ -48,25 +48,29 @@ class Remedies:
 def remedies(standing: Standing, actions: Actions, factors: Factors, slides: bool) -> Remedies:
     """Return what would hold the piece in the given gusts, directions and cases (Q, D, C)."""
     worst = worst_by_line(standing, actions, factors)
-    stakes = _stakes(standing, actions, factors, worst)
+    share = resistance_share(standing, actions)
+    stakes = _stakes(standing, actions, factors, worst, share)
     width = _base_width(standing, factors, worst)
     return Remedies(
         stakes=stakes,
-        ballast=_ballast(standing, actions, factors, worst),
+        ballast=_ballast(standing, actions, factors, worst, share),
         base_width=width,
         base_slides=slides,
     )
 
 
-def _stakes(standing: Standing, actions: Actions, factors: Factors, worst: Worst) -> Stakes:
+def _stakes(
+    standing: Standing, actions: Actions, factors: Factors, worst: Worst, share: Array
+) -> Stakes:
     points, places = stake_points(standing.structure.footprint)
     weight = factors.helping * standing.structure.weight("light")
     pivot = standing.pivot(weight - worst.uplift)
     net = worst.over(pivot) - factors.helping * standing.hold("light", pivot)
     distance = np.maximum(pivot[:, None, :] - (points @ standing.normals.T)[None], 0.0)
-    share = distance.max(axis=1) / np.maximum((distance**2).sum(axis=1), 1.0e-12)
-    pull = float(np.maximum(net * share, 0.0).max())
-    return Stakes(points, places, pull, _unheld(standing, actions, factors, 0.0) / len(points))
+    farthest = distance.max(axis=1) / np.maximum((distance**2).sum(axis=1), 1.0e-12)
+    pull = float(np.maximum(net * farthest, 0.0).max())
+    sideways = _unheld(standing, actions, factors, share, 0.0) / len(points)
+    return Stakes(points, places, pull, sideways)
 
 
 def stake_points(footprint: Array) -> tuple[Array, str]:
@@ -83,9 +87,10 @@ def stake_points(footprint: Array) -> tuple[Array, str]:
     return middles[::2], "second side"
 
 
-def _unheld(standing: Standing, actions: Actions, factors: Factors, ballast: float) -> float:
+def _unheld(
+    standing: Standing, actions: Actions, factors: Factors, share: Array, ballast: float
+) -> float:
     """Return the most level force in N that friction does not take, with ``ballast`` N added."""
-    share = resistance_share(standing, actions)
     size = np.hypot(actions.force[..., 0], actions.force[..., 1])
     weight = standing.structure.weight("light") + ballast
     rest = [
@@ -98,7 +103,9 @@ def _unheld(standing: Standing, actions: Actions, factors: Factors, ballast: flo
     return max(float(np.max(rest)), 0.0)
 
 
-def _ballast(standing: Standing, actions: Actions, factors: Factors, worst: Worst) -> float:
+def _ballast(
+    standing: Standing, actions: Actions, factors: Factors, worst: Worst, share: Array
+) -> float:
     """Return the least weight in kg, low in the middle of the foot, that ends tipping and sliding.
 
     0 where none is needed, infinite where the slope makes added weight no help.
@@ -112,7 +119,7 @@ def _ballast(standing: Standing, actions: Actions, factors: Factors, worst: Wors
         arm = (pivot - standing.normals @ centre) * cos(standing.slope)
         hold = standing.hold("light", pivot) + added * arm
         tips = worst.over(pivot) > factors.helping * hold
-        return not tips.any() and _unheld(standing, actions, factors, added) <= 0.0
+        return not tips.any() and _unheld(standing, actions, factors, share, added) <= 0.0
 
     if stands(0.0):
         return 0.0

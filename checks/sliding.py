@@ -31,7 +31,9 @@ def resistance_share(standing: Standing, actions: Actions) -> Array:
     table = np.column_stack([along.reshape(-1, 2), arm.ravel().round(9)])
     distinct, back = np.unique(table, axis=0, return_inverse=True)
     distinct = distinct.astype(np.float64)
-    found = sliding_resistance(points, shares, distinct[:, :2], distinct[:, 2])
+    found = sliding_resistance(
+        points, shares, distinct[:, :2], distinct[:, 2], standing.rubs_evenly
+    )
     return found[back.ravel()].reshape(arm.shape)
 
 

@@ -74,7 +74,13 @@ class Standing:
 
     @cached_property
     def _rubbing(self) -> list[Quadrature]:
-        return quadrature([patch.area for patch in self.structure.patches], finest=0.34)
+        return quadrature([patch.area for patch in self.structure.patches], finest=0.15)
+
+    @property
+    def rubs_evenly(self) -> bool:
+        """Return whether all that touches the ground has one coefficient of friction."""
+        kinds = {patch.contact for patch in self.structure.patches}
+        return len({self.ground.friction[kind].coefficient for kind in kinds}) == 1
 
     @cached_property
     def friction_points(self) -> tuple[Array, Array, Array]:

@@ -61,6 +61,7 @@ class _Writer:
 
     def length(self, metres: float) -> str:
         """Return a length."""
+        metres = round(metres, 9)
         return ("-" if metres < 0.0 else "") + size(abs(metres), self.metric, 64)
 
     def mass(self, kilograms: float) -> str:

@@ -9,6 +9,7 @@ from ..checks.remedy import Reason, failing, needed
 from ..checks.sizing import KINDS, remedy_of, size
 from ..design.faults import DesignError
 from ..report.faults import clean, fault_lines
+from ..report.lines import wrapped
 from . import screen
 
 FOUND, NONE, WRONG = 0, 1, 2
@@ -83,7 +84,7 @@ def _write(arguments: Namespace) -> int:
     if remedy.design is None:
         from ..report.sizing_words import why  # noqa: PLC0415 - only where there is none
 
-        print(f"{kind} alone is no remedy: {why(before, remedy)}. Nothing was written.")
+        _say(f"{kind} alone is no remedy: {why(before, remedy)}. Nothing was written.")
         return NONE
     try:
         text = changed_text(design, remedy.design)
@@ -101,18 +102,23 @@ def _checked_again(arguments: Namespace, name: str, names: frozenset[str]) -> in
         found = examine(read(arguments.write))
     except DesignError as wrong:
         screen.complain(fault_lines(wrong.faults))
-        print(f"{name} is written, but cannot be read again: do not build from it.")
+        _say(f"{name} is written, but cannot be read again: do not build from it.")
         return NONE
     failed = [check.name for check in failing(found, names)]
     if failed:
-        print(f"{name} is written, but fails: {', '.join(failed)}. Do not build from it.")
+        _say(f"{name} is written, but fails: {', '.join(failed)}. Do not build from it.")
         return NONE
     passed = [check.name for check in found.checks if check.name in names]
-    print(
+    _say(
         f"{name} is written with the remedy '{arguments.remedy}', read again and worked out: it "
-        f"passes {', '.join(passed)}.\nNext: yardfast check {name}"
+        f"passes {', '.join(passed)}."
     )
+    print(f"Next: yardfast check {name}")
     return FOUND
+
+
+def _say(text: str) -> None:
+    screen.show(wrapped(text))
 
 
 def _refuse(message: str) -> int:

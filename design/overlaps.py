@@ -4,11 +4,10 @@ from dataclasses import dataclass
 from itertools import combinations, pairwise
 
 import numpy as np
-from shapely.geometry.base import BaseGeometry
 
-from . import plane
 from .placing import Body
-from .shapes.shape import Array, Hull, corners
+from .sections import section
+from .shapes.shape import Array, corners
 from .structure import Structure
 
 LEAST_FRACTION = 0.02
@@ -63,33 +62,11 @@ def _shared_volume(one: Body, other: Body, low: float, high: float) -> float:
         half, middle = 0.5 * (top - bottom), 0.5 * (top + bottom)
         for node, weight in zip(_NODES, _WEIGHTS, strict=True):
             z = float(middle + half * node)
-            shared = _section(one, z).intersection(_section(other, z))
+            shared = section(one, z).intersection(section(other, z))
             total += float(half * weight * shared.area)
     return total
 
 
-def _section(body: Body, z: float) -> BaseGeometry:
-    outside = plane.union_of([_hull_section(body, hull, z) for hull in body.shape.hulls()])
-    inside = [_hull_section(body, hull, z) for hull in body.shape.cavities()]
-    return outside.difference(plane.union_of(inside)) if inside else outside
-
-
-def _hull_section(body: Body, hull: Hull, z: float) -> BaseGeometry:
-    """Return the level section of a convex hull: the hull of where its points' joins cross z."""
-    points = _points(body, hull)
-    above, below = points[points[:, 2] >= z], points[points[:, 2] <= z]
-    if not len(above) or not len(below):
-        return plane.NOTHING
-    rise = above[:, None, 2] - below[None, :, 2]
-    part = np.where(rise > 0.0, (z - below[None, :, 2]) / np.where(rise > 0.0, rise, 1.0), 0.0)
-    crossing = below[None, :, :2] + part[..., None] * (above[:, None, :2] - below[None, :, :2])
-    return plane.hull(crossing.reshape(-1, 2))
-
-
-def _points(body: Body, hull: Hull) -> Array:
-    return body.place(corners(hull))
-
-
 def _levels(body: Body) -> Array:
     hulls = (*body.shape.hulls(), *body.shape.cavities())
-    return np.concatenate([_points(body, hull)[:, 2] for hull in hulls])
+    return np.concatenate([body.place(corners(hull))[:, 2] for hull in hulls])

@@ -12,6 +12,7 @@ from . import plane
 from .faults import DesignError, Fault
 from .model import Design, Part
 from .placing import Body, place_parts, stacks
+from .sections import section
 from .shapes.rotor import Rotor
 from .shapes.shape import Array, Sloped, corners
 
@@ -20,6 +21,9 @@ WEIGHINGS: tuple[Weighing, ...] = ("light", "typical", "heavy")
 
 GRAVITY = 9.80665
 """Standard acceleration of free fall in m/s2 (ISO 80000-3)."""
+
+BEDDING = 0.010
+"""How far (m) an edge or a point is taken to bed into what it stands on: judgement."""
 
 TOUCHING = 1.0e-3
 """What lies within this height (m) of the ground touches it."""
@@ -201,17 +205,19 @@ def _ground_contact(design: Design, bodies: tuple[Body, ...]) -> tuple[Array, tu
 def touching_face(body: Body, level: float = 0.0) -> BaseGeometry:
     """Return the part of a body's underside that lies within 1 mm of a height, in plan (m).
 
-    A plumb body's own underside; of a leaning one the hull of the corners that touch, which may
-    be a line or a point. A wheel does not stand.
+    A plumb body's own underside; of a leaning one the hull of the corners that touch. What stands
+    on an edge or a point beds in: its section 10 mm up touches (judgement). A wheel does not stand.
     """
     if isinstance(body.shape, Rotor) or not body.shape.hulls():
         return plane.NOTHING
     if abs(body.bottom - level) > TOUCHING:
         return plane.NOTHING
     if body.upright:
-        return body.in_plan(body.shape.contact())
-    points = np.vstack([body.place(corners(hull)) for hull in body.shape.hulls()])
-    return plane.hull(points[np.abs(points[:, 2] - level) <= TOUCHING][:, :2])
+        face = body.in_plan(body.shape.contact())
+    else:
+        points = np.vstack([body.place(corners(hull)) for hull in body.shape.hulls()])
+        face = plane.hull(points[np.abs(points[:, 2] - level) <= TOUCHING][:, :2])
+    return face if face.area > 0.0 else section(body, level + BEDDING)
 
 
 def contact_kind(part: Part) -> str:

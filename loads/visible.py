@@ -8,8 +8,8 @@ import numpy as np
 from ..design import plane
 from ..design.placing import Body
 from ..design.plane import Polygons
+from ..design.shapes.rotor import Rotor
 from ..design.shapes.shape import Array
-
 
 ALIKE = 1.0e-9
 """Coefficients that differ less are equal: the part named first in the file then hides."""
@@ -37,14 +37,17 @@ def visible_outlines(
 
     ``coefficient`` (bodies, D) ranks the bodies; the overlap belongs to the greater. Copies of one
     part do not hide each other, and bodies of different stacks neither: each takes its own full
-    wind (judgement; a union would make the force on an arbor a third too low).
+    wind (judgement; a union would make the force on an arbor a third too low). Wheels hide nothing:
+    seen from the side they take less than what stands behind them.
     """
     visible = outlines.copy()
     low, high = vertical_extent(outlines)
     for i, body in enumerate(bodies):
         for j, other in enumerate(bodies):
             apart = low[j] >= high[i] - 1e-9 or low[i] >= high[j] - 1e-9
-            if i == j or apart or body.part == other.part or stack[body.part] != stack[other.part]:
+            alone = body.part == other.part or stack[body.part] != stack[other.part]
+            wheel = isinstance(body.shape, Rotor) or isinstance(other.shape, Rotor)
+            if i == j or apart or alone or wheel:
                 continue
             hides = coefficient[j] > coefficient[i] * (1.0 + ALIKE)
             if j < i:

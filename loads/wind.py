@@ -6,6 +6,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from ..design import plane
 from ..design.outlines import downwind_axes, lateral_axes, outlines
 from ..design.placing import Body
 from ..design.plane import Polygons
@@ -82,8 +83,16 @@ class Actions:
         )
 
 
-def expose(structure: Structure, surfaces: Sequence[str | None], sheltering: bool) -> Exposed:
-    """Return what a structure offers the wind; ``surfaces`` names each part's roughness or None."""
+def expose(
+    structure: Structure,
+    surfaces: Sequence[str | None],
+    sheltering: bool,
+    only: NDArray[np.bool_] | None = None,
+) -> Exposed:
+    """Return what a structure offers the wind; ``surfaces`` names each part's roughness or None.
+
+    ``only`` (bodies,) takes some of the bodies alone, as if nothing stood before or behind them.
+    """
     azimuths = wind_directions(structure)
     angles = np.radians(azimuths)
     bodies = structure.bodies
@@ -93,6 +102,10 @@ def expose(structure: Structure, surfaces: Sequence[str | None], sheltering: boo
     stack = [structure.stack[body.part] for body in bodies]
     hooks = [part.hangs_at for part in structure.design.parts]
     rank = np.array([np.maximum(c.below, c.above) for c in coefficients])
+    suction = uplift(structure, outline, solidity, angles)
+    if only is not None:
+        outline = plane.kept(np.broadcast_to(only[:, None], outline.shape), outline)
+        suction = Uplift(suction.area * only[:, None], suction.moment * only[:, None, None])
     visible = measure(visible_outlines(bodies, structure.stack, outline, rank))
     whole = measure(outline)
     kept = shelter(bodies, stack, outline, solidity, angles) if sheltering else 1.0
@@ -117,7 +130,7 @@ def expose(structure: Structure, surfaces: Sequence[str | None], sheltering: boo
         cases=names,
         case=case,
         shift=shift,
-        suction=uplift(structure, outline, solidity, angles),
+        suction=suction,
         silhouette=silhouette(outline, solidity),
         breadth=breadth(outline),
         pressure_height=_pressure_heights(bodies, coefficients, visible),
@@ -271,7 +284,7 @@ def _sign_cases(
     for i, (body, sign) in enumerate(zip(bodies, boards, strict=True)):
         if sign is None:
             continue
-        side = sign.width * (across @ body.bearing(0.0))
+        side = sign.width * np.abs(across @ body.bearing(0.0))
         for j, name in enumerate(names[1:], start=1):
             way = 1.0 if name.endswith("left") else -1.0
             if name.startswith("B"):

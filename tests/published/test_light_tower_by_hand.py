@@ -130,14 +130,16 @@ def suction(angle):
         total += coefficient * region.area
         moment = moment + coefficient * region.area * np.array(region.centroid.coords[0])
 
-    for deck, body, over in ((17, 10, 8), (12, 8, 11)):
-        exposed = octagon(deck * INCH).difference(octagon(over * INCH))
+    # the gallery beyond the lantern, over the tower; eaves and roof together, over the lantern
+    for deck, body, over in ((17, 10, 8), (12, 8, 0)):
+        exposed = octagon(deck * INCH)
+        if over:
+            exposed = exposed.difference(octagon(over * INCH))
         add(exposed, 0.8)
         support = octagon(body * INCH)
         reach = affinity.translate(support, *(-2 * wind))
         upwind = exposed.difference(support).intersection(support.union(reach).convex_hull)
         add(upwind, 0.9)
-    add(octagon(11 * INCH), 0.8)
     return total, moment
 
 

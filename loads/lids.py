@@ -1,0 +1,260 @@
+"""What is closed above on a structure, and what stands beneath it: the geometry of suction."""
+
+from math import atan2, radians
+
+import numpy as np
+import shapely
+from shapely.geometry.base import BaseGeometry
+
+from ..design import plane
+from ..design.placing import Body
+from ..design.shapes.bodies import Cone, Shell, Solid
+from ..design.shapes.boxes import Box
+from ..design.shapes.flat import Frame, Panel, Plate
+from ..design.shapes.gables import Gable
+from ..design.shapes.plans import Rectangle, Regular
+from ..design.shapes.roofs import Dome, Vault
+from ..design.structure import TOUCHING, Structure
+
+STEEP = radians(60.0)
+"""Slopes steeper than this take no suction."""
+
+LEANS_OVER = 0.5
+"""Cosine of 60 degrees: how level a leaning board has to be to count as a roof."""
+
+POST = 0.25
+"""Solid supports that fill less of what they carry than this are posts: wind passes beneath."""
+
+_ROOFS = (Cone, Gable, Dome, Vault)
+_BODIES = (Shell, Box, Solid, *_ROOFS)
+
+
+def lid(structure: Structure, i: int) -> BaseGeometry | None:
+    """Return the plan of what is closed above on a body, or None.
+
+    Plates off the ground; roofs and the skirts of gentle slopes; the tops of closed boxes; the top
+    of a solid body that caps a hollow one, overhangs what it stands on, or hangs free.
+    """
+    body = structure.bodies[i]
+    match body.shape:
+        case Plate() as plate:
+            steep = abs(body.rotation[2, 2]) < LEANS_OVER
+            return (
+                None if steep or lies_on_ground(structure, body) else body.in_plan(plate.contact())
+            )
+        case Panel() as panel if abs(body.rotation[2, 1]) >= LEANS_OVER:
+            flat = body.bottom <= TOUCHING and body.top <= panel.thickness + TOUCHING
+            corners = body.place(panel.hulls()[0].points)[:, :2]
+            return None if flat else plane.hull(corners)
+        case Dome() | Vault():
+            return body.in_plan(body.shape.from_above())
+        case Cone(bottom=across, height=height) as cone:
+            return body.in_plan(cone.from_above()) if _gentle(height, across / 2) else None
+        case Gable(width=width, height=height) as gable:
+            return body.in_plan(gable.from_above()) if _gentle(height, width / 2) else None
+        case Shell(sides, bottom, top, height):
+            return _skirt(body, sides, bottom, top, height)
+        case Solid(sides, bottom, top, height):
+            skirt = _skirt(body, sides, bottom, top, height)
+            if skirt is not None and _gentle(height, (bottom - top) / 2):
+                return body.in_plan(Regular(sides, bottom).polygon())
+            return _solid_top(structure, body, top_plan(body))
+        case Box() as box:
+            return _box_lid(structure, body, box)
+        case _:
+            return None
+
+
+def lies_on_ground(structure: Structure, body: Body) -> bool:
+    """Return whether a plate lies on the ground, or on plates that do."""
+    if body.bottom <= TOUCHING:
+        return True
+    below = supports(structure, body)
+    return bool(below) and all(
+        isinstance(one.shape, Plate) and lies_on_ground(structure, one) for one in below
+    )
+
+
+def covered(structure: Structure, i: int) -> BaseGeometry:
+    """Return what of a body the closed bodies on top of it cover, in plan."""
+    return plane.union_of([_covers(structure, j) for j in _on_top(structure, i)])
+
+
+def is_closed_above(structure: Structure, i: int) -> bool:
+    """Return whether what stands on an open top closes at least half of it."""
+    opening = top_plan(structure.bodies[i])
+    closing = [_closes(structure, j) for j in _on_top(structure, i)]
+    return plane.union_of(closing).intersection(opening).area >= 0.5 * opening.area
+
+
+def supports(structure: Structure, body: Body) -> list[Body]:
+    """Return the copies of the part that it stands on which lie beneath this very body."""
+    on = structure.design.parts[body.part].place.on
+    named = [b for b in structure.bodies if structure.design.parts[b.part].name == on]
+    plan = body.in_plan(body.shape.from_above()) if body.shape.hulls() else plane.NOTHING
+    beneath = [b for b in named if top_plan(b).intersects(plan)]
+    return beneath or named
+
+
+def is_free(structure: Structure, body: Body) -> bool:
+    """Return whether wind passes beneath: it hangs alone, or on posts, panels or their frame."""
+    if isinstance(body.shape, Box) and body.shape.wall is not None:
+        return False
+    below = supports(structure, body)
+    if not below:
+        return bool(body.bottom > TOUCHING)
+    if all(isinstance(one.shape, (Frame, Plate)) for one in below):
+        return all(is_free(structure, one) for one in below)
+    bodies = [one for one in below if isinstance(one.shape, _BODIES)]
+    if any(_is_hollow(one) for one in bodies):
+        return False
+    filled = plane.union_of([top_plan(one) for one in bodies])
+    return filled.area < POST * body.shape.from_above().area
+
+
+def body_beneath(structure: Structure, body: Body) -> list[Body]:
+    """Return the true bodies beneath, through plates and frames that lie between."""
+    found: list[Body] = []
+    for one in supports(structure, body):
+        if isinstance(one.shape, (Frame, Plate)):
+            found += body_beneath(structure, one)
+        elif isinstance(one.shape, _BODIES):
+            found.append(one)
+    return found
+
+
+def vessel_floors(structure: Structure, i: int) -> list[BaseGeometry]:
+    """Return the floors inside a body that is open above."""
+    body = structure.bodies[i]
+    match body.shape:
+        case Box(wall=wall, open=faces) as box if wall is not None and "top" in faces:
+            inner = box.inner()
+            if "bottom" in faces or inner is None or is_closed_above(structure, i):
+                return []
+            x0, x1, y0, y1 = inner.low
+            return [body.in_plan(shapely.box(x0, y0, x1, y1))]
+        case Shell() as shell:
+            below = supports(structure, body)
+            floored = bool(below) and all(_is_floor(one) for one in below)
+            inside = shell.inner().bottom
+            if not floored or inside <= 0.0 or is_closed_above(structure, i):
+                return []
+            return [body.in_plan(Regular(shell.sides, inside).polygon())]
+        case _:
+            return []
+
+
+def top_plan(body: Body) -> BaseGeometry:
+    """Return the filled outline of a body's top in plan."""
+    match body.shape:
+        case Shell(sides, _, top) | Solid(sides, _, top):
+            return body.in_plan(Regular(sides, top).polygon()) if top > 0 else plane.NOTHING
+        case Box() as box:
+            return body.in_plan(box.top_plan.polygon())
+        case _:
+            return body.in_plan(body.shape.from_above())
+
+
+def _on_top(structure: Structure, i: int) -> list[int]:
+    """Return the bodies named to stand on this one that do: set on its top, or into it."""
+    body = structure.bodies[i]
+    name = structure.design.parts[body.part].name
+    plan = top_plan(body)
+    return [
+        j
+        for j, other in enumerate(structure.bodies)
+        if structure.design.parts[other.part].place.on == name
+        and other.bottom <= body.top + TOUCHING < other.top
+        and plan.intersects(other.in_plan(other.shape.from_above()))
+    ]
+
+
+def _covers(structure: Structure, j: int) -> BaseGeometry:
+    """Return what a body hides of the one beneath it: its underside; a frame, what is on it."""
+    body = structure.bodies[j]
+    match body.shape:
+        case Frame():
+            return covered(structure, j)
+        case Shell(sides, bottom) | Solid(sides, bottom) | Cone(sides, bottom):
+            return body.in_plan(Regular(sides, bottom).polygon())
+        case Box(length, width):
+            return body.in_plan(Rectangle(length, width).polygon())
+        case Plate() | Gable() | Dome() | Vault():
+            return body.in_plan(body.shape.from_above())
+        case _:
+            return plane.NOTHING
+
+
+def _closes(structure: Structure, j: int) -> BaseGeometry:
+    """Return what a body closes of an open top beneath it."""
+    body = structure.bodies[j]
+    match body.shape:
+        case Plate():
+            return plane.union_of([body.in_plan(body.shape.contact()), covered(structure, j)])
+        case Shell():
+            return _covers(structure, j) if is_closed_above(structure, j) else plane.NOTHING
+        case _:
+            return _covers(structure, j)
+
+
+def _skirt(body: Body, sides: int, bottom: float, top: float, height: float) -> BaseGeometry | None:
+    if top >= bottom or not _gentle(height, (bottom - top) / 2):
+        return None
+    skirt = Regular(sides, bottom).polygon()
+    if top > 0.0:
+        skirt = skirt.difference(Regular(sides, top).polygon())
+    return body.in_plan(skirt)
+
+
+def _box_lid(structure: Structure, body: Body, box: Box) -> BaseGeometry | None:
+    top = box.top_plan
+    run = max(box.length - top.length, box.width - top.width) / 2.0
+    closed = box.wall is not None and "top" not in box.open
+    if run > 0.0 and _gentle(box.height, run):
+        whole = Rectangle(box.length, box.width).polygon()
+        return body.in_plan(
+            whole if closed or box.wall is None else whole.difference(top.polygon())
+        )
+    if box.wall is None:
+        return _solid_top(structure, body, top_plan(body))
+    return top_plan(body) if closed and top.area > 0.0 else None
+
+
+def _solid_top(structure: Structure, body: Body, top: BaseGeometry) -> BaseGeometry | None:
+    """Return a solid's top where it is a cap or a deck; a post, or a block on a solid, has none."""
+    if top.is_empty or body.bottom <= TOUCHING:
+        return None
+    below = supports(structure, body)
+    if is_free(structure, body) or any(_is_hollow(one) for one in below):
+        return top
+    beneath = plane.union_of([top_plan(one) for one in below])
+    overhangs = top.difference(beneath).area > 0.01 * top.area
+    return top if overhangs else None
+
+
+def _is_hollow(body: Body) -> bool:
+    match body.shape:
+        case Shell() | Box(wall=float()):
+            return True
+        case _:
+            return isinstance(body.shape, _ROOFS)
+
+
+def _is_floor(body: Body) -> bool:
+    match body.shape:
+        case Plate() | Solid():
+            return True
+        case Box(open=faces):
+            return "top" not in faces
+        case _:
+            return False
+
+
+def _gentle(rise: float, run: float) -> bool:
+    return atan2(rise, run) <= STEEP
+
+
+def reach_of(region: BaseGeometry) -> float:
+    """Return the diagonal of the box round a region, in m."""
+    low_x, low_y, high_x, high_y = plane.bounds_of(region)
+    return float(np.hypot(high_x - low_x, high_y - low_y))
