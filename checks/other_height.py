@@ -1,5 +1,6 @@
 """The same piece lower or taller: every upright size above its foot scaled alike."""
 
+from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 from ..design.model import Design, Part, Place
@@ -17,8 +18,9 @@ from .anchor_table import GuyRow
 from .ground_parts import GroundParts
 from .weighed_again import weighed_again
 
+_LEAST, _MOST = 1.0e-3, 100.0
 _CLOSE = 1.0e-10
-_ROUNDS = 60
+_ROUNDS = 100
 
 
 @dataclass(frozen=True)
@@ -44,22 +46,36 @@ def with_height(design: Design, ground: GroundParts, height: float) -> Design | 
         changed = _stretched(design, ground, factor)
         return max(body.top for body in place_parts(changed))
 
-    low, high = 1.0e-3, 1.0
-    while top(high) < height:
-        low, high = high, 2.0 * high
-        if high > 100.0:
-            return None
-    if top(low) > height:
+    factor = _factor(top, height)
+    if factor is None:
         return None
-    for _ in range(_ROUNDS):
-        middle = 0.5 * (low + high)
-        low, high = (middle, high) if top(middle) < height else (low, middle)
-        if high - low < _CLOSE:
-            break
-    changed = _stretched(design, ground, high)
+    changed = _stretched(design, ground, factor)
     if not all(_can_be_made(part.shape) for part in changed.parts):
         return None
     return weighed_again(design, changed)
+
+
+def _factor(top: Callable[[float], float], height: float) -> float | None:
+    """Return the factor at which ``top`` is ``height`` m; it rises, mostly in a straight line."""
+    low, high = _LEAST, 1.0
+    under, over = top(low) - height, top(high) - height
+    while over < 0.0:
+        low, under, high = high, over, 2.0 * high
+        if high > _MOST:
+            return None
+        over = top(high) - height
+    if under > 0.0:
+        return None
+    for _ in range(_ROUNDS):
+        if over <= _CLOSE:
+            return high
+        factor = high - over * (high - low) / (over - under)
+        now = top(factor) - height
+        if now < -_CLOSE:
+            low, under, over = factor, now, 0.5 * over
+        else:
+            high, over, under = factor, max(now, 0.0), 0.5 * under
+    return high
 
 
 def _stretched(design: Design, ground: GroundParts, factor: float) -> Design:

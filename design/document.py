@@ -100,7 +100,21 @@ def read_text(text: str, file: str = "", specs: Sequence[TableSpec[Any]] = ()) -
         text=text,
         tables=tables,
         notes=tuple(dict.fromkeys(reading.notes)),
+        lines=_lines(reading, data),
     )
+
+
+def _lines(reading: Reading, data: Mapping[str, object]) -> dict[tuple[str, str | None], int]:
+    """Return the line of each named row and of its keys, for faults that are seen later."""
+    found: dict[tuple[str, str | None], int] = {}
+    for spot, line in reading.scan.lines.items():
+        value = data.get(spot.table)
+        rows = cast("list[object]", value) if isinstance(value, list) else [value]
+        row = rows[spot.number] if 0 <= spot.number < len(rows) else None
+        name = cast("dict[str, object]", row).get("name") if isinstance(row, dict) else None
+        if isinstance(name, str):
+            found[name.strip(), spot.key] = line
+    return found
 
 
 def _design_row(reading: Reading, data: Mapping[str, object]) -> Row | None:

@@ -285,4 +285,5 @@ def _cross(a: Array, b: Array) -> Array:
 def _fault(
     design: Design, key: str | None, found: str, expected: str, hint: str, part: str | None = None
 ) -> DesignError:
-    return DesignError((Fault(design.file, None, part, key, found, expected, hint),))
+    line = design.lines.get((part or design.name, key), design.lines.get((part or "", None)))
+    return DesignError((Fault(design.file, line, part, key, found, expected, hint),))

@@ -27,7 +27,7 @@ def shelter(
     several in front the one that shelters most counts, alone.
     """
     wind = downwind_axes(angles)
-    near, far = _reach(bodies, wind)
+    near, far = reach_along(bodies, wind)
     bounds = plane.bounds(outlines)
     lesser = np.minimum(bounds[..., 2] - bounds[..., 0], bounds[..., 3] - bounds[..., 1])
     area = plane.area(outlines)
@@ -48,7 +48,7 @@ def shelter(
     return result
 
 
-def _reach(bodies: Sequence[Body], wind: Array) -> tuple[Array, Array]:
+def reach_along(bodies: Sequence[Body], wind: Array) -> tuple[Array, Array]:
     """Return how far upwind and downwind (bodies, D) each body begins and ends, in m."""
     near, far = (
         np.full((len(bodies), len(wind)), np.inf),

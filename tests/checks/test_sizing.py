@@ -22,7 +22,7 @@ from yardfast.design.shapes.weight import Weight
 from yardfast.loads.given import GivenLoad
 from yardfast.loads.site import Site
 
-FEW = settings(max_examples=6, deadline=None)
+FEW = settings(max_examples=5, deadline=None)
 STEEL = 2500.0
 """A density in kg/m3 at which a foot's own weight counts."""
 
@@ -40,7 +40,7 @@ def with_wind(piece, wind):
 
 
 @FEW
-@given(st.sampled_from([0, 4, 6, 8]), st.floats(0.5, 1.0), st.floats(17.0, 21.0))
+@given(st.sampled_from([0, 4, 6, 8]), st.floats(0.5, 1.0), st.floats(22.0, 30.0))
 def test_the_base_width_found_passes_and_a_step_narrower_fails(sides, height, wind):
     def on(foot):
         return design(*tower(sides, foot, 0.3, 0.2, height, density=STEEL), wind=wind)
@@ -56,7 +56,7 @@ def test_the_base_width_found_passes_and_a_step_narrower_fails(sides, height, wi
 
 
 @FEW
-@given(st.sampled_from([0, 4, 6, 8]), st.floats(0.8, 1.6), st.floats(15.0, 30.0))
+@given(st.sampled_from([0, 4, 6, 8]), st.floats(0.8, 1.6), st.floats(22.0, 30.0))
 def test_the_ballast_found_passes_and_a_step_less_fails(sides, height, wind):
     parts = tower(sides, 0.5, 0.3, 0.2, height)
     before, remedy = remedy_of(design(*parts, wind=wind), "ballast")
@@ -80,7 +80,7 @@ def test_the_wind_found_passes_and_a_step_more_fails(sides, height):
 
 
 @FEW
-@given(st.sampled_from([3, 4, 6, 8]), st.floats(0.15, 0.3), st.floats(10.0, 20.0))
+@given(st.sampled_from([3, 4, 6, 8]), st.floats(0.15, 0.3), st.floats(20.0, 30.0))
 def test_the_height_found_passes_and_a_step_more_fails(sides, across, wind):
     def tall(height):
         return design(*post(sides, across, height, density=STEEL), wind=wind)
@@ -122,7 +122,7 @@ def test_more_wind_never_takes_less(kind):
         piece = design(*tower(6, 0.35, 0.3, 0.2, 0.8, density=STEEL), wind=wind)
         return remedy_of(piece, kind)[1].value
 
-    found = [value(wind) for wind in (14.0, 18.0, 20.0)]
+    found = [value(wind) for wind in (26.0, 32.0, 36.0)]
     assert found == sorted(found)
     assert found[0] < found[-1]
 
@@ -164,7 +164,7 @@ def test_the_design_that_was_given_stays_as_it_is():
 
 def test_a_post_without_foot_gets_a_plywood_plate_beneath_all():
     swing = GivenLoad("swing", 10.0, (0.0, 0.0, 0.9), (1.0, 0.0, 0.0))
-    piece = design(*post(4, 0.3, 1.0, density=STEEL), wind=18.0, ground="paving")
+    piece = design(*post(4, 0.3, 1.0), wind=26.0)
     piece = replace(piece, tables={**piece.tables, GivenLoad: (swing,)})
     before, remedy = remedy_of(piece, "base width")
     assert remedy.feasible
@@ -196,7 +196,7 @@ def test_two_feet_apart_get_one_plate_that_reaches_beneath_both():
 def test_a_frame_is_widened_with_its_own_weight_counted():
     foot = Part("foot", Frame(Regular(6, 0.4), 0.09, 0.04), density=STEEL)
     body = Part("body", Shell(6, 0.3, 0.2, 0.6, 0.02), Place(on="foot"), density=STEEL)
-    before, remedy = remedy_of(design(foot, body, wind=18.0), "base width")
+    before, remedy = remedy_of(design(foot, body, wind=36.0), "base width")
     assert remedy.part == "foot"
     assert remedy.design.parts[0].shape.plan.across == pytest.approx(remedy.value)
     assert remedy.found.structure.mass("light") > before.structure.mass("light")
@@ -219,7 +219,7 @@ def test_ballast_lies_on_the_foot_in_its_middle_under_a_name_of_its_own():
 
 
 def test_heights_above_the_foot_are_scaled_alike_and_widths_stay():
-    piece = design(*tower(4, 0.6, 0.3, 0.2, 1.5, density=STEEL), wind=18.0)
+    piece = design(*tower(4, 0.6, 0.3, 0.2, 1.5, density=STEEL), wind=36.0)
     remedy = remedy_of(piece, "height")[1]
     assert remedy.feasible
     was = {part.name: part.shape for part in piece.parts}
