@@ -66,15 +66,17 @@ def _factor(top: Callable[[float], float], height: float) -> float | None:
         over = top(high) - height
     if under > 0.0:
         return None
+    if over <= _CLOSE:
+        return high
     for _ in range(_ROUNDS):
-        if over <= _CLOSE:
-            return high
         factor = high - over * (high - low) / (over - under)
         now = top(factor) - height
-        if now < -_CLOSE:
+        if abs(now) <= _CLOSE:
+            return factor
+        if now < 0.0:
             low, under, over = factor, now, 0.5 * over
         else:
-            high, over, under = factor, max(now, 0.0), 0.5 * under
+            high, over, under = factor, now, 0.5 * under
     return high
 
 

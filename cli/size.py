@@ -136,11 +136,13 @@ def _unknown_remedy(word: str) -> str:
 
 def _unwritable(file: Path) -> str:
     """Return why a file cannot be written, before anything is worked out."""
+    if "\0" in str(file):
+        return f"{clean(str(file), 60)!r} is no name for a file"
     try:
         if file.exists() or file.is_symlink():
             return f"{clean(str(file))} exists already and is kept as it is: another name"
         if not file.parent.is_dir():
             return f"there is no folder {clean(str(file.parent))}"
-    except (OSError, ValueError):
-        return f"{clean(str(file), 60)!r} is no name for a file"
+    except OSError as error:
+        return f"{clean(str(file), 60)} cannot be written: {error.strerror}"
     return ""

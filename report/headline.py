@@ -4,7 +4,6 @@ from shapely import Point, Polygon
 
 from ..checks.examination import Examination
 from .amounts import POUND, Amounts
-from .asked_wind import asked as asked
 from .asked_wind import to_spare, wind_words
 from .held_words import hold_short, holders, what_lacks
 from .people_pull import people_pull
@@ -166,7 +165,7 @@ def _starts(examination: Examination, amounts: Amounts) -> str:
         return "Untied it falls over with no wind at all." if examination.held else ""
     beyond = amounts.gust(150.0)
     untied = "Left untied it" if examination.needs_anchors and not examination.held else "Untied it"
-    slides_first = slides is not None and 0.0 < slides and (tips is None or slides < 0.97 * tips)
+    slides_first = slides is not None and slides > 0.0 and (tips is None or slides < 0.97 * tips)
     first = f"slides at about {amounts.gust(slides or 0.0)} and " if slides_first else ""
     if tips is None:
         gusts = ", in gusts as forecast" if first else ""

@@ -4,9 +4,11 @@ from math import ceil, isfinite
 
 from ..checks.examination import Examination
 from .amounts import Amounts
-from .headline import hold_down, most, to_spare, width_helps
+from .asked_wind import to_spare
 from .lines import Line, wrapped
+from .people_pull import people_pull
 from .remark import counted
+from .stand import Stand, hold_down, most, stand_of, width_helps
 
 _LABEL = 12
 _LABELS = {"stake": "stakes", "ground anchor": "anchors", "bolt": "bolts"}
@@ -16,12 +18,14 @@ _ABSURD = 2.5
 
 def ways(examination: Examination, amounts: Amounts) -> list[Line]:
     """Return the block that tells how to hold it down; nothing where it stands untied."""
-    if not examination.needs_anchors:
+    if not examination.needs_anchors or stand_of(examination) is Stand.HELD:
         return []
     spare = "" if examination.site.basis != "service" else f", {to_spare(examination)}"
     wind = amounts.gust(examination.site.wind, "near")
     found = wrapped(f"Hold it one of these ways (worked out for {wind}{spare})", rest="  ")
     found += way(_LABELS[hold_down(examination)], _stakes(examination, amounts))
+    found += _against_people(examination, amounts)
+    found += _test(examination, amounts)
     found += way("weight", _weight(examination, amounts))
     found += way("wider foot", _width(examination, amounts))
     return found
@@ -30,6 +34,22 @@ def ways(examination: Examination, amounts: Amounts) -> list[Line]:
 def way(label: str, text: str) -> list[Line]:
     """Return a labelled line, its further lines beneath the text."""
     return wrapped(text, f"  {label:<{_LABEL - 2}}  ")
+
+
+def _against_people(examination: Examination, amounts: Amounts) -> list[Line]:
+    pull = people_pull(examination)
+    if pull <= examination.remedies.stakes.pull:
+        return []
+    return way("people", f"keep them off, or anchor each for {amounts.pull(pull)} straight up")
+
+
+def _test(examination: Examination, amounts: Amounts) -> list[Line]:
+    pull = examination.remedies.stakes.pull
+    if pull <= 0.0 or pull > most("stake pull") or not examination.standing.ground.straight_pull:
+        return []
+    return way(
+        "", f"test each: a pull of {amounts.pull(2.0 * pull)} straight up; if it creeps, go bigger"
+    )
 
 
 def _stakes(examination: Examination, amounts: Amounts) -> str:

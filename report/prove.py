@@ -5,8 +5,8 @@ from math import atan2, degrees, floor
 from ..checks.examination import Examination
 from ..checks.overturning import push_that_tips
 from .amounts import Amounts, Way
-from .headline import most
 from .lines import Line, wrapped
+from .stand import most
 from .words import over_what
 
 _HOOK = 48 * 0.0254

@@ -5,14 +5,16 @@ from dataclasses import dataclass
 from ..checks.examination import Examination
 from .amounts import Amounts
 from .as_read import as_read, shape_words
+from .asked_wind import asked, code_wind
 from .assumptions import assumptions
 from .cautions import cautions
 from .checks_table import checks_table, engineer
-from .headline import Stand, asked, code_wind, headline, hold_down, stand_of
+from .headline import headline, tie_down
 from .holding import way, ways
 from .lines import WIDTH, Line, listed, spelled_out, wrapped
 from .not_checked import not_checked
 from .prove import prove
+from .stand import Stand, hold_down, stand_of
 from .unverified import unverified
 
 MOST_LINES = 38
@@ -98,7 +100,7 @@ def _untied(examination: Examination, amounts: Amounts) -> list[Line]:
     elif limits.act <= 0.0:
         act = "keep it tied or laid down: hardly any wind is too little"
     else:
-        act = f"tie it or lay it down when gusts over {amounts.act(limits.act)} are forecast"
+        act = f"{tie_down(examination)} when gusts over {amounts.act(limits.act)} are forecast"
     return [
         *way("Untied", act),
         *way("Pushed", _pushed(examination, amounts)),
@@ -162,4 +164,4 @@ def _take_care(examination: Examination, in_full: bool) -> list[Line]:
 
 def _next(examination: Examination) -> list[Line]:
     file = examination.design.file or "FILE"
-    return [Line(f"Next: change the file and run  yardfast check {file}")]
+    return [Line(f"Next: yardfast size {file}     yardfast draw {file} --text")]

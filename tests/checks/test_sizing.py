@@ -80,7 +80,7 @@ def test_the_wind_found_passes_and_a_step_more_fails(sides, height):
 
 
 @FEW
-@given(st.sampled_from([3, 4, 6, 8]), st.floats(0.15, 0.3), st.floats(20.0, 30.0))
+@given(st.sampled_from([4, 6, 8]), st.floats(0.15, 0.3), st.floats(20.0, 30.0))
 def test_the_height_found_passes_and_a_step_more_fails(sides, across, wind):
     def tall(height):
         return design(*post(sides, across, height, density=STEEL), wind=wind)

@@ -1,0 +1,328 @@
+"""`yardfast size`: what it tells, what it writes and reads again, and what it refuses."""
+
+import json
+import subprocess
+import sys
+import tomllib
+
+import pytest
+from verdict_designs import HOPELESS, block, design_text
+
+from yardfast.checks.inputs import read
+from yardfast.cli import main
+from yardfast.design.model import Design
+from yardfast.loads.site import Site
+
+POST = """\
+[[part]]
+name     = 'foot'                # two boards
+shape    = 'plate'
+sides    = 4
+across   = '16 in'               # flat to flat
+thickness = '2 in'
+material = 'white oak'
+
+[[part]]
+name     = 'post'
+shape    = 'solid'
+on       = 'foot'
+sides    = 4
+bottom   = '8 in'
+top      = '6 in'
+height   = '40 in'               # straight up
+density  = '15 lb/ft^3'
+# a cap comes later
+"""
+LIGHT = design_text(POST, wind="58 mph", ground="paving").replace(
+    "wind = '58 mph'", "wind = '58 mph'   # a warning"
+)
+BARE = design_text(block("12 in", "12 in", "48 in", "35 lb/ft^3"), wind="46 mph", ground="paving")
+STANDS = design_text(block("24 in", "24 in", "8 in", "150 lb/ft^3"), wind="35 mph", ground="paving")
+
+@pytest.fixture
+def folder(tmp_path, monkeypatch):
+    for name, text in (
+        ("light", LIGHT),
+        ("bare", BARE),
+        ("stands", STANDS),
+        ("hopeless", HOPELESS),
+        ("wrong", LIGHT.replace("'16 in'", "16")),
+    ):
+        (tmp_path / f"{name}.toml").write_text(text, encoding="utf-8")
+    monkeypatch.chdir(tmp_path)
+    return tmp_path
+
+
+def said(capsys, *words):
+    """Run the command; return its status, standard output and standard error."""
+    status = main(["size", *words])
+    told = capsys.readouterr()
+    return status, told.out, told.err
+
+
+# --- what is told ------------------------------------------------------------------------------
+
+
+def test_json_names_each_remedy_with_value_unit_and_reason(folder, capsys):
+    status, out, err = said(capsys, "light.toml", "--format", "json")
+    found = json.loads(out)
+    assert (status, err) == (0, "")
+    assert found["format"] == 1
+    assert found["file"] == "light.toml"
+    assert found["name"] == "Piece"
+    assert len(found["fingerprint"]) == 12
+    keys = {"kind", "value", "unit", "feasible", "governs", "reason"}
+    assert all(set(remedy) == keys for remedy in found["remedies"])
+    units = {remedy["kind"]: remedy["unit"] for remedy in found["remedies"]}
+    assert units == {
+        "base width": "m",
+        "ballast": "kg",
+        "anchors": "N",
+        "height": "m",
+        "wind": "m/s",
+    }
+    for remedy in found["remedies"]:
+        assert remedy["feasible"] or remedy["reason"]
+    widths = [point for point in found["curve"] if point["kind"] == "base width"]
+    assert [point["present"] for point in widths] == [True] + [False] * 8
+    assert widths[0]["value"] == pytest.approx(16 * 0.0254)
+    assert widths[0]["forecast_tipping_gust_m_s"] < widths[-1]["forecast_tipping_gust_m_s"]
+    assert {point["unit"] for point in found["curve"]} == {"m", "kg"}
+
+
+def test_values_are_whole_build_steps(folder, capsys):
+    _, out, _ = said(capsys, "light.toml", "--format", "json")
+    steps = {"ballast": 5 * 0.45359237, "height": 0.0254, "wind": 0.44704, "base width": 0.0127}
+    for remedy in json.loads(out)["remedies"]:
+        if remedy["feasible"] and remedy["kind"] in steps:
+            number = remedy["value"] / steps[remedy["kind"]]
+            assert number == pytest.approx(round(number), abs=1.0e-6)
+
+
+def test_people_read_a_line_a_remedy_in_80_columns(folder, capsys):
+    status, out, _ = said(capsys, "light.toml")
+    lines = out.splitlines()
+    assert status == 0
+    assert max(map(len, lines)) <= 80
+    assert "\x1b" not in out
+    for kind in ("as it is", "base width", "ballast", "anchors", "height", "wind"):
+        assert sum(line.startswith(f"  {kind}") for line in lines) == 1
+    for word in ("tips", "slides", "act at", "Not checked: ", "No promise"):
+        assert word in out
+    assert sum(line.startswith("* ") for line in lines) == 1
+
+
+@pytest.mark.parametrize(
+    ("file", "status", "word"),
+    [
+        ("light", 0, "each way alone"),
+        ("stands", 0, "none of these is needed"),
+        ("hopeless", 1, "None of these alone holds it"),
+    ],
+)
+def test_the_status_tells_whether_a_remedy_exists(folder, capsys, file, status, word):
+    found = said(capsys, f"{file}.toml")
+    assert found[0] == status
+    assert word in " ".join(found[1].split())
+
+
+def test_on_paving_anchors_are_bolts(folder, capsys):
+    assert " bolts, one at each " in said(capsys, "bare.toml")[1]
+
+
+def test_a_wrong_file_leaves_standard_output_empty(folder, capsys):
+    status, out, err = said(capsys, "wrong.toml", "--format", "json")
+    assert (status, out) == (2, "")
+    assert "wrong.toml:15: foot, across" in err
+
+
+# --- what is written ---------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("remedy", ["ballast", "base width", "wind"])
+@pytest.mark.parametrize("file", ["light", "bare"])
+def test_what_is_written_then_passes(folder, capsys, file, remedy):
+    _, out, _ = said(capsys, f"{file}.toml", "--format", "json")
+    asked = {each["kind"]: each for each in json.loads(out)["remedies"]}[remedy]
+    status, out, err = said(capsys, f"{file}.toml", "--write", "new.toml", "--remedy", remedy)
+    if not asked["feasible"]:
+        assert status == 1
+        assert not (folder / "new.toml").exists()
+        return
+    assert (status, err) == (0, "")
+    assert "passes overturning, sliding" in " ".join(out.split())
+    main(["check", "new.toml", "--format", "json"])
+    checks = json.loads(capsys.readouterr().out)["checks"]
+    assert all(c["passes"] for c in checks if c["name"] in ("overturning", "sliding"))
+
+
+def test_a_lower_piece_is_written_with_every_height_scaled(folder, capsys):
+    heavy = LIGHT.replace("'15 lb/ft^3'", "'400 lb/ft^3'").replace("58 mph", "90 mph")
+    (folder / "heavy.toml").write_text(heavy, encoding="utf-8")
+    status, out, _ = said(capsys, "heavy.toml", "--write", "low.toml", "--remedy", "height")
+    assert status == 0, out
+    before, after = read("heavy.toml"), read("low.toml")
+    assert after.parts[0].shape == before.parts[0].shape
+    assert after.parts[1].shape.height < before.parts[1].shape.height
+    assert after.parts[1].shape.bottom == before.parts[1].shape.bottom
+
+
+def test_comments_and_order_stay(folder, capsys):
+    assert said(capsys, "light.toml", "--write", "new.toml", "--remedy", "ballast")[0] == 0
+    text = (folder / "new.toml").read_text(encoding="utf-8")
+    assert text.startswith(LIGHT)
+    assert tomllib.loads(text)["part"][-1]["name"] == "ballast"
+    assert said(capsys, "light.toml", "--write", "calm.toml", "--remedy", "wind")[0] == 0
+    old, new = LIGHT.splitlines(), (folder / "calm.toml").read_text(encoding="utf-8").splitlines()
+    differing = [pair for pair in zip(old, new, strict=True) if pair[0] != pair[1]]
+    assert len(differing) == 1
+    assert differing[0][1].endswith("mph'   # a warning")
+
+
+def test_a_width_is_written_as_it_was_measured(folder, capsys):
+    text = LIGHT.replace("across   = '16 in' ", "across_points = '22 in' ")
+    text = text.replace("'white oak'", "'concrete'")
+    (folder / "points.toml").write_text(text, encoding="utf-8")
+    assert said(capsys, "points.toml", "--write", "new.toml", "--remedy", "base width")[0] == 0
+    assert "across_points = '" in (folder / "new.toml").read_text(encoding="utf-8")
+    across = read("new.toml").parts[0].shape.plan.across
+    assert across / 0.0127 == pytest.approx(round(across / 0.0127), abs=1.0e-3)
+
+
+@pytest.mark.parametrize("change", ["\r\n", "\ufeff", "parts first"])
+def test_any_text_that_is_read_can_be_written_changed(folder, capsys, change):
+    text = LIGHT
+    if change == "\r\n":
+        text = text.replace("\n", "\r\n")
+    elif change == "parts first":
+        head, part, rest = text.partition("[[part]]")
+        text = part + rest + "\n" + head
+    else:
+        text = change + text
+    (folder / "odd.toml").write_bytes(text.encode())
+    for number, remedy in enumerate(("ballast", "wind")):
+        words = ("odd.toml", "--write", f"new{number}.toml", "--remedy", remedy)
+        assert said(capsys, *words)[0] == 0
+
+
+def test_an_existing_file_is_never_written_over(folder, capsys):
+    (folder / "mine.toml").write_text("mine", encoding="utf-8")
+    for file in ("mine.toml", "light.toml"):
+        before = (folder / file).read_text(encoding="utf-8")
+        status, out, err = said(capsys, "light.toml", "--write", file, "--remedy", "ballast")
+        assert (status, out) == (2, "")
+        assert "exists already" in err
+        assert (folder / file).read_text(encoding="utf-8") == before
+
+
+def test_nothing_is_written_where_nothing_is_needed_or_nothing_helps(folder, capsys):
+    status, out, _ = said(capsys, "stands.toml", "--write", "new.toml", "--remedy", "ballast")
+    assert status == 0
+    assert "nothing was written" in out
+    status, out, _ = said(capsys, "hopeless.toml", "--write", "new.toml", "--remedy", "ballast")
+    assert status == 1
+    assert "Nothing was written" in " ".join(out.split())
+    assert not (folder / "new.toml").exists()
+
+
+def test_what_is_written_but_fails_is_said_to_fail(folder, capsys, monkeypatch):
+    def unchanged(old: Design, new: Design) -> str:
+        return old.text
+
+    monkeypatch.setattr("yardfast.cli.changed_text.changed_text", unchanged)
+    status, out, _ = said(capsys, "light.toml", "--write", "new.toml", "--remedy", "ballast")
+    assert status == 1
+    assert "but fails: overturning" in out
+    assert "passes" not in out
+
+
+@pytest.mark.parametrize(
+    ("words", "answer"),
+    [
+        ([], "either a FILE, or --kind"),
+        (["light.toml", "--kind", "tower"], "either a FILE, or --kind"),
+        (["light.toml", "--sides", "6"], "--sides goes with --kind"),
+        (["light.toml", "--write", "new.toml"], "stand together"),
+        (["light.toml", "--remedy", "ballast"], "stand together"),
+        (["light.toml", "--write", "new.toml", "--remedy", "balast"], "Did you mean 'ballast'?"),
+        (["light.toml", "--write", "new.toml", "--remedy", "anchors"], "cannot be written yet"),
+        (["light.toml", "--write", "no/new.toml", "--remedy", "wind"], "there is no folder"),
+        (["light.toml", "--write", "nul\0.toml", "--remedy", "wind"], "no name for a file"),
+        (["nothing.toml"], "no such file"),
+        (["--kind", "sign"], "tower, well, post, wheel"),
+        (["--kind", "tower", "--sides", "6"], "--height, --body"),
+        (["--kind", "wheel", "--foot", "2 ft, 2x6 flat"], "--sides"),
+        (["--kind", "tower", "--sides", "2", "--height", "6 ft", "--body", "9 in"], "--sides"),
+        (["--kind", "tower", "--sides", "6", "--height", "6", "--body", "9 in"], "--height"),
+    ],
+)
+def test_what_does_not_go_together_is_answered_on_standard_error(folder, capsys, words, answer):
+    status, out, err = said(capsys, *words)
+    assert (status, out) == (2, "")
+    assert answer in err
+    assert not (folder / "new.toml").exists()
+
+
+# --- before there is a file --------------------------------------------------------------------
+
+TOWER = ["--kind", "tower", "--sides", "6", "--height", "30 in", "--body", "18 in, 10 in"]
+
+
+def test_a_kind_gets_a_table_of_base_widths(capsys):
+    status, out, err = said(capsys, *TOWER, "--ground", "paving", "--wind", "40 mph")
+    lines = out.splitlines()
+    assert (status, err) == (0, "")
+    assert max(map(len, lines)) <= 80
+    for word in ("foot", "weight", "tips", "slides", "act at", "pushed over by", "Taken: "):
+        assert word in out
+    assert sum(" lb " in line for line in lines[4:14]) == 9
+    assert "slides before it tips" in out
+    assert "40 mph" in out
+    assert "low in the 18 in foot" in " ".join(out.split())
+
+
+def test_a_kind_as_json_is_what_a_file_of_it_gives(folder, capsys):
+    words = [*TOWER, "--foot", "24 in, 2x6 flat", "--ground", "paving", "--format", "json"]
+    status, out, _ = said(capsys, *words)
+    found = json.loads(out)
+    assert status == 0
+    assert (found["format"], found["kind"]) == (1, "tower")
+    assert found["curve"][0]["value"] == pytest.approx(24 * 0.0254)
+    assert len(found["curve"]) == 9
+    assert found["ballast"]["unit"] == "kg"
+
+
+def test_metric_sizes_give_a_metric_table(capsys):
+    words = ("--kind", "post", "--sides", "4", "--height", "900 mm", "--body", "140 mm")
+    status, out, _ = said(capsys, *words, "--ground", "paving")
+    assert status == 0
+    assert " kg" in out
+    assert "km/h" in out
+    assert " lb" not in out
+
+
+# --- what it imports ---------------------------------------------------------------------------
+
+
+def test_the_writer_of_files_is_imported_only_to_write(folder):
+    code = (
+        "import sys; from yardfast.cli import main; main(['size', 'stands.toml']); "
+        "print([m for m in ('tomlkit', 'pint', 'rich', 'scipy') if m in sys.modules])"
+    )
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert done.stdout.splitlines()[-1] == "[]"
+
+
+def test_a_wind_below_the_maps_is_written_as_ultimate(folder, capsys):
+    text = design_text(
+        block("30 in", "30 in", "30 in", "100 lb/ft^3"),
+        method="ASCE 7-22",
+        wind="190 mph",
+        ground="paving",
+    )
+    (folder / "code.toml").write_text(text, encoding="utf-8")
+    status, out, _ = said(capsys, "code.toml", "--write", "new.toml", "--remedy", "wind")
+    assert status == 0, out
+    site = read("new.toml").table(Site)
+    assert site.wind < 190 * 0.44704
+    assert (site.wind < 85 * 0.44704) == (site.wind_kind == "ultimate")
