@@ -11,7 +11,7 @@ from math import inf, isfinite, sqrt
 from .. import references, units
 from ..design.bounds import WIND
 from ..design.model import Design
-from .build_steps import down, greatest, least, up
+from .build_steps import MPH, down, greatest, least, up
 from .examination import Examination, examine
 from .remedy import Reason, Remedy, holds, nearest_its_limit, why_not
 from .size_curves import (
@@ -26,7 +26,10 @@ from .size_curves import (
 from .sizing_case import Case
 
 TALLEST = 30.0 * FOOT
-"""The greatest height that is tried for a piece that stands: judgement."""
+LOWEST = 0.25
+CALMEST = 10.0 * MPH
+"""The greatest height that is tried for a piece that stands, the least part of its height, below
+which it is another piece, and the least wind that anything is built for: judgement."""
 
 
 @dataclass(frozen=True)
@@ -137,7 +140,7 @@ def _height(case: Case) -> Remedy:
     high = down(now, step)
     if case.stands:
         high = max(high, down(TALLEST, step))
-    low = up(case.ground.top, step) + 1
+    low = max(up(case.ground.top, step) + 1, up(LOWEST * now, step))
 
     def not_too_tall(k: int) -> bool:
         """Return whether it is low enough; one at which it cannot be built is taken for too low."""
@@ -153,8 +156,9 @@ def _height(case: Case) -> Remedy:
 def _wind(case: Case) -> Remedy:
     step = case.steps.wind
     guess = down(case.before.site.wind * _share(case.before), step)
-    k = greatest(case.passes("wind"), 1, down(WIND.most, step), guess)
-    return _judged(case, "wind", k, 1, "m/s")
+    low = up(CALMEST, step)
+    k = greatest(case.passes("wind"), low, down(WIND.most, step), guess)
+    return _judged(case, "wind", k, low, "m/s")
 
 
 _WAYS: dict[str, Callable[[Case], Remedy]] = {

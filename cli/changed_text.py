@@ -1,6 +1,8 @@
 """A changed design as text: the file that it was read from, its comments and order kept."""
 
+import re
 from collections.abc import Callable, Sequence
+from itertools import pairwise
 from math import hypot
 from typing import Any
 
@@ -23,6 +25,9 @@ MPH = 0.44704
 KMH = 1.0 / 3.6
 
 _LIKE = 1.0e-9
+_HEADING = re.compile(
+    r"^[ \t]*\[{1,2}[ \t]*[A-Za-z_][\w.-]*[ \t]*\]{1,2}[ \t]*(#.*)?$", re.MULTILINE
+)
 
 
 def changed_text(old: Design, new: Design) -> str:
@@ -34,22 +39,42 @@ def changed_text(old: Design, new: Design) -> str:
     import tomlkit  # noqa: PLC0415 - only where a file is written
     from tomlkit.exceptions import TOMLKitError  # noqa: PLC0415
 
-    plain = old.text.removeprefix("\ufeff").replace("\r\n", "\n").replace("\r", "\n")
-    try:
-        document: Any = tomlkit.parse(plain.replace("\u00a0", " "))
-    except TOMLKitError as error:
-        raise ValueError(str(error)) from None
     write = _Writer(old.units == "metric", tomlkit)
     try:
-        _change_head(write, document, old, new)
+        tables = _Tables(old.text, tomlkit)
+        _change_head(write, tables, old, new)
         for i, before in enumerate(old.parts):
-            _change_part(write, document["part"][i], before, new.parts[i])
-        _change_heights(write, document, old, new)
-    except (KeyError, IndexError, TypeError, AttributeError) as error:
+            _change_part(write, tables, i, before, new.parts[i])
+        _change_heights(write, tables, old, new)
+        text = tables.text().rstrip("\n") + "\n"
+    except (TOMLKitError, KeyError, TypeError) as error:
         raise ValueError(f"{type(error).__name__}: {error}") from None
-    text = tomlkit.dumps(document).rstrip("\n") + "\n"
     added = [_added(write, each) for each in new.parts[len(old.parts) :]]
     return "\n".join([text, *added])
+
+
+class _Tables:
+    """The tables of a text, each read by itself, so that their order stays whatever it is."""
+
+    def __init__(self, text: str, toml: Any) -> None:
+        plain = text.removeprefix("\ufeff").replace("\r\n", "\n").replace("\r", "\n")
+        plain = plain.replace("\u00a0", " ")
+        starts = [found.start() for found in _HEADING.finditer(plain)]
+        pieces = [plain[a:b] for a, b in pairwise([0, *starts, len(plain)])]
+        self._pieces: list[Any] = [toml.parse(piece) for piece in pieces]
+        self._toml = toml
+
+    def get(self, name: str, number: int = 0) -> Any:
+        """Return a table, or the one of that number among those of its name. KeyError if none."""
+        found = [piece[name] for piece in self._pieces if name in piece]
+        if number >= len(found):
+            raise KeyError(f"[{name}] under a heading of its own")
+        table = found[number]
+        return table[0] if isinstance(table, list) else table
+
+    def text(self) -> str:
+        """Return the text of all tables."""
+        return "".join(self._toml.dumps(piece) for piece in self._pieces)
 
 
 class _Writer:
@@ -112,22 +137,27 @@ class _Writer:
         return array
 
 
-def _change_head(write: _Writer, document: Any, old: Design, new: Design) -> None:
+def _change_head(write: _Writer, tables: _Tables, old: Design, new: Design) -> None:
     if old.weighed != new.weighed and new.weighed is not None:
-        write.set(document["design"], "weighed", write.mass(new.weighed))
+        write.set(tables.get("design"), "weighed", write.mass(new.weighed))
     before, after = old.table(Site), new.table(Site)
     if before.wind == after.wind:
         return
     nominal = after.wind_kind == "nominal"
     write.set(
-        document["site"], "wind", write.speed(after.wind / (NOMINAL_TO_ULTIMATE if nominal else 1))
+        tables.get("site"),
+        "wind",
+        write.speed(after.wind / (NOMINAL_TO_ULTIMATE if nominal else 1)),
     )
     below_maps = after.method in ASCE_METHODS and after.wind < LOWEST_ASCE_WIND
     if below_maps and after.wind_kind is None:
-        write.set(document["site"], "wind_kind", "ultimate")
+        write.set(tables.get("site"), "wind_kind", "ultimate")
 
 
-def _change_part(write: _Writer, table: Any, old: Part, new: Part) -> None:
+def _change_part(write: _Writer, tables: _Tables, number: int, old: Part, new: Part) -> None:
+    if new is old:
+        return
+    table = tables.get("part", number)
     if new.shape is not old.shape and new.shape != old.shape:
         _change_shape(write, table, old.shape, new.shape)
     if new.place.on != old.place.on and new.place.on is not None:
@@ -195,7 +225,7 @@ def _measure_of(table: Any, sides: int) -> tuple[str, float]:
     return "across", 1.0
 
 
-def _change_heights(write: _Writer, document: Any, old: Design, new: Design) -> None:
+def _change_heights(write: _Writer, tables: _Tables, old: Design, new: Design) -> None:
     """Change the heights of loads and guys, where the design has any."""
     from ..checks.anchor_table import GuyRow  # noqa: PLC0415 - only where a file is written
     from ..loads.given import GivenLoad  # noqa: PLC0415
@@ -203,10 +233,10 @@ def _change_heights(write: _Writer, document: Any, old: Design, new: Design) -> 
     loads = zip(old.several(GivenLoad), new.several(GivenLoad), strict=True)
     for i, (before, after) in enumerate(loads):
         if before.at != after.at:
-            write.set_lengths(document["load"][i], "at", before.at, after.at)
+            write.set_lengths(tables.get("load", i), "at", before.at, after.at)
     for i, (guy, moved) in enumerate(zip(old.several(GuyRow), new.several(GuyRow), strict=True)):
         if guy.height != moved.height:
-            write.set(document["guy"][i], "height", write.length(moved.height))
+            write.set(tables.get("guy", i), "height", write.length(moved.height))
 
 
 def _added(write: _Writer, new: Part) -> str:

@@ -69,6 +69,12 @@ class Amounts:
         pounds = kilograms / POUND
         return f"{pounds * 16.0:.0f} oz" if pounds < 0.95 else f"{pounds:,.0f} lb"
 
+    def own_mass(self, kilograms: float) -> str:
+        """Return a weight that the builder gave, to what it was given."""
+        if self.metric:
+            return f"{kilograms:,.4g} kg"
+        return f"{kilograms / POUND:,.4g} lb"
+
     def mass_needed(self, kilograms: float) -> str:
         """Return a weight to lay on: up to the next 5 lb, or kg."""
         if self.metric:

@@ -137,7 +137,7 @@ def _shape(part: Part, size: _Spoken) -> str:
             turning = "spinning" if wheel.spins else "locked"
             return f"{wheel.blades} blades of {length(wheel.span)}, {turning}"
         case Weight() if part.mass is not None:
-            return size.amounts.mass(part.mass)
+            return size.amounts.own_mass(part.mass)
         case _:
             return ""
 

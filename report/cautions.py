@@ -1,12 +1,16 @@
 """What to take care of: the general cautions always, the others where they apply."""
 
 from collections.abc import Callable, Mapping
+from dataclasses import replace
 
 from .. import references
 from ..checks.examination import Examination
 from ..design.overlaps import overlaps
 from ..design.shapes.flat import Panel
 from ..design.shapes.rotor import Rotor
+from ..design.structure import build_structure
+from ..design.touching import untouched
+from ..loads.standing_clear import hidden_though_apart
 from .amounts import MPH, Amounts
 from .remark import Remark, joined
 
@@ -64,6 +68,18 @@ def _open_lattices(examination: Examination) -> list[str]:
     ]
 
 
+def _disagrees(examination: Examination) -> str:
+    """Return what scale and boards say where they differ by more than a third, else nothing."""
+    design = examination.design
+    if design.weighed is None:
+        return ""
+    boards = build_structure(replace(design, weighed=None)).mass("typical")
+    if abs(design.weighed - boards) <= boards / 3.0:
+        return ""
+    amounts = Amounts(design.units == "metric")
+    return f"{amounts.mass(design.weighed)}, the boards come to {amounts.mass(boards)}"
+
+
 def _is_code(examination: Examination) -> bool:
     return examination.site.method.startswith("ASCE")
 
@@ -95,9 +111,18 @@ _APPLIES: Mapping[str, Callable[[Examination], bool]] = {
     "wet clay": lambda e: e.site.ground == "firm clay lawn",
     "soft": lambda e: e.standing.ground.wet,
     "pavers": lambda e: e.site.ground == "paving",
+    "weighed": lambda e: bool(_disagrees(e)),
+    "apart": lambda e: bool(hidden_though_apart(e.structure)),
+    "in the air": lambda e: bool(untouched(e.structure)),
+    "climbing child": lambda e: e.site.people == "children",
 }
 _FILLS: Mapping[str, Callable[[Examination], str]] = {
     "{height}": _height,
     "{parts}": lambda e: joined(_open_lattices(e)),
     "{pairs}": _shared,
+    "{weighed}": _disagrees,
+    "{apart}": lambda e: joined(
+        f"{one} and {other}" for one, other in hidden_though_apart(e.structure)
+    ),
+    "{hanging}": lambda e: joined(untouched(e.structure)),
 }

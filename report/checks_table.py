@@ -7,27 +7,38 @@ from ..checks.judging import Check
 from ..loads.asce7 import KINDS
 from .amounts import FOOT, POUND_FORCE, Amounts
 from .check_notes import check_notes
+from .held_words import hold_short
 from .lines import Line, wrapped
 from .words import over_what
 
-_TITLE = "Checks without stakes"
-_ABOUT = 24
-_COLUMNS = "{:<11}{:<25}{:>13}  {:>13}   {}"
+_ABOUT = 22
+_COLUMNS = "{:<13}{:<23}{:>13}  {:>13}   {}"
 
 
 def checks_table(examination: Examination, amounts: Amounts) -> list[Line]:
     """Return what each check has and needs; the words tell, not the colour."""
-    title = Line(f"{_TITLE:<36}{'has':>13}  {'needs':>13}")
-    return [title] + [_row(examination, check, amounts) for check in examination.checks]
+    tied = f"with {hold_short(examination)}" if examination.held else "without stakes"
+    share = examination.factors.helping
+    weight = "2/3" if abs(share - 2.0 / 3.0) < 0.01 else f"{share:.2g}"
+    title = Line(f"{f'Checks {tied}, {weight} weight':<36}{'has':>13}  {'needs':>13}")
+    rows = [_row(examination, check, amounts) for check in examination.checks]
+    if any(check.capacity <= 0.0 for check in examination.free):
+        rows.append(Line("  Has none: the wind lifts it off its feet."))
+    return [title, *rows]
 
 
 def _row(examination: Examination, check: Check, amounts: Amounts) -> Line:
     name, about = _said(examination, check)
     if isfinite(check.demand):
-        has, needs = amounts.has_and_needs(check.capacity, check.demand, check.unit, check.passes)
+        if check.unit == "1":
+            has, needs = "all of it", f"{check.demand:.2f} of it"
+        else:
+            has, needs = amounts.has_and_needs(
+                check.capacity, check.demand, check.unit, check.passes
+            )
     else:
         has, needs = amounts.measure(check.capacity, check.unit), "it tips first"
-    verdict = "yes" if check.passes else "no"
+    verdict = "yes" if check.passes else "-" if not isfinite(check.demand) else "no"
     text = _COLUMNS.format(f"  {name}", about, has, needs, verdict)
     return Line(text, "plain" if check.passes else "bad")
 
@@ -41,13 +52,13 @@ def _said(examination: Examination, check: Check) -> tuple[str, str]:
         case "sliding":
             return "sliding", ground
         case "bearing":
-            return "bearing", ground
+            return "sinking in", ground
         case "push":
             over = over_what(examination, check.toward_deg or 0.0)
             return "push", f"over {over}"
         case name:
             kind, _, of = name.partition(": ")
-            way = {"loose sliding": "slides"}.get(kind, kind)
+            way = {"loose sliding": "slides", "anchor head": "its head"}.get(kind, kind)
             return way, of if len(of) <= _ABOUT else f"{of[: _ABOUT - 3]}..."
 
 

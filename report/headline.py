@@ -84,24 +84,17 @@ def _first(examination: Examination, stand: Stand, amounts: Amounts) -> str:
             return (
                 f"HELD DOWN by {holders(examination)} for the {wind}, {spare}; {unchecked}.{alone}"
             )
-        case Stand.BARELY:
-            act = amounts.act(examination.limits.act or 0.0)
-            return (
-                f"TIE IT DOWN ABOVE {act}. The checks for the {wind} come out, {spare}, but the "
-                f"range of what is known of such a piece does not reach it; {unchecked}."
-            )
         case Stand.STANDS:
             return f"STANDS UNTIED in the {wind}, {spare}; {unchecked}.{_above(examination)}"
 
 
 def _above(examination: Examination) -> str:
-    """Return from which forecast gust it is to be tied down: the gust to act at, as below."""
-    act = examination.limits.act
-    if act is None:
-        return ""
+    """Return above which gust it is to be tied down: what was asked for, or the gust to act at."""
     amounts = Amounts(examination.design.units == "metric")
+    act, asked_for = examination.limits.act, amounts.whole_gust(examination.site.wind)
+    above = asked_for if act is None else min(asked_for, amounts.whole_act(act))
     how = "stake it" if examination.standing.ground.stakes_possible else "tie it down"
-    return f" Above {amounts.act(act).split()[0]}, {how}."
+    return f" Above {above:,}, {how}."
 
 
 def _failing(examination: Examination) -> str:

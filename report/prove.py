@@ -22,9 +22,9 @@ def prove(examination: Examination, amounts: Amounts) -> list[Line]:
     low, high = (push_that_tips(standing, weighing, height) for weighing in ("light", "heavy"))
     if low <= 0.0:
         return []
-    if high > most("scale pull"):
+    if low > most("scale pull"):
         return wrapped(
-            "Prove it: too heavy to tip by hand with a common scale: weigh its parts instead.",
+            "Prove it: it takes more than a common scale reads to lift its edge: weigh its parts.",
             rest="  ",
         )
     return wrapped(

@@ -5,7 +5,6 @@ from enum import Enum
 from .. import references, units
 from ..checks.examination import Examination
 from ..checks.judging import Check
-from .amounts import Amounts
 
 HOLDING = ("overturning", "sliding", "anchor", "anchor head", "guy")
 """Checks that fail where a piece is not held enough."""
@@ -17,7 +16,6 @@ class Stand(Enum):
     FALLS = "falls over by itself"
     SLIDES = "slides down by itself"
     STANDS = "stands untied"
-    BARELY = "the gust to act at lies below the one asked"
     HELD = "held down"
     SLIPS = "not held down enough"
     ANCHOR = "anchor it"
@@ -44,25 +42,12 @@ def stand_of(examination: Examination) -> Stand:
         return Stand.IN_PART
     if held:
         return Stand.HELD
-    return Stand.BARELY if acts_below_asked(examination) else Stand.STANDS
+    return Stand.STANDS
 
 
 def holding_checks(examination: Examination) -> list[Check]:
     """Return the checks that tell whether it is held: tipping, sliding, each anchor and guy."""
     return [c for c in examination.checks if c.name.partition(": ")[0] in HOLDING]
-
-
-def acts_below_asked(examination: Examination) -> bool:
-    """Return whether the gust to act at, as shown, is below the one asked for.
-
-    The wind of a code's map is no forecast gust, and is not compared with one.
-    """
-    site, limits = examination.site, examination.limits
-    if limits.act is None or site.method.startswith("ASCE"):
-        return False
-    amounts = Amounts(examination.design.units == "metric")
-    wind = site.wind / limits.ratio if site.method == "gust" else site.wind
-    return amounts.whole_act(limits.act) < amounts.whole_gust(wind)
 
 
 def _unheld(examination: Examination) -> Stand | None:

@@ -9,8 +9,8 @@ from .cautions import cautions
 from .lines import WIDTH, Line, listed, wrapped
 from .not_checked import not_checked
 
-_NAME = 19
-_ROW = "{:<19} {:>8} {:>8} {:>7} {:>7} {:>7} {:>9}  {}"
+_NAME = 18
+_ROW = "{:<18} {:>8} {:>8} {:>6} {:>6} {:>7} {:>10}  {}"
 
 
 def summary(examinations: Sequence[Examination]) -> list[Line]:
@@ -23,7 +23,7 @@ def summary(examinations: Sequence[Examination]) -> list[Line]:
             ).rstrip(),
             "title",
         ),
-        Line(_ROW.format("", "", "", "at", "at", "", "stake", "checked"), "title"),
+        Line(_ROW.format("", "", "", "at", "at", "", "anchor", "checked"), "title"),
     ]
     for examination in sorted(examinations, key=_act):
         found += _row(examination, Amounts(examination.design.units == "metric"))
@@ -69,10 +69,10 @@ def _row(examination: Examination, amounts: Amounts) -> list[Line]:
 
     name = examination.design.name
     if not examination.needs_anchors:
-        each = "none"
+        each = "needs none"
     else:
         each = amounts.pull(stakes.pull if stakes.pull > 0.0 else stakes.sideways)
-    act = beyond if limits.act is None else amounts.act(limits.act).split()[0]
+    act = beyond if limits.act is None else amounts.act(limits.act)
     push = amounts.force(limits.push, "down").replace("less than ", "<")
     text = _ROW.format(
         name if len(name) <= _NAME else name[: _NAME - 3] + "...",
@@ -88,4 +88,4 @@ def _row(examination: Examination, amounts: Amounts) -> list[Line]:
 
 
 def _unchecked(examination: Examination) -> str:
-    return "joints" if len(examination.design.parts) > 1 else "strength"
+    return "joints" if len(examination.design.parts) > 1 else "wood"

@@ -164,4 +164,9 @@ def _take_care(examination: Examination, in_full: bool) -> list[Line]:
 
 def _next(examination: Examination) -> list[Line]:
     file = examination.design.file or "FILE"
-    return [Line(f"Next: yardfast size {file}     yardfast draw {file} --text")]
+    both = f"Next: yardfast size {file}     yardfast draw {file} --text"
+    return [
+        Line(
+            both if len(both) <= WIDTH else "Next: yardfast size FILE     yardfast draw FILE --text"
+        )
+    ]

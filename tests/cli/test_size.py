@@ -6,7 +6,7 @@ import sys
 import tomllib
 
 import pytest
-from verdict_designs import HOPELESS, block, design_text
+from verdict_designs import block, design_text
 
 from yardfast.checks.inputs import read
 from yardfast.cli import main
@@ -38,6 +38,10 @@ LIGHT = design_text(POST, wind="58 mph", ground="paving").replace(
 )
 BARE = design_text(block("12 in", "12 in", "48 in", "35 lb/ft^3"), wind="46 mph", ground="paving")
 STANDS = design_text(block("24 in", "24 in", "8 in", "150 lb/ft^3"), wind="35 mph", ground="paving")
+HOPELESS = design_text(
+    block("10 ft", "10 ft", "60 ft", "1 kg/m^3"), wind="150 mph", ground="paving"
+)
+
 
 @pytest.fixture
 def folder(tmp_path, monkeypatch):
@@ -63,7 +67,7 @@ def said(capsys, *words):
 # --- what is told ------------------------------------------------------------------------------
 
 
-def test_json_names_each_remedy_with_value_unit_and_reason(folder, capsys):
+def test_json_names_each_remedy_in_whole_build_steps(folder, capsys):
     status, out, err = said(capsys, "light.toml", "--format", "json")
     found = json.loads(out)
     assert (status, err) == (0, "")
@@ -81,22 +85,17 @@ def test_json_names_each_remedy_with_value_unit_and_reason(folder, capsys):
         "height": "m",
         "wind": "m/s",
     }
+    steps = {"ballast": 5 * 0.45359237, "height": 0.0254, "wind": 0.44704, "base width": 0.0127}
     for remedy in found["remedies"]:
         assert remedy["feasible"] or remedy["reason"]
+        if remedy["feasible"] and remedy["kind"] in steps:
+            number = remedy["value"] / steps[remedy["kind"]]
+            assert number == pytest.approx(round(number), abs=1.0e-6)
     widths = [point for point in found["curve"] if point["kind"] == "base width"]
     assert [point["present"] for point in widths] == [True] + [False] * 8
     assert widths[0]["value"] == pytest.approx(16 * 0.0254)
     assert widths[0]["forecast_tipping_gust_m_s"] < widths[-1]["forecast_tipping_gust_m_s"]
     assert {point["unit"] for point in found["curve"]} == {"m", "kg"}
-
-
-def test_values_are_whole_build_steps(folder, capsys):
-    _, out, _ = said(capsys, "light.toml", "--format", "json")
-    steps = {"ballast": 5 * 0.45359237, "height": 0.0254, "wind": 0.44704, "base width": 0.0127}
-    for remedy in json.loads(out)["remedies"]:
-        if remedy["feasible"] and remedy["kind"] in steps:
-            number = remedy["value"] / steps[remedy["kind"]]
-            assert number == pytest.approx(round(number), abs=1.0e-6)
 
 
 def test_people_read_a_line_a_remedy_in_80_columns(folder, capsys):
@@ -105,6 +104,7 @@ def test_people_read_a_line_a_remedy_in_80_columns(folder, capsys):
     assert status == 0
     assert max(map(len, lines)) <= 80
     assert "\x1b" not in out
+    assert "each way alone" in out
     for kind in ("as it is", "base width", "ballast", "anchors", "height", "wind"):
         assert sum(line.startswith(f"  {kind}") for line in lines) == 1
     for word in ("tips", "slides", "act at", "Not checked: ", "No promise"):
@@ -115,7 +115,6 @@ def test_people_read_a_line_a_remedy_in_80_columns(folder, capsys):
 @pytest.mark.parametrize(
     ("file", "status", "word"),
     [
-        ("light", 0, "each way alone"),
         ("stands", 0, "none of these is needed"),
         ("hopeless", 1, "None of these alone holds it"),
     ],
@@ -142,13 +141,7 @@ def test_a_wrong_file_leaves_standard_output_empty(folder, capsys):
 @pytest.mark.parametrize("remedy", ["ballast", "base width", "wind"])
 @pytest.mark.parametrize("file", ["light", "bare"])
 def test_what_is_written_then_passes(folder, capsys, file, remedy):
-    _, out, _ = said(capsys, f"{file}.toml", "--format", "json")
-    asked = {each["kind"]: each for each in json.loads(out)["remedies"]}[remedy]
     status, out, err = said(capsys, f"{file}.toml", "--write", "new.toml", "--remedy", remedy)
-    if not asked["feasible"]:
-        assert status == 1
-        assert not (folder / "new.toml").exists()
-        return
     assert (status, err) == (0, "")
     assert "passes overturning, sliding" in " ".join(out.split())
     main(["check", "new.toml", "--format", "json"])
@@ -157,7 +150,7 @@ def test_what_is_written_then_passes(folder, capsys, file, remedy):
 
 
 def test_a_lower_piece_is_written_with_every_height_scaled(folder, capsys):
-    heavy = LIGHT.replace("'15 lb/ft^3'", "'400 lb/ft^3'").replace("58 mph", "90 mph")
+    heavy = LIGHT.replace("'15 lb/ft^3'", "'400 lb/ft^3'").replace("58 mph", "160 mph")
     (folder / "heavy.toml").write_text(heavy, encoding="utf-8")
     status, out, _ = said(capsys, "heavy.toml", "--write", "low.toml", "--remedy", "height")
     assert status == 0, out
@@ -179,6 +172,21 @@ def test_comments_and_order_stay(folder, capsys):
     assert differing[0][1].endswith("mph'   # a warning")
 
 
+def test_a_table_between_the_parts_stays_between_them(folder, capsys):
+    head, _, rest = LIGHT.partition("[site]")
+    site, _, parts = rest.partition("[[part]]")
+    first, _, second = parts.partition("[[part]]")
+    text = f"{head}[[part]]{first}[site]{site}[[part]]{second}"
+    (folder / "odd.toml").write_text(text, encoding="utf-8")
+    assert said(capsys, "odd.toml", "--write", "new.toml", "--remedy", "wind")[0] == 0
+    new = (folder / "new.toml").read_text(encoding="utf-8")
+    assert _without_wind(new) == _without_wind(text)
+
+
+def _without_wind(text):
+    return [line for line in text.splitlines() if not line.startswith("wind")]
+
+
 def test_a_width_is_written_as_it_was_measured(folder, capsys):
     text = LIGHT.replace("across   = '16 in' ", "across_points = '22 in' ")
     text = text.replace("'white oak'", "'concrete'")
@@ -189,20 +197,15 @@ def test_a_width_is_written_as_it_was_measured(folder, capsys):
     assert across / 0.0127 == pytest.approx(round(across / 0.0127), abs=1.0e-3)
 
 
-@pytest.mark.parametrize("change", ["\r\n", "\ufeff", "parts first"])
+@pytest.mark.parametrize("change", ["\r\n", "\ufeff"])
 def test_any_text_that_is_read_can_be_written_changed(folder, capsys, change):
     text = LIGHT
     if change == "\r\n":
         text = text.replace("\n", "\r\n")
-    elif change == "parts first":
-        head, part, rest = text.partition("[[part]]")
-        text = part + rest + "\n" + head
     else:
         text = change + text
     (folder / "odd.toml").write_bytes(text.encode())
-    for number, remedy in enumerate(("ballast", "wind")):
-        words = ("odd.toml", "--write", f"new{number}.toml", "--remedy", remedy)
-        assert said(capsys, *words)[0] == 0
+    assert said(capsys, "odd.toml", "--write", "new.toml", "--remedy", "base width")[0] == 0
 
 
 def test_an_existing_file_is_never_written_over(folder, capsys):
@@ -315,14 +318,15 @@ def test_the_writer_of_files_is_imported_only_to_write(folder):
 
 def test_a_wind_below_the_maps_is_written_as_ultimate(folder, capsys):
     text = design_text(
-        block("30 in", "30 in", "30 in", "100 lb/ft^3"),
+        block("30 in", "30 in", "30 in", "30 lb/ft^3"),
         method="ASCE 7-22",
-        wind="190 mph",
+        wind="120 mph",
         ground="paving",
+        site="topographic = 3",
     )
     (folder / "code.toml").write_text(text, encoding="utf-8")
     status, out, _ = said(capsys, "code.toml", "--write", "new.toml", "--remedy", "wind")
     assert status == 0, out
     site = read("new.toml").table(Site)
-    assert site.wind < 190 * 0.44704
-    assert (site.wind < 85 * 0.44704) == (site.wind_kind == "ultimate")
+    assert site.wind < 85 * 0.44704
+    assert site.wind_kind == "ultimate"
