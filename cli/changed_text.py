@@ -25,6 +25,7 @@ MPH = 0.44704
 KMH = 1.0 / 3.6
 
 _LIKE = 1.0e-9
+_SEVERAL = ("part", "load", "guy")
 _HEADING = re.compile(
     r"^[ \t]*\[{1,2}[ \t]*[A-Za-z_][\w.-]*[ \t]*\]{1,2}[ \t]*(#.*)?$", re.MULTILINE
 )
@@ -46,9 +47,11 @@ def changed_text(old: Design, new: Design) -> str:
         for i, before in enumerate(old.parts):
             _change_part(write, tables, i, before, new.parts[i])
         _change_heights(write, tables, old, new)
+        if len(new.parts) > len(old.parts):
+            tables.heading("part")
         text = tables.text().rstrip("\n") + "\n"
     except (TOMLKitError, KeyError, TypeError) as error:
-        raise ValueError(f"{type(error).__name__}: {error}") from None
+        raise ValueError(" ".join(map(str, error.args))) from None
     added = [_added(write, each) for each in new.parts[len(old.parts) :]]
     return "\n".join([text, *added])
 
@@ -69,8 +72,13 @@ class _Tables:
         found = [piece[name] for piece in self._pieces if name in piece]
         if number >= len(found):
             raise KeyError(f"[{name}] under a heading of its own")
-        table = found[number]
-        return table[0] if isinstance(table, list) else table
+        table: Any = found[number]
+        return table[0] if name in _SEVERAL else table
+
+    def heading(self, name: str) -> None:
+        """Raise KeyError where no ``[[name]]`` stands that another could follow."""
+        if not any(name in piece for piece in self._pieces[1:]):
+            raise KeyError(f"[[{name}]] under a heading of its own")
 
     def text(self) -> str:
         """Return the text of all tables."""

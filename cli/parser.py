@@ -13,13 +13,14 @@ yardfast {__version__}: will it stand in the wind, and what holds it down?
   yardfast new                 a starting file, by questions
   yardfast check FILE.toml     the verdict on a design file
   yardfast check *.toml        several at a glance
+  yardfast draw FILE --text    what was read, as a small drawing
   yardfast size FILE.toml      what holds it: foot, weight, anchors, height
   yardfast materials           what a material's name means
   yardfast grounds             what a ground's name means
   yardfast COMMAND --help      more, with an example
 """
 
-COMMANDS = ("new", "check", "materials", "grounds", "size")
+COMMANDS = ("new", "check", "draw", "size", "materials", "grounds")
 
 
 class Arguments(argparse.Namespace):
@@ -68,6 +69,7 @@ def _parser() -> argparse.ArgumentParser:
     _add_new(_command(add, "new", "a starting file, by questions", _new))
     _add_check(_command(add, "check", "the verdict on one design file or several", _check))
     _add_size(_command(add, "size", "what holds a piece down, each way alone", _size))
+    _add_draw(_command(add, "draw", "what was read, as a small drawing", _draw))
     for name, what in (("materials", _materials), ("grounds", _grounds)):
         each = _command(add, name, f"what each {name[:-1]}'s name means, with sources", what)
         _add_format(each)
@@ -77,6 +79,7 @@ def _parser() -> argparse.ArgumentParser:
 _EXAMPLES = {
     "new": "yardfast new tower -o light.toml",
     "check": "yardfast check light.toml --engineer",
+    "draw": "yardfast draw light.toml --text",
     "size": "yardfast size light.toml --write heavy.toml --remedy ballast",
     "materials": "yardfast materials",
     "grounds": "yardfast grounds --format json",
@@ -131,6 +134,12 @@ def _add_new(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--defaults", action="store_true", help="ask nothing: take every default")
 
 
+def _add_draw(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("file", metavar="FILE", help="a design file, .toml")
+    parser.add_argument("--text", action="store_true", help="in characters, 80 columns wide")
+    parser.add_argument("-o", "--output", metavar="OUT.svg", help="a picture: not yet")
+
+
 def _add_size(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("file", nargs="?", metavar="FILE", help="a design file, .toml")
     _add_format(parser)
@@ -161,6 +170,12 @@ def _new(arguments: Arguments) -> int:
 
 def _check(arguments: Arguments) -> int:
     from .check import run  # noqa: PLC0415
+
+    return run(arguments)
+
+
+def _draw(arguments: Arguments) -> int:
+    from .draw import run  # noqa: PLC0415
 
     return run(arguments)
 

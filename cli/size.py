@@ -91,7 +91,8 @@ def _write(arguments: Namespace) -> int:
         with file.open("x", encoding="utf-8", newline="\n") as opened:
             opened.write(text)
     except ValueError as error:
-        return _refuse(f"{clean(arguments.file)} cannot be changed by itself: {clean(str(error))}")
+        missing = f"it lacks {clean(str(error), 60)}"
+        return _refuse(f"{clean(arguments.file)} cannot be changed by itself: {missing}")
     except OSError as error:
         return _refuse(f"{name} cannot be written: {error.strerror}")
     return _checked_again(arguments, name, needed(before))

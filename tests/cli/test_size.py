@@ -199,13 +199,19 @@ def test_a_width_is_written_as_it_was_measured(folder, capsys):
 
 @pytest.mark.parametrize("change", ["\r\n", "\ufeff"])
 def test_any_text_that_is_read_can_be_written_changed(folder, capsys, change):
-    text = LIGHT
-    if change == "\r\n":
-        text = text.replace("\n", "\r\n")
-    else:
-        text = change + text
+    text = LIGHT.replace("\n", change) if change == "\r\n" else change + LIGHT
     (folder / "odd.toml").write_bytes(text.encode())
     assert said(capsys, "odd.toml", "--write", "new.toml", "--remedy", "base width")[0] == 0
+
+
+def test_a_text_that_takes_no_further_part_is_left_alone(folder, capsys):
+    head, _, part = BARE.partition("[[part]]")
+    row = ", ".join(line for line in part.splitlines() if line)
+    (folder / "odd.toml").write_text(f"part = [{{ {row} }}]\n{head}", encoding="utf-8")
+    status, out, err = said(capsys, "odd.toml", "--write", "new.toml", "--remedy", "ballast")
+    assert (status, out) == (2, "")
+    assert "[[part]] under a heading of its own" in err
+    assert not (folder / "new.toml").exists()
 
 
 def test_an_existing_file_is_never_written_over(folder, capsys):
@@ -264,44 +270,6 @@ def test_what_does_not_go_together_is_answered_on_standard_error(folder, capsys,
     assert (status, out) == (2, "")
     assert answer in err
     assert not (folder / "new.toml").exists()
-
-
-# --- before there is a file --------------------------------------------------------------------
-
-TOWER = ["--kind", "tower", "--sides", "6", "--height", "30 in", "--body", "18 in, 10 in"]
-
-
-def test_a_kind_gets_a_table_of_base_widths(capsys):
-    status, out, err = said(capsys, *TOWER, "--ground", "paving", "--wind", "40 mph")
-    lines = out.splitlines()
-    assert (status, err) == (0, "")
-    assert max(map(len, lines)) <= 80
-    for word in ("foot", "weight", "tips", "slides", "act at", "pushed over by", "Taken: "):
-        assert word in out
-    assert sum(" lb " in line for line in lines[4:14]) == 9
-    assert "slides before it tips" in out
-    assert "40 mph" in out
-    assert "low in the 18 in foot" in " ".join(out.split())
-
-
-def test_a_kind_as_json_is_what_a_file_of_it_gives(folder, capsys):
-    words = [*TOWER, "--foot", "24 in, 2x6 flat", "--ground", "paving", "--format", "json"]
-    status, out, _ = said(capsys, *words)
-    found = json.loads(out)
-    assert status == 0
-    assert (found["format"], found["kind"]) == (1, "tower")
-    assert found["curve"][0]["value"] == pytest.approx(24 * 0.0254)
-    assert len(found["curve"]) == 9
-    assert found["ballast"]["unit"] == "kg"
-
-
-def test_metric_sizes_give_a_metric_table(capsys):
-    words = ("--kind", "post", "--sides", "4", "--height", "900 mm", "--body", "140 mm")
-    status, out, _ = said(capsys, *words, "--ground", "paving")
-    assert status == 0
-    assert " kg" in out
-    assert "km/h" in out
-    assert " lb" not in out
 
 
 # --- what it imports ---------------------------------------------------------------------------
