@@ -4,7 +4,8 @@ import numpy as np
 
 from ..design.shapes.shape import Array
 
-_ROUNDS = 40
+_ROUNDS = 60
+_SETTLED = 1.0e-7
 
 
 def sliding_resistance(
@@ -32,16 +33,21 @@ def sliding_resistance(
     load = np.column_stack([along[turning], arm[turning] / scale])
     x, y = points[:, 0] / scale, points[:, 1] / scale
     zero, one = np.zeros_like(x), np.ones_like(x)
-    motion: Array = np.stack(
-        [np.stack([one, zero, -y], axis=1), np.stack([zero, one, x], axis=1)], axis=1
-    )
+    motion: Array = np.concatenate([np.stack([one, zero, -y]), np.stack([zero, one, x])], axis=1)
+    across, away = motion[:, : len(x)], motion[:, len(x) :]
+    products: Array = (
+        np.einsum("jp,kp->pjk", across, across) + np.einsum("jp,kp->pjk", away, away)
+    ).reshape(len(x), 9)
     rate: Array = load / (load**2).sum(axis=1)[:, None]
+    found: Array = np.full(len(load), np.inf)
     for _ in range(_ROUNDS):
-        speed = np.sqrt((np.einsum("pij,mj->mpi", motion, rate) ** 2).sum(axis=2) + 1.0e-16)
-        weight = shares / speed
-        form: Array = np.einsum("mp,pij,pik->mjk", weight, motion, motion, optimize=True)
+        speed = np.hypot(rate @ across, rate @ away)
+        before, found = found, speed @ shares
+        if np.allclose(found, before, rtol=_SETTLED, atol=0.0):
+            break
+        weight = shares / np.sqrt(speed**2 + 1.0e-16)
+        form = (weight @ products).reshape(-1, 3, 3)
         solved = np.linalg.solve(form, load[:, :, None])[:, :, 0].astype(np.float64)
         rate = solved / np.einsum("mj,mj->m", load, solved)[:, None]
-    speed = np.sqrt((np.einsum("pij,mj->mpi", motion, rate) ** 2).sum(axis=2))
-    result[turning] = np.minimum(speed @ shares, straight)
+    result[turning] = np.minimum(found, straight)
     return result

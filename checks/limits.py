@@ -7,13 +7,14 @@ from math import floor, inf, sqrt
 
 import numpy as np
 
+from ..design.shapes.shape import Array
 from ..design.structure import Weighing
 from ..loads.methods import air_density, shelter_of_ground
 from ..loads.site import Site
 from ..loads.wind import Actions, Exposed, wind_actions
 from .loose import Loose
 from .overturning import push_that_tips, tipping_pressure
-from .sliding import sliding_pressure
+from .sliding import resistance_share, sliding_pressure
 from .standing import Standing
 
 GREATEST_GUST = 150.0
@@ -81,8 +82,8 @@ def limits(
     A ``loose`` part, with what it alone offers the wind, that goes sooner than the whole sets them.
     """
     density = air_density(site)
-    whole = _stages(exposed)
-    parts = [(one, _stages(alone, one)) for one, alone in loose]
+    whole = _stages(standing, exposed)
+    parts = [(one, _stages(one.standing, alone, one)) for one, alone in loose]
 
     def least(weighing: Weighing, strength: float) -> _Found:
         found = _least(standing, whole, weighing, strength, density)
@@ -138,14 +139,15 @@ def _sooner(whole: _Found, part: _Found, name: str) -> _Found:
 
 @dataclass(frozen=True)
 class _Stage:
-    """Actions of 1 Pa that hold between two pressures: no round section switches within."""
+    """Actions of 1 Pa that hold between two pressures, and friction's share in each."""
 
     actions: Actions
+    share: Array
     low: float
     high: float
 
 
-def _stages(exposed: Exposed, loose: Loose | None = None) -> list[_Stage]:
+def _stages(standing: Standing, exposed: Exposed, loose: Loose | None = None) -> list[_Stage]:
     """Return the ranges of pressure between which the round sections switch, lowest first."""
     ones = np.ones(len(exposed.limit))
     switches = np.unique(exposed.limit[np.isfinite(exposed.limit)])
@@ -162,7 +164,7 @@ def _stages(exposed: Exposed, loose: Loose | None = None) -> list[_Stage]:
         )
         if loose is not None:
             actions = loose.about_its_foot(actions)
-        stages.append(_Stage(actions, low, high))
+        stages.append(_Stage(actions, resistance_share(standing, actions), low, high))
     return stages
 
 
@@ -175,7 +177,10 @@ def _least(
         actions = stage.actions.times(strength)
         tips = tipping_pressure(standing, actions, weighing, stage.low, stage.high)
         tipping = min(tipping, (tips.pressure, tips.direction, tips.line))
-        sliding = min(sliding, sliding_pressure(standing, actions, weighing, stage.low, stage.high))
+        sliding = min(
+            sliding,
+            sliding_pressure(standing, actions, weighing, stage.share, stage.low, stage.high),
+        )
     to_speed = 2.0 / density
     return _Found(
         sqrt(to_speed * tipping[0]), sqrt(to_speed * sliding[0]), tipping[1], tipping[2], sliding[1]

@@ -85,15 +85,16 @@ def sliding_pressure(
     standing: Standing,
     unit: Actions,
     weighing: Weighing,
+    share: Array,
     low: float = 0.0,
     high: float = np.inf,
 ) -> tuple[float, int]:
     """Return the least pressure in Pa within low..high at which it slides, and its direction.
 
-    ``unit`` holds the actions (D, C) of 1 Pa: (q H + W sin) = k (W cos - q U), k friction's share.
+    ``unit`` holds the actions (D, C) of 1 Pa and ``share`` k (D, C) is their `resistance_share`:
+    (q H + W sin) = k (W cos - q U).
     """
     weight = standing.structure.weight(weighing)
-    share = resistance_share(standing, unit)
     size = np.hypot(unit.force[..., 0], unit.force[..., 1])
     spare = share * weight * cos(standing.slope) - weight * sin(standing.slope)
     rate = size + share * unit.uplift

@@ -5,6 +5,7 @@ from collections.abc import Callable, Mapping
 from . import answers as read
 from .asked_site import SITE
 from .questions import AnswerError, Answers, Choice, Default, Question, choose
+from .starting_files import READY
 
 LATTICES = (
     Choice("lattice", "lattice: half wood, half air"),
@@ -15,7 +16,7 @@ LATTICES = (
 
 def questions(kind: str) -> tuple[Question, ...]:
     """Return the questions for a kind of piece. KeyError where there is no such kind."""
-    return _ASKED[kind] + SITE
+    return SITE if kind in READY else _ASKED[kind] + SITE
 
 
 def _by_units(imperial: str, metric: str, beside: str = "height") -> Callable[[Answers], str]:

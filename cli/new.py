@@ -15,13 +15,24 @@ _KIND_SAYS = {
     "sign": "a sign: a board on two legs",
     "arbor": "an arbor: four posts, lattice, a top",
     "wheel": "a wheel of blades on a tower",
+    "cut-out": "a figure sawn from a board, with a brace behind it",
+    "barn": "a mini barn or boathouse with a gambrel roof, on skids",
+    "mailbox": "a mailbox on a braced post with a heavy foot",
+    "birdhouse": "a birdhouse on a post with a crossed foot",
+    "footbridge": "a footbridge with posts and rails",
+    "swing": "a swing on A-legs",
 }
 KINDS = tuple(_KIND_SAYS)
 
 _OTHER_WORDS = {
-    **dict.fromkeys(("light", "lighthouse", "beacon", "gazebo", "birdhouse"), "tower"),
+    **dict.fromkeys(("light", "lighthouse", "beacon", "gazebo"), "tower"),
     **dict.fromkeys(("wishing well", "wishing-well"), "well"),
     **dict.fromkeys(("pillar", "column", "pole", "lamp", "totem"), "post"),
+    **dict.fromkeys(("cutout", "figure", "silhouette", "heron"), "cut-out"),
+    **dict.fromkeys(("boathouse", "boat house", "shed", "playhouse"), "barn"),
+    **dict.fromkeys(("letterbox", "postbox"), "mailbox"),
+    **dict.fromkeys(("nest box", "bird house", "feeder"), "birdhouse"),
+    **dict.fromkeys(("bridge",), "footbridge"),
     **dict.fromkeys(("board", "signpost", "billboard"), "sign"),
     **dict.fromkeys(("pergola", "trellis", "gate", "arch", "arbour"), "arbor"),
     **dict.fromkeys(("windmill", "mill", "windwheel", "rotor", "turbine"), "wheel"),

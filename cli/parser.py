@@ -127,7 +127,8 @@ def _add_new(parser: argparse.ArgumentParser) -> None:
         "kind",
         nargs="?",
         metavar="KIND",
-        help="tower, well, post, sign, arbor or wheel; asked for where it is left out",
+        help="tower, well, post, sign, arbor, wheel, cut-out, barn, mailbox, birdhouse, footbridge "
+        "or swing; asked for where it is left out",
     )
     parser.add_argument("-o", "--output", metavar="FILE.toml", help="where to write it")
     parser.add_argument("--force", action="store_true", help="write over a file that exists")

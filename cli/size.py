@@ -4,7 +4,7 @@ from argparse import Namespace
 from pathlib import Path
 
 from ..checks.examination import examine
-from ..checks.inputs import read
+from ..checks.inputs import read, read_text
 from ..checks.remedy import Reason, failing, needed
 from ..checks.sizing import KINDS, remedy_of, size
 from ..design.faults import DesignError
@@ -88,11 +88,16 @@ def _write(arguments: Namespace) -> int:
         return NONE
     try:
         text = changed_text(design, remedy.design)
+        read_text(text, arguments.write)
         with file.open("x", encoding="utf-8", newline="\n") as opened:
             opened.write(text)
     except ValueError as error:
         missing = f"it lacks {clean(str(error), 60)}"
         return _refuse(f"{clean(arguments.file)} cannot be changed by itself: {missing}")
+    except DesignError as wrong:
+        screen.complain(fault_lines(wrong.faults))
+        _say(f"{name} could not be read again so: nothing was written.")
+        return NONE
     except OSError as error:
         return _refuse(f"{name} cannot be written: {error.strerror}")
     return _checked_again(arguments, name, needed(before))

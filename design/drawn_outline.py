@@ -5,8 +5,7 @@ from importlib import import_module
 from io import BytesIO
 from math import acos, ceil, sqrt
 from pathlib import Path
-from typing import Any
-from xml.etree import ElementTree
+from typing import TYPE_CHECKING, Any
 
 import numpy as np
 from shapely import MultiPoint, Polygon
@@ -18,6 +17,9 @@ from .raw_values import shown
 from .row import Row
 from .shapes.shape import Array
 from .sizes import measure
+
+if TYPE_CHECKING:
+    from xml.etree.ElementTree import Element
 
 TOLERANCE = 1.0 / 500.0
 """How far a straight edge may lie from the curve that it stands for, in heights of the outline."""
@@ -97,6 +99,8 @@ def _bytes(row: Row, name: str) -> bytes | None:
 
 def _closed_paths(raw: bytes) -> Iterator[list[Any]]:
     """Yield the segments of each closed path that is to be seen, moves and closings included."""
+    from xml.etree import ElementTree  # noqa: PLC0415  only where there is a drawing
+
     svg = import_module("svgelements")
     root = ElementTree.fromstring(raw)
     if root.tag.rpartition("}")[2] != "svg":
@@ -115,13 +119,13 @@ def _closed_paths(raw: bytes) -> Iterator[list[Any]]:
                 yield segments
 
 
-def _put_away(root: ElementTree.Element) -> None:
+def _put_away(root: "Element") -> None:
     """Move what is only referred to into definitions, so that it is not taken as drawn."""
     for parent in list(root.iter()):
         for place, child in enumerate(list(parent)):
-            if child.tag.rpartition("}")[2] in _UNSEEN:
-                space = child.tag.rpartition("}")[0]
-                store = ElementTree.Element(f"{space}}}defs" if space else "defs")
+            space, _, name = child.tag.rpartition("}")
+            if name in _UNSEEN:
+                store = child.makeelement(f"{space}}}defs" if space else "defs", {})
                 store.append(child)
                 parent[place] = store
 

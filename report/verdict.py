@@ -83,7 +83,10 @@ def _title(examination: Examination, amounts: Amounts) -> list[Line]:
     if len(whole) <= WIDTH:
         found = [Line(whole, "title")]
     else:
-        found = [*wrapped(name, rest="  ", mood="title"), Line(f"  {facts}   {wind}", "title")]
+        second = f"  {facts}   {wind}"
+        lines = [second] if len(second) <= WIDTH else [f"  {facts}", f"  {wind}"]
+        found = wrapped(name, rest="  ", mood="title")
+        found += [line for text in lines for line in wrapped(text.strip(), "  ", "    ", "title")]
     code = code_wind(examination, amounts)
     return found + (wrapped(code, rest="  ") if code else [])
 

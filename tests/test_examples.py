@@ -26,11 +26,20 @@ each_example = pytest.mark.parametrize("file", EXAMPLES, ids=NAMES)
 def test_the_garden_is_complete():
     assert NAMES == [
         "arbor",
+        "birdhouse",
         "blade-wheel",
+        "boathouse",
+        "footbridge",
+        "head-light",
+        "heron",
         "light-tower",
         "light-tower-asce",
+        "mailbox",
+        "pinwheel",
         "seat-box",
         "signpost",
+        "swing",
+        "three-pieces",
         "well",
     ]
     assert {read(file).units for file in EXAMPLES} == {"imperial", "metric"}
@@ -56,7 +65,7 @@ def test_an_example_is_judged_with_finite_limits(file):
 @each_example
 def test_the_command_prints_a_verdict_and_strict_json(file, capsys):
     status = main(["check", str(file)])
-    assert status == (0 if file.stem == "seat-box" else 1)
+    assert status == (0 if file.stem in ("mailbox", "seat-box") else 1)
     shown = capsys.readouterr()
     assert shown.err == ""
     assert "Not checked" in shown.out
@@ -71,13 +80,9 @@ def test_no_two_parts_share_space(file):
 
 @each_example
 def test_every_part_touches_another(file):
-    boxes = []
-    for body in build_structure(read(file)).bodies:
-        hulls = body.shape.hulls()
-        corners = [np.asarray(body.origin)[None] if not hulls else _points(body, hulls)]
-        boxes.append((np.vstack(corners).min(axis=0), np.vstack(corners).max(axis=0)))
-    # The wheel's blades lie an inch before the head: the axle between has weight and no shape.
-    slack = 1.1 * 0.0254
+    boxes = [body.extent for body in build_structure(read(file)).bodies]
+    # A wheel's blades lie before its head, and what swings hangs from a cord: neither is drawn.
+    slack = 3.5 * 0.0254
     joined = {0}
     for _ in boxes:
         for (i, one), (j, other) in combinations(enumerate(boxes), 2):
@@ -97,7 +102,7 @@ def test_the_light_tower_is_the_same_under_both_methods():
 def test_the_other_system_of_units_gives_the_same_result(file):
     text = file.read_text(encoding="utf-8")
     twin = _in_the_other_system(text)
-    one, other = examine(read_text(text)), examine(read_text(twin))
+    one, other = (examine(read_text(each, str(file))) for each in (text, twin))
     assert one.design.units != other.design.units
     assert not set(_lengths(text)) & set(_lengths(twin))
     for pick in (
@@ -141,12 +146,3 @@ def _lengths(text):
     data = tomllib.loads(text)
     keys = ("height", "length", "width", "bottom", "across", "ring", "span")
     return [part[key] for part in data["part"] for key in keys if key in part]
-
-
-def _points(body, hulls):
-    points = [body.place(hull.points) for hull in hulls if len(hull.points)]
-    for hull in hulls:
-        for ball in hull.spheres:
-            centre = body.place(np.asarray(ball.centre))
-            points.append(np.stack([centre - ball.radius, centre + ball.radius]))
-    return np.vstack(points)

@@ -214,6 +214,18 @@ def test_a_text_that_takes_no_further_part_is_left_alone(folder, capsys):
     assert not (folder / "new.toml").exists()
 
 
+def test_what_could_not_be_read_again_is_not_written(folder, capsys, monkeypatch):
+    def spoiled(old: Design, new: Design) -> str:
+        return old.text.replace("'16 in'", "16")
+
+    monkeypatch.setattr("yardfast.cli.changed_text.changed_text", spoiled)
+    status, out, err = said(capsys, "light.toml", "--write", "new.toml", "--remedy", "ballast")
+    assert status == 1
+    assert "nothing was written" in out
+    assert "new.toml:15: foot, across" in err
+    assert not (folder / "new.toml").exists()
+
+
 def test_an_existing_file_is_never_written_over(folder, capsys):
     (folder / "mine.toml").write_text("mine", encoding="utf-8")
     for file in ("mine.toml", "light.toml"):
