@@ -65,7 +65,7 @@ class Design:
     """One structure as its file describes it, before anything is computed.
 
     ``turn`` in rad, ``weighed`` in kg. ``tables`` holds what other rooms read from the same file,
-    by type: ``design.table(Site)``, ``design.all(GivenLoad)``. ``notes`` are readings that a
+    by type: ``design.table(Site)``, ``design.several(GivenLoad)``. ``notes`` are readings that a
     person should see repeated.
     """
 
@@ -90,7 +90,3 @@ class Design:
     def several(self, kind: type[T]) -> tuple[T, ...]:
         """Return all that a table which may stand many times gave; empty where there is none."""
         return cast(tuple[T, ...], self.tables.get(kind, ()))
-
-    def all(self, kind: type[T]) -> tuple[T, ...]:
-        """Return what was read from a table that may stand repeatedly: none, one or several."""
-        return cast("tuple[T, ...]", self.tables.get(kind, ()))

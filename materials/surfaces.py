@@ -1,4 +1,4 @@
-"""What a piece rests on when it only stands upon another part: friction, and nothing that yields."""
+"""What a part rests on when it only stands upon another: friction, and nothing that yields."""
 
 from functools import cache
 

@@ -14,7 +14,7 @@ SWING = "name='swing'\nforce='50 lbf'\nat=['-6 in','0 in','5 ft']\ndirection='do
 
 
 def loads(*tables: str) -> tuple[GivenLoad, ...]:
-    return design(text(*tables)).all(GivenLoad)
+    return design(text(*tables)).several(GivenLoad)
 
 
 def text(*tables: str) -> str:
