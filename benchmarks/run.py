@@ -50,6 +50,74 @@ def warm() -> dict[str, float]:
     return result
 
 
+SHAPES = {
+    "shell": "sides = 8\nbottom = '4 in'\ntop = '3 in'\nheight = '12 in'\nwall = '1/4 in'",
+    "solid": "sides = 6\nbottom = '4 in'\ntop = '3 in'\nheight = '12 in'",
+    "box": "length = '4 in'\nwidth = '3 in'\nheight = '12 in'",
+    "gable": "length = '6 in'\nwidth = '4 in'\nheight = '3 in'",
+    "cone": "sides = 8\nbottom = '4 in'\nheight = '5 in'",
+    "plate": "sides = 8\nacross = '5 in'\nthickness = '1/2 in'",
+    "panel": "width = '6 in'\nheight = '9 in'\nthickness = '1/2 in'",
+    "frame": "sides = 8\nacross = '6 in'\nwidth = '1 in'\nheight = '1/2 in'",
+    "ball": "across = '4 in'",
+    "member": "from = ['0 in', '0 in', '0 in']\nto = ['2 in', '0 in', '12 in']\nacross = '1 in'",
+    "cutout": "points = [['0 in', '0 in'], ['4 in', '0 in'], ['2 in', '9 in']]\n"
+    "thickness = '1/2 in'",
+    "dome": "across = '6 in'\nheight = '2 in'",
+    "vault": "length = '6 in'\nwidth = '4 in'\nheight = '4 in'",
+    "rotor": "blades = 4\nspan = '4 in'\nroot = '1 in'\ntip = '2 in'\nthickness = '1/8 in'\n"
+    "facing = '0 deg'",
+}
+HEAD = """
+[design]
+name = 'bench'
+units = 'imperial'
+[site]
+method = 'forecast'
+wind = '40 mph'
+exposure = 'open'
+ground = 'firm lawn'
+[[part]]
+name = 'foot'
+shape = 'plate'
+length = '12 ft'
+width = '4 ft'
+thickness = '1 in'
+density = '40 lb/ft^3'
+"""
+
+
+def per_part() -> tuple[dict[str, float], float]:
+    """Seconds to read and examine a part of each shape, and of an arbor of 30 parts; medians."""
+    from yardfast.checks.examination import examine
+    from yardfast.checks.inputs import read_text
+
+    def seconds(text: str) -> float:
+        times = []
+        for _ in range(4):
+            start = time.perf_counter()
+            examine(read_text(text))
+            times.append(time.perf_counter() - start)
+        return statistics.median(times[1:])
+
+    def row(shape: str, count: int) -> str:
+        return HEAD + "".join(
+            f"[[part]]\nname = '{shape} {k}'\nshape = '{shape}'\non = 'foot'\n"
+            f"at = ['{8 * k - 60} in', '0 in', '6 in']\ndensity = '40 lb/ft^3'\n{SHAPES[shape]}\n"
+            for k in range(count)
+        )
+
+    each = {shape: seconds(row(shape, 12)) / 13 for shape in SHAPES}
+    posts = HEAD + "".join(
+        f"[[part]]\nname = 'stick {k}'\nshape = 'member'\non = 'foot'\ndensity = '30 lb/ft^3'\n"
+        f"from = ['{4 * k - 60} in', '-20 in', '0 in']\n"
+        f"to = ['{4 * k - 60} in', '20 in', '60 in']\n"
+        "width = '1 1/2 in'\ndepth = '3 1/2 in'\ncut = 'level'\n"
+        for k in range(29)
+    )
+    return each, seconds(posts) / 30
+
+
 def main() -> None:
     """Print every ratio with the bound that it is held against."""
     found = cold()
@@ -64,6 +132,13 @@ def main() -> None:
     print(f"light tower, warm: {base * 1000:.0f} ms = 1")
     for name, seconds in examples.items():
         print(f"{name:<19} {seconds / base:5.2f}")
+    each, arbor = per_part()
+    cheapest = min(each.values())
+    print(f"cheapest shape, warm: {cheapest * 1000:.1f} ms a part = 1 (at most 3)")
+    for name, seconds in each.items():
+        print(f"{name:<19} {seconds / cheapest:5.2f}")
+    tower = base / 8
+    print(f"30 sticks, a part   {arbor / tower:5.2f}  of the light tower's (at most 2)")
 
 
 if __name__ == "__main__":

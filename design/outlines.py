@@ -11,8 +11,11 @@ from .plane import Polygons
 from .shapes.rotor import Rotor
 from .shapes.shape import Array, Disc, Hull, rim
 
-SPHERE_POINTS = 256
-ELLIPSE_POINTS = 144
+CIRCLE_POINTS = 72
+"""Corners of the polygon that stands for a circle seen at a slant; it has the circle's area."""
+
+_STEP = 2.0 * np.pi / CIRCLE_POINTS
+_FIT = float(np.sqrt(_STEP / np.sin(_STEP)))
 
 
 def lateral_axes(directions: Array) -> Array:
@@ -68,17 +71,16 @@ def _project(body: Body, hull: Hull, across: Array) -> Polygons:
             groups.append(_leaning_circle(disc, body, across))
     for sphere in hull.spheres:
         centre = body.place(np.asarray(sphere.centre))
-        angles = 2.0 * np.pi * np.arange(SPHERE_POINTS) / SPHERE_POINTS
-        side = (across @ centre[:2])[:, None] + sphere.radius * np.cos(angles)
-        up = np.broadcast_to(centre[2] + sphere.radius * np.sin(angles), side.shape)
+        angles, radius = _STEP * np.arange(CIRCLE_POINTS), sphere.radius * _FIT
+        side = (across @ centre[:2])[:, None] + radius * np.cos(angles)
+        up = np.broadcast_to(centre[2] + radius * np.sin(angles), side.shape)
         groups.append(np.stack([side, up], axis=-1))
     return plane.hulls(np.concatenate(groups, axis=1))
 
 
 def _leaning_circle(disc: Disc, body: Body, across: Array) -> Array:
     """Return points (D, k, 2) round the ellipse that a leaning circle shows, of its own area."""
-    step = 2.0 * np.pi / ELLIPSE_POINTS
-    fitted = replace(disc, radius=disc.radius * float(np.sqrt(step / np.sin(step))))
-    points = body.place(rim(fitted, ELLIPSE_POINTS, tangent=False))
+    fitted = replace(disc, radius=disc.radius * _FIT)
+    points = body.place(rim(fitted, CIRCLE_POINTS, tangent=False))
     side = across @ points[:, :2].T
     return np.stack([side, np.broadcast_to(points[:, 2], side.shape)], axis=-1)

@@ -111,6 +111,8 @@ def filled(shape) -> Manifold:
     match shape:
         case Gable():
             return mesh_of(replace(shape, thickness=None))
+        case Box():
+            return mesh_of(replace(shape, wall=None, open=frozenset()))
         case Dome(across, height):
             radius = (across**2 / 4 + height**2) / (2 * height)
             return _ball_above_ground(radius, height - radius, 2 * ROUND)
