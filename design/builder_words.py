@@ -3,6 +3,12 @@
 from collections.abc import Mapping
 
 SHAPE_WORDS: Mapping[str, str] = {
+    **{
+        name: f"'shell' (hollow) or 'solid' with sides = {sides}?"
+        for name, sides in (("triangle", 3), ("pentagon", 5), ("hexagon", 6), ("octagon", 8))
+    },
+    "square": "'box', or 'shell' with sides = 4?",
+    "rectangle": "'box' (a body) or 'plate' (lying flat)?",
     **dict.fromkeys(
         ("rafter", "brace", "strut", "rail", "stick", "beam", "axle", "rope", "chain", "cable"),
         "'member'?",
@@ -95,7 +101,11 @@ MATERIAL_WORDS: Mapping[str, str] = {
     "oak": "'white oak'?",
     "fir": "'douglas fir' or 'spruce-pine-fir'?",
     "treated": "'southern pine, treated'?",
-    "pressure treated": "'southern pine, treated'?",
+    **dict.fromkeys(
+        ("pressure treated", "treated pine", "treated lumber", "treated wood", "pt lumber", "pt"),
+        "'southern pine, treated'?",
+    ),
+    **dict.fromkeys(("ceder", "ceders", "cedars"), "'western redcedar' or 'northern white cedar'?"),
     "wood": "which? 'spruce-pine-fir' and 'southern pine' are what most yards sell",
     "lumber": "which? 'spruce-pine-fir' and 'southern pine' are what most yards sell",
     "aluminum": "'aluminium'",

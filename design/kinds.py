@@ -38,7 +38,7 @@ def _choice(key: Key, value: object, to: Listener) -> str | None:
     found = next((name for name in names if name.casefold() == word), None)
     if found is None:
         hint = key.words.get(word) or meant(value, names)
-        to.fault(key.name, typed(value), f"one of {listed(names)}", hint)
+        to.fault(key.name, typed(value), f"one of {listed(names, value)}", hint)
     return found
 
 

@@ -22,6 +22,16 @@ def nearest(word: str, names: Sequence[str]) -> str | None:
     return within[0] if within else None
 
 
-def listed(names: Sequence[str]) -> str:
-    """Return names between quote marks, parted by commas."""
+MOST_LISTED = 20
+
+
+def listed(names: Sequence[str], word: str = "") -> str:
+    """Return names between quote marks, parted by commas; of very many the nearest to ``word``."""
+    if len(names) > MOST_LISTED:
+        from difflib import get_close_matches  # noqa: PLC0415  only where something is wrong
+
+        small = {name.casefold(): name for name in names}
+        near = get_close_matches(word[:80].casefold(), list(small), n=3, cutoff=0.3)
+        names = [small[one] for one in near] or list(names)[:3]
+        return ", ".join(f"'{name}'" for name in names) + f", … ({len(small)} in all)"
     return ", ".join(f"'{name}'" for name in names)

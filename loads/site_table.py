@@ -37,7 +37,7 @@ _EXPOSURE_WORDS = {
     **dict.fromkeys(("suburb", "suburban", "town", "city", "houses", "trees", "woods"), _TREES),
     **dict.fromkeys(("field", "fields", "rural", "country", "meadow", "open country"), "'open'"),
     **dict.fromkeys(("water", "lake", "sea", "coast", "beach", "open water"), "'shore'"),
-    **dict.fromkeys(("sheltered", "garden", "yard", "a"), _TREES),
+    **dict.fromkeys(("sheltered", "garden", "yard", "backyard", "back yard", "a"), _TREES),
 }
 _GROUND_WORDS = {
     **dict.fromkeys(
