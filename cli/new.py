@@ -41,8 +41,9 @@ _WRONG = 2
 
 
 def run(arguments: Namespace) -> int:
-    """Write a starting file for ``kind``, to ``output`` or standard output, asking at a terminal.
+    """Write a starting file for ``kind``, asking at a terminal.
 
+    To ``output``; without it to a free name at a terminal, and in a pipe to standard output.
     ``force`` writes over a file, ``defaults`` asks nothing. Returns 0, or 2 where nothing was
     written.
     """
@@ -62,6 +63,8 @@ def run(arguments: Namespace) -> int:
     except (EOFError, KeyboardInterrupt):
         print()
         return _refuse("Stopped before the end: nothing was written.")
+    if file is None and asking:
+        file = _free_name(kind)
     if file is None:
         sys.stdout.write(text)
         return 0
@@ -100,6 +103,16 @@ def asked_file(kind: str, talk: Talk) -> str:
         for problem in problems:
             talk.say(fill(problem, 79, initial_indent="  ", subsequent_indent="    "))
         talk.say("Once more; Enter keeps what you answered.")
+
+
+def _free_name(kind: str) -> Path:
+    """Return a name that no file here has yet: garden-tower.toml, garden-tower-2.toml and so on."""
+    number = 1
+    while True:
+        file = Path(f"garden-{kind}.toml" if number == 1 else f"garden-{kind}-{number}.toml")
+        if not file.exists():
+            return file
+        number += 1
 
 
 class _Terminal:
