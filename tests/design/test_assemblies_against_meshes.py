@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 import shapely
-from hypothesis import given, settings
+from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from meshes import filled, placed, projected, volume_and_centre
 
@@ -11,9 +11,12 @@ from yardfast.design.model import Design, Part, Place
 from yardfast.design.outlines import outlines
 from yardfast.design.shapes.bodies import Cone, Shell, Solid
 from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.cutout import Cutout
 from yardfast.design.shapes.flat import Frame, Panel, Plate
 from yardfast.design.shapes.gables import Gable
+from yardfast.design.shapes.member import Member
 from yardfast.design.shapes.plans import Rectangle, Regular
+from yardfast.design.shapes.roofs import Vault
 from yardfast.design.structure import build_structure
 from yardfast.loads.visible import silhouette
 
@@ -38,18 +41,35 @@ ANY_SHAPE = st.one_of(
         LENGTH,
     ),
     st.builds(lambda a, h: Panel(a, h, 0.02), LENGTH, LENGTH),
-)
-PLACE = st.builds(
-    lambda x, y, z, turn, count, ring, start: Place(
-        None, (x, y, z), turn, count, ring if count > 1 else None, start if count > 1 else 0.0
+    st.builds(lambda a, b, h: Vault(a, b, b / 2 + h, 0.01), LENGTH, LENGTH, LENGTH),
+    st.builds(lambda a, h: Member((0, 0, 0), (a, 0.1, h), 0.04, 0.08), LENGTH, LENGTH),
+    st.builds(lambda a, h: Member((0, 0, 0), (a, 0.1, h), across=0.05), LENGTH, LENGTH),
+    st.builds(
+        lambda a, h: Cutout(((0, 0), (a, 0), (a / 2, h), (-0.1, h / 2)), 0.02), LENGTH, LENGTH
     ),
-    st.floats(-0.5, 0.5),
-    st.floats(-0.5, 0.5),
-    st.floats(0.0, 0.8),
+)
+
+
+def _place(at, turn, tilt, count, ring, start, step, mirror, in_a_row):
+    """A place with copies round a ring or along a row, or none."""
+    copies = {}
+    if count > 1:
+        copies = {"step": step} if in_a_row else {"ring": ring, "start": start}
+        copies["count"] = count
+    return Place(at=at, turn=turn, tilt=tilt, mirror=frozenset(mirror), **copies)
+
+
+PLACE = st.builds(
+    _place,
+    st.tuples(st.floats(-0.5, 0.5), st.floats(-0.5, 0.5), st.floats(0.1, 0.8)),
     st.floats(0.0, 6.28),
+    st.one_of(st.just(0.0), st.floats(-0.6, 0.6)),
     st.integers(1, 4),
     st.floats(0.2, 1.0),
     st.floats(0.0, 6.28),
+    st.tuples(st.floats(-0.3, 0.3), st.floats(0.05, 0.3), st.floats(0.0, 0.2)),
+    st.sets(st.sampled_from(["x", "y"]), max_size=1),
+    st.booleans(),
 )
 FOOT = Part("foot", Plate(Rectangle(1.0, 0.8), 0.04), density=600.0)
 
@@ -97,8 +117,15 @@ def test_random_pieces_weigh_balance_and_look_as_their_meshes(shapes, places, tu
     _compare(shapes, places, turn, azimuth)
 
 
+MANY = {
+    **ARGUMENTS,
+    "shapes": st.lists(ANY_SHAPE, min_size=1, max_size=28),
+    "places": st.lists(PLACE, min_size=28, max_size=28),
+}
+
+
 @pytest.mark.slow
-@settings(max_examples=300, deadline=None)
-@given(**ARGUMENTS)
+@settings(max_examples=150, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+@given(**MANY)
 def test_many_random_pieces_weigh_balance_and_look_as_their_meshes(shapes, places, turn, azimuth):
     _compare(shapes, places, turn, azimuth)
