@@ -95,11 +95,17 @@ def thickness(row: Row, key: str, needed: bool = True) -> float | None:
     if text is None:
         return None
     sizes = _sheets()
-    word = " ".join(text.replace('"', " ").replace(" in ", " ").split()).casefold()
+    plain = re.sub(r"\s+(?:in|inch|inches)\.?\s+|\"", " ", text.casefold())
+    plain = re.sub(r"\bply\b", "plywood", plain)
+    word = " ".join(plain.split())
     name = next((name for name in sizes if name.casefold() == word), None)
     if name is None:
         expected = "a sheet as it is sold, such as '3/4 plywood'"
-        row.refuse("stock", expected, meant(word, list(sizes)) or f"{key} = '3/4 in'")
+        row.refuse(
+            "stock",
+            expected,
+            meant(word if " " in word else f"{word} plywood", list(sizes)) or f"{key} = '3/4 in'",
+        )
         return None
     row.note(f"{name} is {_inches(sizes[name])} thick")
     return sizes[name]

@@ -3,8 +3,9 @@
 from math import cos, pi, radians, sin, sqrt, tan
 
 import pytest
-from sample_file import design, one_part, part_text
+from sample_file import HARBOUR_LIGHT, design, one_part, part_text
 
+from yardfast.checks.inputs import read_text
 from yardfast.design.shapes.ball import Ball
 from yardfast.design.shapes.bodies import Cone, Shell, Solid
 from yardfast.design.shapes.boxes import Box
@@ -229,3 +230,9 @@ def test_walls_may_meet_at_the_narrow_end_and_that_is_said() -> None:
 def test_a_size_is_the_same_in_every_unit(written: str) -> None:
     quoted = "'" + written + "'" if "'" not in written else '"' + written.replace('"', '\\"') + '"'
     assert one_part(f"shape='ball'\nacross={quoted}").shape == Ball(inches(36))
+
+
+@pytest.mark.parametrize("said", ["3/4 inch plywood", '3/4" plywood', "3/4 in ply", "3/4 PLYWOOD"])
+def test_a_sheet_is_known_in_a_builders_words(said: str) -> None:
+    text = HARBOUR_LIGHT.replace("wall     = '3/4 in'", f"stock    = '{said}'")
+    assert any("3/4 plywood is" in note for note in read_text(text).notes)
