@@ -1,124 +1,21 @@
 """A piece held down: what its anchors and guys are asked for, and whether they hold it."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
-from math import atan2, cos, pi, sin
+from math import cos, sin
 
 import numpy as np
 
-from ..design.faults import DesignError, Fault
-from ..design.model import Design
-from ..design.placing import about_z
 from ..design.shapes.shape import Array
-from ..design.structure import Structure
 from ..loads.combinations import Factors
 from ..loads.wind import Actions
 from ..materials import anchors as kinds
-from ..materials import guy_lines
-from ..materials.grounds import Ground
 from . import anchor_group, guys, stakes
-from .anchor_table import AnchorRow, GuyRow
-from .holding import Holding, holding
+from .held import Held
+from .holding import Holding
 from .judging import Check, azimuth, judged
 from .overturning import Hold, overturning_moment
 from .sliding import resistance_share
 from .standing import Standing
-
-
-@dataclass(frozen=True)
-class Anchors:
-    """Anchors of one row where they stand (n, 2) in m, and what each holds."""
-
-    name: str
-    kind: str
-    points: Array
-    holds: Holding
-
-
-@dataclass(frozen=True)
-class Guys:
-    """Guys of one row: attached at ``tops`` (n, 3), running level along ``outward`` (n, 2).
-
-    ``elevation`` above level in rad, ``length`` in m, ``line`` what each line holds in N,
-    ``stiffness`` in N/m, ``holds`` its ground anchor.
-    """
-
-    name: str
-    tops: Array
-    outward: Array
-    elevation: float
-    length: float
-    line: float
-    stiffness: float
-    holds: Holding
-
-    @property
-    def capacity(self) -> float:
-        """Return the allowable pull in N of one guy: the lesser of line and ground anchor."""
-        return min(self.line, self.holds.along(self.elevation))
-
-
-@dataclass(frozen=True)
-class Held:
-    """All that holds a piece down."""
-
-    anchors: tuple[Anchors, ...]
-    guys: tuple[Guys, ...]
-
-    def __bool__(self) -> bool:
-        return bool(self.anchors or self.guys)
-
-    @property
-    def points(self) -> Array:
-        """Return where all anchors stand (n, 2) in m."""
-        return np.vstack([row.points for row in self.anchors])
-
-    def each(self, value: str) -> Array:
-        """Return a value of `Holding` for every anchor (n,)."""
-        return np.concatenate(
-            [np.full(len(row.points), float(getattr(row.holds, value))) for row in self.anchors]
-        )
-
-
-def held_by(design: Design, structure: Structure, ground: Ground) -> Held:
-    """Return what holds a design down. DesignError where an anchor does not suit the ground."""
-    faults: list[Fault] = []
-
-    def holds(name: str, kind: str, **how: float | bool | None) -> Holding | None:
-        anchor = kinds.find(kind)
-        try:
-            return holding(anchor, ground, **how)  # type: ignore[arg-type]
-        except ValueError:
-            wanted = "bolts into the slab" if not ground.stakes_possible else "something driven"
-            faults.append(
-                Fault(
-                    design.file,
-                    design.lines.get((name, "kind")),
-                    name,
-                    "kind",
-                    kind,
-                    f"an anchor that suits {ground.name!r}",
-                    wanted,
-                )
-            )
-            return None
-
-    anchors: list[Anchors] = []
-    for row in design.several(AnchorRow):
-        found = holds(
-            row.name, row.kind, saturated=row.saturated, measured=row.measured, depth=row.depth
-        )
-        if found is not None:
-            anchors.append(Anchors(row.name, row.kind, _points(design, structure, row), found))
-    ropes: list[Guys] = []
-    for row in design.several(GuyRow):
-        elevation = atan2(row.height, row.radius - row.out)
-        found = holds(row.name, row.anchor, measured=row.measured)
-        if found is not None:
-            ropes.append(_guys(design, row, elevation, found))
-    if faults:
-        raise DesignError(tuple(faults))
-    return Held(tuple(anchors), tuple(ropes))
 
 
 def hold_of(held: Held, standing: Standing, factors: Factors) -> Hold:
@@ -338,41 +235,6 @@ def _arms(held: Held, standing: Standing, pivot: Array) -> Array:
 
 def _stiffness(held: Held) -> Array:
     return np.concatenate([np.full(len(row.tops), row.stiffness) for row in held.guys])
-
-
-def _points(design: Design, structure: Structure, row: AnchorRow) -> Array:
-    """Return where the anchors of a row stand (n, 2) on the site."""
-    if row.where is not None:
-        foot = structure.footprint
-        middles = 0.5 * (foot + np.roll(foot, -1, axis=0))
-        step = 2 if row.where == "second sides" else 1
-        return foot if row.where == "corners" else middles[::step]
-    around = [np.zeros(2)]
-    if row.ring is not None:
-        angles = row.start + 2.0 * pi * np.arange(row.count) / row.count
-        around = list(0.5 * row.ring * np.column_stack([np.cos(angles), np.sin(angles)]))
-    plain = np.array([np.asarray(row.at[:2]) + offset for offset in around])
-    return plain @ about_z(design.turn)[:2, :2].T
-
-
-def _guys(design: Design, row: GuyRow, elevation: float, found: Holding) -> Guys:
-    angles = row.start + design.turn + 2.0 * pi * np.arange(row.count) / row.count
-    outward = np.column_stack([np.cos(angles), np.sin(angles)])
-    middle = about_z(design.turn)[:2, :2] @ np.asarray(row.at[:2])
-    tops = np.column_stack([middle + row.out * outward, np.full(row.count, row.height)])
-    length = float(np.hypot(row.height, row.radius - row.out))
-    line = guy_lines.find(row.line)
-    end = guy_lines.end(row.end) if row.end is not None else None
-    return Guys(
-        row.name,
-        tops,
-        outward,
-        elevation,
-        length,
-        guys.allowable(line, end),
-        float(guys.line_stiffness(line.stiffness, length)),
-        found,
-    )
 
 
 def _size(check: Check) -> float:

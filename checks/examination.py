@@ -12,10 +12,11 @@ from ..loads.methods import Method, method_of
 from ..loads.site import Site
 from ..loads.wind import Actions, Exposed, expose, joined, minimum_actions, wind_actions
 from ..materials import grounds
-from .anchored import Held, check_held, held_by, hold_of, sideways_held
+from .anchored import check_held, hold_of, sideways_held
 from .ballasted import with_ballast
 from .bearing import check_bearing
 from .given_loads import check_given_load, given_loads
+from .held import Held, held_by
 from .judging import Check
 from .limits import Limits, limits
 from .loose import check_loose, loose_parts

@@ -9,7 +9,6 @@ from numpy.typing import NDArray
 from ..design import plane
 from ..design.outlines import downwind_axes, lateral_axes, outlines
 from ..design.placing import Body
-from ..design.plane import Polygons
 from ..design.shapes.rotor import Rotor
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
@@ -18,7 +17,7 @@ from .directions import wind_directions
 from .shape_coefficients import Coefficient, shape_coefficient
 from .sheltering import shelter
 from .uplift import Uplift, uplift
-from .visible import Faces, breadth, measure, silhouette, vertical_extent, visible_outlines
+from .visible import Faces, breadth, measure, silhouette, visible_outlines
 
 
 @dataclass(frozen=True)
@@ -97,7 +96,7 @@ def expose(
     angles = np.radians(azimuths)
     bodies = structure.bodies
     outline = outlines(bodies, angles)
-    coefficients = _coefficients(structure, outline, angles, surfaces)
+    coefficients = _coefficients(structure, angles, surfaces)
     solidity = np.array([c.solidity for c in coefficients])
     stack = [structure.stack[body.part] for body in bodies]
     hooks = [part.hangs_at for part in structure.design.parts]
@@ -204,16 +203,16 @@ def joined(first: Actions, second: Actions) -> Actions:
 
 
 def _coefficients(
-    structure: Structure, outline: Polygons, angles: Array, surfaces: Sequence[str | None]
+    structure: Structure, angles: Array, surfaces: Sequence[str | None]
 ) -> list[Coefficient]:
-    _, high = vertical_extent(outline)
     top: dict[int, float] = {}
-    for body, height in zip(structure.bodies, high, strict=True):
-        foot = structure.stack[body.part]
-        top[foot] = max(top.get(foot, 0.0), float(height))
+    for body in structure.bodies:
+        if body.shape.hulls():
+            foot = structure.stack[body.part]
+            top[foot] = max(top.get(foot, 0.0), body.top)
     return [
         shape_coefficient(
-            body, top[structure.stack[body.part]], angles, surfaces[body.part] or "rough"
+            body, top.get(structure.stack[body.part], 0.0), angles, surfaces[body.part] or "rough"
         )
         for body in structure.bodies
     ]

@@ -26,8 +26,9 @@ def along_x(section: BaseGeometry, length: float) -> Moments:
 
 def convex_pieces(outline: Polygon) -> list[Array]:
     """Return convex outlines (k, 2) that fill a polygon without holes: itself, or triangles."""
-    if outline.convex_hull.area <= outline.area * (1.0 + 1.0e-12):
-        return [np.asarray(outline.convex_hull.exterior.coords)[:-1]]  # type: ignore[attr-defined]
+    hull = outline.convex_hull
+    if isinstance(hull, Polygon) and hull.area <= outline.area * (1.0 + 1.0e-12):
+        return [np.asarray(hull.exterior.coords)[:-1]]
     triangles = shapely.get_parts(shapely.constrained_delaunay_triangles(outline))
     return [np.asarray(triangle.exterior.coords)[:3] for triangle in triangles]
 

@@ -10,8 +10,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from yardfast.checks.anchor_table import AnchorRow, BallastRow, GuyRow
-from yardfast.checks.anchored import held_by, hold_of
+from yardfast.checks.anchored import hold_of
 from yardfast.checks.examination import examine
+from yardfast.checks.held import held_by
 from yardfast.checks.holding import holding
 from yardfast.design.faults import DesignError
 from yardfast.design.model import Part, Place

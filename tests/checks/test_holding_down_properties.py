@@ -115,10 +115,12 @@ def test_three_guys_and_their_load_leave_no_force(seed):
     draw = np.random.default_rng(seed).uniform
     angles = np.radians([0, 120, 240]) + draw(-0.4, 0.4, 3)
     ways = np.column_stack([np.cos(angles), np.sin(angles), -draw(0.3, 3, 3)])
-    load = np.array([*draw(-0.1, 0.1, 2), 1.0]) * draw(10, 1000)
+    along = ways / np.linalg.norm(ways, axis=1)[:, None]
+    held = draw(0.0, 1000.0, 3)
+    load = -held @ along
     T = guys.three_guys(ways, load)
-    pull = T[:, None] * ways / np.linalg.norm(ways, axis=1)[:, None]
-    assert pull.sum(axis=0) + load == pytest.approx(np.zeros(3), abs=1e-9 * np.linalg.norm(load))
+    assert np.allclose(T, held, rtol=1e-9, atol=1e-6)
+    assert T @ along + load == pytest.approx(np.zeros(3), abs=1e-9 * np.linalg.norm(load))
 
 
 def test_guys_do_not_push():
