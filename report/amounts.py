@@ -138,6 +138,12 @@ class Amounts:
         psf = pascals / PSF
         return f"{_figures(psf, 3):,.0f} psf"
 
+    def pressure_per_depth(self, pascals_a_metre: float) -> str:
+        """Return a lateral pressure per depth: psf a foot or kPa a metre."""
+        if self.metric:
+            return f"{pascals_a_metre / 1000.0:.3g} kPa a metre"
+        return f"{pascals_a_metre / PSF * FOOT:,.0f} psf a foot"
+
     def measure(self, value: float, unit: str, decimals: int = 0) -> str:
         """Return a check's demand or capacity in N*m, N or Pa, in this system's units."""
         number, name = self._converted(value, unit)
