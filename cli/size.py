@@ -65,11 +65,6 @@ def _problem(arguments: Namespace) -> str:
         return "--write says in words what it wrote: without --format json, or without --write"
     if arguments.remedy not in KINDS:
         return _unknown_remedy(arguments.remedy)
-    if arguments.remedy == "anchors":
-        return (
-            "anchors cannot be written yet: the sizes are told by  yardfast size FILE; put them "
-            "in the file yourself"
-        )
     return unwritable(Path(arguments.write), force=None)
 
 
@@ -77,7 +72,8 @@ def _write(arguments: Namespace) -> int:
     """Write the changed design, read it again, and say whether it passes what it should."""
     from .changed_text import changed_text  # noqa: PLC0415 - only where a file is written
 
-    kind, name = arguments.remedy, clean(arguments.write)
+    file, kind = Path(arguments.write), arguments.remedy
+    name = clean(arguments.write)
     design = read(arguments.file)
     before, remedy = remedy_of(design, kind)
     if remedy.reason is Reason.NOT_NEEDED:
@@ -89,7 +85,7 @@ def _write(arguments: Namespace) -> int:
         _say(f"{kind} alone is no remedy: {why(before, remedy)}. Nothing was written.")
         return NONE
     try:
-        text = changed_text(design, remedy.design)
+        text = changed_text(design, remedy.design, file.parent)
         read_text(text, arguments.write)
     except ValueError as error:
         missing = f"it lacks {clean(str(error), 60)}"
@@ -98,7 +94,7 @@ def _write(arguments: Namespace) -> int:
         screen.complain(fault_lines(wrong.faults))
         _say(f"{name} could not be read again so: nothing was written.")
         return NONE
-    if problem := write(Path(arguments.write), text, force=None):
+    if problem := write(file, text, force=None):
         return _refuse(problem)
     return _checked_again(arguments, name, needed(before))
 

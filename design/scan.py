@@ -179,7 +179,7 @@ class _Walk:
         return f"{near}{dot}{inner}"
 
     def _holds(self, name: str, keys: Collection[str]) -> bool:
-        """Return whether most of some keys are those of a table, so that it may be what is meant."""
+        """Return whether most of the keys are those of a table, which then may be what is meant."""
         taken = self.keys.get(name)
         return taken is None or 2 * sum(key in taken for key in keys) > len(keys)
 

@@ -159,7 +159,7 @@ def test_a_second_site_points_at_the_first() -> None:
 )
 def test_a_table_that_only_sounds_like_another_is_reported_alone(table: str) -> None:
     fault = the_fault(f"{HARBOUR_LIGHT}\n{table}\n")
-    assert fault.found == table.split("\n")[0]
+    assert fault.found == table.split("\n", maxsplit=1)[0]
     assert fault.expected.startswith("one of [design], [[part]], [site]")
     assert (fault.part, fault.key) == (None, None)
 
