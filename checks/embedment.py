@@ -12,7 +12,7 @@ from ..design.shapes.shape import Array
 from ..loads.ranges import not_negative, positive
 from ..materials.grounds import Ground
 
-MOST_COUNTED = 12.0 * 0.3048
+MOST_COUNTED = 12.0 * units.FOOT
 """Depth in m to which lateral pressure is counted: 12 ft, IBC 1807.3.2.1."""
 
 _ROUNDS = 40

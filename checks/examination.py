@@ -34,7 +34,7 @@ MINIMUM = "minimum"
 EMBED = "embedment: "
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class DesignWind:
     """The site's wind on the structure along the azimuths (D,): unfactored, SI units.
 
@@ -54,7 +54,7 @@ class DesignWind:
     directionality: Array
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Examination:
     """Everything that was found of a design, in SI units; no text for people.
 

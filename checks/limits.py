@@ -12,6 +12,7 @@ from ..design.structure import Weighing
 from ..loads.methods import air_density, shelter_of_ground
 from ..loads.site import Site
 from ..loads.wind import Actions, Exposed, wind_actions
+from ..units import FOOT, MPH
 from .embedded_posts import Posts, give_way_pressure, push_that_gives_way
 from .loose import Loose
 from .overturning import push_that_tips, tipping_pressure
@@ -27,9 +28,8 @@ COEFFICIENT_BAND = 0.15
 RESERVE = 1.5
 """To act at: half again on pressure, so the limit over the square root of this."""
 
-MILE_PER_HOUR = 0.44704
-ACT_STEP = 5.0 * MILE_PER_HOUR
-PUSH_HEIGHT = 5.0 * 0.3048
+ACT_STEP = 5.0 * MPH
+PUSH_HEIGHT = 5.0 * FOOT
 
 
 @dataclass(frozen=True)
@@ -148,7 +148,7 @@ def _sooner(whole: _Found, part: _Found, name: str) -> _Found:
     return whole
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class _Stage:
     """Actions of 1 Pa that hold between two pressures, and friction's share in each."""
 

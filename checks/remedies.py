@@ -6,9 +6,9 @@ from math import cos, sin
 import numpy as np
 
 from ..design.shapes.shape import Array
-from ..design.structure import GRAVITY
 from ..loads.combinations import Factors
 from ..loads.wind import Actions
+from ..units import GRAVITY
 from .sliding import resistance_share
 from .standing import Standing
 from .worst import Worst, worst_by_line
@@ -17,7 +17,7 @@ MOST_STAKES = 6
 _HALVINGS = 50
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Stakes:
     """Anchors at ``points`` (n, 2) in m: what each must hold straight up and sideways, N.
 

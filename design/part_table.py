@@ -1,6 +1,7 @@
 """The ``[[part]]`` table: each part's name, shape, material and place."""
 
 from collections.abc import Mapping, Sequence
+from functools import cache
 
 from .. import materials
 from .bounds import MOST_PARTS
@@ -91,6 +92,13 @@ def _read_part(reading: Reading, index: int, data: Mapping[str, object]) -> tupl
         constrained=bool(row.flag("constrained")),
         may_move=bool(row.flag("may_move")),
     )
+
+
+@cache
+def every_key() -> frozenset[str]:
+    """Return the names of the keys that a part of any shape may have."""
+    keys = [*PART_KEYS, *(key for spec in SHAPES.values() for key in spec.keys)]
+    return frozenset(key.name for key in keys)
 
 
 def part_label(data: Mapping[str, object], index: int, table: str = "part") -> str:

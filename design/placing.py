@@ -16,7 +16,7 @@ from .shapes.rotor import Rotor
 from .shapes.shape import Array, Shape
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Body:
     """One copy of a part where it stands: turned by ``rotation`` (3, 3), then moved to ``origin``.
 

@@ -8,6 +8,7 @@ from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
 
 from .. import materials
+from ..units import GRAVITY, INCH
 from . import plane
 from .faults import DesignError, Fault
 from .model import Design, Part
@@ -18,9 +19,6 @@ from .shapes.shape import Array, Sloped, corners
 
 Weighing = Literal["light", "typical", "heavy"]
 WEIGHINGS: tuple[Weighing, ...] = ("light", "typical", "heavy")
-
-GRAVITY = 9.80665
-"""Standard acceleration of free fall in m/s2 (ISO 80000-3)."""
 
 BEDDING = 0.010
 """How far (m) an edge or a point is taken to bed into what it stands on: judgement."""
@@ -38,7 +36,7 @@ class Patch:
     contact: str
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Structure:
     """What a design weighs and where it stands, in SI units.
 
@@ -241,7 +239,7 @@ def _footprint(design: Design, bodies: tuple[Body, ...], points: Array) -> Array
         raise _fault(
             design,
             "at",
-            f"{-height * 1000:.0f} mm ({-height / 0.0254:.3g} in) below the ground",
+            f"{-height * 1000:.0f} mm ({-height / INCH:.3g} in) below the ground",
             "nothing lower than the ground, z = 0",
             "raise it with at, stand it on another part with on, or set it in the ground with "
             "embed",
@@ -254,7 +252,7 @@ def _footprint(design: Design, bodies: tuple[Body, ...], points: Array) -> Array
             design,
             None,
             f"nothing touches the ground: the lowest part hangs {height * 1000:.0f} mm "
-            f"({height / 0.0254:.3g} in) above it",
+            f"({height / INCH:.3g} in) above it",
             "at least one part standing on the ground, z = 0",
             "lower it with at, or add the foot or posts that it stands on",
             part=name,

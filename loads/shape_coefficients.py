@@ -41,7 +41,7 @@ class SignCases:
     shift_c: float | None
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Coefficient:
     """Force coefficient of one body on its own outline, by direction.
 

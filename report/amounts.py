@@ -5,14 +5,8 @@ from fractions import Fraction
 from math import ceil, floor
 from typing import Literal
 
-INCH = 0.0254
-FOOT = 0.3048
-POUND = 0.45359237
-POUND_FORCE = 4.4482216152605
-MPH = 0.44704
-KMH = 1.0 / 3.6
-PSF = 47.88025898
-GRAVITY = 9.80665
+from ..units import FOOT, GRAVITY, INCH, KMH, MPH, POUND, POUND_FORCE, PSF
+
 LB_FT3 = POUND / FOOT**3
 ATMOST = 1.0e-9
 

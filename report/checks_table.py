@@ -5,7 +5,8 @@ from math import isfinite
 from ..checks.examination import Examination
 from ..checks.judging import Check
 from ..loads.asce7 import KINDS
-from .amounts import FOOT, POUND_FORCE, Amounts
+from ..units import FOOT, POUND_FORCE
+from .amounts import Amounts
 from .check_notes import check_notes
 from .held_words import hold_short
 from .lines import Line, wrapped

@@ -3,7 +3,8 @@
 from shapely import Point, Polygon
 
 from ..checks.examination import Examination
-from .amounts import POUND, Amounts
+from ..units import POUND
+from .amounts import Amounts
 from .asked_wind import to_spare, wind_words
 from .held_words import hold_short, holders, what_lacks
 from .people_pull import people_pull

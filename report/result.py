@@ -49,7 +49,7 @@ class ResultLimits:
     push: Quantity
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Result:
     """What was found of a design; ``examination`` holds all of it in SI units."""
 
