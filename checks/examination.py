@@ -19,9 +19,13 @@ from .given_loads import check_given_load, given_loads
 from .held import Held, held_by
 from .judging import Check
 from .limits import Limits, limits
+from .local_wind import local_wind
 from .loose import check_loose, loose_parts
+from .member_check import Members
+from .members import check_members, posts_to_judge
 from .overturning import check_overturning
 from .people import check_push
+from .posts import exposed_posts
 from .remedies import Remedies, remedies
 from .sliding import check_sliding
 from .standing import Standing
@@ -63,6 +67,7 @@ class Examination:
     checks: tuple[Check, ...]
     free: tuple[Check, Check]
     held: Held
+    members: Members
     limits: Limits
     remedies: Remedies
 
@@ -117,6 +122,8 @@ def examine(design: Design) -> Examination:
     its_actions = [_design_wind(alone, method)[1] for alone in its_own]
     checks += check_loose(loose, its_actions, used)
     checks += [check_given_load(standing, load, used, site) for load in given_loads(design)]
+    members = _members(structure, exposed, method, site, used)
+    checks += [one.check for one in members.judged]
     return Examination(
         design=design,
         site=site,
@@ -128,9 +135,27 @@ def examine(design: Design) -> Examination:
         checks=tuple(checks),
         free=free,
         held=held,
+        members=members,
         limits=limits(standing, exposed, site, tuple(zip(loose, its_own, strict=True))),
         remedies=remedies(standing, actions, used, slides=not free[1].passes),
     )
+
+
+def _members(
+    structure: Structure, exposed: Exposed, method: Method, site: Site, used: Factors
+) -> Members:
+    """Return the strength of parts, posts under the wind on what they carry alone."""
+    posts = [
+        (
+            group,
+            None
+            if group.why_not
+            else _design_wind(exposed_posts(group, structure, site.sheltering), method)[1],
+        )
+        for group in posts_to_judge(structure)
+    ]
+    local = local_wind(structure, exposed, method)
+    return check_members(structure, posts, local, used, site.basis)
 
 
 def _held_checks(

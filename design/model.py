@@ -44,7 +44,7 @@ class Part:
     ``contact`` is the kind that it rubs on the ground as (wood, steel, concrete, rubber),
     ``surface`` how smooth a round one is (smooth, rough, very rough). ``covering`` in kg/m2 lies
     on its outer slopes. A ``loose`` part only stands there by its weight. ``hangs_at`` is the
-    height in m of the hook from which it swings.
+    height in m of the hook from which it swings. ``grade`` is that of its lumber.
     """
 
     name: str
@@ -58,6 +58,7 @@ class Part:
     covering: float = 0.0
     loose: bool = False
     hangs_at: float | None = None
+    grade: str | None = None
 
 
 @dataclass(frozen=True)

@@ -3,6 +3,7 @@
 from collections.abc import Mapping, Sequence
 
 from .. import materials
+from ..materials import lumber
 from .bounds import MOST_PARTS
 from .builder_words import MATERIAL_WORDS, PART_WORDS, SHAPE_WORDS
 from .coverings import COVERING, covering
@@ -23,6 +24,7 @@ PART_KEYS = (
     Key("density", "density"),
     Key("mass", "mass"),
     Key("contact", "choice", choices=("wood", "steel", "concrete", "rubber")),
+    Key("grade", "choice", choices=lumber.GRADES),
     COVERING,
     *PLACE_KEYS,
 )
@@ -83,6 +85,7 @@ def _read_part(reading: Reading, index: int, data: Mapping[str, object]) -> tupl
         covering=laid,
         loose=bool(row.flag("loose")),
         hangs_at=row.quantity("hangs_at"),
+        grade=row.text("grade"),
     )
 
 

@@ -30,6 +30,7 @@ KEYS = {
         "geometry",
         "wind",
         "checks",
+        "members",
         "free_standing",
         "needs_anchors",
         "limits",
