@@ -23,9 +23,13 @@ from .given_loads import check_given_load, given_loads
 from .held import Held, held_by
 from .judging import Check
 from .limits import Limits, limits
+from .local_wind import local_wind
 from .loose import check_loose, loose_parts
+from .member_check import Members
+from .members import check_members, posts_to_judge
 from .overturning import check_overturning
 from .people import check_push, check_push_on_posts
+from .posts import exposed_posts
 from .remedies import NOTHING_TO_HOLD, Remedies, remedies
 from .sliding import check_sliding
 from .standing import Standing
@@ -74,6 +78,7 @@ class Examination:
     free: tuple[Check, Check] | None
     posts: Posts | None
     held: Held
+    members: Members
     limits: Limits
     remedies: Remedies
 
@@ -154,6 +159,8 @@ def examine(design: Design) -> Examination:
     its_actions = [_design_wind(alone, method)[1] for alone in its_own]
     checks += check_loose(loose, its_actions, used)
     checks += [check_given_load(standing, load, used, site, posts) for load in given_loads(design)]
+    members = _members(structure, exposed, method, site, used)
+    checks += [one.check for one in members.judged]
     return Examination(
         design=design,
         site=site,
@@ -167,6 +174,7 @@ def examine(design: Design) -> Examination:
         free=free,
         posts=posts,
         held=held,
+        members=members,
         limits=limits(standing, exposed, site, tuple(zip(loose, its_own, strict=True)), posts),
         remedies=NOTHING_TO_HOLD
         if free is None
@@ -184,6 +192,23 @@ def _both(design: Design) -> Fault:
         "one of the two: how they share the wind is not known",
         "leave out 'embed', or the anchors and guys",
     )
+
+
+def _members(
+    structure: Structure, exposed: Exposed, method: Method, site: Site, used: Factors
+) -> Members:
+    """Return the strength of parts, posts under the wind on what they carry alone."""
+    posts = [
+        (
+            group,
+            None
+            if group.why_not
+            else _design_wind(exposed_posts(group, structure, site.sheltering), method)[1],
+        )
+        for group in posts_to_judge(structure)
+    ]
+    local = local_wind(structure, exposed, method)
+    return check_members(structure, posts, local, used, site.basis)
 
 
 def _design_wind(exposed: Exposed, method: Method) -> tuple[DesignWind, Actions]:

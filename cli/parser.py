@@ -17,10 +17,11 @@ yardfast {__version__}: will it stand in the wind, and what holds it down?
   yardfast size FILE.toml      what holds it: foot, weight, anchors, height
   yardfast materials           what a material's name means
   yardfast grounds             what a ground's name means
+  yardfast fasteners           what a nail or screw holds in a wood
   yardfast COMMAND --help      more, with an example
 """
 
-COMMANDS = ("new", "check", "draw", "size", "materials", "grounds")
+COMMANDS = ("new", "check", "draw", "size", "materials", "grounds", "fasteners")
 
 
 class Arguments(argparse.Namespace):
@@ -73,6 +74,7 @@ def _parser() -> argparse.ArgumentParser:
     for name, what in (("materials", _materials), ("grounds", _grounds)):
         each = _command(add, name, f"what each {name[:-1]}'s name means, with sources", what)
         _add_format(each)
+    _add_fasteners(_command(add, "fasteners", "what a nail or screw holds in a wood", _fasteners))
     return parser
 
 
@@ -83,6 +85,7 @@ _EXAMPLES = {
     "size": "yardfast size light.toml --write heavy.toml --remedy ballast",
     "materials": "yardfast materials",
     "grounds": "yardfast grounds --format json",
+    "fasteners": "yardfast fasteners '8d common' --wood 'western redcedar'",
 }
 
 
@@ -163,6 +166,17 @@ def _add_size(parser: argparse.ArgumentParser) -> None:
         before.add_argument(f"--{option}", metavar="…", help=example)
 
 
+def _add_fasteners(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument(
+        "name", nargs="?", metavar="NAME", help="which: '8d common', 'lag screw', '#8'; all without"
+    )
+    parser.add_argument("--wood", metavar="NAME", help="a wood or panel: 'western redcedar'")
+    parser.add_argument(
+        "--side", metavar="…", default="3/4 in", help="how thick the board is that it fastens"
+    )
+    _add_format(parser)
+
+
 def _new(arguments: Arguments) -> int:
     from .new import run  # noqa: PLC0415 - each start pays only for what it runs
 
@@ -197,3 +211,9 @@ def _grounds(arguments: Arguments) -> int:
     from .listing import grounds  # noqa: PLC0415
 
     return grounds(arguments)
+
+
+def _fasteners(arguments: Arguments) -> int:
+    from .fasteners import run  # noqa: PLC0415
+
+    return run(arguments)

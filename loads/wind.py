@@ -29,7 +29,8 @@ class Exposed:
     ``arm`` (bodies, D) its turning arm about the origin in m (counter-clockwise), ``up`` its
     height in m. ``case`` (bodies, S) multiplies the force in each sign case and ``shift``
     (bodies, S, D) turns it about the board's middle, in m; ``rise`` (bodies,) lifts it.
-    ``centroid`` (bodies,) is the height at which each body's pressure is taken.
+    ``centroid`` (bodies,) is the height at which each body's pressure is taken. ``coefficient``
+    (bodies, D) is the greater of each body's own force coefficients.
     """
 
     azimuths: Array
@@ -49,6 +50,7 @@ class Exposed:
     silhouette: Faces
     breadth: Array
     pressure_height: Array
+    coefficient: Array
     height: float
 
 
@@ -133,6 +135,7 @@ def expose(
         silhouette=silhouette(outline, solidity),
         breadth=breadth(outline),
         pressure_height=_pressure_heights(bodies, coefficients, visible),
+        coefficient=rank,
         height=structure.height,
     )
 

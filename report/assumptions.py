@@ -11,6 +11,7 @@ from .. import materials
 from ..checks.examination import Examination
 from .amounts import Amounts
 from .assumed_wind import shape_assumptions, wind_assumptions
+from .member_words import member_assumptions
 from .remark import Remark, joined
 
 _LUMBER = re.compile(r"^(.*) is ([\d /]+) in (?:wide and|by) ([\d /]+) in(?: high)?$")
@@ -31,6 +32,7 @@ def assumptions(examination: Examination) -> tuple[Remark, ...]:
         *_held_together(examination),
         *wind_assumptions(examination),
         *shape_assumptions(examination),
+        *member_assumptions(examination),
         *_basis(examination),
     )
 

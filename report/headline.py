@@ -7,6 +7,7 @@ from ..units import POUND
 from .amounts import Amounts
 from .asked_wind import to_spare, wind_words
 from .held_words import hold_short, holders, what_lacks
+from .member_words import weak_parts
 from .people_pull import people_pull
 from .posts_words import deeper, posts_said
 from .remark import counted, joined
@@ -25,6 +26,8 @@ def headline(examination: Examination, amounts: Amounts) -> tuple[str, bool]:
             " The least wind of the standard, 16 psf on the whole outline, decides here: the "
             "answer does not follow the wind typed."
         )
+    if stand not in (Stand.WEAK, Stand.IN_PART) and (weak := weak_parts(examination)):
+        said += f" Not strong enough for that wind: {joined(weak)}."
     return f"{said} {_starts(examination, amounts)}".strip(), stand in (
         Stand.STANDS,
         Stand.HELD,
@@ -87,6 +90,11 @@ def _first(examination: Examination, stand: Stand, amounts: Amounts) -> str:
                 f"FASTEN WHAT FAILS. The whole {how} in the {wind}, {spare}, but not "
                 f"{_failing(examination)}; {unchecked}."
             )
+        case Stand.WEAK:
+            return (
+                f"MAKE STRONGER WHAT BENDS. The whole {how} in the {wind}, {spare}, but not "
+                f"{joined(weak_parts(examination), 'nor')}; {unchecked}."
+            )
         case Stand.HELD:
             alone = "" if examination.needs_anchors else " It would stand untied as well."
             return (
@@ -115,12 +123,13 @@ def _above(examination: Examination) -> str:
 
 
 def _failing(examination: Examination) -> str:
-    """Return which loose parts and named loads fail: ``its loose cap``, ``under 'bench'``."""
+    """Return what fails in part: ``its loose cap``, ``under 'bench'``, ``its post in strength``."""
+    said = {"load": "under the load '{}'", "member": "its {} in strength"}
     found: dict[str, None] = {}
     for check in examination.checks:
         kind, _, name = check.name.partition(": ")
         if not check.passes:
-            found[f"under the load '{name}'" if kind == "load" else f"its loose {name}"] = None
+            found[said.get(kind, "its loose {}").format(name)] = None
     return joined(found, "nor")
 
 

@@ -10,6 +10,7 @@ from ..design.shapes.flat import Panel
 from ..design.shapes.rotor import Rotor
 from .assumptions import first_source, plain_source
 from .given import given_parts
+from .member_words import member_unverified
 from .remark import joined
 
 MEMORY = "memory"
@@ -38,6 +39,7 @@ def unverified(examination: Examination) -> tuple[str, ...]:
         *_coefficients(examination),
         *_wind(examination),
         *_factors(examination),
+        *member_unverified(examination),
     )
     return tuple(dict.fromkeys(found))
 
