@@ -2,7 +2,7 @@
 
 import re
 from bisect import bisect_right
-from collections.abc import Collection, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import NamedTuple
 
@@ -55,14 +55,14 @@ class Scan:
         return self.lines.get(spot, self.lines.get(spot.at(None)))
 
 
-def scan(text: str, many: Mapping[str, bool], later: Collection[str] = ()) -> Scan:
+def scan(text: str, many: Mapping[str, bool]) -> Scan:
     """Look through the text; ``many`` says of each known table whether it may stand repeatedly.
 
-    ``later`` names tables that are not understood yet. A table whose heading is nearly right is
-    read as what was meant; what stands under a heading of no use is left out.
+    A table whose heading is nearly right is read as what was meant; what stands under a heading
+    of no use is left out.
     """
     clean = text.removeprefix("\ufeff").replace("\r\n", "\n").replace("\r", "\n")
-    walk = _Walk(clean.replace("\u00a0", " "), many, later)
+    walk = _Walk(clean.replace("\u00a0", " "), many)
     walk.run()
     return Scan(
         "\n".join(walk.rows),
@@ -74,10 +74,9 @@ def scan(text: str, many: Mapping[str, bool], later: Collection[str] = ()) -> Sc
 
 
 class _Walk:
-    def __init__(self, text: str, many: Mapping[str, bool], later: Collection[str]) -> None:
+    def __init__(self, text: str, many: Mapping[str, bool]) -> None:
         self.text = text
         self.many = many
-        self.later = later
         self.rows = text.split("\n")
         self.starts = [0]
         for row in self.rows:
@@ -125,7 +124,7 @@ class _Walk:
         double = self.many.get(name, False)
         right = f"[[{name}]]" if double else f"[{name}]"
         if outer not in self.many or not re.fullmatch(r"(\.[A-Za-z0-9_-]+)?", name[len(outer) :]):
-            self._skip_table(row, self._unknown(found, outer))
+            self._skip_table(row, self._unknown(found))
             return
         previous = self.headings.setdefault(name, [])
         if previous and not double:
@@ -155,13 +154,11 @@ class _Walk:
     def _known(self, name: str) -> str:
         """Return the known table that a heading means, with what stands behind a dot."""
         outer, dot, inner = name.partition(".")
-        if outer in self.many or outer in self.later:
+        if outer in self.many:
             return name
         return f"{nearest(outer, tuple(self.many)) or outer}{dot}{inner}"
 
-    def _unknown(self, found: str, name: str) -> Problem:
-        if name in self.later:
-            return Problem(found, "what is understood by now", f"'{name}' is not understood yet")
+    def _unknown(self, found: str) -> Problem:
         right = [f"[[{name}]]" if many else f"[{name}]" for name, many in self.many.items()]
         return Problem(found, f"one of {', '.join(right)}")
 
