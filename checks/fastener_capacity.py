@@ -126,6 +126,8 @@ def capacity(fastener: Fastener, driven: Driven, basis: str) -> Capacity:
         out, mean = _out(known, driven.main, holding)
         out = out * C_out if reaches else 0.0
         head = _head(known, driven, through, duration)
+    if driven.into in ("end grain", "panel edge"):
+        mean = None
     return Capacity(
         out=out,
         head=head,

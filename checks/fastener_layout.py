@@ -100,6 +100,16 @@ def on_each_side(area: BaseGeometry, count: int) -> Array:
     return np.vstack([ring[i] + share[:, None] * sides[i] for i in long])
 
 
+def outward(area: BaseGeometry, points: Array) -> Array:
+    """Return unit vectors (n, 2) square to the nearest edge of a face's outline, out of it."""
+    ring = plane.ring_of(plane.simpler(plane.hull(plane.coordinates(area))))
+    along = np.roll(ring, -1, axis=0) - ring
+    along /= np.linalg.norm(along, axis=1)[:, None]
+    normals = np.column_stack([along[:, 1], -along[:, 0]])
+    depth = (normals * ring).sum(axis=1) - points @ normals.T
+    return normals[depth.argmin(axis=1)]
+
+
 def least_spacing(points: Array) -> float | None:
     """Return the least distance in m between two of the points (n, 2); None of fewer than two."""
     if len(points) < 2:

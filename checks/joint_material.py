@@ -47,16 +47,21 @@ class Stuff:
 
 def stuff(part: Part) -> Stuff:
     """Return what a part is made of, as fasteners find it."""
-    if part.material is None:
+    return stuff_of(part.material)
+
+
+def stuff_of(material: str | None) -> Stuff:
+    """Return a material as fasteners find it, by its name."""
+    if material is None:
         return Stuff("what has no material named", False, None, None)
-    of = materials.find(part.material)
+    of = materials.find(material)
     wooden = of.kind in ("wood", "panel")
     at_12 = of.typical / (1000.0 * (1.0 + MOISTURE)) if wooden else None
     return Stuff(of.name, of.name in STEEL, of.specific_gravity, at_12)
 
 
 def met(body: Body, part: Part, direction: Array) -> Met:
-    """Return what a fastener along ``direction`` (3,) finds in a body, driven where parts meet.
+    """Return what a fastener finds in a body that it enters along ``direction`` (3,).
 
     Of sheets, their face or edge; of wood the grain runs along the longest of a solid piece, round
     a frame, up the walls of a hollow body (so that they end in end grain): judgement, and told
@@ -111,8 +116,8 @@ def _of_box(box: Box, along: Array, sheet: bool) -> tuple[float, bool]:
     if box.wall is None:
         on_edge = axis != int(np.argmin(sizes)) if sheet else axis == int(np.argmax(sizes))
         return sizes[axis], on_edge
-    faces = (("left", "right"), ("front", "back"), ("bottom", "top"))[axis]
-    on_edge = axis == 2 and bool(box.open & frozenset(faces))
+    enters = "bottom" if along[2] > 0.0 else "top"
+    on_edge = axis == 2 and enters in box.open
     return (sizes[axis], True) if on_edge else (box.wall, False)
 
 

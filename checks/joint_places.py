@@ -1,7 +1,8 @@
 """The joints of a design as they are built: each fastener where it stands, and what holds there."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from math import inf
 
 import numpy as np
 
@@ -13,19 +14,40 @@ from ..design.structure import Structure
 from . import fastener_layout as layout
 from .carried import Fastened, in_a_circle
 from .fastener_capacity import Capacity, Driven, capacity
-from .joint_material import met, stuff
+from .joint_material import Met, met, stuff, stuff_of
 from .joint_table import JointRow
+from .lateral import LEAST_PENETRATION
 from .meeting import Face, gap, meeting
+
+BLOCK = 0.0381
+"""Thickness (m) of blocks where it is not said: a 2x2, as sold."""
+
+BLOCKS = "the blocks"
 
 OFF = 0.006
 """A fastener whose middle lies farther (m) off the face on which the parts meet holds nothing."""
 
 
 @dataclass(frozen=True)
-class Place:
-    """One joint where one copy meets another: its face, its fasteners (n, 3) and what each holds.
+class FastenerSet:
+    """Fasteners driven alike: what each ``holds`` and how it is ``driven``, the heads in one part.
 
-    ``of`` and ``to`` are bodies by index. ``grain`` tells what was found of the wood there.
+    ``draws`` (n, 3) are unit vectors: a force on ``of``'s side along them draws the fastener.
+    """
+
+    holds: Capacity
+    driven: Driven
+    head_in: str
+    point_in: str
+    draws: Array
+
+
+@dataclass(frozen=True)
+class Place:
+    """One joint where one copy meets another: its face and its fasteners (n, 3).
+
+    ``of`` and ``to`` are bodies by index. With blocks both parts are fastened to them: two ``sets``
+    of fasteners at the same points, each of which carries all; else one.
     """
 
     row: JointRow
@@ -33,9 +55,7 @@ class Place:
     to: int
     face: Face
     points: Array
-    holds: Capacity
-    driven: Driven
-    head_in: str
+    sets: tuple["FastenerSet", ...]
     laid_out: bool
 
 
@@ -85,7 +105,8 @@ def places_of(structure: Structure, row: JointRow, basis: str) -> list[Place]:
     bodies, parts = structure.bodies, structure.design.parts
     of = [i for i, body in enumerate(bodies) if parts[body.part].name == row.of]
     to = [i for i, body in enumerate(bodies) if parts[body.part].name == row.to]
-    faces = [(i, j, meeting(bodies[i], bodies[j])) for i in of for j in to]
+    bridged = row.blocks is not None or row.through is not None
+    faces = [(i, j, meeting(bodies[i], bodies[j], bridged)) for i in of for j in to]
     touching = [(i, j, face) for i, j, face in faces if face is not None]
     for i in of:
         if not any(i == first for first, _, _ in touching):
@@ -98,17 +119,24 @@ def places_of(structure: Structure, row: JointRow, basis: str) -> list[Place]:
                 f"a part that touches {row.of}",
                 _apart(apart, structure.design.units == "metric"),
             )
-    known: dict[tuple[object, ...], Capacity] = {}
+    known: dict[Driven, Capacity] = {}
+
+    def held(driven: Driven) -> Capacity:
+        if driven not in known:
+            known[driven] = _capacity(structure, row, driven, basis)
+        return known[driven]
+
     found: list[Place] = []
     for i, j, face in touching:
         points = _points(structure, row, face)
         if not len(points):
             continue
-        driven, head_in = _driven(structure, row, bodies[i], bodies[j], face)
-        key = (driven, basis)
-        if key not in known:
-            known[key] = _capacity(structure, row, driven, basis)
-        found.append(Place(row, i, j, face, points, known[key], driven, head_in, _laid_out(row)))
+        pair = bodies[i], bodies[j]
+        if row.blocks is None:
+            sets = (_straight(structure, row, pair, face, len(points), held),)
+        else:
+            sets = _to_blocks(structure, row, pair, face, points, held)
+        found.append(Place(row, i, j, face, points, sets, _laid_out(row)))
     _check_points(structure, row, found)
     return found
 
@@ -165,39 +193,92 @@ def _as_given(points: Sequence[tuple[float, float]], face: Face, turn: float) ->
     return np.column_stack([along, given[:, 1]])
 
 
-def _driven(
-    structure: Structure, row: JointRow, of: Body, to: Body, face: Face
-) -> tuple[Driven, str]:
-    """Return how the fasteners are driven, and the part that has their heads.
+def _straight(
+    structure: Structure,
+    row: JointRow,
+    pair: tuple[Body, Body],
+    face: Face,
+    count: int,
+    held: Callable[[Driven], Capacity],
+) -> FastenerSet:
+    """Return fasteners from one part straight into the other.
 
     Unless it is said, from the part that is thinner along them.
     """
+    of, to = pair
     parts = structure.design.parts
-    try:
-        upper = met(of, parts[of.part], face.leaves)
-        lower = met(to, parts[to.part], face.leaves)
-    except ValueError as wrong:
-        raise _fault(structure, row, "of", row.of, "parts of wood", str(wrong)) from None
+    upper = _met(structure, row, of, face.leaves)
+    lower = _met(structure, row, to, -face.leaves)
     head_in = row.head_in or (row.of if upper.thickness <= lower.thickness else row.to)
     if head_in == row.of:
         side, main, side_part, main_part = upper, lower, of.part, to.part
     else:
         side, main, side_part, main_part = lower, upper, to.part, of.part
-    return (
-        Driven(
-            side=stuff(parts[side_part]),
-            main=stuff(parts[main_part]),
-            through=side.thickness if row.through is None else row.through,
-            room=main.thickness,
-            into=row.into or main.into,
+    driven = Driven(
+        side=stuff(parts[side_part]),
+        main=stuff(parts[main_part]),
+        through=side.thickness if row.through is None else row.through,
+        room=main.thickness,
+        into=row.into or main.into,
+        plate=row.steel_plate,
+        washer=row.washer,
+        toe_nailed=row.toe_nailed,
+        made_wet=row.made_wet,
+        stays_dry=row.stays_dry,
+    )
+    point_in = row.to if head_in == row.of else row.of
+    draws = np.repeat(face.leaves[None], count, axis=0)
+    return FastenerSet(held(driven), driven, head_in, point_in, draws)
+
+
+def _to_blocks(
+    structure: Structure,
+    row: JointRow,
+    pair: tuple[Body, Body],
+    face: Face,
+    points: Array,
+    held: Callable[[Driven], Capacity],
+) -> tuple[FastenerSet, ...]:
+    """Return the fasteners of each part into blocks that lie in the corner between them.
+
+    A part that would be met on edge or in its end is fastened across: through its wall. Where a
+    part is too thick to go through, the heads are in the blocks.
+    """
+    parts = structure.design.parts
+    axes = np.stack([face.right, face.up])
+    outward = layout.outward(face.area, face.in_plane(points)) @ axes
+    found: list[FastenerSet] = []
+    for body, name, leaves in ((pair[0], row.of, 1.0), (pair[1], row.to, -1.0)):
+        along = _met(structure, row, body, leaves * face.leaves)
+        across = along.into in ("panel edge", "end grain")
+        wall = _met(structure, row, body, outward[0]) if across else along
+        draws = leaves * outward if across else np.repeat(face.leaves[None], len(points), axis=0)
+        blocks, own = stuff_of(row.blocks), stuff(parts[body.part])
+        needs = LEAST_PENETRATION * row.fastener.diameter
+        from_blocks = wall.thickness + needs > row.fastener.need("length")
+        driven = Driven(
+            side=blocks if from_blocks else own,
+            main=own if from_blocks else blocks,
+            through=(row.through or BLOCK) if from_blocks else wall.thickness,
+            room=wall.thickness if from_blocks else inf,
+            into=wall.into if from_blocks else "side grain",
             plate=row.steel_plate,
             washer=row.washer,
-            toe_nailed=row.toe_nailed,
             made_wet=row.made_wet,
             stays_dry=row.stays_dry,
-        ),
-        head_in,
-    )
+        )
+        heads = (BLOCKS, name) if from_blocks else (name, BLOCKS)
+        found.append(FastenerSet(held(driven), driven, *heads, draws))
+    return tuple(found)
+
+
+def _met(structure: Structure, row: JointRow, body: Body, direction: Array) -> Met:
+    part = structure.design.parts[body.part]
+    try:
+        return met(body, part, direction)
+    except ValueError as wrong:
+        key = "of" if part.name == row.of else "to"
+        raise _fault(structure, row, key, part.name, "parts of wood", str(wrong)) from None
 
 
 def _capacity(structure: Structure, row: JointRow, driven: Driven, basis: str) -> Capacity:

@@ -97,7 +97,7 @@ class _Tried:
         found = self.found(fastener, count)
         if found is None or not found.check.passes:
             return False
-        return _has_room(found, fastener) and not found.place.holds.comes_out
+        return _has_room(found, fastener) and not found.fasteners.holds.comes_out
 
     def _look(self, fastener: Fastener, count: int) -> JointFound | None:
         row = replace(self.row, fastener=fastener, count=count)
@@ -220,7 +220,7 @@ def _has_room(found: JointFound, fastener: Fastener) -> bool:
 
 
 def _why(joint: JointFound) -> Why:
-    reasons = joint.place.holds.reasons
+    reasons = joint.fasteners.holds.reasons
     if "panel edge" in reasons:
         return Why.PANEL_EDGE
     return Why.END_GRAIN if "end grain" in reasons else Why.NONE_FITS

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from .. import materials
 from ..design.near_names import listed, meant
 from ..design.row import Row
 from ..design.schema import Key, TableSpec
@@ -26,7 +27,9 @@ class JointRow:
     ``count`` is the number at each place where a copy of one touches a copy of the other. Sizes in
     m, angles in rad. ``points`` are plan points of the design's own axes; on an upright face, along
     it and up. ``head_in`` is the one of the two parts that has the heads. ``through`` is what the
-    fastener goes through, None as the part is. ``made_wet`` None is the worse of wet and dry.
+    fastener goes through, None as the part is. ``blocks`` names the wood of blocks or
+    cleats inside, to which both parts are fastened, each by ``count``. ``made_wet`` None is the
+    worse of wet and dry.
     """
 
     name: str
@@ -45,6 +48,7 @@ class JointRow:
     into: str | None = None
     predrilled: bool = False
     toe_nailed: bool = False
+    blocks: str | None = None
     washer: float | None = None
     steel_plate: float | None = None
     made_wet: bool | None = None
@@ -94,6 +98,7 @@ def _joint(row: Row) -> JointRow | None:
         into=row.text("into"),
         predrilled=bool(row.flag("predrilled")),
         toe_nailed=bool(row.flag("toe_nailed")),
+        blocks=row.text("blocks"),
         washer=row.quantity("washer"),
         steel_plate=row.quantity("steel_plate"),
         made_wet=row.flag("made_wet"),
@@ -166,6 +171,11 @@ def _check_fastener(row: Row, found: Fastener) -> None:
         row.refuse("toe_nailed", "nails only: no value is published for screws driven so")
     if row.flag("toe_nailed") and row.given("through"):
         row.refuse("through", "no 'through' with toe-nails: a third of the nail is taken")
+    for key in ("into", "toe_nailed", "head_in"):
+        if row.given("blocks") and row.given(key):
+            row.refuse(key, f"no '{key}' with 'blocks': each part is fastened to them, across it")
+    if found.kind == "bolt" and row.given("blocks"):
+        row.refuse("fastener", "nails or screws into blocks")
     if found.kind == "bolt" and not row.given("washer") and found.head_diameter is None:
         row.fault(
             "washer",
@@ -174,6 +184,21 @@ def _check_fastener(row: Row, found: Fastener) -> None:
             "washer = '1 in'",
         )
 
+
+def block_woods() -> list[str]:
+    """Return the woods of which blocks may be: those with a specific gravity for fasteners."""
+    return [
+        each.name
+        for each in materials.listing()
+        if each.kind == "wood" and each.specific_gravity is not None
+    ]
+
+
+_BLOCK_WORDS = {
+    **dict.fromkeys(("pine", "2x2", "2x4", "lumber", "wood", "spf"), "'spruce-pine-fir'"),
+    **dict.fromkeys(("cedar", "red cedar"), "'western redcedar'"),
+    "oak": "'white oak'",
+}
 
 _KEYS = (
     Key("name", "text", required=True, hint="name = 'tower to foot'"),
@@ -197,6 +222,7 @@ _KEYS = (
     Key("into", "choice", choices=INTO),
     Key("predrilled", "flag"),
     Key("toe_nailed", "flag"),
+    Key("blocks", "choice", choices=block_woods, words=_BLOCK_WORDS),
     Key("washer", "length"),
     Key("steel_plate", "length"),
     Key("made_wet", "flag"),
@@ -225,6 +251,9 @@ _WORDS = {
     "at": "'points'",
     "wet": "'made_wet'",
     "dry": "'stays_dry', under a roof and built of dry wood",
+    "block": "'blocks', the wood of blocks inside to which both are fastened",
+    "cleat": "'blocks', the wood of blocks inside to which both are fastened",
+    "cleats": "'blocks', the wood of blocks inside to which both are fastened",
     "plate": "'steel_plate', its thickness",
 }
 

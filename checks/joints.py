@@ -1,8 +1,9 @@
 """Joints: what the wind asks of each nail, screw and bolt, and whether it holds.
 
-What lies above a joint is cut free there and held by all joints that the cut goes through. Their
-fasteners share what it carries by statics; each is judged by what pulls it along itself and what
-pushes it sideways at once.
+What lies above a joint is cut free there and held by all joints that the cut goes through: once
+alone, once with all that is not beneath the joint, since what props it may need propping itself.
+The fasteners share what is carried by statics; each is judged by what pulls it along itself and
+what pushes it sideways at once.
 """
 
 from collections.abc import Callable, Sequence
@@ -22,7 +23,7 @@ from . import fastener_group, fastener_layout
 from .carried import Fastened, carried, masses_of
 from .combined import USE, nails_use
 from .joint_demand import Resultant, Weight, resultant
-from .joint_places import Place
+from .joint_places import FastenerSet, Place
 from .joint_table import JointRow
 from .judging import Check
 from .meeting import bearing_area
@@ -31,6 +32,9 @@ SOURCE = "NDS 2018 12.4 with 12.2 and 12.3; statics of the group"
 
 Blow = Callable[[NDArray[np.bool_]], Actions]
 """The wind's actions (Q, D, C) on some of the bodies (bodies,) alone."""
+
+IN_PLANE = 0.05
+"""Fasteners and faces within this (m) of each other count as in one plane: judgement."""
 
 _SAME_WAY = 0.999
 
@@ -53,10 +57,10 @@ class Cut:
 
 @dataclass(frozen=True)
 class JointFound:
-    """What was found of a joint: its check, and the fastener and place that govern.
+    """What was found of a joint: its check, and the set of fasteners and place that govern.
 
-    ``tension`` and ``shear`` in N of the fastener used most, which stands at ``at`` (3,) in m;
-    ``count`` in all and at how many ``spots``; ``spacing`` the least in m at one of them.
+    ``tension`` and ``shear`` in N are of the fastener used most, which stands at ``at`` (3,) in m;
+    ``count`` in all, at how many ``spots``; ``spacing`` the least in m at one of them.
     ``outward`` is the site's azimuth in degrees of that fastener from the middle of its group, None
     where it stands in it. ``shared_with`` names joints that the same cut goes through.
     """
@@ -64,6 +68,7 @@ class JointFound:
     row: JointRow
     check: Check
     place: Place
+    fasteners: FastenerSet
     cuts: tuple[Cut, ...]
     tension: float
     shear: float
@@ -94,7 +99,8 @@ def find_joints(
     for row in structure.design.several(JointRow):
         its_own = [place for place in places if place.row.name == row.name]
         mine: list[Cut] = []
-        for above in _distinct(structure, _freed(goes, {place.of for place in its_own})):
+        of, to = {place.of for place in its_own}, {place.to for place in its_own}
+        for above in _distinct(structure, [*_freed(goes, of), *_not_beneath(goes, of, to)]):
             key = tuple(above.tolist())
             if key not in cuts:
                 cuts[key] = _cut(structure, places, above, blow, factors)
@@ -140,6 +146,22 @@ def _freed(goes: NDArray[np.bool_], of: set[int]) -> list[NDArray[np.bool_]]:
     return groups
 
 
+def _not_beneath(goes: NDArray[np.bool_], of: set[int], to: set[int]) -> list[NDArray[np.bool_]]:
+    """Return all that hangs together with each copy and does not carry what it is fastened to.
+
+    Frames that prop each other are so freed together: one alone would lean on the others.
+    """
+    beneath = np.array([bool(carries[sorted(to)].any()) for carries in goes])
+    free = np.logical_not(beneath)
+    joined = (goes | goes.T) & free & free[:, None]
+    for _ in range(len(goes)):
+        further = joined @ joined
+        if np.array_equal(further, joined):
+            break
+        joined = further
+    return _freed(joined, {i for i in of if free[i]})
+
+
 def _distinct(structure: Structure, groups: Sequence[NDArray[np.bool_]]) -> list[NDArray[np.bool_]]:
     """Return the groups, one of those that are copies of each other.
 
@@ -181,15 +203,18 @@ def _pressing(
     """Return the origin, axes (3, 3) and corners (k, 2) of the face on which a freed part presses.
 
     It bears on the level faces beneath it, of parts and ground. Where there are none and all that
-    holds it leaves one way, it presses on those faces; else nothing presses.
+    holds it leaves one way, it presses on those faces. Where its fasteners do not lie in one plane
+    with them nothing is taken to press: they hold it by their distance from each other.
     """
     level = np.eye(3)
     areas, heights = _bearing(structure, above)
+    points = np.vstack([place.points for place in through])
     if areas:
         weight = np.array([area.area for area in areas])
         origin = np.array([0.0, 0.0, float(weight @ np.array(heights) / weight.sum())])
         corners = fastener_layout.pressing_corners(areas, BEDDING)
-        if len(corners) >= 3:
+        flat = np.ptp([*points[:, 2], *heights]) <= IN_PLANE
+        if len(corners) >= 3 and flat:
             return origin, level, corners
     first = through[0].face
     same = all(float(place.face.leaves @ first.leaves) > _SAME_WAY for place in through)
@@ -234,7 +259,7 @@ def _bearing(
 
 def _judged(row: JointRow, cut: Cut, factors: Factors) -> JointFound:
     """Return how a joint is used within a cut, by its fastener that is used most."""
-    tension, shear = _shared(cut)
+    held = _shared(cut)
     at = 0
     worst: _Worst | None = None
     own: list[Place] = []
@@ -242,10 +267,11 @@ def _judged(row: JointRow, cut: Cut, factors: Factors) -> JointFound:
         size = len(place.points)
         if place.row.name == row.name:
             own.append(place)
-            here = slice(at, at + size)
-            one = _worst(row, place, tension[..., here], shear[..., here])
-            if worst is None or one.rank > worst.rank:
-                worst = one
+            for fasteners in place.sets:
+                drawn = _on_axis(held[..., at : at + size, :], fasteners.draws)
+                one = _worst(row, place, fasteners, *drawn)
+                if worst is None or one.rank > worst.rank:
+                    worst = one
         at += size
     assert worst is not None
     place, T, V = worst.place, worst.tension, worst.shear
@@ -258,6 +284,7 @@ def _judged(row: JointRow, cut: Cut, factors: Factors) -> JointFound:
         row=row,
         check=found,
         place=place,
+        fasteners=worst.fasteners,
         cuts=(cut,),
         tension=T,
         shear=V,
@@ -270,10 +297,9 @@ def _judged(row: JointRow, cut: Cut, factors: Factors) -> JointFound:
     )
 
 
-def _shared(cut: Cut) -> tuple[Array, Array]:
-    """Return tension and shear (…, n) in N of every fastener that a cut goes through."""
+def _shared(cut: Cut) -> Array:
+    """Return the force (…, n, 3) in N that each fastener takes which a cut goes through."""
     points = np.vstack([place.points for place in cut.through])
-    leaves = np.vstack([np.repeat(p.face.leaves[None], len(p.points), 0) for p in cut.through])
     F, M = cut.loads.force, cut.loads.about(cut.origin)
     if len(cut.corners) == 0:
         held = fastener_group.hung(points - cut.origin, F, M)
@@ -284,11 +310,23 @@ def _shared(cut: Cut) -> tuple[Array, Array]:
         pulled = fastener_group.pulls(local, cut.corners, F @ out, first)
         along = np.stack([F @ right, F @ up], axis=-1)
         flat = fastener_group.shares(local, along, M @ out)
-        held = pulled.tension[..., None] * out + flat @ cut.axes[:2]
-    drawn = (held * leaves).sum(axis=-1)
-    across = np.linalg.norm(held - drawn[..., None] * leaves, axis=-1)
-    unheld = ~np.isfinite(held).all(axis=-1)
-    return np.where(unheld, 0.0, np.maximum(drawn, 0.0)), np.where(unheld, inf, across)
+        unheld = np.logical_not(np.isfinite(flat))
+        sound = np.where(unheld, 0.0, flat) @ cut.axes[:2]
+        held = pulled.tension[..., None] * out + sound
+        held = np.where(unheld.any(axis=-1, keepdims=True), inf, held)
+    return held
+
+
+def _on_axis(held: Array, draws: Array) -> tuple[Array, Array]:
+    """Return tension and shear (…, n) of forces (…, n, 3) on fasteners drawn along (n, 3).
+
+    Infinite shear where nothing holds.
+    """
+    unheld: NDArray[np.bool_] = np.isinf(held[..., 0])
+    sound = np.where(unheld[..., None], 0.0, held)
+    drawn = (sound * draws).sum(axis=-1)
+    across = np.linalg.norm(sound - drawn[..., None] * draws, axis=-1)
+    return np.maximum(drawn, 0.0), np.where(unheld, inf, across)
 
 
 @dataclass(frozen=True)
@@ -299,6 +337,7 @@ class _Worst:
     """
 
     place: Place
+    fasteners: FastenerSet
     nth: int
     load: tuple[int, ...]
     used: float
@@ -310,26 +349,35 @@ class _Worst:
         return self.used, float(np.hypot(self.tension, self.shear))
 
 
-def _worst(row: JointRow, place: Place, tension: Array, shear: Array) -> _Worst:
-    """Return the fastener of a place that is used most under the loads (…, n)."""
+def _worst(
+    row: JointRow, place: Place, fasteners: FastenerSet, tension: Array, shear: Array
+) -> _Worst:
+    """Return the fastener of a set that is used most under the loads (…, n)."""
+    holds = fasteners.holds
     law = USE.get(row.fastener.kind, nails_use)
     unheld = ~np.isfinite(shear)
     safe = np.where(unheld, 1.0, shear)
-    used = law(tension, safe, place.holds.pull, place.holds.sideways)
+    used = law(tension, safe, holds.pull, holds.sideways)
     used = np.where(unheld, inf, used)
     most = used == used.max()
     asked = np.where(most, np.hypot(tension, safe), -1.0)
     *load, nth = (int(i) for i in np.unravel_index(int(asked.argmax()), asked.shape))
     where = (*load, nth)
     return _Worst(
-        place, nth, tuple(load), float(used[where]), float(tension[where]), float(shear[where])
+        place,
+        fasteners,
+        nth,
+        tuple(load),
+        float(used[where]),
+        float(tension[where]),
+        float(shear[where]),
     )
 
 
 def _check(row: JointRow, cut: Cut, worst: _Worst, factors: Factors) -> Check:
     """Return the check: the force on the fastener used most, against what it holds that way."""
     s, _, d, c = worst.load
-    used, holds = worst.used, worst.place.holds
+    used, holds = worst.used, worst.fasteners.holds
     whole = float(np.linalg.norm(cut.loads.force[worst.load]))
     force = float(np.hypot(worst.tension, worst.shear)) if np.isfinite(worst.shear) else whole
     capacity = force / used if 0.0 < used < inf else 0.0

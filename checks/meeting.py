@@ -16,6 +16,9 @@ CLEAR = 0.005
 SKIN = 5.0e-4
 """So far (m) inside a face its section is taken."""
 
+_LEVELS = 9
+"""Heights at which sides are looked at for touching."""
+
 _UP = np.array([0.0, 0.0, 1.0])
 
 
@@ -48,13 +51,14 @@ class Face:
         return abs(float(self.leaves[2])) > 0.5
 
 
-def meeting(of: Body, to: Body) -> Face | None:
+def meeting(of: Body, to: Body, bridged: bool = False) -> Face | None:
     """Return the face on which body ``of`` meets body ``to``; None where they do not touch.
 
-    A level one where one stands on the other; else an upright one where their sides touch, in the
-    plan at mid-height of what they share. Sides that lean are taken as plumb there.
+    A level one where one stands on the other; else an upright one where their sides touch. Sides
+    that lean are taken as plumb there. ``bridged``: blocks or a flange bridge what is hollow, so
+    the walls of the one may meet within the outline of the other.
     """
-    level = _level(of, to)
+    level = _level(of, to, bridged)
     return level if level is not None else _upright(of, to)
 
 
@@ -76,9 +80,11 @@ def gap(of: Body, to: Body) -> float:
     return float(np.maximum(np.maximum(low - other_high, other_low - high), 0.0).max())
 
 
-def _level(of: Body, to: Body) -> Face | None:
+def _level(of: Body, to: Body, bridged: bool) -> Face | None:
     for upper, lower, way in ((of, to, 1.0), (to, of, -1.0)):
         area = bearing_area(upper, lower)
+        if bridged and area.area <= 0.0:
+            area = _within_outline(upper, lower)
         if area.area > 0.0:
             origin = np.array([0.0, 0.0, lower.top])
             seen = area if way > 0.0 else plane.flipped(area)
@@ -86,17 +92,45 @@ def _level(of: Body, to: Body) -> Face | None:
     return None
 
 
+def _within_outline(upper: Body, lower: Body) -> BaseGeometry:
+    """Return the walls of one body that lie within the outline of the other, level with it."""
+    if abs(upper.bottom - lower.top) > CLEAR or not _near_in_plan(upper, lower):
+        return plane.NOTHING
+    above, below = section(upper, upper.bottom + SKIN), section(lower, lower.top - SKIN)
+    for walls, other in ((below, above), (above, below)):
+        shared = walls.intersection(plane.hull(plane.coordinates(other)))
+        if not walls.is_empty and not other.is_empty and shared.area > 0.0:
+            return shared
+    return plane.NOTHING
+
+
 def _upright(of: Body, to: Body) -> Face | None:
-    low = max(of.bottom, to.bottom)
-    high = min(of.top, to.top)
+    low, high = max(of.bottom, to.bottom), min(of.top, to.top)
     if high - low <= CLEAR or not _near_in_plan(of, to):
         return None
-    middle = 0.5 * (low + high)
-    one, other = section(of, middle), section(to, middle)
-    strip = one.buffer(CLEAR).intersection(other.buffer(CLEAR))
-    if strip.area <= 0.0:
+    levels = low + (np.arange(_LEVELS) + 0.5) / _LEVELS * (high - low)
+    strips = [_strip(of, to, float(z)) for z in levels]
+    touching = [k for k, strip in enumerate(strips) if strip is not None]
+    if not touching:
         return None
-    strip = max(plane.pieces(strip), key=lambda piece: piece.area)
+    middle = touching[len(touching) // 2]
+    strip = strips[middle]
+    assert strip is not None
+    step = (high - low) / _LEVELS
+    reach = float(levels[touching[0]] - step / 2.0), float(levels[touching[-1]] + step / 2.0)
+    return _upright_face(of, to, strip, float(levels[middle]), reach)
+
+
+def _strip(of: Body, to: Body, z: float) -> BaseGeometry | None:
+    """Return where two bodies touch at a height, a strip as wide as their faces lie apart."""
+    strip = section(of, z).buffer(CLEAR).intersection(section(to, z).buffer(CLEAR))
+    pieces = plane.pieces(strip)
+    return max(pieces, key=lambda piece: piece.area) if pieces else None
+
+
+def _upright_face(
+    of: Body, to: Body, strip: BaseGeometry, z: float, reach: tuple[float, float]
+) -> Face | None:
     corners = plane.narrowest_box(strip)
     sides = np.roll(corners, -1, axis=0)[:2] - corners[:2]
     lengths = np.linalg.norm(sides, axis=1)
@@ -106,10 +140,10 @@ def _upright(of: Body, to: Body) -> Face | None:
         return None
     centre = corners.mean(axis=0)
     normal = np.array([along[1], -along[0]])
-    leaves = _side_of(one, other, centre, normal)
-    # the face as one sees it from the part that leaves: right x up = leaves
+    leaves = _side_of(section(of, z), section(to, z), centre, normal)
+    # as one sees the face from the part that leaves: right x up = leaves
     right = np.array([-leaves[1], leaves[0], 0.0])
-    face = plane.box(-wide / 2.0, low, wide / 2.0, high)
+    face = plane.box(-wide / 2.0, reach[0], wide / 2.0, reach[1])
     origin = np.array([centre[0], centre[1], 0.0])
     return Face(face, origin, right, _UP, np.array([leaves[0], leaves[1], 0.0]))
 

@@ -11,6 +11,7 @@ from .. import materials
 from ..checks.examination import Examination
 from .amounts import Amounts
 from .assumed_wind import shape_assumptions, wind_assumptions
+from .joint_words import joint_assumptions
 from .remark import Remark, joined
 
 _LUMBER = re.compile(r"^(.*) is ([\d /]+) in (?:wide and|by) ([\d /]+) in(?: high)?$")
@@ -28,6 +29,7 @@ def assumptions(examination: Examination) -> tuple[Remark, ...]:
         *_level(examination, amounts),
         *_friction(examination),
         *_held_together(examination),
+        *joint_assumptions(examination),
         *wind_assumptions(examination),
         *shape_assumptions(examination),
         *_basis(examination),

@@ -6,6 +6,7 @@ from ..checks.examination import Examination
 from .amounts import POUND, Amounts
 from .asked_wind import to_spare, wind_words
 from .held_words import hold_short, holders, what_lacks
+from .joint_words import failing_joints, names_of, uncovered
 from .people_pull import people_pull
 from .remark import counted, joined
 from .stand import Stand, hold_down, most, stand_of, width_helps
@@ -23,6 +24,7 @@ def headline(examination: Examination, amounts: Amounts) -> tuple[str, bool]:
             " The least wind of the standard, 16 psf on the whole outline, decides here: the "
             "answer does not follow the wind typed."
         )
+    said += _comes_apart(examination, stand)
     return f"{said} {_starts(examination, amounts)}".strip(), stand in (Stand.STANDS, Stand.HELD)
 
 
@@ -103,7 +105,8 @@ def _failing(examination: Examination) -> str:
     for check in examination.checks:
         kind, _, name = check.name.partition(": ")
         if not check.passes:
-            found[f"under the load '{name}'" if kind == "load" else f"its loose {name}"] = None
+            words = {"load": f"under the load '{name}'", "joint": f"its joint '{name}'"}
+            found[words.get(kind, f"its loose {name}")] = None
     return joined(found, "nor")
 
 
@@ -146,8 +149,21 @@ def _weigh(examination: Examination, amounts: Amounts) -> str:
     return f"{said[0].upper()}{said[1:]} would keep it where it stands."
 
 
+def _comes_apart(examination: Examination, stand: Stand) -> str:
+    """Say that joints fail, where the first sentences do not say so already."""
+    failing = failing_joints(examination)
+    if not failing or stand is Stand.IN_PART:
+        return ""
+    worst = f"the joint {names_of(failing[:1])}"
+    more = f" and {counted(len(failing) - 1, 'more')}" if len(failing) > 1 else ""
+    plain = "does" if len(failing) == 1 else "do"
+    return f" And {worst}{more} {plain} not hold in that wind: fasten better, see below."
+
+
 def _first_unchecked(examination: Examination) -> str:
-    return "joints" if len(examination.design.parts) > 1 else "strength of what it is made of"
+    if len(examination.design.parts) > 1 and not examination.joints:
+        return "joints"
+    return "some joints" if uncovered(examination) else "strength of what it is made of"
 
 
 def _starts(examination: Examination, amounts: Amounts) -> str:

@@ -4,6 +4,7 @@ from .. import materials
 from ..checks.examination import Examination
 from ..design.shapes.rotor import Rotor
 from .amounts import Amounts
+from .joint_words import uncovered
 from .remark import Remark, joined
 
 _NAMED = 6
@@ -45,12 +46,27 @@ def not_checked(examination: Examination) -> tuple[Remark, ...]:
 
 def _joints(examination: Examination) -> Remark | None:
     names = [part.name for part in examination.design.parts if not part.loose]
+    if examination.joints:
+        return _other_joints(uncovered(examination))
     if len(names) < 2:
         return None
     said = joined(names) if len(names) <= _NAMED else f"its {len(names)} parts"
     return Remark(
         f"How {said} are fastened to one another was not checked: they are taken as held together.",
         f"how {said if len(names) <= _NAMED_BRIEFLY else f'its {len(names)} parts'} are fastened",
+    )
+
+
+def _other_joints(names: list[str]) -> Remark | None:
+    """Say of which parts no joint tells how they are fastened."""
+    if not names:
+        return None
+    said = joined(names) if len(names) <= _NAMED else f"{len(names)} other parts"
+    few = joined(names) if len(names) <= _NAMED_BRIEFLY else f"{len(names)} other parts"
+    return Remark(
+        f"How {said} {'is' if len(names) == 1 else 'are'} fastened was not checked: no joint "
+        "says it.",
+        f"how {few} {'is' if len(names) == 1 else 'are'} fastened",
     )
 
 

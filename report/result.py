@@ -13,6 +13,7 @@ from .assumptions import assumptions
 from .cautions import cautions
 from .check_notes import check_notes
 from .fingerprint import fingerprint
+from .joint_object import joint_object
 from .not_checked import not_checked
 from .unverified import unverified
 
@@ -161,6 +162,7 @@ class Result:
                 "overturning": _check_object(found, found.overturning),
                 "sliding": _check_object(found, found.sliding),
             },
+            "joints": [joint_object(joint) for joint in found.joints],
             "needs_anchors": found.needs_anchors,
             "limits": _limits(found),
             "assumptions": list(self.assumptions),

@@ -118,7 +118,9 @@ def test_an_off_centre_force_turns_the_group_about_its_centroid():
 
 def test_one_screw_takes_no_twist():
     assert not np.isfinite(fastener_group.shares([[0.1, 0.0]], [10.0, 0.0], 5.0)).any()
-    assert fastener_group.shares([[0.1, 0.0]], [0.0, 10.0], 1.0) == pytest.approx([[0.0, 10.0]])
+    assert fastener_group.shares([[0.1, 0.0]], [0.0, 10.0], 1.0) == pytest.approx(
+        np.array([[0.0, 10.0]])
+    )
 
 
 def test_two_points_hold_no_turn_about_the_line_between_them():
