@@ -32,7 +32,6 @@ DESIGN_KEYS = (
     Key("format", "count", bounds=FORMAT),
 )
 
-_LATER_TABLES = ("joint",)
 _DESIGN_WORDS = {
     "unit": "'units'",
     "title": "'name'",
@@ -73,14 +72,17 @@ def read_text(text: str, file: str = "", specs: Sequence[TableSpec[Any]] = ()) -
     if len(text) > MOST_BYTES:
         raise _unreadable(file, "more than 1 MB", "a design file of at most 1 MB")
     many = {"design": False, "part": True} | {spec.name: spec.many for spec in specs}
-    look = scan(text, many, _LATER_TABLES, _names_of_keys(specs))
+    look = scan(text, many, _names_of_keys(specs))
     reading = Reading(file, look)
     data = _parsed(reading)
     _add_findings(reading, data or {})
     if data is None:
         raise DesignError(_sorted(reading.faults))
     row = _design_row(reading, data)
-    parts = read_parts(reading, _tables(reading, "part", data, many=True))
+    part_tables = _tables(reading, "part", data, many=True)
+    names = [table.get("name") for table in part_tables]
+    reading.part_names = tuple(name.strip() for name in names if isinstance(name, str))
+    parts = read_parts(reading, part_tables)
     if not parts and not reading.faults:
         reading.fault(
             None, None, "no [[part]]", "at least one part", "[[part]] with name, shape, material"

@@ -7,6 +7,7 @@ from ..units import POUND
 from .amounts import Amounts
 from .asked_wind import to_spare, wind_words
 from .held_words import hold_short, holders, what_lacks
+from .joint_words import failing_joints, names_of, uncovered
 from .member_words import weak_parts
 from .people_pull import people_pull
 from .posts_words import deeper, posts_said
@@ -26,6 +27,7 @@ def headline(examination: Examination, amounts: Amounts) -> tuple[str, bool]:
             " The least wind of the standard, 16 psf on the whole outline, decides here: the "
             "answer does not follow the wind typed."
         )
+    said += _comes_apart(examination, stand)
     if stand not in (Stand.WEAK, Stand.IN_PART) and (weak := weak_parts(examination)):
         said += f" Not strong enough for that wind: {joined(weak)}."
     return f"{said} {_starts(examination, amounts)}".strip(), stand in (
@@ -124,7 +126,11 @@ def _above(examination: Examination) -> str:
 
 def _failing(examination: Examination) -> str:
     """Return what fails in part: ``its loose cap``, ``under 'bench'``, ``its post in strength``."""
-    said = {"load": "under the load '{}'", "member": "its {} in strength"}
+    said = {
+        "load": "under the load '{}'",
+        "member": "its {} in strength",
+        "joint": "its joint '{}'",
+    }
     found: dict[str, None] = {}
     for check in examination.checks:
         kind, _, name = check.name.partition(": ")
@@ -172,8 +178,21 @@ def _weigh(examination: Examination, amounts: Amounts) -> str:
     return f"{said[0].upper()}{said[1:]} would keep it where it stands."
 
 
+def _comes_apart(examination: Examination, stand: Stand) -> str:
+    """Say that joints fail, where the first sentences do not say so already."""
+    failing = failing_joints(examination)
+    if not failing or stand is Stand.IN_PART:
+        return ""
+    worst = f"the joint {names_of(failing[:1])}"
+    more = f" and {counted(len(failing) - 1, 'more')}" if len(failing) > 1 else ""
+    plain = "does" if len(failing) == 1 else "do"
+    return f" And {worst}{more} {plain} not hold in that wind: fasten better, see below."
+
+
 def _first_unchecked(examination: Examination) -> str:
-    return "joints" if len(examination.design.parts) > 1 else "strength of what it is made of"
+    if len(examination.design.parts) > 1 and not examination.joints:
+        return "joints"
+    return "some joints" if uncovered(examination) else "strength of what it is made of"
 
 
 def _starts(examination: Examination, amounts: Amounts) -> str:

@@ -14,6 +14,7 @@ from .assumptions import assumptions
 from .cautions import cautions
 from .check_notes import check_notes
 from .fingerprint import fingerprint
+from .joint_object import joint_object
 from .not_checked import not_checked
 from .unverified import unverified
 
@@ -162,6 +163,7 @@ class Result:
             "free_standing": None
             if found.free is None
             else {check.name: _check_object(found, check) for check in found.free},
+            "joints": [joint_object(joint) for joint in found.joints],
             "needs_anchors": found.needs_anchors,
             "limits": _limits(found),
             "assumptions": list(self.assumptions),
