@@ -42,6 +42,7 @@ BODIES = {
     "gambrel": Gable(1.0, 0.8, 0.5, 0.019, 0.5, 0.3),
 }
 NEAR = 1.0e-6
+"""Of a volume: what the mesh library's own tolerance leaves."""
 
 
 def check_refolds(shape):
@@ -53,8 +54,11 @@ def check_refolds(shape):
     assert sum(piece.volume() for piece in pieces) == pytest.approx(volume, rel=NEAR)
     together = Manifold.batch_boolean(pieces, _add())
     assert together.volume() == pytest.approx(volume, rel=NEAR)
-    assert (together - whole).volume() <= NEAR * volume
-    assert (whole - together).volume() <= NEAR * volume
+    # moved by some micrometres, so that no two faces coincide: what is left are films so thin
+    moved = whole.translate((1.0e-6, 2.0e-6, 1.5e-6))
+    film = 4.0e-6 * whole.surface_area()
+    assert (together - moved).volume() <= film
+    assert (moved - together).volume() <= film
 
 
 def _add():
