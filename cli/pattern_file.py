@@ -46,7 +46,7 @@ def write_pattern(arguments: Namespace) -> int:
     print(
         f"{clean(arguments.output)} is written: {kinds} piece{'s' if kinds > 1 else ''} full size, "
         f"{drawn.width:,.0f} by {drawn.height:,.0f} mm.\n"
-        "Print it at 100 % and measure the check line before you cut."
+        "Have it plotted, or print it in tiles, at 100 %; measure the check line before you cut."
     )
     return WRITTEN
 

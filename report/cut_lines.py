@@ -1,6 +1,8 @@
 """The cut list for people: pieces, what to buy, weight, what to take care of; 80 columns."""
 
-from ..design.cut_list import CutList, FlatCut, SheetGroup, StickGroup
+from ..design.boards import Board
+from ..design.cut_list import CutList
+from ..design.cut_pieces import FlatCut, SheetGroup, StickGroup
 from ..design.model import Design
 from ..design.panels import Panel
 from ..design.structure import WEIGHINGS
@@ -112,7 +114,7 @@ def _bought_flat(group: SheetGroup, amounts: Amounts) -> list[Line]:
         feet = group.area / 0.3048**2
         area = f"{group.area:.2f} m2" if amounts.metric else f"{feet:.1f} sq ft"
         return wrapped(
-            f"{area} of boards, glued or laid edge to edge; waste not counted",
+            f"{area} of boards{_joined(group)}; waste not counted",
             _column(name),
             " " * _BUY,
         )
@@ -128,6 +130,12 @@ def _bought_flat(group: SheetGroup, amounts: Amounts) -> list[Line]:
     if turned:
         said += f"; tapered pieces lie turned {deg(turned)}, side by side"
     return wrapped(said, _column(name), " " * _BUY)
+
+
+def _joined(group: SheetGroup) -> str:
+    """Return how boards make up wide pieces; nothing of slats and lattices."""
+    slats = all(isinstance(c.piece, Board) and c.piece.filled < 1.0 for c in group.cuts)
+    return " or slats" if slats else ", glued or laid edge to edge"
 
 
 def _bought_sticks(group: StickGroup, amounts: Amounts) -> list[Line]:

@@ -6,7 +6,8 @@ from typing import Any
 
 from ..design.blocks import Block
 from ..design.boards import Board
-from ..design.cut_list import CutList, FlatCut, OtherCut, SheetGroup, StickCut, StickGroup
+from ..design.cut_list import CutList
+from ..design.cut_pieces import FlatCut, OtherCut, SheetGroup, StickCut, StickGroup
 from ..design.panels import Panel, seam_gap
 from .cut_words import setting
 from .faults import clean

@@ -4,7 +4,7 @@ from math import degrees, pi, radians
 
 from ..design.blocks import Block
 from ..design.boards import Board
-from ..design.cut_list import FlatCut, OtherCut, StickCut, StickGroup
+from ..design.cut_pieces import FlatCut, OtherCut, StickCut, StickGroup
 from ..design.panels import Panel, seam_gap
 from ..design.shapes.ball import Ball
 from ..design.shapes.bodies import Cone, Shell, Solid
@@ -130,15 +130,10 @@ def _seams(panel: Panel, sides: tuple[float, float], amounts: Amounts) -> list[s
     """Return the tilt of the long edges, and what the usual setting of the saw leaves open."""
     left, right = sides
     if abs(left - right) > _SAME:
-        flush = next(
-            side
-            for side, tilt in zip(("left", "right"), sides, strict=True)
-            if abs(tilt - panel.bevel) > _SAME
-        )
-        tilt = left if flush == "left" else right
-        said = f"seam edge {deg(panel.bevel, 2)} from square"
+        tilt = right if abs(left - panel.bevel) <= _SAME else left
         other = "square" if abs(tilt) < _SQUARE else f"{deg(tilt, 2)}{_way(tilt)}"
-        return [f"{said}{_saw(panel, amounts)}", f"the edge at the open {flush}: {other}"]
+        seam = f"seam edge {deg(panel.bevel, 2)} from square, in under the face"
+        return [f"{seam}{_saw(panel, amounts)}", f"the edge at the open side: {other}"]
     if abs(left - panel.bevel) > _SAME:
         other = "square" if abs(left) < _SQUARE else f"{deg(left, 2)}{_way(left)}"
         return [f"side edges {other}: nothing joins them"]
@@ -169,7 +164,7 @@ def _ends(panel: Panel, amounts: Amounts) -> list[str]:
         said = f"ends {deg(bottom)} from square, parallel: the bottom{_way(bottom)}"
     else:
         said = f"bottom end {deg(bottom)}{_way(bottom)}, top {deg(top)}{_way(top)}"
-    if max(abs(bottom), abs(top)) > STEEPEST:
+    if max(abs(bottom), abs(top)) > STEEPEST + _SAME:
         said += f"; {_beyond(max(abs(bottom), abs(top)))}"
     if blank - panel.length > 0.0005:
         said += f"; start from {amounts.cut(blank)} long"
@@ -193,9 +188,9 @@ def _slope(panel: Panel, amounts: Amounts) -> list[str]:
         "upper slope": ("ridge edge, plumb:", "knee edge:"),
         "lower slope": ("knee edge:", "eaves, level:"),
     }[panel.face]
-    usual = _saw(panel, amounts) if top <= STEEPEST else f"; {_beyond(top)}"
+    usual = _saw(panel, amounts) if top <= STEEPEST + _SAME else f"; {_beyond(top)}"
     found = [f"{above} {deg(top, 2)}{_way(top)}{usual}"]
-    steep = f"; {_beyond(bottom)}" if bottom > STEEPEST else ""
+    steep = f"; {_beyond(bottom)}" if bottom > STEEPEST + _SAME else ""
     return [*found, f"{below} {deg(bottom)}{_way(bottom)}{steep}; ends square"]
 
 
@@ -207,7 +202,7 @@ def _way(tilt: float) -> str:
     """Return which way a cut runs: in under the outer face, or out beyond it."""
     if abs(tilt) < _SQUARE:
         return ""
-    return " in under the face" if tilt > 0.0 else " out beyond it"
+    return " in under the face" if tilt > 0.0 else " out beyond the face"
 
 
 def _board(board: Board, amounts: Amounts) -> str:
@@ -271,7 +266,7 @@ def _plain(cut: OtherCut, amounts: Amounts) -> str:
         case Ball(across):
             return f"ball {size(across)} across"
         case Dome(across, height):
-            return f"dome {size(across)} across, {size(height)} high"
+            return f"{size(across)} across, {size(height)} high, round"
         case Vault(length, width, height):
             return f"half-round {size(length)} long, {size(width)} wide, {size(height)} high"
         case Gable(length, width, height):

@@ -5,7 +5,8 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from ..design.cut_list import CutList, FlatCut
+from ..design.cut_list import CutList
+from ..design.cut_pieces import FlatCut
 from ..design.panels import Panel
 from ..design.shapes.shape import Array
 from .amounts import Amounts
@@ -117,8 +118,11 @@ def _label(cut: FlatCut, amounts: Amounts) -> tuple[str, ...]:
     piece = cut.piece
     found = [flat_head(cut), face_words(piece, amounts)]
     if isinstance(piece, Panel):
+        sides = {deg(tilt, 2) for tilt in (piece.edges.left, piece.edges.right) if tilt}
         if piece.bevel > 0.0:
             found.append(f"bevel {deg(piece.bevel, 2)}")
+        elif sides:
+            found.append(f"long edges {' and '.join(sorted(sides))}")
         ends = {deg(abs(tilt)) for tilt in (piece.edges.bottom, piece.edges.top) if tilt}
         if ends:
             found.append(f"ends {' and '.join(sorted(ends))}")

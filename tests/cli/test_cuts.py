@@ -223,13 +223,17 @@ def test_the_dxf_is_read_back_in_millimetres(folder, capsys):
     document = ezdxf.readfile("p.dxf")
     assert document.units == 4  # millimetres, by the format's $INSUNITS
     assert not document.audit().errors
-    space = document.modelspace()
-    (outer,) = space.query("LWPOLYLINE[layer=='CUT']")
+    space = list(document.modelspace())
+    lines = {
+        layer: [e for e in space if e.dxftype() == "LWPOLYLINE" and e.dxf.layer == layer]
+        for layer in ("CUT", "INNER_FACE")
+    }
+    (outer,) = lines["CUT"]
     points = np.array(outer.get_points("xy"))
     assert np.ptp(points[:, 1]) == pytest.approx(48.16638 * 25.4, abs=0.001)
     assert np.ptp(points[:, 0]) == pytest.approx(7.45584 * 25.4, abs=0.001)
-    assert len(space.query("LWPOLYLINE[layer=='INNER_FACE']")) == 1
-    assert "tower: eight panels" in [text.dxf.text for text in space.query("TEXT")]
+    assert len(lines["INNER_FACE"]) == 1
+    assert "tower: eight panels" in [e.dxf.text for e in space if e.dxftype() == "TEXT"]
 
 
 def test_names_of_markup_are_printed_as_they_are(folder, capsys):
