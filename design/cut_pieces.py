@@ -67,8 +67,8 @@ class OtherCut:
 class SheetGroup:
     """Flat pieces of one material and thickness (m), on sheets where it is sold as such.
 
-    ``area`` in m2 is that of all the outer faces, on boards without the gaps of slats. ``free_sheets`` would do if the grain of
-    rectangles may run either way.
+    ``area`` in m2 is that of all the outer faces, of boards without the gaps between slats.
+    ``free_sheets`` would do if the grain of rectangles may run either way.
     """
 
     material: str | None
