@@ -15,12 +15,13 @@ yardfast {__version__}: will it stand in the wind, and what holds it down?
   yardfast check *.toml        several at a glance
   yardfast draw FILE --text    what was read, as a small drawing
   yardfast size FILE.toml      what holds it: foot, weight, anchors, height
+  yardfast label FILE.toml     text for a listing
   yardfast materials           what a material's name means
   yardfast grounds             what a ground's name means
   yardfast COMMAND --help      more, with an example
 """
 
-COMMANDS = ("new", "check", "draw", "size", "materials", "grounds")
+COMMANDS = ("new", "check", "draw", "size", "label", "stale", "materials", "grounds")
 
 
 class Arguments(argparse.Namespace):
@@ -70,6 +71,8 @@ def _parser() -> argparse.ArgumentParser:
     _add_check(_command(add, "check", "the verdict on one design file or several", _check))
     _add_size(_command(add, "size", "what holds a piece down, each way alone", _size))
     _add_draw(_command(add, "draw", "what was read, as a small drawing", _draw))
+    _add_label(_command(add, "label", "text for a listing, of one design or a folder", _label))
+    _add_stale(_command(add, "stale", "which printed sheets no longer hold", _stale))
     for name, what in (("materials", _materials), ("grounds", _grounds)):
         each = _command(add, name, f"what each {name[:-1]}'s name means, with sources", what)
         _add_format(each)
@@ -81,6 +84,8 @@ _EXAMPLES = {
     "check": "yardfast check light.toml --engineer",
     "draw": "yardfast draw light.toml --text",
     "size": "yardfast size light.toml --write heavy.toml --remedy ballast",
+    "label": "yardfast label my-designs --format csv -o labels.csv",
+    "stale": "yardfast stale labels.csv",
     "materials": "yardfast materials",
     "grounds": "yardfast grounds --format json",
 }
@@ -163,6 +168,31 @@ def _add_size(parser: argparse.ArgumentParser) -> None:
         before.add_argument(f"--{option}", metavar="…", help=example)
 
 
+def _add_label(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument(
+        "files", nargs="+", metavar="FILE", help="a design file, .toml, or a folder of them"
+    )
+    parser.add_argument(
+        "--format",
+        choices=("text", "csv", "json"),
+        default="text",
+        help="text to copy (default), csv a row each for a spreadsheet, json for programs",
+    )
+    parser.add_argument("-o", "--output", metavar="OUT", help="where to write it")
+    parser.add_argument("--force", action="store_true", help="write over a file that exists")
+
+
+def _add_stale(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument(
+        "printed",
+        nargs="+",
+        metavar="LABELS.csv",
+        help="a table that 'label --format csv' wrote; or FILE.toml and, behind it, the "
+        "fingerprint on its sheet",
+    )
+    _add_format(parser)
+
+
 def _new(arguments: Arguments) -> int:
     from .new import run  # noqa: PLC0415 - each start pays only for what it runs
 
@@ -183,6 +213,18 @@ def _draw(arguments: Arguments) -> int:
 
 def _size(arguments: Arguments) -> int:
     from .size import run  # noqa: PLC0415
+
+    return run(arguments)
+
+
+def _label(arguments: Arguments) -> int:
+    from .label import run  # noqa: PLC0415
+
+    return run(arguments)
+
+
+def _stale(arguments: Arguments) -> int:
+    from .stale import run  # noqa: PLC0415
 
     return run(arguments)
 
