@@ -41,8 +41,8 @@ class Limits:
     ``tipping_azimuth`` and ``sliding_azimuth`` (degrees) are where the governing wind comes from,
     ``tipping_line`` the index of the line that the whole tips about. ``ratio`` is the gust at the
     piece over the forecast gust. ``loose_tips`` and ``loose_slides`` name the loose part that goes
-    before the whole does, if one does. ``act_at_piece`` is the gust at the piece for which ``act``
-    stands, before it is rounded; infinite where there is none.
+    before the whole does, if one does. ``act_at_piece`` is the gust at the piece to act at, not
+    rounded, infinite where there is none.
     """
 
     tipping: float | None
@@ -63,6 +63,16 @@ class Limits:
     loose_tips: str | None = None
     loose_slides: str | None = None
     act_at_piece: float = inf
+
+    def act_by_ratio(self, ratio: float) -> float | None:
+        """Return the forecast gust to act at, down to 5 mph, where a gust at the piece is so much.
+
+        ``ratio`` as `shelter_of_ground` gives it for other surroundings; None above 150 m/s.
+        """
+        gust = self.act_at_piece / ratio
+        if gust > GREATEST_GUST:
+            return None
+        return floor(gust / ACT_STEP + 1.0e-9) * ACT_STEP
 
 
 @dataclass(frozen=True)
@@ -98,9 +108,8 @@ def limits(
     low = least("light", 1.0 + COEFFICIENT_BAND)
     high = least("heavy", 1.0 - COEFFICIENT_BAND)
     ratio = shelter_of_ground(site, standing.structure.height)
-    at_piece = _act_at_piece(best, low)
     push_height = min(standing.structure.height, PUSH_HEIGHT)
-    return Limits(
+    found = Limits(
         tipping=_stated(best.tipping),
         tipping_low=_stated(low.tipping),
         tipping_high=_stated(high.tipping),
@@ -109,7 +118,7 @@ def limits(
         sliding_high=_stated(high.sliding),
         forecast_tipping=_stated(best.tipping, ratio),
         forecast_sliding=_stated(best.sliding, ratio),
-        act=act_forecast(at_piece, ratio),
+        act=None,
         push=push_that_tips(standing, "typical", push_height),
         push_height=push_height,
         tipping_azimuth=float(exposed.azimuths[best.tipping_direction]),
@@ -118,17 +127,9 @@ def limits(
         ratio=ratio,
         loose_tips=best.loose_tips,
         loose_slides=best.loose_slides,
-        act_at_piece=at_piece,
+        act_at_piece=_act_at_piece(best, low),
     )
-
-
-def act_forecast(at_piece: float, ratio: float) -> float | None:
-    """Return the forecast gust in m/s to act at, down to 5 mph; None above 150 m/s.
-
-    ``at_piece`` is the gust at the piece to act at, ``ratio`` that gust over the forecast one.
-    """
-    gust = at_piece / ratio
-    return floor(gust / ACT_STEP + 1.0e-9) * ACT_STEP if gust <= GREATEST_GUST else None
+    return replace(found, act=found.act_by_ratio(ratio))
 
 
 def _sooner(whole: _Found, part: _Found, name: str) -> _Found:

@@ -5,7 +5,6 @@ from dataclasses import replace
 
 from ..loads.methods import shelter_of_ground
 from .examination import Examination
-from .limits import act_forecast
 
 EXPOSURES = ("C", "B", "D")
 """Open ground, houses and trees, shore: in the order in which people are told."""
@@ -19,8 +18,6 @@ def act_by_exposure(examination: Examination) -> Mapping[str, float | None]:
     site, height = examination.site, examination.structure.height
     limits = examination.limits
     return {
-        exposure: act_forecast(
-            limits.act_at_piece, shelter_of_ground(replace(site, exposure=exposure), height)
-        )
+        exposure: limits.act_by_ratio(shelter_of_ground(replace(site, exposure=exposure), height))
         for exposure in EXPOSURES
     }

@@ -27,7 +27,10 @@ def run(arguments: Namespace) -> int:
     problem = unwritable(output, arguments.force) if output is not None else ""
     if problem:
         return _refuse(problem)
+    arguments.format = arguments.format or _format_of(output)
     files, faults = design_files(arguments.files)
+    if output is not None and any(Path(output).resolve() == Path(f).resolve() for f in files):
+        return _refuse(f"{clean(output)} is one of the designs: another name")
     shops: dict[Path, Shop | tuple[Fault, ...]] = {}
     found = [_found(file, shops) for file in files]
     labels = [each for each in found if isinstance(each, Label)]
@@ -41,6 +44,12 @@ def run(arguments: Namespace) -> int:
     if faults or any(isinstance(each, tuple) for each in found):
         return WRONG
     return REFUSED if any(isinstance(each, Refusal) for each in found) else GIVEN
+
+
+def _format_of(output: str | None) -> str:
+    """Return the format that the name of the file to write asks for, where none was typed."""
+    ending = Path(output or "").suffix.casefold()
+    return {".csv": "csv", ".json": "json"}.get(ending, "text")
 
 
 def _found(file: str, shops: dict[Path, Shop | tuple[Fault, ...]]) -> Found:

@@ -84,7 +84,7 @@ _EXAMPLES = {
     "check": "yardfast check light.toml --engineer",
     "draw": "yardfast draw light.toml --text",
     "size": "yardfast size light.toml --write heavy.toml --remedy ballast",
-    "label": "yardfast label my-designs --format csv -o labels.csv",
+    "label": "yardfast label my-designs -o labels.csv",
     "stale": "yardfast stale labels.csv",
     "materials": "yardfast materials",
     "grounds": "yardfast grounds --format json",
@@ -175,8 +175,8 @@ def _add_label(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--format",
         choices=("text", "csv", "json"),
-        default="text",
-        help="text to copy (default), csv a row each for a spreadsheet, json for programs",
+        help="text to copy, csv a row each for a spreadsheet, json for programs; left out: as the "
+        "name of OUT ends, else text",
     )
     parser.add_argument("-o", "--output", metavar="OUT", help="where to write it")
     parser.add_argument("--force", action="store_true", help="write over a file that exists")

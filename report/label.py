@@ -13,7 +13,7 @@ from ..design.scan import Spot, scan
 from . import label_sentences as say
 from .amounts import Amounts
 from .label_sentences import Forms
-from .seller_words import overstated, overstated_in_print
+from .seller_words import WITHOUT, overstated, overstated_in_print
 from .shop import Shop
 from .stand import Stand, stand_of
 
@@ -57,7 +57,8 @@ def label(examination: Examination, shop: Shop) -> Label | Refusal:
     for text, most in ((short, SHORT), (long, LONG)):
         missing = _missing(text, most, examination)
         if missing:
-            return Refusal(examination, missing, "there is no room for it beside the name")
+            reason = "the words around it leave no room for it, or promise too much together"
+            return Refusal(examination, missing, reason)
     return Label(examination, shop, short, long, left_out)
 
 
@@ -193,8 +194,8 @@ def _check_words(examination: Examination) -> None:
         word = overstated(text)
         if word is not None:
             line = scan(design.text, {"design": False, "part": True}).line(Spot("design", 0, key))
-            expected = f"a {key} without '{word.word}' in a text for a listing"
-            faults.append(Fault(design.file, line, "design", key, text, expected, word.reason))
+            expected = f"a {key} without '{word.word}' in a listing: {word.reason}"
+            faults.append(Fault(design.file, line, "design", key, text, expected, WITHOUT))
     if faults:
         raise DesignError(tuple(faults))
 

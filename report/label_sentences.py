@@ -10,6 +10,7 @@ from .dig_line import dig_line
 from .headline import tie_down
 from .held_words import hold_short
 from .label_anchors import each_holds, how_many, of_what, where
+from .not_checked import not_checked
 from .remark import joined
 from .stand import Stand, holding_checks, most, stand_of
 
@@ -143,15 +144,26 @@ def push(examination: Examination) -> Forms:
 
 def unchecked(examination: Examination) -> Forms:
     """Return what was not checked, the joints first."""
-    first = first_unchecked(examination)
-    also = "strength, " if first == "Joints" else ""
-    return f"{first}: not checked, nor {also}snow or anything hung on it.", f"{first}: not checked."
+    first, *others = _unchecked(examination)
+    said = joined((*others, "anything hung on it"), "or")
+    return f"{first}: not checked, nor {said.lower()}.", f"{first}: not checked."
 
 
 def first_unchecked(examination: Examination) -> str:
-    """Return what of the piece itself was not checked: its joints, or its strength."""
-    joints = any(check.name.startswith("joint: ") for check in examination.checks)
-    return "Strength" if joints or len(examination.design.parts) < 2 else "Joints"
+    """Return what of the piece itself was not checked before all else."""
+    return _unchecked(examination)[0]
+
+
+def _unchecked(examination: Examination) -> list[str]:
+    """Return of joints, strength and snow what was not checked; snow never is."""
+    said = [remark.short for remark in not_checked(examination)]
+    found = ["Snow"]
+    if any(short.startswith("strength of") for short in said):
+        found.insert(0, "Strength")
+    if any(short.endswith(" fastened") for short in said):
+        some = any(check.name.startswith("joint: ") for check in examination.checks)
+        found.insert(0, "Some joints" if some else "Joints")
+    return found
 
 
 def use(examination: Examination) -> Forms:

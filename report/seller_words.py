@@ -8,6 +8,7 @@ from functools import cache
 from .. import references
 
 TESTED = "tested"
+WITHOUT = "leave the word out: the text says at which gust to tie the piece down"
 _OWN = re.compile(r"\bnot tested\b")
 """Where the text itself says what was not done: the one place of that word."""
 

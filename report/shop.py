@@ -6,7 +6,7 @@ from pathlib import Path
 from ..design.lone_table import read_lone_table
 from ..design.row import Row
 from ..design.schema import Key, TableSpec
-from .seller_words import overstated
+from .seller_words import WITHOUT, overstated
 
 SHOP_FILE = "shop.toml"
 
@@ -48,7 +48,7 @@ def _shop(row: Row) -> Shop | None:
     for key in ("maker", "contact", "wording"):
         word = overstated(row.text(key) or "")
         if word is not None:
-            row.refuse(key, f"no '{word.word}' in a text for a listing", word.reason)
+            row.refuse(key, f"no '{word.word}' in a listing: {word.reason}", WITHOUT)
     if row.wrong:
         return None
     return Shop(

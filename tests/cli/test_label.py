@@ -135,6 +135,22 @@ def test_a_place_that_cannot_be_written_is_told_before_any_work(folder, capsys, 
     assert "Nothing was written" in err
 
 
+def test_the_name_of_the_file_says_its_format_unless_one_is_typed(folder, capsys):
+    assert run(capsys, "light.toml", "-o", "labels.csv")[0] == 0
+    assert len(rows((folder / "labels.csv").read_text(encoding="utf-8"))) == 1
+    assert run(capsys, "light.toml", "-o", "labels.json")[0] == 0
+    assert json.loads((folder / "labels.json").read_text(encoding="utf-8"))["short"]
+    assert run(capsys, "light.toml", "-o", "light.txt")[0] == 0
+    assert (folder / "light.txt").read_text(encoding="utf-8").startswith("Short, ")
+
+
+def test_a_design_is_never_written_over_by_its_own_text(folder, capsys):
+    status, out, err = run(capsys, "light.toml", "-o", "./light.toml", "--force")
+    assert (status, out) == (2, "")
+    assert "one of the designs" in err
+    assert (folder / "light.toml").read_text(encoding="utf-8") == HARBOUR_LIGHT
+
+
 def test_the_shop_is_read_once_and_its_faults_are_told_once(folder, capsys):
     (folder / "shop.toml").write_text("makr = 'Works'\n", encoding="utf-8")
     status, out, err = run(capsys, "light.toml", "block.toml")

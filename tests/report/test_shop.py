@@ -43,7 +43,7 @@ def test_all_faults_come_at_once_each_with_line_key_and_the_way_out(tmp_path):
     assert "'maker'" in found[0].hint
     assert "quote marks" in found[1].expected
     assert "'storm-proof'" in found[2].expected
-    assert "storm" in found[2].hint
+    assert "every storm" in found[2].expected
     assert "'contact'" in found[3].hint
 
 
