@@ -10,6 +10,7 @@ import pytest
 import verdict_designs
 
 from yardfast.cli import main
+from yardfast.cli.parser import COMMANDS
 
 
 @pytest.fixture
@@ -175,7 +176,7 @@ def test_files_that_are_no_designs_are_faults(folder, capsys, content):
         (["chek", "x"], "did you mean 'check'?"),
         (["grond"], "did you mean 'grounds'?"),
         (["harbour.toml"], "yardfast check harbour.toml"),
-        (["zzz"], "there are: new, check, draw, size, cuts, materials, grounds, fasteners"),
+        (["zzz"], f"there are: {', '.join(COMMANDS)}"),
         (["check"], "FILE"),
         (["check", "x.toml", "--formt"], "--formt"),
         (["check", "x.toml", "--format", "xml"], "xml"),
