@@ -41,7 +41,8 @@ class Limits:
     ``tipping_azimuth`` and ``sliding_azimuth`` (degrees) are where the governing wind comes from,
     ``tipping_line`` the index of the line that the whole tips about. ``ratio`` is the gust at the
     piece over the forecast gust. ``loose_tips`` and ``loose_slides`` name the loose part that goes
-    before the whole does, if one does.
+    before the whole does, if one does. ``act_at_piece`` is the gust at the piece to act at, not
+    rounded, infinite where there is none.
     """
 
     tipping: float | None
@@ -61,6 +62,17 @@ class Limits:
     ratio: float
     loose_tips: str | None = None
     loose_slides: str | None = None
+    act_at_piece: float = inf
+
+    def act_by_ratio(self, ratio: float) -> float | None:
+        """Return the forecast gust to act at, down to 5 mph, where a gust at the piece is so much.
+
+        ``ratio`` as `shelter_of_ground` gives it for other surroundings; None above 150 m/s.
+        """
+        gust = self.act_at_piece / ratio
+        if gust > GREATEST_GUST:
+            return None
+        return floor(gust / ACT_STEP + 1.0e-9) * ACT_STEP
 
 
 @dataclass(frozen=True)
@@ -97,7 +109,7 @@ def limits(
     high = least("heavy", 1.0 - COEFFICIENT_BAND)
     ratio = shelter_of_ground(site, standing.structure.height)
     push_height = min(standing.structure.height, PUSH_HEIGHT)
-    return Limits(
+    found = Limits(
         tipping=_stated(best.tipping),
         tipping_low=_stated(low.tipping),
         tipping_high=_stated(high.tipping),
@@ -106,7 +118,7 @@ def limits(
         sliding_high=_stated(high.sliding),
         forecast_tipping=_stated(best.tipping, ratio),
         forecast_sliding=_stated(best.sliding, ratio),
-        act=_act(best, low, ratio),
+        act=None,
         push=push_that_tips(standing, "typical", push_height),
         push_height=push_height,
         tipping_azimuth=float(exposed.azimuths[best.tipping_direction]),
@@ -115,7 +127,9 @@ def limits(
         ratio=ratio,
         loose_tips=best.loose_tips,
         loose_slides=best.loose_slides,
+        act_at_piece=_act_at_piece(best, low),
     )
+    return replace(found, act=found.act_by_ratio(ratio))
 
 
 def _sooner(whole: _Found, part: _Found, name: str) -> _Found:
@@ -187,13 +201,10 @@ def _least(
     )
 
 
-def _act(best: _Found, low: _Found, ratio: float) -> float | None:
-    """Return the forecast gust to act at: the lower of low end and reserve, down to 5 mph."""
+def _act_at_piece(best: _Found, low: _Found) -> float:
+    """Return the gust at the piece to act at: the lower of low end and reserve."""
     reserve = sqrt(RESERVE)
-    gust = min(low.tipping, low.sliding, best.tipping / reserve, best.sliding / reserve) / ratio
-    if gust > GREATEST_GUST:
-        return None
-    return floor(gust / ACT_STEP + 1.0e-9) * ACT_STEP
+    return min(low.tipping, low.sliding, best.tipping / reserve, best.sliding / reserve)
 
 
 def _stated(gust: float, ratio: float = 1.0) -> float | None:

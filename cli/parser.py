@@ -15,12 +15,13 @@ yardfast {__version__}: will it stand in the wind, and what holds it down?
   yardfast check *.toml        several at a glance
   yardfast draw FILE --text    what was read, as a small drawing
   yardfast size FILE.toml      what holds it: foot, weight, anchors, height
+  yardfast sheet FILE -o OUT.pdf   the stability sheet for a buyer
   yardfast materials           what a material's name means
   yardfast grounds             what a ground's name means
   yardfast COMMAND --help      more, with an example
 """
 
-COMMANDS = ("new", "check", "draw", "size", "materials", "grounds")
+COMMANDS = ("new", "check", "draw", "size", "sheet", "materials", "grounds")
 
 
 class Arguments(argparse.Namespace):
@@ -70,6 +71,7 @@ def _parser() -> argparse.ArgumentParser:
     _add_check(_command(add, "check", "the verdict on one design file or several", _check))
     _add_size(_command(add, "size", "what holds a piece down, each way alone", _size))
     _add_draw(_command(add, "draw", "what was read, as a small drawing", _draw))
+    _add_sheet(_command(add, "sheet", "the stability sheet on paper, for the buyer", _sheet))
     for name, what in (("materials", _materials), ("grounds", _grounds)):
         each = _command(add, name, f"what each {name[:-1]}'s name means, with sources", what)
         _add_format(each)
@@ -81,6 +83,7 @@ _EXAMPLES = {
     "check": "yardfast check light.toml --engineer",
     "draw": "yardfast draw light.toml --text",
     "size": "yardfast size light.toml --write heavy.toml --remedy ballast",
+    "sheet": "yardfast sheet light.toml -o light.pdf",
     "materials": "yardfast materials",
     "grounds": "yardfast grounds --format json",
 }
@@ -141,6 +144,17 @@ def _add_draw(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("-o", "--output", metavar="OUT.svg", help="a picture: not yet")
 
 
+def _add_sheet(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("file", metavar="FILE", help="a design file, .toml")
+    parser.add_argument(
+        "-o", "--output", metavar="OUT.pdf", required=True, help="where to write it"
+    )
+    parser.add_argument(
+        "--paper", choices=("a4", "letter"), help="a4 for metric designs, letter for imperial ones"
+    )
+    parser.add_argument("--force", action="store_true", help="write over a file that exists")
+
+
 def _add_size(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("file", nargs="?", metavar="FILE", help="a design file, .toml")
     _add_format(parser)
@@ -183,6 +197,12 @@ def _draw(arguments: Arguments) -> int:
 
 def _size(arguments: Arguments) -> int:
     from .size import run  # noqa: PLC0415
+
+    return run(arguments)
+
+
+def _sheet(arguments: Arguments) -> int:
+    from .sheet import run  # noqa: PLC0415
 
     return run(arguments)
 

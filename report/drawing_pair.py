@@ -1,0 +1,52 @@
+"""Elevation and plan side by side, to one scale, as large as a frame of the page allows."""
+
+from dataclasses import dataclass
+
+from ..checks.examination import Examination
+from .drawing_elevation import Elevation
+from .drawing_plan import Plan
+from .drawing_scale import Scale, largest
+from .paper import Paper
+
+_BETWEEN = 4.0
+
+
+@dataclass(frozen=True)
+class Pair:
+    """Both views on one paper, and their scale."""
+
+    paper: Paper
+    scale: Scale
+
+
+def pairs(examination: Examination, width: float, heights: list[float]) -> list[Pair]:
+    """Return the views for frames of ``width`` mm and each of the heights, the tallest first.
+
+    A height that gives no smaller a scale than the one before it is left out.
+    """
+    elevation, plan = Elevation(examination), Plan(examination)
+    metric = examination.design.units == "metric"
+
+    legend = plan.legend(width)
+
+    def fits(scale: Scale, height: float) -> bool:
+        front, above = elevation.paper(scale, arm=False), plan.paper(scale)
+        across = front.width + _BETWEEN + above.width
+        return across <= width and max(front.height, above.height) + legend.height <= height
+
+    def found(scale: Scale) -> Pair:
+        front, above = elevation.paper(scale, arm=False), plan.paper(scale)
+        height = max(front.height, above.height)
+        paper = Paper(width, height + legend.height)
+        spare = max(width - front.width - _BETWEEN - above.width, 0.0) / 3.0
+        paper.place(front, (spare, height - front.height))
+        beside = 2.0 * spare + front.width + _BETWEEN
+        paper.place(above, (beside, 0.5 * (height - above.height)))
+        paper.place(legend, (0.0, height))
+        return Pair(paper, scale)
+
+    scales = dict.fromkeys(
+        largest(metric, lambda scale, height=height: fits(scale, height))
+        for height in sorted(heights, reverse=True)
+    )
+    return [found(scale) for scale in scales]
