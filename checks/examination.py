@@ -1,6 +1,7 @@
 """The whole examination of a design: structure, wind, checks, limits and remedies in one result."""
 
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 
@@ -12,7 +13,8 @@ from ..loads.methods import Method, method_of
 from ..loads.site import Site
 from ..loads.wind import Actions, Exposed, expose, joined, minimum_actions, wind_actions
 from ..materials import grounds
-from .anchored import check_held, hold_of, sideways_held
+from .anchor_choice import AnchorChoice, Loaded, choose_anchors
+from .anchored import check_tied
 from .ballasted import with_ballast
 from .bearing import check_bearing
 from .given_loads import check_given_load, given_loads
@@ -60,11 +62,22 @@ class Examination:
     standing: Standing
     factors: Factors
     wind: DesignWind
+    actions: Actions
     checks: tuple[Check, ...]
     free: tuple[Check, Check]
     held: Held
     limits: Limits
     remedies: Remedies
+
+    @property
+    def loaded(self) -> Loaded:
+        """Return what has to be held, for choosing what holds it."""
+        return Loaded(self.design, self.standing, self.actions, self.factors)
+
+    @cached_property
+    def anchors(self) -> AnchorChoice | None:
+        """Return the fewest and plainest anchors that hold it; None where none do."""
+        return choose_anchors(self.loaded)
 
     @property
     def overturning(self) -> Check:
@@ -105,11 +118,10 @@ def examine(design: Design) -> Examination:
     used = factors(site)
     held = held_by(design, structure, standing.ground)
     free = check_overturning(standing, actions, used), check_sliding(standing, actions, used)
-    checks = [
-        *(_held_checks(held, standing, actions, used) if held else free),
-        check_bearing(standing, actions, used, hold_of(held, standing, used) if held else None),
-        *(check_held(held, standing, actions, used) if held else ()),
-    ]
+    if held:
+        checks = check_tied(held, standing, actions, used)
+    else:
+        checks = [*free, check_bearing(standing, actions, used)]
     pushed = check_push(standing, used, site.people)
     checks += [pushed] if pushed else []
     loose = loose_parts(structure, standing.ground, standing.slope)
@@ -125,21 +137,12 @@ def examine(design: Design) -> Examination:
         standing=standing,
         factors=used,
         wind=wind,
+        actions=actions,
         checks=tuple(checks),
         free=free,
         held=held,
         limits=limits(standing, exposed, site, tuple(zip(loose, its_own, strict=True))),
         remedies=remedies(standing, actions, used, slides=not free[1].passes),
-    )
-
-
-def _held_checks(
-    held: Held, standing: Standing, actions: Actions, used: Factors
-) -> tuple[Check, Check]:
-    """Return overturning and sliding with what holds the piece down."""
-    return (
-        check_overturning(standing, actions, used, hold_of(held, standing, used)),
-        check_sliding(standing, actions, used, sideways_held(held, used)),
     )
 
 
