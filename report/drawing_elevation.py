@@ -41,6 +41,11 @@ class Elevation:
         every = np.concatenate([along, *areas])
         return float(every.min()), float(every.max())
 
+    @property
+    def size(self) -> tuple[float, float]:
+        """Return how wide and high the piece itself is, in m."""
+        return self.reach[1] - self.reach[0], self.examination.structure.height
+
     def paper(self, scale: Scale, arm: bool = True) -> Paper:
         """Return the elevation to a scale; ``arm`` with the balance point's way to the edge."""
         g, mm = self.governing, scale.mm

@@ -1,6 +1,9 @@
 """Elevation and plan side by side, to one scale, as large as a frame of the page allows."""
 
 from dataclasses import dataclass
+from functools import cache
+
+import numpy as np
 
 from ..checks.examination import Examination
 from .drawing_elevation import Elevation
@@ -29,13 +32,22 @@ def pairs(examination: Examination, width: float, heights: list[float]) -> list[
 
     legend = plan.legend(width)
 
+    sizes = np.array([elevation.size, plan.size])
+
+    @cache
+    def drawn(scale: Scale) -> tuple[Paper, Paper]:
+        return elevation.paper(scale, arm=False), plan.paper(scale)
+
     def fits(scale: Scale, height: float) -> bool:
-        front, above = elevation.paper(scale, arm=False), plan.paper(scale)
+        bare = sizes * scale.mm
+        if bare[:, 0].sum() > width or bare[:, 1].max() > height:
+            return False
+        front, above = drawn(scale)
         across = front.width + _BETWEEN + above.width
         return across <= width and max(front.height, above.height) + legend.height <= height
 
     def found(scale: Scale) -> Pair:
-        front, above = elevation.paper(scale, arm=False), plan.paper(scale)
+        front, above = drawn(scale)
         height = max(front.height, above.height)
         paper = Paper(width, height + legend.height)
         spare = max(width - front.width - _BETWEEN - above.width, 0.0) / 3.0

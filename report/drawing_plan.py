@@ -16,6 +16,7 @@ from .drawing_scale import Placed, Scale
 from .governing import Governing, governing
 from .paper import BOLD, FINE, LETTERS, PLAIN, THIN, Paper, points, stands, wide
 from .seen import Seen, from_above
+from .stand import Stand, stand_of
 from .words import over_what
 
 _DOT = 1.5
@@ -61,9 +62,12 @@ class Plan:
     @cached_property
     def suggested(self) -> Array:
         """Return where anchors are proposed (n, 2) in m; none where the design has its own."""
-        if self.examination.held:
+        found = self.examination
+        if found.held:
             return np.empty((0, 2))
-        return self._own(self.examination.remedies.stakes.points)
+        if stand_of(found) is Stand.ANCHOR and found.anchors is not None:
+            return self._own(found.anchors.held.anchors[-1].points)
+        return self._own(found.remedies.stakes.points)
 
     @cached_property
     def guys(self) -> list[tuple[Array, Array]]:
@@ -73,6 +77,12 @@ class Plan:
             for row in self.examination.held.guys
             for top, out in zip(row.tops, row.outward, strict=True)
         ]
+
+    @property
+    def size(self) -> tuple[float, float]:
+        """Return how wide and deep the piece with all that holds it is, in m."""
+        low, high = self._window()
+        return float(high[0] - low[0]), float(high[1] - low[1])
 
     def paper(self, scale: Scale) -> Paper:
         """Return the plan to a scale; what its marks mean stands in `legend`."""

@@ -3,9 +3,9 @@
 from dataclasses import replace
 from datetime import date
 
+from ..checks.anchor_table import AnchorRow, GuyRow
 from ..checks.examination import Examination
 from ..checks.given_loads import given_loads
-from ..checks.suited_anchor import suited_anchor
 from ..design.record_table import Record
 from ..design.shapes.rotor import Rotor
 from ..loads.methods import shelter_of_ground
@@ -17,8 +17,9 @@ from .headline import HEAVY, first_words, starts, tie_down
 from .held_words import holders, what_lacks
 from .not_checked import not_checked
 from .people_pull import people_pull
-from .remark import counted, joined
-from .stand import Stand, hold_down, stand_of
+from .remark import joined
+from .stand import Stand, stand_of
+from .tied_words import anchors_said, how_set
 
 _AROUND = {"C": "open ground", "B": "houses and trees all round", "D": "shore"}
 _MONTHS = (
@@ -116,7 +117,7 @@ def steps(examination: Examination, amounts: Amounts) -> list[str]:
         if bolts
         else "Cap the ends and flag them, so that nobody trips over or falls on one."
     )
-    return [call, _drive(examination, bolts), _test(examination, amounts), flag]
+    return [call, _drive(examination, amounts, bolts), _test(examination, amounts), flag]
 
 
 def worked_out_for(examination: Examination, amounts: Amounts) -> list[str]:
@@ -202,52 +203,34 @@ def _wind(examination: Examination, amounts: Amounts) -> str:
 
 
 def _proposed(examination: Examination, amounts: Amounts) -> str:
-    """Say how many anchors, where, what each has to hold, and which one would."""
-    stakes, kind = examination.remedies.stakes, hold_down(examination)
-    number = counted(len(stakes.points), kind, f"{kind}s")
-    pulls = [
-        f"{amounts.pull(pull)} {way}"
-        for pull, way in ((stakes.pull, "straight up"), (stakes.sideways, "sideways"))
-        if pull > 0.0
-    ]
-    each = f" each to hold {joined(pulls)}" if pulls else ""
-    said = f"{number[0].upper()}{number[1:]}, one at each {stakes.places},{each}."
-    found = suited_anchor(examination)
-    if found is not None:
-        said += f" The first listed that would: {found.name}, its head {_head(found)}."
-    if people_pull(examination) > stakes.pull:
-        said += " Enough for the wind, NOT for people pushing."
-    return said
+    """Say how many anchors of what, where, how set, and what each has to hold."""
+    if examination.anchors is None:
+        return ""
+    said = anchors_said(examination.anchors, examination, amounts)
+    if people_pull(examination) > examination.remedies.stakes.pull:
+        said += ", enough for the wind, NOT for people pushing"
+    return f"{said[0].upper()}{said[1:]}."
 
 
-def _head(anchor: anchors.Anchor) -> str:
-    """Return in a few words how an anchor's end grips the piece."""
-    return {
-        "plain": "plain: it holds sideways only",
-        "bent": "bent over the wood",
-        "washer": "a nut and a 2 in (50 mm) washer",
-        "cap": "a welded cap 2 in (50 mm) across",
-        "strap": "a steel strap over the foot, two screws each side",
-        "eye": "a welded eye, lashed tight to the foot",
-    }[anchor.head.name]
-
-
-def _drive(examination: Examination, bolts: bool) -> str:
+def _drive(examination: Examination, amounts: Amounts, bolts: bool) -> str:
     held = examination.held
-    if held.anchors or held.guys:
+    if held:
         rows = [
-            f"{counted(len(row.points), row.kind, row.kind)}, head {_head(anchors.find(row.kind))}"
-            for row in held.anchors
+            f"{len(row.points)} of {row.kind}, {how_set(own, amounts)}"
+            for row, own in zip(held.anchors, examination.design.several(AnchorRow), strict=True)
         ]
-        rows += [counted(len(row.tops), "guy") for row in held.guys]
+        rows += [
+            f"{len(row.tops)} guys of {own.line} to {own.anchor}"
+            for row, own in zip(held.guys, examination.design.several(GuyRow), strict=True)
+        ]
         return f"{'Set' if bolts else 'Drive'} what is drawn, at the black dots: {'; '.join(rows)}."
     if bolts:
         return "Drill and set one at each dot, into a sound slab, through the foot."
-    found = suited_anchor(examination)
-    how = _HOW.get(found.group if found is not None else "stake", "Drive one")
-    lashed = found is not None and found.head.name == "eye"
-    then = "and lash its eye down tight" if lashed else "until its head bears down on it"
-    return f"{how} at each dot, plumb, through the foot or tight against it, {then}."
+    choice = examination.anchors if stand_of(examination) is Stand.ANCHOR else None
+    if choice is None:
+        return "Drive one at each dot, plumb, tight against the foot, its head bearing down on it."
+    how = _HOW.get(anchors.find(choice.row.kind).group, "Drive one")
+    return f"{how} at each dot, plumb, tight against the foot, {how_set(choice.row, amounts)}."
 
 
 def _test(examination: Examination, amounts: Amounts) -> str:
