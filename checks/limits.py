@@ -94,8 +94,8 @@ def limits(
     A ``loose`` part, with what it alone offers the wind, that goes sooner than the whole sets them.
     """
     density = air_density(site)
-    whole = _stages(standing, exposed)
-    parts = [(one, _stages(one.standing, alone, one)) for one, alone in loose]
+    whole = stages(standing, exposed)
+    parts = [(one, stages(one.standing, alone, one)) for one, alone in loose]
 
     def least(weighing: Weighing, strength: float) -> _Found:
         found = _least(standing, whole, weighing, strength, density)
@@ -152,7 +152,7 @@ def _sooner(whole: _Found, part: _Found, name: str) -> _Found:
 
 
 @dataclass(frozen=True)
-class _Stage:
+class Stage:
     """Actions of 1 Pa that hold between two pressures, and friction's share in each."""
 
     actions: Actions
@@ -161,12 +161,12 @@ class _Stage:
     high: float
 
 
-def _stages(standing: Standing, exposed: Exposed, loose: Loose | None = None) -> list[_Stage]:
+def stages(standing: Standing, exposed: Exposed, loose: Loose | None = None) -> list[Stage]:
     """Return the ranges of pressure between which the round sections switch, lowest first."""
     ones = np.ones(len(exposed.limit))
     switches = np.unique(exposed.limit[np.isfinite(exposed.limit)])
     bounds = [0.0, *switches.tolist(), inf]
-    stages: list[_Stage] = []
+    found: list[Stage] = []
     for low, high in pairwise(bounds):
         actions = wind_actions(
             exposed,
@@ -178,12 +178,12 @@ def _stages(standing: Standing, exposed: Exposed, loose: Loose | None = None) ->
         )
         if loose is not None:
             actions = loose.about_its_foot(actions)
-        stages.append(_Stage(actions, resistance_share(standing, actions), low, high))
-    return stages
+        found.append(Stage(actions, resistance_share(standing, actions), low, high))
+    return found
 
 
 def _least(
-    standing: Standing, stages: list[_Stage], weighing: Weighing, strength: float, density: float
+    standing: Standing, stages: list[Stage], weighing: Weighing, strength: float, density: float
 ) -> _Found:
     """Return the least gusts; force is not monotone in gust, so every range is tried."""
     tipping, sliding = (inf, 0, 0), (inf, 0)

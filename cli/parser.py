@@ -70,7 +70,7 @@ def _parser() -> argparse.ArgumentParser:
     _add_new(_command(add, "new", "a starting file, by questions", _new))
     _add_check(_command(add, "check", "the verdict on one design file or several", _check))
     _add_size(_command(add, "size", "what holds a piece down, each way alone", _size))
-    _add_draw(_command(add, "draw", "what was read, as a small drawing", _draw))
+    _add_draw(_command(add, "draw", "the drawing: elevation, plan, gusts by side", _draw))
     _add_sheet(_command(add, "sheet", "the stability sheet on paper, for the buyer", _sheet))
     for name, what in (("materials", _materials), ("grounds", _grounds)):
         each = _command(add, name, f"what each {name[:-1]}'s name means, with sources", what)
@@ -81,7 +81,7 @@ def _parser() -> argparse.ArgumentParser:
 _EXAMPLES = {
     "new": "yardfast new tower -o light.toml",
     "check": "yardfast check light.toml --engineer",
-    "draw": "yardfast draw light.toml --text",
+    "draw": "yardfast draw light.toml -o light.svg",
     "size": "yardfast size light.toml --write heavy.toml --remedy ballast",
     "sheet": "yardfast sheet light.toml -o light.pdf",
     "materials": "yardfast materials",
@@ -141,7 +141,10 @@ def _add_new(parser: argparse.ArgumentParser) -> None:
 def _add_draw(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("file", metavar="FILE", help="a design file, .toml")
     parser.add_argument("--text", action="store_true", help="in characters, 80 columns wide")
-    parser.add_argument("-o", "--output", metavar="OUT.svg", help="a picture: not yet")
+    parser.add_argument(
+        "-o", "--output", metavar="OUT.svg", help="a picture to scale: .svg, .png or .pdf"
+    )
+    _add_paper(parser)
 
 
 def _add_sheet(parser: argparse.ArgumentParser) -> None:
@@ -149,6 +152,10 @@ def _add_sheet(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "-o", "--output", metavar="OUT.pdf", required=True, help="where to write it"
     )
+    _add_paper(parser)
+
+
+def _add_paper(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--paper", choices=("a4", "letter"), help="a4 for metric designs, letter for imperial ones"
     )

@@ -67,11 +67,16 @@ class Paper:
             self._add(f'<path fill-rule="evenodd" d="{"".join(rings)}"', width, dashes, fill)
 
     def circle(
-        self, centre: Point, radius: float, fill: str = "white", width: float = PLAIN
+        self,
+        centre: Point,
+        radius: float,
+        fill: str = "white",
+        width: float = PLAIN,
+        dashes: str = "",
     ) -> None:
         """Draw a circle."""
         x, y = centre
-        self._add(f'<circle cx="{_n(x)}" cy="{_n(y)}" r="{_n(radius)}"', width, fill=fill)
+        self._add(f'<circle cx="{_n(x)}" cy="{_n(y)}" r="{_n(radius)}"', width, dashes, fill)
 
     def arrow(self, start: Point, end: Point, width: float = PLAIN, head: float = 2.2) -> None:
         """Draw a line with a filled head at its end."""

@@ -191,11 +191,13 @@ def test_alone_it_prints_a_short_menu(capsys):
     assert main([]) == 0
     out = capsys.readouterr().out
     assert len(out.splitlines()) < 12
-    for command in ("new", "check", "draw", "size", "materials", "grounds"):
+    for command in ("new", "check", "draw", "size", "sheet", "materials", "grounds"):
         assert f"yardfast {command}" in out
 
 
-@pytest.mark.parametrize("command", ["new", "check", "draw", "size", "materials", "grounds"])
+@pytest.mark.parametrize(
+    "command", ["new", "check", "draw", "size", "sheet", "materials", "grounds"]
+)
 def test_every_command_has_help_with_an_example(capsys, command):
     assert main([command, "--help"]) == 0
     assert f"Example: yardfast {command}" in " ".join(capsys.readouterr().out.split())

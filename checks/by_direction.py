@@ -1,0 +1,37 @@
+"""The least gust that tips a piece as it stands, for each direction that the wind comes from."""
+
+import numpy as np
+
+from ..design.shapes.shape import Array
+from ..loads.methods import air_density
+from .examination import Examination
+from .limits import GREATEST_GUST, Stage, stages
+from .loose import loose_parts
+from .overturning import tipping_pressures
+from .standing import Standing
+
+
+def tipping_gusts(examination: Examination) -> Array:
+    """Return gusts (D,) in m/s at the piece, along the wind's azimuths; infinite above 150 m/s.
+
+    As the limits are: best estimate, typical weight, without anchors; a loose part that goes before
+    the whole counts. The least of them is the limit.
+    """
+    structure, standing = examination.structure, examination.standing
+    least = _least(standing, stages(standing, examination.exposed))
+    for loose in loose_parts(structure, standing.ground, standing.slope):
+        alone = loose.exposed(structure, examination.site.sheltering)
+        least = np.minimum(least, _least(loose.standing, stages(loose.standing, alone, loose)))
+    gusts = np.sqrt(2.0 * least / air_density(examination.site))
+    return np.where(gusts <= GREATEST_GUST, gusts, np.inf)
+
+
+def _least(standing: Standing, ranges: list[Stage]) -> Array:
+    """Return the least pressure (D,) in Pa that tips; every range is tried, as in the limits."""
+    return np.min(
+        [
+            tipping_pressures(standing, one.actions, "typical", one.low, one.high).min(axis=(1, 2))
+            for one in ranges
+        ],
+        axis=0,
+    )
