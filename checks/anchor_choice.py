@@ -26,6 +26,9 @@ THROUGH = 0.040
 """A bolt goes through the foot, so far in m from its edge; all else stands against its outside:
 judgement."""
 
+ROOM = 1.5
+"""Least distance between the middles of anchors over the widest part of one: judgement."""
+
 _NAME = "anchors"
 
 
@@ -96,12 +99,23 @@ def choose_anchors(piece: Loaded) -> AnchorChoice | None:
             held = piece.held_with(with_anchors(piece.design, row))
             if pulls is None:
                 pulls = anchor_pulls(held, piece.standing, piece.actions, piece.factors)
-            if not _may_hold(held.anchors[-1].holds, pulls, piece.factors.soil):
+            if not _fits(held, kind) or not _may_hold(
+                held.anchors[-1].holds, pulls, piece.factors.soil
+            ):
                 continue
             checks = piece.tied(held)
             if all(check.passes for check in checks):
                 return AnchorChoice(row, places, held, tuple(checks))
     return None
+
+
+def _fits(held: Held, kind: str) -> bool:
+    """Return whether anchors of a kind find room: as far apart as half again their own width."""
+    anchor = kinds.find(kind)
+    wide = max(anchor.diameter or 0.0, anchor.plate or 0.0)
+    apart = np.linalg.norm(held.points[:, None] - held.points[None], axis=-1)
+    np.fill_diagonal(apart, np.inf)
+    return float(apart.min()) >= ROOM * wide
 
 
 def _may_hold(holds: Holding, pulls: tuple[float, float], soil: float) -> bool:

@@ -3,13 +3,14 @@
 from math import ceil, isfinite
 
 from ..checks.examination import Examination
+from ..checks.guy_choice import choose_guys
 from .amounts import Amounts
 from .asked_wind import to_spare
 from .lines import Line, wrapped
 from .people_pull import people_pull
 from .remark import counted
 from .stand import Stand, hold_down, most, stand_of, width_helps
-from .tied_words import anchors_said
+from .tied_words import anchors_said, guys_said
 
 _LABEL = 12
 _LABELS = {"stake": "stakes", "ground anchor": "anchors", "bolt": "bolts"}
@@ -26,6 +27,8 @@ def ways(examination: Examination, amounts: Amounts) -> list[Line]:
     found = wrapped(f"Hold it one of these ways (worked out for {wind}{spare})", rest="  ")
     found += way(_LABELS[hold_down(examination)], _stakes(examination, amounts))
     found += _against_people(examination, amounts)
+    if examination.anchors is None and (guys := choose_guys(examination.loaded)) is not None:
+        found += way("guys", guys_said(guys, amounts))
     found += way("weight", _weight(examination, amounts))
     found += way("wider foot", _width(examination, amounts))
     return found
@@ -54,7 +57,7 @@ def _test(examination: Examination, amounts: Amounts) -> str:
 def _stakes(examination: Examination, amounts: Amounts) -> str:
     if examination.anchors is None:
         pull = amounts.pull(examination.remedies.stakes.pull)
-        return f"no: {pull} up each is more than the anchors known here hold in this ground"
+        return f"no: {pull} up each is more than anchors this near each other hold here"
     said = anchors_said(examination.anchors, examination, amounts)
     return said + _test(examination, amounts)
 
