@@ -152,6 +152,9 @@ def _add_sheet(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "-o", "--output", metavar="OUT.pdf", required=True, help="where to write it"
     )
+    parser.add_argument(
+        "--full", action="store_true", help="the whole calculation instead, step by step"
+    )
     _add_paper(parser)
 
 

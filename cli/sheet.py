@@ -5,8 +5,8 @@ from argparse import Namespace
 from ..checks.examination import examine
 from ..checks.inputs import read
 from ..design.faults import DesignError
+from ..design.model import Design
 from ..report.faults import clean, fault_lines
-from ..report.sheet import sheet
 from ..report.typeset import NoTypesetterError
 from . import screen
 from .writing import unwritable, write
@@ -21,7 +21,7 @@ def run(arguments: Namespace) -> int:
     try:
         design = read(arguments.file)
         paper = arguments.paper or ("a4" if design.units == "metric" else "letter")
-        page = sheet(examine(design), paper)
+        page = _page(design, paper, arguments.full)
     except DesignError as wrong:
         screen.complain(fault_lines(wrong.faults))
         return WRONG
@@ -29,8 +29,20 @@ def run(arguments: Namespace) -> int:
         return _refuse(str(missing))
     if problem := write(arguments.output, page, arguments.force):
         return _refuse(problem)
-    print(f"{clean(arguments.output)} is written: one page, {paper}.")
+    what = "the calculation" if arguments.full else "one page"
+    print(f"{clean(arguments.output)} is written: {what}, {paper}.")
     return WRITTEN
+
+
+def _page(design: Design, paper: str, full: bool) -> bytes:
+    """Return the sheet for a buyer, or the calculation for whoever follows each number."""
+    if full:
+        from ..report.calculation import calculation  # noqa: PLC0415 - the sheet does without
+
+        return calculation(examine(design), paper)
+    from ..report.sheet import sheet  # noqa: PLC0415
+
+    return sheet(examine(design), paper)
 
 
 def _refuse(message: str) -> int:

@@ -29,7 +29,8 @@ class Exposed:
     ``arm`` (bodies, D) its turning arm about the origin in m (counter-clockwise), ``up`` its
     height in m. ``case`` (bodies, S) multiplies the force in each sign case and ``shift``
     (bodies, S, D) turns it about the board's middle, in m; ``rise`` (bodies,) lifts it.
-    ``centroid`` (bodies,) is the height at which each body's pressure is taken.
+    ``area`` (bodies, D) is the visible area in m2 itself, and ``pressure_height`` (bodies,) the
+    height at which each body's pressure is taken.
     """
 
     azimuths: Array
@@ -50,6 +51,7 @@ class Exposed:
     breadth: Array
     pressure_height: Array
     height: float
+    area: Array
 
 
 @dataclass(frozen=True)
@@ -134,6 +136,7 @@ def expose(
         breadth=breadth(outline),
         pressure_height=_pressure_heights(bodies, coefficients, visible),
         height=structure.height,
+        area=visible.area,
     )
 
 
