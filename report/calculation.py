@@ -18,7 +18,7 @@ from .drawing_polar import polar
 from .fingerprint import fingerprint
 from .headline import headline
 from .not_checked import not_checked
-from .sheet_words import day, records
+from .sheet_words import day, records, within
 from .sources import sources
 from .stand import Stand, stand_of
 from .tied_words import anchors_said
@@ -59,6 +59,7 @@ def calculation_object(examination: Examination, paper: str) -> dict[str, Any]:
         "paper": PAPERS[paper][2],
         "margin": MARGIN,
         "name": design.name,
+        "short": within(design.name, 60),
         "facts": f"{shape_words(examination)}, {amounts.length(structure.height)} tall, "
         f"{amounts.mass(structure.mass('typical'))}",
         "marks": [f"{mark}: {value}" for mark, value in marks if value],

@@ -31,7 +31,8 @@ def typeset(
     except ImportError:
         raise NoTypesetterError from None
     found = typst.compile(
-        (_FOLDER / f"{template}.typ").read_bytes(),
+        str(_FOLDER / f"{template}.typ"),
+        root=str(_FOLDER),
         format=kind,
         ppi=ppi,
         ignore_system_fonts=True,
