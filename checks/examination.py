@@ -8,10 +8,11 @@ import numpy as np
 from ..design.model import Design
 from ..design.shapes.shape import Array
 from ..design.structure import Structure, build_structure
+from ..loads.actions import Actions, joined, minimum_actions, wind_actions
 from ..loads.combinations import Factors, factors
+from ..loads.exposed import Exposed, expose
 from ..loads.methods import Method, method_of
 from ..loads.site import Site
-from ..loads.wind import Actions, Exposed, expose, joined, minimum_actions, wind_actions
 from ..materials import grounds
 from .anchor_choice import AnchorChoice, Loaded, choose_anchors
 from .anchored import check_tied
