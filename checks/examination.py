@@ -1,6 +1,7 @@
 """The whole examination of a design: structure, wind, checks, limits and remedies in one result."""
 
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 
@@ -12,14 +13,15 @@ from ..loads.methods import Method, method_of
 from ..loads.site import Site
 from ..loads.wind import Actions, Exposed, expose, joined, minimum_actions, wind_actions
 from ..materials import grounds
-from .anchored import check_held, hold_of, sideways_held
+from .anchor_choice import AnchorChoice, Loaded, choose_anchors
+from .anchored import check_tied
 from .ballasted import with_ballast
 from .bearing import check_bearing
 from .given_loads import check_given_load, given_loads
 from .held import Held, held_by
 from .judging import Check
 from .limits import Limits, limits
-from .local_wind import local_wind
+from .local_wind import LocalWind, local_wind
 from .loose import check_loose, loose_parts
 from .member_check import Members
 from .members import check_members, posts_to_judge
@@ -27,6 +29,7 @@ from .overturning import check_overturning
 from .people import check_push
 from .posts import exposed_posts
 from .remedies import Remedies, remedies
+from .seam_demands import Seams, seams_of
 from .sliding import check_sliding
 from .standing import Standing
 
@@ -64,12 +67,24 @@ class Examination:
     standing: Standing
     factors: Factors
     wind: DesignWind
+    actions: Actions
     checks: tuple[Check, ...]
     free: tuple[Check, Check]
     held: Held
     members: Members
+    seams: tuple[Seams, ...]
     limits: Limits
     remedies: Remedies
+
+    @property
+    def loaded(self) -> Loaded:
+        """Return what has to be held, for choosing what holds it."""
+        return Loaded(self.design, self.standing, self.actions, self.factors)
+
+    @cached_property
+    def anchors(self) -> AnchorChoice | None:
+        """Return the fewest and plainest anchors that hold it; None where none do."""
+        return choose_anchors(self.loaded)
 
     @property
     def overturning(self) -> Check:
@@ -110,11 +125,10 @@ def examine(design: Design) -> Examination:
     used = factors(site)
     held = held_by(design, structure, standing.ground)
     free = check_overturning(standing, actions, used), check_sliding(standing, actions, used)
-    checks = [
-        *(_held_checks(held, standing, actions, used) if held else free),
-        check_bearing(standing, actions, used, hold_of(held, standing, used) if held else None),
-        *(check_held(held, standing, actions, used) if held else ()),
-    ]
+    if held:
+        checks = check_tied(held, standing, actions, used)
+    else:
+        checks = [*free, check_bearing(standing, actions, used)]
     pushed = check_push(standing, used, site.people)
     checks += [pushed] if pushed else []
     loose = loose_parts(structure, standing.ground, standing.slope)
@@ -122,7 +136,8 @@ def examine(design: Design) -> Examination:
     its_actions = [_design_wind(alone, method)[1] for alone in its_own]
     checks += check_loose(loose, its_actions, used)
     checks += [check_given_load(standing, load, used, site) for load in given_loads(design)]
-    members = _members(structure, exposed, method, site, used)
+    local = local_wind(structure, exposed, method)
+    members = _members(structure, local, method, site, used)
     checks += [one.check for one in members.judged]
     return Examination(
         design=design,
@@ -132,17 +147,26 @@ def examine(design: Design) -> Examination:
         standing=standing,
         factors=used,
         wind=wind,
+        actions=actions,
         checks=tuple(checks),
         free=free,
         held=held,
         members=members,
+        seams=seams_of(
+            structure,
+            exposed,
+            local,
+            lambda offered: _design_wind(offered, method)[1],
+            used,
+            site.basis,
+        ),
         limits=limits(standing, exposed, site, tuple(zip(loose, its_own, strict=True))),
         remedies=remedies(standing, actions, used, slides=not free[1].passes),
     )
 
 
 def _members(
-    structure: Structure, exposed: Exposed, method: Method, site: Site, used: Factors
+    structure: Structure, local: LocalWind, method: Method, site: Site, used: Factors
 ) -> Members:
     """Return the strength of parts, posts under the wind on what they carry alone."""
     posts = [
@@ -154,18 +178,7 @@ def _members(
         )
         for group in posts_to_judge(structure)
     ]
-    local = local_wind(structure, exposed, method)
     return check_members(structure, posts, local, used, site.basis)
-
-
-def _held_checks(
-    held: Held, standing: Standing, actions: Actions, used: Factors
-) -> tuple[Check, Check]:
-    """Return overturning and sliding with what holds the piece down."""
-    return (
-        check_overturning(standing, actions, used, hold_of(held, standing, used)),
-        check_sliding(standing, actions, used, sideways_held(held, used)),
-    )
 
 
 def _design_wind(exposed: Exposed, method: Method) -> tuple[DesignWind, Actions]:

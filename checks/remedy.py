@@ -6,7 +6,9 @@ from math import inf
 
 from ..design.faults import DesignError
 from ..design.model import Design
+from .anchor_choice import AnchorChoice
 from .examination import Examination, examine
+from .guy_choice import GuyChoice
 from .judging import Check
 
 WIND_CHECKS = frozenset({"overturning", "sliding"})
@@ -21,7 +23,8 @@ class Reason(Enum):
     SINKS = "sinks"
     ANOTHER = "another check fails"
     ANCHORS_BREAK = "more than anchors hold"
-    NO_STRAIGHT_PULL = "the ground holds no stake straight up"
+    GUYS_BREAK = "no line or ground anchor holds it"
+    NO_PLACE = "nothing to tie guys to"
     NOTHING_UPRIGHT = "nothing upright to scale"
 
 
@@ -30,9 +33,10 @@ class Remedy:
     """One remedy alone: ``value`` in the SI ``unit``, None where there is none.
 
     ``governs`` names the check nearest its limit there, or the one that fails at the most that was
-    tried. ``design`` is the changed design and ``found`` what was found of it; None for anchors.
-    ``part`` names the foot that is widened, or is None where one is added. ``utmost`` is the most
-    (of height and wind the least) that was tried in vain.
+    tried. ``design`` is the changed design and ``found`` what was found of it. ``anchors`` and
+    ``guys`` are what was chosen, ``value`` then the pull on each. ``part`` names the foot that is
+    widened, or is None where one is added. ``utmost`` is the most (of height and wind the least)
+    that was tried in vain.
     """
 
     kind: str
@@ -45,6 +49,8 @@ class Remedy:
     found: Examination | None = None
     part: str | None = None
     utmost: float | None = None
+    anchors: AnchorChoice | None = None
+    guys: GuyChoice | None = None
 
 
 def needed(before: Examination) -> frozenset[str]:

@@ -62,11 +62,6 @@ def _problem(arguments: Namespace) -> str:
         return "--write goes with a FILE; for a kind there is  yardfast new"
     if arguments.remedy not in KINDS:
         return _unknown_remedy(arguments.remedy)
-    if arguments.remedy == "anchors":
-        return (
-            "anchors cannot be written yet: the sizes are told by  yardfast size FILE; put them "
-            "in the file yourself"
-        )
     return _unwritable(Path(arguments.write))
 
 
@@ -87,7 +82,7 @@ def _write(arguments: Namespace) -> int:
         _say(f"{kind} alone is no remedy: {why(before, remedy)}. Nothing was written.")
         return NONE
     try:
-        text = changed_text(design, remedy.design)
+        text = changed_text(design, remedy.design, file.parent)
         read_text(text, arguments.write)
         with file.open("x", encoding="utf-8", newline="\n") as opened:
             opened.write(text)

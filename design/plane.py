@@ -90,6 +90,21 @@ def hull(points: Array) -> BaseGeometry:
     return cast(BaseGeometry, _kernel.convex_hull(_kernel.multipoints(points)))
 
 
+def inset(ring: Array, distance: float) -> Array:
+    """Return the corners (k, 2) of a convex outline (k, 2) with each edge ``distance`` m inside.
+
+    Empty (0, 2) where nothing is left. Counter-clockwise, from the corner that was first.
+    """
+    if distance <= 0.0:
+        return ring
+    inner = Polygon(ring).buffer(-distance, join_style="mitre")
+    if inner.is_empty:
+        return np.empty((0, 2))
+    corners = ring_of(inner)
+    first = int(np.linalg.norm(corners - ring[0], axis=1).argmin())
+    return np.roll(corners, -first, axis=0)
+
+
 def ring_of(region: BaseGeometry) -> Array:
     """Return the corners (k, 2) of a polygon's outline, counter-clockwise, each once."""
     oriented = shapely.geometry.polygon.orient(cast(Polygon, region))

@@ -17,7 +17,7 @@ PREFIX = "member: "
 MEMORY = "memory"
 
 _NAMED = 6
-_NAMED_BRIEFLY = 3
+_NAMED_BRIEFLY = 2
 _WHY = {
     "no values": "no published strength of its stuff in this size is at hand",
     "no material": "its material is not named",

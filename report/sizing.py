@@ -14,10 +14,10 @@ from .asked_wind import asked, to_spare
 from .lines import WIDTH, Line, listed, wrapped
 from .not_checked import not_checked
 from .sizing_words import amount, gusts, past_which_it_slides, why
-from .stand import hold_down
+from .tied_words import anchors_said, guys_said
 
 _WORDS = {"overturning": "tipping", "sliding": "sliding"}
-_HOLDING = ("base width", "ballast", "anchors")
+_HOLDING = ("base width", "ballast", "anchors", "guys")
 _ROW = "  {:<11} {:<20} {:>5} {:>6} {:>6}  "
 _CURVE = "{:<2}{:<13} {:>6} {:>6} {:>6}"
 
@@ -88,8 +88,11 @@ def _remedy(sizing: Sizing, remedy: Remedy, amounts: Amounts) -> list[Line]:
         return wrapped(f"no: {why(sizing.found, remedy)}", f"  {remedy.kind:<11} ")
     if remedy.reason is Reason.NOT_NEEDED:
         return wrapped("none needed", f"  {remedy.kind:<11} ")
-    if remedy.kind == "anchors":
-        return wrapped(_anchors(sizing, remedy, amounts), f"  {remedy.kind:<11} ")
+    label = f"  {remedy.kind:<11} "
+    if remedy.anchors is not None:
+        return wrapped(anchors_said(remedy.anchors, sizing.found, amounts), label)
+    if remedy.guys is not None:
+        return wrapped(guys_said(remedy.guys, amounts), label)
     assert remedy.found is not None
     check = next(check for check in remedy.found.checks if check.name == remedy.governs)
     build = amount(remedy, amounts, remedy.value) + _BUILD[remedy.kind]
@@ -97,17 +100,6 @@ def _remedy(sizing: Sizing, remedy: Remedy, amounts: Amounts) -> list[Line]:
 
 
 _BUILD = {"base width": " across", "ballast": " fixed low", "height": " tall", "wind": " at most"}
-
-
-def _anchors(sizing: Sizing, remedy: Remedy, amounts: Amounts) -> str:
-    stakes = sizing.found.remedies.stakes
-    kind = hold_down(sizing.found)
-    said = (
-        f"{len(stakes.points)} {kind}s, one at each {stakes.places}: "
-        f"{amounts.pull(stakes.pull)} up and {amounts.pull(stakes.sideways)} sideways each"
-    )
-    reason = why(sizing.found, remedy)
-    return f"{said}; {reason}" if reason else said
 
 
 def _nearest(check: Check, amounts: Amounts) -> str:

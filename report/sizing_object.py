@@ -8,6 +8,7 @@ from ..checks.sizing import Sizing
 from .faults import clean
 from .fingerprint import fingerprint
 from .sizing_words import why
+from .tied_words import tied_object
 
 FORMAT = 1
 
@@ -28,6 +29,7 @@ def sizing_object(sizing: Sizing) -> Mapping[str, Any]:
                 "feasible": remedy.feasible,
                 "governs": remedy.governs,
                 "reason": why(sizing.found, remedy) or None,
+                **tied_object(remedy.anchors, remedy.guys),
             }
             for remedy in sizing.remedies
         ],

@@ -5,6 +5,7 @@ from enum import Enum
 from .. import references, units
 from ..checks.examination import Examination
 from ..checks.judging import Check
+from ..materials import anchors
 
 HOLDING = ("overturning", "sliding", "anchor", "anchor head", "guy")
 """Checks that fail where a piece is not held enough."""
@@ -61,7 +62,7 @@ def _unheld(examination: Examination) -> Stand | None:
         return Stand.SLIDES
     if not examination.needs_anchors:
         return None
-    if remedies.stakes.pull <= most("anchor pull"):
+    if examination.anchors is not None:
         return Stand.ANCHOR
     if remedies.ballast <= most("weight laid low") or width_helps(examination):
         return Stand.WEIGH
@@ -78,12 +79,11 @@ def width_helps(examination: Examination) -> bool:
 
 def hold_down(examination: Examination) -> str:
     """Return what kind of anchor is meant as a remedy: stake, ground anchor or bolt."""
-    ground, stakes = examination.standing.ground, examination.remedies.stakes
-    if not ground.stakes_possible:
+    if not examination.standing.ground.stakes_possible:
         return "bolt"
-    if stakes.pull <= 0.0 or (ground.straight_pull and stakes.pull <= most("stake pull")):
-        return "stake"
-    return "ground anchor"
+    choice = examination.anchors
+    staked = choice is not None and anchors.find(choice.row.kind).group == "stake"
+    return "stake" if staked else "ground anchor"
 
 
 def most(remedy: str) -> float:

@@ -31,6 +31,7 @@ KEYS = {
         "wind",
         "checks",
         "members",
+        "seams",
         "free_standing",
         "needs_anchors",
         "limits",
