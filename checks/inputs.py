@@ -8,8 +8,9 @@ from ..design.model import Design
 from ..loads.load_table import LOAD
 from ..loads.site_table import SITE
 from .anchor_table import ANCHOR, BALLAST, GUY
+from .joint_table import JOINT
 
-SPECS = (SITE, LOAD, ANCHOR, BALLAST, GUY)
+SPECS = (SITE, LOAD, ANCHOR, BALLAST, GUY, JOINT)
 """The tables that rooms beside ``design`` own."""
 
 

@@ -15,13 +15,26 @@ yardfast {__version__}: will it stand in the wind, and what holds it down?
   yardfast check *.toml        several at a glance
   yardfast draw FILE --text    what was read, as a small drawing
   yardfast size FILE.toml      what holds it: foot, weight, anchors, height
+  yardfast cuts FILE.toml      what to saw: panels, bevels, lumber, sheets
+  yardfast label FILE.toml     text for a listing
   yardfast materials           what a material's name means
   yardfast grounds             what a ground's name means
   yardfast fasteners           what a nail or screw holds in a wood
   yardfast COMMAND --help      more, with an example
 """
 
-COMMANDS = ("new", "check", "draw", "size", "materials", "grounds", "fasteners")
+COMMANDS = (
+    "new",
+    "check",
+    "draw",
+    "size",
+    "cuts",
+    "label",
+    "stale",
+    "materials",
+    "grounds",
+    "fasteners",
+)
 
 
 class Arguments(argparse.Namespace):
@@ -71,6 +84,9 @@ def _parser() -> argparse.ArgumentParser:
     _add_check(_command(add, "check", "the verdict on one design file or several", _check))
     _add_size(_command(add, "size", "what holds a piece down, each way alone", _size))
     _add_draw(_command(add, "draw", "what was read, as a small drawing", _draw))
+    _add_cuts(_command(add, "cuts", "what to saw and to buy for a piece", _cuts))
+    _add_label(_command(add, "label", "text for a listing, of one design or a folder", _label))
+    _add_stale(_command(add, "stale", "which printed sheets no longer hold", _stale))
     for name, what in (("materials", _materials), ("grounds", _grounds)):
         each = _command(add, name, f"what each {name[:-1]}'s name means, with sources", what)
         _add_format(each)
@@ -83,6 +99,9 @@ _EXAMPLES = {
     "check": "yardfast check light.toml --engineer",
     "draw": "yardfast draw light.toml --text",
     "size": "yardfast size light.toml --write heavy.toml --remedy ballast",
+    "cuts": "yardfast cuts light.toml -o pattern.svg",
+    "label": "yardfast label my-designs -o labels.csv",
+    "stale": "yardfast stale labels.csv",
     "materials": "yardfast materials",
     "grounds": "yardfast grounds --format json",
     "fasteners": "yardfast fasteners '8d common' --wood 'western redcedar'",
@@ -177,6 +196,40 @@ def _add_fasteners(parser: argparse.ArgumentParser) -> None:
     _add_format(parser)
 
 
+def _add_cuts(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("file", metavar="FILE", help="a design file, .toml")
+    _add_format(parser)
+    parser.add_argument(
+        "-o", "--output", metavar="OUT", help="write the full-size pattern: .svg or .dxf"
+    )
+    parser.add_argument("--force", action="store_true", help="write over a file that exists")
+
+
+def _add_label(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument(
+        "files", nargs="+", metavar="FILE", help="a design file, .toml, or a folder of them"
+    )
+    parser.add_argument(
+        "--format",
+        choices=("text", "csv", "json"),
+        help="text to copy, csv a row each for a spreadsheet, json for programs; left out: as the "
+        "name of OUT ends, else text",
+    )
+    parser.add_argument("-o", "--output", metavar="OUT", help="where to write it")
+    parser.add_argument("--force", action="store_true", help="write over a file that exists")
+
+
+def _add_stale(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument(
+        "printed",
+        nargs="+",
+        metavar="LABELS.csv",
+        help="a table that 'label --format csv' wrote; or FILE.toml and, behind it, the "
+        "fingerprint on its sheet",
+    )
+    _add_format(parser)
+
+
 def _new(arguments: Arguments) -> int:
     from .new import run  # noqa: PLC0415 - each start pays only for what it runs
 
@@ -197,6 +250,24 @@ def _draw(arguments: Arguments) -> int:
 
 def _size(arguments: Arguments) -> int:
     from .size import run  # noqa: PLC0415
+
+    return run(arguments)
+
+
+def _cuts(arguments: Arguments) -> int:
+    from .cuts import run  # noqa: PLC0415
+
+    return run(arguments)
+
+
+def _label(arguments: Arguments) -> int:
+    from .label import run  # noqa: PLC0415
+
+    return run(arguments)
+
+
+def _stale(arguments: Arguments) -> int:
+    from .stale import run  # noqa: PLC0415
 
     return run(arguments)
 

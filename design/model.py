@@ -44,7 +44,10 @@ class Part:
     ``contact`` is the kind that it rubs on the ground as (wood, steel, concrete, rubber),
     ``surface`` how smooth a round one is (smooth, rough, very rough). ``covering`` in kg/m2 lies
     on its outer slopes. A ``loose`` part only stands there by its weight. ``hangs_at`` is the
-    height in m of the hook from which it swings. ``grade`` is that of its lumber.
+    height in m of the hook from which it swings. ``grade`` is that of its lumber. It stands
+    ``embed`` m deep in the ground, in concrete ``encased`` m across where that is given,
+    ``constrained`` where paving holds it at the surface; where it ``may_move`` half an inch there,
+    the earth is asked for twice as much.
     """
 
     name: str
@@ -58,6 +61,10 @@ class Part:
     covering: float = 0.0
     loose: bool = False
     hangs_at: float | None = None
+    embed: float = 0.0
+    encased: float | None = None
+    constrained: bool = False
+    may_move: bool = False
     grade: str | None = None
 
 

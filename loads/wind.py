@@ -9,6 +9,7 @@ from numpy.typing import NDArray
 from ..design import plane
 from ..design.outlines import downwind_axes, lateral_axes, outlines
 from ..design.placing import Body
+from ..design.plane import Polygons
 from ..design.shapes.rotor import Rotor
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
@@ -20,7 +21,7 @@ from .uplift import Uplift, uplift
 from .visible import Faces, breadth, measure, silhouette, visible_outlines
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Exposed:
     """What a structure offers the wind from the azimuths (D,) in degrees, before any wind blows.
 
@@ -54,7 +55,7 @@ class Exposed:
     height: float
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Actions:
     """Forces of wind on the whole structure, any leading shape then (D, C): directions, cases.
 
@@ -84,26 +85,54 @@ class Actions:
         )
 
 
+@dataclass(frozen=True)
+class Bare:
+    """What the wind would find of each body alone: outlines, coefficients and suction.
+
+    Found once for a structure, however many of its parts are then looked at by themselves.
+    """
+
+    azimuths: Array
+    outline: Polygons
+    coefficients: tuple[Coefficient, ...]
+    suction: Uplift
+
+    @property
+    def solidity(self) -> Array:
+        """Return the solidity (bodies, D) of each body."""
+        return np.array([c.solidity for c in self.coefficients])
+
+
+def bare(structure: Structure, surfaces: Sequence[str | None]) -> Bare:
+    """Return what each body offers by itself; ``surfaces`` names each part's roughness or None."""
+    azimuths = wind_directions(structure)
+    angles = np.radians(azimuths)
+    outline = outlines(structure.bodies, angles)
+    coefficients = tuple(_coefficients(structure, angles, surfaces))
+    solidity = np.array([c.solidity for c in coefficients])
+    return Bare(azimuths, outline, coefficients, uplift(structure, outline, solidity, angles))
+
+
 def expose(
     structure: Structure,
     surfaces: Sequence[str | None],
     sheltering: bool,
     only: NDArray[np.bool_] | None = None,
+    each: Bare | None = None,
 ) -> Exposed:
     """Return what a structure offers the wind; ``surfaces`` names each part's roughness or None.
 
     ``only`` (bodies,) takes some of the bodies alone, as if nothing stood before or behind them.
+    ``each`` is what was found of each body before.
     """
-    azimuths = wind_directions(structure)
+    found = bare(structure, surfaces) if each is None else each
+    azimuths, outline, coefficients = found.azimuths, found.outline, found.coefficients
+    suction, solidity = found.suction, found.solidity
     angles = np.radians(azimuths)
     bodies = structure.bodies
-    outline = outlines(bodies, angles)
-    coefficients = _coefficients(structure, angles, surfaces)
-    solidity = np.array([c.solidity for c in coefficients])
     stack = [structure.stack[body.part] for body in bodies]
     hooks = [part.hangs_at for part in structure.design.parts]
     rank = np.array([np.maximum(c.below, c.above) for c in coefficients])
-    suction = uplift(structure, outline, solidity, angles)
     if only is not None:
         outline = plane.kept(np.broadcast_to(only[:, None], outline.shape), outline)
         suction = Uplift(suction.area * only[:, None], suction.moment * only[:, None, None])

@@ -4,6 +4,7 @@ from math import isfinite
 
 from ..checks.examination import MINIMUM, Examination
 from ..checks.judging import Check
+from .joint_words import joint_notes
 from .member_words import member_notes, member_of
 from .words import over_what, wind_on
 
@@ -27,6 +28,7 @@ def check_notes(examination: Examination, check: Check) -> tuple[str, ...]:
         _bare(check),
         _nothing_left(check),
         _remark(check),
+        *joint_notes(examination, check),
     ]
     if examination.site.method.startswith("ASCE") and check.name in ("overturning", "sliding"):
         found.append("A pass means that the map wind just does not tip it.")

@@ -3,11 +3,14 @@
 from shapely import Point, Polygon
 
 from ..checks.examination import Examination
-from .amounts import POUND, Amounts
+from ..units import POUND
+from .amounts import Amounts
 from .asked_wind import to_spare, wind_words
 from .held_words import hold_short, holders, what_lacks
+from .joint_words import failing_joints, names_of, uncovered
 from .member_words import weak_parts
 from .people_pull import people_pull
+from .posts_words import deeper, posts_said
 from .remark import counted, joined
 from .stand import Stand, hold_down, most, stand_of, width_helps
 
@@ -24,9 +27,14 @@ def headline(examination: Examination, amounts: Amounts) -> tuple[str, bool]:
             " The least wind of the standard, 16 psf on the whole outline, decides here: the "
             "answer does not follow the wind typed."
         )
+    said += _comes_apart(examination, stand)
     if stand not in (Stand.WEAK, Stand.IN_PART) and (weak := weak_parts(examination)):
         said += f" Not strong enough for that wind: {joined(weak)}."
-    return f"{said} {_starts(examination, amounts)}".strip(), stand in (Stand.STANDS, Stand.HELD)
+    return f"{said} {_starts(examination, amounts)}".strip(), stand in (
+        Stand.STANDS,
+        Stand.HELD,
+        Stand.PLANTED,
+    )
 
 
 def tie_down(examination: Examination) -> str:
@@ -40,6 +48,8 @@ def _first(examination: Examination, stand: Stand, amounts: Amounts) -> str:
     wind, spare = wind_words(examination, amounts), to_spare(examination)
     unchecked = f"not checked: {_first_unchecked(examination)}"
     how = f"is held down by {holders(examination)}" if examination.held else "stands untied"
+    if examination.posts is not None:
+        how = "stands by its posts"
     match stand:
         case Stand.FALLS:
             return (
@@ -92,6 +102,15 @@ def _first(examination: Examination, stand: Stand, amounts: Amounts) -> str:
             return (
                 f"HELD DOWN by {holders(examination)} for the {wind}, {spare}; {unchecked}.{alone}"
             )
+        case Stand.PLANTED:
+            posts = posts_said(examination, amounts)
+            return f"STANDS BY {posts}, in the {wind}, {spare}; {unchecked}."
+        case Stand.SHALLOW:
+            return (
+                f"SET IT DEEPER. {posts_said(examination, amounts).capitalize()}, "
+                f"{_give(examination)} way in the {wind}, {spare}: "
+                f"{deeper(examination, amounts)}."
+            )
         case Stand.STANDS:
             return f"STANDS UNTIED in the {wind}, {spare}; {unchecked}.{_above(examination)}"
 
@@ -107,7 +126,11 @@ def _above(examination: Examination) -> str:
 
 def _failing(examination: Examination) -> str:
     """Return what fails in part: ``its loose cap``, ``under 'bench'``, ``its post in strength``."""
-    said = {"load": "under the load '{}'", "member": "its {} in strength"}
+    said = {
+        "load": "under the load '{}'",
+        "member": "its {} in strength",
+        "joint": "its joint '{}'",
+    }
     found: dict[str, None] = {}
     for check in examination.checks:
         kind, _, name = check.name.partition(": ")
@@ -155,12 +178,27 @@ def _weigh(examination: Examination, amounts: Amounts) -> str:
     return f"{said[0].upper()}{said[1:]} would keep it where it stands."
 
 
+def _comes_apart(examination: Examination, stand: Stand) -> str:
+    """Say that joints fail, where the first sentences do not say so already."""
+    failing = failing_joints(examination)
+    if not failing or stand is Stand.IN_PART:
+        return ""
+    worst = f"the joint {names_of(failing[:1])}"
+    more = f" and {counted(len(failing) - 1, 'more')}" if len(failing) > 1 else ""
+    plain = "does" if len(failing) == 1 else "do"
+    return f" And {worst}{more} {plain} not hold in that wind: fasten better, see below."
+
+
 def _first_unchecked(examination: Examination) -> str:
-    return "joints" if len(examination.design.parts) > 1 else "strength of what it is made of"
+    if len(examination.design.parts) > 1 and not examination.joints:
+        return "joints"
+    return "some joints" if uncovered(examination) else "strength of what it is made of"
 
 
 def _starts(examination: Examination, amounts: Amounts) -> str:
     """Say at which forecast gust it slides and starts to tip, with the range."""
+    if examination.posts is not None:
+        return _gives_way(examination, amounts)
     limits = examination.limits
     tips, slides = limits.forecast_tipping, limits.forecast_sliding
     if limits.tipping is not None and limits.tipping <= 0.0:
@@ -179,3 +217,23 @@ def _starts(examination: Examination, amounts: Amounts) -> str:
         about = amounts.bare_gust(tips)
         return f"{untied} {first}starts to tip at about {about} {spread}, in gusts as forecast."
     return f"{untied} starts to tip in a forecast gust of about {amounts.gust(tips)} {spread}."
+
+
+def _gives_way(examination: Examination, amounts: Amounts) -> str:
+    """Say at which forecast gust its posts reach what the ground around them is allowed."""
+    limits = examination.limits
+    tips, low, high = limits.forecast_tipping, limits.tipping_low, limits.tipping_high
+    reach = "It reaches" if _give(examination) == "gives" else "They reach"
+    beyond = amounts.gust(150.0)
+    if tips is None:
+        return f"{reach} what the ground may be asked in no gust below {beyond}."
+    upper = amounts.bare_gust(high / limits.ratio) if high is not None else f"over {beyond}"
+    spread = f"({amounts.bare_gust((low or 0.0) / limits.ratio)} to {upper})"
+    return (
+        f"{reach} what the ground may be asked in a forecast gust of about "
+        f"{amounts.gust(tips)} {spread}."
+    )
+
+
+def _give(examination: Examination) -> str:
+    return "gives" if examination.posts and len(examination.posts.part) == 1 else "give"

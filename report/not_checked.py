@@ -3,6 +3,7 @@
 from ..checks.examination import Examination
 from ..design.shapes.rotor import Rotor
 from .amounts import Amounts
+from .joint_words import uncovered
 from .member_words import strength_unchecked
 from .remark import Remark, joined
 from .seam_words import seams_unchecked
@@ -47,6 +48,8 @@ def not_checked(examination: Examination) -> tuple[Remark, ...]:
 
 def _joints(examination: Examination) -> Remark | None:
     names = [part.name for part in examination.design.parts if not part.loose]
+    if examination.joints:
+        return _other_joints(uncovered(examination))
     if len(names) < 2:
         return None
     said = joined(names) if len(names) <= _NAMED else f"its {len(names)} parts"
@@ -56,7 +59,25 @@ def _joints(examination: Examination) -> Remark | None:
     )
 
 
+def _other_joints(names: list[str]) -> Remark | None:
+    """Say of which parts no joint tells how they are fastened."""
+    if not names:
+        return None
+    said = joined(names) if len(names) <= _NAMED else f"{len(names)} other parts"
+    few = joined(names) if len(names) <= _NAMED_BRIEFLY else f"{len(names)} other parts"
+    return Remark(
+        f"How {said} {'is' if len(names) == 1 else 'are'} fastened was not checked: no joint "
+        "says it.",
+        f"how {few} {'is' if len(names) == 1 else 'are'} fastened",
+    )
+
+
 def _hold_downs(examination: Examination) -> Remark | None:
+    if examination.posts is not None:
+        return Remark(
+            "What draws the posts up out of the ground was not checked.",
+            "how the posts draw up",
+        )
     if not examination.needs_anchors:
         return None
     if not examination.standing.ground.stakes_possible:

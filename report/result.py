@@ -15,6 +15,7 @@ from .assumptions import assumptions
 from .cautions import cautions
 from .check_notes import check_notes
 from .fingerprint import fingerprint
+from .joint_object import joint_object
 from .not_checked import not_checked
 from .unverified import unverified
 
@@ -51,7 +52,7 @@ class ResultLimits:
     push: Quantity
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Result:
     """What was found of a design; ``examination`` holds all of it in SI units."""
 
@@ -161,10 +162,10 @@ class Result:
             "checks": [_check_object(found, check) for check in found.checks],
             "members": [_member(one) for one in found.members.judged],
             "seams": [_seams(one) for one in found.seams],
-            "free_standing": {
-                "overturning": _check_object(found, found.overturning),
-                "sliding": _check_object(found, found.sliding),
-            },
+            "free_standing": None
+            if found.free is None
+            else {check.name: _check_object(found, check) for check in found.free},
+            "joints": [joint_object(joint) for joint in found.joints],
             "needs_anchors": found.needs_anchors,
             "limits": _limits(found),
             "assumptions": list(self.assumptions),
