@@ -26,6 +26,10 @@ from ..design.touching import GAP
 SLENDER = 5.0
 """Length over width from which an upright piece is a post."""
 
+FIXED_AT = 1.0 / 3.0
+"""Share of its depth in the ground at which a post is taken to be held: the depth of the pressure
+S1 in IBC 1807.3.2.1; where its bending is greatest lies near (judgement)."""
+
 SEATED = 0.15
 """Share of a post's length up to which what stands beside it only seats it."""
 
@@ -235,12 +239,11 @@ def _posts(
 def _fixed_at(body: Body, part: Part) -> float:
     """Return the height in m at which a post is held fast: its underside, or in the ground.
 
-    In the ground that is a third of its depth down (judgement: about where the pressures of IBC
-    1807.3.2.1 turn); at the surface where concrete or paving holds it there.
+    At the surface where concrete or paving holds it there.
     """
     if part.embed <= 0.0:
         return body.bottom
-    return 0.0 if part.constrained or part.encased is not None else -part.embed / 3.0
+    return 0.0 if part.constrained or part.encased is not None else -FIXED_AT * part.embed
 
 
 def _may_push(body: Body) -> bool:
