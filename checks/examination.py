@@ -1,5 +1,6 @@
 """The whole examination of a design: structure, wind, checks, limits and remedies in one result."""
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -12,7 +13,7 @@ from ..design.structure import Structure, build_structure
 from ..loads.actions import Actions
 from ..loads.combinations import Factors, factors
 from ..loads.exposed import Exposed, bare, expose
-from ..loads.methods import Method, method_of
+from ..loads.methods import method_of
 from ..loads.site import Site
 from ..materials import grounds
 from .anchor_choice import AnchorChoice, Loaded, choose_anchors
@@ -27,14 +28,14 @@ from .joint_places import fastened_by, places
 from .joints import JointFound, find_joints
 from .judging import Check
 from .limits import Limits, limits
-from .local_wind import local_wind
+from .local_wind import LocalWind, local_wind
 from .loose import check_loose, loose_parts
 from .member_check import Members
 from .members import check_members, posts_to_judge
 from .overturning import check_overturning
 from .people import check_push, check_push_on_posts
-from .posts import exposed_posts
 from .remedies import NOTHING_TO_HOLD, Remedies, remedies
+from .seam_demands import Seams, seams_of
 from .sliding import check_sliding
 from .standing import Standing
 
@@ -63,6 +64,7 @@ class Examination:
     posts: Posts | None
     held: Held
     members: Members
+    seams: tuple[Seams, ...]
     joints: tuple[JointFound, ...]
     limits: Limits
     remedies: Remedies
@@ -152,7 +154,8 @@ def examine(design: Design) -> Examination:
 
     joints = find_joints(structure, fastened, places(structure, site.basis), blow, used)
     checks += [one.check for one in joints]
-    members = _members(structure, exposed, method, site, used)
+    local = local_wind(structure, exposed, method)
+    members = _members(structure, blow, local, site, used)
     checks += [one.check for one in members.judged]
     return Examination(
         design=design,
@@ -168,6 +171,14 @@ def examine(design: Design) -> Examination:
         posts=posts,
         held=held,
         members=members,
+        seams=seams_of(
+            structure,
+            exposed,
+            local,
+            lambda offered: design_wind(offered, method)[1],
+            used,
+            site.basis,
+        ),
         joints=joints,
         limits=limits(standing, exposed, site, tuple(zip(loose, its_own, strict=True)), posts),
         remedies=NOTHING_TO_HOLD
@@ -189,17 +200,14 @@ def _both(design: Design) -> Fault:
 
 
 def _members(
-    structure: Structure, exposed: Exposed, method: Method, site: Site, used: Factors
+    structure: Structure,
+    blow: Callable[[NDArray[np.bool_]], Actions],
+    local: LocalWind,
+    site: Site,
+    used: Factors,
 ) -> Members:
     """Return the strength of parts, posts under the wind on what they carry alone."""
     posts = [
-        (
-            group,
-            None
-            if group.why_not
-            else design_wind(exposed_posts(group, structure, site.sheltering), method)[1],
-        )
-        for group in posts_to_judge(structure)
+        (group, None if group.why_not else blow(group.goes)) for group in posts_to_judge(structure)
     ]
-    local = local_wind(structure, exposed, method)
     return check_members(structure, posts, local, used, site.basis)

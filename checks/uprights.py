@@ -10,7 +10,7 @@ from math import atan2, degrees
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design.model import Design
+from ..design.model import Design, Part
 from ..design.placing import Body, place_parts
 from ..design.shapes.bodies import Solid
 from ..design.shapes.boxes import Box
@@ -213,7 +213,7 @@ def _posts(
     first = bodies[group[0]]
     one = sections[group[0]]
     assert one is not None
-    foot = first.bottom if first.bottom >= -TOUCHING else FIXED_AT * first.bottom
+    foot = _fixed_at(first, design.parts[first.part])
     length = first.top - foot
     seat = foot + SEATED * length
     touched = [
@@ -234,6 +234,16 @@ def _posts(
         beside=_names(design, bodies, touched),
         why_not="braced" if braces else "",
     )
+
+
+def _fixed_at(body: Body, part: Part) -> float:
+    """Return the height in m at which a post is held fast: its underside, or in the ground.
+
+    At the surface where concrete or paving holds it there.
+    """
+    if part.embed <= 0.0:
+        return body.bottom
+    return 0.0 if part.constrained or part.encased is not None else -FIXED_AT * part.embed
 
 
 def _may_push(body: Body) -> bool:

@@ -7,6 +7,7 @@ from .how_often_words import how_often
 from .joint_words import uncovered
 from .member_words import strength_unchecked
 from .remark import Remark, joined
+from .seam_words import seams_unchecked
 
 _NAMED = 6
 _NAMED_BRIEFLY = 4
@@ -19,6 +20,7 @@ def not_checked(examination: Examination) -> tuple[Remark, ...]:
         for remark in (
             _joints(examination),
             strength_unchecked(examination),
+            seams_unchecked(examination),
             _hold_downs(examination),
             Remark(
                 "Snow and ice were not counted: they load roofs and decks, and never help here.",

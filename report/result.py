@@ -9,6 +9,7 @@ from .. import units
 from ..checks.examination import Examination
 from ..checks.judging import Check
 from ..checks.member_check import Member
+from ..checks.seam_demands import CLEAT, Seams
 from ..units import Quantity
 from .assumptions import assumptions
 from .cautions import cautions
@@ -161,6 +162,7 @@ class Result:
             "wind": _wind(found),
             "checks": [_check_object(found, check) for check in found.checks],
             "members": [_member(one) for one in found.members.judged],
+            "seams": [_seams(one) for one in found.seams],
             "free_standing": None
             if found.free is None
             else {check.name: _check_object(found, check) for check in found.free},
@@ -256,6 +258,22 @@ def _member(one: Member) -> dict[str, Any]:
         "deflection_m": one.deflection,
         "source": one.stuff.source,
         "confidence": one.stuff.confidence,
+    }
+
+
+def _seams(one: Seams) -> dict[str, Any]:
+    return {
+        "part": one.part,
+        "count": one.count,
+        "shear_N": one.shear,
+        "torque_N_m": one.torque,
+        "level_m": one.level,
+        "flow_N_m": one.flow,
+        "pull_N_m": one.pull,
+        "into": CLEAT,
+        "spacings": [
+            {"fastener": each.fastener, "spacing_m": each.spacing} for each in one.spacings
+        ],
     }
 
 

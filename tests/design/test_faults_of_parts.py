@@ -333,3 +333,12 @@ def test_all_faults_come_at_once_in_the_order_of_the_file() -> None:
         (35, "acros"),
         (41, "shape"),
     ]
+
+
+@pytest.mark.parametrize("key", ["height", "sides", "material", "name"])
+def test_a_number_too_long_for_any_machine_is_a_fault_as_others_are(key: str) -> None:
+    long = f"{key} = {'9' * 400}"
+    lines = [line for line in HARBOUR_LIGHT.split("\n") if not line.startswith(f"{key} ")]
+    at = next(i for i, line in enumerate(lines) if line.startswith("[[part]]"))
+    text = "\n".join([*lines[: at + 1], long, *lines[at + 1 :]])
+    assert key in {fault.key for fault in faults(text)}

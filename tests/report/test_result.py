@@ -35,6 +35,7 @@ KEYS = {
         "wind",
         "checks",
         "members",
+        "seams",
         "free_standing",
         "needs_anchors",
         "limits",

@@ -125,6 +125,7 @@ SAYS = {
         "mirror": "reflected copies: left and right (`x`), front and back (`y`)",
         "loose": "it only stands there by its weight, and is judged by itself as well",
         "hangs_at": "it swings from a hook at this height",
+        "grade": "of its lumber, as stamped; the lowest commonly sold if not given",
     },
 }
 SHAPE_SAYS = {
