@@ -352,12 +352,21 @@ class _Worst:
 def _worst(
     row: JointRow, place: Place, fasteners: FastenerSet, tension: Array, shear: Array
 ) -> _Worst:
-    """Return the fastener of a set that is used most under the loads (…, n)."""
+    """Return the fastener of a set that is used most under the loads (…, n).
+
+    Hankinson's formula lets a pull make up for a push where it holds pulls far better; it is
+    never taken as used less than by either alone (judgement).
+    """
     holds = fasteners.holds
     law = USE.get(row.fastener.kind, nails_use)
     unheld = ~np.isfinite(shear)
     safe = np.where(unheld, 1.0, shear)
     used = law(tension, safe, holds.pull, holds.sideways)
+    for alone in (
+        nails_use(tension, 0.0, holds.pull, 0.0),
+        nails_use(0.0, safe, 0.0, holds.sideways),
+    ):
+        used = np.maximum(used, alone)
     used = np.where(unheld, inf, used)
     most = used == used.max()
     asked = np.where(most, np.hypot(tension, safe), -1.0)

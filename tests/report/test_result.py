@@ -31,6 +31,7 @@ KEYS = {
         "wind",
         "checks",
         "free_standing",
+        "joints",
         "needs_anchors",
         "limits",
         "assumptions",
