@@ -107,7 +107,9 @@ def examine(design: Design) -> Examination:
     def blow(some: NDArray[np.bool_]) -> Actions:
         return design_actions(expose(structure, surfaces, site.sheltering, some, each), method)
 
-    joints = find_joints(structure, fastened, places(structure, site.basis), blow, used)
+    joints = find_joints(
+        structure, fastened, places(structure, site.basis), blow, used, standing.slope
+    )
     checks += [one.check for one in joints]
     return Examination(
         design=design,

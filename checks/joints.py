@@ -86,10 +86,12 @@ def find_joints(
     places: Sequence[Place],
     blow: Blow,
     factors: Factors,
+    slope: float = 0.0,
 ) -> tuple[JointFound, ...]:
     """Return what was found of every joint of a design, in the file's order.
 
-    ``places`` are its joints where they stand, ``blow`` the wind on some of its bodies alone.
+    ``places`` are its joints where they stand, ``blow`` the wind on some of its bodies alone,
+    ``slope`` that of the ground in rad.
     """
     if not places:
         return ()
@@ -103,7 +105,7 @@ def find_joints(
         for above in _distinct(structure, [*_freed(goes, of), *_not_beneath(goes, of, to)]):
             key = tuple(above.tolist())
             if key not in cuts:
-                cuts[key] = _cut(structure, places, above, blow, factors)
+                cuts[key] = _cut(structure, places, above, blow, factors, slope)
             mine.append(cuts[key])
         found.append(_worst_of(row, mine, factors))
     return tuple(found)
@@ -180,6 +182,7 @@ def _cut(
     above: NDArray[np.bool_],
     blow: Blow,
     factors: Factors,
+    slope: float,
 ) -> Cut:
     through = tuple(place for place in places if above[place.of] and not above[place.to])
     mass, centre = masses_of(structure, above)
@@ -187,7 +190,7 @@ def _cut(
         if part.hangs_at is not None:
             centre[i, 2] = part.hangs_at
     light, heavy = (_weight(mass[kind], centre) for kind in (0, 2))
-    loads = resultant(blow(above), light, heavy, factors)
+    loads = resultant(blow(above), light, heavy, factors, slope)
     origin, axes, corners = _pressing(structure, above, through)
     return Cut(above, through, loads, origin, axes, corners)
 
@@ -386,6 +389,7 @@ def _worst(
 def _check(row: JointRow, cut: Cut, worst: _Worst, factors: Factors) -> Check:
     """Return the check: the force on the fastener used most, against what it holds that way."""
     s, _, d, c = worst.load
+    is_light = 2 * s < len(cut.loads.force)
     used, holds = worst.used, worst.fasteners.holds
     whole = float(np.linalg.norm(cut.loads.force[worst.load]))
     force = float(np.hypot(worst.tension, worst.shear)) if np.isfinite(worst.shear) else whole
@@ -400,8 +404,8 @@ def _check(row: JointRow, cut: Cut, worst: _Worst, factors: Factors) -> Check:
         utilization=used if used < inf else None,
         passes=used <= 1.0,
         source=f"{SOURCE}; {factors.source}",
-        weighing="light" if s == 0 else "heavy",
-        dead=factors.sets[s],
+        weighing="light" if is_light else "heavy",
+        dead=factors.helping if is_light else factors.hurting,
         wind=factors.wind,
         direction_deg=float(cut.loads.azimuths[d]),
         case=cut.loads.cases[c],

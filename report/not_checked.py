@@ -3,6 +3,7 @@
 from .. import materials
 from ..checks.examination import Examination
 from ..design.shapes.rotor import Rotor
+from ..loads.given import GivenLoad
 from .amounts import Amounts
 from .joint_words import uncovered
 from .remark import Remark, joined
@@ -18,6 +19,7 @@ def not_checked(examination: Examination) -> tuple[Remark, ...]:
         for remark in (
             _joints(examination),
             _strength(examination),
+            _loads_on_joints(examination),
             _hold_downs(examination),
             Remark(
                 "Snow and ice were not counted: they load roofs and decks, and never help here.",
@@ -67,6 +69,17 @@ def _other_joints(names: list[str]) -> Remark | None:
         f"How {said} {'is' if len(names) == 1 else 'are'} fastened was not checked: no joint "
         "says it.",
         f"how {few} {'is' if len(names) == 1 else 'are'} fastened",
+    )
+
+
+def _loads_on_joints(examination: Examination) -> Remark | None:
+    loads = [load.name for load in examination.design.several(GivenLoad)]
+    if not loads or not examination.joints:
+        return None
+    said = joined(f"'{name}'" for name in loads)
+    return Remark(
+        f"Joints are judged by the wind alone: what {said} asks of them was not checked.",
+        f"joints under {said}",
     )
 
 
