@@ -14,8 +14,9 @@ WHERE = ("corners", "sides", "second sides")
 class AnchorRow:
     """Anchors of one kind: at places of the foot (``where``), or at a point or round a ring.
 
-    Lengths in m, angles in rad, pulls in N. ``measured`` is a straight pull that one withstood on
-    the spot in the wet season. Points are in the design's own axes.
+    At places of the foot they stand ``inset`` from its edges, 0 against its outside. Lengths in m,
+    angles in rad, pulls in N. ``measured`` is a straight pull that one withstood on the spot in the
+    wet season. Points are in the design's own axes.
     """
 
     name: str
@@ -29,6 +30,7 @@ class AnchorRow:
     measured: float | None = None
     saturated: bool | None = None
     depth: float | None = None
+    inset: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -78,6 +80,8 @@ def _anchor(row: Row) -> AnchorRow | None:
             "the diameter of the circle and how many stand round it",
             "ring = '30 in' and count = 4",
         )
+    if row.given("inset") and not row.given("where"):
+        row.refuse("inset", "'where' beside it: it is from the foot's edges", "leave it out")
     deep = kind is not None and anchors.find(kind).group == "deadman"
     if deep and not row.given("depth"):
         row.fault("depth", "no 'depth'", "how deep its middle lies", "depth = '3 ft'")
@@ -95,6 +99,7 @@ def _anchor(row: Row) -> AnchorRow | None:
         row.quantity("pull_test"),
         row.flag("saturated"),
         row.quantity("depth"),
+        row.quantity("inset") or 0.0,
     )
 
 
@@ -142,6 +147,11 @@ def _guy(row: Row) -> GuyRow | None:
     height, radius = values
     if radius is not None and radius <= out:
         row.refuse("radius", "farther out than where the guy leaves the piece")
+    end = row.text("end")
+    if line is not None and end is not None:
+        of = guy_lines.find(line).of
+        if end not in guy_lines.ends(of):
+            row.refuse("end", f"a way to make fast a {of}: {', '.join(guy_lines.ends(of))}")
     if not (name and line and anchor and count and height and radius) or row.wrong:
         return None
     return GuyRow(
@@ -154,9 +164,13 @@ def _guy(row: Row) -> GuyRow | None:
         row.quantity("start") or 0.0,
         out,
         row.offset("at") or (0.0, 0.0, 0.0),
-        row.text("end"),
+        end,
         row.quantity("pull_test"),
     )
+
+
+def _ends() -> list[str]:
+    return [*guy_lines.ends("rope"), *guy_lines.ends("cable")]
 
 
 ANCHOR = TableSpec(
@@ -174,6 +188,7 @@ ANCHOR = TableSpec(
         Key("pull_test", "force"),
         Key("saturated", "flag"),
         Key("depth", "length"),
+        Key("inset", "length"),
     ),
     _anchor,
     many=True,
@@ -206,7 +221,7 @@ GUY = TableSpec(
         Key("start", "angle"),
         Key("out", "length"),
         Key("at", "offset"),
-        Key("end", "text"),
+        Key("end", "choice", choices=_ends),
         Key("pull_test", "force"),
     ),
     _guy,

@@ -1,6 +1,7 @@
 """A piece held down: what its anchors and guys are asked for, and whether they hold it."""
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from math import cos, sin
 
 import numpy as np
@@ -10,11 +11,12 @@ from ..loads.combinations import Factors
 from ..loads.wind import Actions
 from ..materials import anchors as kinds
 from . import anchor_group, guys, stakes
+from .bearing import check_bearing
 from .held import Held
 from .holding import Holding
 from .judging import Check, azimuth, judged
-from .overturning import Hold, overturning_moment
-from .sliding import resistance_share
+from .overturning import Hold, check_overturning, overturning_moment
+from .sliding import check_sliding, resistance_share
 from .standing import Standing
 
 
@@ -56,6 +58,21 @@ def sideways_held(held: Held, factors: Factors) -> float:
     return factors.soil * float(held.each("sideways").sum()) if held.anchors else 0.0
 
 
+def check_tied(held: Held, standing: Standing, actions: Actions, factors: Factors) -> list[Check]:
+    """Return every check of a piece that is held down, in actions of shape (Q, D, C).
+
+    Overturning and sliding with what holds it, bearing with what draws it down, and each row of
+    anchors, their heads and guys.
+    """
+    hold = hold_of(held, standing, factors)
+    return [
+        check_overturning(standing, actions, factors, hold),
+        check_sliding(standing, actions, factors, sideways_held(held, factors)),
+        check_bearing(standing, actions, factors, hold),
+        *check_held(held, standing, actions, factors),
+    ]
+
+
 def check_held(held: Held, standing: Standing, actions: Actions, factors: Factors) -> list[Check]:
     """Return a check for each row of anchors and of guys, in actions of shape (Q, D, C)."""
     worst: dict[str, Check] = {}
@@ -67,26 +84,77 @@ def check_held(held: Held, standing: Standing, actions: Actions, factors: Factor
     return list(worst.values())
 
 
+def anchor_pulls(
+    held: Held, standing: Standing, actions: Actions, factors: Factors
+) -> tuple[float, float]:
+    """Return the greatest straight and level pulls in N that any anchor at the foot is asked for.
+
+    They need not come together. Infinite where no anchor can pull against a moment. ``held`` has
+    anchors and no guys; what its anchors hold does not matter.
+    """
+    greatest = np.zeros(2)
+    for dead in factors.sets:
+        straight = _straight_pulls(held, standing, _left_over(standing, actions, factors, dead))
+        level = _level_pulls(held, standing, actions, factors, dead)
+        up, along = stakes.on_a_slope(straight, level, standing.slope)
+        greatest = np.maximum(greatest, [up.max(), along.max()])
+    return float(greatest[0]), float(greatest[1])
+
+
+def guy_pulls(held: Held, standing: Standing, actions: Actions, factors: Factors) -> float:
+    """Return the greatest pull in N that any guy is asked for, infinite where none can pull.
+
+    What its guys hold does not matter, if they are all alike.
+    """
+    greatest = 0.0
+    for dead in factors.sets:
+        turning = _left_over(standing, actions, factors, dead)
+        tension = guys.tensions(
+            turning.moment, _arms(held, standing, turning.pivot), _stiffness(held)
+        )
+        greatest = max(greatest, float(tension.max()))
+    return greatest
+
+
 def _asked(
     held: Held, standing: Standing, actions: Actions, factors: Factors, dead: float
 ) -> list[Check]:
+    turning = _left_over(standing, actions, factors, dead)
+    if held.guys:
+        arms = _arms(held, standing, turning.pivot)
+        tension = guys.tensions(turning.moment, arms, _stiffness(held))
+        checks = _guy_checks(held, standing, actions, factors, dead, tension)
+        shape = (*turning.moment.shape[:-1], len(held.points))
+        straight = np.zeros(shape) if held.anchors else None
+    else:
+        checks = []
+        straight = _straight_pulls(held, standing, turning)
+    if straight is not None:
+        checks += _anchor_checks(held, standing, actions, factors, dead, straight)
+    return checks
+
+
+@dataclass(frozen=True)
+class _Turning:
+    """The moments (…, E) in N m that weight leaves about the lines at ``pivot`` (…, E) in m."""
+
+    moment: Array
+    pivot: Array
+
+
+def _left_over(standing: Standing, actions: Actions, factors: Factors, dead: float) -> _Turning:
+    """Return what anchors have to hold: factored overturning less factored resisting."""
     weight = standing.structure.weight("light")
     pressing = dead * weight - factors.wind * actions.uplift
     pivot = standing.pivot(np.repeat(pressing[..., None], len(standing.normals), axis=-1))
     over = factors.wind * overturning_moment(actions, standing.normals, pivot)
-    net = np.maximum(over - dead * standing.hold("light", pivot), 0.0)
-    if held.guys:
-        arms = _arms(held, standing, pivot)
-        tension = guys.tensions(net, arms, _stiffness(held))
-        checks = _guy_checks(held, standing, actions, factors, dead, tension)
-        straight = np.zeros((*net.shape[:-1], len(held.points))) if held.anchors else None
-    else:
-        checks = []
-        distance = np.maximum(pivot[..., None] - (standing.normals @ held.points.T), 0.0)
-        straight = anchor_group.tensions(net, distance).max(axis=-2)
-    if straight is not None:
-        checks += _anchor_checks(held, standing, actions, factors, dead, straight)
-    return checks
+    return _Turning(np.maximum(over - dead * standing.hold("light", pivot), 0.0), pivot)
+
+
+def _straight_pulls(held: Held, standing: Standing, turning: _Turning) -> Array:
+    """Return the straight pull (…, n) in N on each anchor, by its worst line."""
+    distance = np.maximum(turning.pivot[..., None] - (standing.normals @ held.points.T), 0.0)
+    return anchor_group.tensions(turning.moment, distance).max(axis=-2)
 
 
 def _anchor_checks(

@@ -9,7 +9,7 @@ from ..loads.methods import Method
 from ..loads.wind import Actions, Exposed, joined, minimum_actions, wind_actions
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class DesignWind:
     """The site's wind on the structure along the azimuths (D,): unfactored, SI units.
 

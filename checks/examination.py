@@ -1,40 +1,53 @@
 """The whole examination of a design: structure, wind, checks, limits and remedies in one result."""
 
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 from numpy.typing import NDArray
 
+from ..design.faults import DesignError, Fault
 from ..design.model import Design
 from ..design.structure import Structure, build_structure
 from ..loads.combinations import Factors, factors
-from ..loads.methods import method_of
+from ..loads.methods import Method, method_of
 from ..loads.site import Site
 from ..loads.wind import Actions, Exposed, bare, expose
 from ..materials import grounds
-from .anchored import check_held, hold_of, sideways_held
+from .anchor_choice import AnchorChoice, Loaded, choose_anchors
+from .anchored import check_tied
 from .ballasted import with_ballast
 from .bearing import check_bearing
 from .design_wind import DesignWind, design_actions, design_wind
+from .embedded_posts import Posts, check_ends, check_posts, posts_of
 from .given_loads import check_given_load, given_loads
 from .held import Held, held_by
 from .joint_places import fastened_by, places
 from .joints import JointFound, find_joints
 from .judging import Check
 from .limits import Limits, limits
+from .local_wind import local_wind
 from .loose import check_loose, loose_parts
+from .member_check import Members
+from .members import check_members, posts_to_judge
 from .overturning import check_overturning
-from .people import check_push
-from .remedies import Remedies, remedies
+from .people import check_push, check_push_on_posts
+from .posts import exposed_posts
+from .remedies import NOTHING_TO_HOLD, Remedies, remedies
 from .sliding import check_sliding
 from .standing import Standing
 
 MINIMUM = "minimum"
+EMBED = "embedment: "
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Examination:
-    """Everything that was found of a design, in SI units; no text for people."""
+    """Everything that was found of a design, in SI units; no text for people.
+
+    ``free`` are overturning and sliding without anchors, None where ``posts`` in the ground carry
+    it.
+    """
 
     design: Design
     site: Site
@@ -43,27 +56,47 @@ class Examination:
     standing: Standing
     factors: Factors
     wind: DesignWind
+    actions: Actions
     checks: tuple[Check, ...]
-    free: tuple[Check, Check]
+    free: tuple[Check, Check] | None
+    posts: Posts | None
     held: Held
+    members: Members
     joints: tuple[JointFound, ...]
     limits: Limits
     remedies: Remedies
 
     @property
+    def loaded(self) -> Loaded:
+        """Return what has to be held, for choosing what holds it."""
+        return Loaded(self.design, self.standing, self.actions, self.factors)
+
+    @cached_property
+    def anchors(self) -> AnchorChoice | None:
+        """Return the fewest and plainest anchors that hold it; None where none do."""
+        return choose_anchors(self.loaded)
+
+    @property
     def overturning(self) -> Check:
-        """Return the check against overturning without anchors."""
-        return self.free[0]
+        """Return the check against overturning without anchors. ValueError: posts carry it."""
+        return self._free()[0]
 
     @property
     def sliding(self) -> Check:
-        """Return the check against sliding without anchors."""
-        return self.free[1]
+        """Return the check against sliding without anchors. ValueError: posts carry it."""
+        return self._free()[1]
+
+    def _free(self) -> tuple[Check, Check]:
+        if self.free is None:
+            raise ValueError("free: posts in the ground carry it")
+        return self.free
 
     @property
     def needs_anchors(self) -> bool:
-        """Return whether it tips or slides as it stands, without anchors and guys."""
-        return not (self.overturning.passes and self.sliding.passes)
+        """Return whether it tips or slides as it stands, or its posts in the ground give way."""
+        if self.free is None:
+            return any(not check.passes for check in self.checks if check.name.startswith(EMBED))
+        return not all(check.passes for check in self.free)
 
     @property
     def minimum_governs(self) -> bool:
@@ -89,20 +122,29 @@ def examine(design: Design) -> Examination:
     standing = Standing(structure, grounds.find(site.ground), site.slope or 0.0)
     used = factors(site)
     held = held_by(design, structure, standing.ground)
-    free = check_overturning(standing, actions, used), check_sliding(standing, actions, used)
-    checks = [
-        *(_held_checks(held, standing, actions, used) if held else free),
-        check_bearing(standing, actions, used, hold_of(held, standing, used) if held else None),
-        *(check_held(held, standing, actions, used) if held else ()),
-    ]
+    posts = posts_of(structure, standing.ground)
+    if posts is not None and held:
+        raise DesignError((_both(design),))
+    checks: list[Check]
+    free: tuple[Check, Check] | None = None
     pushed = check_push(standing, used, site.people)
+    if posts is not None:
+        checks = check_posts(posts, structure, actions, used)
+        checks.append(check_ends(posts, structure, standing.ground, used))
+        pushed = check_push_on_posts(posts, structure, used, site.people)
+    else:
+        free = check_overturning(standing, actions, used), check_sliding(standing, actions, used)
+        if held:
+            checks = check_tied(held, standing, actions, used)
+        else:
+            checks = [*free, check_bearing(standing, actions, used)]
     checks += [pushed] if pushed else []
     fastened = fastened_by(structure)
     loose = loose_parts(structure, standing.ground, standing.slope, fastened)
     its_own = [one.exposed(structure, site.sheltering, each) for one in loose]
     its_actions = [design_actions(alone, method) for alone in its_own]
     checks += check_loose(loose, its_actions, used)
-    checks += [check_given_load(standing, load, used, site) for load in given_loads(design)]
+    checks += [check_given_load(standing, load, used, site, posts) for load in given_loads(design)]
 
     def blow(some: NDArray[np.bool_]) -> Actions:
         return design_actions(expose(structure, surfaces, site.sheltering, some, each), method)
@@ -111,6 +153,8 @@ def examine(design: Design) -> Examination:
         structure, fastened, places(structure, site.basis), blow, used, standing.slope
     )
     checks += [one.check for one in joints]
+    members = _members(structure, exposed, method, site, used)
+    checks += [one.check for one in members.judged]
     return Examination(
         design=design,
         site=site,
@@ -119,20 +163,44 @@ def examine(design: Design) -> Examination:
         standing=standing,
         factors=used,
         wind=wind,
+        actions=actions,
         checks=tuple(checks),
         free=free,
+        posts=posts,
         held=held,
+        members=members,
         joints=joints,
-        limits=limits(standing, exposed, site, tuple(zip(loose, its_own, strict=True))),
-        remedies=remedies(standing, actions, used, slides=not free[1].passes),
+        limits=limits(standing, exposed, site, tuple(zip(loose, its_own, strict=True)), posts),
+        remedies=NOTHING_TO_HOLD
+        if free is None
+        else remedies(standing, actions, used, slides=not free[1].passes),
     )
 
 
-def _held_checks(
-    held: Held, standing: Standing, actions: Actions, used: Factors
-) -> tuple[Check, Check]:
-    """Return overturning and sliding with what holds the piece down."""
-    return (
-        check_overturning(standing, actions, used, hold_of(held, standing, used)),
-        check_sliding(standing, actions, used, sideways_held(held, used)),
+def _both(design: Design) -> Fault:
+    return Fault(
+        design.file,
+        None,
+        "anchors and guys",
+        None,
+        "anchors or guys beside posts in the ground",
+        "one of the two: how they share the wind is not known",
+        "leave out 'embed', or the anchors and guys",
     )
+
+
+def _members(
+    structure: Structure, exposed: Exposed, method: Method, site: Site, used: Factors
+) -> Members:
+    """Return the strength of parts, posts under the wind on what they carry alone."""
+    posts = [
+        (
+            group,
+            None
+            if group.why_not
+            else design_wind(exposed_posts(group, structure, site.sheltering), method)[1],
+        )
+        for group in posts_to_judge(structure)
+    ]
+    local = local_wind(structure, exposed, method)
+    return check_members(structure, posts, local, used, site.basis)

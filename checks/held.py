@@ -1,10 +1,12 @@
 """What holds a piece down: its anchors and guys where they stand, and what each holds."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from math import atan2, pi
 
 import numpy as np
 
+from ..design import plane
 from ..design.faults import DesignError, Fault
 from ..design.model import Design
 from ..design.placing import about_z
@@ -64,7 +66,7 @@ class Held:
     @property
     def points(self) -> Array:
         """Return where all anchors stand (n, 2) in m."""
-        return np.vstack([row.points for row in self.anchors])
+        return np.vstack([np.empty((0, 2)), *(row.points for row in self.anchors)])
 
     def each(self, value: str) -> Array:
         """Return a value of `Holding` for every anchor (n,)."""
@@ -103,11 +105,14 @@ def held_by(design: Design, structure: Structure, ground: Ground) -> Held:
             )
             return None
 
+    rows = design.several(AnchorRow)
+    places = [_points(design, structure, row) for row in rows]
+    nearest = _nearest(places)
     anchors: list[Anchors] = []
-    for row in design.several(AnchorRow):
+    for row, points, apart in zip(rows, places, nearest, strict=True):
         found = holds(row.name, row.kind, row.measured, row.saturated, row.depth)
         if found is not None:
-            anchors.append(Anchors(row.name, row.kind, _points(design, structure, row), found))
+            anchors.append(Anchors(row.name, row.kind, points, found.spaced(apart)))
     ropes: list[Guys] = []
     for row in design.several(GuyRow):
         elevation = atan2(row.height, row.radius - row.out)
@@ -119,10 +124,24 @@ def held_by(design: Design, structure: Structure, ground: Ground) -> Held:
     return Held(tuple(anchors), tuple(ropes))
 
 
+def _nearest(places: Sequence[Array]) -> list[float]:
+    """Return for each row how near in m any of its anchors (n, 2) stands to another one."""
+    if not places:
+        return []
+    every = np.vstack(places)
+    apart = np.linalg.norm(every[:, None] - every[None], axis=-1)
+    np.fill_diagonal(apart, np.inf)
+    least = apart.min(axis=1, initial=np.inf)
+    ends = np.cumsum([len(points) for points in places])
+    return [float(own.min()) for own in np.split(least, ends[:-1])]
+
+
 def _points(design: Design, structure: Structure, row: AnchorRow) -> Array:
     """Return where the anchors of a row stand (n, 2) on the site."""
     if row.where is not None:
-        foot = structure.footprint
+        foot = plane.inset(structure.footprint, row.inset)
+        if not len(foot):
+            raise DesignError((_too_far_in(design, row),))
         middles = 0.5 * (foot + np.roll(foot, -1, axis=0))
         step = 2 if row.where == "second sides" else 1
         return foot if row.where == "corners" else middles[::step]
@@ -132,6 +151,17 @@ def _points(design: Design, structure: Structure, row: AnchorRow) -> Array:
         around = list(0.5 * row.ring * np.column_stack([np.cos(angles), np.sin(angles)]))
     plain = np.array([np.asarray(row.at[:2]) + offset for offset in around])
     return plain @ about_z(design.turn)[:2, :2].T
+
+
+def _too_far_in(design: Design, row: AnchorRow) -> Fault:
+    return Fault(
+        design.file,
+        design.lines.get((row.name, "inset")),
+        row.name,
+        "inset",
+        f"{row.inset:.4g} m",
+        "less than half of the foot's width",
+    )
 
 
 def _guys(design: Design, row: GuyRow, elevation: float, found: Holding) -> Guys:

@@ -18,7 +18,8 @@ class Holding:
     None where such a pull is judged as straight and sideways parts together. ``head`` is what its
     end on the piece holds upward, a check of its own. ``factor`` is that on the straight pull.
     Anchors nearer than ``spacing`` to each other or ``edge_distance`` to an edge (m) do not count
-    in full. ``reasons`` are words of the rules: keys for sentences that a report makes.
+    in full sideways, nearer than ``spacing_up`` not straight up. ``reasons`` are words of the
+    rules: keys for sentences that a report makes.
     """
 
     straight: float
@@ -27,6 +28,7 @@ class Holding:
     head: float
     factor: float
     spacing: float
+    spacing_up: float
     edge_distance: float
     source: str
     confidence: str
@@ -36,6 +38,25 @@ class Holding:
     def up(self) -> float:
         """Return what it holds straight up in N, the lesser of ground and head."""
         return min(self.straight, self.head)
+
+    def spaced(self, apart: float) -> "Holding":
+        """Return what it holds ``apart`` m from its neighbour, infinite without one.
+
+        Nearer than its spacing in proportion (judgement): their earth is partly the same.
+        """
+        up, level = (
+            min(apart / most, 1.0) if most > 0.0 else 1.0
+            for most in (self.spacing_up, self.spacing)
+        )
+        if min(up, level) >= 1.0:
+            return self
+        return replace(
+            self,
+            straight=up * self.straight,
+            sideways=level * self.sideways,
+            slanting=None if self.slanting is None else level * self.slanting,
+            reasons=(*self.reasons, "close together"),
+        )
 
     def along(self, elevation: float) -> float:
         """Return what it holds in N against a pull at ``elevation`` above level in rad."""
@@ -106,6 +127,7 @@ def _stake(anchor: Anchor, ground: Ground, wet: bool) -> Holding:
         head=anchor.head.holds,
         factor=factor,
         spacing=length * value("stake", "spacing"),
+        spacing_up=0.0,
         edge_distance=length * value("stake", "edge distance"),
         source="adhesion on a rod; judgement within published stake tests",
         confidence="judgement",
@@ -145,6 +167,7 @@ def _screw_anchor(
         head=anchor.head.holds,
         factor=factor,
         spacing=helix * value("screw anchor", "spacing"),
+        spacing_up=helix * value("screw anchor", "spacing"),
         edge_distance=length * value("screw anchor", "edge distance"),
         source=source,
         confidence=confidence,
@@ -164,6 +187,7 @@ def _buried(anchor: Anchor, wet: bool) -> Holding:
         head=anchor.head.holds,
         factor=factor,
         spacing=side + reach,
+        spacing_up=side + reach,
         edge_distance=side / 2.0 + reach / 2.0,
         source="CPUC General Order 95 rule 48.5; factor of IBC 1807.2.3, by analogy",
         confidence="judgement",
@@ -184,6 +208,7 @@ def _deadman(anchor: Anchor, wet: bool, depth: float | None, elevation: float) -
         head=anchor.head.holds,
         factor=factor,
         spacing=length + depth,
+        spacing_up=length + depth,
         edge_distance=2.0 * depth,
         source="US Army TM 5-5420-278-10, WP 0035, Table 9",
         confidence="judgement",
@@ -207,6 +232,7 @@ def _pier(anchor: Anchor, ground: Ground, wet: bool) -> Holding:
         head=anchor.head.holds,
         factor=factor,
         spacing=d + 2.0 * length * _spread(),
+        spacing_up=d + 2.0 * length * _spread(),
         edge_distance=length,
         source="weight (CPUC General Order 95 rule 48.5) and adhesion; IBC 1807.3.2.1 sideways",
         confidence="judgement",
@@ -225,6 +251,7 @@ def _slab_bolt(anchor: Anchor) -> Holding:
         head=anchor.head.holds,
         factor=factor,
         spacing=length * value("slab bolt", "spacing"),
+        spacing_up=length * value("slab bolt", "spacing"),
         edge_distance=length * value("slab bolt", "edge distance"),
         source="ACI 318M-19 17.6.2.2.1; factor 4, common practice",
         confidence="memory",

@@ -16,7 +16,7 @@ from shapely.geometry.base import BaseGeometry
 
 from ..design import plane
 from ..design.shapes.shape import Array
-from ..design.structure import BEDDING, Structure
+from ..design.structure import BEDDING, TOUCHING, Structure
 from ..loads.combinations import Factors
 from ..loads.wind import Actions
 from . import fastener_group, fastener_layout
@@ -102,7 +102,9 @@ def find_joints(
         its_own = [place for place in places if place.row.name == row.name]
         mine: list[Cut] = []
         of, to = {place.of for place in its_own}, {place.to for place in its_own}
-        for above in _distinct(structure, [*_freed(goes, of), *_not_beneath(goes, of, to)]):
+        for above in _distinct(
+            structure, [*_freed(goes, of), *_not_beneath(structure, goes, of, to)]
+        ):
             key = tuple(above.tolist())
             if key not in cuts:
                 cuts[key] = _cut(structure, places, above, blow, factors, slope)
@@ -148,12 +150,18 @@ def _freed(goes: NDArray[np.bool_], of: set[int]) -> list[NDArray[np.bool_]]:
     return groups
 
 
-def _not_beneath(goes: NDArray[np.bool_], of: set[int], to: set[int]) -> list[NDArray[np.bool_]]:
+def _not_beneath(
+    structure: Structure, goes: NDArray[np.bool_], of: set[int], to: set[int]
+) -> list[NDArray[np.bool_]]:
     """Return all that hangs together with each copy and does not carry what it is fastened to.
 
-    Frames that prop each other are so freed together: one alone would lean on the others.
+    Frames that prop each other are so freed together: one alone would lean on the others. What
+    else stands on the ground, or in it, is held there and stays.
     """
-    beneath = np.array([bool(carries[sorted(to)].any()) for carries in goes])
+    grounded = {i for i, body in enumerate(structure.bodies) if body.bottom <= TOUCHING} - of
+    beneath = np.array(
+        [bool(carries[sorted(to)].any()) or i in grounded for i, carries in enumerate(goes)]
+    )
     free = np.logical_not(beneath)
     joined = (goes | goes.T) & free & free[:, None]
     for _ in range(len(goes)):

@@ -6,7 +6,9 @@ from math import inf
 
 from ..design.faults import DesignError
 from ..design.model import Design
-from .examination import Examination, examine
+from .anchor_choice import AnchorChoice
+from .examination import EMBED, Examination, examine
+from .guy_choice import GuyChoice
 from .judging import Check
 
 WIND_CHECKS = frozenset({"overturning", "sliding"})
@@ -19,9 +21,12 @@ class Reason(Enum):
     TIPS = "still tips"
     SLIDES = "still slides"
     SINKS = "sinks"
+    GIVES_WAY = "its posts still give way"
     ANOTHER = "another check fails"
     ANCHORS_BREAK = "more than anchors hold"
-    NO_STRAIGHT_PULL = "the ground holds no stake straight up"
+    GUYS_BREAK = "no line or ground anchor holds it"
+    NO_PLACE = "nothing to tie guys to"
+    POSTS = "posts in the ground carry it"
     NOTHING_UPRIGHT = "nothing upright to scale"
 
 
@@ -30,9 +35,10 @@ class Remedy:
     """One remedy alone: ``value`` in the SI ``unit``, None where there is none.
 
     ``governs`` names the check nearest its limit there, or the one that fails at the most that was
-    tried. ``design`` is the changed design and ``found`` what was found of it; None for anchors.
-    ``part`` names the foot that is widened, or is None where one is added. ``utmost`` is the most
-    (of height and wind the least) that was tried in vain.
+    tried. ``design`` is the changed design and ``found`` what was found of it. ``anchors`` and
+    ``guys`` are what was chosen, ``value`` then the pull on each. ``part`` names the foot that is
+    widened, or is None where one is added. ``utmost`` is the most (of height and wind the least)
+    that was tried in vain.
     """
 
     kind: str
@@ -45,11 +51,17 @@ class Remedy:
     found: Examination | None = None
     part: str | None = None
     utmost: float | None = None
+    anchors: AnchorChoice | None = None
+    guys: GuyChoice | None = None
 
 
 def needed(before: Examination) -> frozenset[str]:
     """Return the checks that a remedy has to pass: those of wind, and all that passed before."""
-    return WIND_CHECKS | {check.name for check in before.checks if check.passes}
+    if before.posts is not None:
+        wind = {check.name for check in before.checks if check.name.startswith(EMBED)}
+    else:
+        wind = WIND_CHECKS
+    return frozenset(wind) | {check.name for check in before.checks if check.passes}
 
 
 def holds(found: Examination | None, names: frozenset[str]) -> bool:
@@ -74,6 +86,8 @@ def why_not(found: Examination, names: frozenset[str]) -> tuple[Reason, str]:
     for name, reason in (("sliding", Reason.SLIDES), ("overturning", Reason.TIPS)):
         if name in worst:
             return reason, name
+    if found.posts is not None:
+        return Reason.GIVES_WAY, next(iter(worst))
     name = next(iter(worst))
     return (Reason.SINKS if name == "bearing" else Reason.ANOTHER), name
 

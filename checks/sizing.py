@@ -5,15 +5,16 @@ what is returned passed, and the next smaller step failed.
 """
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import inf, isfinite, sqrt
 
-from .. import references, units
 from ..design.bounds import WIND
 from ..design.model import Design
+from .anchor_choice import with_anchors
 from .build_steps import MPH, down, greatest, least, up
 from .examination import Examination, examine
-from .remedy import Reason, Remedy, holds, nearest_its_limit, why_not
+from .guy_choice import choose_guys, guy_place
+from .remedy import Reason, Remedy, examined, holds, nearest_its_limit, why_not
 from .size_curves import (
     FOOT,
     HEAVIEST,
@@ -60,12 +61,22 @@ class Sizing:
 def size(design: Design) -> Sizing:
     """Return what it takes to hold a design. Raises DesignError where it cannot stand at all."""
     case = Case(design, examine(design))
-    remedies = {kind: way(case) for kind, way in _WAYS.items()}
+    remedies = {kind: _remedy(case, kind) for kind in KINDS}
+    if case.before.posts is not None:
+        return Sizing(design, case.before, tuple(remedies.values()), None, ())
     curve = (
         *width_curve(case, remedies["base width"].value),
         *weight_curve(case, remedies["ballast"].value),
     )
     return Sizing(design, case.before, tuple(remedies.values()), slides_first(case), curve)
+
+
+def _remedy(case: Case, kind: str) -> Remedy:
+    """Return the remedy of a kind; what is done at a foot is none where posts carry the piece."""
+    if case.before.posts is not None and kind not in ("height", "wind") and not case.stands:
+        governs = nearest_its_limit(case.before, case.names).name
+        return Remedy(kind, None, _UNITS[kind], False, governs, Reason.POSTS)
+    return _WAYS[kind](case)
 
 
 def remedy_of(design: Design, kind: str) -> tuple[Examination, Remedy]:
@@ -74,7 +85,7 @@ def remedy_of(design: Design, kind: str) -> tuple[Examination, Remedy]:
     DesignError where it cannot stand at all, KeyError where there is no such kind.
     """
     case = Case(design, examine(design))
-    return case.before, _WAYS[kind](case)
+    return case.before, _remedy(case, kind)
 
 
 @dataclass(frozen=True)
@@ -126,13 +137,34 @@ def _anchors(case: Case) -> Remedy:
     if case.stands:
         return _as_it_is(case, "anchors", 0.0, "N")
     pull = step * up(max(stakes.pull, stakes.sideways), step)
-    row = references.table("remedies").one("remedy", "anchor pull")
-    if pull > float(row["most"]) * units.factor("lbf"):
+    choice = case.before.anchors
+    if choice is None:
         return Remedy("anchors", pull, "N", False, governs, Reason.ANCHORS_BREAK)
-    ground = case.before.standing.ground
-    bare = ground.stakes_possible and not ground.straight_pull and stakes.pull > 0.0
-    reason = Reason.NO_STRAIGHT_PULL if bare else None
-    return Remedy("anchors", pull, "N", True, governs, reason)
+    design = with_anchors(case.design, choice.row)
+    return _tied(case, Remedy("anchors", pull, "N", True, governs, None, design, anchors=choice))
+
+
+def _guys(case: Case) -> Remedy:
+    """Return the pull that each guy has to hold, in N."""
+    if case.stands:
+        return _as_it_is(case, "guys", 0.0, "N")
+    step = case.steps.pull
+    choice = choose_guys(case.before.loaded)
+    if choice is None:
+        why = Reason.NO_PLACE if guy_place(case.before.loaded) is None else Reason.GUYS_BREAK
+        return Remedy("guys", None, "N", False, "overturning", why)
+    pull = step * up(choice.pull, step)
+    design = choice.added_to(case.design)
+    return _tied(case, Remedy("guys", pull, "N", True, None, None, design, guys=choice))
+
+
+def _tied(case: Case, remedy: Remedy) -> Remedy:
+    """Return a remedy with what is found of its design as of any other."""
+    found = examined(remedy.design)
+    assert found is not None
+    assert holds(found, case.names)
+    governs = nearest_its_limit(found, frozenset(check.name for check in found.checks)).name
+    return replace(remedy, found=found, governs=governs)
 
 
 def _height(case: Case) -> Remedy:
@@ -165,11 +197,12 @@ _WAYS: dict[str, Callable[[Case], Remedy]] = {
     "base width": _base_width,
     "ballast": _ballast,
     "anchors": _anchors,
-    # "guys" go here, once guys can be sized
+    "guys": _guys,
     "height": _height,
     "wind": _wind,
 }
 KINDS = tuple(_WAYS)
+_UNITS = {"base width": "m", "ballast": "kg", "anchors": "N", "guys": "N"}
 
 
 def _as_it_is(case: Case, kind: str, value: float, unit: str) -> Remedy:
@@ -195,5 +228,5 @@ def _judged(case: Case, kind: str, k: int | None, utmost: int, unit: str) -> Rem
 
 def _share(found: Examination) -> float:
     """Return a first guess of the part of the wind's speed that it stands: as force goes."""
-    worst = max(check.utilization or inf for check in found.free)
+    worst = max(check.utilization or inf for check in found.free or found.checks)
     return 1.0 / sqrt(worst) if 0.0 < worst < inf else 0.1

@@ -4,6 +4,8 @@ import re
 from collections.abc import Callable, Sequence
 from itertools import pairwise
 from math import hypot
+from os.path import relpath
+from pathlib import Path
 from typing import Any
 
 from ..design.model import Design, Part
@@ -17,6 +19,7 @@ from ..design.shapes.shape import Shape
 from ..design.sizes import flats_from_points, flats_from_side
 from ..loads.site import Site
 from ..loads.site_table import ASCE_METHODS, LOWEST_ASCE_WIND, NOMINAL_TO_ULTIMATE
+from .added_holding import added_holding
 from .answers import size
 from .lines import Row, part, quoted
 
@@ -31,8 +34,8 @@ _HEADING = re.compile(
 )
 
 
-def changed_text(old: Design, new: Design) -> str:
-    """Return the text of ``old`` with what differs in ``new``.
+def changed_text(old: Design, new: Design, folder: Path) -> str:
+    """Return the text of ``old`` with what differs in ``new``, to be written into ``folder``.
 
     Changed are sizes, places, weights and the wind; parts may stand behind the old ones. ValueError
     where the text has not the form that is needed for it.
@@ -40,12 +43,14 @@ def changed_text(old: Design, new: Design) -> str:
     import tomlkit  # noqa: PLC0415 - only where a file is written
     from tomlkit.exceptions import TOMLKitError  # noqa: PLC0415
 
-    write = _Writer(old.units == "metric", tomlkit)
+    write = Writer(old.units == "metric", tomlkit)
     try:
         tables = _Tables(old.text, tomlkit)
         _change_head(write, tables, old, new)
         for i, before in enumerate(old.parts):
             _change_part(write, tables, i, before, new.parts[i])
+            if isinstance(before.shape, Cutout):
+                _lead_to_drawing(write, tables.get("part", i), Path(old.file).parent, folder)
         _change_heights(write, tables, old, new)
         if len(new.parts) > len(old.parts):
             tables.heading("part")
@@ -53,7 +58,7 @@ def changed_text(old: Design, new: Design) -> str:
     except (TOMLKitError, KeyError, TypeError) as error:
         raise ValueError(" ".join(map(str, error.args))) from None
     added = [_added(write, each) for each in new.parts[len(old.parts) :]]
-    return "\n".join([text, *added])
+    return "\n".join([text, *added, *added_holding(write, old, new)])
 
 
 class _Tables:
@@ -85,7 +90,7 @@ class _Tables:
         return "".join(self._toml.dumps(piece) for piece in self._pieces)
 
 
-class _Writer:
+class Writer:
     """Values as the file has them, in the design's units; a comment behind one stays."""
 
     def __init__(self, metric: bool, toml: Any) -> None:
@@ -145,7 +150,7 @@ class _Writer:
         return array
 
 
-def _change_head(write: _Writer, tables: _Tables, old: Design, new: Design) -> None:
+def _change_head(write: Writer, tables: _Tables, old: Design, new: Design) -> None:
     if old.weighed != new.weighed and new.weighed is not None:
         write.set(tables.get("design"), "weighed", write.mass(new.weighed))
     before, after = old.table(Site), new.table(Site)
@@ -162,7 +167,7 @@ def _change_head(write: _Writer, tables: _Tables, old: Design, new: Design) -> N
         write.set(tables.get("site"), "wind_kind", "ultimate")
 
 
-def _change_part(write: _Writer, tables: _Tables, number: int, old: Part, new: Part) -> None:
+def _change_part(write: Writer, tables: _Tables, number: int, old: Part, new: Part) -> None:
     if new is old:
         return
     table = tables.get("part", number)
@@ -180,7 +185,14 @@ def _change_part(write: _Writer, tables: _Tables, number: int, old: Part, new: P
         write.set(table, "hangs_at", write.length(new.hangs_at))
 
 
-def _change_shape(write: _Writer, table: Any, old: Shape, new: Shape) -> None:
+def _lead_to_drawing(write: Writer, table: Any, here: Path, there: Path) -> None:
+    """Let the name of a drawing lead to where it is, from the folder that is written to."""
+    if "outline" in table and here.resolve() != there.resolve():
+        drawing = (here / str(table["outline"])).resolve()
+        write.set(table, "outline", Path(relpath(drawing, there.resolve())).as_posix())
+
+
+def _change_shape(write: Writer, table: Any, old: Shape, new: Shape) -> None:
     match new:
         case Plate() | Frame():
             _change_plan(write, table, old, new)
@@ -205,7 +217,7 @@ def _change_shape(write: _Writer, table: Any, old: Shape, new: Shape) -> None:
             write.set(table, "height", write.length(height))
 
 
-def _change_plan(write: _Writer, table: Any, old: Shape, new: Plate | Frame) -> None:
+def _change_plan(write: Writer, table: Any, old: Shape, new: Plate | Frame) -> None:
     assert isinstance(old, (Plate, Frame))
     match old.plan, new.plan:
         case Regular(), Regular(sides, across):
@@ -233,7 +245,7 @@ def _measure_of(table: Any, sides: int) -> tuple[str, float]:
     return "across", 1.0
 
 
-def _change_heights(write: _Writer, tables: _Tables, old: Design, new: Design) -> None:
+def _change_heights(write: Writer, tables: _Tables, old: Design, new: Design) -> None:
     """Change the heights of loads and guys, where the design has any."""
     from ..checks.anchor_table import GuyRow  # noqa: PLC0415 - only where a file is written
     from ..loads.given import GivenLoad  # noqa: PLC0415
@@ -242,12 +254,12 @@ def _change_heights(write: _Writer, tables: _Tables, old: Design, new: Design) -
     for i, (before, after) in enumerate(loads):
         if before.at != after.at:
             write.set_lengths(tables.get("load", i), "at", before.at, after.at)
-    for i, (guy, moved) in enumerate(zip(old.several(GuyRow), new.several(GuyRow), strict=True)):
+    for i, (guy, moved) in enumerate(zip(old.several(GuyRow), new.several(GuyRow), strict=False)):
         if guy.height != moved.height:
             write.set(tables.get("guy", i), "height", write.length(moved.height))
 
 
-def _added(write: _Writer, new: Part) -> str:
+def _added(write: Writer, new: Part) -> str:
     """Return a part that was not there: a foot beneath all, or weight laid low."""
     at = ", ".join(f"'{write.length(c)}'" for c in new.place.at)
     rows: list[Row] = [("at", f"[{at}]", "right, away from you, up")]

@@ -41,6 +41,14 @@ def bounds_of(region: BaseGeometry) -> Array:
     return cast(Array, _kernel.bounds(region))
 
 
+def area_above(region: BaseGeometry, height: float) -> float:
+    """Return the area in m2 of an upright region (across, up) above a height in m."""
+    low_x, low_y, high_x, high_y = region.bounds
+    if height <= low_y:
+        return region.area
+    return region.intersection(shapely.box(low_x, height, high_x, high_y)).area
+
+
 def intersection(first: Polygons, second: Polygons | BaseGeometry) -> Polygons:
     """Return what is common, pair by pair."""
     return cast(Polygons, _kernel.intersection(first, second))
@@ -145,6 +153,21 @@ def hull(points: Array) -> BaseGeometry:
     return cast(BaseGeometry, _kernel.convex_hull(_kernel.multipoints(points)))
 
 
+def inset(ring: Array, distance: float) -> Array:
+    """Return the corners (k, 2) of a convex outline (k, 2) with each edge ``distance`` m inside.
+
+    Empty (0, 2) where nothing is left. Counter-clockwise, from the corner that was first.
+    """
+    if distance <= 0.0:
+        return ring
+    inner = Polygon(ring).buffer(-distance, join_style="mitre")
+    if inner.is_empty:
+        return np.empty((0, 2))
+    corners = ring_of(inner)
+    first = int(np.linalg.norm(corners - ring[0], axis=1).argmin())
+    return np.roll(corners, -first, axis=0)
+
+
 def ring_of(region: BaseGeometry) -> Array:
     """Return the corners (k, 2) of a polygon's outline, counter-clockwise, each once."""
     oriented = shapely.geometry.polygon.orient(cast(Polygon, region))
@@ -169,6 +192,12 @@ def outlines_of(region: BaseGeometry) -> list[Array]:
         oriented = shapely.geometry.polygon.orient(part)
         rings += [_coordinates(ring) for ring in (oriented.exterior, *oriented.interiors)]
     return rings
+
+
+def strokes(lines: BaseGeometry) -> list[Array]:
+    """Return the points (k, 2) of every line among what lines were cut to."""
+    parts = cast("list[BaseGeometry]", _kernel.get_parts(lines).tolist())
+    return [_coordinates(part) for part in parts if part.length > 0.0]
 
 
 def coordinates(region: BaseGeometry) -> Array:

@@ -22,7 +22,7 @@ from .uplift import Uplift, uplift
 from .visible import Faces, breadth, measure, silhouette, visible_outlines
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Exposed:
     """What a structure offers the wind from the azimuths (D,) in degrees, before any wind blows.
 
@@ -31,8 +31,10 @@ class Exposed:
     ``arm`` (bodies, D) its turning arm about the origin in m (counter-clockwise), ``up`` its
     height in m. ``case`` (bodies, S) multiplies the force in each sign case and ``shift``
     (bodies, S, D) turns it about the board's middle, in m; ``rise`` (bodies,) lifts it.
-    ``outline`` (bodies, D) are the outlines, of ``solidity`` (bodies, D). ``pressure_height``
-    (bodies,) is the height at which each body's pressure is taken.
+    ``outline`` (bodies, D) are the outlines, of ``solidity`` (bodies, D).
+    ``area`` (bodies, D) is the visible area in m2 itself, and ``pressure_height`` (bodies,) the
+    height at which each body's pressure is taken. ``coefficient`` (bodies, D) is the greater of
+    each body's own force coefficients.
     """
 
     azimuths: Array
@@ -53,7 +55,9 @@ class Exposed:
     solidity: Array
     breadth: Array
     pressure_height: Array
+    coefficient: Array
     height: float
+    area: Array
 
     @cached_property
     def silhouette(self) -> Faces:
@@ -61,7 +65,7 @@ class Exposed:
         return silhouette(self.outline, self.solidity)
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Actions:
     """Forces of wind on the whole structure, any leading shape then (D, C): directions, cases.
 
@@ -171,7 +175,9 @@ def expose(
         solidity=solidity,
         breadth=breadth(outline),
         pressure_height=_pressure_heights(bodies, coefficients, visible),
+        coefficient=rank,
         height=structure.height,
+        area=visible.area,
     )
 
 

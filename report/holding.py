@@ -3,12 +3,14 @@
 from math import ceil, isfinite
 
 from ..checks.examination import Examination
+from ..checks.guy_choice import choose_guys
 from .amounts import Amounts
 from .asked_wind import to_spare
 from .lines import Line, wrapped
 from .people_pull import people_pull
 from .remark import counted
 from .stand import Stand, hold_down, most, stand_of, width_helps
+from .tied_words import anchors_said, guys_said
 
 _LABEL = 12
 _LABELS = {"stake": "stakes", "ground anchor": "anchors", "bolt": "bolts"}
@@ -18,14 +20,15 @@ _ABSURD = 2.5
 
 def ways(examination: Examination, amounts: Amounts) -> list[Line]:
     """Return the block that tells how to hold it down; nothing where it stands untied."""
-    if not examination.needs_anchors or stand_of(examination) is Stand.HELD:
+    if not examination.needs_anchors or stand_of(examination) in (Stand.HELD, Stand.SHALLOW):
         return []
     spare = "" if examination.site.basis != "service" else f", {to_spare(examination)}"
     wind = amounts.gust(examination.site.wind, "near")
     found = wrapped(f"Hold it one of these ways (worked out for {wind}{spare})", rest="  ")
     found += way(_LABELS[hold_down(examination)], _stakes(examination, amounts))
     found += _against_people(examination, amounts)
-    found += _test(examination, amounts)
+    if examination.anchors is None and (guys := choose_guys(examination.loaded)) is not None:
+        found += way("guys", guys_said(guys, amounts))
     found += way("weight", _weight(examination, amounts))
     found += way("wider foot", _width(examination, amounts))
     return found
@@ -43,35 +46,20 @@ def _against_people(examination: Examination, amounts: Amounts) -> list[Line]:
     return way("people", f"keep them off, or anchor each for {amounts.pull(pull)} straight up")
 
 
-def _test(examination: Examination, amounts: Amounts) -> list[Line]:
-    pull = examination.remedies.stakes.pull
-    if pull <= 0.0 or pull > most("stake pull") or not examination.standing.ground.straight_pull:
-        return []
-    return way(
-        "", f"test each: a pull of {amounts.pull(2.0 * pull)} straight up; if it creeps, go bigger"
-    )
+def _test(examination: Examination, amounts: Amounts) -> str:
+    """Return with what pull to test each, twice what it is asked for; nothing where one cannot."""
+    pull, ground = examination.remedies.stakes.pull, examination.standing.ground
+    if pull <= 0.0 or pull > most("stake pull") or not ground.stakes_possible:
+        return ""
+    return f"; test each: {amounts.pull(2.0 * pull)} up"
 
 
 def _stakes(examination: Examination, amounts: Amounts) -> str:
-    ground, stakes = examination.standing.ground, examination.remedies.stakes
-    where = f"{len(stakes.points)}, one at each {stakes.places}"
-    side = f"{amounts.pull(stakes.sideways)} sideways"
-    up = f"{amounts.pull(stakes.pull)} up"
-    if stakes.pull <= 0.0:
-        return f"{where}: {side} each"
-    said = f"{where}: {up} and {side} each" if stakes.sideways > 0.0 else f"{where}: {up} each"
-    if not ground.stakes_possible:
-        return f"{said}, into a sound slab"
-    if not ground.straight_pull:
-        return (
-            f"{said}; a plain rod holds nothing straight up in {ground.name}: screw-in anchors, or "
-            "buried weight"
-        )
-    if stakes.pull > most("anchor pull"):
-        return f"no: {up} each is more than garden anchors hold"
-    if hold_down(examination) == "ground anchor":
-        return f"{said}: more than plain stakes hold; screw-in anchors, or concrete"
-    return said
+    if examination.anchors is None:
+        pull = amounts.pull(examination.remedies.stakes.pull)
+        return f"no: {pull} up each is more than anchors this near each other hold here"
+    said = anchors_said(examination.anchors, examination, amounts)
+    return said + _test(examination, amounts)
 
 
 def _weight(examination: Examination, amounts: Amounts) -> str:

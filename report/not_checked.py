@@ -1,11 +1,11 @@
 """What was not checked of a design: said on every output, so that nobody reads in a promise."""
 
-from .. import materials
 from ..checks.examination import Examination
 from ..design.shapes.rotor import Rotor
 from ..loads.given import GivenLoad
 from .amounts import Amounts
 from .joint_words import uncovered
+from .member_words import strength_unchecked
 from .remark import Remark, joined
 
 _NAMED = 6
@@ -18,7 +18,7 @@ def not_checked(examination: Examination) -> tuple[Remark, ...]:
         remark
         for remark in (
             _joints(examination),
-            _strength(examination),
+            strength_unchecked(examination),
             _loads_on_joints(examination),
             _hold_downs(examination),
             Remark(
@@ -83,26 +83,12 @@ def _loads_on_joints(examination: Examination) -> Remark | None:
     )
 
 
-def _strength(examination: Examination) -> Remark:
-    kinds = _stuffs(examination)
-    return Remark(
-        f"The strength of the {kinds} was not checked: bending, splitting, panels under wind.",
-        f"strength of {kinds}",
-    )
-
-
-def _stuffs(examination: Examination) -> str:
-    words = {"wood": "wood", "panel": "panels", "metal": "metal", "masonry": "masonry"}
-    words["plastic"] = "plastic"
-    found = {
-        words[materials.find(part.material).kind]: None
-        for part in examination.design.parts
-        if part.material is not None
-    }
-    return joined(found) or "parts themselves"
-
-
 def _hold_downs(examination: Examination) -> Remark | None:
+    if examination.posts is not None:
+        return Remark(
+            "What draws the posts up out of the ground was not checked.",
+            "how the posts draw up",
+        )
     if not examination.needs_anchors:
         return None
     if not examination.standing.ground.stakes_possible:
@@ -121,10 +107,10 @@ def _wheel(examination: Examination) -> Remark | None:
     if not wheels:
         return None
     said = joined(wheels)
-    return Remark(
-        f"Blades, hub, axle and bearing of {said} were not checked, nor how fast it may run.",
-        f"blades, hub and axle of {said}",
-    )
+    judged = {one.name for one in examination.members.judged}
+    blades = "" if judged.issuperset(wheels) else "blades, "
+    whole = f"{blades}hub, axle and bearing of {said} were not checked, nor how fast it may run."
+    return Remark(whole[0].upper() + whole[1:], f"{blades}hub and axle of {said}")
 
 
 def _people(examination: Examination) -> Remark | None:

@@ -8,6 +8,7 @@ from typing import Any
 from .. import units
 from ..checks.examination import Examination
 from ..checks.judging import Check
+from ..checks.member_check import Member
 from ..units import Quantity
 from .assumptions import assumptions
 from .cautions import cautions
@@ -50,7 +51,7 @@ class ResultLimits:
     push: Quantity
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Result:
     """What was found of a design; ``examination`` holds all of it in SI units."""
 
@@ -158,10 +159,10 @@ class Result:
             "geometry": _geometry(found),
             "wind": _wind(found),
             "checks": [_check_object(found, check) for check in found.checks],
-            "free_standing": {
-                "overturning": _check_object(found, found.overturning),
-                "sliding": _check_object(found, found.sliding),
-            },
+            "members": [_member(one) for one in found.members.judged],
+            "free_standing": None
+            if found.free is None
+            else {check.name: _check_object(found, check) for check in found.free},
             "joints": [joint_object(joint) for joint in found.joints],
             "needs_anchors": found.needs_anchors,
             "limits": _limits(found),
@@ -242,6 +243,18 @@ def _check_object(examination: Examination, check: Check) -> dict[str, Any]:
         "direction_deg": _finite(check.direction_deg),
         "source": check.source,
         "notes": list(check_notes(examination, check)),
+    }
+
+
+def _member(one: Member) -> dict[str, Any]:
+    return {
+        "part": one.name,
+        "role": one.role,
+        "governs": one.governs,
+        "count": one.count,
+        "deflection_m": one.deflection,
+        "source": one.stuff.source,
+        "confidence": one.stuff.confidence,
     }
 
 

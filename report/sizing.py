@@ -14,11 +14,12 @@ from .asked_wind import asked, to_spare
 from .joint_ways import joint_lines
 from .lines import WIDTH, Line, listed, wrapped
 from .not_checked import not_checked
+from .posts_words import deeper
 from .sizing_words import amount, gusts, past_which_it_slides, why
-from .stand import hold_down
+from .tied_words import anchors_said, guys_said
 
 _WORDS = {"overturning": "tipping", "sliding": "sliding"}
-_HOLDING = ("base width", "ballast", "anchors")
+_HOLDING = ("base width", "ballast", "anchors", "guys")
 _ROW = "  {:<11} {:<20} {:>5} {:>6} {:>6}  "
 _CURVE = "{:<2}{:<13} {:>6} {:>6} {:>6}"
 
@@ -32,8 +33,9 @@ def sizing_lines(sizing: Sizing) -> list[Line]:
         found += _remedy(sizing, remedy, amounts)
     joints = joint_lines(sizing.found, amounts)
     found += [Line(""), *joints] if joints else []
-    slides = past_which_it_slides(sizing.slides_first, sizing.curve, amounts)
-    found += [Line(""), *_curves(sizing, amounts), *wrapped(slides)]
+    if sizing.curve:
+        slides = past_which_it_slides(sizing.slides_first, sizing.curve, amounts)
+        found += [Line(""), *_curves(sizing, amounts), *wrapped(slides)]
     found += [Line(""), *_notes(sizing)]
     items = [remark.short for remark in not_checked(sizing.found)]
     return found + listed("Not checked", items, "No promise for the whole piece.")
@@ -52,8 +54,12 @@ def _title(sizing: Sizing, amounts: Amounts) -> list[Line]:
         else [*wrapped(name, rest="  ", mood="title"), Line(f"  {facts}", "title")]
     )
     wind = amounts.gust(found.site.wind, "near")
-    if not found.needs_anchors:
+    if found.posts is not None and not found.needs_anchors:
+        said = f"Its posts carry it in {wind}, {to_spare(found)}: none of these is needed."
+    elif not found.needs_anchors:
         said = f"It stands untied in {wind}, {to_spare(found)}: none of these is needed."
+    elif found.posts is not None:
+        said = f"Its posts give way in {wind}, {to_spare(found)}: {deeper(found, amounts)}."
     elif any(remedy.feasible for remedy in sizing.remedies if remedy.kind in _HOLDING):
         said = f"What would hold it, each way alone; checked for {wind}, {to_spare(found)}."
     elif sizing.feasible:
@@ -82,6 +88,8 @@ def _row(label: str, build: str, limits: Limits, amounts: Amounts, nearest: str)
 
 
 def _present(sizing: Sizing, amounts: Amounts) -> str:
+    if sizing.found.posts is not None:
+        return f"{amounts.length(float(sizing.found.posts.depth.min()))} in the ground"
     now = next(point for point in sizing.curve if point.present)
     return f"{amounts.length(now.value)} foot"
 
@@ -91,8 +99,11 @@ def _remedy(sizing: Sizing, remedy: Remedy, amounts: Amounts) -> list[Line]:
         return wrapped(f"no: {why(sizing.found, remedy)}", f"  {remedy.kind:<11} ")
     if remedy.reason is Reason.NOT_NEEDED:
         return wrapped("none needed", f"  {remedy.kind:<11} ")
-    if remedy.kind == "anchors":
-        return wrapped(_anchors(sizing, remedy, amounts), f"  {remedy.kind:<11} ")
+    label = f"  {remedy.kind:<11} "
+    if remedy.anchors is not None:
+        return wrapped(anchors_said(remedy.anchors, sizing.found, amounts), label)
+    if remedy.guys is not None:
+        return wrapped(guys_said(remedy.guys, amounts), label)
     assert remedy.found is not None
     check = next(check for check in remedy.found.checks if check.name == remedy.governs)
     build = amount(remedy, amounts, remedy.value) + _BUILD[remedy.kind]
@@ -100,17 +111,6 @@ def _remedy(sizing: Sizing, remedy: Remedy, amounts: Amounts) -> list[Line]:
 
 
 _BUILD = {"base width": " across", "ballast": " fixed low", "height": " tall", "wind": " at most"}
-
-
-def _anchors(sizing: Sizing, remedy: Remedy, amounts: Amounts) -> str:
-    stakes = sizing.found.remedies.stakes
-    kind = hold_down(sizing.found)
-    said = (
-        f"{len(stakes.points)} {kind}s, one at each {stakes.places}: "
-        f"{amounts.pull(stakes.pull)} up and {amounts.pull(stakes.sideways)} sideways each"
-    )
-    reason = why(sizing.found, remedy)
-    return f"{said}; {reason}" if reason else said
 
 
 def _nearest(check: Check, amounts: Amounts) -> str:

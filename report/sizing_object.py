@@ -9,6 +9,7 @@ from .faults import clean
 from .fingerprint import fingerprint
 from .joint_object import sized_joint_object
 from .sizing_words import why
+from .tied_words import tied_object
 
 FORMAT = 1
 
@@ -29,6 +30,7 @@ def sizing_object(sizing: Sizing) -> Mapping[str, Any]:
                 "feasible": remedy.feasible,
                 "governs": remedy.governs,
                 "reason": why(sizing.found, remedy) or None,
+                **tied_object(remedy.anchors, remedy.guys),
             }
             for remedy in sizing.remedies
         ],

@@ -12,6 +12,7 @@ _FAILS = {
     Reason.TIPS: "still tips",
     Reason.SLIDES: "still slides",
     Reason.SINKS: "sinks in",
+    Reason.GIVES_WAY: "leans over with its posts",
 }
 _EVEN = {"base width": "", "ballast": "under ", "height": "only ", "wind": "in "}
 
@@ -40,11 +41,12 @@ def why(before: Examination, remedy: Remedy) -> str:
             return "none needed: it stands as it is"
         case Reason.ANCHORS_BREAK:
             return f"{amounts.pull(remedy.value or 0.0)} each is more than garden anchors hold"
-        case Reason.NO_STRAIGHT_PULL:
-            return (
-                f"a plain rod holds nothing straight up in {before.standing.ground.name}: "
-                "screw-in anchors, or buried weight"
-            )
+        case Reason.GUYS_BREAK:
+            return "no rope and ground anchor here hold it at 45 degrees"
+        case Reason.NO_PLACE:
+            return "nothing stands at two thirds of its height to tie them to"
+        case Reason.POSTS:
+            return "its posts carry it: set them deeper, or in concrete"
         case Reason.NOTHING_UPRIGHT:
             return "nothing upright in it can be made lower"
         case reason:

@@ -5,6 +5,7 @@ from enum import Enum
 from .. import references, units
 from ..checks.examination import Examination
 from ..checks.judging import Check
+from ..materials import anchors
 
 HOLDING = ("overturning", "sliding", "anchor", "anchor head", "guy")
 """Checks that fail where a piece is not held enough."""
@@ -21,17 +22,22 @@ class Stand(Enum):
     ANCHOR = "anchor it"
     WEIGH = "weigh it down"
     HOPELESS = "nothing here holds it"
+    PLANTED = "posts in the ground carry it"
+    SHALLOW = "its posts in the ground give way"
     SINKS = "the ground gives way"
     PUSHED = "people tip it"
     IN_PART = "a loose part or a named load fails"
+    WEAK = "a part is not strong enough"
 
 
 def stand_of(examination: Examination) -> Stand:
     """Return what the verdict of a design has to say first."""
+    if examination.posts is not None and examination.needs_anchors:
+        return Stand.SHALLOW
     held = bool(examination.held)
     if held and any(not check.passes for check in holding_checks(examination)):
         return Stand.SLIPS
-    if not held and (unheld := _unheld(examination)) is not None:
+    if not held and examination.posts is None and (unheld := _unheld(examination)) is not None:
         return unheld
     failing = [check.name for check in examination.checks if not check.passes]
     if "push" in failing:
@@ -39,10 +45,11 @@ def stand_of(examination: Examination) -> Stand:
     if "bearing" in failing:
         return Stand.SINKS
     if failing:
-        return Stand.IN_PART
-    if held:
-        return Stand.HELD
-    return Stand.STANDS
+        weak = all(name.startswith("member: ") for name in failing)
+        return Stand.WEAK if weak else Stand.IN_PART
+    if examination.posts is not None:
+        return Stand.PLANTED
+    return Stand.HELD if held else Stand.STANDS
 
 
 def holding_checks(examination: Examination) -> list[Check]:
@@ -59,7 +66,7 @@ def _unheld(examination: Examination) -> Stand | None:
         return Stand.SLIDES
     if not examination.needs_anchors:
         return None
-    if remedies.stakes.pull <= most("anchor pull"):
+    if examination.anchors is not None:
         return Stand.ANCHOR
     if remedies.ballast <= most("weight laid low") or width_helps(examination):
         return Stand.WEIGH
@@ -76,12 +83,11 @@ def width_helps(examination: Examination) -> bool:
 
 def hold_down(examination: Examination) -> str:
     """Return what kind of anchor is meant as a remedy: stake, ground anchor or bolt."""
-    ground, stakes = examination.standing.ground, examination.remedies.stakes
-    if not ground.stakes_possible:
+    if not examination.standing.ground.stakes_possible:
         return "bolt"
-    if stakes.pull <= 0.0 or (ground.straight_pull and stakes.pull <= most("stake pull")):
-        return "stake"
-    return "ground anchor"
+    choice = examination.anchors
+    staked = choice is not None and anchors.find(choice.row.kind).group == "stake"
+    return "stake" if staked else "ground anchor"
 
 
 def most(remedy: str) -> float:

@@ -11,6 +11,7 @@ from ..design.shapes.rotor import Rotor
 from .assumptions import first_source, plain_source
 from .given import given_parts
 from .joint_words import plural
+from .member_words import member_unverified
 from .remark import joined
 
 MEMORY = "memory"
@@ -39,6 +40,7 @@ def unverified(examination: Examination) -> tuple[str, ...]:
         *_coefficients(examination),
         *_wind(examination),
         *_factors(examination),
+        *member_unverified(examination),
         *_joints(examination),
     )
     return tuple(dict.fromkeys(found))

@@ -18,6 +18,10 @@ def found(text, name=None):
     return next(one for one in joints if name in (None, one.row.name))
 
 
+def joint_check(result):
+    return next(check for check in result.checks if check.name.startswith("joint: "))
+
+
 def check_of(text):
     return found(text).check
 
@@ -44,7 +48,7 @@ def test_every_fastener_together_holds_what_is_above():
 
 def test_nails_in_the_edge_of_a_panel_count_nothing_and_are_told():
     result = Result(examine(read_text(TOWER + joint())))
-    check = result.checks[-1]
+    check = joint_check(result)
     assert not check.passes
     assert check.utilization is None
     assert any("edge of a panel" in note for note in check.notes)
@@ -60,7 +64,7 @@ def test_blocks_inside_hold_where_edges_do_not():
 def test_nails_and_screws_in_end_grain_count_nothing_and_are_told(fastener):
     text = POST + joint("block", "plank", fastener, 4, into="end grain")
     result = Result(examine(read_text(text)))
-    assert not result.checks[-1].passes
+    assert not joint_check(result).passes
     assert any("end grain" in caution for caution in result.cautions)
 
 
@@ -103,7 +107,7 @@ def test_toe_nails_take_two_thirds_out_and_five_sixths_sideways():
 def test_glue_is_shown_and_not_counted():
     plain, glued = (POST + joint("block", "plank", SCREWS, 4, **m) for m in ({}, {"glue": True}))
     assert check_of(plain).utilization == check_of(glued).utilization
-    notes = Result(examine(read_text(glued))).checks[-1].notes
+    notes = joint_check(Result(examine(read_text(glued)))).notes
     assert any("Glue" in note for note in notes)
 
 
@@ -254,6 +258,15 @@ def test_frames_that_prop_each_other_are_freed_together():
     # one cut frees left post and beam, propped by the right one; the other frees the whole
     assert {int(cut.above.sum()) for cut in left.cuts} == {2, 3}
     assert left.shared_with
+
+
+def test_a_leg_on_the_ground_holds_the_beam_with_the_other():
+    legs = PROPPED.replace("on       = 'sill'", "contact  = 'wood'")
+    both = legs + joint("beam", "left", count=2, fastener="3/8 lag screw 20 in")
+    both += joint("beam", "right", count=2, fastener="3/8 lag screw 20 in")
+    left = found(both, "beam to left")
+    assert left.shared_with == ("beam to right",)
+    assert all(len(cut.through) == 2 for cut in left.cuts)
 
 
 def test_a_part_without_joint_is_listed_as_not_checked():

@@ -9,6 +9,7 @@ from designs import design, post, tower
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from yardfast.checks.anchor_choice import PLAINEST, suited, with_anchors
 from yardfast.checks.build_steps import IMPERIAL, METRIC, greatest, least
 from yardfast.checks.examination import examine
 from yardfast.checks.remedy import Reason, needed
@@ -17,6 +18,7 @@ from yardfast.design.model import Part, Place
 from yardfast.design.shapes.bodies import Shell
 from yardfast.design.shapes.flat import Frame
 from yardfast.design.shapes.plans import Regular
+from yardfast.design.shapes.rotor import Rotor
 from yardfast.design.shapes.weight import Weight
 from yardfast.loads.site import Site
 
@@ -215,10 +217,11 @@ def test_where_nothing_holds_no_remedy_is_feasible():
 
 def test_every_kind_is_told_in_si_with_the_check_that_governs(sizing):
     assert [remedy.kind for remedy in sizing.remedies] == list(KINDS)
-    units = {"base width": "m", "ballast": "kg", "anchors": "N", "height": "m", "wind": "m/s"}
+    units = {"base width": "m", "ballast": "kg", "height": "m", "wind": "m/s"}
     for remedy in sizing.remedies:
-        assert remedy.unit == units[remedy.kind]
-        assert remedy.governs in {check.name for check in sizing.found.checks}
+        assert remedy.unit == units.get(remedy.kind, "N")
+        found = sizing.found if remedy.found is None else remedy.found
+        assert remedy.governs in {check.name for check in found.checks}
 
 
 def test_anchors_are_told_in_whole_steps_of_pull():
@@ -227,4 +230,38 @@ def test_anchors_are_told_in_whole_steps_of_pull():
     needs = max(before.remedies.stakes.pull, before.remedies.stakes.sideways)
     assert 0.0 <= remedy.value - needs < IMPERIAL.pull
     assert remedy.value / IMPERIAL.pull == pytest.approx(round(remedy.value / IMPERIAL.pull))
-    assert remedy.design is None
+    assert remedy.value / IMPERIAL.pull == pytest.approx(round(remedy.value / IMPERIAL.pull))
+
+
+@pytest.mark.parametrize("kind", ["anchors", "guys"])
+@pytest.mark.parametrize("ground", ["sand", "paving"])
+def test_what_is_chosen_to_hold_it_does_by_the_whole_check(kind, ground):
+    _, remedy = remedy_of(design(*tower(6, 0.5, 0.4, 0.25, 1.2), ground=ground), kind)
+    assert remedy.feasible
+    found = examine(remedy.design)
+    assert found.needs_anchors
+    assert all(check.passes for check in found.checks)
+
+
+def test_a_plainer_anchor_does_not_hold_it():
+    piece = design(*tower(6, 0.5, 0.4, 0.25, 1.2), ground="firm lawn")
+    _, remedy = remedy_of(piece, "anchors")
+    order = suited("firm lawn", True, PLAINEST)
+    chosen = remedy.anchors.row
+    plainer = order[: order.index(chosen.kind)]
+    assert plainer
+    for kind in plainer:
+        less = examine(with_anchors(piece, replace(chosen, kind=kind)))
+        assert not all(check.passes for check in less.checks), kind
+
+
+def test_guys_stay_clear_of_a_wheel():
+    wheel = Part(
+        "wheel",
+        Rotor(4, 0.4, 0.05, 0.15, 0.006, facing=0.0),
+        Place(on="foot", at=(0.0, -0.3, 1.2)),
+        density=500.0,
+    )
+    piece = design(*tower(6, 0.5, 0.4, 0.25, 1.3), wheel)
+    _, remedy = remedy_of(piece, "guys")
+    assert remedy.guys.row.height <= 1.2 + 0.1 - 0.4

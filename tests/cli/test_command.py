@@ -2,6 +2,7 @@
 
 import json
 import os
+import shlex
 import subprocess
 import sys
 
@@ -9,6 +10,7 @@ import pytest
 import verdict_designs
 
 from yardfast.cli import main
+from yardfast.cli.parser import COMMANDS
 
 
 @pytest.fixture
@@ -174,7 +176,7 @@ def test_files_that_are_no_designs_are_faults(folder, capsys, content):
         (["chek", "x"], "did you mean 'check'?"),
         (["grond"], "did you mean 'grounds'?"),
         (["harbour.toml"], "yardfast check harbour.toml"),
-        (["zzz"], "there are: new, check, draw, size, materials, grounds"),
+        (["zzz"], f"there are: {', '.join(COMMANDS)}"),
         (["check"], "FILE"),
         (["check", "x.toml", "--formt"], "--formt"),
         (["check", "x.toml", "--format", "xml"], "xml"),
@@ -190,18 +192,20 @@ def test_a_wrong_command_is_answered_on_standard_error(folder, capsys, words, sa
 def test_alone_it_prints_a_short_menu(capsys):
     assert main([]) == 0
     out = capsys.readouterr().out
-    assert len(out.splitlines()) < 12
-    for command in ("new", "check", "draw", "size", "materials", "grounds"):
+    assert len(out.splitlines()) < 16
+    for command in COMMANDS:
+        if command == "stale":  # told by the help of label
+            continue
         assert f"yardfast {command}" in out
 
 
-@pytest.mark.parametrize("command", ["new", "check", "draw", "size", "materials", "grounds"])
+@pytest.mark.parametrize("command", COMMANDS)
 def test_every_command_has_help_with_an_example(capsys, command):
     assert main([command, "--help"]) == 0
     assert f"Example: yardfast {command}" in " ".join(capsys.readouterr().out.split())
 
 
-@pytest.mark.parametrize("names", ["materials", "grounds"])
+@pytest.mark.parametrize("names", ["materials", "grounds", "fasteners"])
 def test_listings_carry_a_source_for_each_name(capsys, names):
     assert main([names]) == 0
     shown = capsys.readouterr().out
@@ -225,6 +229,37 @@ def test_a_reader_that_hangs_up_ends_it_quietly(folder):
     running.stderr.close()
     assert running.wait(timeout=60) != 0
     assert err == b""
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="needs a full device of POSIX")
+@pytest.mark.parametrize("words", [["materials"], ["check", "harbour.toml"], ["--help"], []])
+def test_a_full_disk_is_told_as_one(folder, words):
+    plain = {name: value for name, value in os.environ.items() if name != "PYTHONUNBUFFERED"}
+    with open("/dev/full", "w", encoding="utf-8") as full:
+        done = subprocess.run(
+            [sys.executable, "-m", "yardfast", *words],
+            stdout=full,
+            stderr=subprocess.PIPE,
+            env=plain,
+            check=False,
+        )
+    assert done.returncode == 2
+    assert done.stderr == b"yardfast: the answer cannot be shown: No space left on device\n"
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="needs a shell of POSIX")
+@pytest.mark.parametrize(
+    ("closed", "told"),
+    [(">&-", b"standard output is closed"), ("2>&-", b""), (">&- 2>&-", b"")],
+)
+@pytest.mark.parametrize("words", [["check", "harbour.toml"], ["check", "missing.toml"]])
+def test_closed_streams_end_it_without_a_traceback(folder, words, closed, told):
+    line = shlex.join([sys.executable, "-m", "yardfast", *words]) + f" {closed}"
+    done = subprocess.run(["sh", "-c", line], capture_output=True, check=False)
+    assert done.returncode == (1 if closed == "2>&-" and words[1] == "harbour.toml" else 2)
+    assert told in done.stderr
+    assert b"fault of yardfast itself" not in done.stderr
+    assert b"Traceback" not in done.stderr
 
 
 def test_an_interrupt_ends_it_quietly(monkeypatch, capsys):

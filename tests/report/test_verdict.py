@@ -161,7 +161,7 @@ def test_what_stands_says_so_with_what_was_not_checked():
         ("FALLS", "its balance point lies beyond its foot"),
         ("HOPELESS", "NOTHING IN THIS LIST HOLDS IT. Make it lower or smaller, or set its posts"),
         ("AT_PIECE", "SPREAD ITS FOOT"),
-        ("SANDY", "a plain rod holds nothing straight up in sand"),
+        ("SANDY", "anchors no: 100 lb up each is more than anchors this near each other hold"),
         ("SOLID_AS_ROCK", "starts to tip in no gust below 335 mph"),
         ("AT_PIECE", "40 mph gust at the piece"),
         ("LATTICE", "vines triple a lattice's wind"),

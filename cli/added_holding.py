@@ -1,0 +1,58 @@
+"""Anchors and guys that a design has besides those of the file that it was read from, as text."""
+
+from collections.abc import Sequence
+from math import degrees
+from typing import Protocol
+
+from ..checks.anchor_table import AnchorRow, GuyRow
+from ..design.model import Design
+from .lines import Row, block, quoted
+
+
+class Writes(Protocol):
+    """What writes a length as the file has it."""
+
+    def length(self, metres: float) -> str:
+        """Return a length."""
+        ...
+
+
+def added_holding(write: Writes, old: Design, new: Design) -> list[str]:
+    """Return a table for each row of anchors and guys that stands behind the old ones."""
+    anchors = new.several(AnchorRow)[len(old.several(AnchorRow)) :]
+    guys = new.several(GuyRow)[len(old.several(GuyRow)) :]
+    return [_anchor(write, row) for row in anchors] + [_guy(write, row) for row in guys]
+
+
+def _anchor(write: Writes, row: AnchorRow) -> str:
+    rows: list[Row] = [quoted("name", row.name), quoted("kind", row.kind)]
+    if row.where is not None:
+        rows.append(quoted("where", row.where, "of the foot"))
+        if row.inset > 0.0:
+            rows.append(quoted("inset", write.length(row.inset), "from the foot's edge"))
+    else:
+        rows += [
+            ("at", _lengths(write, row.at), "the middle of the circle that they stand on"),
+            quoted("ring", write.length(row.ring or 0.0)),
+            ("count", str(row.count), ""),
+        ]
+    return block("[[anchor]]", *rows)
+
+
+def _guy(write: Writes, row: GuyRow) -> str:
+    return block(
+        "[[guy]]",
+        quoted("name", row.name),
+        quoted("line", row.line),
+        quoted("anchor", row.anchor, "at the ground end of each"),
+        quoted("height", write.length(row.height), "where it leaves the piece"),
+        quoted("out", write.length(row.out), "from the middle, there"),
+        quoted("radius", write.length(row.radius), "from the middle to the ground end"),
+        ("count", str(row.count), ""),
+        quoted("start", f"{degrees(row.start) % 360.0:.9g} deg", "of the first, from the right"),
+        ("at", _lengths(write, row.at), "the middle"),
+    )
+
+
+def _lengths(write: Writes, values: Sequence[float]) -> str:
+    return "[" + ", ".join(f"'{write.length(value)}'" for value in values) + "]"

@@ -1,0 +1,88 @@
+"""Anchors and guys as a builder sets them: how many, of what, where, how driven, what they hold."""
+
+from collections.abc import Mapping
+from math import degrees
+from typing import Any
+
+from ..checks.anchor_choice import AnchorChoice
+from ..checks.anchor_table import AnchorRow, GuyRow
+from ..checks.examination import Examination
+from ..checks.guy_choice import GuyChoice
+from ..materials import anchors as kinds
+from .amounts import Amounts
+
+_HOW = {
+    "plain": "against the foot's edge",
+    "bent": "bent over the foot's edge",
+    "cap": "its head on the foot",
+    "washer": "its rod through the foot",
+    "strap": "strapped over the foot",
+    "eye": "its eye shackled to the foot",
+}
+
+
+def anchors_said(choice: AnchorChoice, found: Examination, amounts: Amounts) -> str:
+    """Return which anchors, where, how they are set, and what each is asked for."""
+    stakes = found.remedies.stakes
+    row = choice.held.anchors[-1]
+    asked = f"{amounts.pull(stakes.pull)} up, {amounts.pull(stakes.sideways)} sideways each"
+    if stakes.pull <= 0.0:
+        asked = f"{amounts.pull(stakes.sideways)} sideways each"
+    same = len(row.points) == len(stakes.points)
+    said = f"{len(row.points)} of {choice.row.kind}, one at each {choice.places}"
+    return f"{said}, {how_set(choice.row, amounts)}{f': {asked}' if same else ''}"
+
+
+def how_set(row: AnchorRow, amounts: Amounts) -> str:
+    """Return how an anchor is set at the foot."""
+    kind = kinds.find(row.kind)
+    if kind.group == "slab bolt":
+        return f"through the foot, {amounts.length(row.inset)} from its edge"
+    return _HOW[kind.head.name]
+
+
+def guys_said(choice: GuyChoice, amounts: Amounts) -> str:
+    """Return how many guys, of what, from where to where, and what each is asked for."""
+    row = choice.row
+    said = (
+        f"{row.count} of {row.line}, from {amounts.length(row.height)} up to the ground "
+        f"{amounts.length(row.radius)} from the middle, toward the corners: "
+        f"{amounts.pull(choice.pull)} each; {_ground_end(row)}"
+    )
+    if choice.pins is None:
+        return said
+    where = str(choice.pins.where or f"{choice.pins.count} places").removesuffix("s")
+    return f"{said}; and against sliding a {choice.pins.kind} at each {where} of the foot"
+
+
+def _ground_end(row: GuyRow) -> str:
+    kind = kinds.find(row.anchor)
+    lean = ", leaning away from the piece" if kind.group == "stake" else ""
+    return f"at each end a {kind.name}{lean}"
+
+
+def tied_object(remedy_anchors: AnchorChoice | None, guys: GuyChoice | None) -> Mapping[str, Any]:
+    """Return what was chosen as a program reads it; empty where nothing was."""
+    if remedy_anchors is not None:
+        row = remedy_anchors.held.anchors[-1]
+        return {
+            "anchor_kind": row.kind,
+            "count": len(row.points),
+            "points_m": row.points.tolist(),
+            "holds_up_N": row.holds.up,
+            "holds_sideways_N": row.holds.sideways,
+            "factor": row.holds.factor,
+            "source": row.holds.source,
+            "confidence": row.holds.confidence,
+        }
+    if guys is None:
+        return {}
+    return {
+        "line": guys.row.line,
+        "anchor_kind": guys.row.anchor,
+        "count": guys.row.count,
+        "height_m": guys.row.height,
+        "radius_m": guys.row.radius,
+        "start_deg": degrees(guys.row.start) % 360.0,
+        "pins_kind": guys.pins.kind if guys.pins is not None else None,
+    }
