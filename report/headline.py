@@ -8,8 +8,7 @@ from .amounts import Amounts
 from .asked_wind import to_spare, wind_words
 from .held_words import hold_short, holders, what_lacks
 from .joint_words import failing_joints, names_of, uncovered
-from .member_words import weak_parts
-from .member_words import strength_unchecked
+from .member_words import strength_unchecked, weak_parts
 from .people_pull import people_pull
 from .posts_words import deeper, posts_said
 from .remark import counted, joined

@@ -6,7 +6,6 @@ from joint_designs import POST, TOWER, joint
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.checks.joints import Cut
 from yardfast.report.result import Result
 
 SCREWS = "#10 wood screw 3 in"
@@ -36,14 +35,17 @@ def test_a_joint_is_a_check_with_demand_capacity_and_direction():
     assert "NDS 2018" in check.source
 
 
-def test_every_fastener_together_holds_what_is_above():
-    # two rings of joints at one cut: what they take adds up to the load, in every direction
+def test_the_level_force_is_shared_evenly_round_a_ring():
     one = found(TOWER + joint(**BLOCKS))
-    cut = one.cuts[0]
-    assert isinstance(cut, Cut)
-    level = cut.loads.force[..., :2]
-    share = np.linalg.norm(level, axis=-1).max() / one.count
-    assert one.shear >= 0.99 * share
+    (cut,) = one.cuts
+    level = np.linalg.norm(cut.loads.force[..., :2], axis=-1)
+    wall, deck = one.place.sets
+    # screws from the ring beneath are pushed by no more than an eighth of the wind
+    assert wall.head_in == "tower"
+    assert deck.head_in == "foot"
+    assert one.shear >= 0.99 * level.max() / one.count
+    assert one.count == 8
+    assert one.spots == 1
 
 
 def test_nails_in_the_edge_of_a_panel_count_nothing_and_are_told():
