@@ -20,7 +20,7 @@ from .anchor_choice import AnchorChoice, Loaded, choose_anchors
 from .anchored import check_tied
 from .ballasted import with_ballast
 from .bearing import check_bearing
-from .design_wind import DesignWind, design_wind
+from .design_wind import DesignWind, design_actions, design_wind
 from .embedded_posts import Posts, check_ends, check_posts, posts_of
 from .given_loads import check_given_load, given_loads
 from .held import Held, held_by
@@ -145,14 +145,16 @@ def examine(design: Design) -> Examination:
     fastened = fastened_by(structure)
     loose = loose_parts(structure, standing.ground, standing.slope, fastened)
     its_own = [one.exposed(structure, site.sheltering, each) for one in loose]
-    its_actions = [design_wind(alone, method)[1] for alone in its_own]
+    its_actions = [design_actions(alone, method) for alone in its_own]
     checks += check_loose(loose, its_actions, used)
     checks += [check_given_load(standing, load, used, site, posts) for load in given_loads(design)]
 
     def blow(some: NDArray[np.bool_]) -> Actions:
-        return design_wind(expose(structure, surfaces, site.sheltering, some, each), method)[1]
+        return design_actions(expose(structure, surfaces, site.sheltering, some, each), method)
 
-    joints = find_joints(structure, fastened, places(structure, site.basis), blow, used)
+    joints = find_joints(
+        structure, fastened, places(structure, site.basis), blow, used, standing.slope
+    )
     checks += [one.check for one in joints]
     local = local_wind(structure, exposed, method)
     members = _members(structure, blow, local, site, used)

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 from numpy.typing import NDArray
@@ -30,6 +31,7 @@ class Exposed:
     ``arm`` (bodies, D) its turning arm about the origin in m (counter-clockwise), ``up`` its
     height in m. ``case`` (bodies, S) multiplies the force in each sign case and ``shift``
     (bodies, S, D) turns it about the board's middle, in m; ``rise`` (bodies,) lifts it.
+    ``outline`` (bodies, D) are the outlines, of ``solidity`` (bodies, D).
     ``area`` (bodies, D) is the visible area in m2 itself, and ``pressure_height`` (bodies,) the
     height at which each body's pressure is taken. ``coefficient`` (bodies, D) is the greater of
     each body's own force coefficients.
@@ -49,12 +51,18 @@ class Exposed:
     case: Array
     shift: Array
     suction: Uplift
-    silhouette: Faces
+    outline: Polygons
+    solidity: Array
     breadth: Array
     pressure_height: Array
     coefficient: Array
     height: float
     area: Array
+
+    @cached_property
+    def silhouette(self) -> Faces:
+        """Return area and centroid (D,) of the whole outline, overlap counted once."""
+        return silhouette(self.outline, self.solidity)
 
 
 @dataclass(frozen=True, eq=False)
@@ -133,7 +141,8 @@ def expose(
         case=case,
         shift=shift,
         suction=suction,
-        silhouette=silhouette(outline, solidity),
+        outline=outline,
+        solidity=solidity,
         breadth=breadth(outline),
         pressure_height=_pressure_heights(bodies, coefficients, visible),
         coefficient=rank,

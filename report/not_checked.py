@@ -2,6 +2,7 @@
 
 from ..checks.examination import Examination
 from ..design.shapes.rotor import Rotor
+from ..loads.given import GivenLoad
 from .amounts import Amounts
 from .how_often_words import how_often
 from .joint_words import uncovered
@@ -21,6 +22,7 @@ def not_checked(examination: Examination) -> tuple[Remark, ...]:
             _joints(examination),
             strength_unchecked(examination),
             seams_unchecked(examination),
+            _loads_on_joints(examination),
             _hold_downs(examination),
             Remark(
                 "Snow and ice were not counted: they load roofs and decks, and never help here.",
@@ -70,6 +72,17 @@ def _other_joints(names: list[str]) -> Remark | None:
         f"How {said} {'is' if len(names) == 1 else 'are'} fastened was not checked: no joint "
         "says it.",
         f"how {few} {'is' if len(names) == 1 else 'are'} fastened",
+    )
+
+
+def _loads_on_joints(examination: Examination) -> Remark | None:
+    loads = [load.name for load in examination.design.several(GivenLoad)]
+    if not loads or not examination.joints:
+        return None
+    said = joined(f"'{name}'" for name in loads)
+    return Remark(
+        f"Joints are judged by the wind alone: what {said} asks of them was not checked.",
+        f"joints under {said}",
     )
 
 

@@ -37,6 +37,7 @@ KEYS = {
         "members",
         "seams",
         "free_standing",
+        "joints",
         "needs_anchors",
         "limits",
         "assumptions",
