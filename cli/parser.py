@@ -16,6 +16,7 @@ yardfast {__version__}: will it stand in the wind, and what holds it down?
   yardfast draw FILE --text    what was read, as a small drawing
   yardfast size FILE.toml      what holds it: foot, weight, anchors, height
   yardfast cuts FILE.toml      what to saw: panels, bevels, lumber, sheets
+  yardfast sheet FILE.toml     the stability sheet on paper, for a buyer
   yardfast label FILE.toml     text for a listing
   yardfast materials           what a material's name means
   yardfast grounds             what a ground's name means
@@ -29,6 +30,7 @@ COMMANDS = (
     "draw",
     "size",
     "cuts",
+    "sheet",
     "label",
     "stale",
     "materials",
@@ -83,7 +85,8 @@ def _parser() -> argparse.ArgumentParser:
     _add_new(_command(add, "new", "a starting file, by questions", _new))
     _add_check(_command(add, "check", "the verdict on one design file or several", _check))
     _add_size(_command(add, "size", "what holds a piece down, each way alone", _size))
-    _add_draw(_command(add, "draw", "what was read, as a small drawing", _draw))
+    _add_draw(_command(add, "draw", "the drawing: elevation, plan, gusts by side", _draw))
+    _add_sheet(_command(add, "sheet", "the stability sheet on paper, for the buyer", _sheet))
     _add_cuts(_command(add, "cuts", "what to saw and to buy for a piece", _cuts))
     _add_label(_command(add, "label", "text for a listing, of one design or a folder", _label))
     _add_stale(_command(add, "stale", "which printed sheets no longer hold", _stale))
@@ -97,11 +100,12 @@ def _parser() -> argparse.ArgumentParser:
 _EXAMPLES = {
     "new": "yardfast new tower -o light.toml",
     "check": "yardfast check light.toml --engineer",
-    "draw": "yardfast draw light.toml --text",
+    "draw": "yardfast draw light.toml -o light.svg",
     "size": "yardfast size light.toml --write heavy.toml --remedy ballast",
     "cuts": "yardfast cuts light.toml -o pattern.svg",
     "label": "yardfast label my-designs -o labels.csv",
     "stale": "yardfast stale labels.csv",
+    "sheet": "yardfast sheet light.toml -o light.pdf",
     "materials": "yardfast materials",
     "grounds": "yardfast grounds --format json",
     "fasteners": "yardfast fasteners '8d common' --wood 'western redcedar'",
@@ -160,7 +164,28 @@ def _add_new(parser: argparse.ArgumentParser) -> None:
 def _add_draw(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("file", metavar="FILE", help="a design file, .toml")
     parser.add_argument("--text", action="store_true", help="in characters, 80 columns wide")
-    parser.add_argument("-o", "--output", metavar="OUT.svg", help="a picture: not yet")
+    parser.add_argument(
+        "-o", "--output", metavar="OUT.svg", help="a picture to scale: .svg, .png or .pdf"
+    )
+    _add_paper(parser)
+
+
+def _add_sheet(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("file", metavar="FILE", help="a design file, .toml")
+    parser.add_argument(
+        "-o", "--output", metavar="OUT.pdf", required=True, help="where to write it"
+    )
+    parser.add_argument(
+        "--full", action="store_true", help="the whole calculation instead, step by step"
+    )
+    _add_paper(parser)
+
+
+def _add_paper(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument(
+        "--paper", choices=("a4", "letter"), help="a4 for metric designs, letter for imperial ones"
+    )
+    parser.add_argument("--force", action="store_true", help="write over a file that exists")
 
 
 def _add_size(parser: argparse.ArgumentParser) -> None:
@@ -268,6 +293,12 @@ def _label(arguments: Arguments) -> int:
 
 def _stale(arguments: Arguments) -> int:
     from .stale import run  # noqa: PLC0415
+
+    return run(arguments)
+
+
+def _sheet(arguments: Arguments) -> int:
+    from .sheet import run  # noqa: PLC0415
 
     return run(arguments)
 

@@ -28,6 +28,10 @@ DESIGN_KEYS = (
     Key("turn", "angle"),
     Key("weighed", "mass"),
     Key("maker", "text"),
+    Key("contact", "text"),
+    Key("serial", "text"),
+    Key("date", "date"),
+    Key("revision", "text"),
     Key("format", "count", bounds=FORMAT),
 )
 
@@ -37,7 +41,11 @@ _DESIGN_WORDS = {
     "author": "'maker'",
     "weight": "'weighed' is a scale's reading of the whole piece",
     "mass": "'weighed' is a scale's reading of the whole piece",
-    "version": "'format'",
+    "version": "'revision' of the piece, or 'format' of the file",
+    **dict.fromkeys(("serial_number", "number", "serial number"), "'serial'"),
+    **dict.fromkeys(("phone", "email", "e-mail", "website", "web", "address"), "'contact'"),
+    **dict.fromkeys(("rev", "edition"), "'revision'"),
+    **dict.fromkeys(("made", "built", "day"), "'date'"),
     "wind": "it belongs under [site]",
 }
 
@@ -81,6 +89,10 @@ def read_text(text: str, file: str = "", specs: Sequence[TableSpec[Any]] = ()) -
         turn=row.quantity("turn") or 0.0,
         weighed=row.quantity("weighed"),
         maker=row.text("maker"),
+        contact=row.text("contact"),
+        serial=row.text("serial"),
+        date=row.text("date"),
+        revision=row.text("revision"),
         file=file,
         text=text,
         tables=tables,

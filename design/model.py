@@ -72,9 +72,9 @@ class Part:
 class Design:
     """One structure as its file describes it, before anything is computed.
 
-    ``turn`` in rad, ``weighed`` in kg. ``tables`` holds what other rooms read from the same file,
-    by type: ``design.table(Site)``, ``design.several(GivenLoad)``. ``notes`` are readings that a
-    person should see repeated.
+    ``turn`` in rad, ``weighed`` in kg; ``date`` as YYYY-MM-DD. ``tables`` holds what other rooms
+    read from the same file, by type: ``design.table(Site)``, ``design.several(GivenLoad)``.
+    ``notes`` are readings that a person should see repeated.
     """
 
     name: str
@@ -83,6 +83,10 @@ class Design:
     turn: float = 0.0
     weighed: float | None = None
     maker: str | None = None
+    contact: str | None = None
+    serial: str | None = None
+    date: str | None = None
+    revision: str | None = None
     file: str = ""
     text: str = ""
     tables: Mapping[type, object] = field(default_factory=dict[type, object])

@@ -194,6 +194,12 @@ def outlines_of(region: BaseGeometry) -> list[Array]:
     return rings
 
 
+def strokes(lines: BaseGeometry) -> list[Array]:
+    """Return the points (k, 2) of every line among what lines were cut to."""
+    parts = cast("list[BaseGeometry]", _kernel.get_parts(lines).tolist())
+    return [_coordinates(part) for part in parts if part.length > 0.0]
+
+
 def coordinates(region: BaseGeometry) -> Array:
     """Return every corner (k, 2) of a region in m."""
     return _coordinates(region)

@@ -30,8 +30,9 @@ class Exposed:
     ``arm`` (bodies, D) its turning arm about the origin in m (counter-clockwise), ``up`` its
     height in m. ``case`` (bodies, S) multiplies the force in each sign case and ``shift``
     (bodies, S, D) turns it about the board's middle, in m; ``rise`` (bodies,) lifts it.
-    ``centroid`` (bodies,) is the height at which each body's pressure is taken. ``coefficient``
-    (bodies, D) is the greater of each body's own force coefficients.
+    ``area`` (bodies, D) is the visible area in m2 itself, and ``pressure_height`` (bodies,) the
+    height at which each body's pressure is taken. ``coefficient`` (bodies, D) is the greater of
+    each body's own force coefficients.
     """
 
     azimuths: Array
@@ -53,6 +54,7 @@ class Exposed:
     pressure_height: Array
     coefficient: Array
     height: float
+    area: Array
 
 
 @dataclass(frozen=True, eq=False)
@@ -166,6 +168,7 @@ def expose(
         pressure_height=_pressure_heights(bodies, coefficients, visible),
         coefficient=rank,
         height=structure.height,
+        area=visible.area,
     )
 
 

@@ -136,6 +136,11 @@ class Amounts:
         return _whole(metres_per_second / (KMH if self.metric else MPH), "near")
 
     @property
+    def speed(self) -> float:
+        """Return one mph or km/h in m/s."""
+        return KMH if self.metric else MPH
+
+    @property
     def speed_unit(self) -> str:
         """Return the unit of wind."""
         return "km/h" if self.metric else "mph"

@@ -21,7 +21,7 @@ HEAVY = 150.0 * POUND
 def headline(examination: Examination, amounts: Amounts) -> tuple[str, bool]:
     """Return the first sentences, what to do before all else, and whether they are good news."""
     stand = stand_of(examination)
-    said = _first(examination, stand, amounts)
+    said = first_words(examination, stand, amounts)
     if examination.minimum_governs:
         said += (
             " The least wind of the standard, 16 psf on the whole outline, decides here: the "
@@ -30,7 +30,7 @@ def headline(examination: Examination, amounts: Amounts) -> tuple[str, bool]:
     said += _comes_apart(examination, stand)
     if stand not in (Stand.WEAK, Stand.IN_PART) and (weak := weak_parts(examination)):
         said += f" Not strong enough for that wind: {joined(weak)}."
-    return f"{said} {_starts(examination, amounts)}".strip(), stand in (
+    return f"{said} {starts(examination, amounts)}".strip(), stand in (
         Stand.STANDS,
         Stand.HELD,
         Stand.PLANTED,
@@ -44,7 +44,8 @@ def tie_down(examination: Examination) -> str:
     return "stake it" if examination.standing.ground.stakes_possible else "tie it down"
 
 
-def _first(examination: Examination, stand: Stand, amounts: Amounts) -> str:
+def first_words(examination: Examination, stand: Stand, amounts: Amounts) -> str:
+    """Return what is to be said, and done, before all else."""
     wind, spare = wind_words(examination, amounts), to_spare(examination)
     unchecked = f"not checked: {_first_unchecked(examination)}"
     how = f"is held down by {holders(examination)}" if examination.held else "stands untied"
@@ -195,8 +196,8 @@ def _first_unchecked(examination: Examination) -> str:
     return "some joints" if uncovered(examination) else "strength of what it is made of"
 
 
-def _starts(examination: Examination, amounts: Amounts) -> str:
-    """Say at which forecast gust it slides and starts to tip, with the range."""
+def starts(examination: Examination, amounts: Amounts) -> str:
+    """Return at which forecast gust it slides and starts to tip, with the range."""
     if examination.posts is not None:
         return _gives_way(examination, amounts)
     limits = examination.limits
