@@ -70,23 +70,28 @@ def calculation_object(examination: Examination, paper: str) -> dict[str, Any]:
             polar(examination, _PICTURE).svg(design.name),
             curve(examination, _PICTURE, _HIGH).svg(design.name),
         ],
-        "sections": [
-            steps.weight(examination),
-            steps.pressure(examination),
-            steps.forces(examination),
-            steps.tipping(examination),
-            steps.sliding(examination),
-            steps.bearing(examination),
-            *holding.anchors(examination),
-            *holding.guys(examination),
-            steps.gusts(examination),
-        ],
+        "sections": sections(examination),
         "checks": check_rows(examination, amounts),
         "suggested": _suggested(examination, amounts),
         "lists": [{"title": title, "items": items} for title, items in lists if items],
         "fingerprint": fingerprint(design),
         "version": __version__,
     }
+
+
+def sections(examination: Examination) -> list[dict[str, Any]]:
+    """Return the steps in the order in which one follows from another."""
+    return [
+        steps.weight(examination),
+        steps.pressure(examination),
+        steps.forces(examination),
+        steps.tipping(examination),
+        steps.sliding(examination),
+        steps.bearing(examination),
+        *holding.anchors(examination),
+        *holding.guys(examination),
+        steps.gusts(examination),
+    ]
 
 
 def _suggested(examination: Examination, amounts: Amounts) -> dict[str, Any] | None:

@@ -12,7 +12,7 @@ import yardfast as yf
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.checks.worked import gripping, part_winds, tipping_at, turning
-from yardfast.report.calculation import calculation, calculation_object
+from yardfast.report.calculation import calculation, sections
 from yardfast.report.calculation_text import figures
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -45,8 +45,7 @@ def number(text):
 
 
 def steps(found):
-    given = calculation_object(found, "letter")
-    return [item for part in given["sections"] for item in part["items"] if item["kind"] == "step"]
+    return [item for part in sections(found) for item in part["items"] if item["kind"] == "step"]
 
 
 # what each formula of the template says, written once more by hand

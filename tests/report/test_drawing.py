@@ -139,9 +139,9 @@ def test_a_square_block_tips_alike_from_four_sides():
     assert [gusts[side] for side in (90.0, 180.0, 270.0)] == pytest.approx([gusts[0.0]] * 3)
 
 
-@pytest.mark.parametrize("file", EXAMPLES, ids=lambda file: file.stem)
-def test_all_that_is_drawn_lies_on_the_sheet_and_is_legible(file):
-    design = yf.read(file)
+@pytest.mark.parametrize("name", ["arbor", "heron", "pinwheel", "seat-box", "three-pieces", "well"])
+def test_all_that_is_drawn_lies_on_the_sheet_and_is_legible(name):
+    design = yf.read(ROOT / "examples" / f"{name}.toml")
     sheet = drawing(yf.check(design).examination, "a4" if design.units == "metric" else "letter")
     svg = parsed(sheet, design.name)
     for group in groups(svg):
