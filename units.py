@@ -70,6 +70,10 @@ class UnitError(ValueError):
         self.expected = expected
         self.hint = hint
 
+    def __reduce__(self) -> tuple[type["UnitError"], tuple[str, str, str]]:
+        """Return what makes the same again, so that it passes from one process to another."""
+        return type(self), (self.found, self.expected, self.hint)
+
 
 @dataclass(frozen=True)
 class Reading:
@@ -120,7 +124,7 @@ def read(text: object, kind: str, *, signed: bool = False) -> Reading:
     wanted = KINDS[kind]
     expected = _expected(wanted)
     if not isinstance(text, str):
-        raise _not_text(text, wanted)
+        raise _not_text(text, wanted.spellings, expected)
     parts, sign, note = _parts(text, wanted.spellings, expected)
     unit = _sole_unit(parts, text, expected)
     value = sign * sum(part.number * part.unit.factor for part in parts)
@@ -133,12 +137,14 @@ def read(text: object, kind: str, *, signed: bool = False) -> Reading:
     return Reading(value, note)
 
 
-def Q(text: str) -> Quantity:  # noqa: N802 - a quantity as everyone who uses pint spells it
+def Q(text: object) -> Quantity:  # noqa: N802 - a quantity as everyone who uses pint spells it
     """Return the pint quantity that the text states, in the (last) unit in which it is written.
 
     UnitError where the text cannot be read whole or has no unit.
     """
     expected = "a number with its unit"
+    if not isinstance(text, str):
+        raise _not_text(text, ("in", "mph"), expected)
     parts, sign, _ = _parts(text, ("in", "mph", "lb"), expected)
     unit = _sole_unit(parts, text, expected)
     value = sign * sum(part.number * (part.unit.factor / unit.factor) for part in parts)
@@ -289,6 +295,17 @@ def _folded() -> Mapping[str, _Unit]:
 
 def _listed() -> list[str]:
     return list(dict.fromkeys(s for kind in KINDS.values() for s in kind.spellings))
+
+
+# --- what one of each is in SI, for code that thinks in the trade's units ----------------------
+
+
+INCH, FOOT = factor("in"), factor("ft")
+MPH, KMH = factor("mph"), factor("km/h")
+POUND, POUND_FORCE = factor("lb"), factor("lbf")
+PSF, PSI = factor("psf"), factor("psi")
+GRAVITY = POUND_FORCE / POUND
+"""Standard acceleration of free fall in m/s2 (ISO 80000-3), by which a pound-force is defined."""
 
 
 # --- numbers as people write them -------------------------------------------------------------
@@ -456,11 +473,11 @@ def _two_readings(plain: str) -> str:
     return f"write '{other}' if it is a decimal comma"
 
 
-def _not_text(value: object, kind: Kind) -> UnitError:
+def _not_text(value: object, spellings: tuple[str, ...], expected: str) -> UnitError:
     if isinstance(value, bool) or not isinstance(value, (int, float)):
         shown = type(value).__name__ if not isinstance(value, bool) else str(value).lower()
-        return UnitError(shown, _expected(kind), f"write text such as '36 {kind.spellings[0]}'")
-    return UnitError(f"{value:g}", _expected(kind), _fix(f"{value:g}", kind.spellings))
+        return UnitError(shown, expected, f"write text such as '36 {spellings[0]}'")
+    return UnitError(f"{value:g}", expected, _fix(f"{value:g}", spellings))
 
 
 def _wrong_kind(text: str, unit: _Unit, kind: Kind) -> UnitError:

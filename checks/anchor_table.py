@@ -147,6 +147,11 @@ def _guy(row: Row) -> GuyRow | None:
     height, radius = values
     if radius is not None and radius <= out:
         row.refuse("radius", "farther out than where the guy leaves the piece")
+    end = row.text("end")
+    if line is not None and end is not None:
+        of = guy_lines.find(line).of
+        if end not in guy_lines.ends(of):
+            row.refuse("end", f"a way to make fast a {of}: {', '.join(guy_lines.ends(of))}")
     if not (name and line and anchor and count and height and radius) or row.wrong:
         return None
     return GuyRow(
@@ -159,9 +164,13 @@ def _guy(row: Row) -> GuyRow | None:
         row.quantity("start") or 0.0,
         out,
         row.offset("at") or (0.0, 0.0, 0.0),
-        row.text("end"),
+        end,
         row.quantity("pull_test"),
     )
+
+
+def _ends() -> list[str]:
+    return [*guy_lines.ends("rope"), *guy_lines.ends("cable")]
 
 
 ANCHOR = TableSpec(
@@ -212,7 +221,7 @@ GUY = TableSpec(
         Key("start", "angle"),
         Key("out", "length"),
         Key("at", "offset"),
-        Key("end", "text"),
+        Key("end", "choice", choices=_ends),
         Key("pull_test", "force"),
     ),
     _guy,

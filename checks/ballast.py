@@ -4,8 +4,8 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ..design.shapes.shape import Array
-from ..design.structure import GRAVITY
 from ..loads.ranges import not_negative, positive
+from ..units import GRAVITY
 
 
 def least_ballast(

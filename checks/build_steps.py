@@ -4,11 +4,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from math import ceil, floor
 
-INCH = 0.0254
-POUND = 0.45359237
-POUND_FORCE = 4.4482216152605
-MPH = 0.44704
-KMH = 1.0 / 3.6
+from ..units import INCH, KMH, MPH, POUND, POUND_FORCE
 
 _ROUNDING = 1.0e-9
 

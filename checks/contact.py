@@ -16,7 +16,7 @@ _LEVEL = 1.0e-7
 """Edges whose ends differ less (m) along the normal lie across it and add no area."""
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Caps:
     """Caps that lines across the normals (E, 2) cut off a contact area, from the lee side inward.
 
@@ -137,7 +137,7 @@ def caps(contact: BaseGeometry, normals: Array) -> Caps:
     return Caps(normals, reach, depth, way * area, way * moment, way * chord, way * growth)
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Quadrature:
     """Points (P, 2) in m and their share of the area (P,) in m2, to integrate over contact."""
 

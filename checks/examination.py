@@ -5,6 +5,7 @@ from functools import cached_property
 
 import numpy as np
 
+from ..design.faults import DesignError, Fault
 from ..design.model import Design
 from ..design.shapes.shape import Array
 from ..design.structure import Structure, build_structure
@@ -17,21 +18,23 @@ from .anchor_choice import AnchorChoice, Loaded, choose_anchors
 from .anchored import check_tied
 from .ballasted import with_ballast
 from .bearing import check_bearing
+from .embedded_posts import Posts, check_ends, check_posts, posts_of
 from .given_loads import check_given_load, given_loads
 from .held import Held, held_by
 from .judging import Check
 from .limits import Limits, limits
 from .loose import check_loose, loose_parts
 from .overturning import check_overturning
-from .people import check_push
-from .remedies import Remedies, remedies
+from .people import check_push, check_push_on_posts
+from .remedies import NOTHING_TO_HOLD, Remedies, remedies
 from .sliding import check_sliding
 from .standing import Standing
 
 MINIMUM = "minimum"
+EMBED = "embedment: "
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class DesignWind:
     """The site's wind on the structure along the azimuths (D,): unfactored, SI units.
 
@@ -51,9 +54,13 @@ class DesignWind:
     directionality: Array
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Examination:
-    """Everything that was found of a design, in SI units; no text for people."""
+    """Everything that was found of a design, in SI units; no text for people.
+
+    ``free`` are overturning and sliding without anchors, None where ``posts`` in the ground carry
+    it.
+    """
 
     design: Design
     site: Site
@@ -64,7 +71,8 @@ class Examination:
     wind: DesignWind
     actions: Actions
     checks: tuple[Check, ...]
-    free: tuple[Check, Check]
+    free: tuple[Check, Check] | None
+    posts: Posts | None
     held: Held
     limits: Limits
     remedies: Remedies
@@ -81,18 +89,25 @@ class Examination:
 
     @property
     def overturning(self) -> Check:
-        """Return the check against overturning without anchors."""
-        return self.free[0]
+        """Return the check against overturning without anchors. ValueError: posts carry it."""
+        return self._free()[0]
 
     @property
     def sliding(self) -> Check:
-        """Return the check against sliding without anchors."""
-        return self.free[1]
+        """Return the check against sliding without anchors. ValueError: posts carry it."""
+        return self._free()[1]
+
+    def _free(self) -> tuple[Check, Check]:
+        if self.free is None:
+            raise ValueError("free: posts in the ground carry it")
+        return self.free
 
     @property
     def needs_anchors(self) -> bool:
-        """Return whether it tips or slides as it stands, without anchors and guys."""
-        return not (self.overturning.passes and self.sliding.passes)
+        """Return whether it tips or slides as it stands, or its posts in the ground give way."""
+        if self.free is None:
+            return any(not check.passes for check in self.checks if check.name.startswith(EMBED))
+        return not all(check.passes for check in self.free)
 
     @property
     def minimum_governs(self) -> bool:
@@ -117,18 +132,28 @@ def examine(design: Design) -> Examination:
     standing = Standing(structure, grounds.find(site.ground), site.slope or 0.0)
     used = factors(site)
     held = held_by(design, structure, standing.ground)
-    free = check_overturning(standing, actions, used), check_sliding(standing, actions, used)
-    if held:
-        checks = check_tied(held, standing, actions, used)
-    else:
-        checks = [*free, check_bearing(standing, actions, used)]
+    posts = posts_of(structure, standing.ground)
+    if posts is not None and held:
+        raise DesignError((_both(design),))
+    checks: list[Check]
+    free: tuple[Check, Check] | None = None
     pushed = check_push(standing, used, site.people)
+    if posts is not None:
+        checks = check_posts(posts, structure, actions, used)
+        checks.append(check_ends(posts, structure, standing.ground, used))
+        pushed = check_push_on_posts(posts, structure, used, site.people)
+    else:
+        free = check_overturning(standing, actions, used), check_sliding(standing, actions, used)
+        if held:
+            checks = check_tied(held, standing, actions, used)
+        else:
+            checks = [*free, check_bearing(standing, actions, used)]
     checks += [pushed] if pushed else []
     loose = loose_parts(structure, standing.ground, standing.slope)
     its_own = [one.exposed(structure, site.sheltering) for one in loose]
     its_actions = [_design_wind(alone, method)[1] for alone in its_own]
     checks += check_loose(loose, its_actions, used)
-    checks += [check_given_load(standing, load, used, site) for load in given_loads(design)]
+    checks += [check_given_load(standing, load, used, site, posts) for load in given_loads(design)]
     return Examination(
         design=design,
         site=site,
@@ -140,9 +165,24 @@ def examine(design: Design) -> Examination:
         actions=actions,
         checks=tuple(checks),
         free=free,
+        posts=posts,
         held=held,
-        limits=limits(standing, exposed, site, tuple(zip(loose, its_own, strict=True))),
-        remedies=remedies(standing, actions, used, slides=not free[1].passes),
+        limits=limits(standing, exposed, site, tuple(zip(loose, its_own, strict=True)), posts),
+        remedies=NOTHING_TO_HOLD
+        if free is None
+        else remedies(standing, actions, used, slides=not free[1].passes),
+    )
+
+
+def _both(design: Design) -> Fault:
+    return Fault(
+        design.file,
+        None,
+        "anchors and guys",
+        None,
+        "anchors or guys beside posts in the ground",
+        "one of the two: how they share the wind is not known",
+        "leave out 'embed', or the anchors and guys",
     )
 
 

@@ -15,7 +15,7 @@ LOW = 0.5
 body: judgement."""
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class GroundParts:
     """The parts that touch the ground, by index, and those of them that are a foot.
 

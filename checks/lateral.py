@@ -22,7 +22,7 @@ LEAST_PENETRATION = 6.0
 """Least penetration of nails and screws into the main piece, tip included, over the diameter."""
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class YieldLimits:
     """The reference lateral value in N by each mode, all of one shape (…)."""
 

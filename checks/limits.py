@@ -12,6 +12,8 @@ from ..design.structure import Weighing
 from ..loads.methods import air_density, shelter_of_ground
 from ..loads.site import Site
 from ..loads.wind import Actions, Exposed, wind_actions
+from ..units import FOOT, MPH
+from .embedded_posts import Posts, give_way_pressure, push_that_gives_way
 from .loose import Loose
 from .overturning import push_that_tips, tipping_pressure
 from .sliding import resistance_share, sliding_pressure
@@ -26,9 +28,8 @@ COEFFICIENT_BAND = 0.15
 RESERVE = 1.5
 """To act at: half again on pressure, so the limit over the square root of this."""
 
-MILE_PER_HOUR = 0.44704
-ACT_STEP = 5.0 * MILE_PER_HOUR
-PUSH_HEIGHT = 5.0 * 0.3048
+ACT_STEP = 5.0 * MPH
+PUSH_HEIGHT = 5.0 * FOOT
 
 
 @dataclass(frozen=True)
@@ -87,18 +88,26 @@ class _Found:
 
 
 def limits(
-    standing: Standing, exposed: Exposed, site: Site, loose: Sequence[tuple[Loose, Exposed]] = ()
+    standing: Standing,
+    exposed: Exposed,
+    site: Site,
+    loose: Sequence[tuple[Loose, Exposed]] = (),
+    posts: Posts | None = None,
 ) -> Limits:
     """Return the limits of a piece without anchors, for every method by the gust at the piece.
 
-    A ``loose`` part, with what it alone offers the wind, that goes sooner than the whole sets them.
+    Where ``posts`` in the ground carry it, tipping is their giving way and it does not slide. A
+    ``loose`` part, with what it alone offers the wind, that goes sooner than the whole sets them.
     """
     density = air_density(site)
-    whole = _stages(standing, exposed)
+    whole = _stages(standing, exposed, slides=posts is None)
     parts = [(one, _stages(one.standing, alone, one)) for one, alone in loose]
 
     def least(weighing: Weighing, strength: float) -> _Found:
-        found = _least(standing, whole, weighing, strength, density)
+        if posts is None:
+            found = _least(standing, whole, weighing, strength, density)
+        else:
+            found = _least_of_posts(posts, standing, whole, strength, density)
         for one, stages in parts:
             its = _least(one.standing, stages, weighing, strength, density)
             found = _sooner(found, its, one.name)
@@ -119,7 +128,9 @@ def limits(
         forecast_tipping=_stated(best.tipping, ratio),
         forecast_sliding=_stated(best.sliding, ratio),
         act=None,
-        push=push_that_tips(standing, "typical", push_height),
+        push=push_that_tips(standing, "typical", push_height)
+        if posts is None
+        else push_that_gives_way(posts, push_height),
         push_height=push_height,
         tipping_azimuth=float(exposed.azimuths[best.tipping_direction]),
         tipping_line=best.tipping_line,
@@ -151,7 +162,7 @@ def _sooner(whole: _Found, part: _Found, name: str) -> _Found:
     return whole
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class _Stage:
     """Actions of 1 Pa that hold between two pressures, and friction's share in each."""
 
@@ -161,8 +172,13 @@ class _Stage:
     high: float
 
 
-def _stages(standing: Standing, exposed: Exposed, loose: Loose | None = None) -> list[_Stage]:
-    """Return the ranges of pressure between which the round sections switch, lowest first."""
+def _stages(
+    standing: Standing, exposed: Exposed, loose: Loose | None = None, slides: bool = True
+) -> list[_Stage]:
+    """Return the ranges of pressure between which the round sections switch, lowest first.
+
+    Friction's share is 0 where nothing ``slides``.
+    """
     ones = np.ones(len(exposed.limit))
     switches = np.unique(exposed.limit[np.isfinite(exposed.limit)])
     bounds = [0.0, *switches.tolist(), inf]
@@ -178,7 +194,8 @@ def _stages(standing: Standing, exposed: Exposed, loose: Loose | None = None) ->
         )
         if loose is not None:
             actions = loose.about_its_foot(actions)
-        stages.append(_Stage(actions, resistance_share(standing, actions), low, high))
+        share = resistance_share(standing, actions) if slides else np.zeros_like(actions.uplift)
+        stages.append(_Stage(actions, share, low, high))
     return stages
 
 
@@ -199,6 +216,19 @@ def _least(
     return _Found(
         sqrt(to_speed * tipping[0]), sqrt(to_speed * sliding[0]), tipping[1], tipping[2], sliding[1]
     )
+
+
+def _least_of_posts(
+    posts: Posts, standing: Standing, stages: list[_Stage], strength: float, density: float
+) -> _Found:
+    """Return the least gust at which a post gives way; nothing slides."""
+    least, direction = inf, 0
+    for stage in stages:
+        found = give_way_pressure(
+            posts, standing.structure, stage.actions.times(strength), stage.low, stage.high
+        )
+        least, direction = min((least, direction), found)
+    return _Found(sqrt(2.0 / density * least), inf, direction, 0, 0)
 
 
 def _act_at_piece(best: _Found, low: _Found) -> float:

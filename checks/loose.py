@@ -23,7 +23,7 @@ LEAST_SEAT = 1.0e-6
 """Area in m2 below which a seat is a line or a point."""
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Loose:
     """A loose part with all that stands on it: where it stands, and which bodies go with it."""
 

@@ -49,24 +49,25 @@ def check_overturning(
     ``actions`` has shape (Q, D, C). Both the helping and the hurting factor on dead load are tried.
     ``held`` is what anchors hold besides weight.
     """
-    worst: tuple[float, float, float, float, tuple[int, ...]] | None = None
+    worst: tuple[float, float, float, float, float, tuple[int, ...]] | None = None
     weighing: Weighing = "light"
     weight = standing.structure.weight(weighing)
     for dead in factors.sets:
         pressing = dead * weight - factors.wind * actions.uplift
         pivot = standing.pivot(np.repeat(pressing[..., None], len(standing.normals), axis=-1))
         demand = factors.wind * overturning_moment(actions, standing.normals, pivot)
-        hold = dead * standing.hold(weighing, pivot)
-        if held is not None:
-            hold = hold + held.moment(pivot)
+        by_weight = dead * standing.hold(weighing, pivot)
+        hold = by_weight if held is None else by_weight + held.moment(pivot)
         ratio = np.where(demand > 0.0, demand / np.maximum(hold, 1.0e-12), 0.0)
         at = np.unravel_index(int(ratio.argmax()), ratio.shape)
         where = tuple(int(i) for i in at)
         if worst is None or ratio[at] > worst[0]:
-            worst = (float(ratio[at]), float(demand[at]), float(hold[at]), dead, where)
+            found = (float(demand[at]), float(hold[at]), float(by_weight[at]))
+            worst = (float(ratio[at]), *found, dead, where)
     assert worst is not None
-    _, demand_, hold_, dead, where = worst
+    _, demand_, hold_, weight_, dead, where = worst
     utilization, passes = judged(demand_, hold_)
+    bare_hold = weight_ / dead + (hold_ - weight_)  # what anchors hold bears no factor on weight
     *_, d, c, e = where
     return Check(
         name="overturning",
@@ -82,7 +83,7 @@ def check_overturning(
         dead=dead,
         wind=factors.wind,
         case=actions.names[c],
-        bare=hold_ / dead / (demand_ / factors.wind) if demand_ > 0.0 else None,
+        bare=bare_hold / (demand_ / factors.wind) if demand_ > 0.0 else None,
     )
 
 

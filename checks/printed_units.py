@@ -1,11 +1,8 @@
-"""The units in which NDS and the Wood Handbook print their equations, in SI; all exact.
+"""The units in which NDS and the Wood Handbook print their equations, in SI."""
 
-Source: NIST Special Publication 811 (2008), appendix B.
-"""
+from ..units import INCH, POUND_FORCE, PSI
 
-INCH = 0.0254
-POUND_FORCE = 4.4482216152605
-PSI = POUND_FORCE / INCH**2
-"""One pound-force per square inch in Pa."""
+__all__ = ["INCH", "POUND_FORCE", "POUND_FORCE_PER_INCH", "PSI"]
+
 POUND_FORCE_PER_INCH = POUND_FORCE / INCH
 """In N/m."""

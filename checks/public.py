@@ -3,10 +3,10 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 from math import pi
-from numbers import Real
-from typing import NoReturn
 
 from .. import units
+from ..design.bounds import Bounds
+from ..loads.arguments import number, si, word
 from . import withdrawal as pulling
 from .dowel_bearing import dowel_bearing
 from .lateral import MODES, single_shear
@@ -22,6 +22,13 @@ KINDS: Mapping[str, str] = {
 
 LIGHTEST, HEAVIEST = 0.2, 1.0
 """Specific gravities taken; NDS prints values from 0.31 to 0.73."""
+
+_GRAVITIES = Bounds(
+    LIGHTEST,
+    HEAVIEST,
+    f"from {LIGHTEST:g} to {HEAVIEST:g}, such as 0.42; NDS prints 0.31 to 0.73",
+)
+_ANGLES = Bounds(0.0, pi / 2.0, "an angle from 0 to 90 deg")
 
 
 @dataclass(frozen=True)
@@ -48,8 +55,7 @@ def withdrawal(
     ValueError names the argument, what was found and what is expected.
     Source: NDS 2018 Eq. 12.2-1 to 12.2-5.
     """
-    if kind not in KINDS:
-        _refuse("kind", kind, "one of " + ", ".join(f'"{known}"' for known in KINDS))
+    kind = word("kind", kind, KINDS)
     D = _length("diameter", diameter)
     G = _gravity("specific_gravity", specific_gravity)
     return units.quantity(float(pulling.withdrawal(KINDS[kind], D, G)), "line load")
@@ -92,7 +98,7 @@ def lateral(
         main_length=lm,
         side_bearing=dowel_bearing(G_side, D, theta_side),
         main_bearing=dowel_bearing(G_main, D, theta_main),
-        bending_yield=_above_zero("bending_yield", bending_yield, "pressure"),
+        bending_yield=si("bending_yield", bending_yield, "pressure", above_zero=True),
         grain_angle=max(theta_side, theta_main),
     )
     return Lateral(
@@ -103,37 +109,12 @@ def lateral(
 
 
 def _length(name: str, value: str | units.Quantity) -> float:
-    return _above_zero(name, value, "length")
-
-
-def _above_zero(name: str, value: str | units.Quantity, kind: str) -> float:
-    found = _si(name, value, kind)
-    if found == 0.0:
-        _refuse(name, value, f"{units.KINDS[kind].phrase} above 0")
-    return found
+    return si(name, value, "length", above_zero=True)
 
 
 def _angle(name: str, value: str | units.Quantity) -> float:
-    found = _si(name, value, "angle")
-    if found > pi / 2.0 * (1.0 + 1e-12):
-        _refuse(name, value, "an angle from 0 to 90 deg")
-    return found
+    return si(name, value, "angle", bounds=_ANGLES)
 
 
 def _gravity(name: str, given: object) -> float:
-    if isinstance(given, bool) or not isinstance(given, Real):
-        _refuse(name, given, "a number such as 0.42")
-    if not LIGHTEST <= float(given) <= HEAVIEST:
-        _refuse(name, given, f"from {LIGHTEST:g} to {HEAVIEST:g}; NDS prints 0.31 to 0.73")
-    return float(given)
-
-
-def _si(name: str, value: str | units.Quantity, kind: str) -> float:
-    try:
-        return units.to_si(value, kind)
-    except units.UnitError as error:
-        raise ValueError(f"{name}: {error}") from None
-
-
-def _refuse(name: str, found: object, expected: str) -> NoReturn:
-    raise ValueError(f"{name}: found {found!r}, expected {expected}")
+    return number(name, given, _GRAVITIES)

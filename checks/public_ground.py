@@ -1,6 +1,7 @@
 """Embedment as the public API offers it: text or quantities in, a quantity out."""
 
 from .. import units
+from ..loads.arguments import flag, si
 from .embedment import depth_constrained, depth_free
 
 
@@ -22,18 +23,9 @@ def embedment(
     counted to 12 ft. ValueError names the argument, what was found and what is expected.
     Source: IBC 2012-2021 1807.3.2.1 and 1807.3.2.2, Eq. 18-1 to 18-3.
     """
-    P, h = _si("lateral_load", lateral_load, "force"), _si("height", height, "length")
-    s = _si("lateral_bearing", lateral_bearing, "lateral bearing")
-    b = _si("width", width, "length")
-    for name, found in (("lateral_bearing", s), ("width", b)):
-        if found <= 0.0:
-            raise ValueError(f"{name}: found 0, expected above 0")
-    d = depth_constrained(P * h, s, b) if constrained else depth_free(P, h, s, b)
+    P, h = si("lateral_load", lateral_load, "force"), si("height", height, "length")
+    s = si("lateral_bearing", lateral_bearing, "lateral bearing", above_zero=True)
+    b = si("width", width, "length", above_zero=True)
+    held = flag("constrained", constrained)
+    d = depth_constrained(P * h, s, b) if held else depth_free(P, h, s, b)
     return units.quantity(float(d), "length")
-
-
-def _si(name: str, value: str | units.Quantity, kind: str) -> float:
-    try:
-        return units.to_si(value, kind)
-    except units.UnitError as error:
-        raise ValueError(f"{name}: {error}") from None

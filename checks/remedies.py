@@ -6,9 +6,9 @@ from math import cos, sin
 import numpy as np
 
 from ..design.shapes.shape import Array
-from ..design.structure import GRAVITY
 from ..loads.combinations import Factors
 from ..loads.wind import Actions
+from ..units import GRAVITY
 from .sliding import resistance_share
 from .standing import Standing
 from .worst import Worst, worst_by_line
@@ -17,7 +17,7 @@ MOST_STAKES = 6
 _HALVINGS = 50
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Stakes:
     """Anchors at ``points`` (n, 2) in m: what each must hold straight up and sideways, N.
 
@@ -43,6 +43,10 @@ class Remedies:
     ballast: float
     base_width: float | None
     base_slides: bool
+
+
+NOTHING_TO_HOLD = Remedies(Stakes(np.empty((0, 2)), "", 0.0, 0.0), 0.0, None, False)
+"""Of a piece that posts in the ground carry: neither weight nor stakes nor a foot is its remedy."""
 
 
 def remedies(standing: Standing, actions: Actions, factors: Factors, slides: bool) -> Remedies:

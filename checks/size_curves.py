@@ -3,12 +3,12 @@
 from dataclasses import dataclass
 from math import ceil, inf
 
-from .build_steps import POUND, down, least, up
+from ..units import FOOT, POUND
+from .build_steps import down, least, up
 from .examination import Examination
 from .limits import Limits
 from .sizing_case import Case
 
-FOOT = 0.3048
 WIDEST = 20.0 * FOOT
 HEAVIEST = 5000.0 * POUND
 """The most that is tried of a foot's width and of weight laid low: judgement."""

@@ -77,7 +77,7 @@ def check_sliding(
         dead=dead,
         wind=factors.wind,
         case=actions.names[c],
-        bare=max(bare_grip, 0.0) / bare_demand if bare_demand > 0.0 else None,
+        bare=(max(bare_grip, 0.0) + held) / bare_demand if bare_demand > 0.0 else None,
     )
 
 

@@ -12,7 +12,7 @@ from .overturning import overturning_moment
 from .standing import Standing
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Worst:
     """By case and line (C, E): factored tilting without suction's arm, uplift and its moment.
 

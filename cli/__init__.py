@@ -3,6 +3,7 @@
 import os
 import sys
 from collections.abc import Sequence
+from contextlib import suppress
 
 INTERRUPTED = 130
 BROKEN_PIPE = 141
@@ -14,6 +15,11 @@ def main(arguments: Sequence[str] | None = None) -> int:
 
     Nothing that can be typed ends in a traceback; with YARDFAST_DEBUG set, our own faults do.
     """
+    if sys.stderr is None:  # closed by whoever started it: what is wrong is then told to nobody
+        sys.stderr = open(os.devnull, "w", encoding="utf-8")  # noqa: SIM115
+    if sys.stdout is None:
+        _complain("standard output is closed: there is nowhere to show an answer")
+        return WRONG
     _say_what_cannot_be_shown()
     try:
         status = _run(list(sys.argv[1:] if arguments is None else arguments))
@@ -23,11 +29,16 @@ def main(arguments: Sequence[str] | None = None) -> int:
         return BROKEN_PIPE
     except KeyboardInterrupt:
         return INTERRUPTED
+    except OSError as error:
+        what = error.filename if error.filename else "the answer cannot be shown"
+        _complain(f"{what}: {error.strerror or error}")
+        _hang_up()
+        return WRONG
     except Exception as error:
         if os.environ.get("YARDFAST_DEBUG"):
             raise
         kind = f"{type(error).__name__}: {error}".splitlines()[0][:200]
-        print(f"yardfast: a fault of yardfast itself, not of your file: {kind}", file=sys.stderr)
+        _complain(f"a fault of yardfast itself, not of your file: {kind}")
         return WRONG
     return status
 
@@ -40,6 +51,11 @@ def _run(arguments: list[str]) -> int:
     except SystemExit as leaving:  # after help, version or a wrong option
         return leaving.code if isinstance(leaving.code, int) else WRONG
     return WRONG if parsed is None else parsed.run(parsed)
+
+
+def _complain(message: str) -> None:
+    with suppress(OSError):  # nobody can be told
+        print(f"yardfast: {message}", file=sys.stderr, flush=True)
 
 
 def _say_what_cannot_be_shown() -> None:

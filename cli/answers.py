@@ -8,9 +8,8 @@ from ..design.bounds import BLADES, SIDES, SIZE
 from ..design.builder_words import MATERIAL_WORDS
 from ..design.near_names import listed, nearest
 from ..design.sizes import flats_from_points, flats_from_side
+from ..units import INCH
 from .questions import AnswerError, Answers, Reader
-
-INCH = 0.0254
 
 _METRIC = re.compile(r"(?:mm|cm|\bm|met(?:er|re)s?)$", re.ASCII)
 _OVER = {

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Mapping
 
+from ..units import INCH
 from . import answers as read
 from .asked_site import SITE
 from .questions import AnswerError, Answers, Choice, Default, Question, choose
@@ -68,9 +69,16 @@ def _walls(what: str, default: Default = "3/4 plywood") -> Question:
 def _foot_default(answers: Answers) -> str:
     """Return a foot somewhat wider than the body: the reach of lumber beyond the wall."""
     metric = read.is_metric(answers["height"])
-    step = 0.01 if metric else read.INCH
-    width = step * round((read.flats(answers, "bottom") + 6.0 * read.INCH) / step)
+    step = 0.01 if metric else INCH
+    width = step * round((read.flats(answers, "bottom") + 6.0 * INCH) / step)
     return f"{read.size(width, metric)}, 2x6 flat"
+
+
+def _eaves_default(answers: Answers) -> str:
+    """Return eaves that one stands upright under, and that leave the wall's opening free."""
+    metric = read.is_metric(answers["height"])
+    upright, opening = (1.68, 1.07) if metric else (66.0 * INCH, 42.0 * INCH)
+    return read.size(max(upright, read.metres(answers["height"]) + opening), metric)
 
 
 _FOOT = Question(
@@ -118,7 +126,7 @@ _ASKED: Mapping[str, tuple[Question, ...]] = {
             "Height of the eaves above the ground",
             "Where the roof begins: the two posts reach up to it.",
             _eaves,
-            _by_units("66 in", "1680 mm"),
+            _eaves_default,
         ),
     ),
     "post": (

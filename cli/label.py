@@ -24,7 +24,7 @@ Found = Label | Refusal | tuple[Fault, ...]
 def run(arguments: Namespace) -> int:
     """Make the texts of the files named; return 0, 1 where one is refused, 2 for wrong input."""
     output: str | None = arguments.output
-    problem = unwritable(output, arguments.force) if output is not None else ""
+    problem = unwritable(Path(output), force=arguments.force) if output is not None else ""
     if problem:
         return _refuse(problem)
     arguments.format = arguments.format or _format_of(output)
@@ -103,7 +103,7 @@ def _hand_out(
     if arguments.output is None:
         screen.show_text(text)
         return ""
-    problem = write(arguments.output, text, arguments.force)
+    problem = write(Path(arguments.output), text, force=arguments.force)
     if not problem:
         many = f"{len(labels)} design{'s' if len(labels) != 1 else ''}"
         print(f"{clean(arguments.output)} is written, with the texts of {many}.")

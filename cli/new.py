@@ -7,6 +7,7 @@ from pathlib import Path
 from textwrap import fill
 
 from .questions import Talk
+from .written import unwritable, write
 
 _KIND_SAYS = {
     "tower": "a tower: a hollow body on a foot, straight or tapered, with a roof",
@@ -51,8 +52,8 @@ def run(arguments: Namespace) -> int:
     if given is not None and _named(given) is None:
         return _refuse(_unknown_kind(given))
     file = Path(arguments.output) if arguments.output is not None else None
-    if file is not None and (problem := _unwritable(file, arguments.force)):
-        return _refuse(problem)
+    if file is not None and (problem := unwritable(file, force=arguments.force)):
+        return _refuse(f"{problem}. Nothing was written.")
     asking = sys.stdin.isatty() and sys.stdout.isatty() and not arguments.defaults
     if given is None and not asking:
         return _refuse(f"a piece of which kind? There are: {', '.join(KINDS)}.")
@@ -68,11 +69,8 @@ def run(arguments: Namespace) -> int:
     if file is None:
         sys.stdout.write(text)
         return 0
-    try:
-        with file.open("w" if arguments.force else "x", encoding="utf-8", newline="\n") as opened:
-            opened.write(text)
-    except OSError as error:
-        return _refuse(f"{file} cannot be written: {error.strerror}. Nothing was kept.")
+    if problem := write(file, text, force=arguments.force):
+        return _refuse(f"{problem}. Nothing was written.")
     print(f"{file} is written. Next:  yardfast check {file}")
     return 0
 
@@ -177,14 +175,3 @@ def _unknown_kind(kind: str) -> str:
     near = _OTHER_WORDS.get(near, near) if near else None
     meant = f" Did you mean {near}?" if near else ""
     return f"{shown(kind)} is no kind of piece.{meant} There are: {', '.join(KINDS)}."
-
-
-def _unwritable(file: Path, force: bool) -> str:
-    """Return why a file cannot be written, before anything is asked; nothing where it can."""
-    if file.is_dir():
-        return f"{file} is a folder. Nothing was written."
-    if file.exists() and not force:
-        return f"{file} exists already and is kept as it is. Another name, or --force."
-    if not file.parent.is_dir():
-        return f"there is no folder {file.parent}. Nothing was written."
-    return ""

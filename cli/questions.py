@@ -31,6 +31,13 @@ class AnswerError(Exception):
         super().__init__(
             f"read {shown(found)}, expected {expected}" + (f": {hint}" if hint else "")
         )
+        self.found = found
+        self.expected = expected
+        self.hint = hint
+
+    def __reduce__(self) -> tuple[type["AnswerError"], tuple[str, str, str]]:
+        """Return what makes the same again, so that it passes from one process to another."""
+        return type(self), (self.found, self.expected, self.hint)
 
 
 class Talk(Protocol):

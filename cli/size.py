@@ -11,6 +11,7 @@ from ..design.faults import DesignError
 from ..report.faults import clean, fault_lines
 from ..report.lines import wrapped
 from . import screen
+from .written import unwritable, write
 
 FOUND, NONE, WRONG = 0, 1, 2
 
@@ -60,9 +61,11 @@ def _problem(arguments: Namespace) -> str:
         return ""
     if arguments.kind is not None:
         return "--write goes with a FILE; for a kind there is  yardfast new"
+    if arguments.format == "json":
+        return "--write says in words what it wrote: without --format json, or without --write"
     if arguments.remedy not in KINDS:
         return _unknown_remedy(arguments.remedy)
-    return _unwritable(Path(arguments.write))
+    return unwritable(Path(arguments.write), force=None)
 
 
 def _write(arguments: Namespace) -> int:
@@ -84,8 +87,6 @@ def _write(arguments: Namespace) -> int:
     try:
         text = changed_text(design, remedy.design, file.parent)
         read_text(text, arguments.write)
-        with file.open("x", encoding="utf-8", newline="\n") as opened:
-            opened.write(text)
     except ValueError as error:
         missing = f"it lacks {clean(str(error), 60)}"
         return _refuse(f"{clean(arguments.file)} cannot be changed by itself: {missing}")
@@ -93,8 +94,8 @@ def _write(arguments: Namespace) -> int:
         screen.complain(fault_lines(wrong.faults))
         _say(f"{name} could not be read again so: nothing was written.")
         return NONE
-    except OSError as error:
-        return _refuse(f"{name} cannot be written: {error.strerror}")
+    if problem := write(file, text, force=None):
+        return _refuse(problem)
     return _checked_again(arguments, name, needed(before))
 
 
@@ -133,17 +134,3 @@ def _unknown_remedy(word: str) -> str:
     near = nearest(word, KINDS)
     hint = f" Did you mean '{near}'?" if near else ""
     return f"{clean(word, 60)!r} is no remedy.{hint} There are: {', '.join(KINDS)}"
-
-
-def _unwritable(file: Path) -> str:
-    """Return why a file cannot be written, before anything is worked out."""
-    if "\0" in str(file):
-        return f"{clean(str(file), 60)!r} is no name for a file"
-    try:
-        if file.exists() or file.is_symlink():
-            return f"{clean(str(file))} exists already and is kept as it is: another name"
-        if not file.parent.is_dir():
-            return f"there is no folder {clean(str(file.parent))}"
-    except OSError as error:
-        return f"{clean(str(file), 60)} cannot be written: {error.strerror}"
-    return ""

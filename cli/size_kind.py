@@ -120,7 +120,8 @@ def _answers(
         try:
             answers.update(question.read(text, answers))
         except AnswerError as wrong:
-            raise _UntakenError(f"--{option}: {wrong}") from None
+            asked_by = f"--{option}" if option else f"'{question.text}', not given"
+            raise _UntakenError(f"{asked_by}: {wrong}") from None
     return answers, taken
 
 

@@ -1,6 +1,7 @@
 """Starting files of pieces that stand on posts: well, sign, arbor."""
 
-from .answers import INCH, flats, is_metric, metres, section, size
+from ..units import INCH
+from .answers import flats, is_metric, metres, section, size
 from .lines import Row, part, quoted
 from .questions import Answers
 from .starting_rows import TREATED, at, body, sheet, sides, stick, thickness, two_round

@@ -2,7 +2,8 @@
 
 from math import ceil
 
-from .answers import INCH, metres, section, size
+from ..units import INCH
+from .answers import metres, section, size
 from .lines import Row, part, quoted
 from .questions import Answers
 

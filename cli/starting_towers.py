@@ -2,7 +2,8 @@
 
 from math import cos, pi
 
-from .answers import INCH, flats, is_metric, metres, section, size
+from ..units import INCH
+from .answers import flats, is_metric, metres, section, size
 from .lines import Row, part, quoted
 from .questions import Answers
 from .starting_rows import TREATED, at, body, ends, ring_foot, rounded_up, sheet, sides

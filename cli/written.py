@@ -1,32 +1,108 @@
-"""A file that a command writes: never over another one unless told to."""
+"""What a command writes: whole or not at all, and never over a file that nobody gave up."""
 
+import os
+import shutil
+from contextlib import suppress
 from pathlib import Path
+from secrets import token_hex
 
 from ..report.faults import clean
 
+_LONGEST = 60
 
-def unwritable(name: str, force: bool) -> str:
-    """Return why a file cannot be written, before anything is worked out; nothing where it can."""
-    if "\0" in name or not name.strip():
-        return f"{clean(name, 60)!r} is no name for a file"
-    file = Path(name)
+
+def unwritable(file: Path, *, force: bool | None = False) -> str:
+    """Return why a file cannot be written, before anything is worked out; nothing where it can.
+
+    ``force`` gives up a file that stands there; None is for a command that never writes over one.
+    """
+    name = _shown(file)
     try:
-        if file.is_dir():
-            return f"{clean(name)} is a folder"
-        if not force and (file.exists() or file.is_symlink()):
-            return f"{clean(name)} exists already and is kept as it is: another name, or --force"
+        if _stands(file):
+            if file.is_dir():
+                return f"{name} is a folder"
+            if not force:
+                return _exists(file, force)
+            return "" if os.access(file, os.W_OK) else f"{name} is protected against writing"
         if not file.parent.is_dir():
-            return f"there is no folder {clean(str(file.parent))}"
+            return f"there is no folder {_shown(file.parent)}"
     except OSError as error:
-        return f"{clean(name, 60)} cannot be written: {error.strerror}"
+        return f"{name} cannot be written: {error.strerror}"
+    except ValueError:  # a NUL within, or half a character
+        return f"'{name}' is no name for a file"
     return ""
 
 
-def write(name: str, text: str, force: bool) -> str:
-    """Write a file; return why it could not be, nothing where it was."""
+def write(file: Path, content: str | bytes, *, force: bool | None = False) -> str:
+    """Write a file, text in UTF-8; return why it could not be, or nothing where it is written.
+
+    The content stands whole beside it before it takes the name, so a full disk leaves no stump
+    and spoils no file that ``force`` gives up; without it a file that came meanwhile is kept.
+    """
+    problem = unwritable(file, force=force)
+    if problem:
+        return problem
+    data = content.encode("utf-8") if isinstance(content, str) else content
     try:
-        with Path(name).open("w" if force else "x", encoding="utf-8", newline="") as opened:
-            opened.write(text)
+        target = file.resolve() if force else file
+        if target.exists() and not target.is_file():
+            target.write_bytes(data)  # a device or a pipe: it has no content to lose
+        else:
+            _put(target, data, bool(force))
+    except FileExistsError:
+        return _exists(file, force)
     except OSError as error:
-        return f"{clean(name)} cannot be written: {error.strerror}"
+        return f"{_shown(file)} cannot be written: {error.strerror}"
     return ""
+
+
+def _put(target: Path, data: bytes, force: bool) -> None:
+    beside = target.with_name(f".yardfast-{token_hex(8)}")
+    try:
+        with beside.open("xb") as opened:
+            opened.write(data)
+            opened.flush()
+            os.fsync(opened.fileno())
+        if not force:
+            _name(beside, target)
+            return
+        if target.exists():
+            with suppress(OSError):  # a disk that knows no rights
+                shutil.copymode(target, beside)
+        beside.replace(target)
+    finally:
+        beside.unlink(missing_ok=True)
+
+
+def _name(beside: Path, target: Path) -> None:
+    """Give the content its name. FileExistsError where another file has it by now."""
+    try:
+        os.link(beside, target)
+    except FileExistsError:
+        raise
+    except OSError:  # a disk without second names, such as a memory card
+        with target.open("xb"):
+            pass
+        try:
+            beside.replace(target)
+        except BaseException:
+            target.unlink()
+            raise
+
+
+def _stands(file: Path) -> bool:
+    """Return whether anything has that name, a link that leads nowhere too."""
+    try:
+        os.lstat(file)
+    except (FileNotFoundError, NotADirectoryError):
+        return False
+    return True
+
+
+def _exists(file: Path, force: bool | None) -> str:
+    way_out = "another name" if force is None else "another name, or --force"
+    return f"{_shown(file)} exists already and is kept as it is: {way_out}"
+
+
+def _shown(file: Path) -> str:
+    return clean(str(file), _LONGEST)

@@ -3,10 +3,7 @@
 from dataclasses import dataclass, replace
 from math import pi
 
-_FOOT = 0.3048
-MPH = 0.44704
-_POUND = 0.45359237
-_POUND_FORCE = _POUND * 9.80665
+from ..units import FOOT, MPH, POUND, POUND_FORCE
 
 
 @dataclass(frozen=True)
@@ -34,28 +31,26 @@ class Bounds:
         return value == self.also or (low and value <= self.most * (1.0 + 1.0e-9))
 
 
-SIZE = Bounds(1.0e-5, 100.0 * _FOOT, "more than 0 (0.01 mm) and at most 100 ft (30.48 m)")
+SIZE = Bounds(1.0e-5, 100.0 * FOOT, "more than 0 (0.01 mm) and at most 100 ft (30.48 m)")
 SHELL_TOP = replace(SIZE, hint="shape = 'cone', if it ends in a point")
-SIZE_OR_ZERO = Bounds(0.0, 100.0 * _FOOT, "from 0 to 100 ft (30.48 m)")
-OFFSET = Bounds(-100.0 * _FOOT, 100.0 * _FOOT, "at most 100 ft (30.48 m) either way")
+SIZE_OR_ZERO = Bounds(0.0, 100.0 * FOOT, "from 0 to 100 ft (30.48 m)")
+OFFSET = Bounds(-100.0 * FOOT, 100.0 * FOOT, "at most 100 ft (30.48 m) either way")
 WIND = Bounds(0.0, 300.0 * MPH, "more than 0 and at most 300 mph (134 m/s)", above=True)
 SLOPE = Bounds(0.0, pi / 6.0, "from 0 to 30 degrees")
 DENSITY = Bounds(
     1.0, 23000.0, "from 1 to 23,000 kg/m3 (0.06 to 1,436 lb/ft3)", hint="water is 62.4 lb/ft^3"
 )
-MASS = Bounds(1.0e-6, 1.0e5 * _POUND, "more than 0 (1 mg) and at most 100,000 lb (45,360 kg)")
+MASS = Bounds(1.0e-6, 1.0e5 * POUND, "more than 0 (1 mg) and at most 100,000 lb (45,360 kg)")
 ANGLE = Bounds(-2.0 * pi, 2.0 * pi, "from -360 to 360 degrees")
 TILT = Bounds(-pi / 2.0, pi / 2.0, "from -90 to 90 degrees")
-FORCE = Bounds(
-    0.0, 1.0e5 * _POUND_FORCE, "more than 0 and at most 100,000 lbf (445 kN)", above=True
-)
+FORCE = Bounds(0.0, 1.0e5 * POUND_FORCE, "more than 0 and at most 100,000 lbf (445 kN)", above=True)
 COVERING = Bounds(
     0.0,
-    100.0 * _POUND / _FOOT**2,
+    100.0 * POUND / FOOT**2,
     "more than 0 and at most 100 lb/ft2 (488 kg/m2)",
     above=True,
 )
-ELEVATION = Bounds(-2000.0 * _FOOT, 30000.0 * _FOOT, "from -2,000 to 30,000 ft above the sea")
+ELEVATION = Bounds(-2000.0 * FOOT, 30000.0 * FOOT, "from -2,000 to 30,000 ft above the sea")
 SIDES = Bounds(3, 60, "0 (round) or 3 to 60", also=0)
 COUNT = Bounds(1, 500, "from 1 to 500")
 BLADES = Bounds(1, 500, "from 1 to 500")

@@ -3,14 +3,13 @@
 from collections.abc import Mapping
 from functools import cache
 
+from .. import units
 from ..references import Row as Printed
 from ..references import table
 from .row import Row
 from .schema import Key
 from .shapes.boxes import Box
 from .shapes.shape import Shape, Sloped
-
-POUND_PER_SQUARE_FOOT = 0.45359237 / 0.3048**2
 
 
 @cache
@@ -64,7 +63,7 @@ def covering(row: Row, shape: Shape | None) -> float:
     weights = [float(text) for text in printed["psf"].split("-")]
     pounds = sum(weights) / len(weights)
     row.note(f"covering: {found} is {pounds:.4g} lb/ft^2 ({printed['source']})")
-    return pounds * POUND_PER_SQUARE_FOOT
+    return pounds * units.POUND / units.FOOT**2
 
 
 def _leans(shape: Shape) -> bool:

@@ -10,7 +10,7 @@ from .file_text import text_in, unreadable
 from .kind_words import typed
 from .model import Design
 from .parsed import add_findings, in_order, parsed
-from .part_table import part_label, read_parts
+from .part_table import every_key, part_label, read_parts
 from .raw_values import shown
 from .row import Row, check_names
 from .scan import Spot, scan
@@ -56,7 +56,7 @@ def read_text(text: str, file: str = "", specs: Sequence[TableSpec[Any]] = ()) -
     if len(text) > MOST_BYTES:
         raise unreadable(file, "more than 1 MB", "a design file of at most 1 MB")
     many = {"design": False, "part": True} | {spec.name: spec.many for spec in specs}
-    look = scan(text, many, _LATER_TABLES)
+    look = scan(text, many, _LATER_TABLES, _names_of_keys(specs))
     reading = Reading(file, look)
     data = parsed(reading)
     add_findings(reading, data or {})
@@ -85,6 +85,12 @@ def read_text(text: str, file: str = "", specs: Sequence[TableSpec[Any]] = ()) -
         notes=tuple(dict.fromkeys(reading.notes)),
         lines=_lines(reading, data),
     )
+
+
+def _names_of_keys(specs: Sequence[TableSpec[Any]]) -> Mapping[str, frozenset[str]]:
+    """Return the names of the keys that each table may hold."""
+    others = {spec.name: frozenset(key.name for key in spec.keys) for spec in specs}
+    return {"design": frozenset(key.name for key in DESIGN_KEYS), "part": every_key()} | others
 
 
 def _lines(reading: Reading, data: Mapping[str, object]) -> dict[tuple[str, str | None], int]:

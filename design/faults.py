@@ -26,3 +26,7 @@ class DesignError(Exception):
     def __init__(self, faults: tuple[Fault, ...]) -> None:
         super().__init__(f"{len(faults)} fault(s) in {faults[0].file if faults else 'the input'}")
         self.faults = faults
+
+    def __reduce__(self) -> tuple[type["DesignError"], tuple[tuple[Fault, ...]]]:
+        """Return what makes the same again, so that it passes from one process to another."""
+        return type(self), (self.faults,)

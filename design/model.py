@@ -44,7 +44,9 @@ class Part:
     ``contact`` is the kind that it rubs on the ground as (wood, steel, concrete, rubber),
     ``surface`` how smooth a round one is (smooth, rough, very rough). ``covering`` in kg/m2 lies
     on its outer slopes. A ``loose`` part only stands there by its weight. ``hangs_at`` is the
-    height in m of the hook from which it swings.
+    height in m of the hook from which it swings. It stands ``embed`` m deep in the ground, in
+    concrete ``encased`` m across where that is given, ``constrained`` where paving holds it at the
+    surface; where it ``may_move`` half an inch there, the earth is asked for twice as much.
     """
 
     name: str
@@ -58,6 +60,10 @@ class Part:
     covering: float = 0.0
     loose: bool = False
     hangs_at: float | None = None
+    embed: float = 0.0
+    encased: float | None = None
+    constrained: bool = False
+    may_move: bool = False
 
 
 @dataclass(frozen=True)

@@ -1,11 +1,13 @@
 """The ``[[part]]`` table: each part's name, shape, material and place."""
 
 from collections.abc import Mapping, Sequence
+from functools import cache
 
 from .. import materials
 from .bounds import MOST_PARTS
 from .builder_words import MATERIAL_WORDS, PART_WORDS, SHAPE_WORDS
 from .coverings import COVERING, covering
+from .embed_keys import EMBED_KEYS, check_embedded
 from .model import Part
 from .place_keys import PLACE_KEYS, check_places, read_place
 from .raw_values import shown
@@ -25,9 +27,10 @@ PART_KEYS = (
     Key("contact", "choice", choices=("wood", "steel", "concrete", "rubber")),
     COVERING,
     *PLACE_KEYS,
+    *EMBED_KEYS,
 )
 
-LATER_KEYS = frozenset({"fill", "embed"})
+LATER_KEYS = frozenset({"fill"})
 
 
 def read_parts(reading: Reading, tables: Sequence[Mapping[str, object]]) -> tuple[Part, ...]:
@@ -68,6 +71,7 @@ def _read_part(reading: Reading, index: int, data: Mapping[str, object]) -> tupl
     _check_weight(row, kind)
     laid = covering(row, shape)
     place = read_place(row)
+    check_embedded(row, shape)
     name = row.text("name")
     if shape is None or name is None or row.wrong:
         return row, None
@@ -83,7 +87,18 @@ def _read_part(reading: Reading, index: int, data: Mapping[str, object]) -> tupl
         covering=laid,
         loose=bool(row.flag("loose")),
         hangs_at=row.quantity("hangs_at"),
+        embed=row.quantity("embed") or 0.0,
+        encased=row.quantity("encased"),
+        constrained=bool(row.flag("constrained")),
+        may_move=bool(row.flag("may_move")),
     )
+
+
+@cache
+def every_key() -> frozenset[str]:
+    """Return the names of the keys that a part of any shape may have."""
+    keys = [*PART_KEYS, *(key for spec in SHAPES.values() for key in spec.keys)]
+    return frozenset(key.name for key in keys)
 
 
 def part_label(data: Mapping[str, object], index: int, table: str = "part") -> str:

@@ -16,7 +16,7 @@ from .shapes.rotor import Rotor
 from .shapes.shape import Array, Shape
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Body:
     """One copy of a part where it stands: turned by ``rotation`` (3, 3), then moved to ``origin``.
 
@@ -170,7 +170,7 @@ def _copies(i: int, part: Part, point: Array) -> list[Body]:
     tilted = toward_y(place.tilt)
     plain = Body(i, 0, part.shape, np.eye(3), np.zeros(3))
     leaning = Body(i, 0, part.shape, tilted, np.zeros(3))
-    lift = plain.bottom - leaning.bottom
+    lift = plain.bottom - leaning.bottom - part.embed
     if place.under is not None:
         lift = -leaning.top
     bodies: list[Body] = []

@@ -41,6 +41,14 @@ def bounds_of(region: BaseGeometry) -> Array:
     return cast(Array, _kernel.bounds(region))
 
 
+def area_above(region: BaseGeometry, height: float) -> float:
+    """Return the area in m2 of an upright region (across, up) above a height in m."""
+    low_x, low_y, high_x, high_y = region.bounds
+    if height <= low_y:
+        return region.area
+    return region.intersection(shapely.box(low_x, height, high_x, high_y)).area
+
+
 def intersection(first: Polygons, second: Polygons | BaseGeometry) -> Polygons:
     """Return what is common, pair by pair."""
     return cast(Polygons, _kernel.intersection(first, second))

@@ -163,7 +163,8 @@ def check_names(rows: Sequence[Row], what: str) -> None:
             continue
         if name in first:
             where = f"on line {first[name]}" if first[name] else "above"
-            expected = f"a name of its own: a {what} {where} has it already"
+            article = "an" if what[0] in "aeiou" else "a"
+            expected = f"a name of its own: {article} {what} {where} has it already"
             row.fault("name", shown(name), expected)
         else:
             first[name] = row.reading.scan.line(row.spot.at("name"))

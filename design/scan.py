@@ -14,6 +14,9 @@ _NAME = re.compile(r"[ \t]*[\"']?name[\"']?[ \t]*=(.*)")
 _CONTROL = re.compile(r"[\x00-\x08\x0b-\x1f\x7f\ud800-\udfff]")
 
 
+_NO_KEYS: Mapping[str, Collection[str]] = {}
+
+
 class Spot(NamedTuple):
     """A place in the file: the table, its number among those of its name, and a key in it.
 
@@ -55,14 +58,20 @@ class Scan:
         return self.lines.get(spot, self.lines.get(spot.at(None)))
 
 
-def scan(text: str, many: Mapping[str, bool], later: Collection[str] = ()) -> Scan:
+def scan(
+    text: str,
+    many: Mapping[str, bool],
+    later: Collection[str] = (),
+    keys: Mapping[str, Collection[str]] = _NO_KEYS,
+) -> Scan:
     """Look through the text; ``many`` says of each known table whether it may stand repeatedly.
 
-    ``later`` names tables that are not understood yet. A table whose heading is nearly right is
-    read as what was meant; what stands under a heading of no use is left out.
+    ``later`` names tables that are not understood yet, ``keys`` the keys that each known one may
+    hold. A table whose heading is nearly right, and that holds mostly keys of what was meant, is
+    read as that; what stands under a heading of no use is left out.
     """
     clean = text.removeprefix("\ufeff").replace("\r\n", "\n").replace("\r", "\n")
-    walk = _Walk(clean.replace("\u00a0", " "), many, later)
+    walk = _Walk(clean.replace("\u00a0", " "), many, later, keys)
     walk.run()
     return Scan(
         "\n".join(walk.rows),
@@ -74,10 +83,17 @@ def scan(text: str, many: Mapping[str, bool], later: Collection[str] = ()) -> Sc
 
 
 class _Walk:
-    def __init__(self, text: str, many: Mapping[str, bool], later: Collection[str]) -> None:
+    def __init__(
+        self,
+        text: str,
+        many: Mapping[str, bool],
+        later: Collection[str],
+        keys: Mapping[str, Collection[str]],
+    ) -> None:
         self.text = text
         self.many = many
         self.later = later
+        self.keys = keys
         self.rows = text.split("\n")
         self.starts = [0]
         for row in self.rows:
@@ -120,7 +136,7 @@ class _Walk:
         self.skipping = False
         match = _HEADING.match(line)
         opening, written, closing = match.groups() if match else ("", "", "")
-        name = self._known(written)
+        name = self._known(written, row)
         outer, _, inner = name.partition(".")
         double = self.many.get(name, False)
         right = f"[[{name}]]" if double else f"[{name}]"
@@ -152,12 +168,31 @@ class _Walk:
             )
             self._mend(row, Problem(found, right, hint), right)
 
-    def _known(self, name: str) -> str:
+    def _known(self, name: str, row: int) -> str:
         """Return the known table that a heading means, with what stands behind a dot."""
         outer, dot, inner = name.partition(".")
         if outer in self.many or outer in self.later:
             return name
-        return f"{nearest(outer, tuple(self.many)) or outer}{dot}{inner}"
+        near = nearest(outer, tuple(self.many))
+        if near is None or not self._holds(near, [inner] if inner else self._keys_below(row)):
+            return name
+        return f"{near}{dot}{inner}"
+
+    def _holds(self, name: str, keys: Collection[str]) -> bool:
+        """Return whether most of the keys are those of a table, which then may be what is meant."""
+        taken = self.keys.get(name)
+        return taken is None or 2 * sum(key in taken for key in keys) > len(keys)
+
+    def _keys_below(self, row: int) -> list[str]:
+        """Return the keys between a heading and the next."""
+        found: list[str] = []
+        for line in self.rows[row + 1 :]:
+            if line.lstrip(" \t").startswith("["):
+                break
+            match = KEY_LINE.match(line)
+            if match:
+                found.append(_first_key(match[1]))
+        return found
 
     def _unknown(self, found: str, name: str) -> Problem:
         if name in self.later:

@@ -3,11 +3,10 @@
 from collections.abc import Callable
 from math import cos, hypot, pi, sqrt, tan
 
+from ..units import INCH
 from .bounds import SIZE, Bounds
 from .row import Row
 from .schema import Key
-
-INCH = 0.0254
 
 ROUNDING = 1.0e-9
 """What inches lose as metres: sizes closer than this part of themselves are alike."""

@@ -7,10 +7,10 @@ from fractions import Fraction
 from functools import cache
 
 from ..references import table
+from ..units import INCH
 from .near_names import meant
 from .row import Row
 from .schema import Key
-from .sizes import INCH
 
 LUMBER = Key("lumber", "text")
 STOCK = Key("stock", "text")

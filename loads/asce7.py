@@ -1,19 +1,22 @@
 """Velocity pressure of ASCE/SEI 7, editions 7-16 and 7-22, and the factors in it."""
 
+from collections.abc import Mapping
 from functools import cache
+from math import sqrt
 
 import numpy as np
 from numpy.typing import ArrayLike
 
 from .. import references
 from ..design.shapes.shape import Array
+from ..units import FOOT, PSF
 from .exposure import exposure_letter
 from .ranges import not_negative
 
 EDITIONS = ("7-22", "7-16")
-FOOT = 0.3048
-PSF = 47.88025898
-"""One pound-force per square foot in Pa."""
+
+NOMINAL_TO_ULTIMATE = sqrt(1.0 / 0.6)
+"""Ultimate over nominal wind speed (IBC 2012-2021 1609.3.1: V_asd = V_ult sqrt(0.6))."""
 
 KINDS = {
     "square": "Chimneys, tanks & similar: square",
@@ -50,13 +53,23 @@ def exposure_coefficient(height: ArrayLike, exposure: str, edition: str = "7-22"
     """Return Kz at ``height`` above ground in m (any shape).
 
     Up to 15 ft the printed two digits of Table 26.10-1; above, the edition's own formula
-    Kz = k (z/zg)^(2/alpha) of its Note 1. ``exposure`` is a letter or words of ``EXPOSURES``.
+    Kz = k (z/zg)^(2/alpha) of its Note 1, k from zg up, where the ground slows the wind no more.
+    ``exposure`` is a letter or words of ``EXPOSURES``.
     ValueError for another exposure or edition or a height below 0.
     Source: ASCE/SEI 7-16 and 7-22 Tables 26.10-1 and 26.11-1.
     """
     z = not_negative("height", height)
     printed, k, zg, alpha, floor = _exposure_constants(exposure_letter(exposure), edition)
-    return np.where(z <= floor, printed, k * (np.maximum(z, floor) / zg) ** (2.0 / alpha))
+    return np.where(z <= floor, printed, k * (np.clip(z, floor, zg) / zg) ** (2.0 / alpha))
+
+
+def highest(exposure: str, edition: str = "7-22") -> float:
+    """Return the greatest height in m for which Note 1 of Table 26.10-1 states Kz.
+
+    ValueError for another exposure or edition.
+    Source: ASCE/SEI 7-22 Table 26.10-1 Note 1, 3,280 ft; of 7-16, zg of Table 26.11-1.
+    """
+    return float(_constants(exposure_letter(exposure), edition)["z_top_ft"]) * FOOT
 
 
 def elevation_factor(elevation: ArrayLike) -> Array:
@@ -72,7 +85,7 @@ def nominal_to_ultimate(speed: ArrayLike) -> Array:
 
     Source: IBC 2012-2021 1609.3.1.
     """
-    return np.asarray(speed, dtype=float) * np.sqrt(1.0 / 0.6)
+    return np.asarray(speed, dtype=float) * NOMINAL_TO_ULTIMATE
 
 
 @cache
@@ -108,16 +121,12 @@ def _known(edition: str) -> str:
 @cache
 def _exposure_constants(letter: str, edition: str) -> tuple[float, float, float, float, float]:
     """Return the printed Kz of the lowest row, k, zg (m), alpha and the lowest row's height (m)."""
-    here = (_known(edition), letter)
+    here = (edition, letter)
+    constants = _constants(letter, edition)
     printed = next(
         float(row["Kz_table"])
         for row in references.table("wind/asce7_kz_table").rows
         if (row["edition"], row["exposure"]) == here and row["z_ft"].startswith("0-")
-    )
-    constants = next(
-        row
-        for row in references.table("wind/asce7_exposure_constants").rows
-        if (row["edition"], row["exposure"]) == here
     )
     return (
         printed,
@@ -125,4 +134,13 @@ def _exposure_constants(letter: str, edition: str) -> tuple[float, float, float,
         float(constants["zg_ft"]) * FOOT,
         float(constants["alpha"]),
         float(constants["z_floor_ft"]) * FOOT,
+    )
+
+
+def _constants(letter: str, edition: str) -> Mapping[str, str]:
+    here = (_known(edition), letter)
+    return next(
+        row
+        for row in references.table("wind/asce7_exposure_constants").rows
+        if (row["edition"], row["exposure"]) == here
     )

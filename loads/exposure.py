@@ -1,13 +1,6 @@
 """How sheltered the ground upwind is: the letters of ASCE 7 and the words for them."""
 
-EXPOSURES = {
-    "B": "B",
-    "C": "C",
-    "D": "D",
-    "houses and trees": "B",
-    "open": "C",
-    "shore": "D",
-}
+EXPOSURES = {"houses and trees": "B", "open": "C", "shore": "D", "B": "B", "C": "C", "D": "D"}
 """What may be written, and the exposure category of ASCE/SEI 7-16/7-22 26.7.3 that it means.
 
 B only with 1,500 ft (460 m) of suburb or trees upwind in every direction (26.7.3, mean roof height

@@ -7,7 +7,7 @@ from numpy.typing import ArrayLike
 
 from .. import references
 from ..design.shapes.shape import Array
-from .asce7 import FOOT
+from ..units import FOOT
 from .exposure import exposure_letter
 from .ranges import positive
 

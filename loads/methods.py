@@ -11,6 +11,10 @@ from . import asce7, gust
 from .gust_effect import gust_factor_used
 from .site import Site
 
+ASCE_METHODS = ("ASCE 7-22", "ASCE 7-16")
+METHODS = ("forecast", "gust", *ASCE_METHODS)
+"""What a site's ``method`` may be."""
+
 OPEN_COUNTRY = "C"
 """Exposure that a forecast gust is stated for where the site names none."""
 
@@ -93,16 +97,21 @@ class Asce7:
 
 def method_of(site: Site, height: float) -> Method:
     """Return the method of a site for a piece of that height in m."""
-    if site.method.startswith("ASCE"):
+    if site.method in ASCE_METHODS:
         return Asce7(
             site.wind,
-            site.method.removeprefix("ASCE "),
+            edition_of(site.method),
             site.exposure or OPEN_COUNTRY,
             site.topographic or 1.0,
             site.elevation or 0.0,
         )
     speed = site.wind if site.method == "gust" else object_gust(site, height)
     return AtObject(speed, air_density(site))
+
+
+def edition_of(method: str) -> str:
+    """Return the edition of ASCE/SEI 7 whose Kz a method uses: its own, else the newest."""
+    return method.removeprefix("ASCE ") if method in ASCE_METHODS else asce7.EDITIONS[0]
 
 
 def object_gust(site: Site, height: float) -> float:
@@ -116,8 +125,8 @@ def shelter_of_ground(site: Site, height: float) -> float:
     Kz is 1.0 where forecasts are stated: 10 m up over open country. A site without exposure is
     taken as open.
     """
-    edition = "7-16" if site.method == "ASCE 7-16" else "7-22"
-    Kz = asce7.exposure_coefficient(height, site.exposure or OPEN_COUNTRY, edition)
+    exposure = site.exposure or OPEN_COUNTRY
+    Kz = asce7.exposure_coefficient(height, exposure, edition_of(site.method))
     return float(gust.forecast_to_object(1.0, Kz, site.topographic or 1.0))
 
 

@@ -1,19 +1,18 @@
 """Velocity pressure as the public API offers it: text or quantities in, a quantity out."""
 
-from collections.abc import Iterable
 from math import inf
-from typing import NoReturn
 
 import numpy as np
 
 from .. import units
-from .asce7 import KINDS
-from .asce7 import directionality as kind_of_part
+from ..design.bounds import ELEVATION, Bounds
+from . import asce7
+from .arguments import number, plain_number, quoted, refuse, si, word
 from .exposure import EXPOSURES
-from .methods import method_of
+from .methods import METHODS, edition_of, method_of
 from .site import Site
 
-METHODS = ("forecast", "gust", "ASCE 7-22", "ASCE 7-16")
+_FACTOR = Bounds(0.0, inf, "a number above 0, such as 1.0 on level ground", above=True)
 
 
 def velocity_pressure(
@@ -32,63 +31,53 @@ def velocity_pressure(
     gust as forecasts and warnings state it, 10 m up over open country. "gust": the 3-s gust at
     the piece itself. "ASCE 7-22" and "ASCE 7-16": the ultimate speed of a map.
     ``exposure`` is "B", "C", "D" or "houses and trees", "open", "shore"; None only with "gust".
-    ``elevation`` of the ground above sea level thins the air with every method.
-    ``topographic`` is Kzt; 1.0 with "gust", which already is the wind at the piece.
+    ``height`` goes as far up as the standard's own formula, but with "gust".
+    ``elevation`` of the ground above sea level, -2,000 to 30,000 ft, thins the air with every
+    method. ``topographic`` is Kzt; 1.0 with "gust", which already is the wind at the piece.
     ``directionality`` is Kd or the kind of part that has it (a key of ``asce7.KINDS``): required
     with "ASCE 7-16", whose pressure includes it, and refused with all others.
 
     ValueError names the argument, what was found and what is expected.
     Source: ASCE/SEI 7-22 and 7-16 Eq. 26.10-1.si; q = 1/2 rho V^2 with the two gust methods.
     """
-    if method not in METHODS:
-        _refuse("method", method, f"one of {_listed(METHODS)}")
-    if exposure not in EXPOSURES and not (exposure is None and method == "gust"):
-        _refuse("exposure", exposure, f"one of {_listed(EXPOSURES)}")
-    if not _is_number(topographic) or not 0.0 < topographic < inf:
-        _refuse("topographic", topographic, "a number above 0, such as 1.0 on level ground")
-    if method == "gust" and topographic != 1.0:
-        _refuse("topographic", topographic, '1.0 with method "gust", the wind at the piece itself')
+    method = word("method", method, METHODS)
+    if exposure is not None or method != "gust":
+        exposure = EXPOSURES[word("exposure", exposure, EXPOSURES)]
+    Kzt = number("topographic", topographic, _FACTOR)
+    if method == "gust" and Kzt != 1.0:
+        refuse("topographic", topographic, '1.0 with method "gust", the wind at the piece itself')
     Kd = _directionality(method, directionality)
     site = Site(
         method=method,
-        wind=_si("wind", wind, "speed"),
+        wind=si("wind", wind, "speed"),
         ground="",
-        exposure=None if exposure is None else EXPOSURES[exposure],
-        elevation=_si("elevation", elevation, "length", signed=True),
-        topographic=topographic,
+        exposure=exposure,
+        elevation=si("elevation", elevation, "length", signed=True, bounds=ELEVATION),
+        topographic=Kzt,
     )
-    z = _si("height", height, "length")
+    z = si("height", height, "length", bounds=_heights(method, exposure))
     q = method_of(site, z).pressure(np.asarray(z))
     return units.quantity(Kd * float(q), "pressure")
+
+
+def _heights(method: str, exposure: str | None) -> Bounds | None:
+    """Return the heights that the standard's formula covers; every one where none is asked."""
+    if method == "gust" or exposure is None:
+        return None
+    highest = asce7.highest(exposure, edition_of(method))
+    words = f"from 0 to {highest / units.FOOT:,.0f} ft ({highest:,.0f} m) above the ground"
+    return Bounds(0.0, highest, words)
 
 
 def _directionality(method: str, given: float | str | None) -> float:
     if method != "ASCE 7-16":
         if given is not None:
-            _refuse("directionality", given, f'none with method "{method}"')
+            refuse("directionality", given, f'none with method "{method}"')
         return 1.0
-    if isinstance(given, str) and given in KINDS:
-        return kind_of_part(given, "7-16")
-    if given is None or isinstance(given, str) or not _is_number(given) or not 0.0 < given <= 1.0:
-        expected = f'with method "{method}" a number up to 1, or one of {_listed(KINDS)}'
-        _refuse("directionality", given, expected)
-    return float(given)
-
-
-def _is_number(given: object) -> bool:
-    return isinstance(given, (int, float)) and not isinstance(given, bool)
-
-
-def _si(name: str, value: str | units.Quantity, kind: str, *, signed: bool = False) -> float:
-    try:
-        return units.to_si(value, kind, signed=signed)
-    except units.UnitError as error:
-        raise ValueError(f"{name}: {error}") from None
-
-
-def _listed(words: Iterable[str]) -> str:
-    return ", ".join(f'"{word}"' for word in words)
-
-
-def _refuse(name: str, found: object, expected: str) -> NoReturn:
-    raise ValueError(f"{name}: found {found!r}, expected {expected}")
+    if isinstance(given, str) and given in asce7.KINDS:
+        return asce7.directionality(given, edition_of(method))
+    Kd = plain_number(given)
+    if Kd is None or not 0.0 < Kd <= 1.0:
+        expected = f'with method "{method}" a number up to 1, or one of {quoted(asce7.KINDS)}'
+        refuse("directionality", given, expected)
+    return Kd

@@ -2,10 +2,14 @@
 
 from collections.abc import Mapping
 from itertools import pairwise
-from math import inf, isfinite
+from math import inf
+from typing import cast
 
 from .. import units
+from .arguments import plain_number, refuse, si
 from .how_often import LONGER, years_between
+
+_Gusts = Mapping[object, str | units.Quantity]
 
 
 def return_period(
@@ -20,36 +24,35 @@ def return_period(
     ValueError names the argument, what was found and what is expected; also where the gust is
     rarer than twice the longest period given, of which nothing can be told.
     """
-    if len(gusts) < 2:
-        raise ValueError(f"gusts: found {len(gusts)}, expected two or more return periods")
-    local = sorted((_years(key), _speed("gusts", value)) for key, value in gusts.items())
+    local = sorted((_years(key), _speed("gusts", value)) for key, value in _several(gusts).items())
     years, speeds = [pair[0] for pair in local], [pair[1] for pair in local]
     if any(b[0] <= a[0] or b[1] <= a[1] for a, b in pairwise(local)):
-        raise ValueError("gusts: expected a greater gust for each longer return period")
+        refuse("gusts", gusts, "a greater gust for each longer return period")
     found = float(years_between(_speed("gust", gust), years, speeds))
     if found == inf:
-        most = LONGER * years[-1]
-        raise ValueError(
-            f"gust: found {gust}, rarer than once in {most:g} years, twice the longest period given"
-        )
+        most = f"{LONGER * years[-1]:g} years, twice the longest period given"
+        refuse("gust", gust, f"a gust no rarer than once in {most}")
     return found
 
 
-def _years(key: float | str) -> float:
+def _several(gusts: object) -> _Gusts:
+    found = gusts
+    given = cast(_Gusts, gusts) if isinstance(gusts, Mapping) else None
+    if given is None or len(given) < 2:
+        expected = "two or more return periods, such as {10: '60 mph', 50: '75 mph'}"
+        refuse("gusts", found, expected)
+    return given
+
+
+def _years(key: object) -> float:
     try:
-        years = float(key)
-    except (TypeError, ValueError):
-        years = -1.0
-    if isinstance(key, bool) or not isfinite(years) or years <= 0.0:
-        raise ValueError(f"gusts: found {key!r}, expected a return period in years, such as 10")
+        years = float(key) if isinstance(key, str) else plain_number(key)
+    except ValueError:
+        years = None
+    if years is None or not 0.0 < years < inf:
+        refuse("gusts", key, "a return period in years, such as 10")
     return years
 
 
 def _speed(name: str, value: str | units.Quantity) -> float:
-    try:
-        speed = units.to_si(value, "speed")
-    except units.UnitError as error:
-        raise ValueError(f"{name}: {error}") from None
-    if speed <= 0.0:
-        raise ValueError(f"{name}: found {value}, expected a speed above 0")
-    return speed
+    return si(name, value, "speed", above_zero=True)

@@ -1,24 +1,20 @@
 """The ``[site]`` table as people write it, and the Site that it becomes."""
 
 from itertools import pairwise
-from math import sqrt
 
-from ..design.bounds import ELEVATION, MPH, SAFETY, TOPOGRAPHIC, WIND, YEARS
+from ..design.bounds import ELEVATION, SAFETY, TOPOGRAPHIC, WIND, YEARS
 from ..design.row import Row
 from ..design.schema import Key, TableSpec
 from ..materials import grounds
+from ..units import MPH
+from .asce7 import NOMINAL_TO_ULTIMATE
+from .exposure import EXPOSURES
+from .methods import ASCE_METHODS, METHODS
 from .site import Site
-
-ASCE_METHODS = ("ASCE 7-22", "ASCE 7-16")
-METHODS = ("forecast", "gust", *ASCE_METHODS)
-
-NOMINAL_TO_ULTIMATE = sqrt(1.0 / 0.6)
-"""Ultimate over nominal wind speed (ASCE 7-10 and later, commentary: V_asd = V sqrt(0.6))."""
 
 LOWEST_ASCE_WIND = 85.0 * MPH
 """Below 85 mph (m/s) a speed is hardly an ultimate one of a map: judgement."""
 
-EXPOSURES = {"houses and trees": "B", "open": "C", "shore": "D", "B": "B", "C": "C", "D": "D"}
 SAFETY_DEFAULT = 1.5
 
 _TREES = "'houses and trees', if they stand all round for 1,500 ft; else 'open'"

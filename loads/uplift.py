@@ -40,7 +40,7 @@ FACING_OPEN = 0.5
 FACE_ANGLE = {"right": 0.0, "back": 90.0, "left": 180.0, "front": 270.0}
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Uplift:
     """Suction by body: coefficient times area (bodies, D) in m2, and its first moments in m3.
 

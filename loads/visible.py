@@ -15,7 +15,7 @@ ALIKE = 1.0e-9
 """Coefficients that differ less are equal: the part named first in the file then hides."""
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Faces:
     """Area (bodies, D) in m2 and centroid across the wind and above ground (bodies, D) in m."""
 

@@ -20,7 +20,7 @@ from .uplift import Uplift, uplift
 from .visible import Faces, breadth, measure, silhouette, visible_outlines
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Exposed:
     """What a structure offers the wind from the azimuths (D,) in degrees, before any wind blows.
 
@@ -52,7 +52,7 @@ class Exposed:
     height: float
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Actions:
     """Forces of wind on the whole structure, any leading shape then (D, C): directions, cases.
 

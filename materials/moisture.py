@@ -6,6 +6,8 @@ Moisture content is the mass of water over the oven-dry mass (0.12 is 12 %). Den
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from ..units import FOOT, POUND
+
 Array = NDArray[np.float64]
 
 WATER = 1000.0
@@ -52,5 +54,5 @@ def density_from_oven_dry(gravity: ArrayLike, moisture: ArrayLike) -> Array:
     rho = 62.4 lb/ft3 G / (1 + 0.009 G m) (1 + m/100), m in percent.
     """
     G, m = np.asarray(gravity), 100.0 * np.asarray(moisture)
-    water = 62.4 * 0.45359237 / 0.3048**3
+    water = 62.4 * POUND / FOOT**3
     return water * G / (1.0 + 0.009 * G * m) * (1.0 + m / 100.0)

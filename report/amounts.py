@@ -5,14 +5,8 @@ from fractions import Fraction
 from math import ceil, floor
 from typing import Literal
 
-INCH = 0.0254
-FOOT = 0.3048
-POUND = 0.45359237
-POUND_FORCE = 4.4482216152605
-MPH = 0.44704
-KMH = 1.0 / 3.6
-PSF = 47.88025898
-GRAVITY = 9.80665
+from ..units import FOOT, GRAVITY, INCH, KMH, MPH, POUND, POUND_FORCE, PSF
+
 LB_FT3 = POUND / FOOT**3
 ATMOST = 1.0e-9
 
@@ -137,6 +131,12 @@ class Amounts:
             )
         psf = pascals / PSF
         return f"{_figures(psf, 3):,.0f} psf"
+
+    def pressure_per_depth(self, pascals_a_metre: float) -> str:
+        """Return a lateral pressure per depth: psf a foot or kPa a metre."""
+        if self.metric:
+            return f"{pascals_a_metre / 1000.0:.3g} kPa a metre"
+        return f"{pascals_a_metre / PSF * FOOT:,.0f} psf a foot"
 
     def measure(self, value: float, unit: str, decimals: int = 0) -> str:
         """Return a check's demand or capacity in N*m, N or Pa, in this system's units."""

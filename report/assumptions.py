@@ -27,6 +27,7 @@ def assumptions(examination: Examination) -> tuple[Remark, ...]:
         *_ground(examination, amounts),
         *_level(examination, amounts),
         *_friction(examination),
+        *_earth(examination, amounts),
         *_held_together(examination),
         *wind_assumptions(examination),
         *shape_assumptions(examination),
@@ -137,6 +138,25 @@ def _level(examination: Examination, amounts: Amounts) -> Iterator[Remark]:
         )
     else:
         yield Remark("The ground is taken as level, since no slope is given.", "level")
+
+
+def _earth(examination: Examination, amounts: Amounts) -> Iterator[Remark]:
+    """Tell what the earth beside posts is taken to hold, and how it is shared among them."""
+    posts = examination.posts
+    if posts is None:
+        return
+    pressure = amounts.pressure_per_depth(float(posts.bearing.min()))
+    yield Remark(
+        f"The earth beside a post may be asked for {pressure} of depth (IBC Table 1806.2, for the "
+        f"class of {examination.site.ground}); the hole is filled and tamped in layers.",
+        f"earth beside posts {pressure}",
+    )
+    if len(posts.part) > 1:
+        yield Remark(
+            "All posts share the wind alike, each turning in the ground by itself; what braces "
+            "them to one another would help and is not counted.",
+            "posts share alike",
+        )
 
 
 def _friction(examination: Examination) -> Iterator[Remark]:

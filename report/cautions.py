@@ -11,10 +11,11 @@ from ..design.shapes.rotor import Rotor
 from ..design.structure import build_structure
 from ..design.touching import untouched
 from ..loads.standing_clear import hidden_though_apart
-from .amounts import MPH, Amounts
+from ..units import INCH, MPH
+from .amounts import Amounts
 from .remark import Remark, joined
 
-PEOPLE_HEIGHT = 27 * 0.0254
+PEOPLE_HEIGHT = 27 * INCH
 STRONG_WIND = 130.0 * MPH
 ADVISORY_GUST = 46.0 * MPH
 

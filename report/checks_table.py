@@ -5,7 +5,8 @@ from math import isfinite
 from ..checks.examination import Examination
 from ..checks.judging import Check
 from ..loads.asce7 import KINDS
-from .amounts import FOOT, POUND_FORCE, Amounts
+from ..units import FOOT, POUND_FORCE
+from .amounts import Amounts
 from .check_notes import check_notes
 from .held_words import hold_short
 from .lines import Line, wrapped
@@ -17,12 +18,13 @@ _COLUMNS = "{:<13}{:<23}{:>13}  {:>13}   {}"
 
 def checks_table(examination: Examination, amounts: Amounts) -> list[Line]:
     """Return what each check has and needs; the words tell, not the colour."""
-    tied = f"with {hold_short(examination)}" if examination.held else "without stakes"
+    without = "by its posts" if examination.posts is not None else "without stakes"
+    tied = f"with {hold_short(examination)}" if examination.held else without
     share = examination.factors.helping
     weight = "2/3" if abs(share - 2.0 / 3.0) < 0.01 else f"{share:.2g}"
     title = Line(f"{f'Checks {tied}, {weight} weight':<36}{'has':>13}  {'needs':>13}")
     rows = [_row(examination, check, amounts) for check in examination.checks]
-    if any(check.capacity <= 0.0 for check in examination.free):
+    if any(check.capacity <= 0.0 for check in examination.free or ()):
         rows.append(Line("  Has none: the wind lifts it off its feet."))
     return [title, *rows]
 

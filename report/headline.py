@@ -3,10 +3,12 @@
 from shapely import Point, Polygon
 
 from ..checks.examination import Examination
-from .amounts import POUND, Amounts
+from ..units import POUND
+from .amounts import Amounts
 from .asked_wind import to_spare, wind_words
 from .held_words import hold_short, holders, what_lacks
 from .people_pull import people_pull
+from .posts_words import deeper, posts_said
 from .remark import counted, joined
 from .stand import Stand, hold_down, most, stand_of, width_helps
 
@@ -23,7 +25,11 @@ def headline(examination: Examination, amounts: Amounts) -> tuple[str, bool]:
             " The least wind of the standard, 16 psf on the whole outline, decides here: the "
             "answer does not follow the wind typed."
         )
-    return f"{said} {_starts(examination, amounts)}".strip(), stand in (Stand.STANDS, Stand.HELD)
+    return f"{said} {_starts(examination, amounts)}".strip(), stand in (
+        Stand.STANDS,
+        Stand.HELD,
+        Stand.PLANTED,
+    )
 
 
 def tie_down(examination: Examination) -> str:
@@ -37,6 +43,8 @@ def _first(examination: Examination, stand: Stand, amounts: Amounts) -> str:
     wind, spare = wind_words(examination, amounts), to_spare(examination)
     unchecked = f"not checked: {_first_unchecked(examination)}"
     how = f"is held down by {holders(examination)}" if examination.held else "stands untied"
+    if examination.posts is not None:
+        how = "stands by its posts"
     match stand:
         case Stand.FALLS:
             return (
@@ -83,6 +91,15 @@ def _first(examination: Examination, stand: Stand, amounts: Amounts) -> str:
             alone = "" if examination.needs_anchors else " It would stand untied as well."
             return (
                 f"HELD DOWN by {holders(examination)} for the {wind}, {spare}; {unchecked}.{alone}"
+            )
+        case Stand.PLANTED:
+            posts = posts_said(examination, amounts)
+            return f"STANDS BY {posts}, in the {wind}, {spare}; {unchecked}."
+        case Stand.SHALLOW:
+            return (
+                f"SET IT DEEPER. {posts_said(examination, amounts).capitalize()}, "
+                f"{_give(examination)} way in the {wind}, {spare}: "
+                f"{deeper(examination, amounts)}."
             )
         case Stand.STANDS:
             return f"STANDS UNTIED in the {wind}, {spare}; {unchecked}.{_above(examination)}"
@@ -152,6 +169,8 @@ def _first_unchecked(examination: Examination) -> str:
 
 def _starts(examination: Examination, amounts: Amounts) -> str:
     """Say at which forecast gust it slides and starts to tip, with the range."""
+    if examination.posts is not None:
+        return _gives_way(examination, amounts)
     limits = examination.limits
     tips, slides = limits.forecast_tipping, limits.forecast_sliding
     if limits.tipping is not None and limits.tipping <= 0.0:
@@ -170,3 +189,23 @@ def _starts(examination: Examination, amounts: Amounts) -> str:
         about = amounts.bare_gust(tips)
         return f"{untied} {first}starts to tip at about {about} {spread}, in gusts as forecast."
     return f"{untied} starts to tip in a forecast gust of about {amounts.gust(tips)} {spread}."
+
+
+def _gives_way(examination: Examination, amounts: Amounts) -> str:
+    """Say at which forecast gust its posts reach what the ground around them is allowed."""
+    limits = examination.limits
+    tips, low, high = limits.forecast_tipping, limits.tipping_low, limits.tipping_high
+    reach = "It reaches" if _give(examination) == "gives" else "They reach"
+    beyond = amounts.gust(150.0)
+    if tips is None:
+        return f"{reach} what the ground may be asked in no gust below {beyond}."
+    upper = amounts.bare_gust(high / limits.ratio) if high is not None else f"over {beyond}"
+    spread = f"({amounts.bare_gust((low or 0.0) / limits.ratio)} to {upper})"
+    return (
+        f"{reach} what the ground may be asked in a forecast gust of about "
+        f"{amounts.gust(tips)} {spread}."
+    )
+
+
+def _give(examination: Examination) -> str:
+    return "gives" if examination.posts and len(examination.posts.part) == 1 else "give"

@@ -11,7 +11,7 @@ from .headline import tie_down
 from .held_words import hold_short
 from .label_anchors import each_holds, how_many, of_what, where
 from .not_checked import not_checked
-from .remark import joined
+from .remark import counted, joined
 from .stand import Stand, holding_checks, most, stand_of
 
 Forms = tuple[str, ...]
@@ -36,13 +36,16 @@ def act_at(examination: Examination) -> Forms:
     """Return at which forecast gust to tie it down or lay it down."""
     do, act = what_to_do(examination), examination.limits.act
     said = f"{do[0]} when gusts over {act_words(examination)}."
-    if act is not None and 0.0 < act <= CALM and examination.needs_anchors:
+    calm = act is not None and 0.0 < act <= CALM
+    if calm and examination.needs_anchors and examination.posts is None:
         return (f"Untied, this piece is for calm days: {said}",)
     return (f"{said[0].upper()}{said[1:]}",)
 
 
 def what_to_do(examination: Examination) -> Forms:
     """Return what to do when it is going to blow."""
+    if examination.posts is not None:
+        return ("keep clear of it",)
     if not examination.limits.act:
         return ("never leave it untied: hold it down",)
     do = tie_down(examination)
@@ -80,6 +83,11 @@ def hold(examination: Examination) -> Forms:
     if stand is Stand.SLIPS:
         what = hold_short(examination)
         return tuple(f"The {what} of its plan do not hold it in {wind}." for wind in winds)
+    if examination.posts is not None:
+        its, do = _posts(examination)
+        if stand is Stand.SHALLOW:
+            return tuple(f"I{its[1:]} {do} not hold it in {wind}." for wind in winds)
+        return tuple(f"With {its}, it was worked out for {wind}." for wind in winds)
     if not (examination.held or examination.needs_anchors):
         return tuple(f"It was worked out untied, for {wind}." for wind in winds)
     how = _held(examination) if examination.held else _remedy(examination, amounts, stand)
@@ -118,7 +126,8 @@ def shortfalls(examination: Examination) -> Forms:
     }
     if tips:
         kinds -= {"bearing"}
-    said = (_SHORT_OF.get(kind, f"It falls short: {kind}.") for kind in sorted(kinds))
+    words = _SHORT_OF | (_SHORT_OF_POSTS if examination.posts is not None else {})
+    said = (words.get(kind, f"It falls short: {kind}.") for kind in sorted(kinds - {"embedment"}))
     return (" ".join(dict.fromkeys(said)),)
 
 
@@ -131,7 +140,11 @@ _SHORT_OF = {
     "joint": "Its joints are too weak for that.",
     "seam": "Its seams are too weak for that.",
     "member": "Some of its members are too weak for that.",
-    "embedment": "Its posts are not deep enough for that.",
+}
+_SHORT_OF_POSTS = {
+    "bearing": "Its posts sink into that ground.",
+    "push": "People can push its posts too far.",
+    "load": "Its posts do not stand the load named on its sheet.",
 }
 
 
@@ -139,7 +152,8 @@ def push(examination: Examination) -> Forms:
     """Return the push that tips it."""
     force = _amounts(examination).force(examination.limits.push, "down")
     about = "" if force.startswith("less") else "about "
-    return f"A push of {about}{force} tips it.", ""
+    does = "tips it" if examination.posts is None else "is all that its posts may be asked"
+    return f"A push of {about}{force} {does}.", ""
 
 
 def unchecked(examination: Examination) -> Forms:
@@ -177,7 +191,10 @@ def use(examination: Examination) -> Forms:
 
 
 def dig(examination: Examination, country: str | None) -> Forms:
-    """Return whom to ask before driving or drilling."""
+    """Return whom to ask before digging, driving or drilling."""
+    if examination.posts is not None:
+        ask = dig_line(country)
+        return (f"{ask[0].upper()}{ask[1:]} days before digging.",)
     if examination.standing.ground.stakes_possible:
         ask = dig_line(country)
         return (f"{ask[0].upper()}{ask[1:]} days before driving stakes.",)
@@ -192,6 +209,16 @@ def rules() -> Forms:
 def sheet() -> Forms:
     """Return where the rest is to be read."""
     return "Read its stability sheet before you set it up.", "See its stability sheet."
+
+
+def _posts(examination: Examination) -> tuple[str, str]:
+    """Return its posts and how deep they stand, without the builder's names, and their verb."""
+    posts, amounts = examination.posts, _amounts(examination)
+    assert posts is not None
+    deep = joined(dict.fromkeys(amounts.length(float(depth)) for depth in sorted(posts.depth)))
+    many = len(posts.part)
+    what = "its post" if many == 1 else f"its {counted(many, 'post')}"
+    return f"{what} set {deep} deep", "does" if many == 1 else "do"
 
 
 def _remedy(examination: Examination, amounts: Amounts, stand: Stand) -> Forms:

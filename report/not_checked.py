@@ -74,6 +74,11 @@ def _stuffs(examination: Examination) -> str:
 
 
 def _hold_downs(examination: Examination) -> Remark | None:
+    if examination.posts is not None:
+        return Remark(
+            "How the posts bend, and what draws them up out of the ground, was not checked.",
+            "how the posts bend or draw up",
+        )
     if not examination.needs_anchors:
         return None
     if not examination.standing.ground.stakes_possible:

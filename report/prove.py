@@ -4,19 +4,22 @@ from math import atan2, degrees, floor
 
 from ..checks.examination import Examination
 from ..checks.overturning import push_that_tips
+from ..units import INCH
 from .amounts import Amounts, Way
 from .lines import Line, wrapped
 from .stand import most
 from .words import over_what
 
-_HOOK = 48 * 0.0254
+_HOOK = 48 * INCH
 _BELOW_TOP = 0.8
 
 
 def prove(examination: Examination, amounts: Amounts) -> list[Line]:
     """Return the pull at which its edge begins to lift, to be tried on a calm day."""
+    if examination.posts is not None:
+        return []
     standing = examination.standing
-    step = 0.01 if amounts.metric else 0.0254
+    step = 0.01 if amounts.metric else INCH
     height = min(_HOOK, _BELOW_TOP * standing.structure.height)
     height = max(step * floor(height / step + 1.0e-9), step)
     low, high = (push_that_tips(standing, weighing, height) for weighing in ("light", "heavy"))

@@ -49,7 +49,7 @@ class ResultLimits:
     push: Quantity
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Result:
     """What was found of a design; ``examination`` holds all of it in SI units."""
 
@@ -157,10 +157,9 @@ class Result:
             "geometry": _geometry(found),
             "wind": _wind(found),
             "checks": [_check_object(found, check) for check in found.checks],
-            "free_standing": {
-                "overturning": _check_object(found, found.overturning),
-                "sliding": _check_object(found, found.sliding),
-            },
+            "free_standing": None
+            if found.free is None
+            else {check.name: _check_object(found, check) for check in found.free},
             "needs_anchors": found.needs_anchors,
             "limits": _limits(found),
             "assumptions": list(self.assumptions),

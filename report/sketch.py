@@ -57,7 +57,7 @@ def sketch(structure: Structure) -> list[Line]:
     return [*map(Line, picture), Line(""), *said]
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class _View:
     """What is seen one way: areas (m) of bodies from the farthest to the nearest, and its window.
 

@@ -98,6 +98,11 @@ def _headline(examination: Examination, amounts: Amounts) -> list[Line]:
 
 def _untied(examination: Examination, amounts: Amounts) -> list[Line]:
     limits, ground = examination.limits, examination.site.ground
+    if examination.posts is not None:
+        return [
+            *way("In wind", _keep_clear(examination, amounts)),
+            *way("Pushed", _pushed(examination, amounts)),
+        ]
     if limits.act is None:
         act = f"no gust below {amounts.gust(150.0)} asks for it; tie it down all the same"
     elif limits.act <= 0.0:
@@ -111,6 +116,15 @@ def _untied(examination: Examination, amounts: Amounts) -> list[Line]:
     ]
 
 
+def _keep_clear(examination: Examination, amounts: Amounts) -> str:
+    act = examination.limits.act
+    if act is None:
+        return f"no gust below {amounts.gust(150.0)} asks for anything"
+    if act <= 0.0:
+        return "keep clear of it: hardly any wind is too little"
+    return f"keep clear of it when gusts over {amounts.act(act)} are forecast"
+
+
 def _pushed(examination: Examination, amounts: Amounts) -> str:
     limits = examination.limits
     if limits.push <= 0.0:
@@ -120,7 +134,8 @@ def _pushed(examination: Examination, amounts: Amounts) -> str:
     who = next((words for most, words in _PUSHERS if limits.push < most), None)
     force = amounts.force(limits.push, "down")
     about = "" if force.startswith("less") else "about "
-    return f"{about}{force} {where} tips it" + (f": {who} can do that" if who else "")
+    tips = "tips it" if examination.posts is None else "is all that its posts may be asked"
+    return f"{about}{force} {where} {tips}" + (f": {who} can do that" if who else "")
 
 
 _PUSHERS = ((76.0, "a child or a dog"), (250.0, "a leaning grown-up"))

@@ -27,7 +27,7 @@ class Sphere:
     radius: float
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Hull:
     """The convex hull of points (k, 3), level circles and spheres: one piece of an outline."""
 
@@ -36,7 +36,7 @@ class Hull:
     spheres: tuple[Sphere, ...] = ()
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Moments:
     """Volume in m3 and first moments of volume (3,) in m4 about the shape's own axes."""
 

@@ -80,6 +80,9 @@ def test_grain_counts_from_a_quarter_inch_on_and_across_is_taken():
     ("arguments", "named"),
     [
         (("tack", "0.1 in", 0.4), "kind: found 'tack', expected one of \"nail\""),
+        ((["nail"], "0.1 in", 0.4), "kind: found .'nail'., expected one of \"nail\""),
+        (("nail", ["0.1 in"], 0.4), "diameter: 'list' is not a length"),
+        (("nail", "0.1 in", [0.4]), "specific_gravity: found .0.4."),
         (("nail", "0 in", 0.4), "diameter: found '0 in', expected a length above 0"),
         (("nail", "0.1", 0.4), "diameter: .*with its unit"),
         (("nail", 0.1, 0.4), "diameter: "),

@@ -53,3 +53,16 @@ def test_a_wrong_argument_is_named(wrong, named):
     }
     with pytest.raises(ValueError, match=named):
         embedment(**(given | wrong))
+
+
+@pytest.mark.parametrize("word", ["no", "yes", 0, 1, None])
+def test_a_word_for_constrained_is_no_answer(word):
+    """The word "no" counts as true, and would give the shallower depth."""
+    with pytest.raises(ValueError, match=r"constrained: found .*, expected True or False"):
+        embedment("80 lbf", "3 ft", "150 psf/ft", "4 in", word)
+
+
+def test_constrained_may_stand_in_its_place():
+    given = ("79.04 lbf", "3.2 ft", "300 psf/ft", "1.5 ft")
+    by_name = embedment(*given, constrained=True)
+    assert embedment(*given, True).magnitude == by_name.magnitude

@@ -2,6 +2,7 @@
 
 import json
 import os
+import shlex
 import subprocess
 import sys
 
@@ -226,6 +227,37 @@ def test_a_reader_that_hangs_up_ends_it_quietly(folder):
     running.stderr.close()
     assert running.wait(timeout=60) != 0
     assert err == b""
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="needs a full device of POSIX")
+@pytest.mark.parametrize("words", [["materials"], ["check", "harbour.toml"], ["--help"], []])
+def test_a_full_disk_is_told_as_one(folder, words):
+    plain = {name: value for name, value in os.environ.items() if name != "PYTHONUNBUFFERED"}
+    with open("/dev/full", "w", encoding="utf-8") as full:
+        done = subprocess.run(
+            [sys.executable, "-m", "yardfast", *words],
+            stdout=full,
+            stderr=subprocess.PIPE,
+            env=plain,
+            check=False,
+        )
+    assert done.returncode == 2
+    assert done.stderr == b"yardfast: the answer cannot be shown: No space left on device\n"
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="needs a shell of POSIX")
+@pytest.mark.parametrize(
+    ("closed", "told"),
+    [(">&-", b"standard output is closed"), ("2>&-", b""), (">&- 2>&-", b"")],
+)
+@pytest.mark.parametrize("words", [["check", "harbour.toml"], ["check", "missing.toml"]])
+def test_closed_streams_end_it_without_a_traceback(folder, words, closed, told):
+    line = shlex.join([sys.executable, "-m", "yardfast", *words]) + f" {closed}"
+    done = subprocess.run(["sh", "-c", line], capture_output=True, check=False)
+    assert done.returncode == (1 if closed == "2>&-" and words[1] == "harbour.toml" else 2)
+    assert told in done.stderr
+    assert b"fault of yardfast itself" not in done.stderr
+    assert b"Traceback" not in done.stderr
 
 
 def test_an_interrupt_ends_it_quietly(monkeypatch, capsys):

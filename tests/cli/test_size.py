@@ -269,6 +269,10 @@ def test_what_is_written_but_fails_is_said_to_fail(folder, capsys, monkeypatch):
         (["light.toml", "--remedy", "ballast"], "stand together"),
         (["light.toml", "--write", "new.toml", "--remedy", "balast"], "Did you mean 'ballast'?"),
         (["light.toml", "--write", "no/new.toml", "--remedy", "wind"], "there is no folder"),
+        (
+            ["light.toml", "--write", "new.toml", "--remedy", "wind", "--format", "json"],
+            "without --format json",
+        ),
         (["light.toml", "--write", "nul\0.toml", "--remedy", "wind"], "no name for a file"),
         (["nothing.toml"], "no such file"),
         (["--kind", "sign"], "tower, well, post, wheel"),

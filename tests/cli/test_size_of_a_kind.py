@@ -48,3 +48,19 @@ def test_metric_sizes_give_a_metric_table(capsys):
     assert " kg" in out
     assert "km/h" in out
     assert " lb" not in out
+
+
+@pytest.mark.parametrize(("height", "eaves"), [("24 in", "66 in"), ("6 ft", "114 in")])
+def test_eaves_that_nobody_gave_are_above_the_wall(capsys, height, eaves):
+    words = ("--kind", "well", "--sides", "6", "--height", height, "--body", "18 in, 10 in")
+    status, out, err = said(capsys, *words)
+    assert (status, err) == (0, "")
+    assert f"eaves {eaves}" in out
+
+
+def test_a_default_that_does_not_go_with_the_sizes_is_named(capsys):
+    words = ("--kind", "wheel", "--sides", "4", "--height", "6 in", "--body", "18 in, 10 in")
+    status, out, err = said(capsys, *words)
+    assert (status, out) == (2, "")
+    assert "'Wheel: its width over all, and its blades', not given" in err
+    assert "clear the ground" in err

@@ -148,6 +148,37 @@ def test_a_second_site_points_at_the_first() -> None:
     assert "line 5" in fault.hint
 
 
+@pytest.mark.parametrize(
+    "table",
+    [
+        "[paint]\ncolour = 'red'\ncoats = 2",
+        "[paint]\nname = 'red'\ncoats = 2",
+        "[pant]",
+        "[light]\na = 1",
+    ],
+)
+def test_a_table_that_only_sounds_like_another_is_reported_alone(table: str) -> None:
+    fault = the_fault(f"{HARBOUR_LIGHT}\n{table}\n")
+    assert fault.found == table.split("\n", maxsplit=1)[0]
+    assert fault.expected.startswith("one of [design], [[part]], [site]")
+    assert (fault.part, fault.key) == (None, None)
+
+
+def test_names_that_stand_twice_are_told_with_the_right_article() -> None:
+    anchor = "[[anchor]]\nname = 'stakes'\nkind = 'rebar stake 1/2 in x 36 in'\nwhere = 'corners'\n"
+    fault = the_fault(f"{HARBOUR_LIGHT}\n{anchor}{anchor}")
+    line = HARBOUR_LIGHT.count("\n") + 3
+    assert fault.expected == f"a name of its own: an anchor on line {line} has it already"
+
+
+def test_a_misspelt_heading_over_keys_of_its_table_is_read_as_that_table() -> None:
+    text = altered("[[part]]\nname     = 'tower'", "[[prat]]\nname     = 'tower'")
+    text = altered("'48 in'", "'48 lb'", text)
+    heading, height = faults(text)
+    assert (heading.found, heading.expected, heading.part) == ("[[prat]]", "[[part]]", "tower")
+    assert (height.part, height.key) == ("tower", "height")
+
+
 def test_a_key_above_every_heading_is_told_where_it_belongs() -> None:
     fault = the_fault(f"maker = 'B. Rowe'\n{HARBOUR_LIGHT}")
     assert (fault.line, fault.key, fault.found) == (1, "maker", "maker")

@@ -1,5 +1,8 @@
 """Velocity pressure as the public API gives it."""
 
+from fractions import Fraction
+
+import numpy as np
 import pytest
 
 from yardfast import units
@@ -77,6 +80,17 @@ def test_quantities_and_text_give_the_same():
         ({"height": "5"}, "height: "),
         ({"height": 5.0}, "height: "),
         ({"elevation": "5 mph"}, "elevation: "),
+        ({"elevation": "40000 ft"}, "elevation: found '40000 ft', expected from -2,000 to 30,000"),
+        ({"elevation": "-5000 ft"}, "elevation: found '-5000 ft', expected from -2,000 to 30,000"),
+        ({"height": "3281 ft"}, "height: found '3281 ft', expected from 0 to 3,280 ft"),
+        ({"method": ["gust"]}, "method: found .'gust'., expected one of"),
+        ({"exposure": ["C"]}, "exposure: found .'C'., expected one of"),
+        ({"exposure": {"C": 1}}, "exposure: found .'C': 1., expected one of"),
+        ({"topographic": True}, "topographic: found True, expected a number above 0"),
+        ({"topographic": None}, "topographic: found None, expected a number above 0"),
+        ({"topographic": 10**400}, "topographic: found 10*, expected a number above 0"),
+        ({"method": "ASCE 7-16", "directionality": ["square"]}, "directionality: found .'square'"),
+        ({"wind": ["58 mph"]}, "wind: "),
         ({"topographic": 0.0}, "topographic: found 0.0, expected a number above 0"),
         ({"topographic": "1"}, "topographic: found '1', expected a number above 0"),
         ({"directionality": 0.9}, "directionality: found 0.9, expected none with method"),
@@ -93,3 +107,25 @@ def test_wrong_argument_is_refused_by_name(changed, named):
     given = {"wind": "58 mph", "method": "forecast", "exposure": "C", "height": "5 ft", **changed}
     with pytest.raises(ValueError, match=named):
         velocity_pressure(given.pop("wind"), **given)
+
+
+@pytest.mark.parametrize("Kzt", [np.float32(1.25), np.int64(2), Fraction(5, 4), 2])
+def test_any_real_number_serves_as_a_factor(Kzt):
+    given = {"method": "forecast", "exposure": "C", "height": "5 ft"}
+    level = pascal("58 mph", **given)
+    assert pascal("58 mph", topographic=Kzt, **given) == pytest.approx(float(Kzt) * level)
+    site = {"method": "ASCE 7-16", "exposure": "C", "height": "5 ft"}
+    half = pascal("105 mph", directionality=np.float32(0.5), **site)
+    assert half == pytest.approx(pascal("105 mph", directionality=0.5, **site))
+
+
+@pytest.mark.parametrize("method", ["ASCE 7-16", "ASCE 7-22"])
+def test_height_is_taken_as_far_as_the_standard_s_formula(method):
+    # ASCE/SEI 7-16: z_g of Table 26.11-1, 900 ft in C; 7-22: Note 1 of Table 26.10-1, 3,280 ft.
+    highest = {"ASCE 7-16": 900, "ASCE 7-22": 3280}[method]
+    Kd = {"ASCE 7-16": 1.0, "ASCE 7-22": None}[method]
+    given = {"method": method, "exposure": "C", "directionality": Kd}
+    assert pascal("105 mph", height=f"{highest} ft", **given) > 0.0
+    with pytest.raises(ValueError, match=f"height: .* to {highest:,} ft"):
+        pascal("105 mph", height=f"{highest + 1} ft", **given)
+    assert pascal("58 mph", method="gust", exposure=None, height="5000 ft") > 0.0

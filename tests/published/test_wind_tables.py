@@ -75,6 +75,24 @@ def test_kz_above_15_ft_is_the_editions_own_formula(edition, exposure, feet, val
 
 
 @pytest.mark.parametrize(
+    ("edition", "exposure", "feet", "k"),
+    [
+        pytest.param(*row, id=f"ASCE {row[0]} T26.10-1 Note 1 {row[1]} {row[2]} ft")
+        for row in [
+            *(("7-16", "B", 1200, 2.01), ("7-16", "C", 900, 2.01), ("7-16", "D", 700, 2.01)),
+            *(("7-22", "B", 3280, 2.41), ("7-22", "C", 2460, 2.41), ("7-22", "D", 1935, 2.41)),
+        ]
+    ],
+)
+def test_kz_grows_no_more_above_the_gradient_height(edition, exposure, feet, k):
+    """z_g of Table 26.11-1; 7-22 states k for z_g < z <= 3,280 ft (memory)."""
+    heights = np.array([0.5, 1.0, 1.1, 3.0]) * feet * FOOT
+    below, *above = asce7.exposure_coefficient(heights, exposure, edition)
+    assert above == pytest.approx([k, k, k])
+    assert below < k
+
+
+@pytest.mark.parametrize(
     ("feet", "printed"),
     [(0, 1.00), (1000, 0.96), (2000, 0.93), (3000, 0.90), (5000, 0.83), (6000, 0.80)],
 )

@@ -20,6 +20,7 @@ from verdict_designs import (
     SLIDES_DOWN,
     SOLID_AS_ROCK,
     STANDS,
+    design_text,
 )
 
 from yardfast.checks.examination import examine
@@ -285,6 +286,20 @@ def test_the_designs_own_maker_and_country_win_over_the_shops():
     assert "Made by Ann." in long
     assert "Bob" not in long
     assert "one-call line" in long
+
+
+def test_posts_in_the_ground_are_named_with_their_depth_and_no_stake_is_driven():
+    post = (
+        "[[part]]\nname = 'safe post'\nshape = 'solid'\nsides = 4\nbottom = '3 1/2 in'\n"
+        "top = '3 1/2 in'\nheight = '6 ft'\nembed = '{deep}'\nmaterial = 'western redcedar'\n"
+    )
+    deep = texts(found(design_text(post.format(deep="30 in"), wind="46 mph")))[1]
+    assert "keep clear of it when gusts over" in deep.lower()
+    assert "With its post set 2 ft 6 in deep, it was worked out for" in deep
+    assert "days before digging" in deep
+    assert not re.search("safe|stake|untied", deep, re.IGNORECASE)
+    shallow = texts(found(design_text(post.format(deep="8 in"), wind="90 mph")))[1]
+    assert "Its post set 8 in deep does not hold it in" in shallow
 
 
 def test_the_gusts_of_three_surroundings_agree_with_a_design_that_stands_there():

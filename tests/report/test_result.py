@@ -1,6 +1,10 @@
 """The JSON object: its keys are a contract, its numbers those of the examination."""
 
 import json
+import os
+import subprocess
+import sys
+from dataclasses import fields, is_dataclass
 from math import isfinite
 
 import pytest
@@ -154,6 +158,44 @@ def test_fingerprint_changes_with_the_design_only_by_its_text():
     assert result("HARBOUR", other).fingerprint != one
     carried = verdict_designs.HARBOUR.replace("\n", "\r\n")
     assert result("HARBOUR", carried).fingerprint == one
+
+
+@pytest.mark.parametrize("lines", ["mirror = ['x', 'y']", "open = ['top', 'front', 'left']"])
+def test_fingerprint_is_the_same_in_every_run(tmp_path, lines):
+    # Sets of words come in another order in each run, unless PYTHONHASHSEED says which.
+    part = "[[part]]\nname = 'b'\nshape = 'box'\nmaterial = 'OSB'\nwall = '1 in'\n"
+    sizes = "length = '9 in'\nwidth = '9 in'\nheight = '9 in'\nat = ['2 ft', '2 ft', '0 in']\n"
+    file = tmp_path / "piece.toml"
+    file.write_text(f"{verdict_designs.HARBOUR}\n{part}{sizes}{lines}\n", encoding="utf-8")
+    code = "import sys, yardfast as yf; print(yf.check(sys.argv[1]).fingerprint)"
+    found = {
+        subprocess.run(
+            [sys.executable, "-c", code, str(file)],
+            env={**os.environ, "PYTHONHASHSEED": str(seed)},
+            capture_output=True,
+            text=True,
+            check=True,
+        ).stdout
+        for seed in range(4)
+    }
+    assert len(found) == 1
+
+
+def test_results_are_compared_without_an_error():
+    one, other = result("HARBOUR"), result("HARBOUR")
+    for a, b in zip(_all_within(one), _all_within(other), strict=True):
+        assert isinstance(a == b, bool)
+    assert one != other
+    assert len({one, other}) == 2
+
+
+def _all_within(value):
+    """Return a dataclass and every one that it holds."""
+    if not is_dataclass(value):
+        return []
+    held = [getattr(value, each.name) for each in fields(value)]
+    several = [each for one in held for each in (one if isinstance(one, tuple) else (one,))]
+    return [value, *(each for one in several for each in _all_within(one))]
 
 
 def test_notes_tell_factors_and_what_a_pass_means():

@@ -1,0 +1,82 @@
+"""The door of the public API: each argument into SI, or refused by its name.
+
+An argument is text or a pint quantity, a number, or one of several words. Whatever else stands
+there ends in a ValueError that names the argument, what was found and what is expected.
+"""
+
+from collections.abc import Iterable
+from math import inf
+from numbers import Real
+from typing import NoReturn
+
+from .. import units
+from ..design.bounds import Bounds
+
+
+def si(
+    name: str,
+    value: str | units.Quantity,
+    kind: str,
+    *,
+    signed: bool = False,
+    above_zero: bool = False,
+    bounds: Bounds | None = None,
+) -> float:
+    """Return text or a quantity of a kind (a key of ``units.KINDS``) as a float in SI.
+
+    ``signed`` allows values below zero, ``above_zero`` refuses zero, ``bounds`` what lies outside.
+    """
+    try:
+        found = units.to_si(value, kind, signed=signed)
+    except units.UnitError as error:
+        raise ValueError(f"{name}: {error}") from None
+    if above_zero and found == 0.0:
+        refuse(name, value, f"{units.KINDS[kind].phrase} above 0")
+    if bounds is not None and not bounds.hold(found):
+        refuse(name, value, bounds.words)
+    return found
+
+
+def number(name: str, given: object, bounds: Bounds) -> float:
+    """Return a plain number of any type, numpy's too, that lies within bounds."""
+    found = plain_number(given)
+    if found is None or not bounds.hold(found):
+        refuse(name, given, bounds.words)
+    return found
+
+
+def plain_number(given: object) -> float | None:
+    """Return a finite real number as a float; None for anything else, True and False too."""
+    if isinstance(given, bool) or not isinstance(given, Real):
+        return None
+    try:
+        found = float(given)
+    except OverflowError:
+        return None
+    return found if abs(found) < inf else None
+
+
+def word(name: str, given: object, known: Iterable[str]) -> str:
+    """Return one of the words that are known."""
+    listed = tuple(known)
+    if not isinstance(given, str) or given not in listed:
+        refuse(name, given, f"one of {quoted(listed)}")
+    return given
+
+
+def flag(name: str, given: object) -> bool:
+    """Return True or False; a word such as "no" is neither."""
+    if not isinstance(given, bool):
+        refuse(name, given, "True or False")
+    return given
+
+
+def quoted(words: Iterable[str]) -> str:
+    """Return words between quote marks, as they are written in a call."""
+    return ", ".join(f'"{each}"' for each in words)
+
+
+def refuse(name: str, found: object, expected: str) -> NoReturn:
+    """Raise the ValueError that every wrong argument ends in."""
+    shown = f"{found}" if hasattr(found, "dimensionality") else repr(found)
+    raise ValueError(f"{name}: found {shown}, expected {expected}")

@@ -1,0 +1,257 @@
+"""The page of every key that a design file may hold, made from what the reader itself accepts.
+
+.venv/bin/python tests/support/keys_page.py     # writes examples/KEYS.md anew
+"""
+
+from pathlib import Path
+
+from yardfast import units
+from yardfast.checks.inputs import SPECS
+from yardfast.design.document import DESIGN_KEYS
+from yardfast.design.kind_words import belongs
+from yardfast.design.part_table import PART_KEYS
+from yardfast.design.schema import Key
+from yardfast.design.shape_keys import SHAPES
+from yardfast.materials import anchors, guy_lines
+
+PAGE = Path(__file__).resolve().parents[2] / "examples" / "KEYS.md"
+
+TABLES = {
+    "design": "Once: what it is called and how its results are shown.",
+    "site": "Once: which wind, by which method, on which ground.",
+    "part": "Each part: what it is called, its shape, what it is made of, where it stands.",
+    "load": "Each person or thing that pulls or presses beside the wind.",
+    "anchor": "Stakes, screws, bolts or buried weights that hold the foot to the ground.",
+    "ballast": "Weight laid on the piece, or inside it.",
+    "guy": "Ropes or cables from the piece down to anchors round it.",
+}
+NAMES_OF = {
+    ("part", "material"): "a name of `yardfast materials`",
+    ("anchor", "kind"): "one of the [anchors](#names-of-anchors)",
+    ("guy", "anchor"): "one of the [anchors](#names-of-anchors)",
+    ("guy", "line"): "one of the [ropes and cables](#names-of-ropes-and-cables)",
+}
+"""Where a long list of names stands."""
+
+SAYS = {
+    "design": {
+        "name": "what the piece is called",
+        "units": "how results are shown; sizes may be typed in either",
+        "turn": "turns the finished piece on its site, counter-clockwise from above, last of all",
+        "weighed": "what a scale reads for the whole piece: all parts by material follow it",
+        "maker": "who built it",
+        "format": "of this file; 1 so far",
+    },
+    "site": {
+        "method": "`forecast`: a 3-second gust as forecasts and warnings state it; `gust`: that "
+        "at the piece itself; ASCE 7: the speed of a map",
+        "wind": "the wind asked for, of the kind that `method` says",
+        "ground": "what it stands on; `yardfast grounds` tells what each name means",
+        "exposure": "what lies around it; needed but with `gust`",
+        "wind_kind": "whether a map's speed is ultimate or nominal",
+        "wind_source": "where the wind comes from, to be repeated back",
+        "slope": "of the ground, the worst way round; level if not given",
+        "elevation": "of the site above the sea: thinner air pushes less",
+        "topographic": "Kzt of a hill or crest; 1 on level ground",
+        "basis": "which factors: `service` with `safety`, or those of allowable stress or strength",
+        "safety": "how much to spare with `service`; 1.5 if not given",
+        "people": "who may push or climb: a push by children or the public is then a check",
+        "hurricane": "whether the site lies in a hurricane region",
+        "country": "whose numbers for help and rules are named",
+        "gusts": "local forecast gusts by return period, two or more: tells how often one comes",
+        "sheltering": "credits the shelter that one row of parts gives the next",
+        "return_period": "of the map's speed, to be repeated back",
+        "risk_category": "of the map's speed, to be repeated back",
+    },
+    "load": {
+        "name": "what pulls or presses",
+        "force": "how hard",
+        "at": "where, from the middle of the design",
+        "direction": "which way; an angle is level, clockwise from the back",
+    },
+    "anchor": {
+        "name": "what these are called",
+        "kind": "what they are",
+        "where": "at places of the foot",
+        "at": "at one point, or the middle of `ring`",
+        "ring": "round a circle of this diameter, with `count`",
+        "count": "how many round the ring",
+        "start": "plan angle of the first, from the right, counter-clockwise",
+        "head": "how it holds the foot down at its top",
+        "pull_test": "the straight pull that one withstood here, in the wet season",
+        "saturated": "whether the ground can stand full of water, so that what is buried floats up",
+        "depth": "how deep the middle of a buried weight lies",
+        "inset": "how far in from the foot's edges, with `where`",
+    },
+    "ballast": {
+        "name": "what it is called",
+        "kind": "what it is; or `mass`",
+        "mass": "what each weighs; or `kind`",
+        "count": "how many; 1 if not given",
+        "on": "the part that it lies on or is fixed to",
+        "inside": "the part that it lies inside of, which has a floor",
+        "at": "moves it from the middle of that part",
+    },
+    "guy": {
+        "name": "what they are called",
+        "line": "rope or cable, by kind and size",
+        "anchor": "what each ends in at the ground",
+        "height": "how high each is fast on the piece",
+        "radius": "how far from the middle each meets the ground",
+        "count": "how many, evenly round",
+        "start": "plan angle of the first, from the right, counter-clockwise",
+        "out": "how far from the middle each is fast on the piece",
+        "at": "moves the middle of all",
+        "end": "the knot or end; the usual one of its kind if not given",
+        "pull_test": "the straight pull that one anchor withstood here, in the wet season",
+    },
+    "part": {
+        "name": "what it is called; each part has its own",
+        "shape": "one of those below",
+        "material": "what it is made of: gives weight and friction",
+        "density": "in place of a material",
+        "mass": "of one copy, as weighed; may stand beside a material",
+        "contact": "what it rubs on the ground as, where the material does not say",
+        "covering": "what lies on its outer slopes: adds weight",
+        "on": "the part that it stands on",
+        "under": "the part that it hangs under",
+        "at": "moves it from there: right, away, up",
+        "tilt": "leans its top away from you",
+        "turn": "about its own upright middle, counter-clockwise from above",
+        "count": "how many copies, with `ring` or `step`",
+        "ring": "copies round a circle of this diameter",
+        "start": "plan angle of the first copy, from the right",
+        "step": "copies in a row, each moved on by this",
+        "mirror": "reflected copies: left and right (`x`), front and back (`y`)",
+        "loose": "it only stands there by its weight, and is judged by itself as well",
+        "hangs_at": "it swings from a hook at this height",
+    },
+}
+SHAPE_SAYS = {
+    "sides": "how many flat sides; 0 is round",
+    "bottom": "width at the bottom, flat to flat",
+    "top": "width at the top, flat to flat",
+    "across": "width, flat to flat; a diameter if round",
+    "hole": "width of the hole through it",
+    "height": "straight up; of a frame, that of its lumber",
+    "panel_length": "along the slope, in place of `height`",
+    "wall": "thickness, square to the wall; hollow with it",
+    "stock": "a sheet as sold, `'3/4 plywood'`, in place of `wall` or `thickness`",
+    "lumber": "as sold, `'2x4 flat'`, `'2x4 on edge'`, `'4x4'`, in place of its two sizes",
+    "surface": "how smooth a round one is",
+    "length": "left to right; of a roof along the ridge",
+    "width": "front to back; of a panel left to right; of a frame that of its lumber in plan; of a "
+    "member the one that lies level",
+    "breadth": "of a frame that is no polygon, front to back",
+    "open": "faces that are missing",
+    "top_length": "of a tapered box, at the top",
+    "top_width": "of a tapered box, at the top; 0 makes a hip",
+    "thickness": "of the board, plate, slope or blade",
+    "knee_width": "of a gambrel roof, at its knee",
+    "knee_height": "of a gambrel roof, at its knee",
+    "solidity": "the share that is wood, of a lattice or slats",
+    "climbers": "whether vines grow over it: then it is taken as closed",
+    "blades": "how many",
+    "span": "length of one blade from the middle of the hub",
+    "root": "a blade's width at the hub",
+    "tip": "a blade's width at its end",
+    "facing": "the way that its front looks, clockwise from the back",
+    "pitch": "how far the blades are turned out of the wheel's plane",
+    "spins": "whether it turns in the wind",
+    "yaws": "whether it swings into the wind",
+    "from": "where its middle line begins: right, away, up",
+    "to": "where its middle line ends",
+    "depth": "square to its level `width`",
+    "cut": "how its ends are cut",
+    "points": "corners of the outline, right and up",
+    "holes": "outlines that are cut out of it",
+    "outline": "a drawing of the outline, an .svg file beside the design",
+}
+_ENDS = {"_side": "by one edge", "_points": "corner to corner"}
+
+
+def page() -> str:
+    """Return the page."""
+    keys = {"design": DESIGN_KEYS, "site": SPECS[0].keys, "part": PART_KEYS}
+    keys |= {spec.name: spec.keys for spec in SPECS}
+    many = {"part", *(spec.name for spec in SPECS if spec.many)}
+    blocks = [_HEAD]
+    for name, of in keys.items():
+        heading = f"[[{name}]]" if name in many else f"[{name}]"
+        rows = [_row(name, key, SAYS.get(name, {}).get(key.name, "")) for key in of]
+        blocks.append(f"## `{heading}`\n\n{TABLES.get(name, '')}\n\n{_table(rows)}")
+        if name == "part":
+            blocks.append(_shapes())
+    blocks.append("## Names of anchors\n\n" + _names(anchors.names()))
+    blocks.append("## Names of ropes and cables\n\n" + _names(guy_lines.names()))
+    return "\n\n".join(blocks) + "\n"
+
+
+def missing() -> list[str]:
+    """Return the keys of which nothing is said."""
+    tables = {"design": DESIGN_KEYS, "part": PART_KEYS} | {spec.name: spec.keys for spec in SPECS}
+    found = [
+        f"{table}: {key.name}"
+        for table, keys in tables.items()
+        for key in keys
+        if not SAYS.get(table, {}).get(key.name)
+    ]
+    shapes = {key.name for spec in SHAPES.values() for key in spec.keys}
+    return found + [f"shape: {name}" for name in sorted(shapes) if not _shape_says(name)]
+
+
+_HEAD = """\
+# Keys of a design file
+
+Every table, and every key that it may hold; **bold** ones are needed. A size is text with its unit:
+`'36 in'`, `'4 ft 6 in'`, `'910 mm'`, above 0 unless said, and at most 100 ft. From where you stand
+before the piece, x is to the right, y away from you, z up. Tables in double brackets may stand many
+times. This page is made from what the reader accepts; a test holds the two together."""
+
+
+def _shapes() -> str:
+    """Return the keys of each shape, and what each of these says."""
+    which = "| shape | keys |\n|---|---|\n" + "\n".join(
+        f"| `{name}` | {' '.join(f'`{key.name}`' for key in spec.keys) or 'none: its `mass`'} |"
+        for name, spec in SHAPES.items()
+    )
+    every = {key.name: key for spec in SHAPES.values() for key in spec.keys}
+    rows = [_row("part", key, _shape_says(name)) for name, key in every.items()]
+    return f"### Keys of the shapes\n\n{which}\n\n{_table(rows)}"
+
+
+def _shape_says(name: str) -> str:
+    for ending, how in _ENDS.items():
+        if name.endswith(ending) and name.removesuffix(ending) in SHAPE_SAYS:
+            return f"`{name.removesuffix(ending)}` {how}"
+    return SHAPE_SAYS.get(name, "")
+
+
+def _table(rows: list[str]) -> str:
+    return "\n".join(["| key | says | what belongs there |", "|---|---|---|", *rows])
+
+
+def _row(table: str, key: Key, says: str) -> str:
+    shown = f"**`{key.name}`**" if key.required else f"`{key.name}`"
+    return f"| {shown} | {says} | {_belongs(table, key)} |"
+
+
+def _belongs(table: str, key: Key) -> str:
+    """Return what belongs to a key: names, or a kind with an example, and bounds of its own."""
+    words, example = belongs(key, metric=False)
+    kind = units.KINDS[key.kind].phrase if key.kind in units.KINDS else words
+    names = [f"`'{name}'`" for name in key.names()]
+    if names:
+        listed = NAMES_OF.get((table, key.name), ", ".join(names))
+        return f"{listed}, or {kind}, `{example}`" if key.kind in units.KINDS else listed
+    bounds = f"; {key.bounds.words}" if key.bounds else ""
+    typed = not key.bounds or key.kind != "count" or key.bounds.hold(float(example))
+    return f"{kind}{f', `{example}`' if typed else ''}{bounds}"
+
+
+def _names(names: list[str]) -> str:
+    return "\n".join(f"- `'{name}'`" for name in names)
+
+
+if __name__ == "__main__":
+    PAGE.write_text(page(), encoding="utf-8", newline="\n")
