@@ -170,10 +170,10 @@ def check_ends(posts: Posts, structure: Structure, ground: Ground, factors: Fact
     )
 
 
-def give_way_pressure(
+def give_way_pressures(
     posts: Posts, structure: Structure, unit: Actions, low: float, high: float
-) -> tuple[float, int]:
-    """Return the least pressure in Pa within low..high at which a post gives way, its direction.
+) -> Array:
+    """Return the least pressure (D,) in Pa within low..high at which a post gives way, or inf.
 
     ``unit`` holds the actions (D, C) of 1 Pa. What is used grows in a straight line with pressure,
     from what the weight's lean alone uses.
@@ -184,9 +184,7 @@ def give_way_pressure(
     left = np.maximum(1.0 - posts.used(np.zeros_like(lean), lean, 1.0), 0.0)
     q = np.where(a_pascal > 0.0, left / np.where(a_pascal > 0.0, a_pascal, 1.0), np.inf)
     q = q.min(axis=-1)
-    q = np.where(q <= high, np.maximum(q, low), np.inf)
-    d, _ = np.unravel_index(int(q.argmin()), q.shape)
-    return float(q.min()), int(d)
+    return np.where(q <= high, np.maximum(q, low), np.inf).min(axis=-1)
 
 
 def push_that_gives_way(posts: Posts, height: float) -> float:

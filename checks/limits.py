@@ -13,7 +13,7 @@ from ..loads.methods import air_density, shelter_of_ground
 from ..loads.site import Site
 from ..loads.wind import Actions, Exposed, wind_actions
 from ..units import FOOT, MPH
-from .embedded_posts import Posts, give_way_pressure, push_that_gives_way
+from .embedded_posts import Posts, give_way_pressures, push_that_gives_way
 from .loose import Loose
 from .overturning import push_that_tips, tipping_pressure
 from .sliding import resistance_share, sliding_pressure
@@ -100,8 +100,8 @@ def limits(
     ``loose`` part, with what it alone offers the wind, that goes sooner than the whole sets them.
     """
     density = air_density(site)
-    whole = _stages(standing, exposed, slides=posts is None)
-    parts = [(one, _stages(one.standing, alone, one)) for one, alone in loose]
+    whole = stages(standing, exposed, slides=posts is None)
+    parts = [(one, stages(one.standing, alone, one)) for one, alone in loose]
 
     def least(weighing: Weighing, strength: float) -> _Found:
         if posts is None:
@@ -163,7 +163,7 @@ def _sooner(whole: _Found, part: _Found, name: str) -> _Found:
 
 
 @dataclass(frozen=True, eq=False)
-class _Stage:
+class Stage:
     """Actions of 1 Pa that hold between two pressures, and friction's share in each."""
 
     actions: Actions
@@ -172,9 +172,9 @@ class _Stage:
     high: float
 
 
-def _stages(
+def stages(
     standing: Standing, exposed: Exposed, loose: Loose | None = None, slides: bool = True
-) -> list[_Stage]:
+) -> list[Stage]:
     """Return the ranges of pressure between which the round sections switch, lowest first.
 
     Friction's share is 0 where nothing ``slides``.
@@ -182,7 +182,7 @@ def _stages(
     ones = np.ones(len(exposed.limit))
     switches = np.unique(exposed.limit[np.isfinite(exposed.limit)])
     bounds = [0.0, *switches.tolist(), inf]
-    stages: list[_Stage] = []
+    found: list[Stage] = []
     for low, high in pairwise(bounds):
         actions = wind_actions(
             exposed,
@@ -195,12 +195,12 @@ def _stages(
         if loose is not None:
             actions = loose.about_its_foot(actions)
         share = resistance_share(standing, actions) if slides else np.zeros_like(actions.uplift)
-        stages.append(_Stage(actions, share, low, high))
-    return stages
+        found.append(Stage(actions, share, low, high))
+    return found
 
 
 def _least(
-    standing: Standing, stages: list[_Stage], weighing: Weighing, strength: float, density: float
+    standing: Standing, stages: list[Stage], weighing: Weighing, strength: float, density: float
 ) -> _Found:
     """Return the least gusts; force is not monotone in gust, so every range is tried."""
     tipping, sliding = (inf, 0, 0), (inf, 0)
@@ -219,15 +219,16 @@ def _least(
 
 
 def _least_of_posts(
-    posts: Posts, standing: Standing, stages: list[_Stage], strength: float, density: float
+    posts: Posts, standing: Standing, ranges: list[Stage], strength: float, density: float
 ) -> _Found:
     """Return the least gust at which a post gives way; nothing slides."""
     least, direction = inf, 0
-    for stage in stages:
-        found = give_way_pressure(
+    for stage in ranges:
+        pressures = give_way_pressures(
             posts, standing.structure, stage.actions.times(strength), stage.low, stage.high
         )
-        least, direction = min((least, direction), found)
+        d = int(pressures.argmin())
+        least, direction = min((least, direction), (float(pressures[d]), d))
     return _Found(sqrt(2.0 / density * least), inf, direction, 0, 0)
 
 

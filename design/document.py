@@ -28,17 +28,24 @@ DESIGN_KEYS = (
     Key("turn", "angle"),
     Key("weighed", "mass"),
     Key("maker", "text"),
+    Key("contact", "text"),
+    Key("serial", "text"),
+    Key("date", "date"),
+    Key("revision", "text"),
     Key("format", "count", bounds=FORMAT),
 )
 
-_LATER_TABLES = ("joint",)
 _DESIGN_WORDS = {
     "unit": "'units'",
     "title": "'name'",
     "author": "'maker'",
     "weight": "'weighed' is a scale's reading of the whole piece",
     "mass": "'weighed' is a scale's reading of the whole piece",
-    "version": "'format'",
+    "version": "'revision' of the piece, or 'format' of the file",
+    **dict.fromkeys(("serial_number", "number", "serial number"), "'serial'"),
+    **dict.fromkeys(("phone", "email", "e-mail", "website", "web", "address"), "'contact'"),
+    **dict.fromkeys(("rev", "edition"), "'revision'"),
+    **dict.fromkeys(("made", "built", "day"), "'date'"),
     "wind": "it belongs under [site]",
 }
 
@@ -56,14 +63,17 @@ def read_text(text: str, file: str = "", specs: Sequence[TableSpec[Any]] = ()) -
     if len(text) > MOST_BYTES:
         raise unreadable(file, "more than 1 MB", "a design file of at most 1 MB")
     many = {"design": False, "part": True} | {spec.name: spec.many for spec in specs}
-    look = scan(text, many, _LATER_TABLES, _names_of_keys(specs))
+    look = scan(text, many, _names_of_keys(specs))
     reading = Reading(file, look)
     data = parsed(reading)
     add_findings(reading, data or {})
     if data is None:
         raise DesignError(in_order(reading.faults))
     row = _design_row(reading, data)
-    parts = read_parts(reading, _tables(reading, "part", data, many=True))
+    part_tables = _tables(reading, "part", data, many=True)
+    names = [table.get("name") for table in part_tables]
+    reading.part_names = tuple(name.strip() for name in names if isinstance(name, str))
+    parts = read_parts(reading, part_tables)
     if not parts and not reading.faults:
         reading.fault(
             None, None, "no [[part]]", "at least one part", "[[part]] with name, shape, material"
@@ -79,6 +89,10 @@ def read_text(text: str, file: str = "", specs: Sequence[TableSpec[Any]] = ()) -
         turn=row.quantity("turn") or 0.0,
         weighed=row.quantity("weighed"),
         maker=row.text("maker"),
+        contact=row.text("contact"),
+        serial=row.text("serial"),
+        date=row.text("date"),
+        revision=row.text("revision"),
         file=file,
         text=text,
         tables=tables,

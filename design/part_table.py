@@ -4,6 +4,7 @@ from collections.abc import Mapping, Sequence
 from functools import cache
 
 from .. import materials
+from ..materials import lumber
 from .bounds import MOST_PARTS
 from .builder_words import MATERIAL_WORDS, PART_WORDS, SHAPE_WORDS
 from .coverings import COVERING, covering
@@ -25,6 +26,7 @@ PART_KEYS = (
     Key("density", "density"),
     Key("mass", "mass"),
     Key("contact", "choice", choices=("wood", "steel", "concrete", "rubber")),
+    Key("grade", "choice", choices=lumber.GRADES),
     COVERING,
     *PLACE_KEYS,
     *EMBED_KEYS,
@@ -91,6 +93,7 @@ def _read_part(reading: Reading, index: int, data: Mapping[str, object]) -> tupl
         encased=row.quantity("encased"),
         constrained=bool(row.flag("constrained")),
         may_move=bool(row.flag("may_move")),
+        grade=row.text("grade"),
     )
 
 

@@ -11,6 +11,8 @@ from .. import materials
 from ..checks.examination import Examination
 from .amounts import Amounts
 from .assumed_wind import shape_assumptions, wind_assumptions
+from .joint_words import joint_assumptions
+from .member_words import member_assumptions
 from .remark import Remark, joined
 
 _LUMBER = re.compile(r"^(.*) is ([\d /]+) in (?:wide and|by) ([\d /]+) in(?: high)?$")
@@ -29,8 +31,10 @@ def assumptions(examination: Examination) -> tuple[Remark, ...]:
         *_friction(examination),
         *_earth(examination, amounts),
         *_held_together(examination),
+        *joint_assumptions(examination),
         *wind_assumptions(examination),
         *shape_assumptions(examination),
+        *member_assumptions(examination),
         *_basis(examination),
     )
 

@@ -27,6 +27,7 @@ class Stand(Enum):
     SINKS = "the ground gives way"
     PUSHED = "people tip it"
     IN_PART = "a loose part or a named load fails"
+    WEAK = "a part is not strong enough"
 
 
 def stand_of(examination: Examination) -> Stand:
@@ -44,7 +45,8 @@ def stand_of(examination: Examination) -> Stand:
     if "bearing" in failing:
         return Stand.SINKS
     if failing:
-        return Stand.IN_PART
+        weak = all(name.startswith("member: ") for name in failing)
+        return Stand.WEAK if weak else Stand.IN_PART
     if examination.posts is not None:
         return Stand.PLANTED
     return Stand.HELD if held else Stand.STANDS

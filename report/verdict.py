@@ -11,6 +11,7 @@ from .cautions import cautions
 from .checks_table import checks_table, engineer
 from .headline import headline, tie_down
 from .holding import way, ways
+from .joint_ways import joint_ways
 from .lines import WIDTH, Line, listed, spelled_out, wrapped
 from .not_checked import not_checked
 from .prove import prove
@@ -55,7 +56,7 @@ def _blocks(examination: Examination, shown: Shown, brief: bool) -> list[list[Li
         _title(examination, amounts),
         _headline(examination, amounts),
         _untied(examination, amounts),
-        ways(examination, amounts),
+        [*ways(examination, amounts), *joint_ways(examination, amounts)],
         [
             *checks_table(examination, amounts),
             *(engineer(examination, amounts) if shown.engineer else []),

@@ -34,6 +34,7 @@ KEYS = {
         "geometry",
         "wind",
         "checks",
+        "members",
         "free_standing",
         "needs_anchors",
         "limits",
