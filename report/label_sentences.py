@@ -3,6 +3,8 @@
 from ..checks.examination import Examination
 from ..checks.held import Held
 from ..checks.surroundings import act_by_exposure
+from ..design.model import Design
+from ..design.record_table import Record
 from ..loads.given import GivenLoad
 from .amounts import MPH, Amounts
 from .asked_wind import SURROUNDINGS
@@ -12,6 +14,7 @@ from .held_words import hold_short
 from .label_anchors import each_holds, how_many, of_what, where
 from .not_checked import not_checked
 from .remark import counted, joined
+from .sheet_words import day
 from .stand import Stand, holding_checks, most, stand_of
 
 Forms = tuple[str, ...]
@@ -19,8 +22,6 @@ Forms = tuple[str, ...]
 
 CALM = 31.0 * MPH
 """Up to this gust to act at (m/s) a piece is said to be for calm days: judgement."""
-
-CALCULATED = "Calculated, not tested"
 
 _EITHER = "tie it or lay it down"
 
@@ -69,9 +70,18 @@ def elsewhere(examination: Examination) -> Forms:
 _PLACES = {"C": "on open ground", "D": "at the shore"}
 
 
-def basis() -> Forms:
-    """Return what the numbers rest on."""
-    return (f"{CALCULATED}.",)
+def basis_words(examination: Examination) -> str:
+    """Return what the numbers rest on: calculation alone, or with the last dated test."""
+    dated = tests(examination.design)
+    if not dated:
+        return "Calculated, not tested"
+    last = max(dated, key=lambda record: record.date)
+    return f"Calculated; {last.kind} on {day(last.date)}"
+
+
+def tests(design: Design) -> tuple[Record, ...]:
+    """Return the dated tests of a finished piece that stand in its design."""
+    return tuple(record for record in design.several(Record) if record.kind != "weight")
 
 
 def hold(examination: Examination) -> Forms:
@@ -157,10 +167,13 @@ def push(examination: Examination) -> Forms:
 
 
 def unchecked(examination: Examination) -> Forms:
-    """Return what was not checked, the joints first."""
+    """Return what was not checked, the joints first; and that joints were, where all are."""
     first, *others = _unchecked(examination)
     said = joined((*others, "anything hung on it"), "or")
-    return f"{first}: not checked, nor {said.lower()}.", f"{first}: not checked."
+    joints = [check for check in examination.checks if check.name.startswith("joint: ")]
+    done = bool(joints) and "joints" not in first.casefold()
+    before = "Joints: calculated. " if done and all(check.passes for check in joints) else ""
+    return f"{before}{first}: not checked, nor {said.lower()}.", f"{before}{first}: not checked."
 
 
 def first_unchecked(examination: Examination) -> str:
@@ -173,7 +186,8 @@ def _unchecked(examination: Examination) -> list[str]:
     said = [remark.short for remark in not_checked(examination)]
     found = ["Snow"]
     if any(short.startswith("strength of") for short in said):
-        found.insert(0, "Strength")
+        part = any(check.name.startswith("member: ") for check in examination.checks)
+        found.insert(0, "Strength of some parts" if part else "Strength")
     if any(short.endswith(" fastened") for short in said):
         some = any(check.name.startswith("joint: ") for check in examination.checks)
         found.insert(0, "Some joints" if some else "Joints")

@@ -2,6 +2,7 @@
 
 import re
 from dataclasses import replace
+from pathlib import Path
 
 import pytest
 from hypothesis import assume, example, given, settings
@@ -33,6 +34,7 @@ from yardfast.report.result import Result
 from yardfast.report.seller_words import TESTED, overstated
 from yardfast.report.shop import Shop
 
+EXAMPLES = Path(__file__).parents[2] / "examples"
 NEVER = re.compile(
     r"safe|(storm|wind)[\s-]?proof|wind[\s-]?rated|certifi|engineered|approved|meets? (the )?code"
     r"|guarant|maintenance[\s-]?free|(?<!not )\btested\b|\bok\b|(?<!\w)passes\b",
@@ -203,6 +205,30 @@ def test_the_makers_name_is_held_to_the_same_words():
 )
 def test_a_harmless_word_is_none_of_them(harmless):
     assert overstated(harmless) is None
+
+
+RECORD = (
+    "\n[[record]]\nkind = '{kind}'\nvalue = '{value}'\ndate = 2026-05-03\nby = 'A. Miller'\n{more}"
+)
+
+
+def test_a_dated_test_is_named_and_earns_its_word():
+    tested = HARBOUR_LIGHT.replace("'Harbour light'", "'Tested light'") + RECORD.format(
+        kind="scale test", value="7 lbf", more="height = '48 in'\n"
+    )
+    for text in texts(found(tested)):
+        assert "Calculated; scale test on " in text
+        assert "2026" in text
+        assert "not tested" not in text
+    weighed = HARBOUR_LIGHT + RECORD.format(kind="weight", value="41 lb", more="")
+    assert all("Calculated, not tested" in text for text in texts(found(weighed)))
+
+
+def test_joints_that_were_all_calculated_are_said_to_be():
+    example = (EXAMPLES / "heron.toml").read_text(encoding="utf-8")
+    heron = examine(read_text(example, str(EXAMPLES / "heron.toml")))
+    assert any(check.name.startswith("joint: ") for check in heron.checks)
+    assert "Joints: calculated." in texts(heron)[1]
 
 
 def test_unseen_marks_hide_no_word():
