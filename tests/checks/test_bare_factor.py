@@ -5,6 +5,7 @@ import pytest
 from designs import design
 
 from yardfast.checks.design_wind import design_wind
+from yardfast.checks.examination import examine
 from yardfast.checks.overturning import Hold, check_overturning
 from yardfast.checks.sliding import check_sliding, resistance_share
 from yardfast.design.model import Part
