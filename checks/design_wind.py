@@ -5,8 +5,9 @@ from dataclasses import dataclass
 import numpy as np
 
 from ..design.shapes.shape import Array
+from ..loads.actions import Actions, joined, minimum_actions, wind_actions
+from ..loads.exposed import Exposed
 from ..loads.methods import Method
-from ..loads.wind import Actions, Exposed, joined, minimum_actions, wind_actions
 
 
 @dataclass(frozen=True, eq=False)

@@ -10,10 +10,11 @@ from numpy.typing import NDArray
 from ..design.faults import DesignError, Fault
 from ..design.model import Design
 from ..design.structure import Structure, build_structure
+from ..loads.actions import Actions
 from ..loads.combinations import Factors, factors
+from ..loads.exposed import Exposed, bare, expose
 from ..loads.methods import method_of
 from ..loads.site import Site
-from ..loads.wind import Actions, Exposed, bare, expose
 from ..materials import grounds
 from .anchor_choice import AnchorChoice, Loaded, choose_anchors
 from .anchored import check_tied

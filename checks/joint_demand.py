@@ -6,8 +6,8 @@ import numpy as np
 
 from ..design.shapes.shape import Array
 from ..design.structure import GRAVITY
+from ..loads.actions import Actions
 from ..loads.combinations import Factors
-from ..loads.wind import Actions
 
 
 @dataclass(frozen=True)

@@ -17,8 +17,8 @@ from shapely.geometry.base import BaseGeometry
 from ..design import plane
 from ..design.shapes.shape import Array
 from ..design.structure import BEDDING, Structure
+from ..loads.actions import Actions
 from ..loads.combinations import Factors
-from ..loads.wind import Actions
 from . import fastener_group, fastener_layout
 from .carried import Fastened, carried, masses_of
 from .combined import USE, nails_use

@@ -10,8 +10,8 @@ import numpy as np
 
 from ..design.shapes.shape import Array
 from ..design.structure import GRAVITY, WEIGHINGS, Structure, Weighing
+from ..loads.actions import Actions
 from ..loads.combinations import Factors
-from ..loads.wind import Actions
 from .bending import cantilever_deflection
 from .judging import Check
 from .member_check import Member, NotJudged

@@ -10,10 +10,11 @@ from ..design.placing import Body
 from ..design.shapes.bodies import Shell
 from ..design.shapes.plans import area_factor
 from ..design.structure import Structure
+from ..loads.actions import Actions
 from ..loads.combinations import Factors
+from ..loads.exposed import Exposed
 from ..loads.uplift import Uplift
 from ..loads.visible import Faces
-from ..loads.wind import Actions, Exposed
 from ..materials import fasteners
 from ..materials import find as find_material
 from . import adjustments

@@ -27,7 +27,8 @@ from yardfast.design.shapes.member import Member as Stick
 from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.shapes.rotor import Rotor
 from yardfast.design.shapes.weight import Weight
-from yardfast.loads.wind import expose, wind_actions
+from yardfast.loads.actions import wind_actions
+from yardfast.loads.exposed import expose
 from yardfast.materials import lumber, metal, sheets
 
 INCH = 0.0254
