@@ -6,6 +6,7 @@ from math import pi, tan
 
 import numpy as np
 
+from ..design.placing import Body
 from ..design.shapes.bodies import Shell
 from ..design.shapes.plans import area_factor
 from ..design.structure import Structure
@@ -60,6 +61,12 @@ class Seams:
     spacings: tuple[Spacing, ...]
 
 
+def seamed_parts(structure: Structure) -> tuple[str, ...]:
+    """Return the parts that have seams: upright many-sided shells."""
+    names = [structure.design.parts[body.part].name for body in structure.bodies if _seamed(body)]
+    return tuple(dict.fromkeys(names))
+
+
 def seams_of(
     structure: Structure,
     exposed: Exposed,
@@ -77,7 +84,7 @@ def seams_of(
     for i, body in enumerate(structure.bodies):
         part = structure.design.parts[body.part]
         shell = body.shape
-        if not isinstance(shell, Shell) or shell.sides == 0 or not body.upright:
+        if not isinstance(shell, Shell) or not _seamed(body):
             continue
         own = _own_wind(exposed, _goes_along(structure, body.part))
         above = _own_wind(exposed, _goes_along(structure, body.part, itself=False))
@@ -95,6 +102,10 @@ def seams_of(
         if part.name not in found or one.flow > found[part.name].flow:
             found[part.name] = one
     return tuple(found.values())
+
+
+def _seamed(body: Body) -> bool:
+    return isinstance(body.shape, Shell) and body.shape.sides > 0 and body.upright
 
 
 def _goes_along(structure: Structure, part: int, itself: bool = True) -> Mask:

@@ -36,6 +36,7 @@ KEYS = {
         "checks",
         "members",
         "seams",
+        "joints",
         "free_standing",
         "joints",
         "needs_anchors",
