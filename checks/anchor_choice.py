@@ -7,8 +7,8 @@ import numpy as np
 
 from ..design.model import Design
 from ..design.structure import Structure
+from ..loads.actions import Actions
 from ..loads.combinations import Factors
-from ..loads.wind import Actions
 from ..materials import anchors as kinds
 from ..materials import grounds
 from .anchor_table import AnchorRow

@@ -7,8 +7,8 @@ from math import cos, sin
 import numpy as np
 
 from ..design.shapes.shape import Array
+from ..loads.actions import Actions
 from ..loads.combinations import Factors
-from ..loads.wind import Actions
 from ..materials import anchors as kinds
 from . import anchor_group, guys, stakes
 from .bearing import check_bearing

@@ -4,8 +4,8 @@ import numpy as np
 
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
+from ..loads.exposed import bare
 from ..loads.methods import air_density
-from ..loads.wind import bare
 from .embedded_posts import Posts, give_way_pressures
 from .examination import Examination
 from .joint_places import fastened_by

@@ -5,8 +5,9 @@ from dataclasses import dataclass
 import numpy as np
 
 from ..design.shapes.shape import Array
+from ..loads.actions import Actions, joined, minimum_actions, wind_actions
+from ..loads.exposed import Exposed
 from ..loads.methods import Method
-from ..loads.wind import Actions, Exposed, joined, minimum_actions, wind_actions
 
 
 @dataclass(frozen=True, eq=False)
@@ -30,25 +31,9 @@ class DesignWind:
 
 
 def design_wind(exposed: Exposed, method: Method) -> tuple[DesignWind, Actions]:
-    """Return the site's wind for people, and all its actions (Q, D, C) for the checks.
-
-    A round section may take more at a lower gust, so besides the design pressure each pressure
-    below it at which a section switches is tried, just before the switch.
-    """
-    top = float(method.pressure(np.array(exposed.height)))
-    ratio = method.pressure(exposed.pressure_height) / top
-    switch = exposed.limit / ratio
-    pressures = np.append(np.unique(switch[switch < top]), top)
-    gust = method.gust(exposed.height, exposed.breadth)
-    directionality = method.directionality(exposed.kinds)
-    actions = wind_actions(
-        exposed,
-        pressures,
-        ratio=ratio,
-        directionality=directionality,
-        gust=gust,
-        above=switch < pressures[:, None],
-    )
+    """Return the site's wind for people, and all its actions (Q, D, C) for the checks."""
+    blown = _Blown(exposed, method)
+    actions = blown.actions()
     plain = np.hypot(actions.force[..., 0, 0], actions.force[..., 0, 1])
     greatest = plain.argmax(axis=0)
     every = np.arange(len(exposed.azimuths))
@@ -60,14 +45,53 @@ def design_wind(exposed: Exposed, method: Method) -> tuple[DesignWind, Actions]:
         force=force,
         force_height=np.where(force > 0.0, tilting / np.where(force > 0.0, force, 1.0), 0.0),
         uplift=actions.uplift.max(axis=(0, 2)),
-        pressure=top,
-        gust_factor=gust,
-        directionality=directionality,
+        pressure=blown.top,
+        gust_factor=blown.gust,
+        directionality=blown.directionality,
     )
-    if method.minimum is None:
-        return wind, actions
-    least = minimum_actions(exposed, method.minimum)
-    return wind, joined(actions, _for_each_gust(least, len(pressures)))
+    return wind, blown.with_minimum(actions)
+
+
+def design_actions(exposed: Exposed, method: Method) -> Actions:
+    """Return all actions (Q, D, C) of the site's wind on what is exposed, for the checks."""
+    blown = _Blown(exposed, method)
+    return blown.with_minimum(blown.actions())
+
+
+class _Blown:
+    """What a method makes of what is exposed.
+
+    A round section may take more at a lower gust, so besides the design pressure each pressure
+    below it at which a section switches is tried, just before the switch.
+    """
+
+    def __init__(self, exposed: Exposed, method: Method) -> None:
+        self._exposed = exposed
+        self._minimum = method.minimum
+        self.top = float(method.pressure(np.array(exposed.height)))
+        self._ratio = method.pressure(exposed.pressure_height) / self.top
+        self._switch = exposed.limit / self._ratio
+        self._pressures = np.append(np.unique(self._switch[self._switch < self.top]), self.top)
+        self.gust = method.gust(exposed.height, exposed.breadth)
+        self.directionality = method.directionality(exposed.kinds)
+
+    def actions(self) -> Actions:
+        """Return the method's own actions."""
+        return wind_actions(
+            self._exposed,
+            self._pressures,
+            ratio=self._ratio,
+            directionality=self.directionality,
+            gust=self.gust,
+            above=self._switch < self._pressures[:, None],
+        )
+
+    def with_minimum(self, actions: Actions) -> Actions:
+        """Return actions with the least wind of the standard as a case of its own."""
+        if self._minimum is None:
+            return actions
+        least = minimum_actions(self._exposed, self._minimum)
+        return joined(actions, _for_each_gust(least, len(self._pressures)))
 
 
 def _for_each_gust(actions: Actions, count: int) -> Actions:

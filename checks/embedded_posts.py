@@ -11,8 +11,8 @@ from ..design.placing import Body
 from ..design.sections import section
 from ..design.shapes.shape import Array
 from ..design.structure import GRAVITY, Structure
+from ..loads.actions import Actions
 from ..loads.combinations import Factors
-from ..loads.wind import Actions
 from ..materials.grounds import Ground
 from . import anchor_group
 from .embedment import lateral_bearing, moment_constrained, used_free

@@ -1,5 +1,6 @@
 """The whole examination of a design: structure, wind, checks, limits and remedies in one result."""
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -9,16 +10,17 @@ from numpy.typing import NDArray
 from ..design.faults import DesignError, Fault
 from ..design.model import Design
 from ..design.structure import Structure, build_structure
+from ..loads.actions import Actions
 from ..loads.combinations import Factors, factors
-from ..loads.methods import Method, method_of
+from ..loads.exposed import Exposed, bare, expose
+from ..loads.methods import method_of
 from ..loads.site import Site
-from ..loads.wind import Actions, Exposed, bare, expose
 from ..materials import grounds
 from .anchor_choice import AnchorChoice, Loaded, choose_anchors
 from .anchored import check_tied
 from .ballasted import with_ballast
 from .bearing import check_bearing
-from .design_wind import DesignWind, design_wind
+from .design_wind import DesignWind, design_actions, design_wind
 from .embedded_posts import Posts, check_ends, check_posts, posts_of
 from .given_loads import check_given_load, given_loads
 from .held import Held, held_by
@@ -26,14 +28,14 @@ from .joint_places import fastened_by, places
 from .joints import JointFound, find_joints
 from .judging import Check
 from .limits import Limits, limits
-from .local_wind import local_wind
+from .local_wind import LocalWind, local_wind
 from .loose import check_loose, loose_parts
 from .member_check import Members
 from .members import check_members, posts_to_judge
 from .overturning import check_overturning
 from .people import check_push, check_push_on_posts
-from .posts import exposed_posts
 from .remedies import NOTHING_TO_HOLD, Remedies, remedies
+from .seam_demands import Seams, seams_of
 from .sliding import check_sliding
 from .standing import Standing
 
@@ -62,6 +64,7 @@ class Examination:
     posts: Posts | None
     held: Held
     members: Members
+    seams: tuple[Seams, ...]
     joints: tuple[JointFound, ...]
     limits: Limits
     remedies: Remedies
@@ -142,16 +145,19 @@ def examine(design: Design) -> Examination:
     fastened = fastened_by(structure)
     loose = loose_parts(structure, standing.ground, standing.slope, fastened)
     its_own = [one.exposed(structure, site.sheltering, each) for one in loose]
-    its_actions = [design_wind(alone, method)[1] for alone in its_own]
+    its_actions = [design_actions(alone, method) for alone in its_own]
     checks += check_loose(loose, its_actions, used)
     checks += [check_given_load(standing, load, used, site, posts) for load in given_loads(design)]
 
     def blow(some: NDArray[np.bool_]) -> Actions:
-        return design_wind(expose(structure, surfaces, site.sheltering, some, each), method)[1]
+        return design_actions(expose(structure, surfaces, site.sheltering, some, each), method)
 
-    joints = find_joints(structure, fastened, places(structure, site.basis), blow, used)
+    joints = find_joints(
+        structure, fastened, places(structure, site.basis), blow, used, standing.slope
+    )
     checks += [one.check for one in joints]
-    members = _members(structure, exposed, method, site, used)
+    local = local_wind(structure, exposed, method)
+    members = _members(structure, blow, local, site, used)
     checks += [one.check for one in members.judged]
     return Examination(
         design=design,
@@ -167,6 +173,14 @@ def examine(design: Design) -> Examination:
         posts=posts,
         held=held,
         members=members,
+        seams=seams_of(
+            structure,
+            exposed,
+            local,
+            lambda offered: design_wind(offered, method)[1],
+            used,
+            site.basis,
+        ),
         joints=joints,
         limits=limits(standing, exposed, site, tuple(zip(loose, its_own, strict=True)), posts),
         remedies=NOTHING_TO_HOLD
@@ -188,17 +202,14 @@ def _both(design: Design) -> Fault:
 
 
 def _members(
-    structure: Structure, exposed: Exposed, method: Method, site: Site, used: Factors
+    structure: Structure,
+    blow: Callable[[NDArray[np.bool_]], Actions],
+    local: LocalWind,
+    site: Site,
+    used: Factors,
 ) -> Members:
     """Return the strength of parts, posts under the wind on what they carry alone."""
     posts = [
-        (
-            group,
-            None
-            if group.why_not
-            else design_wind(exposed_posts(group, structure, site.sheltering), method)[1],
-        )
-        for group in posts_to_judge(structure)
+        (group, None if group.why_not else blow(group.goes)) for group in posts_to_judge(structure)
     ]
-    local = local_wind(structure, exposed, method)
     return check_members(structure, posts, local, used, site.basis)

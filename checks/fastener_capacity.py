@@ -126,6 +126,7 @@ def capacity(fastener: Fastener, driven: Driven, basis: str) -> Capacity:
         out, mean = _out(known, driven.main, holding)
         out = out * C_out if reaches else 0.0
         head = _head(known, driven, through, duration)
+        reasons += ["head unknown"] if head <= 0.0 else []
     if driven.into in ("end grain", "panel edge"):
         mean = None
     return Capacity(

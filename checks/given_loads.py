@@ -8,10 +8,10 @@ from .. import references
 from ..design.model import Design
 from ..design.placing import about_z
 from ..design.shapes.shape import Array
+from ..loads.actions import Actions
 from ..loads.combinations import Factors
 from ..loads.given import GivenLoad
 from ..loads.site import Site
-from ..loads.wind import Actions
 from .bearing import check_bearing
 from .embedded_posts import Posts, check_posts
 from .judging import Check

@@ -6,8 +6,8 @@ import numpy as np
 
 from ..design.shapes.shape import Array
 from ..design.structure import GRAVITY
+from ..loads.actions import Actions
 from ..loads.combinations import Factors
-from ..loads.wind import Actions
 
 
 @dataclass(frozen=True)
@@ -36,26 +36,38 @@ class Weight:
     centre: Array
 
 
-def resultant(actions: Actions, light: Weight, heavy: Weight, factors: Factors) -> Resultant:
+def resultant(
+    actions: Actions, light: Weight, heavy: Weight, factors: Factors, slope: float = 0.0
+) -> Resultant:
     """Return what wind and weight together do to what a joint holds.
 
     ``actions`` (Q, D, C) are of the bodies held alone. Dead load that helps is light, dead load
-    that hurts heavy; both sets are tried (basis of judgement).
+    that hurts heavy; both sets are tried (basis of judgement), on a ``slope`` in rad each with its
+    fall toward eight sides: the first half of the sets is light.
     """
     F, M = wind_wrench(actions)
-    found = [
-        (
-            factors.wind * F + _down(dead, weight),
-            factors.wind * M + _turning(dead, weight),
-        )
-        for dead, weight in ((factors.helping, light), (factors.hurting, heavy))
-    ]
+    found: list[tuple[Array, Array]] = []
+    for dead, weight in ((factors.helping, light), (factors.hurting, heavy)):
+        for down in downward(slope):
+            pull = dead * weight.mass * GRAVITY * down
+            turning: Array = np.cross(weight.centre, pull).astype(np.float64)
+            found.append((factors.wind * F + pull, factors.wind * M + turning))
     return Resultant(
         np.stack([f for f, _ in found]),
         np.stack([m for _, m in found]),
         actions.azimuths,
         actions.names,
     )
+
+
+def downward(slope: float) -> Array:
+    """Return the ways (n, 3) in which weight pulls in the axes of a piece on a slope in rad."""
+    if slope == 0.0:
+        return np.array([[0.0, 0.0, -1.0]])
+    fall = np.pi / 4.0 * np.arange(8)
+    level = np.sin(slope)
+    down = np.full(8, -np.cos(slope))
+    return np.column_stack([level * np.cos(fall), level * np.sin(fall), down])
 
 
 def wind_wrench(actions: Actions) -> tuple[Array, Array]:
@@ -74,11 +86,3 @@ def wind_wrench(actions: Actions) -> tuple[Array, Array]:
         axis=-1,
     )
     return F, M
-
-
-def _down(dead: float, weight: Weight) -> Array:
-    return np.array([0.0, 0.0, -dead * weight.mass * GRAVITY])
-
-
-def _turning(dead: float, weight: Weight) -> Array:
-    return np.cross(weight.centre, _down(dead, weight))

@@ -132,18 +132,18 @@ def _fastener(row: Row) -> Fastener | None:
         said = str(wrong).partition(": ")[2] or str(wrong)
         row.refuse("fastener", f"a size that it is made in, such as {example}", said)
         return None
-    if found.length is None:
-        row.refuse("fastener", "its length with it", f"'{text} 2 in'")
-        return None
-    if found.length > LONGEST:
-        row.refuse("fastener", "at most 24 in (610 mm) long")
-        return None
     if found.kind == "staple":
         row.refuse(
             "fastener",
             "nails, screws or bolts: no value for staples is published that is held here",
             "leave the joint out: it is then listed as not checked",
         )
+        return None
+    if found.length is None:
+        row.refuse("fastener", "its length with it", f"'{text} 2 in'")
+        return None
+    if found.length > LONGEST:
+        row.refuse("fastener", "at most 24 in (610 mm) long")
         return None
     return found
 

@@ -16,9 +16,9 @@ from shapely.geometry.base import BaseGeometry
 
 from ..design import plane
 from ..design.shapes.shape import Array
-from ..design.structure import BEDDING, Structure
+from ..design.structure import BEDDING, TOUCHING, Structure
+from ..loads.actions import Actions
 from ..loads.combinations import Factors
-from ..loads.wind import Actions
 from . import fastener_group, fastener_layout
 from .carried import Fastened, carried, masses_of
 from .combined import USE, nails_use
@@ -86,10 +86,12 @@ def find_joints(
     places: Sequence[Place],
     blow: Blow,
     factors: Factors,
+    slope: float = 0.0,
 ) -> tuple[JointFound, ...]:
     """Return what was found of every joint of a design, in the file's order.
 
-    ``places`` are its joints where they stand, ``blow`` the wind on some of its bodies alone.
+    ``places`` are its joints where they stand, ``blow`` the wind on some of its bodies alone,
+    ``slope`` that of the ground in rad.
     """
     if not places:
         return ()
@@ -100,10 +102,12 @@ def find_joints(
         its_own = [place for place in places if place.row.name == row.name]
         mine: list[Cut] = []
         of, to = {place.of for place in its_own}, {place.to for place in its_own}
-        for above in _distinct(structure, [*_freed(goes, of), *_not_beneath(goes, of, to)]):
+        for above in _distinct(
+            structure, [*_freed(goes, of), *_not_beneath(structure, goes, of, to)]
+        ):
             key = tuple(above.tolist())
             if key not in cuts:
-                cuts[key] = _cut(structure, places, above, blow, factors)
+                cuts[key] = _cut(structure, places, above, blow, factors, slope)
             mine.append(cuts[key])
         found.append(_worst_of(row, mine, factors))
     return tuple(found)
@@ -146,12 +150,18 @@ def _freed(goes: NDArray[np.bool_], of: set[int]) -> list[NDArray[np.bool_]]:
     return groups
 
 
-def _not_beneath(goes: NDArray[np.bool_], of: set[int], to: set[int]) -> list[NDArray[np.bool_]]:
+def _not_beneath(
+    structure: Structure, goes: NDArray[np.bool_], of: set[int], to: set[int]
+) -> list[NDArray[np.bool_]]:
     """Return all that hangs together with each copy and does not carry what it is fastened to.
 
-    Frames that prop each other are so freed together: one alone would lean on the others.
+    Frames that prop each other are so freed together: one alone would lean on the others. What
+    else stands on the ground, or in it, is held there and stays.
     """
-    beneath = np.array([bool(carries[sorted(to)].any()) for carries in goes])
+    grounded = {i for i, body in enumerate(structure.bodies) if body.bottom <= TOUCHING} - of
+    beneath = np.array(
+        [bool(carries[sorted(to)].any()) or i in grounded for i, carries in enumerate(goes)]
+    )
     free = np.logical_not(beneath)
     joined = (goes | goes.T) & free & free[:, None]
     for _ in range(len(goes)):
@@ -180,6 +190,7 @@ def _cut(
     above: NDArray[np.bool_],
     blow: Blow,
     factors: Factors,
+    slope: float,
 ) -> Cut:
     through = tuple(place for place in places if above[place.of] and not above[place.to])
     mass, centre = masses_of(structure, above)
@@ -187,7 +198,7 @@ def _cut(
         if part.hangs_at is not None:
             centre[i, 2] = part.hangs_at
     light, heavy = (_weight(mass[kind], centre) for kind in (0, 2))
-    loads = resultant(blow(above), light, heavy, factors)
+    loads = resultant(blow(above), light, heavy, factors, slope)
     origin, axes, corners = _pressing(structure, above, through)
     return Cut(above, through, loads, origin, axes, corners)
 
@@ -352,12 +363,21 @@ class _Worst:
 def _worst(
     row: JointRow, place: Place, fasteners: FastenerSet, tension: Array, shear: Array
 ) -> _Worst:
-    """Return the fastener of a set that is used most under the loads (…, n)."""
+    """Return the fastener of a set that is used most under the loads (…, n).
+
+    Hankinson's formula lets a pull make up for a push where it holds pulls far better; it is
+    never taken as used less than by either alone (judgement).
+    """
     holds = fasteners.holds
     law = USE.get(row.fastener.kind, nails_use)
     unheld = ~np.isfinite(shear)
     safe = np.where(unheld, 1.0, shear)
     used = law(tension, safe, holds.pull, holds.sideways)
+    for alone in (
+        nails_use(tension, 0.0, holds.pull, 0.0),
+        nails_use(0.0, safe, 0.0, holds.sideways),
+    ):
+        used = np.maximum(used, alone)
     used = np.where(unheld, inf, used)
     most = used == used.max()
     asked = np.where(most, np.hypot(tension, safe), -1.0)
@@ -377,6 +397,7 @@ def _worst(
 def _check(row: JointRow, cut: Cut, worst: _Worst, factors: Factors) -> Check:
     """Return the check: the force on the fastener used most, against what it holds that way."""
     s, _, d, c = worst.load
+    is_light = 2 * s < len(cut.loads.force)
     used, holds = worst.used, worst.fasteners.holds
     whole = float(np.linalg.norm(cut.loads.force[worst.load]))
     force = float(np.hypot(worst.tension, worst.shear)) if np.isfinite(worst.shear) else whole
@@ -391,8 +412,8 @@ def _check(row: JointRow, cut: Cut, worst: _Worst, factors: Factors) -> Check:
         utilization=used if used < inf else None,
         passes=used <= 1.0,
         source=f"{SOURCE}; {factors.source}",
-        weighing="light" if s == 0 else "heavy",
-        dead=factors.sets[s],
+        weighing="light" if is_light else "heavy",
+        dead=factors.helping if is_light else factors.hurting,
         wind=factors.wind,
         direction_deg=float(cut.loads.azimuths[d]),
         case=cut.loads.cases[c],

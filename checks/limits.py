@@ -9,9 +9,10 @@ import numpy as np
 
 from ..design.shapes.shape import Array
 from ..design.structure import Weighing
+from ..loads.actions import Actions, wind_actions
+from ..loads.exposed import Exposed
 from ..loads.methods import air_density, shelter_of_ground
 from ..loads.site import Site
-from ..loads.wind import Actions, Exposed, wind_actions
 from ..units import FOOT, MPH
 from .embedded_posts import Posts, give_way_pressures, push_that_gives_way
 from .loose import Loose

@@ -7,8 +7,8 @@ import numpy as np
 from .. import references
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
+from ..loads.exposed import Exposed
 from ..loads.methods import Method
-from ..loads.wind import Exposed
 
 
 @dataclass(frozen=True)

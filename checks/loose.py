@@ -10,8 +10,9 @@ from ..design import plane
 from ..design.faults import DesignError, Fault
 from ..design.placing import Body
 from ..design.structure import Patch, Structure, contact_kind, touching_face
+from ..loads.actions import Actions
 from ..loads.combinations import Factors
-from ..loads.wind import Actions, Bare, Exposed, expose
+from ..loads.exposed import Bare, Exposed, expose
 from ..materials.grounds import Ground
 from ..materials.surfaces import surface
 from .carried import NOT_FASTENED, Fastened, carried, masses_of

@@ -13,6 +13,9 @@ from ..design.shapes.shape import Array
 CLEAR = 0.005
 """Faces that lie nearer than this (m) touch: saw cuts, paint, a washer."""
 
+LEAST = 1.0e-6
+"""Area (m2) below which two faces touch in a line or a point only."""
+
 SKIN = 5.0e-4
 """So far (m) inside a face its section is taken."""
 
@@ -70,7 +73,8 @@ def bearing_area(upper: Body, lower: Body) -> BaseGeometry:
     if abs(upper.bottom - lower.top) > CLEAR or not _near_in_plan(upper, lower):
         return plane.NOTHING
     above = section(upper, upper.bottom + SKIN)
-    return above.intersection(section(lower, lower.top - SKIN))
+    shared = above.intersection(section(lower, lower.top - SKIN))
+    return shared if shared.area > LEAST else plane.NOTHING
 
 
 def gap(of: Body, to: Body) -> float:
@@ -99,7 +103,7 @@ def _within_outline(upper: Body, lower: Body) -> BaseGeometry:
     above, below = section(upper, upper.bottom + SKIN), section(lower, lower.top - SKIN)
     for walls, other in ((below, above), (above, below)):
         shared = walls.intersection(plane.hull(plane.coordinates(other)))
-        if not walls.is_empty and not other.is_empty and shared.area > 0.0:
+        if not walls.is_empty and not other.is_empty and shared.area > LEAST:
             return shared
     return plane.NOTHING
 

@@ -7,8 +7,8 @@ import numpy as np
 
 from ..design.shapes.flat import Panel
 from ..design.structure import Structure
+from ..loads.actions import Actions
 from ..loads.combinations import Factors
-from ..loads.wind import Actions
 from .blades import check_blades
 from .boards import check_board, check_shell
 from .local_wind import LocalWind

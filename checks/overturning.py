@@ -7,8 +7,8 @@ import numpy as np
 
 from ..design.shapes.shape import Array
 from ..design.structure import Weighing
+from ..loads.actions import Actions
 from ..loads.combinations import Factors
-from ..loads.wind import Actions
 from .judging import Check, azimuth, judged
 from .standing import Standing
 

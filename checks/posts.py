@@ -10,8 +10,8 @@ import numpy as np
 
 from ..design.shapes.shape import Array
 from ..design.structure import GRAVITY, WEIGHINGS, Structure, Weighing
+from ..loads.actions import Actions
 from ..loads.combinations import Factors
-from ..loads.wind import Actions, Exposed, expose
 from .bending import cantilever_deflection
 from .judging import Check
 from .member_check import Member, NotJudged
@@ -31,12 +31,6 @@ class Share:
 
     moment: Array
     force: Array
-
-
-def exposed_posts(posts: Posts, structure: Structure, sheltering: bool) -> Exposed:
-    """Return what posts and all that they carry offer the wind, as if nothing else stood there."""
-    surfaces = [part.surface for part in structure.design.parts]
-    return expose(structure, surfaces, sheltering, posts.goes)
 
 
 def check_posts(
@@ -148,7 +142,7 @@ def _worst(
         unit="N*m" if by_bending else "N",
         utilization=ratio if np.isfinite(ratio) else None,
         passes=bool(ratio <= 1.0),
-        source=f"{SOURCE}; {factors.source}" if basis != STRENGTH else f"{SOURCE} (LRFD)",
+        source=f"{SOURCE}{' (LRFD)' if basis == STRENGTH else ''}; {strength.stuff.source}",
         direction_deg=float(actions.azimuths[d]),
         weighing=weighing,
         dead=dead,

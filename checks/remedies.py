@@ -6,8 +6,8 @@ from math import cos, sin
 import numpy as np
 
 from ..design.shapes.shape import Array
+from ..loads.actions import Actions
 from ..loads.combinations import Factors
-from ..loads.wind import Actions
 from ..units import GRAVITY
 from .sliding import resistance_share
 from .standing import Standing

@@ -6,8 +6,8 @@ import numpy as np
 
 from ..design.shapes.shape import Array
 from ..design.structure import Weighing
+from ..loads.actions import Actions
 from ..loads.combinations import Factors
-from ..loads.wind import Actions
 from .friction import sliding_resistance
 from .judging import Check, judged
 from .standing import Standing

@@ -10,7 +10,7 @@ from math import atan2, degrees
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design.model import Design
+from ..design.model import Design, Part
 from ..design.placing import Body, place_parts
 from ..design.shapes.bodies import Solid
 from ..design.shapes.boxes import Box
@@ -25,6 +25,10 @@ from ..design.touching import GAP
 
 SLENDER = 5.0
 """Length over width from which an upright piece is a post."""
+
+FIXED_AT = 1.0 / 3.0
+"""Share of its depth in the ground at which a post is taken to be held: the depth of the pressure
+S1 in IBC 1807.3.2.1; where its bending is greatest lies near (judgement)."""
 
 SEATED = 0.15
 """Share of a post's length up to which what stands beside it only seats it."""
@@ -209,7 +213,8 @@ def _posts(
     first = bodies[group[0]]
     one = sections[group[0]]
     assert one is not None
-    foot, length = first.bottom, first.top - first.bottom
+    foot = _fixed_at(first, design.parts[first.part])
+    length = first.top - foot
     seat = foot + SEATED * length
     touched = [
         j
@@ -229,6 +234,16 @@ def _posts(
         beside=_names(design, bodies, touched),
         why_not="braced" if braces else "",
     )
+
+
+def _fixed_at(body: Body, part: Part) -> float:
+    """Return the height in m at which a post is held fast: its underside, or in the ground.
+
+    At the surface where concrete or paving holds it there.
+    """
+    if part.embed <= 0.0:
+        return body.bottom
+    return 0.0 if part.constrained or part.encased is not None else -FIXED_AT * part.embed
 
 
 def _may_push(body: Body) -> bool:

@@ -7,8 +7,8 @@ import numpy as np
 
 from ..design.shapes.shape import Array
 from ..design.structure import Weighing
+from ..loads.actions import wind_actions
 from ..loads.methods import air_density, method_of
-from ..loads.wind import wind_actions
 from .examination import MINIMUM, Examination
 from .judging import Check
 from .limits import stages

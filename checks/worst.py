@@ -6,8 +6,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ..design.shapes.shape import Array
+from ..loads.actions import Actions
 from ..loads.combinations import Factors
-from ..loads.wind import Actions
 from .overturning import overturning_moment
 from .standing import Standing
 

@@ -3,11 +3,12 @@
 from dataclasses import dataclass
 
 from ..materials.bought import SheetSize
+from .blanks import ROOM
 from .blocks import Block
 from .boards import Board
 from .lumber_cuts import Lumber
 from .model import Part
-from .nesting import ROOM, Layout
+from .nesting import Layout
 from .panels import Panel
 from .sticks import Stick
 

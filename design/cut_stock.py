@@ -12,11 +12,12 @@ from ..materials.bought import (
     sheet_sizes,
     sold_as,
 )
+from .blanks import ROOM, Blank, saw_gap
 from .boards import Board
 from .cut_pieces import FlatCut, SheetGroup, StickCut, StickGroup
 from .lumber_cuts import Run, lay_out
 from .model import Part
-from .nesting import ROOM, Blank, Layout, nest, saw_gap
+from .nesting import Layout, nest
 from .panels import Panel
 
 MICRON = 6

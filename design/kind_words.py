@@ -1,6 +1,6 @@
 """What belongs to a key, what is said of a value that does not, and a quantity read."""
 
-from math import isfinite
+from math import inf
 from typing import Protocol, cast
 
 from .. import units
@@ -116,7 +116,7 @@ def read_quantity(key: Key, value: object, to: Listener) -> float | None:
 def mistyped(key: Key, value: object, to: Listener, hint: str = "") -> None:
     """Record a value of the wrong type, with the value that was probably meant."""
     expected, example = belongs(key, to.metric)
-    number = isinstance(value, int | float) and not isinstance(value, bool) and isfinite(value)
+    number = isinstance(value, int | float) and not isinstance(value, bool) and abs(value) < inf
     if key.kind in _QUANTITIES and number:
         unit = _QUANTITIES[key.kind][to.metric].partition(" ")[2]
         hint = hint or f"{key.name} = '{typed(value)} {unit}', if you mean {unit}"

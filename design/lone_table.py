@@ -25,7 +25,8 @@ def read_lone_table(path: str | Path, spec: TableSpec[T], what: str) -> T:
 
 def read_lone_text(text: str, file: str, spec: TableSpec[T]) -> T:
     """Return the same of a text; ``file`` is its name in faults. Raises as ``read_lone_table``."""
-    reading = Reading(file, scan(text, {spec.name: False}))
+    keys = {spec.name: frozenset(key.name for key in spec.keys)}
+    reading = Reading(file, scan(text, {spec.name: False}, keys=keys))
     data = parsed(reading)
     add_findings(reading, data or {})
     if data is None:

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from math import cos
 
-from .nesting import ROOM
+from .blanks import ROOM
 
 
 @dataclass(frozen=True)

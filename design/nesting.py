@@ -2,73 +2,19 @@
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
-from itertools import groupby
-from math import atan2, ceil, cos, radians, sin
+from math import ceil
 
 import numpy as np
 
+from .blanks import ROOM, Blank, Laid, slope
 from .shapes.shape import Array
-
-ROOM = 1.0e-9
-"""What may be missing (m) for a piece that fits exactly."""
+from .snug_rows import Row, snug_rows
 
 SHUFFLES = 6
 """How many further orders are tried, drawn at random from a fixed seed."""
 
 FEW = 120
 """Up to this many pieces the further orders are tried."""
-
-OFF_GRAIN = radians(10.0)
-"""How far from the grain a row of tapered pieces may be turned to lie snug: judgement."""
-
-
-@dataclass(frozen=True)
-class Blank:
-    """A flat piece to be laid out: an even-sided trapezoid in m, its length along the grain.
-
-    ``kind`` tells which piece it is, ``gap`` how much the saw takes between it and the next.
-    """
-
-    kind: int
-    bottom: float
-    top: float
-    length: float
-    gap: float
-
-    @property
-    def widest(self) -> float:
-        """Return the wider of its ends in m."""
-        return max(self.bottom, self.top)
-
-    @property
-    def area(self) -> float:
-        """Return its area in m2."""
-        return (self.bottom + self.top) / 2.0 * self.length
-
-
-@dataclass(frozen=True)
-class Laid:
-    """A blank where it lies: ``middle`` across the sheet and ``start`` along it, in m.
-
-    ``off_grain`` turns it about its own middle, in rad counter-clockwise.
-    """
-
-    blank: Blank
-    middle: float
-    start: float
-    flipped: bool
-    off_grain: float = 0.0
-
-    def corners(self) -> Array:
-        """Return its corners (4, 2) in m: across the sheet, along it."""
-        low, high = self._ends()
-        half = self.blank.length / 2.0
-        own = np.array([[-low / 2, -half], [low / 2, -half], [high / 2, half], [-high / 2, half]])
-        return _turned(own, self.off_grain) + np.array([self.middle, self.start + half])
-
-    def _ends(self) -> tuple[float, float]:
-        bottom, top = self.blank.bottom, self.blank.top
-        return (top, bottom) if self.flipped else (bottom, top)
 
 
 @dataclass(frozen=True)
@@ -109,7 +55,7 @@ def nest(blanks: Sequence[Blank], width: float, length: float) -> Layout:
     for blank in blanks:
         if blank.widest > width + ROOM or blank.length > length + ROOM:
             raise ValueError(f"a blank of {blank.widest} by {blank.length} m is too large")
-    rows, single = _snug_rows(blanks, width, length)
+    rows, single = snug_rows(blanks, width, length)
     found = [_laid_down([], order, width, length) for order in _orders(blanks)]
     if rows:
         found += [_laid_down(rows, order, width, length) for order in _orders(single)]
@@ -127,65 +73,6 @@ def _orders(blanks: Sequence[Blank]) -> Iterator[list[Blank]]:
         yield [blanks[i] for i in drawn.permutation(len(blanks))]
 
 
-@dataclass(frozen=True)
-class _Row:
-    """Like pieces side by side over the sheet's width, from 0 on, and the length they take."""
-
-    laid: tuple[Laid, ...]
-    length: float
-
-
-def _snug_rows(
-    blanks: Sequence[Blank], width: float, length: float
-) -> tuple[list[_Row], list[Blank]]:
-    """Return rows that hold more pieces for being turned, and the pieces that are in none."""
-    rows: list[_Row] = []
-    single: list[Blank] = []
-    for blank, group in groupby(sorted(blanks, key=_order), key=lambda one: one):
-        left = len(list(group))
-        plain, best = _in_row(blank, left, 0.0, width), 0
-        if 1.0e-6 < abs(_slope(blank)) <= OFF_GRAIN:
-            best = _in_row(blank, left, _slope(blank), width)
-        if best > max(plain, 1):
-            row = _row(blank, best, _slope(blank))
-            if row.length <= length + ROOM:
-                rows += [row] * (left // best)
-                left %= best
-        single += [blank] * left
-    return rows, single
-
-
-def _order(blank: Blank) -> tuple[float, ...]:
-    return blank.kind, blank.length, blank.bottom, blank.top, blank.gap
-
-
-def _in_row(blank: Blank, count: int, off_grain: float, width: float) -> int:
-    """Return how many of ``count`` pieces a row holds, its pieces turned from the grain."""
-    number = 1
-    while number < count and _width(_row(blank, number + 1, off_grain)) <= width + ROOM:
-        number += 1
-    return number
-
-
-def _row(blank: Blank, count: int, off_grain: float) -> _Row:
-    """Return pieces side by side, every other one flipped, in a row turned and set at 0, 0."""
-    pitch = (blank.bottom + blank.top) / 2.0 + blank.gap / cos(_slope(blank))
-    step = pitch * np.array([cos(off_grain), sin(off_grain)])
-    middles = np.arange(count)[:, None] * step
-    half = blank.length / 2.0
-    raw = [Laid(blank, x, y - half, bool(k % 2), off_grain) for k, (x, y) in enumerate(middles)]
-    corners = np.vstack([one.corners() for one in raw])
-    x0, y0 = corners.min(axis=0).tolist()
-    laid = tuple(
-        Laid(blank, one.middle - x0, one.start - y0, one.flipped, off_grain) for one in raw
-    )
-    return _Row(laid, float(np.ptp(corners[:, 1])))
-
-
-def _width(row: _Row) -> float:
-    return float(max(one.corners()[:, 0].max() for one in row.laid))
-
-
 @dataclass
 class _Sheet:
     """One sheet as it fills: arrays of what lies on it, for a quick look at what is in the way."""
@@ -197,27 +84,31 @@ class _Sheet:
     refused: set[Blank] = field(default_factory=set[Blank])
     snug: list[Laid] = field(default_factory=list[Laid])
     taken: float = 0.0
+    gap: float = 0.0
 
-    def place_row(self, row: _Row) -> bool:
+    def place_row(self, row: Row) -> bool:
         """Lay a row down over the whole width; return whether there was room."""
-        if self.taken + row.length > self.length + ROOM:
+        gap = row.laid[0].blank.gap
+        start = self._behind_rows(gap)
+        if start + row.length > self.length + ROOM:
             return False
         self.snug += [
-            Laid(one.blank, one.middle, one.start + self.taken, one.flipped, one.off_grain)
+            Laid(one.blank, one.middle, one.start + start, one.flipped, one.off_grain)
             for one in row.laid
         ]
-        self.taken += row.length + row.laid[0].blank.gap
+        self.taken, self.gap = start + row.length, gap
         return True
 
     def place(self, blank: Blank) -> bool:
         """Lay a blank down at its first free place; return whether there was one."""
         if blank in self.refused:
             return False
-        starts = {0.0, self.taken}
+        first = self._behind_rows(blank.gap)
+        starts = {first}
         for one in self.laid:
             starts.add(one.start)
             starts.add(one.start + one.blank.length + max(one.blank.gap, blank.gap))
-        starts = {start for start in starts if start >= self.taken}
+        starts = {start for start in starts if start >= first}
         for start in sorted(starts):
             if start + blank.length > self.length + ROOM:
                 break
@@ -229,11 +120,15 @@ class _Sheet:
         self.refused.add(blank)
         return False
 
+    def _behind_rows(self, gap: float) -> float:
+        """Return where the first piece may start that keeps its ``gap`` from the last row."""
+        return self.taken + max(self.gap, gap) if self.snug else 0.0
+
     def _add(self, one: Laid) -> None:
         self.laid.append(one)
         low, high = one.corners()[[1, 2], 0] - one.middle
         blank = one.blank
-        row = [one.middle, one.start, blank.length, low, high, blank.gap, _slope(blank)]
+        row = [one.middle, one.start, blank.length, low, high, blank.gap, slope(blank)]
         self.rows = np.vstack([self.rows, row])
 
     def _free(self, blank: Blank, start: float, flipped: bool) -> float:
@@ -257,12 +152,8 @@ class _Sheet:
             theirs = np.clip((at - begin) / long, 0.0, 1.0)
             half = (ends[0] + (ends[1] - ends[0]) * own) / 2.0
             apart = np.maximum(apart, half + low + (high - low) * theirs)
-        apart += gap / np.cos(np.maximum(np.abs(slopes), abs(_slope(blank))))
+        apart += gap / np.cos(np.maximum(np.abs(slopes), abs(slope(blank))))
         return _first_gap(edge, (middle - apart)[near], (middle + apart)[near])
-
-
-def _slope(blank: Blank) -> float:
-    return atan2((blank.bottom - blank.top) / 2.0, blank.length)
 
 
 def _first_gap(least: float, low: Array, high: Array) -> float:
@@ -274,9 +165,7 @@ def _first_gap(least: float, low: Array, high: Array) -> float:
     return value
 
 
-def _laid_down(
-    rows: Sequence[_Row], blanks: Sequence[Blank], width: float, length: float
-) -> Layout:
+def _laid_down(rows: Sequence[Row], blanks: Sequence[Blank], width: float, length: float) -> Layout:
     sheets: list[_Sheet] = []
     for row in sorted(rows, key=lambda row: -row.length):
         if not any(sheet.place_row(row) for sheet in sheets):
@@ -287,13 +176,3 @@ def _laid_down(
             sheets.append(_Sheet(width, length))
             sheets[-1].place(blank)
     return Layout(width, length, tuple((*sheet.snug, *sheet.laid) for sheet in sheets))
-
-
-def _turned(points: Array, angle: float) -> Array:
-    c, s = cos(angle), sin(angle)
-    return points @ np.array([[c, s], [-s, c]])
-
-
-def saw_gap(kerf: float, bevel: float) -> float:
-    """Return the width in m that a saw takes on the face when it is tilted by ``bevel`` rad."""
-    return kerf / cos(bevel)

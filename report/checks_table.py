@@ -11,6 +11,7 @@ from .check_notes import check_notes
 from .held_words import hold_short
 from .lines import Line, wrapped
 from .member_words import PREFIX
+from .seam_words import seam_lines
 from .words import over_what
 
 _ABOUT = 22
@@ -106,7 +107,7 @@ def engineer(examination: Examination, amounts: Amounts) -> list[Line]:
             "    ",
         )
         found += wrapped(f"by {check.source}", "    ")
-    return found + _wind(examination)
+    return found + seam_lines(examination, amounts) + _wind(examination)
 
 
 def _both(check: Check, amounts: Amounts) -> str:

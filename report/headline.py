@@ -8,7 +8,7 @@ from .amounts import Amounts
 from .asked_wind import to_spare, wind_words
 from .held_words import hold_short, holders, what_lacks
 from .joint_words import failing_joints, names_of, uncovered
-from .member_words import weak_parts
+from .member_words import strength_unchecked, weak_parts
 from .people_pull import people_pull
 from .posts_words import deeper, posts_said
 from .remark import counted, joined
@@ -191,9 +191,10 @@ def _comes_apart(examination: Examination, stand: Stand) -> str:
 
 
 def _first_unchecked(examination: Examination) -> str:
-    if len(examination.design.parts) > 1 and not examination.joints:
-        return "joints"
-    return "some joints" if uncovered(examination) else "strength of what it is made of"
+    if not examination.joints:
+        alone = len(examination.design.parts) == 1
+        return "strength of what it is made of" if alone else "joints"
+    return "some joints" if uncovered(examination) else strength_unchecked(examination).short
 
 
 def starts(examination: Examination, amounts: Amounts) -> str:

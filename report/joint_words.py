@@ -33,8 +33,15 @@ _REASONS = {
     "end grain": "In end grain nails and wood screws count nothing against pulling out.",
     "too short": "Its point goes in less than six diameters, so it counts nothing.",
     "too short for a nut": "It is too short to take a nut on the far side.",
+    "head unknown": "Its head's size is not known, so it counts nothing: name its trade size.",
     "no washer value": "No value is held here for washers on this wood: pull is not counted.",
 }
+
+
+_MAKERS = (
+    "Deck screws are not standardised: steel and root are taken as those of a wood screw of its "
+    "number; the maker's sheet counts."
+)
 
 
 def joint_of(examination: Examination, check: Check) -> JointFound | None:
@@ -55,6 +62,7 @@ def joint_notes(examination: Examination, check: Check) -> tuple[str, ...]:
             _reach(joint, amounts),
             *(_REASONS[reason] for reason in joint.fasteners.holds.reasons),
             _handbook(joint, amounts),
+            _MAKERS if joint.row.fastener.kind == "deck screw" else "",
             _together(joint),
             _spacing(joint, amounts),
             "Glue is shown and not counted." if joint.row.glue else "",
@@ -83,7 +91,7 @@ def joint_remedy(sizing: JointSizing, amounts: Amounts) -> str:
     """Return what to do about a joint that does not hold, or that none is needed."""
     joint = sizing.joint
     if joint.check.passes:
-        return f"holds: {_uses(joint)} of what it can"
+        return f"holds, at {_uses(joint)} of what it can"
     if sizing.remedies:
         return "use " + "; or ".join(_way(remedy, joint, amounts) for remedy in sizing.remedies)
     other = joint.fasteners.point_in

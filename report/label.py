@@ -9,11 +9,12 @@ from dataclasses import dataclass
 
 from ..checks.examination import Examination
 from ..design.faults import DesignError, Fault
+from ..design.model import Design
 from ..design.scan import Spot, scan
 from . import label_sentences as say
 from .amounts import Amounts
 from .label_sentences import Forms
-from .seller_words import WITHOUT, overstated, overstated_in_print
+from .seller_words import TESTED, WITHOUT, overstated, overstated_in_print
 from .shop import Shop
 from .stand import Stand, stand_of
 
@@ -118,7 +119,7 @@ def _long(examination: Examination, shop: Shop) -> list[_Piece]:
         _Piece(say.act_at(examination)),
         _Piece(say.elsewhere(examination), 6),
         _Piece(say.push(examination), 1),
-        _Piece(say.basis()),
+        _Piece((f"{say.basis_words(examination)}.",)),
         _Piece(say.hold(examination), 4),
         _Piece(say.shortfalls(examination)),
         _Piece(say.unchecked(examination), 5),
@@ -140,7 +141,7 @@ def _short(examination: Examination) -> list[_Piece]:
     act, first = say.act_words(examination), say.first_unchecked(examination).lower()
     return [
         _Piece(tuple(f"{do} when gusts over {act}." for do in say.what_to_do(examination)), 1),
-        _Piece((f"{say.CALCULATED}; {first} not checked.",)),
+        _Piece((f"{say.basis_words(examination)}; {first} not checked.",)),
         _Piece(("Not for climbing.", ""), 3),
         _Piece(("See its sheet.", "See sheet."), 2),
     ]
@@ -186,12 +187,17 @@ def _behind(name: str, words: str) -> str:
     return "." if words[:1].isupper() and not name.endswith(_CUT) else ":"
 
 
+def _earned(design: Design) -> frozenset[str]:
+    """Return the seller's words that a design has earned: "tested" by a dated test."""
+    return frozenset({TESTED} if say.tests(design) else ())
+
+
 def _check_words(examination: Examination) -> None:
     """Raise DesignError where the piece's name or its maker promises too much."""
     design = examination.design
     faults: list[Fault] = []
     for key, text in (("name", design.name), ("maker", design.maker or "")):
-        word = overstated(text)
+        word = overstated(text, _earned(design))
         if word is not None:
             line = scan(design.text, {"design": False, "part": True}).line(Spot("design", 0, key))
             expected = f"a {key} without '{word.word}' in a listing: {word.reason}"
@@ -221,11 +227,11 @@ def _missing(text: str, most: int, examination: Examination) -> str:
     act = say.act_words(examination)
     if not act or act not in text:
         return ACT_AT
-    if say.CALCULATED not in text:
+    if say.basis_words(examination) not in text:
         return BASIS
     if "not checked" not in text:
         return NOT_CHECKED
-    word = overstated_in_print(text)
+    word = overstated_in_print(text, _earned(examination.design))
     if word is not None:
         return f"a text without '{word.word}'"
     return "" if printed_length(text) <= most else f"a text of at most {most} characters"

@@ -111,6 +111,8 @@ def label_object(found: Label | Refusal) -> dict[str, Any]:
 
 def anchors_in_brief(examination: Examination) -> str:
     """Return what holds it by its design, else the anchors that were found to do."""
+    if examination.posts is not None:
+        return "none: posts in the ground carry it"
     if not (examination.held or examination.needs_anchors):
         return "needs none"
     choice = examination.anchors
@@ -132,6 +134,6 @@ def _unnamed(unchecked: str) -> str:
     """Return what was not checked without the names of parts, which are the builder's own."""
     if unchecked.endswith(" fastened"):
         return "how its parts are fastened"
-    if unchecked.startswith("blades, hub and axle"):
-        return "blades, hub and axle"
+    if "hub and axle of " in unchecked:
+        return unchecked.partition(" of ")[0]
     return unchecked

@@ -3,6 +3,8 @@
 from ..checks.examination import Examination
 from ..checks.held import Held
 from ..checks.surroundings import act_by_exposure
+from ..design.model import Design
+from ..design.record_table import Record
 from ..loads.given import GivenLoad
 from .amounts import MPH, Amounts
 from .asked_wind import SURROUNDINGS
@@ -11,7 +13,8 @@ from .headline import tie_down
 from .held_words import hold_short
 from .label_anchors import each_holds, how_many, of_what, where
 from .not_checked import not_checked
-from .remark import joined
+from .remark import counted, joined
+from .sheet_words import day
 from .stand import Stand, holding_checks, most, stand_of
 
 Forms = tuple[str, ...]
@@ -19,8 +22,6 @@ Forms = tuple[str, ...]
 
 CALM = 31.0 * MPH
 """Up to this gust to act at (m/s) a piece is said to be for calm days: judgement."""
-
-CALCULATED = "Calculated, not tested"
 
 _EITHER = "tie it or lay it down"
 
@@ -36,13 +37,16 @@ def act_at(examination: Examination) -> Forms:
     """Return at which forecast gust to tie it down or lay it down."""
     do, act = what_to_do(examination), examination.limits.act
     said = f"{do[0]} when gusts over {act_words(examination)}."
-    if act is not None and 0.0 < act <= CALM and examination.needs_anchors:
+    calm = act is not None and 0.0 < act <= CALM
+    if calm and examination.needs_anchors and examination.posts is None:
         return (f"Untied, this piece is for calm days: {said}",)
     return (f"{said[0].upper()}{said[1:]}",)
 
 
 def what_to_do(examination: Examination) -> Forms:
     """Return what to do when it is going to blow."""
+    if examination.posts is not None:
+        return ("keep clear of it",)
     if not examination.limits.act:
         return ("never leave it untied: hold it down",)
     do = tie_down(examination)
@@ -66,9 +70,18 @@ def elsewhere(examination: Examination) -> Forms:
 _PLACES = {"C": "on open ground", "D": "at the shore"}
 
 
-def basis() -> Forms:
-    """Return what the numbers rest on."""
-    return (f"{CALCULATED}.",)
+def basis_words(examination: Examination) -> str:
+    """Return what the numbers rest on: calculation alone, or with the last dated test."""
+    dated = tests(examination.design)
+    if not dated:
+        return "Calculated, not tested"
+    last = max(dated, key=lambda record: record.date)
+    return f"Calculated; {last.kind} on {day(last.date)}"
+
+
+def tests(design: Design) -> tuple[Record, ...]:
+    """Return the dated tests of a finished piece that stand in its design."""
+    return tuple(record for record in design.several(Record) if record.kind != "weight")
 
 
 def hold(examination: Examination) -> Forms:
@@ -80,6 +93,11 @@ def hold(examination: Examination) -> Forms:
     if stand is Stand.SLIPS:
         what = hold_short(examination)
         return tuple(f"The {what} of its plan do not hold it in {wind}." for wind in winds)
+    if examination.posts is not None:
+        its, do = _posts(examination)
+        if stand is Stand.SHALLOW:
+            return tuple(f"I{its[1:]} {do} not hold it in {wind}." for wind in winds)
+        return tuple(f"With {its}, it was worked out for {wind}." for wind in winds)
     if not (examination.held or examination.needs_anchors):
         return tuple(f"It was worked out untied, for {wind}." for wind in winds)
     how = _held(examination) if examination.held else _remedy(examination, amounts, stand)
@@ -118,7 +136,8 @@ def shortfalls(examination: Examination) -> Forms:
     }
     if tips:
         kinds -= {"bearing"}
-    said = (_SHORT_OF.get(kind, f"It falls short: {kind}.") for kind in sorted(kinds))
+    words = _SHORT_OF | (_SHORT_OF_POSTS if examination.posts is not None else {})
+    said = (words.get(kind, f"It falls short: {kind}.") for kind in sorted(kinds - {"embedment"}))
     return (" ".join(dict.fromkeys(said)),)
 
 
@@ -131,7 +150,11 @@ _SHORT_OF = {
     "joint": "Its joints are too weak for that.",
     "seam": "Its seams are too weak for that.",
     "member": "Some of its members are too weak for that.",
-    "embedment": "Its posts are not deep enough for that.",
+}
+_SHORT_OF_POSTS = {
+    "bearing": "Its posts sink into that ground.",
+    "push": "People can push its posts too far.",
+    "load": "Its posts do not stand the load named on its sheet.",
 }
 
 
@@ -139,14 +162,18 @@ def push(examination: Examination) -> Forms:
     """Return the push that tips it."""
     force = _amounts(examination).force(examination.limits.push, "down")
     about = "" if force.startswith("less") else "about "
-    return f"A push of {about}{force} tips it.", ""
+    does = "tips it" if examination.posts is None else "is all that its posts may be asked"
+    return f"A push of {about}{force} {does}.", ""
 
 
 def unchecked(examination: Examination) -> Forms:
-    """Return what was not checked, the joints first."""
+    """Return what was not checked, the joints first; and that joints were, where all are."""
     first, *others = _unchecked(examination)
     said = joined((*others, "anything hung on it"), "or")
-    return f"{first}: not checked, nor {said.lower()}.", f"{first}: not checked."
+    joints = [check for check in examination.checks if check.name.startswith("joint: ")]
+    done = bool(joints) and "joints" not in first.casefold()
+    before = "Joints: calculated. " if done and all(check.passes for check in joints) else ""
+    return f"{before}{first}: not checked, nor {said.lower()}.", f"{before}{first}: not checked."
 
 
 def first_unchecked(examination: Examination) -> str:
@@ -159,7 +186,8 @@ def _unchecked(examination: Examination) -> list[str]:
     said = [remark.short for remark in not_checked(examination)]
     found = ["Snow"]
     if any(short.startswith("strength of") for short in said):
-        found.insert(0, "Strength")
+        part = any(check.name.startswith("member: ") for check in examination.checks)
+        found.insert(0, "Strength of some parts" if part else "Strength")
     if any(short.endswith(" fastened") for short in said):
         some = any(check.name.startswith("joint: ") for check in examination.checks)
         found.insert(0, "Some joints" if some else "Joints")
@@ -177,7 +205,10 @@ def use(examination: Examination) -> Forms:
 
 
 def dig(examination: Examination, country: str | None) -> Forms:
-    """Return whom to ask before driving or drilling."""
+    """Return whom to ask before digging, driving or drilling."""
+    if examination.posts is not None:
+        ask = dig_line(country)
+        return (f"{ask[0].upper()}{ask[1:]} days before digging.",)
     if examination.standing.ground.stakes_possible:
         ask = dig_line(country)
         return (f"{ask[0].upper()}{ask[1:]} days before driving stakes.",)
@@ -192,6 +223,16 @@ def rules() -> Forms:
 def sheet() -> Forms:
     """Return where the rest is to be read."""
     return "Read its stability sheet before you set it up.", "See its stability sheet."
+
+
+def _posts(examination: Examination) -> tuple[str, str]:
+    """Return its posts and how deep they stand, without the builder's names, and their verb."""
+    posts, amounts = examination.posts, _amounts(examination)
+    assert posts is not None
+    deep = joined(dict.fromkeys(amounts.length(float(depth)) for depth in sorted(posts.depth)))
+    many = len(posts.part)
+    what = "its post" if many == 1 else f"its {counted(many, 'post')}"
+    return f"{what} set {deep} deep", "does" if many == 1 else "do"
 
 
 def _remedy(examination: Examination, amounts: Amounts, stand: Stand) -> Forms:

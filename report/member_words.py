@@ -17,7 +17,7 @@ PREFIX = "member: "
 MEMORY = "memory"
 
 _NAMED = 6
-_NAMED_BRIEFLY = 3
+_NAMED_BRIEFLY = 2
 _WHY = {
     "no values": "no published strength of its stuff in this size is at hand",
     "no material": "its material is not named",
@@ -27,7 +27,7 @@ _WHY = {
     "held otherwise": "it is held by more than posts or its foot",
 }
 _HOW = {
-    "post": "as a post fixed at its foot",
+    "post": "as a post held fast at its foot, or in the ground",
     "blade": "as a blade bent flat where it joins the hub",
     "board between posts": "as strips between the posts that it touches",
     "board on its foot": "as a board that stands on its lower edge alone",

@@ -2,10 +2,13 @@
 
 from ..checks.examination import Examination
 from ..design.shapes.rotor import Rotor
+from ..loads.given import GivenLoad
 from .amounts import Amounts
+from .how_often_words import how_often
 from .joint_words import uncovered
 from .member_words import strength_unchecked
 from .remark import Remark, joined
+from .seam_words import seams_unchecked
 
 _NAMED = 6
 _NAMED_BRIEFLY = 4
@@ -18,6 +21,8 @@ def not_checked(examination: Examination) -> tuple[Remark, ...]:
         for remark in (
             _joints(examination),
             strength_unchecked(examination),
+            seams_unchecked(examination),
+            _loads_on_joints(examination),
             _hold_downs(examination),
             Remark(
                 "Snow and ice were not counted: they load roofs and decks, and never help here.",
@@ -70,6 +75,17 @@ def _other_joints(names: list[str]) -> Remark | None:
     )
 
 
+def _loads_on_joints(examination: Examination) -> Remark | None:
+    loads = [load.name for load in examination.design.several(GivenLoad)]
+    if not loads or not examination.joints:
+        return None
+    said = joined(f"'{name}'" for name in loads)
+    return Remark(
+        f"Joints are judged by the wind alone: what {said} asks of them was not checked.",
+        f"joints under {said}",
+    )
+
+
 def _hold_downs(examination: Examination) -> Remark | None:
     if examination.posts is not None:
         return Remark(
@@ -109,8 +125,10 @@ def _people(examination: Examination) -> Remark | None:
     )
 
 
-def _how_often(examination: Examination) -> Remark:
+def _how_often(examination: Examination) -> Remark | None:
     site = examination.site
+    if how_often(examination) is not None:
+        return None
     amounts = Amounts(examination.design.units == "metric")
     wind = amounts.gust(site.wind, "near")
     if site.method.startswith("ASCE"):

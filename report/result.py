@@ -9,11 +9,13 @@ from .. import units
 from ..checks.examination import Examination
 from ..checks.judging import Check
 from ..checks.member_check import Member
+from ..checks.seam_demands import CLEAT, Seams
 from ..units import Quantity
 from .assumptions import assumptions
 from .cautions import cautions
 from .check_notes import check_notes
 from .fingerprint import fingerprint
+from .how_often_words import how_often
 from .joint_object import joint_object
 from .not_checked import not_checked
 from .unverified import unverified
@@ -160,6 +162,7 @@ class Result:
             "wind": _wind(found),
             "checks": [_check_object(found, check) for check in found.checks],
             "members": [_member(one) for one in found.members.judged],
+            "seams": [_seams(one) for one in found.seams],
             "free_standing": None
             if found.free is None
             else {check.name: _check_object(found, check) for check in found.free},
@@ -258,8 +261,24 @@ def _member(one: Member) -> dict[str, Any]:
     }
 
 
+def _seams(one: Seams) -> dict[str, Any]:
+    return {
+        "part": one.part,
+        "count": one.count,
+        "shear_N": one.shear,
+        "torque_N_m": one.torque,
+        "level_m": one.level,
+        "flow_N_m": one.flow,
+        "pull_N_m": one.pull,
+        "into": CLEAT,
+        "spacings": [
+            {"fastener": each.fastener, "spacing_m": each.spacing} for each in one.spacings
+        ],
+    }
+
+
 def _limits(examination: Examination) -> dict[str, Any]:
-    found = examination.limits
+    found, often = examination.limits, how_often(examination)
     return {
         "tipping_gust_m_s": found.tipping,
         "sliding_gust_m_s": found.sliding,
@@ -270,6 +289,8 @@ def _limits(examination: Examination) -> dict[str, Any]:
         "act_forecast_gust_m_s": found.act,
         "push_N": found.push,
         "push_height_m": found.push_height,
+        "return_period_years": _finite(often.years) if often else None,
+        "return_period_by": often.method if often else None,
     }
 
 

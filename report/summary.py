@@ -6,6 +6,7 @@ from math import inf
 from ..checks.examination import Examination
 from .amounts import Amounts
 from .cautions import cautions
+from .joint_words import uncovered
 from .lines import WIDTH, Line, listed, wrapped
 from .not_checked import not_checked
 
@@ -90,4 +91,7 @@ def _row(examination: Examination, amounts: Amounts) -> list[Line]:
 
 
 def _unchecked(examination: Examination) -> str:
-    return "joints" if len(examination.design.parts) > 1 else "wood"
+    if examination.joints and not uncovered(examination):
+        return "wood"
+    some = "some joints" if examination.joints else "joints"
+    return some if len(examination.design.parts) > 1 else "wood"

@@ -16,7 +16,7 @@ from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.checks.member_check import Member
 from yardfast.checks.member_strength import adjusted, metal_stress, sheet_bending
-from yardfast.checks.posts import exposed_posts, wind_shares
+from yardfast.checks.posts import wind_shares
 from yardfast.checks.uprights import posts_of
 from yardfast.design.faults import DesignError
 from yardfast.design.model import Part, Place
@@ -27,7 +27,8 @@ from yardfast.design.shapes.member import Member as Stick
 from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.shapes.rotor import Rotor
 from yardfast.design.shapes.weight import Weight
-from yardfast.loads.wind import wind_actions
+from yardfast.loads.actions import wind_actions
+from yardfast.loads.exposed import expose
 from yardfast.materials import lumber, metal, sheets
 
 INCH = 0.0254
@@ -115,7 +116,8 @@ def test_shares_balance_what_the_wind_does(count):
     found = examine(design(BASE, posts, top))
     (group,) = posts_of(found.structure)
     assert len(group.bodies) == count
-    exposed = exposed_posts(group, found.structure, sheltering=False)
+    nothing = [None] * len(found.design.parts)
+    exposed = expose(found.structure, nothing, False, group.goes)
     ones = np.ones(len(exposed.kinds))
     actions = wind_actions(
         exposed,
@@ -415,3 +417,19 @@ def test_a_grade_is_read_and_another_word_refused_with_those_that_are_known():
     (fault,) = caught.value.faults
     assert (fault.part, fault.key, fault.line) == ("post", "grade", 14)
     assert "'No. 2'" in fault.expected
+
+
+def test_a_post_in_the_ground_is_held_a_third_of_its_depth_down_or_at_the_surface():
+    inside = replace(post(2.1), place=Place(), embed=0.6, material="redwood")
+    for part, foot in (
+        (inside, -0.2),
+        (replace(inside, constrained=True), 0.0),
+        (replace(inside, encased=0.3), 0.0),
+    ):
+        found = examine(design(part, ground="firm lawn"))
+        (group,) = posts_of(found.structure)
+        assert group.foot == pytest.approx(foot)
+        assert group.foot + group.length == pytest.approx(1.5)
+        one = found.members.judged[0]
+        whole = found.wind.force.max() * (0.75 - foot)
+        assert 0.8 * whole <= one.check.demand <= whole * (1.0 + 1e-6)

@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from yardfast.checks.examination import examine
 from yardfast.checks.overturning import overturning_moment
-from yardfast.loads.wind import wind_actions
+from yardfast.loads.actions import wind_actions
 
 quickly = settings(max_examples=12, deadline=None)
 

@@ -140,7 +140,7 @@ def shell(key: str, value: str) -> str:
         (f"{BALL}\nacros='3 in'", "acros", "acros", "a key of a ball", "'across'?"),
         (f"{BALL}\nsides=8", "sides", "sides", "a key of a ball", "a ball has none"),
         (f"{BALL}\nembed='1 ft'", "embed", "1 ft", "a post, a board or a body", ""),
-        (f"{SHELL}\nfill='gravel'", "fill", "fill", "by now", "not understood yet"),
+        (f"{SHELL}\nfill='grvel'", "fill", "grvel", "one of 'sand'", "'gravel'"),
         (f"{BALL}\nsurface='shiny'", "surface", "shiny", "'smooth', 'rough'", ""),
         (f"{SHELL}\nsurface='rough'", "surface", "rough", "round ones", "sides = 0"),
         (f"{BALL}\ncontact='glass'", "contact", "glass", "'wood', 'steel'", ""),
@@ -333,3 +333,12 @@ def test_all_faults_come_at_once_in_the_order_of_the_file() -> None:
         (35, "acros"),
         (41, "shape"),
     ]
+
+
+@pytest.mark.parametrize("key", ["height", "sides", "material", "name"])
+def test_a_number_too_long_for_any_machine_is_a_fault_as_others_are(key: str) -> None:
+    long = f"{key} = {'9' * 400}"
+    lines = [line for line in HARBOUR_LIGHT.split("\n") if not line.startswith(f"{key} ")]
+    at = next(i for i, line in enumerate(lines) if line.startswith("[[part]]"))
+    text = "\n".join([*lines[: at + 1], long, *lines[at + 1 :]])
+    assert key in {fault.key for fault in faults(text)}

@@ -6,7 +6,8 @@ import shapely
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from yardfast.design.nesting import Blank, nest, saw_gap
+from yardfast.design.blanks import Blank, saw_gap
+from yardfast.design.nesting import nest
 
 WIDTH, LENGTH = 1.22, 2.44
 KERF = 0.003
@@ -30,7 +31,7 @@ def polygons(sheet):
     return [shapely.Polygon(one.corners()) for one in sheet]
 
 
-@settings(max_examples=80, deadline=None)
+@settings(max_examples=120, deadline=None)
 @given(blanks())
 def test_pieces_lie_apart_by_the_saw_and_within_the_sheet(pieces):
     layout = nest(pieces, WIDTH, LENGTH)
@@ -85,6 +86,18 @@ def test_a_row_turned_to_lie_along_the_edge_holds_one_more():
     assert len(layout.sheets) == 1
     slope = np.arctan2((0.18938 - 0.10521) / 2, 1.2249)
     assert {round(abs(one.off_grain), 9) for one in layout.sheets[0]} == {round(slope, 9)}
+
+
+def test_what_lies_behind_a_turned_row_keeps_the_wider_of_their_gaps():
+    taper = [Blank(0, 0.375, 0.75, 1.5, KERF)] * 2
+    plain = [Blank(1, 1.0, 1.0, 1.0, KERF), Blank(2, 1.0, 1.0, 0.5, 0.0042)]
+    layout = nest([*taper, *plain], WIDTH, LENGTH)
+    for sheet in layout.sheets:
+        for k, one in enumerate(sheet):
+            for other in sheet[:k]:
+                gap = max(one.blank.gap, other.blank.gap)
+                apart = shapely.Polygon(one.corners()).distance(shapely.Polygon(other.corners()))
+                assert apart >= gap - ROUNDING
 
 
 def test_rectangles_that_tile_the_sheet_waste_only_the_saw():

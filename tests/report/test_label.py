@@ -2,6 +2,7 @@
 
 import re
 from dataclasses import replace
+from pathlib import Path
 
 import pytest
 from hypothesis import assume, example, given, settings
@@ -20,6 +21,7 @@ from verdict_designs import (
     SLIDES_DOWN,
     SOLID_AS_ROCK,
     STANDS,
+    design_text,
 )
 
 from yardfast.checks.examination import examine
@@ -32,6 +34,7 @@ from yardfast.report.result import Result
 from yardfast.report.seller_words import TESTED, overstated
 from yardfast.report.shop import Shop
 
+EXAMPLES = Path(__file__).parents[2] / "examples"
 NEVER = re.compile(
     r"safe|(storm|wind)[\s-]?proof|wind[\s-]?rated|certifi|engineered|approved|meets? (the )?code"
     r"|guarant|maintenance[\s-]?free|(?<!not )\btested\b|\bok\b|(?<!\w)passes\b",
@@ -204,6 +207,30 @@ def test_a_harmless_word_is_none_of_them(harmless):
     assert overstated(harmless) is None
 
 
+RECORD = (
+    "\n[[record]]\nkind = '{kind}'\nvalue = '{value}'\ndate = 2026-05-03\nby = 'A. Miller'\n{more}"
+)
+
+
+def test_a_dated_test_is_named_and_earns_its_word():
+    tested = HARBOUR_LIGHT.replace("'Harbour light'", "'Tested light'") + RECORD.format(
+        kind="scale test", value="7 lbf", more="height = '48 in'\n"
+    )
+    for text in texts(found(tested)):
+        assert "Calculated; scale test on " in text
+        assert "2026" in text
+        assert "not tested" not in text
+    weighed = HARBOUR_LIGHT + RECORD.format(kind="weight", value="41 lb", more="")
+    assert all("Calculated, not tested" in text for text in texts(found(weighed)))
+
+
+def test_joints_that_were_all_calculated_are_said_to_be():
+    example = (EXAMPLES / "heron.toml").read_text(encoding="utf-8")
+    heron = examine(read_text(example, str(EXAMPLES / "heron.toml")))
+    assert any(check.name.startswith("joint: ") for check in heron.checks)
+    assert "Joints: calculated." in texts(heron)[1]
+
+
 def test_unseen_marks_hide_no_word():
     assert overstated("S\N{SOFT HYPHEN}afe light") is not None
     assert overstated("guar\N{ZERO WIDTH SPACE}anteed") is not None
@@ -285,6 +312,20 @@ def test_the_designs_own_maker_and_country_win_over_the_shops():
     assert "Made by Ann." in long
     assert "Bob" not in long
     assert "one-call line" in long
+
+
+def test_posts_in_the_ground_are_named_with_their_depth_and_no_stake_is_driven():
+    post = (
+        "[[part]]\nname = 'safe post'\nshape = 'solid'\nsides = 4\nbottom = '3 1/2 in'\n"
+        "top = '3 1/2 in'\nheight = '6 ft'\nembed = '{deep}'\nmaterial = 'western redcedar'\n"
+    )
+    deep = texts(found(design_text(post.format(deep="30 in"), wind="46 mph")))[1]
+    assert "keep clear of it when gusts over" in deep.lower()
+    assert "With its post set 2 ft 6 in deep, it was worked out for" in deep
+    assert "days before digging" in deep
+    assert not re.search("safe|stake|untied", deep, re.IGNORECASE)
+    shallow = texts(found(design_text(post.format(deep="8 in"), wind="90 mph")))[1]
+    assert "Its post set 8 in deep does not hold it in" in shallow
 
 
 def test_the_gusts_of_three_surroundings_agree_with_a_design_that_stands_there():

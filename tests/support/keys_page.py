@@ -24,6 +24,7 @@ TABLES = {
     "anchor": "Stakes, screws, bolts or buried weights that hold the foot to the ground.",
     "ballast": "Weight laid on the piece, or inside it.",
     "guy": "Ropes or cables from the piece down to anchors round it.",
+    "joint": "How one part is fastened to another: judged by the nail or screw that is used most.",
 }
 NAMES_OF = {
     ("part", "material"): "a name of `yardfast materials`",
@@ -105,6 +106,30 @@ SAYS = {
         "end": "the knot or end; the usual one of its kind if not given",
         "pull_test": "the straight pull that one anchor withstood here, in the wet season",
     },
+    "joint": {
+        "name": "what it is called",
+        "of": "the part that is fastened",
+        "to": "the part that it is fastened to, which carries it",
+        "fastener": "by its trade name; `yardfast fasteners` lists them",
+        "count": "how many at each place where a copy of one touches a copy of the other",
+        "where": "round a ring, in two rows, or as many on each side; evenly if not given",
+        "ring": "round a circle of this diameter",
+        "start": "plan angle of the first on the ring, from the right, counter-clockwise",
+        "length": "of the rectangle that two rows fill, with `width`",
+        "width": "of that rectangle, from row to row",
+        "points": "where each stands: right and away; on an upright face along it and up",
+        "through": "what each goes through, if not the part's own; of `blocks`, how thick they are",
+        "head_in": "the one of the two parts that has the heads; the thinner if not given",
+        "into": "what the points go into; as the part lies if not given",
+        "predrilled": "whether lead holes are drilled",
+        "toe_nailed": "whether nails slant in from the side",
+        "blocks": "the wood of blocks or cleats inside, to which both parts are fastened",
+        "washer": "its diameter, under the head; of bolts at both ends",
+        "steel_plate": "its thickness, under the head",
+        "made_wet": "whether the wood is wet when fastened; the worse of both if not given",
+        "stays_dry": "whether it stays under a roof and dry",
+        "glue": "whether it is glued too: shown, never counted",
+    },
     "part": {
         "name": "what it is called; each part has its own",
         "shape": "one of those below",
@@ -125,6 +150,7 @@ SAYS = {
         "mirror": "reflected copies: left and right (`x`), front and back (`y`)",
         "loose": "it only stands there by its weight, and is judged by itself as well",
         "hangs_at": "it swings from a hook at this height",
+        "grade": "of its lumber, as stamped; the lowest commonly sold if not given",
     },
 }
 SHAPE_SAYS = {

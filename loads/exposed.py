@@ -1,7 +1,8 @@
-"""Wind on a structure: what each body takes per unit of pressure, and the actions of a gust."""
+"""What a structure offers the wind: coefficient times area of each body, and where it acts."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 from numpy.typing import NDArray
@@ -30,6 +31,7 @@ class Exposed:
     ``arm`` (bodies, D) its turning arm about the origin in m (counter-clockwise), ``up`` its
     height in m. ``case`` (bodies, S) multiplies the force in each sign case and ``shift``
     (bodies, S, D) turns it about the board's middle, in m; ``rise`` (bodies,) lifts it.
+    ``outline`` (bodies, D) are the outlines, of ``solidity`` (bodies, D).
     ``area`` (bodies, D) is the visible area in m2 itself, and ``pressure_height`` (bodies,) the
     height at which each body's pressure is taken. ``coefficient`` (bodies, D) is the greater of
     each body's own force coefficients.
@@ -49,45 +51,21 @@ class Exposed:
     case: Array
     shift: Array
     suction: Uplift
-    silhouette: Faces
+    outline: Polygons
+    solidity: Array
     breadth: Array
     pressure_height: Array
     coefficient: Array
     height: float
     area: Array
 
+    @cached_property
+    def silhouette(self) -> Faces:
+        """Return area and centroid (D,) of the whole outline, overlap counted once."""
+        return silhouette(self.outline, self.solidity)
+
 
 @dataclass(frozen=True, eq=False)
-class Actions:
-    """Forces of wind on the whole structure, any leading shape then (D, C): directions, cases.
-
-    ``force`` (…, 2) in N and ``tilting`` (…, 2), the sum of force times height in N m; ``twist``
-    about the origin in N m counter-clockwise; ``uplift`` in N and its first moments ``lifting``
-    (…, 2) in N m. ``names`` (C,) tells the cases and ``azimuths`` (D,) in degrees the directions.
-    """
-
-    azimuths: Array
-    force: Array
-    tilting: Array
-    twist: Array
-    uplift: Array
-    lifting: Array
-    names: tuple[str, ...]
-
-    def times(self, factor: float) -> "Actions":
-        """Return all actions multiplied by a factor."""
-        return Actions(
-            self.azimuths,
-            self.force * factor,
-            self.tilting * factor,
-            self.twist * factor,
-            self.uplift * factor,
-            self.lifting * factor,
-            self.names,
-        )
-
-
-@dataclass(frozen=True)
 class Bare:
     """What the wind would find of each body alone: outlines, coefficients and suction.
 
@@ -163,77 +141,13 @@ def expose(
         case=case,
         shift=shift,
         suction=suction,
-        silhouette=silhouette(outline, solidity),
+        outline=outline,
+        solidity=solidity,
         breadth=breadth(outline),
         pressure_height=_pressure_heights(bodies, coefficients, visible),
         coefficient=rank,
         height=structure.height,
         area=visible.area,
-    )
-
-
-def wind_actions(
-    exposed: Exposed,
-    pressure: Array,
-    *,
-    ratio: Array,
-    directionality: Array,
-    gust: Array,
-    above: NDArray[np.bool_] | None = None,
-) -> Actions:
-    """Return the actions (…, D, C) of velocity pressures (…) in Pa at the structure's top.
-
-    ``ratio`` (bodies,) is the pressure at each body over that at the top, ``directionality``
-    (bodies,) its Kd and ``gust`` (D,) the gust effect factor. ``above`` (…, bodies) tells which
-    round sections are beyond their limit; by default D sqrt(q) decides (ASCE/SEI 7 Fig. 29.4-1).
-    The cases are those of signs, each without and with suction.
-    """
-    at_body = pressure[..., None] * ratio
-    if above is None:
-        above = at_body > exposed.limit
-    product = np.where(above[..., None], exposed.above, exposed.below)
-    size = at_body[..., None] * directionality[:, None] * gust * product
-    lifted = exposed.up[:, None, :] + exposed.rise[:, None, None]
-    vector = np.einsum("...bd,bdi->...bdi", size, exposed.along)
-    force = np.einsum("...bdi,bs->...dsi", vector, exposed.case)
-    tilting = np.einsum("...bdi,bsd,bs->...dsi", vector, lifted + 0.0 * exposed.shift, exposed.case)
-    turning = exposed.arm[:, None, :] + exposed.shift
-    twist = np.einsum("...bd,bsd,bs->...ds", size, turning, exposed.case)
-    on_lids = at_body * 0.0 + pressure[..., None] * directionality
-    suction = np.einsum("...b,bd->...d", on_lids, exposed.suction.area) * gust
-    lifting = np.einsum("...b,bdi->...di", on_lids, exposed.suction.moment) * gust[:, None]
-    return _with_and_without(
-        exposed.azimuths, force, tilting, twist, suction, lifting, exposed.cases
-    )
-
-
-def minimum_actions(exposed: Exposed, pressure: float) -> Actions:
-    """Return the actions (D, 1) of a pressure in Pa on the whole silhouette at its centroid."""
-    face = exposed.silhouette
-    size = pressure * face.area
-    force = (size[:, None] * exposed.wind)[:, None, :]
-    none = np.zeros((len(size), 1))
-    return Actions(
-        exposed.azimuths,
-        force,
-        force * face.up[:, None, None],
-        -(size * face.side)[:, None],
-        none,
-        np.zeros((len(size), 1, 2)),
-        ("minimum",),
-    )
-
-
-def joined(first: Actions, second: Actions) -> Actions:
-    """Return the cases of both, those of ``second`` after those of ``first``."""
-    return Actions(
-        first.azimuths,
-        np.concatenate([first.force, second.force], axis=-2),
-        np.concatenate([first.tilting, second.tilting], axis=-2),
-        np.concatenate([first.twist, second.twist], axis=-1),
-        np.concatenate([first.uplift, second.uplift], axis=-1),
-        np.concatenate([first.lifting, second.lifting], axis=-2),
-        first.names + second.names,
     )
 
 
@@ -342,31 +256,4 @@ def _pressure_heights(
             else float(up.max())
             for body, c, up in zip(bodies, coefficients, visible.up, strict=True)
         ]
-    )
-
-
-def _with_and_without(
-    azimuths: Array,
-    force: Array,
-    tilting: Array,
-    twist: Array,
-    suction: Array,
-    lifting: Array,
-    cases: tuple[str, ...],
-) -> Actions:
-    """Return the sign cases without suction, then with it; without only where there is none."""
-    count = len(cases)
-    none = np.zeros(twist.shape)
-    if not suction.any():
-        return Actions(azimuths, force, tilting, twist, none, np.zeros(force.shape), cases)
-    up = np.repeat(suction[..., None], count, axis=-1)
-    moment = np.repeat(lifting[..., None, :], count, axis=-2)
-    return Actions(
-        azimuths,
-        np.concatenate([force, force], axis=-2),
-        np.concatenate([tilting, tilting], axis=-2),
-        np.concatenate([twist, twist], axis=-1),
-        np.concatenate([none, up], axis=-1),
-        np.concatenate([np.zeros(moment.shape), moment], axis=-2),
-        cases + tuple(f"{name}, suction" for name in cases),
     )

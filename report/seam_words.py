@@ -1,0 +1,59 @@
+"""The seams of many-sided bodies in words: what runs along them, and how to fasten them."""
+
+from math import floor
+
+from ..checks.examination import Examination
+from ..checks.seam_demands import CLEAT, Seams, Spacing
+from .amounts import FOOT, INCH, POUND_FORCE, Amounts
+from .lines import Line, wrapped
+from .remark import Remark, joined
+
+MOST_APART = 12 * INCH
+"""Further apart nobody sets fasteners in a seam, however little it carries: judgement."""
+
+
+def seam_lines(examination: Examination, amounts: Amounts) -> list[Line]:
+    """Return a paragraph for each many-sided body: shear along a seam, pull across, spacing."""
+    found: list[Line] = []
+    for one in examination.seams:
+        found += wrapped(_said(one, amounts), "  ", "    ")
+    return found
+
+
+def seams_unchecked(examination: Examination) -> Remark | None:
+    """Return that seams are worked out and not judged, where there are any."""
+    names = [one.part for one in examination.seams]
+    if not names:
+        return None
+    return Remark(
+        f"The seams of {joined(names)} were not judged, since how its panels are joined is not "
+        "said: what they carry is among the figures for engineers.",
+        "seams",
+    )
+
+
+def _said(one: Seams, amounts: Amounts) -> str:
+    held = [_spaced(each, amounts) for each in one.spacings if each.spacing is not None]
+    how = (
+        f"through the panel into a {CLEAT} cleat inside the corner, out of doors: "
+        f"{joined(held, 'or')}; into a panel's edge nothing counts"
+        if held
+        else "no published value for what it is made of: no spacing"
+    )
+    return (
+        f"seams: {one.part}, each of {one.count}: shear along it V Q/(2 I) + T/(2 A) "
+        f"{_per_length(one.flow, amounts)}, a panel pulls at it with "
+        f"{_per_length(one.pull, amounts)}; {how}."
+    )
+
+
+def _per_length(value: float, amounts: Amounts) -> str:
+    metric = f"{value:,.0f} N/m"
+    return metric if amounts.metric else f"{metric} ({value / POUND_FORCE * FOOT:,.1f} lb/ft)"
+
+
+def _spaced(one: Spacing, amounts: Amounts) -> str:
+    """Return a spacing down to 1/2 in or 10 mm, and no more than people set."""
+    apart = min(one.spacing or 0.0, MOST_APART)
+    step = 0.01 if amounts.metric else 0.5 * INCH
+    return f"{one.fastener} every {amounts.length(floor(apart / step + 1.0e-9) * step)}"

@@ -1,0 +1,122 @@
+"""What a person and a program read of joints."""
+
+import json
+
+import pytest
+from joint_designs import POST, TOWER, joint
+
+from yardfast.cli import main
+from yardfast.report.joint_words import plural
+
+NAILS = joint("block", "plank", "8d common nail", 2)
+
+
+@pytest.fixture
+def run(tmp_path, capsys):
+    def run(text, *arguments):
+        file = tmp_path / "piece.toml"
+        file.write_text(text, encoding="utf-8")
+        status = main([arguments[0], str(file), *arguments[1:]])
+        return status, capsys.readouterr().out
+
+    return run
+
+
+def test_a_joint_that_fails_comes_with_what_would_hold(run):
+    status, out = run(POST + NAILS, "check")
+    assert status == 1
+    assert "Fasten these better, or they come apart" in out
+    assert "use 8d common nails, 4 of them" in out
+    assert "#6 wood screws 1 3/4 in, 2 of them" in " ".join(out.split())
+    assert all(len(line) <= 80 for line in out.splitlines())
+
+
+def test_the_table_has_a_line_for_each_joint(run):
+    _, out = run(POST + NAILS, "check")
+    (line,) = [line for line in out.splitlines() if line.startswith("  joint ")]
+    assert "block to plank" in line
+    assert line.endswith("no")
+
+
+def test_blocks_are_named_where_an_edge_holds_nothing(run):
+    status, out = run(TOWER + joint(), "check")
+    assert status == 1
+    assert "set blocks or cleats inside" in " ".join(out.split())
+
+
+def test_an_engineer_reads_mode_factors_and_both_bases(run):
+    _, out = run(POST + NAILS, "check", "--engineer")
+    plain = " ".join(out.split())
+    assert "mode IIIs" in plain
+    assert "(Wood Handbook), over a factor of 5" in plain
+    assert "judged by NDS" in plain
+
+
+def test_a_program_reads_the_same(run):
+    _, out = run(POST + NAILS, "check", "--format", "json")
+    found = json.loads(out)
+    (one,) = found["joints"]
+    check = next(each for each in found["checks"] if each["name"] == "joint: block to plank")
+    assert one["fastener"] == "8d common nail"
+    assert one["tension_N"] ** 2 + one["shear_N"] ** 2 == pytest.approx(check["demand"] ** 2)
+    assert one["withdrawal_N"] < one["mean_withdrawal_N"]
+    # an average ultimate over five is more than what NDS leaves of a nail that gets wet
+    assert not check["passes"]
+
+
+def test_sizing_tells_every_joint(run):
+    status, out = run(POST + NAILS, "size")
+    assert status == 0
+    assert "\nJoints\n" in out
+    assert "use 8d common nails, 4 of them" in out
+
+
+def test_sizing_as_json_keeps_joints_apart_from_remedies(run):
+    _, out = run(POST + NAILS, "size", "--format", "json")
+    found = json.loads(out)
+    assert {remedy["kind"] for remedy in found["remedies"]} <= {
+        "base width",
+        "ballast",
+        "anchors",
+        "guys",
+        "height",
+        "wind",
+    }
+    (one,) = found["joints"]
+    assert [remedy["kind"] for remedy in one["remedies"]] == ["more", "larger", "screws"]
+    assert all(remedy["utilization"] <= 1.0 for remedy in one["remedies"])
+    assert one["remedies"][0]["next_smaller_passes"] is False
+
+
+def test_a_joint_that_holds_says_how_far_it_is_used(run):
+    _, out = run(POST + joint("block", "plank", "#10 wood screw 3 in", 4), "size")
+    assert "block to plank: holds, at" in out
+
+
+def test_several_pieces_say_whether_their_joints_were_checked(tmp_path, capsys):
+    texts = {"bare": POST, "nailed": POST + joint("block", "plank", "#10 wood screw 3 in", 4)}
+    files = []
+    for name, text in texts.items():
+        files.append(tmp_path / f"{name}.toml")
+        files[-1].write_text(text.replace("A block", name), encoding="utf-8")
+    main(["check", *map(str, files)])
+    rows = {
+        line.split()[0]: line.split()[-1]
+        for line in capsys.readouterr().out.splitlines()[2:5]
+        if line
+    }
+    assert rows["bare"] == "joints"
+    assert rows["nailed"] == "wood"
+
+
+@pytest.mark.parametrize(
+    ("one", "several"),
+    [
+        ("8d common nail", "8d common nails"),
+        ("#10 wood screw 3 in", "#10 wood screws 3 in"),
+        ("1/4 lag screw 5 in", "1/4 lag screws 5 in"),
+        ("16d sinker", "16d sinker"),
+    ],
+)
+def test_a_fastener_named_in_the_plural(one, several):
+    assert plural(one) == several
