@@ -24,6 +24,7 @@ TABLES = {
     "anchor": "Stakes, screws, bolts or buried weights that hold the foot to the ground.",
     "ballast": "Weight laid on the piece, or inside it.",
     "guy": "Ropes or cables from the piece down to anchors round it.",
+    "record": "What was weighed or tested, as it was read: it changes no result.",
     "joint": "How one part is fastened to another: judged by the nail or screw that is used most.",
 }
 NAMES_OF = {
@@ -41,6 +42,10 @@ SAYS = {
         "turn": "turns the finished piece on its site, counter-clockwise from above, last of all",
         "weighed": "what a scale reads for the whole piece: all parts by material follow it",
         "maker": "who built it",
+        "contact": "how a buyer reaches them",
+        "serial": "of this one piece",
+        "date": "when it was made or worked out",
+        "revision": "of the design",
         "format": "of this file; 1 so far",
     },
     "site": {
@@ -57,6 +62,8 @@ SAYS = {
         "basis": "which factors: `service` with `safety`, or those of allowable stress or strength",
         "safety": "how much to spare with `service`; 1.5 if not given",
         "people": "who may push or climb: a push by children or the public is then a check",
+        "gust_record": "the file of this place's yearly or daily peak gusts, one to a line",
+        "gusts_recorded": "how often the record has a peak; yearly if not given",
         "hurricane": "whether the site lies in a hurricane region",
         "country": "whose numbers for help and rules are named",
         "gusts": "local forecast gusts by return period, two or more: tells how often one comes",
@@ -106,6 +113,13 @@ SAYS = {
         "end": "the knot or end; the usual one of its kind if not given",
         "pull_test": "the straight pull that one anchor withstood here, in the wet season",
     },
+    "record": {
+        "kind": "what was measured",
+        "value": "what was read",
+        "date": "when",
+        "by": "who read it",
+        "height": "how high the scale was hooked, of a tipping test",
+    },
     "joint": {
         "name": "what it is called",
         "of": "the part that is fastened",
@@ -131,6 +145,12 @@ SAYS = {
         "glue": "whether it is glued too: shown, never counted",
     },
     "part": {
+        "embed": "how deep it stands in the ground; it then carries the piece",
+        "encased": "how wide the concrete round it is, in the ground",
+        "constrained": "whether paving or a rigid floor holds it at the surface",
+        "may_move": "whether it may lean half an inch there: the earth is asked for twice as much",
+        "fill": "what lies in a hollow body with a floor",
+        "fill_depth": "how high it lies; to the top if not given",
         "name": "what it is called; each part has its own",
         "shape": "one of those below",
         "material": "what it is made of: gives weight and friction",
