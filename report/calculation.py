@@ -81,6 +81,13 @@ def calculation_object(examination: Examination, paper: str) -> dict[str, Any]:
 
 def sections(examination: Examination) -> list[dict[str, Any]]:
     """Return the steps in the order in which one follows from another."""
+    if examination.posts is not None:
+        return [
+            steps.weight(examination),
+            steps.pressure(examination),
+            *holding.posts(examination),
+            steps.gusts(examination),
+        ]
     return [
         steps.weight(examination),
         steps.pressure(examination),

@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from ..checks.examination import Examination
+from ..checks.examination import EMBED, Examination
 from ..checks.judging import Check
 from ..units import factor
 from .calculation_text import figures, said, section, step
@@ -64,6 +64,34 @@ def guys(examination: Examination) -> list[dict[str, Any]]:
     return [
         section("Guys", *(_with_them(examination) if not examination.held.anchors else []), *items)
     ]
+
+
+def posts(examination: Examination) -> list[dict[str, Any]]:
+    """Return what each post in the ground is asked for and what its depth holds."""
+    found = examination.posts
+    if found is None:
+        return []
+    items: list[dict[str, Any]] = []
+    for n, part in enumerate(found.part):
+        name = examination.design.parts[part].name
+        if part in found.part[:n]:
+            continue
+        held = "held at the surface" if found.constrained[n] else "free"
+        items.append(
+            said(
+                f"{name}: {figures(float(found.depth[n]))} m deep, "
+                f"{figures(float(found.width[n]))} m wide, {held}; the ground is allowed "
+                f"{figures(float(found.bearing[n]))} Pa for each m of depth, sideways."
+            )
+        )
+        check = _check(examination, f"{EMBED}{name}")
+        if check is not None and check.capacity > 0.0:
+            met = "met" if check.passes else "not met"
+            values = {"demand": check.demand, "capacity": check.capacity}
+            values["ratio"] = check.demand / check.capacity
+            words = f"Its level force in N: {check.remark}"
+            items.append(step("ratio", words, values, check.source, met=met))
+    return [section("Posts in the ground", *items)]
 
 
 def _with_them(examination: Examination) -> list[dict[str, Any]]:

@@ -262,7 +262,7 @@ def bearing(examination: Examination) -> dict[str, Any]:
 def gusts(examination: Examination) -> dict[str, Any]:
     """Return the gusts at which it starts to tip and slide, and the one to act at."""
     limits = examination.limits
-    found = tipping_at(examination)
+    found = tipping_at(examination) if examination.posts is None else None
     tips = None
     if found is not None and limits.tipping is not None and limits.loose_tips is None:
         hold, one, q = found

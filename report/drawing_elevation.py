@@ -12,7 +12,7 @@ from .amounts import Amounts
 from .drawing_scale import Placed, Scale
 from .governing import Governing, governing
 from .paper import BOLD, FINE, LETTERS, PLAIN, THIN, Paper, points, stands, wide
-from .seen import Seen, from_side
+from .seen import Seen, from_side, in_the_ground
 
 _ABOVE, _GAP = 3.0, 2.5
 _HATCH = 2.2
@@ -43,8 +43,13 @@ class Elevation:
 
     @property
     def size(self) -> tuple[float, float]:
-        """Return how wide and high the piece itself is, in m."""
-        return self.reach[1] - self.reach[0], self.examination.structure.height
+        """Return how wide and high the piece itself is, with what stands in the ground, in m."""
+        return self.reach[1] - self.reach[0], self.examination.structure.height + self.depth
+
+    @cached_property
+    def depth(self) -> float:
+        """Return how deep it stands in the ground, in m."""
+        return max(-min(body.bottom for body in self.examination.structure.bodies), 0.0)
 
     def paper(self, scale: Scale, arm: bool = True) -> Paper:
         """Return the elevation to a scale; ``arm`` with the balance point's way to the edge."""
@@ -58,11 +63,15 @@ class Elevation:
         start = beside + 2.0 + blown + _GAP
         columns = self._columns(scale)
         below = (19.0 if arm else 12.0) + 1.0
+        if g.planted:
+            below = self.depth * mm + 3.0
         above = max(_ABOVE, 2.6 * LETTERS - (height - g.force_height) * mm)
         paper = Paper(start + (right - left) * mm + columns[-1] + 2.0, above + height * mm + below)
 
         ground = above + height * mm
         placed = Placed(mm, start - left * mm, ground)
+        for area in in_the_ground(self.examination.structure.bodies, g.toward):
+            paper.region(placed.area(area), "none", THIN, "1.6 1.0")
         draw_seen(paper, placed, self.seen)
         end = start + (right - left) * mm
         self._ground(paper, ground, start - _GAP, end + _GAP)
@@ -130,6 +139,8 @@ class Elevation:
     def _heights(self, paper: Paper, placed: Placed, right: float, columns: list[float]) -> None:
         g, ground = self.governing, placed.y
         balance, _ = placed.at(float(g.toward @ g.balance[:2]), 0.0)
+        if g.planted:
+            self._depth(paper, placed, right + columns[-2])
         areas = [one.area for one in self.seen if not one.area.is_empty]
         top = max(areas, key=lambda area: float(plane.bounds_of(area)[3]))
         summit, _ = placed.at(float(plane.coordinates(top)[:, 0].mean()), 0.0)
@@ -141,8 +152,17 @@ class Elevation:
             side = -1 if stands(words, ground - y) else 1
             paper.upright_size((right + x, ground), y, words, side)
 
+    def _depth(self, paper: Paper, placed: Placed, x: float) -> None:
+        words = self.amounts.length(self.depth)
+        low = placed.y + self.depth * placed.mm
+        paper.line((x - 4.0, low), (x + 1.0, low), FINE)
+        side = -1 if stands(words, low - placed.y) else 1
+        paper.upright_size((x, low), placed.y, words, side)
+
     def _widths(self, paper: Paper, placed: Placed, arm: bool) -> None:
         g, ground = self.governing, placed.y
+        if g.planted:
+            return
         along = self.examination.structure.footprint @ g.toward
         left, right, tips, balance = (
             placed.at(value, 0.0)[0]

@@ -63,7 +63,7 @@ class Plan:
     def suggested(self) -> Array:
         """Return where anchors are proposed (n, 2) in m; none where the design has its own."""
         found = self.examination
-        if found.held:
+        if found.held or found.posts is not None:
             return np.empty((0, 2))
         if stand_of(found) is Stand.ANCHOR and found.anchors is not None:
             return self._own(found.anchors.held.anchors[-1].points)
@@ -147,7 +147,9 @@ class Plan:
             found.append(("suggested", "suggested anchors"))
         if self.guys:
             found.append(("guy", "guys, to the ground"))
-        over = over_what(self.examination, self.examination.overturning.toward_deg or 0.0)
+        if self.governing.planted:
+            return [*found, ("balance", "balance point")]
+        over = over_what(self.examination, self.governing.check.toward_deg or 0.0)
         alike = over.startswith("any")
         return [*found, ("edge", f"tips over {over}" if alike else f"tips first over {over}")]
 
@@ -180,6 +182,9 @@ class Plan:
     def _foot(self, paper: Paper, placed: Placed) -> None:
         ring = points(np.array([placed.spot(corner) for corner in self.foot]))
         paper.polyline([*ring, ring[0]], PLAIN, "2.4 0.8")
+        paper.balance(placed.spot(self._own(self.governing.balance[:2])))
+        if self.governing.planted:
+            return
         toward = self._own(self.governing.toward)
         reach = self.foot @ toward
         along = np.array([-toward[1], toward[0]])
@@ -188,7 +193,6 @@ class Plan:
             on_edge = np.array([-0.25, 0.25]) * np.ptp(self.foot @ along) + on_edge.mean()
         ends = [reach.max() * toward + side * along for side in (on_edge.min(), on_edge.max())]
         paper.line(placed.spot(ends[0]), placed.spot(ends[1]), 2.0 * BOLD)
-        paper.balance(placed.spot(self._own(self.governing.balance[:2])))
 
     def _holders(self, paper: Paper, placed: Placed) -> None:
         every = np.vstack([self.anchors, self.suggested])
@@ -239,6 +243,8 @@ def _mark(paper: Paper, spot: tuple[float, float], mark: str, dot: float) -> Non
             paper.circle(spot, dot, "black", 0.0)
         case "suggested":
             paper.circle(spot, dot, "white", BOLD)
+        case "balance":
+            paper.balance(spot, dot)
         case "guy":
             paper.line((x - 2.0, y), (x + 2.0, y), THIN)
         case _:

@@ -62,8 +62,10 @@ def polar(examination: Examination, width: float) -> Paper:
         x, y = at(rim, azimuth)
         shift = 0.5 + 0.8 * LETTERS if azimuth < pi else -0.7
         paper.text((x + shift, y), words, "middle", upward=True)
-    told = f"tips from {amounts.gust(float(gusts.min()))}"
+    planted = examination.posts is not None
+    told = f"{'least' if planted else 'tips from'} {amounts.gust(float(gusts.min()))}"
     told += f"; dashed: {asked:.0f}, asked" if asked < rim else ""
     paper.text((0.5 * width, paper.height - 1.0), told, "middle", bold=True)
-    paper.text((0.5 * width, LETTERS - 0.6), "Gust that tips it, by side", "middle")
+    title = "Gust that its posts take, by side" if planted else "Gust that tips it, by side"
+    paper.text((0.5 * width, LETTERS - 0.6), title, "middle")
     return paper

@@ -4,7 +4,8 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from ..checks.examination import Examination
+from ..checks.examination import EMBED, Examination
+from ..checks.judging import Check
 from ..design.shapes.shape import Array
 
 
@@ -12,12 +13,16 @@ from ..design.shapes.shape import Array
 class Governing:
     """The wind and weight that tip it first, untied, on the site's axes; SI units.
 
+    ``check`` is the check that they decide: tipping, or how far posts in the ground are used, where
+    it is ``planted`` and no line of turning is drawn.
     ``toward`` (2,) is the level unit vector in which it turns over, ``line`` the index of the line
     and ``pivot`` its place along ``toward`` with only the typical weight on it. ``wind`` (2,) is
     the way the wind blows, ``direction`` its index among the wind's azimuths; ``force`` and
     ``force_height`` are those of the design's wind there. ``weight`` is typical, at ``balance``.
     """
 
+    check: Check
+    planted: bool
     toward: Array
     line: int
     pivot: float
@@ -40,10 +45,14 @@ class Governing:
 
 
 def governing(examination: Examination) -> Governing:
-    """Return what decides the check against tipping of the piece without anchors."""
-    check, standing, wind = examination.overturning, examination.standing, examination.wind
+    """Return what decides tipping of the piece without anchors, or its posts' hold."""
+    planted = examination.free is None
+    check = _of_posts(examination) if planted else examination.overturning
+    standing, wind = examination.standing, examination.wind
     structure = examination.structure
-    toward = _heading(check.toward_deg or 0.0)
+    toward = -_heading(check.direction_deg or 0.0)
+    if check.toward_deg is not None:
+        toward = _heading(check.toward_deg)
     line = int((standing.normals @ toward).argmax())
     from_deg = check.direction_deg or 0.0
     off = np.abs((wind.azimuths - from_deg + 180.0) % 360.0 - 180.0)
@@ -51,7 +60,9 @@ def governing(examination: Examination) -> Governing:
     weight = structure.weight("typical")
     pivot = standing.pivot(np.full(len(standing.normals), weight))[line]
     return Governing(
-        toward=standing.normals[line],
+        check=check,
+        planted=planted,
+        toward=toward if planted else standing.normals[line],
         line=line,
         pivot=float(pivot),
         wind=-_heading(float(wind.azimuths[direction])),
@@ -61,6 +72,12 @@ def governing(examination: Examination) -> Governing:
         weight=weight,
         balance=structure.centre_of_mass("typical"),
     )
+
+
+def _of_posts(examination: Examination) -> Check:
+    """Return the check of the post that is used most."""
+    found = [check for check in examination.checks if check.name.startswith(EMBED)]
+    return max(found, key=lambda check: check.utilization or 0.0)
 
 
 def _heading(degrees: float) -> Array:

@@ -1,9 +1,10 @@
 """What is seen of a piece from one side or from above: areas, edges of faces, what hides what."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
+from shapely import box
 from shapely.geometry.base import BaseGeometry
 
 from ..design import plane
@@ -45,10 +46,25 @@ def from_side(bodies: Sequence[Body], right: Array) -> list[Seen]:
     areas = outlines(bodies, np.array([np.arctan2(-y, x)]))[:, 0]
     axes = np.array([[x, y, 0.0], [0.0, 0.0, 1.0]])
     toward = np.array([y, -x, 0.0])
-    return _ordered(
-        [_seen(body, _holed(body, areas[i], axes), axes, toward) for i, body in enumerate(bodies)],
-        toward,
-    )
+    seen = [
+        _seen(body, _holed(body, areas[i], axes), axes, toward) for i, body in enumerate(bodies)
+    ]
+    return _ordered([replace(one, edges=_above_ground(one.edges)) for one in seen], toward)
+
+
+def in_the_ground(bodies: Sequence[Body], right: Array) -> list[BaseGeometry]:
+    """Return the areas (right, up) of what stands in the ground, below it."""
+    axes = np.array([[float(right[0]), float(right[1]), 0.0], [0.0, 0.0, 1.0]])
+    found: list[BaseGeometry] = []
+    for body in bodies:
+        if body.bottom > -_THINNEST:
+            continue
+        whole = plane.union_of(
+            [plane.hull(body.place(corners(hull)) @ axes.T) for hull in body.shape.hulls()]
+        )
+        left, low, far, _ = (float(value) for value in plane.bounds_of(whole))
+        found.append(whole.intersection(box(left, low, far, 0.0)))
+    return found
 
 
 def from_above(bodies: Sequence[Body]) -> list[Seen]:
@@ -103,6 +119,19 @@ def _ordered(seen: list[Seen], toward: Array) -> list[Seen]:
         return float(np.maximum(low * toward, high * toward).sum())
 
     return sorted(seen, key=nearness)
+
+
+def _above_ground(edges: Array) -> Array:
+    """Return edges (k, 2, 2) cut off at the ground."""
+    found: list[Array] = []
+    for edge in edges:
+        low, high = edge[np.argsort(edge[:, 1], kind="stable")]
+        if high[1] <= 0.0:
+            continue
+        if low[1] < 0.0:
+            low = low + (high - low) * (-low[1] / (high[1] - low[1]))
+        found.append(np.array([low, high]))
+    return np.array(found) if found else np.empty((0, 2, 2))
 
 
 def _edges(body: Body, axes: Array, toward: Array) -> Array:

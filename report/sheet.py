@@ -49,6 +49,7 @@ def sheet_object(examination: Examination, paper: str) -> dict[str, Any]:
             "hold": words.hold_off(examination),
         },
         "tie": {
+            "title": words.tie_title(examination),
             "lead": words.tie_words(examination, amounts),
             "steps": words.steps(examination, amounts),
         },

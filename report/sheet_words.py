@@ -1,22 +1,24 @@
 """What the sheet for a buyer says, in the words of whoever has the piece in the yard."""
 
-from dataclasses import replace
 from datetime import date
 
 from ..checks.anchor_table import AnchorRow, GuyRow
 from ..checks.examination import Examination
 from ..checks.given_loads import given_loads
+from ..checks.surroundings import act_by_exposure
 from ..design.record_table import Record
 from ..design.shapes.rotor import Rotor
-from ..loads.methods import shelter_of_ground
 from ..materials import anchors
 from ..materials import find as material
 from .amounts import Amounts
 from .asked_wind import SURROUNDINGS, asked, code_wind, to_spare
 from .headline import HEAVY, first_words, starts, tie_down
 from .held_words import holders, what_lacks
+from .joint_words import failing_joints, uncovered
+from .member_words import weak_parts
 from .not_checked import not_checked
 from .people_pull import people_pull
+from .posts_words import posts_said
 from .remark import joined
 from .stand import Stand, stand_of
 from .tied_words import anchors_said, how_set
@@ -44,23 +46,22 @@ _TOLD = 3
 
 def act_rows(examination: Examination, amounts: Amounts) -> list[tuple[str, str]]:
     """Return the forecast gust to act at on open ground, among houses and trees, on a shore."""
-    height = examination.structure.height
     found: list[tuple[str, str]] = []
-    for letter, words in _AROUND.items():
-        ratio = shelter_of_ground(replace(examination.site, exposure=letter), height)
-        act = examination.limits.act_by_ratio(ratio)
+    for letter, act in act_by_exposure(examination).items():
         if act is None:
             said = f"over {amounts.gust(150.0)}"
         elif amounts.whole_act(act) <= 0:
             said = "any wind"
         else:
             said = amounts.act(act)
-        found.append((said, words))
+        found.append((said, _AROUND[letter]))
     return found
 
 
 def act_lead(examination: Examination) -> str:
     """Return what is to be done when such gusts are forecast."""
+    if examination.posts is not None:
+        return "Keep clear of it when gusts are forecast over"
     verb = tie_down(examination).replace("tie it or", "tie it down or")
     if stand_of(examination) in (Stand.HELD, Stand.SLIPS):
         return f"Whenever it is not tied down as drawn, {verb} when gusts are forecast over"
@@ -73,15 +74,21 @@ def starting(examination: Examination, amounts: Amounts) -> str:
     around = SURROUNDINGS[examination.site.exposure or "C"]
     said = f"{around[0].upper()}{around[1:]}: {said[0].lower()}{said[1:]}"
     push = examination.limits.push
-    pushed = f" A push of about {amounts.force(push, 'down')} tips it." if push > 0.0 else ""
+    tips = "tips it" if examination.posts is None else "is all that its posts may be asked"
+    pushed = f" A push of about {amounts.force(push, 'down')} {tips}." if push > 0.0 else ""
     return f"{said}{pushed}"
 
 
 def hold_off(examination: Examination) -> str:
     """Return what nobody is to do in wind."""
-    heavy = examination.structure.mass("typical") > HEAVY
+    heavy = examination.structure.mass("typical") > HEAVY or examination.posts is not None
     warned = "keep away from it" if heavy else "lay it down or take it in, in time"
     return f"Do not go out to hold it. Under a hurricane or tornado warning {warned}."
+
+
+def tie_title(examination: Examination) -> str:
+    """Return what the second section is about."""
+    return "Tie it down" if examination.posts is None else "Set it in the ground"
 
 
 def tie_words(examination: Examination, amounts: Amounts) -> str:
@@ -96,15 +103,20 @@ def tie_words(examination: Examination, amounts: Amounts) -> str:
         case Stand.SLIPS:
             lacks = what_lacks(examination, amounts)
             return f"NOT ENOUGH: {holders(examination)}, for {wind}: {lacks}."
+        case Stand.PLANTED:
+            posts = posts_said(examination, amounts)
+            return f"Nothing to tie: it stands by {posts}. Worked out for {wind}."
         case Stand.STANDS:
             return f"Worked out to stand untied in {wind}. Above the gusts named, hold it down."
         case _:
             said = first_words(examination, stand, amounts)
-            return said.replace(" you asked", "").replace(" that you asked", "")
+            return said.replace(" that you asked", "").replace(" you asked", "")
 
 
 def steps(examination: Examination, amounts: Amounts) -> list[str]:
-    """Return the four steps by which it is tied down."""
+    """Return the four steps by which it is tied down; those for posts where they carry it."""
+    if examination.posts is not None:
+        return _steps_for_posts(examination, amounts)
     bolts = not examination.standing.ground.stakes_possible
     call = (
         "Find out what lies in and under the slab before drilling: heating, cables, drains."
@@ -168,7 +180,9 @@ def each_season(examination: Examination) -> str:
     wood = any(p.material and material(p.material).kind in ("wood", "panel") for p in parts)
     blades = any(isinstance(part.shape, Rotor) for part in parts)
     looks = [
-        f"pull on every {'bolt' if bolts else 'stake'}",
+        "push on every post"
+        if examination.posts is not None
+        else f"pull on every {'bolt' if bolts else 'stake'}",
         "look for cracks and gaps at the foot",
         "tighten its screws",
         *(["probe the wood near the ground for rot"] if wood else []),
@@ -210,6 +224,17 @@ def _proposed(examination: Examination, amounts: Amounts) -> str:
     if people_pull(examination) > examination.remedies.stakes.pull:
         said += ", enough for the wind, NOT for people pushing"
     return f"{said[0].upper()}{said[1:]}."
+
+
+def _steps_for_posts(examination: Examination, amounts: Amounts) -> list[str]:
+    said = posts_said(examination, amounts)
+    return [
+        "Call 811 in the US, or your local line, days before digging anything. Private lines "
+        "(sprinklers, garden lights, pool) are not marked.",
+        f"Dig as drawn: {said}. Tamp the earth back in thin layers; let concrete set for a week.",
+        "Push hard on it from every side: nothing may move in the ground.",
+        "Slope the earth or concrete away from the post, so that water runs off.",
+    ]
 
 
 def _drive(examination: Examination, amounts: Amounts, bolts: bool) -> str:
@@ -265,9 +290,23 @@ def _weight(examination: Examination, amounts: Amounts) -> str:
 
 
 def _joints(examination: Examination) -> str:
-    return (
-        "Joints: not checked." if len(examination.design.parts) > 1 else "In one part: no joints."
-    )
+    """Say which joints and parts were checked for strength, and which of them fail."""
+    if len(examination.design.parts) == 1:
+        said = "In one part: no joints"
+    elif not examination.joints:
+        said = "Joints: not checked"
+    else:
+        failing = failing_joints(examination)
+        rest = "some others not" if uncovered(examination) else "as the file has them"
+        said = f"Joints: {len(examination.joints)} checked, {rest}"
+        if failing:
+            worst = within(failing[0].row.name, _LONGEST_NAME)
+            more = f" and {len(failing) - 1} more" if len(failing) > 1 else ""
+            said += f"; TOO WEAK for this wind: '{worst}'{more}"
+    weak = weak_parts(examination)
+    if weak:
+        said += f". Parts TOO WEAK for this wind: {joined(weak[:_TOLD])}"
+    return f"{said}."
 
 
 def _tested(examination: Examination) -> str:

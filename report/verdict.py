@@ -186,10 +186,6 @@ def _take_care(examination: Examination, in_full: bool) -> list[Line]:
 
 
 def _next(examination: Examination) -> list[Line]:
-    file = examination.design.file or "FILE"
-    both = f"Next: yardfast size {file}     yardfast draw {file} --text"
-    return [
-        Line(
-            both if len(both) <= WIDTH else "Next: yardfast size FILE     yardfast draw FILE --text"
-        )
-    ]
+    both = "Next: yardfast size {0}     yardfast sheet {0} -o OUT.pdf"
+    named = both.format(examination.design.file or "FILE")
+    return [Line(named if len(named) <= WIDTH else both.format("FILE"))]

@@ -131,6 +131,17 @@ def test_least_gust_by_direction_is_the_limit(file):
     assert 0.0 <= worst < 360.0
 
 
+def test_what_stands_in_the_ground_is_drawn_dashed_to_its_depth():
+    found = yf.check(yf.read(ROOT / "examples" / "fingerpost.toml")).examination
+    svg = parsed(drawing(found, "letter"))
+    dashed = [p for p in groups(svg)[0].iter(f"{SVG}path") if p.get("stroke-dasharray")]
+    # 36 in of the 4x4 stand in the ground
+    assert np.ptp(corners(dashed[0])[:, 1]) * scale_of(svg) == pytest.approx(914.4, abs=0.1)
+    said = [text.text for text in svg.iter(f"{SVG}text")]
+    assert "3 ft" in said
+    assert not any("tips" in text for text in said)
+
+
 def test_a_square_block_tips_alike_from_four_sides():
     found = examine(
         read_text(design_text(block("12 in", "12 in", "48 in", "35 lb/ft^3"), ground="paving"))
@@ -139,7 +150,9 @@ def test_a_square_block_tips_alike_from_four_sides():
     assert [gusts[side] for side in (90.0, 180.0, 270.0)] == pytest.approx([gusts[0.0]] * 3)
 
 
-@pytest.mark.parametrize("name", ["arbor", "heron", "pinwheel", "seat-box", "three-pieces", "well"])
+@pytest.mark.parametrize(
+    "name", ["arbor", "heron", "pinwheel", "seat-box", "fingerpost", "three-pieces", "well"]
+)
 def test_all_that_is_drawn_lies_on_the_sheet_and_is_legible(name):
     design = yf.read(ROOT / "examples" / f"{name}.toml")
     sheet = drawing(yf.check(design).examination, "a4" if design.units == "metric" else "letter")
