@@ -63,12 +63,13 @@ def toe_nail(load: str) -> float:
     return _factor("Ctn", load, "nail", "toe-nailed")
 
 
-def load_and_resistance() -> float:
+def load_and_resistance(of: str = "connections") -> float:
     """Return K_F phi lambda under wind, which stands in place of C_D on a strength basis.
 
-    Source: NDS 2018 Tables 2.3.5, 2.3.6 and N3, for connections.
+    ``of``: "connections", "bending", "shear", or "stability" (E_min, which takes no lambda; that
+    of wind is 1). KeyError for anything else. Source: NDS 2018 Tables 2.3.5, 2.3.6 and N3.
     """
-    rows = (("KF", "connections"), ("phi", "connections"), ("lambda", "wind"))
+    rows = (("KF", of), ("phi", of), ("lambda", "wind"))
     K_F, phi, time_effect = (_factor(name, "any", "any", row) for name, row in rows)
     return K_F * phi * time_effect
 

@@ -70,13 +70,31 @@ def force_free(
 ) -> Array:
     """Return the level force P in N that a post of ``depth`` d in m holds; inverse of `depth_free`.
 
-    A = d2/(d + 1.09 h), P = A S1 b/2.34. Arguments, errors and source as there.
+    A = d2/(d + 1.09 h), P = A S1 b/2.34. Arguments, errors and source as there; 0 at no depth.
     """
-    d, h, s, b = _arguments("depth", depth, height, lateral_bearing, width)
+    used = used_free(depth, 1.0, height, lateral_bearing, width)
+    return np.where(np.isfinite(used), 1.0 / np.where(used > 0.0, used, 1.0), 0.0)
+
+
+def used_free(
+    depth: ArrayLike,
+    force: ArrayLike,
+    moment: ArrayLike,
+    lateral_bearing: ArrayLike,
+    width: ArrayLike,
+) -> Array:
+    """Return the part of a free post's hold that is used (…): 2.34 (P d + 1.09 M)/(d2 S1 b).
+
+    Eq. 18-1 solved for the load, with ``moment`` M = P h at the surface in N m, so that a moment
+    without a force counts too; passing at 1. Arguments, errors and source as `depth_free`.
+    Infinite at no depth.
+    """
+    d, M, s, b = _arguments("depth", depth, moment, lateral_bearing, width)
+    P = not_negative("force", force)
     S1 = s * np.minimum(d, MOST_COUNTED) / 3.0
-    reach = d + 1.09 * h
-    A = d**2 / np.where(reach > 0.0, reach, 1.0)
-    return np.asarray(A * S1 * b / 2.34)
+    holds = d**2 * S1 * b
+    asked = 2.34 * (P * d + 1.09 * M)
+    return np.where(holds > 0.0, asked / np.where(holds > 0.0, holds, 1.0), np.inf)
 
 
 def moment_constrained(depth: ArrayLike, lateral_bearing: ArrayLike, width: ArrayLike) -> Array:

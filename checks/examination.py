@@ -4,13 +4,14 @@ from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
+from numpy.typing import NDArray
 
+from ..design.faults import DesignError, Fault
 from ..design.model import Design
-from ..design.shapes.shape import Array
 from ..design.structure import Structure, build_structure
-from ..loads.actions import Actions, joined, minimum_actions, wind_actions
+from ..loads.actions import Actions
 from ..loads.combinations import Factors, factors
-from ..loads.exposed import Exposed, expose
+from ..loads.exposed import Exposed, bare, expose
 from ..loads.methods import Method, method_of
 from ..loads.site import Site
 from ..materials import grounds
@@ -18,43 +19,36 @@ from .anchor_choice import AnchorChoice, Loaded, choose_anchors
 from .anchored import check_tied
 from .ballasted import with_ballast
 from .bearing import check_bearing
+from .design_wind import DesignWind, design_wind
+from .embedded_posts import Posts, check_ends, check_posts, posts_of
 from .given_loads import check_given_load, given_loads
 from .held import Held, held_by
+from .joint_places import fastened_by, places
+from .joints import JointFound, find_joints
 from .judging import Check
 from .limits import Limits, limits
+from .local_wind import local_wind
 from .loose import check_loose, loose_parts
+from .member_check import Members
+from .members import check_members, posts_to_judge
 from .overturning import check_overturning
-from .people import check_push
-from .remedies import Remedies, remedies
+from .people import check_push, check_push_on_posts
+from .posts import exposed_posts
+from .remedies import NOTHING_TO_HOLD, Remedies, remedies
 from .sliding import check_sliding
 from .standing import Standing
 
 MINIMUM = "minimum"
-
-
-@dataclass(frozen=True, eq=False)
-class DesignWind:
-    """The site's wind on the structure along the azimuths (D,): unfactored, SI units.
-
-    ``force`` and ``uplift`` in N and ``force_height`` in m are the method's own, Case A for signs,
-    the greatest for any gust up to the design's; ``area`` is the silhouette in m2, overlap once.
-    ``pressure`` in Pa is at the structure's top, without directionality. ``gust_factor`` (D,) and
-    ``directionality`` (bodies,) are what the method used.
-    """
-
-    azimuths: Array
-    area: Array
-    force: Array
-    force_height: Array
-    uplift: Array
-    pressure: float
-    gust_factor: Array
-    directionality: Array
+EMBED = "embedment: "
 
 
 @dataclass(frozen=True, eq=False)
 class Examination:
-    """Everything that was found of a design, in SI units; no text for people."""
+    """Everything that was found of a design, in SI units; no text for people.
+
+    ``free`` are overturning and sliding without anchors, None where ``posts`` in the ground carry
+    it.
+    """
 
     design: Design
     site: Site
@@ -65,8 +59,11 @@ class Examination:
     wind: DesignWind
     actions: Actions
     checks: tuple[Check, ...]
-    free: tuple[Check, Check]
+    free: tuple[Check, Check] | None
+    posts: Posts | None
     held: Held
+    members: Members
+    joints: tuple[JointFound, ...]
     limits: Limits
     remedies: Remedies
 
@@ -82,18 +79,25 @@ class Examination:
 
     @property
     def overturning(self) -> Check:
-        """Return the check against overturning without anchors."""
-        return self.free[0]
+        """Return the check against overturning without anchors. ValueError: posts carry it."""
+        return self._free()[0]
 
     @property
     def sliding(self) -> Check:
-        """Return the check against sliding without anchors."""
-        return self.free[1]
+        """Return the check against sliding without anchors. ValueError: posts carry it."""
+        return self._free()[1]
+
+    def _free(self) -> tuple[Check, Check]:
+        if self.free is None:
+            raise ValueError("free: posts in the ground carry it")
+        return self.free
 
     @property
     def needs_anchors(self) -> bool:
-        """Return whether it tips or slides as it stands, without anchors and guys."""
-        return not (self.overturning.passes and self.sliding.passes)
+        """Return whether it tips or slides as it stands, or its posts in the ground give way."""
+        if self.free is None:
+            return any(not check.passes for check in self.checks if check.name.startswith(EMBED))
+        return not all(check.passes for check in self.free)
 
     @property
     def minimum_governs(self) -> bool:
@@ -112,24 +116,44 @@ def examine(design: Design) -> Examination:
     design = with_ballast(design)
     structure = build_structure(design)
     surfaces = [part.surface for part in design.parts]
-    exposed = expose(structure, surfaces, site.sheltering)
+    each = bare(structure, surfaces)
+    exposed = expose(structure, surfaces, site.sheltering, each=each)
     method = method_of(site, structure.height)
-    wind, actions = _design_wind(exposed, method)
+    wind, actions = design_wind(exposed, method)
     standing = Standing(structure, grounds.find(site.ground), site.slope or 0.0)
     used = factors(site)
     held = held_by(design, structure, standing.ground)
-    free = check_overturning(standing, actions, used), check_sliding(standing, actions, used)
-    if held:
-        checks = check_tied(held, standing, actions, used)
-    else:
-        checks = [*free, check_bearing(standing, actions, used)]
+    posts = posts_of(structure, standing.ground)
+    if posts is not None and held:
+        raise DesignError((_both(design),))
+    checks: list[Check]
+    free: tuple[Check, Check] | None = None
     pushed = check_push(standing, used, site.people)
+    if posts is not None:
+        checks = check_posts(posts, structure, actions, used)
+        checks.append(check_ends(posts, structure, standing.ground, used))
+        pushed = check_push_on_posts(posts, structure, used, site.people)
+    else:
+        free = check_overturning(standing, actions, used), check_sliding(standing, actions, used)
+        if held:
+            checks = check_tied(held, standing, actions, used)
+        else:
+            checks = [*free, check_bearing(standing, actions, used)]
     checks += [pushed] if pushed else []
-    loose = loose_parts(structure, standing.ground, standing.slope)
-    its_own = [one.exposed(structure, site.sheltering) for one in loose]
-    its_actions = [_design_wind(alone, method)[1] for alone in its_own]
+    fastened = fastened_by(structure)
+    loose = loose_parts(structure, standing.ground, standing.slope, fastened)
+    its_own = [one.exposed(structure, site.sheltering, each) for one in loose]
+    its_actions = [design_wind(alone, method)[1] for alone in its_own]
     checks += check_loose(loose, its_actions, used)
-    checks += [check_given_load(standing, load, used, site) for load in given_loads(design)]
+    checks += [check_given_load(standing, load, used, site, posts) for load in given_loads(design)]
+
+    def blow(some: NDArray[np.bool_]) -> Actions:
+        return design_wind(expose(structure, surfaces, site.sheltering, some, each), method)[1]
+
+    joints = find_joints(structure, fastened, places(structure, site.basis), blow, used)
+    checks += [one.check for one in joints]
+    members = _members(structure, exposed, method, site, used)
+    checks += [one.check for one in members.judged]
     return Examination(
         design=design,
         site=site,
@@ -141,65 +165,41 @@ def examine(design: Design) -> Examination:
         actions=actions,
         checks=tuple(checks),
         free=free,
+        posts=posts,
         held=held,
-        limits=limits(standing, exposed, site, tuple(zip(loose, its_own, strict=True))),
-        remedies=remedies(standing, actions, used, slides=not free[1].passes),
+        members=members,
+        joints=joints,
+        limits=limits(standing, exposed, site, tuple(zip(loose, its_own, strict=True)), posts),
+        remedies=NOTHING_TO_HOLD
+        if free is None
+        else remedies(standing, actions, used, slides=not free[1].passes),
     )
 
 
-def _design_wind(exposed: Exposed, method: Method) -> tuple[DesignWind, Actions]:
-    """Return the site's wind for people, and all its actions (Q, D, C) for the checks.
-
-    A round section may take more at a lower gust, so besides the design pressure each pressure
-    below it at which a section switches is tried, just before the switch.
-    """
-    top = float(method.pressure(np.array(exposed.height)))
-    ratio = method.pressure(exposed.pressure_height) / top
-    switch = exposed.limit / ratio
-    pressures = np.append(np.unique(switch[switch < top]), top)
-    gust = method.gust(exposed.height, exposed.breadth)
-    directionality = method.directionality(exposed.kinds)
-    actions = wind_actions(
-        exposed,
-        pressures,
-        ratio=ratio,
-        directionality=directionality,
-        gust=gust,
-        above=switch < pressures[:, None],
+def _both(design: Design) -> Fault:
+    return Fault(
+        design.file,
+        None,
+        "anchors and guys",
+        None,
+        "anchors or guys beside posts in the ground",
+        "one of the two: how they share the wind is not known",
+        "leave out 'embed', or the anchors and guys",
     )
-    plain = np.hypot(actions.force[..., 0, 0], actions.force[..., 0, 1])
-    greatest = plain.argmax(axis=0)
-    every = np.arange(len(exposed.azimuths))
-    force = plain[greatest, every]
-    tilting = np.hypot(actions.tilting[..., 0, 0], actions.tilting[..., 0, 1])[greatest, every]
-    wind = DesignWind(
-        azimuths=exposed.azimuths,
-        area=exposed.silhouette.area,
-        force=force,
-        force_height=np.where(force > 0.0, tilting / np.where(force > 0.0, force, 1.0), 0.0),
-        uplift=actions.uplift.max(axis=(0, 2)),
-        pressure=top,
-        gust_factor=gust,
-        directionality=directionality,
-    )
-    if method.minimum is None:
-        return wind, actions
-    least = minimum_actions(exposed, method.minimum)
-    return wind, joined(actions, _for_each_gust(least, len(pressures)))
 
 
-def _for_each_gust(actions: Actions, count: int) -> Actions:
-    """Return actions (D, C) repeated for each of ``count`` gusts."""
-
-    def repeat(values: Array) -> Array:
-        return np.repeat(values[None], count, axis=0)
-
-    return Actions(
-        actions.azimuths,
-        repeat(actions.force),
-        repeat(actions.tilting),
-        repeat(actions.twist),
-        repeat(actions.uplift),
-        repeat(actions.lifting),
-        actions.names,
-    )
+def _members(
+    structure: Structure, exposed: Exposed, method: Method, site: Site, used: Factors
+) -> Members:
+    """Return the strength of parts, posts under the wind on what they carry alone."""
+    posts = [
+        (
+            group,
+            None
+            if group.why_not
+            else design_wind(exposed_posts(group, structure, site.sheltering), method)[1],
+        )
+        for group in posts_to_judge(structure)
+    ]
+    local = local_wind(structure, exposed, method)
+    return check_members(structure, posts, local, used, site.basis)

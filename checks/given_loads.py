@@ -13,6 +13,7 @@ from ..loads.combinations import Factors
 from ..loads.given import GivenLoad
 from ..loads.site import Site
 from .bearing import check_bearing
+from .embedded_posts import Posts, check_posts
 from .judging import Check
 from .overturning import check_overturning
 from .sliding import check_sliding
@@ -28,16 +29,22 @@ def given_loads(design: Design) -> tuple[GivenLoad, ...]:
     )
 
 
-def check_given_load(standing: Standing, load: GivenLoad, factors: Factors, site: Site) -> Check:
+def check_given_load(
+    standing: Standing, load: GivenLoad, factors: Factors, site: Site, posts: Posts | None = None
+) -> Check:
     """Return the worst of tipping, sliding and bearing under a named load without wind.
 
+    Of a piece that ``posts`` in the ground carry, the worst post.
     The load takes the basis' factor on live load in place of that on wind.
     """
     live = float(references.table("combinations").one("basis", site.basis)["live"])
     used = replace(factors, wind=live)
     actions = _as_actions(load)
-    found = [check(standing, actions, used) for check in (check_overturning, check_sliding)]
-    if standing.contact.area > 0.0 and found[0].passes:
+    if posts is not None:
+        found = check_posts(posts, standing.structure, actions, used)
+    else:
+        found = [check(standing, actions, used) for check in (check_overturning, check_sliding)]
+    if posts is None and standing.contact.area > 0.0 and found[0].passes:
         found.append(check_bearing(standing, actions, used))
     worst = max(found, key=lambda one: np.inf if one.utilization is None else one.utilization)
     return replace(worst, name=f"load: {load.name}", remark=worst.name, direction_deg=None)

@@ -5,12 +5,14 @@ from pathlib import Path
 from ..design.document import read_design
 from ..design.document import read_text as read_design_text
 from ..design.model import Design
+from ..design.record_table import RECORD
 from ..loads.load_table import LOAD
 from ..loads.site_table import SITE
 from .anchor_table import ANCHOR, BALLAST, GUY
+from .joint_table import JOINT
 
-SPECS = (SITE, LOAD, ANCHOR, BALLAST, GUY)
-"""The tables that rooms beside ``design`` own."""
+SPECS = (SITE, LOAD, ANCHOR, BALLAST, GUY, JOINT, RECORD)
+"""The tables beside ``[design]`` and ``[[part]]``, each from the room that owns it."""
 
 
 def read(path: str | Path) -> Design:

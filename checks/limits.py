@@ -14,6 +14,7 @@ from ..loads.exposed import Exposed
 from ..loads.methods import air_density, shelter_of_ground
 from ..loads.site import Site
 from ..units import FOOT, MPH
+from .embedded_posts import Posts, give_way_pressures, push_that_gives_way
 from .loose import Loose
 from .overturning import push_that_tips, tipping_pressure
 from .sliding import resistance_share, sliding_pressure
@@ -42,7 +43,8 @@ class Limits:
     ``tipping_azimuth`` and ``sliding_azimuth`` (degrees) are where the governing wind comes from,
     ``tipping_line`` the index of the line that the whole tips about. ``ratio`` is the gust at the
     piece over the forecast gust. ``loose_tips`` and ``loose_slides`` name the loose part that goes
-    before the whole does, if one does.
+    before the whole does, if one does. ``act_at_piece`` is the gust at the piece to act at, not
+    rounded, infinite where there is none.
     """
 
     tipping: float | None
@@ -62,6 +64,17 @@ class Limits:
     ratio: float
     loose_tips: str | None = None
     loose_slides: str | None = None
+    act_at_piece: float = inf
+
+    def act_by_ratio(self, ratio: float) -> float | None:
+        """Return the forecast gust to act at, down to 5 mph, where a gust at the piece is so much.
+
+        ``ratio`` as `shelter_of_ground` gives it for other surroundings; None above 150 m/s.
+        """
+        gust = self.act_at_piece / ratio
+        if gust > GREATEST_GUST:
+            return None
+        return floor(gust / ACT_STEP + 1.0e-9) * ACT_STEP
 
 
 @dataclass(frozen=True)
@@ -76,18 +89,26 @@ class _Found:
 
 
 def limits(
-    standing: Standing, exposed: Exposed, site: Site, loose: Sequence[tuple[Loose, Exposed]] = ()
+    standing: Standing,
+    exposed: Exposed,
+    site: Site,
+    loose: Sequence[tuple[Loose, Exposed]] = (),
+    posts: Posts | None = None,
 ) -> Limits:
     """Return the limits of a piece without anchors, for every method by the gust at the piece.
 
-    A ``loose`` part, with what it alone offers the wind, that goes sooner than the whole sets them.
+    Where ``posts`` in the ground carry it, tipping is their giving way and it does not slide. A
+    ``loose`` part, with what it alone offers the wind, that goes sooner than the whole sets them.
     """
     density = air_density(site)
-    whole = _stages(standing, exposed)
-    parts = [(one, _stages(one.standing, alone, one)) for one, alone in loose]
+    whole = stages(standing, exposed, slides=posts is None)
+    parts = [(one, stages(one.standing, alone, one)) for one, alone in loose]
 
     def least(weighing: Weighing, strength: float) -> _Found:
-        found = _least(standing, whole, weighing, strength, density)
+        if posts is None:
+            found = _least(standing, whole, weighing, strength, density)
+        else:
+            found = _least_of_posts(posts, standing, whole, strength, density)
         for one, stages in parts:
             its = _least(one.standing, stages, weighing, strength, density)
             found = _sooner(found, its, one.name)
@@ -98,7 +119,7 @@ def limits(
     high = least("heavy", 1.0 - COEFFICIENT_BAND)
     ratio = shelter_of_ground(site, standing.structure.height)
     push_height = min(standing.structure.height, PUSH_HEIGHT)
-    return Limits(
+    found = Limits(
         tipping=_stated(best.tipping),
         tipping_low=_stated(low.tipping),
         tipping_high=_stated(high.tipping),
@@ -107,8 +128,10 @@ def limits(
         sliding_high=_stated(high.sliding),
         forecast_tipping=_stated(best.tipping, ratio),
         forecast_sliding=_stated(best.sliding, ratio),
-        act=_act(best, low, ratio),
-        push=push_that_tips(standing, "typical", push_height),
+        act=None,
+        push=push_that_tips(standing, "typical", push_height)
+        if posts is None
+        else push_that_gives_way(posts, push_height),
         push_height=push_height,
         tipping_azimuth=float(exposed.azimuths[best.tipping_direction]),
         tipping_line=best.tipping_line,
@@ -116,7 +139,9 @@ def limits(
         ratio=ratio,
         loose_tips=best.loose_tips,
         loose_slides=best.loose_slides,
+        act_at_piece=_act_at_piece(best, low),
     )
+    return replace(found, act=found.act_by_ratio(ratio))
 
 
 def _sooner(whole: _Found, part: _Found, name: str) -> _Found:
@@ -139,7 +164,7 @@ def _sooner(whole: _Found, part: _Found, name: str) -> _Found:
 
 
 @dataclass(frozen=True, eq=False)
-class _Stage:
+class Stage:
     """Actions of 1 Pa that hold between two pressures, and friction's share in each."""
 
     actions: Actions
@@ -148,12 +173,17 @@ class _Stage:
     high: float
 
 
-def _stages(standing: Standing, exposed: Exposed, loose: Loose | None = None) -> list[_Stage]:
-    """Return the ranges of pressure between which the round sections switch, lowest first."""
+def stages(
+    standing: Standing, exposed: Exposed, loose: Loose | None = None, slides: bool = True
+) -> list[Stage]:
+    """Return the ranges of pressure between which the round sections switch, lowest first.
+
+    Friction's share is 0 where nothing ``slides``.
+    """
     ones = np.ones(len(exposed.limit))
     switches = np.unique(exposed.limit[np.isfinite(exposed.limit)])
     bounds = [0.0, *switches.tolist(), inf]
-    stages: list[_Stage] = []
+    found: list[Stage] = []
     for low, high in pairwise(bounds):
         actions = wind_actions(
             exposed,
@@ -165,12 +195,13 @@ def _stages(standing: Standing, exposed: Exposed, loose: Loose | None = None) ->
         )
         if loose is not None:
             actions = loose.about_its_foot(actions)
-        stages.append(_Stage(actions, resistance_share(standing, actions), low, high))
-    return stages
+        share = resistance_share(standing, actions) if slides else np.zeros_like(actions.uplift)
+        found.append(Stage(actions, share, low, high))
+    return found
 
 
 def _least(
-    standing: Standing, stages: list[_Stage], weighing: Weighing, strength: float, density: float
+    standing: Standing, stages: list[Stage], weighing: Weighing, strength: float, density: float
 ) -> _Found:
     """Return the least gusts; force is not monotone in gust, so every range is tried."""
     tipping, sliding = (inf, 0, 0), (inf, 0)
@@ -188,13 +219,24 @@ def _least(
     )
 
 
-def _act(best: _Found, low: _Found, ratio: float) -> float | None:
-    """Return the forecast gust to act at: the lower of low end and reserve, down to 5 mph."""
+def _least_of_posts(
+    posts: Posts, standing: Standing, ranges: list[Stage], strength: float, density: float
+) -> _Found:
+    """Return the least gust at which a post gives way; nothing slides."""
+    least, direction = inf, 0
+    for stage in ranges:
+        pressures = give_way_pressures(
+            posts, standing.structure, stage.actions.times(strength), stage.low, stage.high
+        )
+        d = int(pressures.argmin())
+        least, direction = min((least, direction), (float(pressures[d]), d))
+    return _Found(sqrt(2.0 / density * least), inf, direction, 0, 0)
+
+
+def _act_at_piece(best: _Found, low: _Found) -> float:
+    """Return the gust at the piece to act at: the lower of low end and reserve."""
     reserve = sqrt(RESERVE)
-    gust = min(low.tipping, low.sliding, best.tipping / reserve, best.sliding / reserve) / ratio
-    if gust > GREATEST_GUST:
-        return None
-    return floor(gust / ACT_STEP + 1.0e-9) * ACT_STEP
+    return min(low.tipping, low.sliding, best.tipping / reserve, best.sliding / reserve)
 
 
 def _stated(gust: float, ratio: float = 1.0) -> float | None:

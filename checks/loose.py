@@ -12,9 +12,10 @@ from ..design.placing import Body
 from ..design.structure import Patch, Structure, contact_kind, touching_face
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
-from ..loads.exposed import Exposed, expose
+from ..loads.exposed import Bare, Exposed, expose
 from ..materials.grounds import Ground
 from ..materials.surfaces import surface
+from .carried import NOT_FASTENED, Fastened, carried, masses_of
 from .judging import Check
 from .overturning import check_overturning
 from .sliding import check_sliding
@@ -33,25 +34,29 @@ class Loose:
     level: float
     goes: NDArray[np.bool_]
 
-    def exposed(self, structure: Structure, sheltering: bool) -> Exposed:
+    def exposed(self, structure: Structure, sheltering: bool, each: Bare) -> Exposed:
         """Return what only these bodies offer the wind: nothing before or behind them helps."""
         surfaces = [part.surface for part in structure.design.parts]
-        return expose(structure, surfaces, sheltering, self.goes)
+        return expose(structure, surfaces, sheltering, self.goes, each)
 
     def about_its_foot(self, actions: Actions) -> Actions:
         """Return actions with heights measured from its own underside."""
         return replace(actions, tilting=actions.tilting - self.level * actions.force)
 
 
-def loose_parts(structure: Structure, ground: Ground, slope: float) -> tuple[Loose, ...]:
+def loose_parts(
+    structure: Structure, ground: Ground, slope: float, fastened: Fastened = NOT_FASTENED
+) -> tuple[Loose, ...]:
     """Return every loose part's standing on what is beneath it.
 
     DesignError where one rests on a line or a point only.
     """
+    found = [i for i, b in enumerate(structure.bodies) if structure.design.parts[b.part].loose]
+    goes = carried(structure, fastened) if found else None
     return tuple(
-        _loose(structure, body, ground, slope)
-        for body in structure.bodies
-        if structure.design.parts[body.part].loose
+        _loose(structure, structure.bodies[i], goes[i], ground, slope)
+        for i in found
+        if goes is not None
     )
 
 
@@ -71,9 +76,10 @@ def check_loose(
     return checks
 
 
-def _loose(structure: Structure, body: Body, ground: Ground, slope: float) -> Loose:
+def _loose(
+    structure: Structure, body: Body, goes: NDArray[np.bool_], ground: Ground, slope: float
+) -> Loose:
     parts = structure.design.parts
-    goes = _goes_along(structure, body)
     names = [part.name for part in parts]
     below = parts[body.part].place.on
     beneath = [b for b in structure.bodies if names[b.part] == below]
@@ -98,7 +104,7 @@ def _loose(structure: Structure, body: Body, ground: Ground, slope: float) -> Lo
                 ),
             )
         )
-    mass, centre = _masses_of(structure, goes)
+    mass, centre = masses_of(structure, goes)
     centre[:, 2] -= level
     alone = replace(
         structure,
@@ -109,41 +115,3 @@ def _loose(structure: Structure, body: Body, ground: Ground, slope: float) -> Lo
         height=structure.height - level,
     )
     return Loose(names[body.part], Standing(alone, ground, slope), level, goes)
-
-
-def _goes_along(structure: Structure, body: Body) -> NDArray[np.bool_]:
-    """Return the bodies that go with one: itself and all that is on it.
-
-    Where it has copies, what stands on them goes with the copy nearest in plan.
-    """
-    parts = structure.design.parts
-    index = {part.name: i for i, part in enumerate(parts)}
-    copies = [b for b in structure.bodies if b.part == body.part]
-
-    def on_it(i: int) -> bool:
-        reference = parts[i].place.reference
-        return reference is not None and (index[reference] == body.part or on_it(index[reference]))
-
-    def nearest(other: Body) -> Body:
-        away = [float(np.hypot(*(other.origin - copy.origin)[:2])) for copy in copies]
-        return copies[int(np.argmin(away))]
-
-    return np.array([b is body or (on_it(b.part) and nearest(b) is body) for b in structure.bodies])
-
-
-def _masses_of(
-    structure: Structure, goes: NDArray[np.bool_]
-) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
-    """Return masses (3, parts) and centres (parts, 3) of the bodies that go."""
-    count = len(structure.design.parts)
-    copies, going, moved = np.zeros(count), np.zeros(count), np.zeros((count, 3))
-    for body, goes_too in zip(structure.bodies, goes, strict=True):
-        copies[body.part] += 1
-        if goes_too:
-            going[body.part] += 1
-            moments = body.shape.moments()
-            local = moments.first / moments.volume if moments.volume else np.zeros(3)
-            moved[body.part] += body.place(local)
-    some = (going > 0) & (going < copies)
-    centre = np.where(some[:, None], moved / np.maximum(going, 1.0)[:, None], structure.part_centre)
-    return structure.part_mass * going / copies, centre

@@ -103,7 +103,20 @@ def tipping_pressure(
     low: float = 0.0,
     high: float = np.inf,
 ) -> Tipping:
-    """Return the least pressure within low..high at which it starts to tip; inf if none does.
+    """Return the least of `tipping_pressures`, with where it stands."""
+    q = tipping_pressures(standing, unit, weighing, low, high)
+    d, _, e = np.unravel_index(int(q.argmin()), q.shape)
+    return Tipping(float(q.min()), int(d), int(e))
+
+
+def tipping_pressures(
+    standing: Standing,
+    unit: Actions,
+    weighing: Weighing,
+    low: float = 0.0,
+    high: float = np.inf,
+) -> Array:
+    """Return the least pressures (D, C, E) within low..high at which it tips; inf where none does.
 
     ``unit`` holds the actions (D, C) of 1 Pa, valid between the two pressures. On hard ground q =
     M_resist / M_over of 1 Pa. On ground that yields, or under suction, the pressing force and so
@@ -123,9 +136,7 @@ def tipping_pressure(
         q = after
         if settled or standing.ground.yield_pressure is None or not lift.any():
             break
-    q = np.where(q <= high, np.maximum(q, low), np.inf)
-    d, _, e = np.unravel_index(int(q.argmin()), q.shape)
-    return Tipping(float(q.min()), int(d), int(e))
+    return np.where(q <= high, np.maximum(q, low), np.inf)
 
 
 def push_that_tips(standing: Standing, weighing: Weighing, height: float) -> float:

@@ -3,7 +3,9 @@
 import numpy as np
 
 from .. import references
+from ..design.structure import Structure
 from ..loads.combinations import Factors
+from .embedded_posts import Posts, push_that_gives_way
 from .judging import Check, azimuth, judged
 from .standing import Standing
 
@@ -35,4 +37,26 @@ def check_push(standing: Standing, factors: Factors, people: str | None) -> Chec
         toward_deg=azimuth(standing.normals[line]),
         dead=factors.helping,
         bare=capacity / factors.helping / demand,
+    )
+
+
+def check_push_on_posts(
+    posts: Posts, structure: Structure, factors: Factors, people: str | None
+) -> Check | None:
+    """Return the check of the same push where posts in the ground carry the piece."""
+    rows = references.table("ground/pushes").where("people", people or "")
+    if not rows:
+        return None
+    demand = float(rows[0]["force_N"])
+    height = min(float(rows[0]["height_m"]), structure.height)
+    capacity = factors.soil * push_that_gives_way(posts, height)
+    utilization, passes = judged(demand, capacity)
+    return Check(
+        name="push",
+        demand=demand,
+        capacity=capacity,
+        unit="N",
+        utilization=utilization,
+        passes=passes,
+        source=rows[0]["source"],
     )

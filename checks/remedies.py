@@ -45,6 +45,10 @@ class Remedies:
     base_slides: bool
 
 
+NOTHING_TO_HOLD = Remedies(Stakes(np.empty((0, 2)), "", 0.0, 0.0), 0.0, None, False)
+"""Of a piece that posts in the ground carry: neither weight nor stakes nor a foot is its remedy."""
+
+
 def remedies(standing: Standing, actions: Actions, factors: Factors, slides: bool) -> Remedies:
     """Return what would hold the piece in the given gusts, directions and cases (Q, D, C)."""
     worst = worst_by_line(standing, actions, factors)

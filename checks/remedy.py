@@ -7,7 +7,7 @@ from math import inf
 from ..design.faults import DesignError
 from ..design.model import Design
 from .anchor_choice import AnchorChoice
-from .examination import Examination, examine
+from .examination import EMBED, Examination, examine
 from .guy_choice import GuyChoice
 from .judging import Check
 
@@ -21,10 +21,12 @@ class Reason(Enum):
     TIPS = "still tips"
     SLIDES = "still slides"
     SINKS = "sinks"
+    GIVES_WAY = "its posts still give way"
     ANOTHER = "another check fails"
     ANCHORS_BREAK = "more than anchors hold"
     GUYS_BREAK = "no line or ground anchor holds it"
     NO_PLACE = "nothing to tie guys to"
+    POSTS = "posts in the ground carry it"
     NOTHING_UPRIGHT = "nothing upright to scale"
 
 
@@ -55,7 +57,11 @@ class Remedy:
 
 def needed(before: Examination) -> frozenset[str]:
     """Return the checks that a remedy has to pass: those of wind, and all that passed before."""
-    return WIND_CHECKS | {check.name for check in before.checks if check.passes}
+    if before.posts is not None:
+        wind = {check.name for check in before.checks if check.name.startswith(EMBED)}
+    else:
+        wind = WIND_CHECKS
+    return frozenset(wind) | {check.name for check in before.checks if check.passes}
 
 
 def holds(found: Examination | None, names: frozenset[str]) -> bool:
@@ -80,6 +86,8 @@ def why_not(found: Examination, names: frozenset[str]) -> tuple[Reason, str]:
     for name, reason in (("sliding", Reason.SLIDES), ("overturning", Reason.TIPS)):
         if name in worst:
             return reason, name
+    if found.posts is not None:
+        return Reason.GIVES_WAY, next(iter(worst))
     name = next(iter(worst))
     return (Reason.SINKS if name == "bearing" else Reason.ANOTHER), name
 

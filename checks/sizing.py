@@ -61,12 +61,22 @@ class Sizing:
 def size(design: Design) -> Sizing:
     """Return what it takes to hold a design. Raises DesignError where it cannot stand at all."""
     case = Case(design, examine(design))
-    remedies = {kind: way(case) for kind, way in _WAYS.items()}
+    remedies = {kind: _remedy(case, kind) for kind in KINDS}
+    if case.before.posts is not None:
+        return Sizing(design, case.before, tuple(remedies.values()), None, ())
     curve = (
         *width_curve(case, remedies["base width"].value),
         *weight_curve(case, remedies["ballast"].value),
     )
     return Sizing(design, case.before, tuple(remedies.values()), slides_first(case), curve)
+
+
+def _remedy(case: Case, kind: str) -> Remedy:
+    """Return the remedy of a kind; what is done at a foot is none where posts carry the piece."""
+    if case.before.posts is not None and kind not in ("height", "wind") and not case.stands:
+        governs = nearest_its_limit(case.before, case.names).name
+        return Remedy(kind, None, _UNITS[kind], False, governs, Reason.POSTS)
+    return _WAYS[kind](case)
 
 
 def remedy_of(design: Design, kind: str) -> tuple[Examination, Remedy]:
@@ -75,7 +85,7 @@ def remedy_of(design: Design, kind: str) -> tuple[Examination, Remedy]:
     DesignError where it cannot stand at all, KeyError where there is no such kind.
     """
     case = Case(design, examine(design))
-    return case.before, _WAYS[kind](case)
+    return case.before, _remedy(case, kind)
 
 
 @dataclass(frozen=True)
@@ -192,6 +202,7 @@ _WAYS: dict[str, Callable[[Case], Remedy]] = {
     "wind": _wind,
 }
 KINDS = tuple(_WAYS)
+_UNITS = {"base width": "m", "ballast": "kg", "anchors": "N", "guys": "N"}
 
 
 def _as_it_is(case: Case, kind: str, value: float, unit: str) -> Remedy:
@@ -217,5 +228,5 @@ def _judged(case: Case, kind: str, k: int | None, utmost: int, unit: str) -> Rem
 
 def _share(found: Examination) -> float:
     """Return a first guess of the part of the wind's speed that it stands: as force goes."""
-    worst = max(check.utilization or inf for check in found.free)
+    worst = max(check.utilization or inf for check in found.free or found.checks)
     return 1.0 / sqrt(worst) if 0.0 < worst < inf else 0.1

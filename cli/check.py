@@ -18,6 +18,10 @@ Found = Examination | tuple[Fault, ...]
 def run(arguments: Namespace) -> int:
     """Check the files named; return 0 all passes, 1 something does not, 2 a file is wrong."""
     files: list[str] = arguments.files
+    if len(files) > 1:
+        from .design_files import without_shop  # noqa: PLC0415 - one file does without
+
+        files = without_shop(files)
     found = [_examined(file) for file in files]
     faults = [fault for each in found if isinstance(each, tuple) for fault in each]
     if arguments.format == "json":

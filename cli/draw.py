@@ -1,31 +1,70 @@
-"""``yardfast draw FILE --text``: what was read, as a small drawing in characters."""
+"""``yardfast draw FILE``: the drawing of a piece, as a picture file or in characters."""
 
 import sys
 from argparse import Namespace
+from pathlib import Path
 
+from ..checks.examination import examine
 from ..checks.inputs import read
 from ..design.faults import DesignError
+from ..design.model import Design
 from ..design.structure import build_structure
 from ..report.faults import clean, fault_lines
-from ..report.sketch import sketch
+from ..report.typeset import NoTypesetterError, typeset
 from . import screen
+from .writing import unwritable, write
 
 DRAWN, WRONG = 0, 2
+ENDINGS = (".svg", ".png", ".pdf")
 
 
 def run(arguments: Namespace) -> int:
-    """Draw the file named; return 0, or 2 where it is wrong or a picture file is asked for."""
-    if arguments.output is not None or not arguments.text:
-        print(
-            "yardfast draw: a picture file comes later; "
-            f"yardfast draw {clean(arguments.file)} --text  draws it in characters.",
-            file=sys.stderr,
+    """Draw the file named; return 0, or 2 where it is wrong or nothing could be written."""
+    name: str | None = arguments.output
+    if name is None and not arguments.text:
+        file = clean(arguments.file)
+        return _refuse(
+            f"as a picture, yardfast draw {file} -o OUT.svg, or in characters, yardfast draw "
+            f"{file} --text"
         )
-        return WRONG
+    if name is not None and (problem := unwritable(name, arguments.force, ENDINGS)):
+        return _refuse(problem)
     try:
-        lines = sketch(build_structure(read(arguments.file)))
+        design = read(arguments.file)
+        if arguments.text:
+            from ..report.sketch import sketch  # noqa: PLC0415 - a picture does without
+
+            screen.show(sketch(build_structure(design)))
+        if name is not None:
+            return _write(name, design, arguments)
     except DesignError as wrong:
         screen.complain(fault_lines(wrong.faults))
         return WRONG
-    screen.show(lines)
+    except NoTypesetterError as missing:
+        return _refuse(f"{missing}. An .svg needs nothing more")
     return DRAWN
+
+
+def _write(name: str, design: Design, arguments: Namespace) -> int:
+    if problem := write(name, _picture(name, design, arguments.paper), arguments.force):
+        return _refuse(problem)
+    print(f"{clean(name)} is written.")
+    return DRAWN
+
+
+def _picture(name: str, design: Design, paper: str | None) -> bytes:
+    """Return the drawing as its file's ending asks."""
+    from ..report.drawing import drawing  # noqa: PLC0415 - characters do without
+
+    sheet = drawing(examine(design), paper or ("a4" if design.units == "metric" else "letter"))
+    svg = sheet.svg(design.name)
+    ending = Path(name).suffix.casefold()
+    if ending == ".svg":
+        return svg.encode("utf-8")
+    data = {"title": design.name, "width": sheet.width, "height": sheet.height, "svg": svg}
+    return typeset("drawing", data, "png" if ending == ".png" else "pdf")
+
+
+def _refuse(message: str) -> int:
+    print(f"yardfast draw: {message}. Nothing was written.", file=sys.stderr)
+    return WRONG

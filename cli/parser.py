@@ -15,12 +15,28 @@ yardfast {__version__}: will it stand in the wind, and what holds it down?
   yardfast check *.toml        several at a glance
   yardfast draw FILE --text    what was read, as a small drawing
   yardfast size FILE.toml      what holds it: foot, weight, anchors, height
+  yardfast cuts FILE.toml      what to saw: panels, bevels, lumber, sheets
+  yardfast sheet FILE.toml     the stability sheet on paper, for a buyer
+  yardfast label FILE.toml     text for a listing
   yardfast materials           what a material's name means
   yardfast grounds             what a ground's name means
+  yardfast fasteners           what a nail or screw holds in a wood
   yardfast COMMAND --help      more, with an example
 """
 
-COMMANDS = ("new", "check", "draw", "size", "materials", "grounds")
+COMMANDS = (
+    "new",
+    "check",
+    "draw",
+    "size",
+    "cuts",
+    "sheet",
+    "label",
+    "stale",
+    "materials",
+    "grounds",
+    "fasteners",
+)
 
 
 class Arguments(argparse.Namespace):
@@ -69,20 +85,30 @@ def _parser() -> argparse.ArgumentParser:
     _add_new(_command(add, "new", "a starting file, by questions", _new))
     _add_check(_command(add, "check", "the verdict on one design file or several", _check))
     _add_size(_command(add, "size", "what holds a piece down, each way alone", _size))
-    _add_draw(_command(add, "draw", "what was read, as a small drawing", _draw))
+    _add_draw(_command(add, "draw", "the drawing: elevation, plan, gusts by side", _draw))
+    _add_sheet(_command(add, "sheet", "the stability sheet on paper, for the buyer", _sheet))
+    _add_cuts(_command(add, "cuts", "what to saw and to buy for a piece", _cuts))
+    _add_label(_command(add, "label", "text for a listing, of one design or a folder", _label))
+    _add_stale(_command(add, "stale", "which printed sheets no longer hold", _stale))
     for name, what in (("materials", _materials), ("grounds", _grounds)):
         each = _command(add, name, f"what each {name[:-1]}'s name means, with sources", what)
         _add_format(each)
+    _add_fasteners(_command(add, "fasteners", "what a nail or screw holds in a wood", _fasteners))
     return parser
 
 
 _EXAMPLES = {
     "new": "yardfast new tower -o light.toml",
     "check": "yardfast check light.toml --engineer",
-    "draw": "yardfast draw light.toml --text",
+    "draw": "yardfast draw light.toml -o light.svg",
     "size": "yardfast size light.toml --write heavy.toml --remedy ballast",
+    "cuts": "yardfast cuts light.toml -o pattern.svg",
+    "label": "yardfast label my-designs -o labels.csv",
+    "stale": "yardfast stale labels.csv",
+    "sheet": "yardfast sheet light.toml -o light.pdf",
     "materials": "yardfast materials",
     "grounds": "yardfast grounds --format json",
+    "fasteners": "yardfast fasteners '8d common' --wood 'western redcedar'",
 }
 
 
@@ -138,7 +164,28 @@ def _add_new(parser: argparse.ArgumentParser) -> None:
 def _add_draw(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("file", metavar="FILE", help="a design file, .toml")
     parser.add_argument("--text", action="store_true", help="in characters, 80 columns wide")
-    parser.add_argument("-o", "--output", metavar="OUT.svg", help="a picture: not yet")
+    parser.add_argument(
+        "-o", "--output", metavar="OUT.svg", help="a picture to scale: .svg, .png or .pdf"
+    )
+    _add_paper(parser)
+
+
+def _add_sheet(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("file", metavar="FILE", help="a design file, .toml")
+    parser.add_argument(
+        "-o", "--output", metavar="OUT.pdf", required=True, help="where to write it"
+    )
+    parser.add_argument(
+        "--full", action="store_true", help="the whole calculation instead, step by step"
+    )
+    _add_paper(parser)
+
+
+def _add_paper(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument(
+        "--paper", choices=("a4", "letter"), help="a4 for metric designs, letter for imperial ones"
+    )
+    parser.add_argument("--force", action="store_true", help="write over a file that exists")
 
 
 def _add_size(parser: argparse.ArgumentParser) -> None:
@@ -161,6 +208,51 @@ def _add_size(parser: argparse.ArgumentParser) -> None:
         ("wind", "a forecast gust: '58 mph'"),
     ):
         before.add_argument(f"--{option}", metavar="…", help=example)
+
+
+def _add_fasteners(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument(
+        "name", nargs="?", metavar="NAME", help="which: '8d common', 'lag screw', '#8'; all without"
+    )
+    parser.add_argument("--wood", metavar="NAME", help="a wood or panel: 'western redcedar'")
+    parser.add_argument(
+        "--side", metavar="…", default="3/4 in", help="how thick the board is that it fastens"
+    )
+    _add_format(parser)
+
+
+def _add_cuts(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("file", metavar="FILE", help="a design file, .toml")
+    _add_format(parser)
+    parser.add_argument(
+        "-o", "--output", metavar="OUT", help="write the full-size pattern: .svg or .dxf"
+    )
+    parser.add_argument("--force", action="store_true", help="write over a file that exists")
+
+
+def _add_label(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument(
+        "files", nargs="+", metavar="FILE", help="a design file, .toml, or a folder of them"
+    )
+    parser.add_argument(
+        "--format",
+        choices=("text", "csv", "json"),
+        help="text to copy, csv a row each for a spreadsheet, json for programs; left out: as the "
+        "name of OUT ends, else text",
+    )
+    parser.add_argument("-o", "--output", metavar="OUT", help="where to write it")
+    parser.add_argument("--force", action="store_true", help="write over a file that exists")
+
+
+def _add_stale(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument(
+        "printed",
+        nargs="+",
+        metavar="LABELS.csv",
+        help="a table that 'label --format csv' wrote; or FILE.toml and, behind it, the "
+        "fingerprint on its sheet",
+    )
+    _add_format(parser)
 
 
 def _new(arguments: Arguments) -> int:
@@ -187,6 +279,30 @@ def _size(arguments: Arguments) -> int:
     return run(arguments)
 
 
+def _cuts(arguments: Arguments) -> int:
+    from .cuts import run  # noqa: PLC0415
+
+    return run(arguments)
+
+
+def _label(arguments: Arguments) -> int:
+    from .label import run  # noqa: PLC0415
+
+    return run(arguments)
+
+
+def _stale(arguments: Arguments) -> int:
+    from .stale import run  # noqa: PLC0415
+
+    return run(arguments)
+
+
+def _sheet(arguments: Arguments) -> int:
+    from .sheet import run  # noqa: PLC0415
+
+    return run(arguments)
+
+
 def _materials(arguments: Arguments) -> int:
     from .listing import materials  # noqa: PLC0415
 
@@ -197,3 +313,9 @@ def _grounds(arguments: Arguments) -> int:
     from .listing import grounds  # noqa: PLC0415
 
     return grounds(arguments)
+
+
+def _fasteners(arguments: Arguments) -> int:
+    from .fasteners import run  # noqa: PLC0415
+
+    return run(arguments)

@@ -24,6 +24,11 @@ def show(lines: Sequence[Line]) -> None:
         console.print(Text(line.text, style=_STYLES.get(line.mood, "")))
 
 
+def show_text(text: str) -> None:
+    """Print a text as it is on standard output."""
+    sys.stdout.write(text)
+
+
 def show_json(value: Any) -> None:
     """Print JSON on standard output, in characters that every screen has."""
     json.dump(value, sys.stdout, indent=2, allow_nan=False)

@@ -1,16 +1,15 @@
 """The design file: text in, a Design out, or everything that is wrong with it at once."""
 
-import re
-import tomllib
 from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import Any, cast
 
 from .bounds import FORMAT, MOST_BYTES
-from .faults import DesignError, Fault
+from .faults import DesignError
+from .file_text import text_in, unreadable
 from .kind_words import typed
 from .model import Design
-from .near_names import meant
+from .parsed import add_findings, in_order, parsed
 from .part_table import every_key, part_label, read_parts
 from .raw_values import shown
 from .row import Row, check_names
@@ -29,17 +28,24 @@ DESIGN_KEYS = (
     Key("turn", "angle"),
     Key("weighed", "mass"),
     Key("maker", "text"),
+    Key("contact", "text"),
+    Key("serial", "text"),
+    Key("date", "date"),
+    Key("revision", "text"),
     Key("format", "count", bounds=FORMAT),
 )
 
-_LATER_TABLES = ("joint",)
 _DESIGN_WORDS = {
     "unit": "'units'",
     "title": "'name'",
     "author": "'maker'",
     "weight": "'weighed' is a scale's reading of the whole piece",
     "mass": "'weighed' is a scale's reading of the whole piece",
-    "version": "'format'",
+    "version": "'revision' of the piece, or 'format' of the file",
+    **dict.fromkeys(("serial_number", "number", "serial number"), "'serial'"),
+    **dict.fromkeys(("phone", "email", "e-mail", "website", "web", "address"), "'contact'"),
+    **dict.fromkeys(("rev", "edition"), "'revision'"),
+    **dict.fromkeys(("made", "built", "day"), "'date'"),
     "wind": "it belongs under [site]",
 }
 
@@ -49,38 +55,25 @@ def read_design(path: str | Path, specs: Sequence[TableSpec[Any]] = ()) -> Desig
 
     Raises DesignError with every fault, sorted by line.
     """
-    file = str(path)
-    try:
-        with Path(path).open("rb") as opened:
-            raw = opened.read(MOST_BYTES + 1)
-    except FileNotFoundError:
-        raise _unreadable(
-            file, "no such file", "the name of a design file", _neighbour(path)
-        ) from None
-    except IsADirectoryError:
-        hint = "name one of the .toml files in it"
-        raise _unreadable(file, "a folder", "the name of a design file", hint) from None
-    except (OSError, ValueError) as error:
-        reason = error.strerror if isinstance(error, OSError) and error.strerror else "unreadable"
-        raise _unreadable(file, shown(reason), "a file that can be read") from None
-    if len(raw) > MOST_BYTES:
-        raise _unreadable(file, "more than 1 MB", "a design file of at most 1 MB")
-    return read_text(_decoded(raw, file), file, specs)
+    return read_text(text_in(path, "a design file"), str(path), specs)
 
 
 def read_text(text: str, file: str = "", specs: Sequence[TableSpec[Any]] = ()) -> Design:
     """Return the design in a text; ``file`` is its name in faults. Raises as ``read_design``."""
     if len(text) > MOST_BYTES:
-        raise _unreadable(file, "more than 1 MB", "a design file of at most 1 MB")
+        raise unreadable(file, "more than 1 MB", "a design file of at most 1 MB")
     many = {"design": False, "part": True} | {spec.name: spec.many for spec in specs}
-    look = scan(text, many, _LATER_TABLES, _names_of_keys(specs))
+    look = scan(text, many, _names_of_keys(specs))
     reading = Reading(file, look)
-    data = _parsed(reading)
-    _add_findings(reading, data or {})
+    data = parsed(reading)
+    add_findings(reading, data or {})
     if data is None:
-        raise DesignError(_sorted(reading.faults))
+        raise DesignError(in_order(reading.faults))
     row = _design_row(reading, data)
-    parts = read_parts(reading, _tables(reading, "part", data, many=True))
+    part_tables = _tables(reading, "part", data, many=True)
+    names = [table.get("name") for table in part_tables]
+    reading.part_names = tuple(name.strip() for name in names if isinstance(name, str))
+    parts = read_parts(reading, part_tables)
     if not parts and not reading.faults:
         reading.fault(
             None, None, "no [[part]]", "at least one part", "[[part]] with name, shape, material"
@@ -88,7 +81,7 @@ def read_text(text: str, file: str = "", specs: Sequence[TableSpec[Any]] = ()) -
     tables = _other_tables(reading, data, specs)
     _check_tables(reading, data, many)
     if reading.faults or row is None:
-        raise DesignError(_sorted(reading.faults))
+        raise DesignError(in_order(reading.faults))
     return Design(
         name=row.text("name") or "",
         units=row.text("units") or "",
@@ -96,6 +89,10 @@ def read_text(text: str, file: str = "", specs: Sequence[TableSpec[Any]] = ()) -
         turn=row.quantity("turn") or 0.0,
         weighed=row.quantity("weighed"),
         maker=row.text("maker"),
+        contact=row.text("contact"),
+        serial=row.text("serial"),
+        date=row.text("date"),
+        revision=row.text("revision"),
         file=file,
         text=text,
         tables=tables,
@@ -187,80 +184,3 @@ def _tables(
         reading.fault(Spot("", 0, name), None, shown(name), f"a table under the heading {right}")
         return ()
     return cast("list[dict[str, object]]", items)
-
-
-def _parsed(reading: Reading) -> Mapping[str, object] | None:
-    """Return the file's tables, or None with a fault where TOML cannot read what is left."""
-    try:
-        return tomllib.loads(reading.scan.text)
-    except RecursionError:
-        reading.faults.append(
-            Fault(reading.file, None, None, None, "lists within lists", "plain values")
-        )
-    except ValueError as error:
-        message = str(error)
-        place = re.search(r"line (\d+)", message)
-        rows = reading.scan.text.split("\n")
-        line = int(place[1]) if place else len(rows)
-        found = shown(rows[min(line, len(rows)) - 1].strip()) or "the end of the file"
-        reason = re.sub(r" \(at .*\)$", "", message)
-        reading.faults.append(
-            Fault(
-                reading.file, line, None, None, found, "key = value, as TOML has it", shown(reason)
-            )
-        )
-    return None
-
-
-def _add_findings(reading: Reading, data: Mapping[str, object]) -> None:
-    """Add what the first look found, each with the part that it belongs to."""
-    for line, spot, problem in reading.scan.findings:
-        value = data.get(spot.table)
-        rows = cast("list[object]", value) if isinstance(value, list) else []
-        part = None
-        if 0 <= spot.number < len(rows):
-            row = cast("dict[str, object]", rows[spot.number])
-            part = part_label(row, spot.number, spot.table)
-        reading.faults.append(
-            Fault(
-                reading.file,
-                line,
-                part,
-                shown(spot.key) if spot.key else None,
-                problem.found,
-                problem.expected,
-                problem.hint,
-            )
-        )
-
-
-def _decoded(raw: bytes, file: str) -> str:
-    """Return the text of a file's bytes. DesignError where they are not UTF-8."""
-    if raw.startswith((b"\xff\xfe", b"\xfe\xff")):
-        raise _unreadable(file, "text in UTF-16", "text in UTF-8", "save it as UTF-8")
-    try:
-        return raw.decode("utf-8")
-    except UnicodeDecodeError as error:
-        line = raw.count(b"\n", 0, error.start) + 1
-        around = raw.splitlines()[line - 1] if raw.splitlines() else b""
-        found = shown(around.decode("utf-8", "backslashreplace").strip())
-        fault = Fault(file, line, None, None, found, "text in UTF-8", "save it as UTF-8")
-        raise DesignError((fault,)) from None
-
-
-def _unreadable(file: str, found: str, expected: str, hint: str = "") -> DesignError:
-    return DesignError((Fault(file, None, None, None, found, expected, hint),))
-
-
-def _neighbour(path: str | Path) -> str:
-    """Return a hint naming the file beside it that is spelt most alike."""
-    folder = Path(path).parent
-    try:
-        names = [each.name for each in folder.iterdir() if each.suffix == ".toml"]
-    except OSError:
-        return ""
-    return meant(Path(path).name, names)
-
-
-def _sorted(faults: Sequence[Fault]) -> tuple[Fault, ...]:
-    return tuple(sorted(dict.fromkeys(faults), key=lambda fault: fault.line or 0))

@@ -38,6 +38,8 @@ PLAIN = {
     "map": ("gusts by their return periods in years", "{ 10 = '60 mph', 50 = '75 mph' }"),
     "years": ("a number of years", "700"),
     "numeral": ("text between quote marks", ""),
+    "date": ("a day as year-month-day between quote marks", "'2026-05-31'"),
+    "measured": ("what was measured, with its unit between quote marks", "'51 lb'"),
 }
 
 

@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Callable, Mapping
+from datetime import date, datetime
 from typing import cast
 
 from .kind_words import PLAIN, Listener, belongs, mistyped, read_quantity, typed, within
@@ -130,6 +131,28 @@ def _as_years(text: str) -> float | None:
     return years if 0.0 < years <= 1.0e5 else None
 
 
+def _date(key: Key, value: object, to: Listener) -> str | None:
+    """Read a day, as text or as TOML's own date, that the calendar has; return YYYY-MM-DD."""
+    if isinstance(value, date) and not isinstance(value, datetime):
+        return value.isoformat()
+    if isinstance(value, str) and re.fullmatch(r"\d{4}-\d{2}-\d{2}", value.strip(), re.ASCII):
+        try:
+            return date.fromisoformat(value.strip()).isoformat()
+        except ValueError:
+            to.fault(key.name, typed(value), "a day that the calendar has", "year-month-day")
+            return None
+    mistyped(key, value, to)
+    return None
+
+
+def _measured(key: Key, value: object, to: Listener) -> object:
+    """Leave a quantity to whoever knows its kind from another key; it is text in any case."""
+    if isinstance(value, str):
+        return value
+    mistyped(key, value, to)
+    return None
+
+
 _READERS: Mapping[str, Callable[[Key, object, Listener], object]] = {
     "text": _text,
     "choice": _choice,
@@ -144,4 +167,6 @@ _READERS: Mapping[str, Callable[[Key, object, Listener], object]] = {
     "outline": read_outline,
     "outlines": read_outlines,
     "map": _by_years,
+    "date": _date,
+    "measured": _measured,
 }

@@ -44,7 +44,10 @@ class Part:
     ``contact`` is the kind that it rubs on the ground as (wood, steel, concrete, rubber),
     ``surface`` how smooth a round one is (smooth, rough, very rough). ``covering`` in kg/m2 lies
     on its outer slopes. A ``loose`` part only stands there by its weight. ``hangs_at`` is the
-    height in m of the hook from which it swings.
+    height in m of the hook from which it swings. ``grade`` is that of its lumber. It stands
+    ``embed`` m deep in the ground, in concrete ``encased`` m across where that is given,
+    ``constrained`` where paving holds it at the surface; where it ``may_move`` half an inch there,
+    the earth is asked for twice as much.
     """
 
     name: str
@@ -58,15 +61,20 @@ class Part:
     covering: float = 0.0
     loose: bool = False
     hangs_at: float | None = None
+    embed: float = 0.0
+    encased: float | None = None
+    constrained: bool = False
+    may_move: bool = False
+    grade: str | None = None
 
 
 @dataclass(frozen=True)
 class Design:
     """One structure as its file describes it, before anything is computed.
 
-    ``turn`` in rad, ``weighed`` in kg. ``tables`` holds what other rooms read from the same file,
-    by type: ``design.table(Site)``, ``design.several(GivenLoad)``. ``notes`` are readings that a
-    person should see repeated.
+    ``turn`` in rad, ``weighed`` in kg; ``date`` as YYYY-MM-DD. ``tables`` holds what other rooms
+    read from the same file, by type: ``design.table(Site)``, ``design.several(GivenLoad)``.
+    ``notes`` are readings that a person should see repeated.
     """
 
     name: str
@@ -75,6 +83,10 @@ class Design:
     turn: float = 0.0
     weighed: float | None = None
     maker: str | None = None
+    contact: str | None = None
+    serial: str | None = None
+    date: str | None = None
+    revision: str | None = None
     file: str = ""
     text: str = ""
     tables: Mapping[type, object] = field(default_factory=dict[type, object])

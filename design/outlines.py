@@ -10,6 +10,7 @@ from .placing import Body
 from .plane import Polygons
 from .shapes.rotor import Rotor
 from .shapes.shape import Array, Disc, Hull, rim
+from .structure import TOUCHING
 
 CIRCLE_POINTS = 72
 """Corners of the polygon that stands for a circle seen at a slant; it has the circle's area."""
@@ -45,7 +46,17 @@ def outlines(bodies: Sequence[Body], directions: Array) -> Polygons:
             result[row] = pieces[0]
         elif pieces:
             result[row] = plane.union_over(np.stack(pieces))
+        if pieces and body.bottom < -TOUCHING:
+            result[row] = _above_ground(result[row])
     return result
+
+
+def _above_ground(outline: Polygons) -> Polygons:
+    """Return outlines (D,) without what lies in the ground: no wind blows there."""
+    bounds = plane.bounds(outline)
+    return plane.intersection(
+        outline, plane.boxes(bounds[:, 0], 0.0, bounds[:, 2], float(bounds[:, 3].max()))
+    )
 
 
 def _project(body: Body, hull: Hull, across: Array) -> Polygons:

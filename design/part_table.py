@@ -4,9 +4,11 @@ from collections.abc import Mapping, Sequence
 from functools import cache
 
 from .. import materials
+from ..materials import lumber
 from .bounds import MOST_PARTS
 from .builder_words import MATERIAL_WORDS, PART_WORDS, SHAPE_WORDS
 from .coverings import COVERING, covering
+from .embed_keys import EMBED_KEYS, check_embedded
 from .model import Part
 from .place_keys import PLACE_KEYS, check_places, read_place
 from .raw_values import shown
@@ -24,11 +26,13 @@ PART_KEYS = (
     Key("density", "density"),
     Key("mass", "mass"),
     Key("contact", "choice", choices=("wood", "steel", "concrete", "rubber")),
+    Key("grade", "choice", choices=lumber.GRADES),
     COVERING,
     *PLACE_KEYS,
+    *EMBED_KEYS,
 )
 
-LATER_KEYS = frozenset({"fill", "embed"})
+LATER_KEYS = frozenset({"fill"})
 
 
 def read_parts(reading: Reading, tables: Sequence[Mapping[str, object]]) -> tuple[Part, ...]:
@@ -69,6 +73,7 @@ def _read_part(reading: Reading, index: int, data: Mapping[str, object]) -> tupl
     _check_weight(row, kind)
     laid = covering(row, shape)
     place = read_place(row)
+    check_embedded(row, shape)
     name = row.text("name")
     if shape is None or name is None or row.wrong:
         return row, None
@@ -84,6 +89,11 @@ def _read_part(reading: Reading, index: int, data: Mapping[str, object]) -> tupl
         covering=laid,
         loose=bool(row.flag("loose")),
         hangs_at=row.quantity("hangs_at"),
+        embed=row.quantity("embed") or 0.0,
+        encased=row.quantity("encased"),
+        constrained=bool(row.flag("constrained")),
+        may_move=bool(row.flag("may_move")),
+        grade=row.text("grade"),
     )
 
 

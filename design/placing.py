@@ -170,7 +170,7 @@ def _copies(i: int, part: Part, point: Array) -> list[Body]:
     tilted = toward_y(place.tilt)
     plain = Body(i, 0, part.shape, np.eye(3), np.zeros(3))
     leaning = Body(i, 0, part.shape, tilted, np.zeros(3))
-    lift = plain.bottom - leaning.bottom
+    lift = plain.bottom - leaning.bottom - part.embed
     if place.under is not None:
         lift = -leaning.top
     bodies: list[Body] = []

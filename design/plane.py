@@ -6,7 +6,7 @@ from typing import Any, cast
 import numpy as np
 import shapely
 from numpy.typing import NDArray
-from shapely import Polygon
+from shapely import Polygon, affinity
 from shapely.geometry.base import BaseGeometry
 
 from .shapes.shape import Array
@@ -41,6 +41,14 @@ def bounds_of(region: BaseGeometry) -> Array:
     return cast(Array, _kernel.bounds(region))
 
 
+def area_above(region: BaseGeometry, height: float) -> float:
+    """Return the area in m2 of an upright region (across, up) above a height in m."""
+    low_x, low_y, high_x, high_y = region.bounds
+    if height <= low_y:
+        return region.area
+    return region.intersection(shapely.box(low_x, height, high_x, high_y)).area
+
+
 def intersection(first: Polygons, second: Polygons | BaseGeometry) -> Polygons:
     """Return what is common, pair by pair."""
     return cast(Polygons, _kernel.intersection(first, second))
@@ -69,6 +77,61 @@ def union_of(regions: Sequence[BaseGeometry]) -> BaseGeometry:
 def boxes(low_x: Array, low_y: float, high_x: Array, high_y: float) -> Polygons:
     """Return the upright rectangles (D,) between level bounds (D,) and heights, in m."""
     return cast(Polygons, _kernel.box(low_x, low_y, high_x, high_y))
+
+
+def box(low_x: float, low_y: float, high_x: float, high_y: float) -> BaseGeometry:
+    """Return an upright rectangle, in m."""
+    return cast(BaseGeometry, _kernel.box(low_x, low_y, high_x, high_y))
+
+
+def flipped(region: BaseGeometry) -> BaseGeometry:
+    """Return a region seen from behind: the second axis turned round."""
+    return affinity.scale(region, 1.0, -1.0, origin=(0.0, 0.0))
+
+
+def disc(centre: Array, radius: float) -> BaseGeometry:
+    """Return a round region about a point (2,), in m, as a polygon of 32 corners."""
+    return cast(BaseGeometry, _kernel.buffer(_kernel.points(centre), radius))
+
+
+def pieces(region: BaseGeometry) -> list[Polygon]:
+    """Return the separate polygons of a region; what has no area is left out."""
+    return [part for part in _kernel.get_parts(region).tolist() if part.area > 0.0]
+
+
+def narrowest_box(region: BaseGeometry) -> Array:
+    """Return the corners (4, 2) in m of the rectangle of least area round a region."""
+    return _coordinates(_kernel.oriented_envelope(region))[:4]
+
+
+def is_ring(piece: BaseGeometry) -> bool:
+    """Return whether a polygon has a hole."""
+    return int(_kernel.get_num_interior_rings(piece)) > 0
+
+
+def filled(piece: BaseGeometry) -> BaseGeometry:
+    """Return a polygon without its holes."""
+    return Polygon(_kernel.get_exterior_ring(piece))
+
+
+def moved_in(region: BaseGeometry, by: float) -> BaseGeometry:
+    """Return a region with its edges moved in by ``by`` m, corners kept sharp."""
+    return cast(BaseGeometry, _kernel.buffer(region, -by, join_style="mitre", mitre_limit=10.0))
+
+
+def simpler(region: BaseGeometry) -> BaseGeometry:
+    """Return a region without corners that lie on straight edges, to a hundredth of a mm."""
+    return cast(BaseGeometry, _kernel.simplify(region, 1.0e-5))
+
+
+def inside(region: BaseGeometry) -> Array:
+    """Return a point (2,) in m that lies within a region."""
+    return _coordinates(_kernel.point_on_surface(region))[0]
+
+
+def holds(region: BaseGeometry, points: Array) -> NDArray[np.bool_]:
+    """Return whether points (n, 2) in m lie within a region or on its edge."""
+    return np.asarray(_kernel.intersects(region, _kernel.points(points)), dtype=bool)
 
 
 def kept(where: NDArray[np.bool_], polygons: Polygons) -> Polygons:
@@ -129,6 +192,12 @@ def outlines_of(region: BaseGeometry) -> list[Array]:
         oriented = shapely.geometry.polygon.orient(part)
         rings += [_coordinates(ring) for ring in (oriented.exterior, *oriented.interiors)]
     return rings
+
+
+def strokes(lines: BaseGeometry) -> list[Array]:
+    """Return the points (k, 2) of every line among what lines were cut to."""
+    parts = cast("list[BaseGeometry]", _kernel.get_parts(lines).tolist())
+    return [_coordinates(part) for part in parts if part.length > 0.0]
 
 
 def coordinates(region: BaseGeometry) -> Array:

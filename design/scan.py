@@ -61,17 +61,16 @@ class Scan:
 def scan(
     text: str,
     many: Mapping[str, bool],
-    later: Collection[str] = (),
     keys: Mapping[str, Collection[str]] = _NO_KEYS,
 ) -> Scan:
     """Look through the text; ``many`` says of each known table whether it may stand repeatedly.
 
-    ``later`` names tables that are not understood yet, ``keys`` the keys that each known one may
-    hold. A table whose heading is nearly right, and that holds mostly keys of what was meant, is
-    read as that; what stands under a heading of no use is left out.
+    ``keys`` are those that each known table may hold. A table whose heading is nearly right, and
+    that holds mostly keys of what was meant, is read as that; what stands under a heading of no
+    use is left out.
     """
     clean = text.removeprefix("\ufeff").replace("\r\n", "\n").replace("\r", "\n")
-    walk = _Walk(clean.replace("\u00a0", " "), many, later, keys)
+    walk = _Walk(clean.replace("\u00a0", " "), many, keys)
     walk.run()
     return Scan(
         "\n".join(walk.rows),
@@ -84,15 +83,10 @@ def scan(
 
 class _Walk:
     def __init__(
-        self,
-        text: str,
-        many: Mapping[str, bool],
-        later: Collection[str],
-        keys: Mapping[str, Collection[str]],
+        self, text: str, many: Mapping[str, bool], keys: Mapping[str, Collection[str]]
     ) -> None:
         self.text = text
         self.many = many
-        self.later = later
         self.keys = keys
         self.rows = text.split("\n")
         self.starts = [0]
@@ -141,7 +135,7 @@ class _Walk:
         double = self.many.get(name, False)
         right = f"[[{name}]]" if double else f"[{name}]"
         if outer not in self.many or not re.fullmatch(r"(\.[A-Za-z0-9_-]+)?", name[len(outer) :]):
-            self._skip_table(row, self._unknown(found, outer))
+            self._skip_table(row, self._unknown(found))
             return
         previous = self.headings.setdefault(name, [])
         if previous and not double:
@@ -171,7 +165,7 @@ class _Walk:
     def _known(self, name: str, row: int) -> str:
         """Return the known table that a heading means, with what stands behind a dot."""
         outer, dot, inner = name.partition(".")
-        if outer in self.many or outer in self.later:
+        if outer in self.many:
             return name
         near = nearest(outer, tuple(self.many))
         if near is None or not self._holds(near, [inner] if inner else self._keys_below(row)):
@@ -194,9 +188,7 @@ class _Walk:
                 found.append(_first_key(match[1]))
         return found
 
-    def _unknown(self, found: str, name: str) -> Problem:
-        if name in self.later:
-            return Problem(found, "what is understood by now", f"'{name}' is not understood yet")
+    def _unknown(self, found: str) -> Problem:
         right = [f"[[{name}]]" if many else f"[{name}]" for name, many in self.many.items()]
         return Problem(found, f"one of {', '.join(right)}")
 

@@ -69,6 +69,8 @@ class Reading:
     metric: bool = False
     faults: list[Fault] = field(default_factory=list[Fault])
     notes: list[str] = field(default_factory=list[str])
+    part_names: tuple[str, ...] = ()
+    """What the file calls its parts, rightly read or not: for tables that name them."""
 
     def fault(
         self, spot: Spot | None, part: str | None, found: str, expected: str, hint: str = ""

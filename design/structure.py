@@ -225,9 +225,14 @@ def contact_kind(part: Part) -> str:
 
 
 def _footprint(design: Design, bodies: tuple[Body, ...], points: Array) -> Array:
-    """Return the convex hull (k, 2) of the touching points, counter-clockwise."""
+    """Return the convex hull (k, 2) of the touching points, counter-clockwise.
+
+    Where only posts in the ground carry it, that of their sections at the surface.
+    """
     lowest = [
-        (_lowest(body), design.parts[body.part].name) for body in bodies if body.shape.hulls()
+        (_lowest(body), design.parts[body.part].name)
+        for body in bodies
+        if body.shape.hulls() and design.parts[body.part].embed == 0.0
     ]
     height, name = min(lowest, default=(0.0, design.parts[0].name))
     if height < -TOUCHING:
@@ -236,9 +241,12 @@ def _footprint(design: Design, bodies: tuple[Body, ...], points: Array) -> Array
             "at",
             f"{-height * 1000:.0f} mm ({-height / INCH:.3g} in) below the ground",
             "nothing lower than the ground, z = 0",
-            "raise it with at, or stand it on another part with on",
+            "raise it with at, stand it on another part with on, or set it in the ground with "
+            "embed",
             part=name,
         )
+    if not len(points):
+        points = _sections_at_surface(design, bodies)
     if len(points) == 0:
         raise _fault(
             design,
@@ -260,6 +268,29 @@ def _footprint(design: Design, bodies: tuple[Body, ...], points: Array) -> Array
             part=name,
         )
     return _without_straight_corners(plane.ring_of(hull))
+
+
+def _sections_at_surface(design: Design, bodies: tuple[Body, ...]) -> Array:
+    """Return the corners (k, 2) of what stands in the ground, where it enters it.
+
+    DesignError where something is all in the ground.
+    """
+    cuts: list[Array] = []
+    for body in bodies:
+        part = design.parts[body.part]
+        if part.embed <= 0.0:
+            continue
+        if body.top <= TOUCHING:
+            raise _fault(
+                design,
+                "embed",
+                f"{part.embed:.4g} m deep, all of it",
+                "less than its height: 'height' is the whole piece as bought",
+                "a longer post, or less depth",
+                part=part.name,
+            )
+        cuts.append(plane.coordinates(section(body, 0.0)))
+    return np.vstack([np.empty((0, 2)), *cuts])
 
 
 def _lowest(body: Body) -> float:

@@ -9,6 +9,7 @@ from numpy.typing import NDArray
 from ..design import plane
 from ..design.outlines import downwind_axes, lateral_axes, outlines
 from ..design.placing import Body
+from ..design.plane import Polygons
 from ..design.shapes.rotor import Rotor
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
@@ -29,7 +30,9 @@ class Exposed:
     ``arm`` (bodies, D) its turning arm about the origin in m (counter-clockwise), ``up`` its
     height in m. ``case`` (bodies, S) multiplies the force in each sign case and ``shift``
     (bodies, S, D) turns it about the board's middle, in m; ``rise`` (bodies,) lifts it.
-    ``centroid`` (bodies,) is the height at which each body's pressure is taken.
+    ``area`` (bodies, D) is the visible area in m2 itself, and ``pressure_height`` (bodies,) the
+    height at which each body's pressure is taken. ``coefficient`` (bodies, D) is the greater of
+    each body's own force coefficients.
     """
 
     azimuths: Array
@@ -49,7 +52,37 @@ class Exposed:
     silhouette: Faces
     breadth: Array
     pressure_height: Array
+    coefficient: Array
     height: float
+    area: Array
+
+
+@dataclass(frozen=True, eq=False)
+class Bare:
+    """What the wind would find of each body alone: outlines, coefficients and suction.
+
+    Found once for a structure, however many of its parts are then looked at by themselves.
+    """
+
+    azimuths: Array
+    outline: Polygons
+    coefficients: tuple[Coefficient, ...]
+    suction: Uplift
+
+    @property
+    def solidity(self) -> Array:
+        """Return the solidity (bodies, D) of each body."""
+        return np.array([c.solidity for c in self.coefficients])
+
+
+def bare(structure: Structure, surfaces: Sequence[str | None]) -> Bare:
+    """Return what each body offers by itself; ``surfaces`` names each part's roughness or None."""
+    azimuths = wind_directions(structure)
+    angles = np.radians(azimuths)
+    outline = outlines(structure.bodies, angles)
+    coefficients = tuple(_coefficients(structure, angles, surfaces))
+    solidity = np.array([c.solidity for c in coefficients])
+    return Bare(azimuths, outline, coefficients, uplift(structure, outline, solidity, angles))
 
 
 def expose(
@@ -57,21 +90,21 @@ def expose(
     surfaces: Sequence[str | None],
     sheltering: bool,
     only: NDArray[np.bool_] | None = None,
+    each: Bare | None = None,
 ) -> Exposed:
     """Return what a structure offers the wind; ``surfaces`` names each part's roughness or None.
 
     ``only`` (bodies,) takes some of the bodies alone, as if nothing stood before or behind them.
+    ``each`` is what was found of each body before.
     """
-    azimuths = wind_directions(structure)
+    found = bare(structure, surfaces) if each is None else each
+    azimuths, outline, coefficients = found.azimuths, found.outline, found.coefficients
+    suction, solidity = found.suction, found.solidity
     angles = np.radians(azimuths)
     bodies = structure.bodies
-    outline = outlines(bodies, angles)
-    coefficients = _coefficients(structure, angles, surfaces)
-    solidity = np.array([c.solidity for c in coefficients])
     stack = [structure.stack[body.part] for body in bodies]
     hooks = [part.hangs_at for part in structure.design.parts]
     rank = np.array([np.maximum(c.below, c.above) for c in coefficients])
-    suction = uplift(structure, outline, solidity, angles)
     if only is not None:
         outline = plane.kept(np.broadcast_to(only[:, None], outline.shape), outline)
         suction = Uplift(suction.area * only[:, None], suction.moment * only[:, None, None])
@@ -103,7 +136,9 @@ def expose(
         silhouette=silhouette(outline, solidity),
         breadth=breadth(outline),
         pressure_height=_pressure_heights(bodies, coefficients, visible),
+        coefficient=rank,
         height=structure.height,
+        area=visible.area,
     )
 
 

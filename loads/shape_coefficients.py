@@ -5,6 +5,7 @@ from math import inf, pi
 
 import numpy as np
 
+from ..design import plane
 from ..design.outlines import downwind_axes
 from ..design.placing import Body
 from ..design.shapes.ball import Ball
@@ -74,10 +75,13 @@ def shape_coefficient(
     ones = np.ones(len(azimuths))
     match body.shape:
         case Panel(width, height, thickness, solidity, climbers):
-            board = _Board(width, height, thickness, width * height, solidity, climbers)
+            shown = height - max(-body.bottom, 0.0)
+            board = _Board(width, shown, thickness, width * shown, solidity, climbers)
             return _standing_board(board, body.top, own)
         case Cutout() as cut:
-            board = _Board(cut.width, cut.height, cut.thickness, cut.outline.area)
+            buried = max(-body.bottom, 0.0)
+            area = plane.area_above(cut.outline, buried)
+            board = _Board(cut.width, cut.height - buried, cut.thickness, area)
             return _standing_board(board, body.top, own)
         case Rotor() as wheel:
             blades = ones * rotor.blade_coefficient(wheel.blade_area / wheel.disc_area)

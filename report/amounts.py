@@ -36,6 +36,33 @@ class Amounts:
             return f"{_whole(metres * 1000.0, 'near'):,}"
         return _mixed(Fraction(_whole(metres / INCH * 8.0, "near"), 8))
 
+    def cut(self, metres: float) -> str:
+        """Return a length to saw to: inches to 1/16, never in feet; mm."""
+        return f"{self.bare_cut(metres)} {'mm' if self.metric else 'in'}"
+
+    def bare_cut(self, metres: float) -> str:
+        """Return a length to saw to without its unit."""
+        if self.metric:
+            return f"{_whole(metres * 1000.0, 'near'):,}"
+        return _mixed(Fraction(_whole(metres / INCH * 16.0, "near"), 16))
+
+    def thickness(self, metres: float) -> str:
+        """Return the thickness of stock: a fraction to 1/16 in, else thousandths; mm to 1/10."""
+        if self.metric:
+            return f"{metres * 1000.0:.1f}".removesuffix(".0") + " mm"
+        sixteenths = metres / INCH * 16.0
+        if abs(sixteenths - round(sixteenths)) < 1.0e-3:
+            return f"{_mixed(Fraction(round(sixteenths), 16))} in"
+        return f"{metres / INCH:.3f} in"
+
+    def gap(self, metres: float) -> str:
+        """Return how far a seam stays open: to 1/64 in or 0.1 mm, or that it is less."""
+        if self.metric:
+            tenths = metres * 10000.0
+            return "under 0.1 mm" if tenths < 1.0 else f"{tenths / 10.0:.1f} mm"
+        parts = round(metres / INCH * 64.0)
+        return "under 1/64 in" if parts < 1 else f"{_mixed(Fraction(parts, 64))} in"
+
     def own_length(self, metres: float) -> str:
         """Return a length as somebody gave it, not rounded: to 1/64 in, else with decimals."""
         tape = _as_given(metres / INCH)
@@ -109,6 +136,11 @@ class Amounts:
         return _whole(metres_per_second / (KMH if self.metric else MPH), "near")
 
     @property
+    def speed(self) -> float:
+        """Return one mph or km/h in m/s."""
+        return KMH if self.metric else MPH
+
+    @property
     def speed_unit(self) -> str:
         """Return the unit of wind."""
         return "km/h" if self.metric else "mph"
@@ -131,6 +163,12 @@ class Amounts:
             )
         psf = pascals / PSF
         return f"{_figures(psf, 3):,.0f} psf"
+
+    def pressure_per_depth(self, pascals_a_metre: float) -> str:
+        """Return a lateral pressure per depth: psf a foot or kPa a metre."""
+        if self.metric:
+            return f"{pascals_a_metre / 1000.0:.3g} kPa a metre"
+        return f"{pascals_a_metre / PSF * FOOT:,.0f} psf a foot"
 
     def measure(self, value: float, unit: str, decimals: int = 0) -> str:
         """Return a check's demand or capacity in N*m, N or Pa, in this system's units."""

@@ -98,7 +98,10 @@ class _Brief(_Spoken):
 
 def _part(part: Part, copies: int, size: _Spoken) -> str:
     many = f"{copies} x " if copies > 1 else ""
-    return f"{many}{part.name} {_shape(part, size)}".rstrip()
+    deep = f", {size.length(part.embed)} of it in the ground" if part.embed > 0.0 else ""
+    if part.encased is not None:
+        deep += f", in concrete {size.length(part.encased)} across"
+    return f"{many}{part.name} {_shape(part, size)}".rstrip() + deep
 
 
 def _shape(part: Part, size: _Spoken) -> str:

@@ -11,6 +11,8 @@ from .. import materials
 from ..checks.examination import Examination
 from .amounts import Amounts
 from .assumed_wind import shape_assumptions, wind_assumptions
+from .joint_words import joint_assumptions
+from .member_words import member_assumptions
 from .remark import Remark, joined
 
 _LUMBER = re.compile(r"^(.*) is ([\d /]+) in (?:wide and|by) ([\d /]+) in(?: high)?$")
@@ -27,9 +29,12 @@ def assumptions(examination: Examination) -> tuple[Remark, ...]:
         *_ground(examination, amounts),
         *_level(examination, amounts),
         *_friction(examination),
+        *_earth(examination, amounts),
         *_held_together(examination),
+        *joint_assumptions(examination),
         *wind_assumptions(examination),
         *shape_assumptions(examination),
+        *member_assumptions(examination),
         *_basis(examination),
     )
 
@@ -137,6 +142,25 @@ def _level(examination: Examination, amounts: Amounts) -> Iterator[Remark]:
         )
     else:
         yield Remark("The ground is taken as level, since no slope is given.", "level")
+
+
+def _earth(examination: Examination, amounts: Amounts) -> Iterator[Remark]:
+    """Tell what the earth beside posts is taken to hold, and how it is shared among them."""
+    posts = examination.posts
+    if posts is None:
+        return
+    pressure = amounts.pressure_per_depth(float(posts.bearing.min()))
+    yield Remark(
+        f"The earth beside a post may be asked for {pressure} of depth (IBC Table 1806.2, for the "
+        f"class of {examination.site.ground}); the hole is filled and tamped in layers.",
+        f"earth beside posts {pressure}",
+    )
+    if len(posts.part) > 1:
+        yield Remark(
+            "All posts share the wind alike, each turning in the ground by itself; what braces "
+            "them to one another would help and is not counted.",
+            "posts share alike",
+        )
 
 
 def _friction(examination: Examination) -> Iterator[Remark]:

@@ -5,6 +5,7 @@ from dataclasses import replace
 
 from .. import references
 from ..checks.examination import Examination
+from ..checks.joints import JointFound
 from ..design.overlaps import overlaps
 from ..design.shapes.flat import Panel
 from ..design.shapes.rotor import Rotor
@@ -13,6 +14,7 @@ from ..design.touching import untouched
 from ..loads.standing_clear import hidden_though_apart
 from ..units import INCH, MPH
 from .amounts import Amounts
+from .joint_words import names_of, needs_lead_holes
 from .remark import Remark, joined
 
 PEOPLE_HEIGHT = 27 * INCH
@@ -93,6 +95,20 @@ def _has_spinning(examination: Examination) -> bool:
     return any(isinstance(p.shape, Rotor) and p.shape.spins for p in examination.design.parts)
 
 
+def _of_joints(applies: Callable[[JointFound], bool]) -> Callable[[Examination], str]:
+    """Return what names the joints to which something applies."""
+    return lambda e: names_of(joint for joint in e.joints if applies(joint))
+
+
+def _because(reason: str) -> Callable[[Examination], str]:
+    return _of_joints(lambda joint: reason in joint.fasteners.holds.reasons)
+
+
+_EDGE, _END, _SHORT = _because("panel edge"), _because("end grain"), _because("too short")
+_OUT = _of_joints(lambda joint: joint.fasteners.holds.comes_out)
+_GLUED = _of_joints(lambda joint: joint.row.glue)
+_DRILL = _of_joints(needs_lead_holes)
+
 _APPLIES: Mapping[str, Callable[[Examination], bool]] = {
     "bolts": lambda e: not e.standing.ground.stakes_possible,
     "hurricane": lambda e: e.site.hurricane is True,
@@ -115,6 +131,12 @@ _APPLIES: Mapping[str, Callable[[Examination], bool]] = {
     "weighed": lambda e: bool(_disagrees(e)),
     "apart": lambda e: bool(hidden_though_apart(e.structure)),
     "in the air": lambda e: bool(untouched(e.structure)),
+    "panel edge": lambda e: bool(_EDGE(e)),
+    "end grain": lambda e: bool(_END(e)),
+    "comes out": lambda e: bool(_OUT(e)),
+    "too short": lambda e: bool(_SHORT(e)),
+    "lead holes": lambda e: bool(_DRILL(e)),
+    "glue": lambda e: bool(_GLUED(e)),
     "climbing child": lambda e: e.site.people == "children",
 }
 _FILLS: Mapping[str, Callable[[Examination], str]] = {
@@ -125,5 +147,11 @@ _FILLS: Mapping[str, Callable[[Examination], str]] = {
     "{apart}": lambda e: joined(
         f"{one} and {other}" for one, other in hidden_though_apart(e.structure)
     ),
+    "{edge}": _EDGE,
+    "{end}": _END,
+    "{out}": _OUT,
+    "{short}": _SHORT,
+    "{drill}": _DRILL,
+    "{glued}": _GLUED,
     "{hanging}": lambda e: joined(untouched(e.structure)),
 }

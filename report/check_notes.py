@@ -4,6 +4,8 @@ from math import isfinite
 
 from ..checks.examination import MINIMUM, Examination
 from ..checks.judging import Check
+from .joint_words import joint_notes
+from .member_words import member_notes, member_of
 from .words import over_what, wind_on
 
 _CASES = {
@@ -17,13 +19,16 @@ _CASES = {
 
 def check_notes(examination: Examination, check: Check) -> tuple[str, ...]:
     """Return what governed a check, as sentences."""
+    member = member_of(examination, check)
     found = [
         _direction(examination, check),
         _case(examination, check),
-        _factors(check),
+        *(member_notes(examination, member) if member else ()),
+        _factors(check) if check.direction_deg is not None or member is None else _wind_only(check),
         _bare(check),
         _nothing_left(check),
         _remark(check),
+        *joint_notes(examination, check),
     ]
     if examination.site.method.startswith("ASCE") and check.name in ("overturning", "sliding"):
         found.append("A pass means that the map wind just does not tip it.")
@@ -61,6 +66,10 @@ def _case(examination: Examination, check: Check) -> str | None:
 def _factors(check: Check) -> str:
     weight = f"{check.weighing} weight"
     return f"{check.dead:.3g} times the {weight} and {check.wind:.3g} times the wind."
+
+
+def _wind_only(check: Check) -> str:
+    return f"{check.wind:.3g} times the wind."
 
 
 def _bare(check: Check) -> str | None:

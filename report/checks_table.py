@@ -10,26 +10,55 @@ from .amounts import Amounts
 from .check_notes import check_notes
 from .held_words import hold_short
 from .lines import Line, wrapped
+from .member_words import PREFIX
 from .words import over_what
 
 _ABOUT = 22
+_MUCH = 0.5
+_WAYS = {"loose sliding": "slides", "anchor head": "its head", "member": "strength"}
 _COLUMNS = "{:<13}{:<23}{:>13}  {:>13}   {}"
 
 
 def checks_table(examination: Examination, amounts: Amounts) -> list[Line]:
     """Return what each check has and needs; the words tell, not the colour."""
-    tied = f"with {hold_short(examination)}" if examination.held else "without stakes"
+    without = "by its posts" if examination.posts is not None else "without stakes"
+    tied = f"with {hold_short(examination)}" if examination.held else without
     share = examination.factors.helping
     weight = "2/3" if abs(share - 2.0 / 3.0) < 0.01 else f"{share:.2g}"
     title = Line(f"{f'Checks {tied}, {weight} weight':<36}{'has':>13}  {'needs':>13}")
-    rows = [_row(examination, check, amounts) for check in examination.checks]
-    if any(check.capacity <= 0.0 for check in examination.free):
+    shown = [check for check in examination.checks if not check.name.startswith(PREFIX)]
+    rows = [_row(examination, check, amounts) for check in shown]
+    rows += _strengths(examination, amounts)
+    if any(check.capacity <= 0.0 for check in examination.free or ()):
         rows.append(Line("  Has none: the wind lifts it off its feet."))
     return [title, *rows]
 
 
-def _row(examination: Examination, check: Check, amounts: Amounts) -> Line:
-    name, about = _said(examination, check)
+def _strengths(examination: Examination, amounts: Amounts) -> list[Line]:
+    """Return each part that is not strong enough, and the nearest to it of those that are.
+
+    Wall panels that use less than half of their strength are left to the engineer's list.
+    """
+    told = [
+        one
+        for one in examination.members.judged
+        if one.role != "wall panel" or not one.check.passes or _use(one.check) > _MUCH
+    ]
+    checks = [one.check for one in told]
+    strong = sorted((c for c in checks if c.passes), key=_use, reverse=True)
+    rows = [_row(examination, check, amounts) for check in checks if not check.passes]
+    if strong:
+        more = f", {len(strong) - 1} more" if len(strong) > 1 else ""
+        rows.append(_row(examination, strong[0], amounts, more))
+    return rows
+
+
+def _use(check: Check) -> float:
+    return check.utilization or 0.0
+
+
+def _row(examination: Examination, check: Check, amounts: Amounts, more: str = "") -> Line:
+    name, about = _said(examination, check, more)
     if isfinite(check.demand):
         if check.unit == "1":
             has, needs = "all of it", f"{check.demand:.2f} of it"
@@ -44,8 +73,8 @@ def _row(examination: Examination, check: Check, amounts: Amounts) -> Line:
     return Line(text, "plain" if check.passes else "bad")
 
 
-def _said(examination: Examination, check: Check) -> tuple[str, str]:
-    """Return a check's name in plain words, and about what."""
+def _said(examination: Examination, check: Check, more: str = "") -> tuple[str, str]:
+    """Return a check's name in plain words, and about what (with how many ``more``)."""
     ground = f"on {examination.site.ground}"
     match check.name:
         case "overturning":
@@ -59,8 +88,10 @@ def _said(examination: Examination, check: Check) -> tuple[str, str]:
             return "push", f"over {over}"
         case name:
             kind, _, of = name.partition(": ")
-            way = {"loose sliding": "slides", "anchor head": "its head"}.get(kind, kind)
-            return way, of if len(of) <= _ABOUT else f"{of[: _ABOUT - 3]}..."
+            way = _WAYS.get(kind, kind)
+            of = f"of {of}" if kind == "member" else of
+            width = _ABOUT - len(more)
+            return way, (of if len(of) <= width else f"{of[: width - 3]}...") + more
 
 
 def engineer(examination: Examination, amounts: Amounts) -> list[Line]:

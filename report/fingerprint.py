@@ -15,10 +15,26 @@ def fingerprint(design: Design) -> str:
 
     The parts count besides the text, since an outline may come from a file of its own.
     """
-    text = design.text.replace("\r\n", "\n").encode("utf-8", "surrogatepass")
     head = f"{__version__}\0{references.digest()}\0{_written_out(design.parts)}\0".encode()
-    total = hashlib.sha256(head + text)
-    return total.hexdigest()[:LENGTH]
+    return _figures(head + _text(design))
+
+
+def design_mark(design: Design) -> str:
+    """Return figures that change with the design alone."""
+    return _figures(f"{_written_out(design.parts)}\0".encode() + _text(design))
+
+
+def tables_mark() -> str:
+    """Return figures that change with the tables and the version alone."""
+    return _figures(f"{__version__}\0{references.digest()}".encode())
+
+
+def _text(design: Design) -> bytes:
+    return design.text.replace("\r\n", "\n").encode("utf-8", "surrogatepass")
+
+
+def _figures(content: bytes) -> str:
+    return hashlib.sha256(content).hexdigest()[:LENGTH]
 
 
 def _written_out(value: object) -> str:

@@ -7,7 +7,10 @@ from ..units import POUND
 from .amounts import Amounts
 from .asked_wind import to_spare, wind_words
 from .held_words import hold_short, holders, what_lacks
+from .joint_words import failing_joints, names_of, uncovered
+from .member_words import weak_parts
 from .people_pull import people_pull
+from .posts_words import deeper, posts_said
 from .remark import counted, joined
 from .stand import Stand, hold_down, most, stand_of, width_helps
 
@@ -18,13 +21,20 @@ HEAVY = 150.0 * POUND
 def headline(examination: Examination, amounts: Amounts) -> tuple[str, bool]:
     """Return the first sentences, what to do before all else, and whether they are good news."""
     stand = stand_of(examination)
-    said = _first(examination, stand, amounts)
+    said = first_words(examination, stand, amounts)
     if examination.minimum_governs:
         said += (
             " The least wind of the standard, 16 psf on the whole outline, decides here: the "
             "answer does not follow the wind typed."
         )
-    return f"{said} {_starts(examination, amounts)}".strip(), stand in (Stand.STANDS, Stand.HELD)
+    said += _comes_apart(examination, stand)
+    if stand not in (Stand.WEAK, Stand.IN_PART) and (weak := weak_parts(examination)):
+        said += f" Not strong enough for that wind: {joined(weak)}."
+    return f"{said} {starts(examination, amounts)}".strip(), stand in (
+        Stand.STANDS,
+        Stand.HELD,
+        Stand.PLANTED,
+    )
 
 
 def tie_down(examination: Examination) -> str:
@@ -34,10 +44,13 @@ def tie_down(examination: Examination) -> str:
     return "stake it" if examination.standing.ground.stakes_possible else "tie it down"
 
 
-def _first(examination: Examination, stand: Stand, amounts: Amounts) -> str:
+def first_words(examination: Examination, stand: Stand, amounts: Amounts) -> str:
+    """Return what is to be said, and done, before all else."""
     wind, spare = wind_words(examination, amounts), to_spare(examination)
     unchecked = f"not checked: {_first_unchecked(examination)}"
     how = f"is held down by {holders(examination)}" if examination.held else "stands untied"
+    if examination.posts is not None:
+        how = "stands by its posts"
     match stand:
         case Stand.FALLS:
             return (
@@ -80,10 +93,24 @@ def _first(examination: Examination, stand: Stand, amounts: Amounts) -> str:
                 f"FASTEN WHAT FAILS. The whole {how} in the {wind}, {spare}, but not "
                 f"{_failing(examination)}; {unchecked}."
             )
+        case Stand.WEAK:
+            return (
+                f"MAKE STRONGER WHAT BENDS. The whole {how} in the {wind}, {spare}, but not "
+                f"{joined(weak_parts(examination), 'nor')}; {unchecked}."
+            )
         case Stand.HELD:
             alone = "" if examination.needs_anchors else " It would stand untied as well."
             return (
                 f"HELD DOWN by {holders(examination)} for the {wind}, {spare}; {unchecked}.{alone}"
+            )
+        case Stand.PLANTED:
+            posts = posts_said(examination, amounts)
+            return f"STANDS BY {posts}, in the {wind}, {spare}; {unchecked}."
+        case Stand.SHALLOW:
+            return (
+                f"SET IT DEEPER. {posts_said(examination, amounts).capitalize()}, "
+                f"{_give(examination)} way in the {wind}, {spare}: "
+                f"{deeper(examination, amounts)}."
             )
         case Stand.STANDS:
             return f"STANDS UNTIED in the {wind}, {spare}; {unchecked}.{_above(examination)}"
@@ -99,12 +126,17 @@ def _above(examination: Examination) -> str:
 
 
 def _failing(examination: Examination) -> str:
-    """Return which loose parts and named loads fail: ``its loose cap``, ``under 'bench'``."""
+    """Return what fails in part: ``its loose cap``, ``under 'bench'``, ``its post in strength``."""
+    said = {
+        "load": "under the load '{}'",
+        "member": "its {} in strength",
+        "joint": "its joint '{}'",
+    }
     found: dict[str, None] = {}
     for check in examination.checks:
         kind, _, name = check.name.partition(": ")
         if not check.passes:
-            found[f"under the load '{name}'" if kind == "load" else f"its loose {name}"] = None
+            found[said.get(kind, "its loose {}").format(name)] = None
     return joined(found, "nor")
 
 
@@ -147,12 +179,27 @@ def _weigh(examination: Examination, amounts: Amounts) -> str:
     return f"{said[0].upper()}{said[1:]} would keep it where it stands."
 
 
+def _comes_apart(examination: Examination, stand: Stand) -> str:
+    """Say that joints fail, where the first sentences do not say so already."""
+    failing = failing_joints(examination)
+    if not failing or stand is Stand.IN_PART:
+        return ""
+    worst = f"the joint {names_of(failing[:1])}"
+    more = f" and {counted(len(failing) - 1, 'more')}" if len(failing) > 1 else ""
+    plain = "does" if len(failing) == 1 else "do"
+    return f" And {worst}{more} {plain} not hold in that wind: fasten better, see below."
+
+
 def _first_unchecked(examination: Examination) -> str:
-    return "joints" if len(examination.design.parts) > 1 else "strength of what it is made of"
+    if len(examination.design.parts) > 1 and not examination.joints:
+        return "joints"
+    return "some joints" if uncovered(examination) else "strength of what it is made of"
 
 
-def _starts(examination: Examination, amounts: Amounts) -> str:
-    """Say at which forecast gust it slides and starts to tip, with the range."""
+def starts(examination: Examination, amounts: Amounts) -> str:
+    """Return at which forecast gust it slides and starts to tip, with the range."""
+    if examination.posts is not None:
+        return _gives_way(examination, amounts)
     limits = examination.limits
     tips, slides = limits.forecast_tipping, limits.forecast_sliding
     if limits.tipping is not None and limits.tipping <= 0.0:
@@ -171,3 +218,23 @@ def _starts(examination: Examination, amounts: Amounts) -> str:
         about = amounts.bare_gust(tips)
         return f"{untied} {first}starts to tip at about {about} {spread}, in gusts as forecast."
     return f"{untied} starts to tip in a forecast gust of about {amounts.gust(tips)} {spread}."
+
+
+def _gives_way(examination: Examination, amounts: Amounts) -> str:
+    """Say at which forecast gust its posts reach what the ground around them is allowed."""
+    limits = examination.limits
+    tips, low, high = limits.forecast_tipping, limits.tipping_low, limits.tipping_high
+    reach = "It reaches" if _give(examination) == "gives" else "They reach"
+    beyond = amounts.gust(150.0)
+    if tips is None:
+        return f"{reach} what the ground may be asked in no gust below {beyond}."
+    upper = amounts.bare_gust(high / limits.ratio) if high is not None else f"over {beyond}"
+    spread = f"({amounts.bare_gust((low or 0.0) / limits.ratio)} to {upper})"
+    return (
+        f"{reach} what the ground may be asked in a forecast gust of about "
+        f"{amounts.gust(tips)} {spread}."
+    )
+
+
+def _give(examination: Examination) -> str:
+    return "gives" if examination.posts and len(examination.posts.part) == 1 else "give"

@@ -3,6 +3,7 @@
 from math import isfinite
 
 from ..checks.examination import Examination
+from ..checks.held import Held
 from ..checks.judging import Check
 from ..materials import anchors
 from .amounts import Amounts
@@ -31,7 +32,11 @@ def holders(examination: Examination) -> str:
 
 def hold_short(examination: Examination) -> str:
     """Return the same in a word or two: ``stakes``, ``stakes and guys``."""
-    held = examination.held
+    return short_of(examination.held)
+
+
+def short_of(held: Held) -> str:
+    """Return the same of what holds any piece."""
     kinds = [f"{_kind(row.kind)}s" for row in held.anchors] + (["guys"] if held.guys else [])
     return joined(dict.fromkeys(kinds))
 

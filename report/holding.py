@@ -20,7 +20,7 @@ _ABSURD = 2.5
 
 def ways(examination: Examination, amounts: Amounts) -> list[Line]:
     """Return the block that tells how to hold it down; nothing where it stands untied."""
-    if not examination.needs_anchors or stand_of(examination) is Stand.HELD:
+    if not examination.needs_anchors or stand_of(examination) in (Stand.HELD, Stand.SHALLOW):
         return []
     spare = "" if examination.site.basis != "service" else f", {to_spare(examination)}"
     wind = amounts.gust(examination.site.wind, "near")

@@ -1,9 +1,10 @@
 """What was not checked of a design: said on every output, so that nobody reads in a promise."""
 
-from .. import materials
 from ..checks.examination import Examination
 from ..design.shapes.rotor import Rotor
 from .amounts import Amounts
+from .joint_words import uncovered
+from .member_words import strength_unchecked
 from .remark import Remark, joined
 
 _NAMED = 6
@@ -16,7 +17,7 @@ def not_checked(examination: Examination) -> tuple[Remark, ...]:
         remark
         for remark in (
             _joints(examination),
-            _strength(examination),
+            strength_unchecked(examination),
             _hold_downs(examination),
             Remark(
                 "Snow and ice were not counted: they load roofs and decks, and never help here.",
@@ -45,6 +46,8 @@ def not_checked(examination: Examination) -> tuple[Remark, ...]:
 
 def _joints(examination: Examination) -> Remark | None:
     names = [part.name for part in examination.design.parts if not part.loose]
+    if examination.joints:
+        return _other_joints(uncovered(examination))
     if len(names) < 2:
         return None
     said = joined(names) if len(names) <= _NAMED else f"its {len(names)} parts"
@@ -54,26 +57,25 @@ def _joints(examination: Examination) -> Remark | None:
     )
 
 
-def _strength(examination: Examination) -> Remark:
-    kinds = _stuffs(examination)
+def _other_joints(names: list[str]) -> Remark | None:
+    """Say of which parts no joint tells how they are fastened."""
+    if not names:
+        return None
+    said = joined(names) if len(names) <= _NAMED else f"{len(names)} other parts"
+    few = joined(names) if len(names) <= _NAMED_BRIEFLY else f"{len(names)} other parts"
     return Remark(
-        f"The strength of the {kinds} was not checked: bending, splitting, panels under wind.",
-        f"strength of {kinds}",
+        f"How {said} {'is' if len(names) == 1 else 'are'} fastened was not checked: no joint "
+        "says it.",
+        f"how {few} {'is' if len(names) == 1 else 'are'} fastened",
     )
 
 
-def _stuffs(examination: Examination) -> str:
-    words = {"wood": "wood", "panel": "panels", "metal": "metal", "masonry": "masonry"}
-    words["plastic"] = "plastic"
-    found = {
-        words[materials.find(part.material).kind]: None
-        for part in examination.design.parts
-        if part.material is not None
-    }
-    return joined(found) or "parts themselves"
-
-
 def _hold_downs(examination: Examination) -> Remark | None:
+    if examination.posts is not None:
+        return Remark(
+            "What draws the posts up out of the ground was not checked.",
+            "how the posts draw up",
+        )
     if not examination.needs_anchors:
         return None
     if not examination.standing.ground.stakes_possible:
@@ -92,10 +94,10 @@ def _wheel(examination: Examination) -> Remark | None:
     if not wheels:
         return None
     said = joined(wheels)
-    return Remark(
-        f"Blades, hub, axle and bearing of {said} were not checked, nor how fast it may run.",
-        f"blades, hub and axle of {said}",
-    )
+    judged = {one.name for one in examination.members.judged}
+    blades = "" if judged.issuperset(wheels) else "blades, "
+    whole = f"{blades}hub, axle and bearing of {said} were not checked, nor how fast it may run."
+    return Remark(whole[0].upper() + whole[1:], f"{blades}hub and axle of {said}")
 
 
 def _people(examination: Examination) -> Remark | None:

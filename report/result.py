@@ -8,11 +8,13 @@ from typing import Any
 from .. import units
 from ..checks.examination import Examination
 from ..checks.judging import Check
+from ..checks.member_check import Member
 from ..units import Quantity
 from .assumptions import assumptions
 from .cautions import cautions
 from .check_notes import check_notes
 from .fingerprint import fingerprint
+from .joint_object import joint_object
 from .not_checked import not_checked
 from .unverified import unverified
 
@@ -157,10 +159,11 @@ class Result:
             "geometry": _geometry(found),
             "wind": _wind(found),
             "checks": [_check_object(found, check) for check in found.checks],
-            "free_standing": {
-                "overturning": _check_object(found, found.overturning),
-                "sliding": _check_object(found, found.sliding),
-            },
+            "members": [_member(one) for one in found.members.judged],
+            "free_standing": None
+            if found.free is None
+            else {check.name: _check_object(found, check) for check in found.free},
+            "joints": [joint_object(joint) for joint in found.joints],
             "needs_anchors": found.needs_anchors,
             "limits": _limits(found),
             "assumptions": list(self.assumptions),
@@ -240,6 +243,18 @@ def _check_object(examination: Examination, check: Check) -> dict[str, Any]:
         "direction_deg": _finite(check.direction_deg),
         "source": check.source,
         "notes": list(check_notes(examination, check)),
+    }
+
+
+def _member(one: Member) -> dict[str, Any]:
+    return {
+        "part": one.name,
+        "role": one.role,
+        "governs": one.governs,
+        "count": one.count,
+        "deflection_m": one.deflection,
+        "source": one.stuff.source,
+        "confidence": one.stuff.confidence,
     }
 
 

@@ -11,8 +11,10 @@ from ..design.shapes.flat import Frame
 from .amounts import Amounts
 from .as_read import shape_words
 from .asked_wind import asked, to_spare
+from .joint_ways import joint_lines
 from .lines import WIDTH, Line, listed, wrapped
 from .not_checked import not_checked
+from .posts_words import deeper
 from .sizing_words import amount, gusts, past_which_it_slides, why
 from .tied_words import anchors_said, guys_said
 
@@ -29,8 +31,11 @@ def sizing_lines(sizing: Sizing) -> list[Line]:
     found += _row("as it is", _present(sizing, amounts), sizing.found.limits, amounts, "")
     for remedy in sizing.remedies:
         found += _remedy(sizing, remedy, amounts)
-    slides = past_which_it_slides(sizing.slides_first, sizing.curve, amounts)
-    found += [Line(""), *_curves(sizing, amounts), *wrapped(slides)]
+    joints = joint_lines(sizing.found, amounts)
+    found += [Line(""), *joints] if joints else []
+    if sizing.curve:
+        slides = past_which_it_slides(sizing.slides_first, sizing.curve, amounts)
+        found += [Line(""), *_curves(sizing, amounts), *wrapped(slides)]
     found += [Line(""), *_notes(sizing)]
     items = [remark.short for remark in not_checked(sizing.found)]
     return found + listed("Not checked", items, "No promise for the whole piece.")
@@ -49,8 +54,12 @@ def _title(sizing: Sizing, amounts: Amounts) -> list[Line]:
         else [*wrapped(name, rest="  ", mood="title"), Line(f"  {facts}", "title")]
     )
     wind = amounts.gust(found.site.wind, "near")
-    if not found.needs_anchors:
+    if found.posts is not None and not found.needs_anchors:
+        said = f"Its posts carry it in {wind}, {to_spare(found)}: none of these is needed."
+    elif not found.needs_anchors:
         said = f"It stands untied in {wind}, {to_spare(found)}: none of these is needed."
+    elif found.posts is not None:
+        said = f"Its posts give way in {wind}, {to_spare(found)}: {deeper(found, amounts)}."
     elif any(remedy.feasible for remedy in sizing.remedies if remedy.kind in _HOLDING):
         said = f"What would hold it, each way alone; checked for {wind}, {to_spare(found)}."
     elif sizing.feasible:
@@ -79,6 +88,8 @@ def _row(label: str, build: str, limits: Limits, amounts: Amounts, nearest: str)
 
 
 def _present(sizing: Sizing, amounts: Amounts) -> str:
+    if sizing.found.posts is not None:
+        return f"{amounts.length(float(sizing.found.posts.depth.min()))} in the ground"
     now = next(point for point in sizing.curve if point.present)
     return f"{amounts.length(now.value)} foot"
 

@@ -7,6 +7,7 @@ from ..checks.size_curves import CurvePoint
 from ..checks.sizing import Sizing
 from .faults import clean
 from .fingerprint import fingerprint
+from .joint_object import sized_joint_object
 from .sizing_words import why
 from .tied_words import tied_object
 
@@ -33,6 +34,7 @@ def sizing_object(sizing: Sizing) -> Mapping[str, Any]:
             }
             for remedy in sizing.remedies
         ],
+        "joints": [sized_joint_object(sizing.found, joint) for joint in sizing.found.joints],
         "slides_first_width_m": sizing.slides_first,
         "curve": [point_object(point) for point in sizing.curve],
     }

@@ -12,6 +12,7 @@ _FAILS = {
     Reason.TIPS: "still tips",
     Reason.SLIDES: "still slides",
     Reason.SINKS: "sinks in",
+    Reason.GIVES_WAY: "leans over with its posts",
 }
 _EVEN = {"base width": "", "ballast": "under ", "height": "only ", "wind": "in "}
 
@@ -44,6 +45,8 @@ def why(before: Examination, remedy: Remedy) -> str:
             return "no rope and ground anchor here hold it at 45 degrees"
         case Reason.NO_PLACE:
             return "nothing stands at two thirds of its height to tie them to"
+        case Reason.POSTS:
+            return "its posts carry it: set them deeper, or in concrete"
         case Reason.NOTHING_UPRIGHT:
             return "nothing upright in it can be made lower"
         case reason:

@@ -11,23 +11,24 @@ from shapely.geometry.base import BaseGeometry
 from ..design import plane
 from ..design.outlines import outlines
 from ..design.placing import Body, about_z
-from ..design.shapes.cutout import Cutout
-from ..design.shapes.flat import Frame, Panel, Plate
-from ..design.shapes.rotor import Rotor
-from ..design.shapes.shape import Array, corners
+from ..design.shapes.flat import Panel, Plate
+from ..design.shapes.shape import Array
 from ..design.structure import Structure
 from .amounts import Amounts
 from .characters import Characters, columns, rows
 from .lines import WIDTH, Line, wrapped
+from .seen import above, simpler
 
 TALLEST = 24
 """Rows of an elevation at most."""
 
 _LETTERS = ascii_uppercase + ascii_lowercase
 _GAP = 3
-_MANY_BLADES = 6
 _LONGEST, _MOST_HIDDEN = 40, 20
 _HARD_SPACE = "\N{NO-BREAK SPACE}"
+_LEVEL = np.eye(3)[[0, 2]], np.eye(3)[[1, 2]]
+"""The axes of the elevations, from the front and from the right."""
+
 _GROUND, _FOOT, _BALANCE, _LATTICE = "=", "*", "@", ":"
 
 
@@ -113,12 +114,12 @@ def _views(bodies: Sequence[Body], foot: Array, balance: Array) -> list[_View]:
     """
     sides = outlines(bodies, np.radians([0.0, 270.0]))
     front, right = (
-        [_simpler(body, sides[i, view], (view, 2)) for i, body in enumerate(bodies)]
+        [simpler(body, sides[i, view], _LEVEL[view]) for i, body in enumerate(bodies)]
         for view in (0, 1)
     )
-    above = [_from_above(body) for body in bodies]
+    plans = [above(body) for body in bodies]
     low, high = (np.array([body.extent[end] for body in bodies]) for end in (0, 1))
-    plan = _view("from above", bodies, above, high[:, 2], (0, 1), balance)
+    plan = _view("from above", bodies, plans, high[:, 2], (0, 1), balance)
     return [
         _view("from the front", bodies, front, -low[:, 1], (0, 2), balance),
         _view("from the right", bodies, right, high[:, 0], (1, 2), balance),
@@ -148,32 +149,6 @@ def _view(
     if axes[1] == 2:
         low[1] = min(low[1], 0.0)
     return _View(title, tuple(areas), tuple(spots), balance[pick], low, high)
-
-
-def _simpler(body: Body, region: BaseGeometry, axes: tuple[int, int]) -> BaseGeometry:
-    """Return an elevation's outline: many blades as what they sweep, a sawn board with its holes.
-
-    A hole shows where the board is seen face on.
-    """
-    if isinstance(body.shape, Rotor) and body.shape.blades >= _MANY_BLADES:
-        return plane.hull(plane.coordinates(region))
-    if isinstance(body.shape, Cutout):
-        for hole in body.shape.holes:
-            standing = np.array([(x, 0.0, z) for x, z in hole])
-            seen = plane.polygon(body.place(standing)[:, list(axes)])
-            region = region.difference(seen) if seen.area > 0.0 else region
-    return region
-
-
-def _from_above(body: Body) -> BaseGeometry:
-    """Return the filled outline from above, of a flat ring with its opening."""
-    if not body.shape.hulls():
-        return plane.NOTHING
-    if body.upright and isinstance(body.shape, Frame | Plate):
-        return body.in_plan(body.shape.contact())
-    return plane.union_of(
-        [plane.hull(body.place(corners(hull))[:, :2]) for hull in body.shape.hulls()]
-    )
 
 
 def _same_windows(views: Sequence[_View]) -> list[_View]:

@@ -22,17 +22,22 @@ class Stand(Enum):
     ANCHOR = "anchor it"
     WEIGH = "weigh it down"
     HOPELESS = "nothing here holds it"
+    PLANTED = "posts in the ground carry it"
+    SHALLOW = "its posts in the ground give way"
     SINKS = "the ground gives way"
     PUSHED = "people tip it"
     IN_PART = "a loose part or a named load fails"
+    WEAK = "a part is not strong enough"
 
 
 def stand_of(examination: Examination) -> Stand:
     """Return what the verdict of a design has to say first."""
+    if examination.posts is not None and examination.needs_anchors:
+        return Stand.SHALLOW
     held = bool(examination.held)
     if held and any(not check.passes for check in holding_checks(examination)):
         return Stand.SLIPS
-    if not held and (unheld := _unheld(examination)) is not None:
+    if not held and examination.posts is None and (unheld := _unheld(examination)) is not None:
         return unheld
     failing = [check.name for check in examination.checks if not check.passes]
     if "push" in failing:
@@ -40,10 +45,11 @@ def stand_of(examination: Examination) -> Stand:
     if "bearing" in failing:
         return Stand.SINKS
     if failing:
-        return Stand.IN_PART
-    if held:
-        return Stand.HELD
-    return Stand.STANDS
+        weak = all(name.startswith("member: ") for name in failing)
+        return Stand.WEAK if weak else Stand.IN_PART
+    if examination.posts is not None:
+        return Stand.PLANTED
+    return Stand.HELD if held else Stand.STANDS
 
 
 def holding_checks(examination: Examination) -> list[Check]:

@@ -68,7 +68,9 @@ def _row(examination: Examination, amounts: Amounts) -> list[Line]:
         return beyond if value is None else amounts.bare_gust(value)
 
     name = examination.design.name
-    if not examination.needs_anchors:
+    if examination.posts is not None:
+        each = "deeper" if examination.needs_anchors else "posts"
+    elif not examination.needs_anchors:
         each = "needs none"
     else:
         each = amounts.pull(stakes.pull if stakes.pull > 0.0 else stakes.sideways)

@@ -10,6 +10,8 @@ from ..design.shapes.flat import Panel
 from ..design.shapes.rotor import Rotor
 from .assumptions import first_source, plain_source
 from .given import given_parts
+from .joint_words import plural
+from .member_words import member_unverified
 from .remark import joined
 
 MEMORY = "memory"
@@ -38,6 +40,8 @@ def unverified(examination: Examination) -> tuple[str, ...]:
         *_coefficients(examination),
         *_wind(examination),
         *_factors(examination),
+        *member_unverified(examination),
+        *_joints(examination),
     )
     return tuple(dict.fromkeys(found))
 
@@ -131,6 +135,49 @@ def _factors(examination: Examination) -> Iterator[str]:
     for push in references.table(_PUSHES).where("people", examination.site.people or ""):
         if push["confidence"] == MEMORY:
             yield _sentence(f"the push of {push['people']}", push["source"])
+
+
+def _joints(examination: Examination) -> Iterator[str]:
+    """Name what of a joint's strength was written from memory, where it governs."""
+    for joint in examination.joints:
+        fastener, holds = joint.row.fastener, joint.fasteners.holds
+        if fastener.confidence == MEMORY:
+            yield _sentence(
+                f"sizes and steel of {plural(fastener.name)}", first_source(fastener.source)
+            )
+        out = joint.tension * holds.sideways >= joint.shear * holds.pull
+        if out and holds.out <= holds.head:
+            law = f"NDS reference, {fastener.withdrawal_kind}"
+            yield from _rows(
+                "wood/withdrawal_formulas", "law", law, f"what pulls out {plural(fastener.name)}"
+            )
+        elif out:
+            yield _sentence("what pulls heads through", "NDS 2018 Eq. 12.2-6")
+        else:
+            yield _sentence("the yield equations' rules of bearing", "NDS 2018 12.3")
+        for factor in ("CD", "CM"):
+            yield from _rows(
+                "wood/nds_adjustment_factors", "factor", factor, f"the factor {factor} of joints"
+            )
+        for material in (joint.fasteners.driven.main.name, joint.fasteners.driven.side.name):
+            yield from _gravity(material)
+
+
+def _gravity(material: str) -> Iterator[str]:
+    for row in references.table("materials").where("name", material):
+        yield from _rows(
+            "wood/nds_assigned_specific_gravity",
+            "species_combination",
+            row["gravity_row"],
+            f"the specific gravity of {material} for fasteners",
+        )
+
+
+def _rows(table: str, column: str, key: str, what: str) -> Iterator[str]:
+    for row in references.table(table).where(column, key):
+        if row["confidence"] == MEMORY:
+            yield _sentence(what, row["source"])
+            return
 
 
 def _of_table(name: str, what: str) -> Iterator[str]:

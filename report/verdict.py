@@ -11,6 +11,7 @@ from .cautions import cautions
 from .checks_table import checks_table, engineer
 from .headline import headline, tie_down
 from .holding import way, ways
+from .joint_ways import joint_ways
 from .lines import WIDTH, Line, listed, spelled_out, wrapped
 from .not_checked import not_checked
 from .prove import prove
@@ -55,7 +56,7 @@ def _blocks(examination: Examination, shown: Shown, brief: bool) -> list[list[Li
         _title(examination, amounts),
         _headline(examination, amounts),
         _untied(examination, amounts),
-        ways(examination, amounts),
+        [*ways(examination, amounts), *joint_ways(examination, amounts)],
         [
             *checks_table(examination, amounts),
             *(engineer(examination, amounts) if shown.engineer else []),
@@ -98,6 +99,11 @@ def _headline(examination: Examination, amounts: Amounts) -> list[Line]:
 
 def _untied(examination: Examination, amounts: Amounts) -> list[Line]:
     limits, ground = examination.limits, examination.site.ground
+    if examination.posts is not None:
+        return [
+            *way("In wind", _keep_clear(examination, amounts)),
+            *way("Pushed", _pushed(examination, amounts)),
+        ]
     if limits.act is None:
         act = f"no gust below {amounts.gust(150.0)} asks for it; tie it down all the same"
     elif limits.act <= 0.0:
@@ -111,6 +117,15 @@ def _untied(examination: Examination, amounts: Amounts) -> list[Line]:
     ]
 
 
+def _keep_clear(examination: Examination, amounts: Amounts) -> str:
+    act = examination.limits.act
+    if act is None:
+        return f"no gust below {amounts.gust(150.0)} asks for anything"
+    if act <= 0.0:
+        return "keep clear of it: hardly any wind is too little"
+    return f"keep clear of it when gusts over {amounts.act(act)} are forecast"
+
+
 def _pushed(examination: Examination, amounts: Amounts) -> str:
     limits = examination.limits
     if limits.push <= 0.0:
@@ -120,7 +135,8 @@ def _pushed(examination: Examination, amounts: Amounts) -> str:
     who = next((words for most, words in _PUSHERS if limits.push < most), None)
     force = amounts.force(limits.push, "down")
     about = "" if force.startswith("less") else "about "
-    return f"{about}{force} {where} tips it" + (f": {who} can do that" if who else "")
+    tips = "tips it" if examination.posts is None else "is all that its posts may be asked"
+    return f"{about}{force} {where} {tips}" + (f": {who} can do that" if who else "")
 
 
 _PUSHERS = ((76.0, "a child or a dog"), (250.0, "a leaning grown-up"))

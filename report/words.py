@@ -35,7 +35,7 @@ def over_what(examination: Examination, toward_deg: float) -> str:
     foot = foot_of(footprint)
     alike = _same_every_way(examination)
     if foot == "round":
-        return "any side" if alike else f"its {_quarter(examination, toward_deg)}"
+        return "any side" if alike else f"its {quarter(examination, toward_deg)}"
     normal, length = _nearest_edge(footprint, toward_deg)
     if normal > _NEAR_DEG and foot != "uneven":
         return "any corner" if alike else "a corner"
@@ -44,7 +44,7 @@ def over_what(examination: Examination, toward_deg: float) -> str:
         return "a long side" if length > lengths.mean() else "a short side"
     if foot in ("regular", "square") and alike:
         return "any side"
-    return f"its {_quarter(examination, toward_deg)}"
+    return f"its {quarter(examination, toward_deg)}"
 
 
 def wind_on(examination: Examination, from_deg: float) -> str:
@@ -67,11 +67,7 @@ def wind_on(examination: Examination, from_deg: float) -> str:
     return "corner on" if near <= _NEAR_DEG else "aslant"
 
 
-def _from(examination: Examination, from_deg: float) -> str:
-    return f"from its {_quarter(examination, from_deg)}"
-
-
-def _quarter(examination: Examination, bearing: float) -> str:
+def quarter(examination: Examination, bearing: float) -> str:
     """Return the side of the piece, as the file has it before its last turn, at a bearing."""
     own = bearing + np.degrees(examination.design.turn)
     names = (
@@ -85,6 +81,10 @@ def _quarter(examination: Examination, bearing: float) -> str:
         "back left",
     )
     return f"{names[int(((own + 22.5) % 360.0) // 45.0)]} side"
+
+
+def _from(examination: Examination, from_deg: float) -> str:
+    return f"from its {quarter(examination, from_deg)}"
 
 
 def _nearest_edge(footprint: Array, bearing: float) -> tuple[float, float]:

@@ -88,6 +88,25 @@ def test_every_room_is_installed_and_type_checked():
     assert {room.parts[0] for room in _rooms()} <= set(checked)
 
 
+def test_every_data_file_of_a_room_is_installed():
+    settings = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))
+    given = settings["tool"]["setuptools"]["package-data"]
+    packed = {
+        file
+        for package, patterns in given.items()
+        for pattern in patterns
+        for file in ROOT.joinpath(*package.split(".")[1:]).glob(pattern)
+    }
+    data = {
+        file
+        for room in ARROWS
+        for file in (ROOT / room).rglob("*")
+        if file.is_file() and file.suffix not in (".py", ".pyc")
+    }
+    assert data <= packed
+    assert {file.name for file in packed} >= {"sheet.typ", "calculation.typ", "drawing.typ"}
+
+
 def test_modules_of_the_root_are_these_and_none_hides_a_standard_one():
     modules = {path.name for path in ROOT.glob("*.py")}
     assert modules == {"__init__.py", "__main__.py", "units.py"}

@@ -10,6 +10,7 @@ import pytest
 from printed import rows
 
 from yardfast.checks.dowel_bearing import ACROSS, dowel_bearing
+from yardfast.checks.fastener_values import listing, value_of
 from yardfast.checks.lateral import double_shear, main_bearing_length, single_shear
 from yardfast.materials import fasteners
 
@@ -63,6 +64,29 @@ def test_row_recalled_otherwise_is_still_not_reproduced(row):
     """
     apart = pounds(row) - float(row["printed_lb"])
     assert 0.5 < abs(apart) < 11.0
+
+
+BY_NAME = [
+    pytest.param(row, one.fastener, id=f"{one.fastener.name}, {named(row)}")
+    for row in LATERAL
+    for one in listing()
+    if one.fastener.kind == row["fastener"]
+    and one.fastener.name != "#4 wood screw"
+    and abs(one.fastener.yielding_diameter / INCH - float(row["D_in"])) < 1e-6
+    and (one.fastener.length or 1.0) >= (float(row["ts_in"]) + 10.0 * float(row["D_in"])) * INCH
+    and one.fastener.bending_yield == pytest.approx(float(row["Fyb_psi"]) * PSI)
+]
+
+
+def test_trade_names_meet_the_table_at_many_places():
+    assert len(BY_NAME) > 150
+
+
+@pytest.mark.parametrize(("row", "fastener"), BY_NAME)
+def test_a_trade_name_leads_to_the_printed_value(row, fastener):
+    """A nail driven through the side member with its own length, a screw with 10 D."""
+    found = value_of(fastener, float(row["G"]), float(row["ts_in"]) * INCH).lateral
+    assert found / POUND_FORCE == pytest.approx(float(row["printed_lb"]), abs=HALF)
 
 
 def test_rows_read_in_a_text_are_among_them():

@@ -1,0 +1,250 @@
+"""Posts in the ground: what each is asked for sideways, and what its depth holds."""
+
+from dataclasses import dataclass, replace
+from math import hypot, pi, sqrt
+
+import numpy as np
+
+from ..design import plane
+from ..design.faults import DesignError, Fault
+from ..design.placing import Body
+from ..design.sections import section
+from ..design.shapes.shape import Array
+from ..design.structure import Structure
+from ..loads.actions import Actions
+from ..loads.combinations import Factors
+from ..materials.grounds import Ground
+from ..units import FOOT, GRAVITY
+from . import anchor_group
+from .embedment import lateral_bearing, moment_constrained, used_free
+from .judging import Check, judged
+
+DEEPEST = 12.0 * FOOT
+"""No post is asked to stand deeper (m): beyond it the relation counts no more pressure."""
+_HALVINGS = 40
+
+SOURCE = "IBC 1807.3.2.1, Eq. 18-1"
+SOURCE_CONSTRAINED = "IBC 1807.3.2.2, Eq. 18-2 and 18-3"
+
+
+@dataclass(frozen=True, eq=False)
+class Posts:
+    """Every post in the ground: where it enters (n, 2), depth, width and end area (n,), SI.
+
+    ``part`` (n,) are the parts' indices; ``bearing`` (n,) in Pa per m of depth is the ground's
+    allowable lateral pressure. Together they carry the whole structure.
+    """
+
+    part: tuple[int, ...]
+    points: Array
+    depth: Array
+    width: Array
+    end: Array
+    constrained: tuple[bool, ...]
+    bearing: Array
+
+    def used(self, force: Array, moment: Array, soil: float) -> Array:
+        """Return how far each post (…, n) is used by level forces in N and moments in N m.
+
+        The ``moment`` (…, n) is that at the surface; ``soil`` multiplies the allowable pressure.
+        """
+        s = soil * self.bearing
+        free = used_free(self.depth, force, moment, s, self.width)
+        held = moment / moment_constrained(self.depth, s, self.width)
+        return np.where(np.asarray(self.constrained), held, free)
+
+
+def posts_of(structure: Structure, ground: Ground) -> Posts | None:
+    """Return the posts in the ground, None where there are none.
+
+    DesignError where a post stands in a ground without a lateral pressure.
+    Judgement: of a rectangle the width is the diagonal, at most that of a square of its lesser
+    side (IBC 1807.3.2.1: the diameter, or a square's diagonal); of what is cast in concrete the
+    concrete's.
+    """
+    design = structure.design
+    bodies = [body for body in structure.bodies if design.parts[body.part].embed > 0.0]
+    if not bodies:
+        return None
+    if lateral_bearing(ground) is None:
+        raise DesignError(
+            tuple(
+                Fault(
+                    design.file,
+                    design.lines.get((part.name, "embed")),
+                    part.name,
+                    "embed",
+                    f"in {ground.name!r}",
+                    "a ground that a post can be set in",
+                    "a saddle bolted to the slab: [[anchor]] with bolts",
+                )
+                for part in design.parts
+                if part.embed > 0.0
+            )
+        )
+    cuts = [section(body, 0.0) for body in bodies]
+    encased = [design.parts[body.part].encased for body in bodies]
+    return Posts(
+        part=tuple(body.part for body in bodies),
+        points=np.array([[cut.centroid.x, cut.centroid.y] for cut in cuts]),
+        depth=np.array([_depth(body) for body in bodies]),
+        width=np.array(
+            [
+                _width(plane.ring_of(cut.convex_hull)) if cast is None else cast
+                for cut, cast in zip(cuts, encased, strict=True)
+            ]
+        ),
+        end=np.array(
+            [
+                cut.area if cast is None else pi * cast**2 / 4.0
+                for cut, cast in zip(cuts, encased, strict=True)
+            ]
+        ),
+        constrained=tuple(design.parts[body.part].constrained for body in bodies),
+        bearing=np.array(
+            [lateral_bearing(ground, design.parts[body.part].may_move) for body in bodies]
+        ),
+    )
+
+
+def check_posts(
+    posts: Posts, structure: Structure, actions: Actions, factors: Factors
+) -> list[Check]:
+    """Return a check for each part in the ground: its worst copy, gust, direction and case.
+
+    All posts share the level force alike and what twists by their places; each is taken to turn in
+    the ground by itself, under the force at the height of the whole (judgement: what braces or
+    frames them to one another would help).
+    """
+    asked = _asked(posts, actions, factors.wind)
+    lean = factors.hurting * _lean(posts, structure) / len(posts.part)
+    ratio = posts.used(asked.force, asked.moment + lean, factors.soil)
+    found: list[Check] = []
+    for part in dict.fromkeys(posts.part):
+        own = [n for n, of in enumerate(posts.part) if of == part]
+        at = np.unravel_index(int(ratio[..., own].argmax()), ratio[..., own].shape)
+        where = (*at[:-1], own[int(at[-1])])
+        demand, utilization = float(asked.force[where]), float(ratio[where])
+        capacity = demand / utilization if utilization > 0.0 else 0.0
+        height = float(asked.moment[where]) / demand if demand > 0.0 else 0.0
+        found.append(
+            Check(
+                name=f"embedment: {structure.design.parts[part].name}",
+                demand=demand,
+                capacity=capacity,
+                unit="N",
+                utilization=utilization,
+                passes=utilization <= 1.0,
+                source=SOURCE_CONSTRAINED if posts.constrained[where[-1]] else SOURCE,
+                direction_deg=float(actions.azimuths[at[-3]]),
+                weighing="heavy",
+                dead=factors.hurting,
+                wind=factors.wind,
+                case=actions.names[at[-2]],
+                remark=f"the force acts {height:.2f} m above the ground",
+            )
+        )
+    return found
+
+
+def check_ends(posts: Posts, structure: Structure, ground: Ground, factors: Factors) -> Check:
+    """Return the weight on the posts' ends against what the ground bears, without wind.
+
+    What clings to their sides is not counted.
+    """
+    weight = factors.hurting * structure.weight("heavy")
+    demand = weight / float(posts.end.sum())
+    limit = factors.soil * ground.allowable_pressure
+    utilization, passes = judged(demand, limit)
+    return Check(
+        name="bearing",
+        demand=demand,
+        capacity=limit,
+        unit="Pa",
+        utilization=utilization,
+        passes=passes,
+        source=f"weight over the ends of the posts; {ground.source}",
+        weighing="heavy",
+        dead=factors.hurting,
+        wind=0.0,
+        case="calm",
+    )
+
+
+def give_way_pressures(
+    posts: Posts, structure: Structure, unit: Actions, low: float, high: float
+) -> Array:
+    """Return the least pressure (D,) in Pa within low..high at which a post gives way, or inf.
+
+    ``unit`` holds the actions (D, C) of 1 Pa. What is used grows in a straight line with pressure,
+    from what the weight's lean alone uses.
+    """
+    asked = _asked(posts, unit, 1.0)
+    a_pascal = posts.used(asked.force, asked.moment, 1.0)
+    lean = np.full(len(posts.part), _lean(posts, structure) / len(posts.part))
+    left = np.maximum(1.0 - posts.used(np.zeros_like(lean), lean, 1.0), 0.0)
+    q = np.where(a_pascal > 0.0, left / np.where(a_pascal > 0.0, a_pascal, 1.0), np.inf)
+    q = q.min(axis=-1)
+    return np.where(q <= high, np.maximum(q, low), np.inf).min(axis=-1)
+
+
+def push_that_gives_way(posts: Posts, height: float) -> float:
+    """Return the level push in N at ``height`` m at which the posts together give way."""
+    each = np.full(len(posts.part), 1.0 / len(posts.part))
+    return float(1.0 / posts.used(each, each * height, 1.0).max())
+
+
+def depth_needed(posts: Posts, structure: Structure, actions: Actions, factors: Factors) -> Array:
+    """Return how deep in m each post (n,) has to stand for what it is asked, found by halving."""
+    asked = _asked(posts, actions, factors.wind)
+    lean = factors.hurting * _lean(posts, structure) / len(posts.part)
+    low, high = np.zeros(len(posts.part)), np.full(len(posts.part), DEEPEST)
+    for _ in range(_HALVINGS):
+        middle = 0.5 * (low + high)
+        deep = replace(posts, depth=middle)
+        used = deep.used(asked.force, asked.moment + lean, factors.soil)
+        holds = used.max(axis=tuple(range(used.ndim - 1))) <= 1.0
+        low, high = np.where(holds, low, middle), np.where(holds, middle, high)
+    return high
+
+
+@dataclass(frozen=True, eq=False)
+class _Asked:
+    """Level force in N and moment at the surface in N m on each post (…, D, C, n)."""
+
+    force: Array
+    moment: Array
+
+
+def _asked(posts: Posts, actions: Actions, wind: float) -> _Asked:
+    """Return what the wind asks of each post, with its factor."""
+    middle = posts.points.mean(axis=0)
+    twist = actions.twist - (middle[0] * actions.force[..., 1] - middle[1] * actions.force[..., 0])
+    turned = twist if len(posts.part) > 1 else np.zeros_like(twist)
+    shares = anchor_group.level_shares(posts.points, wind * actions.force, wind * turned)
+    moment = wind * np.hypot(actions.tilting[..., 0], actions.tilting[..., 1])
+    force = np.linalg.norm(shares, axis=-1)
+    plain = wind * np.hypot(actions.force[..., 0], actions.force[..., 1])
+    arm = moment / np.where(plain > 0.0, plain, 1.0)
+    least = moment[..., None] / len(posts.part)
+    return _Asked(force, np.maximum(force * arm[..., None], least))
+
+
+def _lean(posts: Posts, structure: Structure) -> float:
+    """Return the moment in N m of the weight that does not stand over the middle of the posts."""
+    off = structure.steady_centre("heavy")[:2] - posts.points.mean(axis=0)
+    return hypot(*(float(c) for c in off)) * structure.mass("heavy") * GRAVITY
+
+
+def _depth(body: Body) -> float:
+    return -body.bottom
+
+
+def _width(ring: Array) -> float:
+    """Return the width in m of a section (k, 2) against the earth."""
+    apart = np.linalg.norm(ring[:, None] - ring[None], axis=-1).max()
+    edge = np.roll(ring, -1, axis=0) - ring
+    normals = np.column_stack([edge[:, 1], -edge[:, 0]]) / np.linalg.norm(edge, axis=1)[:, None]
+    along = ring @ normals.T
+    lesser = float((along.max(axis=0) - along.min(axis=0)).min())
+    return min(float(apart), sqrt(2.0) * lesser)

@@ -1,0 +1,84 @@
+"""What a joint has to carry: the wind on all that it holds, and that part's weight."""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from ..design.shapes.shape import Array
+from ..design.structure import GRAVITY
+from ..loads.actions import Actions
+from ..loads.combinations import Factors
+
+
+@dataclass(frozen=True, eq=False)
+class Resultant:
+    """Force (…, 3) in N on what a joint holds, and moment (…, 3) in N m about the origin.
+
+    The leading shape is (S, Q, D, C): sets of factors on dead load, gusts, directions, cases;
+    ``azimuths`` (D,) in degrees and ``cases`` (C,) name the last two.
+    """
+
+    force: Array
+    moment: Array
+    azimuths: Array
+    cases: tuple[str, ...]
+
+    def about(self, origin: Array) -> Array:
+        """Return the moment (…, 3) about another point (3,)."""
+        return self.moment - np.cross(np.broadcast_to(origin, self.force.shape), self.force)
+
+
+@dataclass(frozen=True, eq=False)
+class Weight:
+    """Mass in kg and centre (3,) in m of what a joint holds."""
+
+    mass: float
+    centre: Array
+
+
+def resultant(actions: Actions, light: Weight, heavy: Weight, factors: Factors) -> Resultant:
+    """Return what wind and weight together do to what a joint holds.
+
+    ``actions`` (Q, D, C) are of the bodies held alone. Dead load that helps is light, dead load
+    that hurts heavy; both sets are tried (basis of judgement).
+    """
+    F, M = wind_wrench(actions)
+    found = [
+        (
+            factors.wind * F + _down(dead, weight),
+            factors.wind * M + _turning(dead, weight),
+        )
+        for dead, weight in ((factors.helping, light), (factors.hurting, heavy))
+    ]
+    return Resultant(
+        np.stack([f for f, _ in found]),
+        np.stack([m for _, m in found]),
+        actions.azimuths,
+        actions.names,
+    )
+
+
+def wind_wrench(actions: Actions) -> tuple[Array, Array]:
+    """Return force (…, 3) in N and moment (…, 3) in N m about the origin of actions of wind.
+
+    M = r x F summed: the level force at its height, the twist, and the suction at its place.
+    """
+    x, y = actions.force[..., 0], actions.force[..., 1]
+    F = np.stack([x, y, actions.uplift], axis=-1)
+    M = np.stack(
+        [
+            actions.lifting[..., 1] - actions.tilting[..., 1],
+            actions.tilting[..., 0] - actions.lifting[..., 0],
+            actions.twist,
+        ],
+        axis=-1,
+    )
+    return F, M
+
+
+def _down(dead: float, weight: Weight) -> Array:
+    return np.array([0.0, 0.0, -dead * weight.mass * GRAVITY])
+
+
+def _turning(dead: float, weight: Weight) -> Array:
+    return np.cross(weight.centre, _down(dead, weight))

@@ -1,0 +1,48 @@
+"""Wind pressure on single parts and panels, beside the force on the whole."""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from .. import references
+from ..design.shapes.shape import Array
+from ..design.structure import Structure
+from ..loads.exposed import Exposed
+from ..loads.methods import Method
+
+
+@dataclass(frozen=True, eq=False)
+class LocalWind:
+    """Unfactored pressures in Pa on each body (bodies,).
+
+    ``pressure`` is the velocity pressure with directionality and gust effect, the worst direction;
+    ``standing`` that times the body's own greatest force coefficient and sign case; ``velocity``
+    the velocity pressure with directionality at its top. ``least`` in Pa is the least pressure on a
+    part's own area, 0 without one.
+    """
+
+    pressure: Array
+    standing: Array
+    velocity: Array
+    least: float
+
+
+def local_wind(structure: Structure, exposed: Exposed, method: Method) -> LocalWind:
+    """Return the pressures of a method's wind on each body of a structure."""
+    directionality = method.directionality(exposed.kinds)
+    gust = method.gust(exposed.height, exposed.breadth)
+    q = method.pressure(exposed.pressure_height) * directionality
+    coefficient = (exposed.coefficient * gust).max(axis=1) * exposed.case.max(axis=1)
+    tops = np.array([body.top for body in structure.bodies])
+    least = method.minimum or 0.0
+    return LocalWind(
+        pressure=q * gust.max(),
+        standing=np.maximum(q * coefficient, least),
+        velocity=method.pressure(tops) * directionality,
+        least=least,
+    )
+
+
+def panel_coefficient(place: str) -> float:
+    """Return the pressure coefficient of one panel: "inward", "outward", "within an open body"."""
+    return float(references.table("wind/panel_pressure").one("place", place)["coefficient"])

@@ -1,0 +1,51 @@
+"""The check of one part's own strength, and why there is none of others."""
+
+from dataclasses import dataclass
+
+from ..materials.lumber import Lumber
+from ..materials.metal import Metal
+from ..materials.sheets import Sheet
+from .judging import Check
+
+Stuff = Lumber | Metal | Sheet
+
+
+@dataclass(frozen=True)
+class Member:
+    """A part's strength: its ``check``, whose name is ``member: NAME``, and what it rests on.
+
+    ``role`` is "post", "blade", "board between posts", "board on its foot" or "wall panel";
+    ``governs`` "bending" or "shear"; ``count`` like pieces share the load. ``deflection`` in m is
+    how far it bends under the unfactored wind: shown, not judged. ``beside`` names parts that
+    touch it and were not counted on, ``stuff`` the published strength, ``graded`` tells whether
+    the design names its grade.
+    """
+
+    name: str
+    check: Check
+    role: str
+    governs: str
+    count: int
+    deflection: float
+    stuff: Stuff
+    beside: tuple[str, ...] = ()
+    graded: bool = False
+
+
+@dataclass(frozen=True)
+class NotJudged:
+    """A part whose strength was not judged, and why: one of the words below.
+
+    "no values", "no material", "thin wall", "braced", "lattice", "held otherwise".
+    """
+
+    name: str
+    why: str
+
+
+@dataclass(frozen=True)
+class Members:
+    """All parts whose strength was judged, and those of their kind that were not."""
+
+    judged: tuple[Member, ...]
+    not_judged: tuple[NotJudged, ...]

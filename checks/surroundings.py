@@ -1,0 +1,23 @@
+"""The gust to act at in other surroundings: the same piece among houses, in the open, by water."""
+
+from collections.abc import Mapping
+from dataclasses import replace
+
+from ..loads.methods import shelter_of_ground
+from .examination import Examination
+
+EXPOSURES = ("C", "B", "D")
+"""Open ground, houses and trees, shore: in the order in which people are told."""
+
+
+def act_by_exposure(examination: Examination) -> Mapping[str, float | None]:
+    """Return by exposure the forecast gust in m/s at which to act; None above 150 m/s.
+
+    What a piece stands is a gust at itself; only the forecast that brings it differs.
+    """
+    site, height = examination.site, examination.structure.height
+    limits = examination.limits
+    return {
+        exposure: limits.act_by_ratio(shelter_of_ground(replace(site, exposure=exposure), height))
+        for exposure in EXPOSURES
+    }

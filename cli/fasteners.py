@@ -1,0 +1,77 @@
+"""``yardfast fasteners``: nails, screws and bolts with their sizes, and what each holds."""
+
+from argparse import Namespace
+
+from .. import materials, units
+from ..checks.fastener_values import FastenerValue, assigned_gravity, listing, value_of
+from ..design.near_names import listed, meant
+from ..materials import fasteners
+from ..report import fastener_listing
+from ..report.faults import LONGEST_FOUND, clean
+from . import screen
+
+FOUND, WRONG = 0, 2
+
+
+def run(arguments: Namespace) -> int:
+    """List fasteners, all or those named; return 0, or 2 where a name or size is not known."""
+    try:
+        side = _side(arguments.side)
+        gravity = None if arguments.wood is None else _gravity(arguments.wood)
+        found = _named(arguments.name, arguments.wood, gravity, side)
+    except _UnknownError as wrong:
+        screen.complain([f"yardfast fasteners: {wrong}"])
+        return WRONG
+    if arguments.format == "json":
+        screen.show_json(fastener_listing.fastener_objects(found, arguments.wood, gravity, side))
+    else:
+        screen.show(fastener_listing.fastener_lines(found, arguments.wood, gravity, side))
+    return FOUND
+
+
+class _UnknownError(Exception):
+    """A name or size that cannot be taken, in a sentence."""
+
+
+def _named(
+    name: str | None, wood: str | None, gravity: float | None, side: float
+) -> list[FastenerValue]:
+    """Return the fasteners whose trade names hold every word of ``name``; all without one.
+
+    What no trade name holds is read as builders' words, as in a design: with a length, say.
+    """
+    everything = listing(wood, side)
+    if name is None:
+        return everything
+    words = name.casefold().split()
+    found = [one for one in everything if set(words) <= set(one.fastener.name.casefold().split())]
+    if found or not words:
+        return found or everything
+    try:
+        return [value_of(fasteners.find(name), gravity, side)]
+    except (KeyError, ValueError) as wrong:
+        raise _UnknownError(clean(str(wrong.args[0]), 300)) from None
+
+
+def _gravity(wood: str) -> float:
+    try:
+        return assigned_gravity(wood)
+    except ValueError as wrong:
+        raise _UnknownError(str(wrong)) from None
+    except KeyError:
+        names = [one.name for one in materials.listing() if one.specific_gravity is not None]
+        near = meant(wood, names)
+        hint = f"did you mean {near}" if near else f"there are: {listed(names, wood)}"
+        shown = clean(wood, LONGEST_FOUND)
+        raise _UnknownError(f"--wood: there is no wood '{shown}': {hint}") from None
+
+
+def _side(text: str) -> float:
+    try:
+        found = units.to_si(text, "length")
+    except units.UnitError as wrong:
+        raise _UnknownError(f"--side: {clean(str(wrong), 300)}") from None
+    if not 0.0 < found <= units.FOOT:
+        shown = clean(text, LONGEST_FOUND)
+        raise _UnknownError(f"--side: found '{shown}', expected above 0 and at most 1 ft")
+    return found

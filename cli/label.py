@@ -1,0 +1,140 @@
+"""``yardfast label FILE...``: text for a listing, of one design or of a whole folder."""
+
+import json
+from argparse import Namespace
+from collections.abc import Sequence
+from pathlib import Path
+from typing import Any
+
+from ..checks.examination import examine
+from ..checks.inputs import read
+from ..design.faults import DesignError, Fault
+from ..report.faults import clean, fault_lines, fault_object
+from ..report.label import Label, Refusal, label
+from ..report.shop import Shop, read_shop, shop_file
+from . import screen
+from .design_files import design_files
+from .written import unwritable, write
+
+GIVEN, REFUSED, WRONG = 0, 1, 2
+
+Found = Label | Refusal | tuple[Fault, ...]
+
+
+def run(arguments: Namespace) -> int:
+    """Make the texts of the files named; return 0, 1 where one is refused, 2 for wrong input."""
+    output: str | None = arguments.output
+    problem = unwritable(Path(output), force=arguments.force) if output is not None else ""
+    if problem:
+        return _refuse(problem)
+    arguments.format = arguments.format or _format_of(output)
+    files, faults = design_files(arguments.files)
+    if output is not None and any(Path(output).resolve() == Path(f).resolve() for f in files):
+        return _refuse(f"{clean(output)} is one of the designs: another name")
+    shops: dict[Path, Shop | tuple[Fault, ...]] = {}
+    found = [_found(file, shops) for file in files]
+    labels = [each for each in found if isinstance(each, Label)]
+    alone = len(found) == 1 and len(arguments.files) == 1 and arguments.files == files
+    shown = labels or (arguments.format == "json" and (found and not _all_wrong(found, alone)))
+    if shown:
+        problem = _hand_out(arguments, files, found, labels, alone)
+        if problem:
+            return _refuse(problem)
+    _complain(found, faults)
+    if faults or any(isinstance(each, tuple) for each in found):
+        return WRONG
+    return REFUSED if any(isinstance(each, Refusal) for each in found) else GIVEN
+
+
+def _format_of(output: str | None) -> str:
+    """Return the format that the name of the file to write asks for, where none was typed."""
+    ending = Path(output or "").suffix.casefold()
+    return {".csv": "csv", ".json": "json"}.get(ending, "text")
+
+
+def _found(file: str, shops: dict[Path, Shop | tuple[Fault, ...]]) -> Found:
+    """Return what there is to say of a file; a shop is read once for all designs beside it."""
+    try:
+        design = read(file)
+        place = shop_file(file)
+        shop = _shop(place, shops) if place is not None else Shop()
+        return shop if isinstance(shop, tuple) else label(examine(design), shop)
+    except DesignError as wrong:
+        return wrong.faults
+
+
+def _shop(place: Path, shops: dict[Path, Shop | tuple[Fault, ...]]) -> Shop | tuple[Fault, ...]:
+    if place not in shops:
+        try:
+            shops[place] = read_shop(place)
+        except DesignError as wrong:
+            shops[place] = wrong.faults
+    return shops[place]
+
+
+def _all_wrong(found: Sequence[Found], alone: bool) -> bool:
+    return alone and isinstance(found[0], tuple)
+
+
+def _hand_out(
+    arguments: Namespace,
+    files: Sequence[str],
+    found: Sequence[Found],
+    labels: Sequence[Label],
+    alone: bool,
+) -> str:
+    """Print the texts or write them; return why they could not be written, if so."""
+    if arguments.format == "json":
+        objects = [_object(file, each) for file, each in zip(files, found, strict=True)]
+        whole = objects[0] if alone else objects
+        text = json.dumps(whole, indent=2, allow_nan=False) + "\n"
+    elif arguments.format == "csv":
+        from ..report.label_rows import label_csv  # noqa: PLC0415 - text does without
+
+        text = label_csv(labels)
+    else:
+        from ..report.label_lines import label_lines  # noqa: PLC0415 - programs do without
+
+        lines = label_lines(labels)
+        if arguments.output is None:
+            screen.show(lines)
+            return ""
+        text = "".join(f"{line.text}\n" for line in lines)
+    if arguments.output is None:
+        screen.show_text(text)
+        return ""
+    problem = write(Path(arguments.output), text, force=arguments.force)
+    if not problem:
+        many = f"{len(labels)} design{'s' if len(labels) != 1 else ''}"
+        print(f"{clean(arguments.output)} is written, with the texts of {many}.")
+        if arguments.format == "csv":
+            print(f"Whether they still hold, later on:  yardfast stale {clean(arguments.output)}")
+    return problem
+
+
+def _object(file: str, found: Found) -> dict[str, Any]:
+    from ..report.label_rows import label_object  # noqa: PLC0415 - text does without
+
+    if isinstance(found, tuple):
+        return {"file": clean(file), "faults": [fault_object(fault) for fault in found]}
+    return label_object(found)
+
+
+def _complain(found: Sequence[Found], faults: tuple[Fault, ...]) -> None:
+    """Say on standard error what is wrong, refused or left out; the faults of a shop once."""
+    from ..report.label_lines import left_out_lines, refusal_lines  # noqa: PLC0415
+
+    for each in dict.fromkeys(
+        each for each in (*found, faults) if isinstance(each, tuple) and each
+    ):
+        screen.complain(fault_lines(each))
+    for each in found:
+        if isinstance(each, Refusal):
+            screen.complain(refusal_lines(each))
+        elif isinstance(each, Label):
+            screen.complain(left_out_lines(each))
+
+
+def _refuse(message: str) -> int:
+    screen.complain([f"yardfast label: {message}. Nothing was written."])
+    return WRONG

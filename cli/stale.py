@@ -1,0 +1,57 @@
+"""``yardfast stale``: which printed sheets no longer say what their designs say now."""
+
+from argparse import Namespace
+
+from ..checks.examination import examine
+from ..checks.inputs import read
+from ..design.faults import DesignError, Fault
+from ..report.faults import fault_lines, fault_object
+from ..report.printed_sheets import PrintedSheet, is_fingerprint, read_printed
+from ..report.stale import Compared, compared, stale_lines, stale_object
+from . import screen
+
+HOLDS, STALE, WRONG = 0, 1, 2
+
+
+def run(arguments: Namespace) -> int:
+    """Compare sheets with their designs; return 0, 1 where one is stale, 2 for wrong input."""
+    faults: list[Fault] = []
+    found: list[Compared] = []
+    for sheet in _sheets(arguments.printed, faults):
+        try:
+            found.append(compared(sheet, examine(read(sheet.design_file))))
+        except DesignError as wrong:
+            faults += wrong.faults
+    if arguments.format == "json" and (found or not faults):
+        wrong = [{"file": fault.file, **fault_object(fault)} for fault in faults]
+        screen.show_json({"sheets": [stale_object(each) for each in found], "faults": wrong})
+    elif found:
+        screen.show(stale_lines(found))
+    if faults:
+        screen.complain(fault_lines(tuple(dict.fromkeys(faults))))
+        return WRONG
+    return STALE if any(each.stale for each in found) else HOLDS
+
+
+def _sheets(typed: list[str], faults: list[Fault]) -> list[PrintedSheet]:
+    """Return the sheets that are meant: rows of tables, or designs with a fingerprint behind."""
+    found: list[PrintedSheet] = []
+    words = iter(enumerate(typed))
+    for i, word in words:
+        behind = typed[i + 1] if i + 1 < len(typed) else ""
+        if is_fingerprint(behind):
+            next(words)
+            found.append(PrintedSheet(word, behind.casefold()))
+        elif word.casefold().endswith(".toml"):
+            hint = f"yardfast stale {word} 0123456789ab"
+            expected = "the fingerprint printed on its sheet, behind the design's file"
+            faults.append(Fault(word, None, None, None, behind or "no fingerprint", expected, hint))
+        elif is_fingerprint(word):
+            expected = "the design's file before its fingerprint"
+            faults.append(Fault("", None, None, None, word, expected, f"FILE.toml {word}"))
+        else:
+            try:
+                found += read_printed(word)
+            except DesignError as wrong:
+                faults += wrong.faults
+    return found

@@ -1,0 +1,78 @@
+"""Graded lumber: the reference design values of a material's species, by grade and size."""
+
+from dataclasses import dataclass
+
+from .. import references, units
+from ..references import Row
+from ..references.table import weakest
+
+GRADES = ("No. 2", "stud")
+LOWEST = "stud"
+"""The lowest grade commonly sold of 2 to 4 in lumber: taken where a part names none (judgement)."""
+
+_SLACK = 1.02
+"""How much over a printed size a piece may measure and still be of it: 90 mm is a 4x4."""
+
+
+@dataclass(frozen=True)
+class Lumber:
+    """Reference design values in Pa of one species, grade and size; dry, ten years of load.
+
+    ``bending`` F_b with the size factor C_F that belongs to it, ``shear`` F_v parallel to grain,
+    ``stiffness`` E (mean) and ``least_stiffness`` E_min. ``timber`` is 5 in and thicker.
+    """
+
+    species: str
+    grade: str
+    bending: float
+    size_factor: float
+    shear: float
+    stiffness: float
+    least_stiffness: float
+    timber: bool
+    source: str
+    confidence: str
+
+
+def find(material: str, least: float, wide: float, grade: str | None = None) -> Lumber | None:
+    """Return the design values of a piece ``least`` by ``wide`` m of a material; None without any.
+
+    ``grade`` is one of ``GRADES``; without it the lowest for which there are values. None where
+    the material is no graded lumber, or none is graded in that size. KeyError for a material that
+    is not known.
+    """
+    species = references.table("materials").one("name", material)["gravity_row"]
+    wanted = (grade,) if grade is not None else (LOWEST, *GRADES)
+    for one in wanted:
+        for row in references.table("wood/lumber_design_values").where("species", species):
+            if row["grade"] == one and _is_of_size(row, least, wide):
+                return _lumber(row, least, wide)
+    return None
+
+
+def _is_of_size(row: Row, least: float, wide: float) -> bool:
+    inch = units.factor("in")
+    thinnest, thickest = float(row["thickness_least_in"]), float(row["thickness_most_in"])
+    within = thinnest / _SLACK <= least / inch <= thickest * _SLACK
+    return within and wide / inch <= float(row["width_most_in"]) * _SLACK
+
+
+def _lumber(row: Row, least: float, wide: float) -> Lumber | None:
+    psi, inch = units.factor("psi"), units.factor("in")
+    factors = references.table("wood/size_factor_CF").where("rule", row["size_factor"])
+    fitting = [each for each in factors if wide / inch <= float(each["depth_most_in"]) * _SLACK]
+    if not fitting:
+        return None
+    thick = "4_in" if least / inch > 2.5 * _SLACK else "2_3_in"
+    return Lumber(
+        species=row["species"],
+        grade=row["grade"],
+        bending=float(row["Fb_psi"]) * psi,
+        size_factor=float(fitting[0][f"CF_Fb_{thick}_thick"]),
+        shear=float(row["Fv_psi"]) * psi,
+        stiffness=float(row["E_Mpsi"]) * 1.0e6 * psi,
+        least_stiffness=float(row["Emin_Mpsi"]) * 1.0e6 * psi,
+        timber=row["size_factor"] == "timber",
+        source=row["source"],
+        confidence=weakest((row["confidence"], fitting[0]["confidence"])),
+    )

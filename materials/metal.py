@@ -1,0 +1,40 @@
+"""Metals by the weakest alloy commonly sold under a name: yield strength and stiffness."""
+
+from dataclasses import dataclass
+
+from .. import references, units
+
+
+@dataclass(frozen=True)
+class Metal:
+    """Yield strength and modulus of elasticity in Pa; ``safety`` on yield, ``resistance`` factor.
+
+    ``stands_for`` names the alloy.
+    """
+
+    name: str
+    strength: float
+    stiffness: float
+    safety: float
+    resistance: float
+    stands_for: str
+    source: str
+    confidence: str
+
+
+def find(material: str) -> Metal | None:
+    """Return the strength of a material by name; None where none is published here."""
+    rows = references.table("metal_strength").where("name", material)
+    if not rows:
+        return None
+    psi, row = units.factor("psi"), rows[0]
+    return Metal(
+        material,
+        float(row["Fy_psi"]) * psi,
+        float(row["E_psi"]) * psi,
+        float(row["safety"]),
+        float(row["resistance"]),
+        row["stands_for"],
+        row["source"],
+        row["confidence"],
+    )

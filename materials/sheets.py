@@ -1,0 +1,63 @@
+"""Sheets of plywood and OSB: bending capacity and stiffness by the span rating of a thickness."""
+
+from dataclasses import dataclass
+
+from .. import references, units
+from ..references.table import weakest
+
+_KINDS = {
+    "softwood plywood": "ply_3layer",
+    "marine plywood": "ply_3layer",
+    "MDO": "ply_3layer",
+    "OSB": "osb",
+}
+"""Columns of the table: plywood as the weakest lay-up, of three layers. Marine sheets are not
+span-rated; they have more layers and are taken as that too (judgement)."""
+
+_THINNER = 1.0 / 64.0
+"""Inches by which a sheet may measure less than the label of its category: half the tolerance."""
+
+
+@dataclass(frozen=True)
+class Sheet:
+    """Capacity of a sheet for each m of its width: ``bending`` in N m/m, ``stiffness`` in N m2/m.
+
+    Reference values, dry, ten years of load: (along, across) the grain of its face.
+    """
+
+    span_rating: str
+    bending: tuple[float, float]
+    stiffness: tuple[float, float]
+    source: str
+    confidence: str
+
+
+def find(material: str, thickness: float) -> Sheet | None:
+    """Return what a sheet of a material, ``thickness`` in m, carries; None where none is published.
+
+    The thickest category that it reaches gives its span rating.
+    """
+    kind = _KINDS.get(material)
+    inches = thickness / units.factor("in") + _THINNER
+    reached = [
+        row
+        for row in references.table("wood/panel_span_ratings").rows
+        if float(row["least_in"]) <= inches
+    ]
+    if kind is None or not reached:
+        return None
+    rating = reached[-1]
+    row = references.table("wood/panel_bending_apa").one("span_rating", rating["span_rating"])
+    pound, inch, foot = (units.factor(unit) for unit in ("lbf", "in", "ft"))
+
+    def both(value: str, unit: float) -> tuple[float, float]:
+        along, across = (float(row[f"{value}_{way}_{kind}"]) * unit for way in ("par", "perp"))
+        return along, across
+
+    return Sheet(
+        rating["span_rating"],
+        both("FbS", pound * inch / foot),
+        both("EI", pound * inch**2 / foot),
+        row["source"],
+        weakest((row["confidence"], rating["confidence"])),
+    )

@@ -1,0 +1,100 @@
+"""The calculation on paper: every step as formula, numbers, result and clause."""
+
+from typing import Any
+
+from .. import __version__
+from ..checks.examination import Examination
+from . import calculation_holding as holding
+from . import calculation_steps as steps
+from .amounts import Amounts
+from .as_read import shape_words
+from .asked_wind import asked, code_wind
+from .assumptions import assumptions
+from .calculation_checks import check_rows
+from .cautions import cautions
+from .drawing_curve import curve
+from .drawing_pair import pairs
+from .drawing_polar import polar
+from .fingerprint import fingerprint
+from .headline import headline
+from .not_checked import not_checked
+from .sheet_words import day, records, within
+from .sources import sources
+from .stand import Stand, stand_of
+from .tied_words import anchors_said
+from .typeset import PAPERS, typeset
+from .unverified import unverified
+
+MARGIN = 18.0
+_HEIGHTS = [120.0]
+_PICTURE, _HIGH = 70.0, 74.0
+
+
+def calculation(examination: Examination, paper: str) -> bytes:
+    """Return the calculation as PDF on ``paper``, "a4" or "letter"."""
+    return typeset("calculation", calculation_object(examination, paper))
+
+
+def calculation_object(examination: Examination, paper: str) -> dict[str, Any]:
+    """Return all that the calculation says, as text and numbers in text, and its drawings."""
+    design, structure = examination.design, examination.structure
+    amounts = Amounts(design.units == "metric")
+    pair = pairs(examination, PAPERS[paper][0] - 2.0 * MARGIN, _HEIGHTS)[0]
+    marks = [
+        ("Maker", design.maker),
+        ("Serial", design.serial),
+        ("Date", day(design.date) if design.date else None),
+        ("Revision", design.revision),
+        ("File", design.file or None),
+    ]
+    lists = (
+        ("What was assumed", [remark.full for remark in assumptions(examination)]),
+        ("What was not checked", [remark.full for remark in not_checked(examination)]),
+        ("Take care", [remark.full for remark in cautions(examination)]),
+        ("Values from memory, not compared with the printed page", list(unverified(examination))),
+        ("What was measured", records(examination, amounts)),
+        ("References", sources(examination)),
+    )
+    return {
+        "paper": PAPERS[paper][2],
+        "margin": MARGIN,
+        "name": design.name,
+        "short": within(design.name, 60),
+        "facts": f"{shape_words(examination)}, {amounts.length(structure.height)} tall, "
+        f"{amounts.mass(structure.mass('typical'))}",
+        "marks": [f"{mark}: {value}" for mark, value in marks if value],
+        "asked": code_wind(examination, amounts) or f"Wind asked: {asked(examination, amounts)}.",
+        "verdict": headline(examination, amounts)[0],
+        "drawing": {"svg": pair.paper.svg(design.name), "scale": str(pair.scale)},
+        "pictures": [
+            polar(examination, _PICTURE).svg(design.name),
+            curve(examination, _PICTURE, _HIGH).svg(design.name),
+        ],
+        "sections": [
+            steps.weight(examination),
+            steps.pressure(examination),
+            steps.forces(examination),
+            steps.tipping(examination),
+            steps.sliding(examination),
+            steps.bearing(examination),
+            *holding.anchors(examination),
+            *holding.guys(examination),
+            steps.gusts(examination),
+        ],
+        "checks": check_rows(examination, amounts),
+        "suggested": _suggested(examination, amounts),
+        "lists": [{"title": title, "items": items} for title, items in lists if items],
+        "fingerprint": fingerprint(design),
+        "version": __version__,
+    }
+
+
+def _suggested(examination: Examination, amounts: Amounts) -> dict[str, Any] | None:
+    """Return the checks with the anchors that the sheet suggests; None where it suggests none."""
+    if stand_of(examination) is not Stand.ANCHOR or examination.anchors is None:
+        return None
+    said = anchors_said(examination.anchors, examination, amounts)
+    return {
+        "words": f"{said[0].upper()}{said[1:]}.",
+        "checks": check_rows(examination, amounts, examination.anchors.checks),
+    }

@@ -1,0 +1,199 @@
+"""The elevation: a piece seen so that it would tip to the right, with wind, weight and sizes."""
+
+from functools import cached_property
+
+import numpy as np
+from shapely import LineString, MultiLineString
+from shapely.geometry.base import BaseGeometry
+
+from ..checks.examination import Examination
+from ..design import plane
+from .amounts import Amounts
+from .drawing_scale import Placed, Scale
+from .governing import Governing, governing
+from .paper import BOLD, FINE, LETTERS, PLAIN, THIN, Paper, points, stands, wide
+from .seen import Seen, from_side
+
+_ABOVE, _GAP = 3.0, 2.5
+_HATCH = 2.2
+_LOW = 8.0
+"""A centre of mass less than so many mm above the ground has its weight written above it."""
+
+
+class Elevation:
+    """An elevation in the governing direction, to be drawn to a scale."""
+
+    def __init__(self, examination: Examination) -> None:
+        self.examination = examination
+        self.amounts = Amounts(examination.design.units == "metric")
+        self.governing: Governing = governing(examination)
+
+    @cached_property
+    def seen(self) -> list[Seen]:
+        """Return what is seen, the farthest first."""
+        return from_side(self.examination.structure.bodies, self.governing.toward)
+
+    @cached_property
+    def reach(self) -> tuple[float, float]:
+        """Return from where to where the piece and its foot go, to the right, in m."""
+        along = self.examination.structure.footprint @ self.governing.toward
+        areas = [plane.coordinates(one.area)[:, 0] for one in self.seen if not one.area.is_empty]
+        every = np.concatenate([along, *areas])
+        return float(every.min()), float(every.max())
+
+    @property
+    def size(self) -> tuple[float, float]:
+        """Return how wide and high the piece itself is, in m."""
+        return self.reach[1] - self.reach[0], self.examination.structure.height
+
+    def paper(self, scale: Scale, arm: bool = True) -> Paper:
+        """Return the elevation to a scale; ``arm`` with the balance point's way to the edge."""
+        g, mm = self.governing, scale.mm
+        left, right = self.reach
+        height = self.examination.structure.height
+        wind = [f"wind {self.amounts.force(g.force)}", f"in {self._asked()}"]
+        up = self.amounts.length(g.force_height)
+        beside = LETTERS if stands(up, g.force_height * mm) else wide(up) + 1.5
+        blown = max(*map(wide, wind), 14.0) + 2.0
+        start = beside + 2.0 + blown + _GAP
+        columns = self._columns(scale)
+        below = (19.0 if arm else 12.0) + 1.0
+        above = max(_ABOVE, 2.6 * LETTERS - (height - g.force_height) * mm)
+        paper = Paper(start + (right - left) * mm + columns[-1] + 2.0, above + height * mm + below)
+
+        ground = above + height * mm
+        placed = Placed(mm, start - left * mm, ground)
+        draw_seen(paper, placed, self.seen)
+        end = start + (right - left) * mm
+        self._ground(paper, ground, start - _GAP, end + _GAP)
+        self._wind(paper, placed, wind, up, beside + 1.0)
+        self._weight(paper, placed)
+        self._heights(paper, placed, end, columns)
+        self._widths(paper, placed, arm)
+        return paper
+
+    def _asked(self) -> str:
+        return self.amounts.gust(self.examination.site.wind, "near")
+
+    def _ground(self, paper: Paper, ground: float, left: float, right: float) -> None:
+        paper.line((left, ground), (right, ground), BOLD)
+        for x in np.arange(left + 2.0, right, 3.0):
+            paper.line((float(x), ground), (float(x) - 1.8, ground + 1.8), FINE)
+
+    def _wind(
+        self, paper: Paper, placed: Placed, words: list[str], up: str, size_at: float
+    ) -> None:
+        g = self.governing
+        if g.force <= 0.0:
+            return
+        tip, y = placed.at(self._windward(g.force_height), g.force_height)
+        paper.line((size_at - 1.0, y), (size_at + 3.0, y), THIN)
+        paper.arrow((size_at + 3.0, y), (tip, y), BOLD, 4.0)
+        paper.text((size_at + 3.0, y - 1.6 - LETTERS), words[0], bold=True)
+        paper.text((size_at + 3.0, y - 1.4), words[1])
+        paper.upright_size((size_at, placed.y), y, up)
+
+    def _windward(self, height: float) -> float:
+        """Return where (m) the wind's line of action first meets the piece."""
+        left, right = self.reach
+        line = LineString([(left - 1.0, height), (right + 1.0, height)])
+        met = [
+            float(plane.bounds_of(cut)[0])
+            for one in self.seen
+            if not (cut := one.area.intersection(line)).is_empty
+        ]
+        return min(met, default=left)
+
+    def _weight(self, paper: Paper, placed: Placed) -> None:
+        g = self.governing
+        x, y = placed.at(float(g.toward @ g.balance[:2]), float(g.balance[2]))
+        down = min(y + 12.0, max(placed.y - 1.0, y + 5.0))
+        paper.arrow((x, y), (x, down), BOLD, 3.2)
+        paper.balance((x, y))
+        mass = self.examination.structure.mass("typical")
+        beside = y + 5.4 if placed.y - y > _LOW else y - 2.6
+        paper.text((x + 2.6, beside), self.amounts.mass(mass), bold=True)
+
+    def _columns(self, scale: Scale) -> list[float]:
+        """Return where right of the piece the two upright sizes stand, and where they end, mm."""
+        found, x = list[float](), _GAP
+        for size in self._sizes():
+            level = not stands(self.amounts.length(size), size * scale.mm)
+            x += 2.0 if level else LETTERS + 2.0
+            found.append(x)
+            x += wide(self.amounts.length(size)) + 2.0 if level else 0.0
+        return [*found, x]
+
+    def _sizes(self) -> tuple[float, float]:
+        return float(self.governing.balance[2]), self.examination.structure.height
+
+    def _heights(self, paper: Paper, placed: Placed, right: float, columns: list[float]) -> None:
+        g, ground = self.governing, placed.y
+        balance, _ = placed.at(float(g.toward @ g.balance[:2]), 0.0)
+        areas = [one.area for one in self.seen if not one.area.is_empty]
+        top = max(areas, key=lambda area: float(plane.bounds_of(area)[3]))
+        summit, _ = placed.at(float(plane.coordinates(top)[:, 0].mean()), 0.0)
+        for x, size, near in zip(columns, self._sizes(), (balance + 2.0, summit), strict=False):
+            _, y = placed.at(0.0, size)
+            paper.line((near + 0.8, y), (right + x + 1.0, y), FINE, "1.2 0.8")
+            paper.line((right + _GAP, ground), (right + x + 1.0, ground), FINE)
+            words = self.amounts.length(size)
+            side = -1 if stands(words, ground - y) else 1
+            paper.upright_size((right + x, ground), y, words, side)
+
+    def _widths(self, paper: Paper, placed: Placed, arm: bool) -> None:
+        g, ground = self.governing, placed.y
+        along = self.examination.structure.footprint @ g.toward
+        left, right, tips, balance = (
+            placed.at(value, 0.0)[0]
+            for value in (
+                float(along.min()),
+                float(along.max()),
+                g.pivot,
+                float(g.toward @ g.balance[:2]),
+            )
+        )
+        edge = [(tips, ground), (tips - 1.7, ground + 3.2), (tips + 1.7, ground + 3.2)]
+        paper.polygon(edge, "black", 0.0)
+        size = ground + 10.0
+        for x in (left, right):
+            paper.line((x, ground + 4.0), (x, size + 1.0), FINE)
+        paper.level_size((left, size), right, f"foot {self.amounts.length(float(np.ptp(along)))}")
+        if arm:
+            size += 7.0
+            for x in (balance, tips):
+                paper.line((x, ground + 4.0), (x, size + 1.0), FINE, "1.2 0.8")
+            first, last = sorted((balance, tips))
+            paper.level_size((first, size), last, self.amounts.length(abs(g.arm)))
+
+
+def draw_seen(paper: Paper, placed: Placed, seen: list[Seen]) -> None:
+    """Draw what is seen, the farthest first: nearer bodies hide what is behind them."""
+    for one in seen:
+        area = placed.area(one.area)
+        if one.area.is_empty:
+            x, y = placed.spot(one.spot)
+            paper.polygon([(x - 1, y - 1), (x + 1, y - 1), (x + 1, y + 1), (x - 1, y + 1)])
+            continue
+        if one.lattice:
+            hatched(paper, area)
+        paper.region(area, "none" if one.lattice else "white", PLAIN)
+        for start, end in one.edges:
+            paper.line(placed.spot(start), placed.spot(end), FINE)
+
+
+def hatched(paper: Paper, area: BaseGeometry) -> None:
+    """Draw crossed lines over an area on the paper: what the wind partly goes through."""
+    if area.is_empty:
+        return
+    left, top, right, bottom = (float(value) for value in plane.bounds_of(area))
+    rise = bottom - top
+    for way in (1.0, -1.0):
+        first = np.arange(left - rise, right + rise, _HATCH)
+        lines = [
+            ((x, top), (x + rise, bottom)) if way > 0.0 else ((x, bottom), (x + rise, top))
+            for x in first.tolist()
+        ]
+        cut = MultiLineString(lines).intersection(area)
+        for piece in plane.strokes(cut):
+            paper.polyline(points(piece), FINE)

@@ -1,0 +1,68 @@
+"""The direction that decides tipping, as a picture and a calculation show it."""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from ..checks.examination import Examination
+from ..design.shapes.shape import Array
+
+
+@dataclass(frozen=True, eq=False)
+class Governing:
+    """The wind and weight that tip it first, untied, on the site's axes; SI units.
+
+    ``toward`` (2,) is the level unit vector in which it turns over, ``line`` the index of the line
+    and ``pivot`` its place along ``toward`` with only the typical weight on it. ``wind`` (2,) is
+    the way the wind blows, ``direction`` its index among the wind's azimuths; ``force`` and
+    ``force_height`` are those of the design's wind there. ``weight`` is typical, at ``balance``.
+    """
+
+    toward: Array
+    line: int
+    pivot: float
+    wind: Array
+    direction: int
+    force: float
+    force_height: float
+    weight: float
+    balance: Array
+
+    @property
+    def aslant(self) -> float:
+        """Return how far (rad) the wind blows off the way in which it turns over."""
+        return float(np.arccos(np.clip(self.toward @ self.wind, -1.0, 1.0)))
+
+    @property
+    def arm(self) -> float:
+        """Return how far (m) the centre of mass lies from the line that it turns about."""
+        return self.pivot - float(self.toward @ self.balance[:2])
+
+
+def governing(examination: Examination) -> Governing:
+    """Return what decides the check against tipping of the piece without anchors."""
+    check, standing, wind = examination.overturning, examination.standing, examination.wind
+    structure = examination.structure
+    toward = _heading(check.toward_deg or 0.0)
+    line = int((standing.normals @ toward).argmax())
+    from_deg = check.direction_deg or 0.0
+    off = np.abs((wind.azimuths - from_deg + 180.0) % 360.0 - 180.0)
+    direction = int(off.argmin())
+    weight = structure.weight("typical")
+    pivot = standing.pivot(np.full(len(standing.normals), weight))[line]
+    return Governing(
+        toward=standing.normals[line],
+        line=line,
+        pivot=float(pivot),
+        wind=-_heading(float(wind.azimuths[direction])),
+        direction=direction,
+        force=float(wind.force[direction]),
+        force_height=float(wind.force_height[direction]),
+        weight=weight,
+        balance=structure.centre_of_mass("typical"),
+    )
+
+
+def _heading(degrees: float) -> Array:
+    """Return the plan vector (2,) of a bearing, clockwise from +y."""
+    return np.array([np.sin(np.radians(degrees)), np.cos(np.radians(degrees))])

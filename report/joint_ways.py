@@ -1,0 +1,35 @@
+"""What to do about joints that do not hold: a line each, beneath the ways to hold the piece."""
+
+from ..checks.examination import Examination
+from .amounts import Amounts
+from .joint_words import failing_joints, joint_remedy, sized
+from .lines import Line, wrapped
+from .remark import counted
+
+_MOST = 4
+
+
+def joint_ways(examination: Examination, amounts: Amounts) -> list[Line]:
+    """Return the block that tells how to fasten what would come apart; nothing where all holds."""
+    failing = failing_joints(examination)
+    if not failing:
+        return []
+    found = [Line("Fasten these better, or they come apart")]
+    for joint in failing[:_MOST]:
+        text = joint_remedy(sized(examination, joint), amounts)
+        found += wrapped(f"{joint.row.name}: {text}", "  ", "      ")
+    if len(failing) > _MOST:
+        more = counted(len(failing) - _MOST, "more joint does not", "more joints do not")
+        found.append(Line(f"  {more} hold: yardfast size"))
+    return found
+
+
+def joint_lines(examination: Examination, amounts: Amounts) -> list[Line]:
+    """Return every joint with what would make it hold, for sizing; nothing where there is none."""
+    if not examination.joints:
+        return []
+    found = [Line("Joints")]
+    for joint in examination.joints:
+        text = joint_remedy(sized(examination, joint), amounts)
+        found += wrapped(f"{joint.row.name}: {text}", "  ", "      ")
+    return found

@@ -1,0 +1,247 @@
+"""Joints in a builder's words: what governs one, what it rests on, and what would make it hold."""
+
+import re
+from collections.abc import Iterable, Iterator
+from math import isfinite
+
+from ..checks.examination import Examination
+from ..checks.fastener_capacity import mean_over_factor
+from ..checks.joint_places import BLOCKS
+from ..checks.joint_sizing import JointRemedy, JointSizing, Why, size_joint
+from ..checks.joints import JointFound
+from ..checks.judging import Check
+from ..checks.withdrawal import MEAN_OVER_ALLOWABLE
+from .amounts import Amounts
+from .remark import Remark, joined
+from .words import quarter
+
+DENSE = 0.5
+
+_MODES = {
+    "Im": "the wood that holds the point is crushed",
+    "Is": "the wood under the head is crushed",
+    "II": "it turns stiff in both pieces",
+    "IIIm": "it bends, and the wood that holds the point is crushed",
+    "IIIs": "it bends, and the wood under the head is crushed",
+    "IV": "it bends in both pieces",
+}
+_REASONS = {
+    "panel edge": (
+        "No value is published for what holds in the edge of a panel: nothing is counted against "
+        "pulling out."
+    ),
+    "end grain": "In end grain nails and wood screws count nothing against pulling out.",
+    "too short": "Its point goes in less than six diameters, so it counts nothing.",
+    "too short for a nut": "It is too short to take a nut on the far side.",
+    "no washer value": "No value is held here for washers on this wood: pull is not counted.",
+}
+
+
+def joint_of(examination: Examination, check: Check) -> JointFound | None:
+    """Return the joint of a check, None where it is none."""
+    return next((one for one in examination.joints if one.check.name == check.name), None)
+
+
+def joint_notes(examination: Examination, check: Check) -> tuple[str, ...]:
+    """Return what governed a joint, as sentences; none for another check."""
+    joint = joint_of(examination, check)
+    if joint is None:
+        return ()
+    amounts = Amounts(examination.design.units == "metric")
+    return tuple(
+        note
+        for note in (
+            _governs(examination, joint, amounts),
+            _reach(joint, amounts),
+            *(_REASONS[reason] for reason in joint.fasteners.holds.reasons),
+            _handbook(joint, amounts),
+            _together(joint),
+            _spacing(joint, amounts),
+            "Glue is shown and not counted." if joint.row.glue else "",
+        )
+        if note
+    )
+
+
+def plural(fastener: str) -> str:
+    """Return a fastener's name for several of them: ``#10 wood screws 3 in``."""
+    return re.sub(r"\b(nail|screw|bolt)\b", r"\1s", fastener)
+
+
+def failing_joints(examination: Examination) -> tuple[JointFound, ...]:
+    """Return the joints that do not hold, the worst first."""
+    failed = [joint for joint in examination.joints if not joint.check.passes]
+    return tuple(sorted(failed, key=lambda joint: -_used(joint.check)))
+
+
+def sized(examination: Examination, joint: JointFound) -> JointSizing:
+    """Return the ways to make a joint hold."""
+    return size_joint(examination.structure, joint, examination.factors, examination.site.basis)
+
+
+def joint_remedy(sizing: JointSizing, amounts: Amounts) -> str:
+    """Return what to do about a joint that does not hold, or that none is needed."""
+    joint = sizing.joint
+    if joint.check.passes:
+        return f"holds: {_uses(joint)} of what it can"
+    if sizing.remedies:
+        return "use " + "; or ".join(_way(remedy, joint, amounts) for remedy in sizing.remedies)
+    other = joint.fasteners.point_in
+    match sizing.why:
+        case Why.PANEL_EDGE:
+            return (
+                f"nothing counts in the edge of {other}: set blocks or cleats inside, fastened to "
+                "both"
+            )
+        case Why.END_GRAIN:
+            return (
+                f"nails and screws in the end of {other} count nothing: lag screws, or cleats at "
+                "its sides"
+            )
+        case _:
+            return "none of its kind that fits is strong enough: through bolts, or cleats"
+
+
+def uncovered(examination: Examination) -> list[str]:
+    """Return the parts of which no joint says how they are fastened to what carries them."""
+    parts = [part for part in examination.design.parts if not part.loose]
+    fastened = {joint.row.of for joint in examination.joints}
+    named = fastened | {joint.row.to for joint in examination.joints}
+    roots = [part.name for part in parts if part.place.reference is None]
+    found = [
+        part.name
+        for part in parts
+        if part.place.reference is not None and part.hangs_at is None and part.name not in fastened
+    ]
+    apart = [name for name in roots if len(roots) > 1 and name not in named]
+    names = [part.name for part in parts]
+    return sorted({*found, *apart}, key=names.index)
+
+
+def needs_lead_holes(joint: JointFound) -> bool:
+    """Return whether screws have to be given lead holes of which the file does not speak.
+
+    Lag screws always, wood screws in wood of a specific gravity above 0.5. Source: NDS 2018 12.1.4
+    and 12.1.5.
+    """
+    if joint.row.predrilled:
+        return False
+    dense = (joint.fasteners.driven.main.gravity or 0.0) > DENSE
+    kind = joint.row.fastener.kind
+    return kind == "lag screw" or (kind == "wood screw" and dense)
+
+
+def joint_assumptions(examination: Examination) -> Iterator[Remark]:
+    """Return what each joint leaves open."""
+    brief = "joints set evenly, in wood that gets wet"
+    for joint in examination.joints:
+        row, of_them = joint.row, joint.fasteners
+        said: list[str] = []
+        if joint.place.laid_out:
+            said.append(f"{row.count} set where {row.of} and {row.to} touch, {_pattern(joint)}")
+        if row.blocks is not None:
+            said.append(f"as many from each part into blocks of {row.blocks}, across their grain")
+        elif row.head_in is None:
+            said.append(f"heads in {of_them.head_in}, the thinner along them")
+        if row.into is None and row.blocks is None:
+            said.append(f"points in {_into(of_them.driven.into)}")
+        if row.made_wet is None and not row.stays_dry:
+            said.append("fastened in wood that was wet or gets wet, the worse of the two")
+        if said:
+            yield Remark(f"Joint '{row.name}': {'; '.join(said)}.", brief)
+            brief = ""
+
+
+def _pattern(joint: JointFound) -> str:
+    row = joint.row
+    if row.where == "each side":
+        return "evenly along each side"
+    return "in rows" if row.where == "rectangle" else "evenly"
+
+
+def _into(into: str) -> str:
+    return {"panel edge": "the edge of a panel", "panel face": "the face of a panel"}.get(
+        into, into
+    )
+
+
+def _governs(examination: Examination, joint: JointFound, amounts: Amounts) -> str:
+    holds, row = joint.fasteners.holds, joint.row
+    where = "" if joint.outward is None else f" toward its {quarter(examination, joint.outward)}"
+    of_all = f", one of {joint.count}," if joint.count > 1 else ""
+    if not isfinite(joint.shear):
+        return "Its fasteners stand so that nothing resists turning: set them apart."
+    pulled = (
+        f"pulled {amounts.measure(joint.tension, 'N')} and pushed sideways "
+        f"{amounts.measure(joint.shear, 'N')}"
+    )
+    through = (
+        "" if not isfinite(holds.head) else f", {amounts.measure(holds.head, 'N')} at its head"
+    )
+    mode = f" (mode {holds.mode}: {_MODES[holds.mode]})" if holds.mode else ""
+    return (
+        f"The {row.fastener.name}{where}{of_all} is used most: {pulled}; by NDS it holds "
+        f"{amounts.measure(holds.out, 'N')} against pulling out{through}, and "
+        f"{amounts.measure(holds.sideways, 'N')} sideways{mode}."
+    )
+
+
+def _reach(joint: JointFound, amounts: Amounts) -> str:
+    of_them, holds = joint.fasteners, joint.fasteners.holds
+    out = " and comes out beyond" if holds.comes_out else ""
+    if of_them.point_in == BLOCKS:
+        out = " (at least as thick as that)"
+    return (
+        f"From {of_them.head_in} through {amounts.length(of_them.driven.through)} it reaches "
+        f"{amounts.length(holds.penetration)} into {of_them.point_in}{out}, "
+        f"{_into(of_them.driven.into)}; factors {holds.factor_out:.2f} on pulling out and "
+        f"{holds.factor_sideways:.2f} sideways."
+    )
+
+
+def _handbook(joint: JointFound, amounts: Amounts) -> str:
+    holds = joint.fasteners.holds
+    if holds.mean_out is None or holds.mean_out <= 0.0:
+        return ""
+    return (
+        f"In tests such fasteners came out of dry side grain at "
+        f"{amounts.measure(holds.mean_out, 'N')} on the average (Wood Handbook), over a factor of "
+        f"{MEAN_OVER_ALLOWABLE:g} {amounts.measure(mean_over_factor(holds.mean_out), 'N')}; it is "
+        "judged by NDS."
+    )
+
+
+def _together(joint: JointFound) -> str:
+    if not joint.shared_with:
+        return ""
+    return f"It shares the load with {joined(repr(name) for name in joint.shared_with)}."
+
+
+def _spacing(joint: JointFound, amounts: Amounts) -> str:
+    spots = f" at each of {joint.spots} places" if joint.spots > 1 else ""
+    if joint.spacing is None:
+        return ""
+    each = joint.count // joint.spots
+    return f"{each} stand{spots}, {amounts.length(joint.spacing)} apart at least."
+
+
+def _way(remedy: JointRemedy, joint: JointFound, amounts: Amounts) -> str:
+    name = plural(remedy.fastener.name)
+    spots = " at each place" if joint.spots > 1 else ""
+    number = f"{remedy.count} of them{spots}" if remedy.count > 1 else f"one{spots}"
+    spacing = remedy.found.spacing
+    apart = f", {amounts.length(spacing)} apart" if spacing is not None else ""
+    return f"{name}, {number}{apart}"
+
+
+def _uses(joint: JointFound) -> str:
+    return f"{100.0 * _used(joint.check):.0f}%"
+
+
+def _used(check: Check) -> float:
+    return float("inf") if check.utilization is None else check.utilization
+
+
+def names_of(joints: Iterable[JointFound]) -> str:
+    """Return the names of joints as a list in a sentence."""
+    return joined(f"'{joint.row.name}'" for joint in joints)

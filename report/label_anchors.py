@@ -1,0 +1,55 @@
+"""Anchors in a seller's words: how many of what, and what each has to hold."""
+
+import re
+
+from ..checks.anchor_choice import AnchorChoice
+from ..checks.anchored import anchor_pulls
+from ..checks.examination import Examination
+from ..checks.held import Held
+from ..materials import anchors as kinds
+from .amounts import Amounts
+from .held_words import short_of
+from .remark import counted, joined
+
+_NOUN = re.compile(r"\b(stake|anchor|pad|pier|log|bolt)\b")
+
+
+def of_what(held: Held) -> str:
+    """Return how many anchors and guys of which kind: ``four rebar stakes 1/2 in x 36 in``."""
+    said = [
+        counted(len(row.points), row.kind, _NOUN.sub(r"\1s", row.kind, count=1))
+        for row in held.anchors
+    ]
+    said += [counted(len(row.tops), "guy") for row in held.guys]
+    return joined(said)
+
+
+def how_many(held: Held) -> str:
+    """Return the same without the kind: ``four stakes``."""
+    number = sum(len(row.points) for row in held.anchors) + sum(len(r.tops) for r in held.guys)
+    return counted(number, short_of(held).removesuffix("s"), short_of(held))
+
+
+def where(choice: AnchorChoice) -> str:
+    """Return where anchors that were found to do stand: ``one at each corner``."""
+    return "evenly round it" if "round" in choice.places else f"one at each {choice.places}"
+
+
+def each_holds(examination: Examination, held: Held) -> str:
+    """Return what each anchor has to hold: ``each to hold 95 lb straight up and 50 lb sideways``.
+
+    A stake is proved where it stands, by a pull twice as hard. Nothing where guys share the pull,
+    or where no pull at the foot ends it.
+    """
+    if held.guys or not held.anchors:
+        return ""
+    amounts = Amounts(examination.design.units == "metric")
+    pulls = anchor_pulls(held, examination.standing, examination.actions, examination.factors)
+    straight, level = pulls
+    if max(pulls) == float("inf"):
+        return ""
+    if {kinds.find(row.kind).group for row in held.anchors} == {"stake"} and straight > 0.0:
+        return f"each proved in your soil by a pull of {amounts.pull(2.0 * straight)} straight up"
+    ways = ((straight, "straight up"), (level, "sideways"))
+    holds = [f"{amounts.pull(pull)} {way}" for pull, way in ways if pull > 0.0]
+    return f"each to hold {joined(holds)}" if holds else ""

@@ -1,0 +1,45 @@
+"""Labels for a person at a terminal: each text on one line of its own, to be copied whole."""
+
+from collections.abc import Sequence
+
+from .faults import clean
+from .label import LONG, SHORT, Label, Refusal, printed_length
+from .lines import Line, wrapped
+
+
+def label_lines(labels: Sequence[Label]) -> list[Line]:
+    """Return both texts of each design, with how many characters they take."""
+    found: list[Line] = []
+    for each in labels:
+        if found:
+            found += [Line(""), Line("")]
+        if len(labels) > 1:
+            design = each.examination.design
+            found += [Line(f"{design.name}   ({clean(design.file)})", "title"), Line("")]
+        found += _text("Short", each.short, SHORT)
+        found.append(Line(""))
+        found += _text("Long", each.long, LONG)
+    return found
+
+
+def refusal_lines(refusal: Refusal) -> list[str]:
+    """Return why a design has no text."""
+    design = refusal.examination.design
+    said = f"{clean(design.file)}: no text for a listing, {refusal.missing} is missing: "
+    return [line.text for line in wrapped(said + refusal.reason, rest="  ")]
+
+
+def left_out_lines(label: Label) -> list[str]:
+    """Return what of the seller's own words found no room in the long text."""
+    if not label.left_out:
+        return []
+    what = " and ".join(label.left_out)
+    said = (
+        f"{clean(label.examination.design.file)}: no room in the long text for {what}: what a "
+        f"buyer has to know comes first. Shorten {'it' if len(label.left_out) == 1 else 'them'}."
+    )
+    return [line.text for line in wrapped(said, rest="  ")]
+
+
+def _text(title: str, text: str, most: int) -> list[Line]:
+    return [Line(f"{title}, {printed_length(text)} of {most} characters", "title"), Line(text)]

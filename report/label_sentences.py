@@ -1,0 +1,223 @@
+"""The sentences of a text for a listing, each in several forms, the fullest first."""
+
+from ..checks.examination import Examination
+from ..checks.held import Held
+from ..checks.surroundings import act_by_exposure
+from ..loads.given import GivenLoad
+from .amounts import MPH, Amounts
+from .asked_wind import SURROUNDINGS
+from .dig_line import dig_line
+from .headline import tie_down
+from .held_words import hold_short
+from .label_anchors import each_holds, how_many, of_what, where
+from .not_checked import not_checked
+from .remark import joined
+from .stand import Stand, holding_checks, most, stand_of
+
+Forms = tuple[str, ...]
+"""One sentence, the fullest form first; an empty last form may be left out."""
+
+CALM = 31.0 * MPH
+"""Up to this gust to act at (m/s) a piece is said to be for calm days: judgement."""
+
+CALCULATED = "Calculated, not tested"
+
+_EITHER = "tie it or lay it down"
+
+
+def act_words(examination: Examination) -> str:
+    """Return the gust to act at with its surroundings, as every text has it in these words."""
+    amounts, act = _amounts(examination), examination.limits.act
+    where = SURROUNDINGS[examination.site.exposure or "C"]
+    return "" if act is None else f"{amounts.act(act)} are forecast ({where})"
+
+
+def act_at(examination: Examination) -> Forms:
+    """Return at which forecast gust to tie it down or lay it down."""
+    do, act = what_to_do(examination), examination.limits.act
+    said = f"{do[0]} when gusts over {act_words(examination)}."
+    if act is not None and 0.0 < act <= CALM and examination.needs_anchors:
+        return (f"Untied, this piece is for calm days: {said}",)
+    return (f"{said[0].upper()}{said[1:]}",)
+
+
+def what_to_do(examination: Examination) -> Forms:
+    """Return what to do when it is going to blow."""
+    if not examination.limits.act:
+        return ("never leave it untied: hold it down",)
+    do = tie_down(examination)
+    return ("tie it down or lay it down", "tie or lay it down") if do == _EITHER else (do,)
+
+
+def elsewhere(examination: Examination) -> Forms:
+    """Return the gusts to act at in rougher surroundings; nothing where they are no lower."""
+    amounts, own = _amounts(examination), examination.limits.act
+    found: dict[str, list[str]] = {}
+    for exposure, act in act_by_exposure(examination).items():
+        rougher = exposure > (examination.site.exposure or "C")
+        if rougher and act is not None and own is not None:
+            gust = amounts.act(act)
+            if gust != amounts.act(own):
+                found.setdefault(gust, []).append(_PLACES[exposure])
+    said = ", ".join(f"{gust} {joined(places, 'or')}" for gust, places in found.items())
+    return (f"That is {said}." if said else "", "")
+
+
+_PLACES = {"C": "on open ground", "D": "at the shore"}
+
+
+def basis() -> Forms:
+    """Return what the numbers rest on."""
+    return (f"{CALCULATED}.",)
+
+
+def hold(examination: Examination) -> Forms:
+    """Return how to hold it down, with the wind that this was worked out for."""
+    amounts, stand = _amounts(examination), stand_of(examination)
+    winds = worked_out_for(examination, amounts)
+    if stand is Stand.HOPELESS:
+        return tuple(f"No stakes and no weight in our lists hold it in {wind}." for wind in winds)
+    if stand is Stand.SLIPS:
+        what = hold_short(examination)
+        return tuple(f"The {what} of its plan do not hold it in {wind}." for wind in winds)
+    if not (examination.held or examination.needs_anchors):
+        return tuple(f"It was worked out untied, for {wind}." for wind in winds)
+    how = _held(examination) if examination.held else _remedy(examination, amounts, stand)
+    middle = how[len(how) // 2]
+    forms = [(how[0], winds[0]), (how[0], winds[1]), (middle, winds[1]), (how[-1], winds[1])]
+    forms.append((how[-1], winds[-1]))
+    return tuple(f"{way}, it was worked out for {wind}." for way, wind in forms)
+
+
+def worked_out_for(examination: Examination, amounts: Amounts) -> Forms:
+    """Return the wind that it was worked out for, with surroundings and ground, or without."""
+    site = examination.site
+    wind = amounts.gust(site.wind, "near")
+    match site.method:
+        case "forecast":
+            said = f"a forecast gust of {wind}"
+        case "gust":
+            return (f"a gust of {wind} at the piece ({site.ground})",) * 3
+        case method:
+            said = f"the {wind} map wind of {method}"
+    where = SURROUNDINGS[site.exposure or "C"]
+    return f"{said} ({where}, {site.ground})", f"{said} ({site.ground})", said
+
+
+def shortfalls(examination: Examination) -> Forms:
+    """Return what fails besides the holding; nothing where nothing does.
+
+    How hard the ground is pressed tells nothing while the piece tips.
+    """
+    held = {check.name for check in holding_checks(examination)}
+    tips = any(not check.passes for check in holding_checks(examination))
+    kinds = {
+        check.name.partition(": ")[0]
+        for check in examination.checks
+        if not check.passes and check.name not in held
+    }
+    if tips:
+        kinds -= {"bearing"}
+    said = (_SHORT_OF.get(kind, f"It falls short: {kind}.") for kind in sorted(kinds))
+    return (" ".join(dict.fromkeys(said)),)
+
+
+_SHORT_OF = {
+    "bearing": "Its foot sinks into that ground.",
+    "push": "Untied, people can pull it over.",
+    "loose": "Its loose parts do not stay on in that wind.",
+    "loose sliding": "Its loose parts do not stay on in that wind.",
+    "load": "Untied, it does not stand the load named on its sheet.",
+    "joint": "Its joints are too weak for that.",
+    "seam": "Its seams are too weak for that.",
+    "member": "Some of its members are too weak for that.",
+    "embedment": "Its posts are not deep enough for that.",
+}
+
+
+def push(examination: Examination) -> Forms:
+    """Return the push that tips it."""
+    force = _amounts(examination).force(examination.limits.push, "down")
+    about = "" if force.startswith("less") else "about "
+    return f"A push of {about}{force} tips it.", ""
+
+
+def unchecked(examination: Examination) -> Forms:
+    """Return what was not checked, the joints first."""
+    first, *others = _unchecked(examination)
+    said = joined((*others, "anything hung on it"), "or")
+    return f"{first}: not checked, nor {said.lower()}.", f"{first}: not checked."
+
+
+def first_unchecked(examination: Examination) -> str:
+    """Return what of the piece itself was not checked before all else."""
+    return _unchecked(examination)[0]
+
+
+def _unchecked(examination: Examination) -> list[str]:
+    """Return of joints, strength and snow what was not checked; snow never is."""
+    said = [remark.short for remark in not_checked(examination)]
+    found = ["Snow"]
+    if any(short.startswith("strength of") for short in said):
+        found.insert(0, "Strength")
+    if any(short.endswith(" fastened") for short in said):
+        some = any(check.name.startswith("joint: ") for check in examination.checks)
+        found.insert(0, "Some joints" if some else "Joints")
+    return found
+
+
+def use(examination: Examination) -> Forms:
+    """Return what it is not for."""
+    if examination.design.several(GivenLoad):
+        return (
+            "Not for climbing or leaning, nor for loads that its sheet does not name.",
+            "Not for climbing or leaning.",
+        )
+    return ("Decoration, not for climbing or leaning.",)
+
+
+def dig(examination: Examination, country: str | None) -> Forms:
+    """Return whom to ask before driving or drilling."""
+    if examination.standing.ground.stakes_possible:
+        ask = dig_line(country)
+        return (f"{ask[0].upper()}{ask[1:]} days before driving stakes.",)
+    return ("Look for pipes before drilling the slab.",) if examination.needs_anchors else ("",)
+
+
+def rules() -> Forms:
+    """Return who decides besides."""
+    return ("Local rules apply; have someone qualified look where people gather.",)
+
+
+def sheet() -> Forms:
+    """Return where the rest is to be read."""
+    return "Read its stability sheet before you set it up.", "See its stability sheet."
+
+
+def _remedy(examination: Examination, amounts: Amounts, stand: Stand) -> Forms:
+    """Return what would hold it: the anchors that were found to do, else weight or a wider foot."""
+    remedies, choice = examination.remedies, examination.anchors
+    if choice is not None:
+        each = _each(examination, choice.held)
+        said = f"With {of_what(choice.held)}, {where(choice)}{each}"
+        return said, f"With {of_what(choice.held)}{each}", f"With {how_many(choice.held)}{each}"
+    if stand is Stand.WEIGH and remedies.ballast > most("weight laid low"):
+        return (f"On a foot {amounts.width_needed(remedies.base_width or 0.0)} across",)
+    return (f"With {amounts.mass_needed(remedies.ballast)} fixed low on its foot",)
+
+
+def _held(examination: Examination) -> Forms:
+    """Return what holds it by its design."""
+    held = examination.held
+    each = _each(examination, held)
+    said = f"With {of_what(held)} as on its sheet{each}"
+    return said, f"With its {how_many(held)}{each}"
+
+
+def _each(examination: Examination, held: Held) -> str:
+    holds = each_holds(examination, held)
+    return f", {holds}" if holds else ""
+
+
+def _amounts(examination: Examination) -> Amounts:
+    return Amounts(examination.design.units == "metric")

@@ -1,0 +1,176 @@
+"""The strength of single parts in words: what governs, what was taken for granted, what was not."""
+
+from collections.abc import Iterator
+
+from .. import materials
+from ..checks.examination import Examination
+from ..checks.judging import Check
+from ..checks.member_check import Member
+from ..design.shapes.weight import Weight
+from ..materials.lumber import Lumber
+from ..materials.metal import Metal
+from ..materials.sheets import Sheet
+from .amounts import Amounts
+from .remark import Remark, counted, joined
+
+PREFIX = "member: "
+MEMORY = "memory"
+
+_NAMED = 6
+_NAMED_BRIEFLY = 3
+_WHY = {
+    "no values": "no published strength of its stuff in this size is at hand",
+    "no material": "its material is not named",
+    "thin wall": "its wall is so thin that it may buckle first",
+    "braced": "it shares its load with something else that stands by itself",
+    "lattice": "it is a lattice, open work or slats",
+    "held otherwise": "it is held by more than posts or its foot",
+}
+_HOW = {
+    "post": "as a post fixed at its foot",
+    "blade": "as a blade bent flat where it joins the hub",
+    "board between posts": "as strips between the posts that it touches",
+    "board on its foot": "as a board that stands on its lower edge alone",
+    "wall panel": "as strips from seam to seam, one panel under local suction",
+}
+
+
+def member_of(examination: Examination, check: Check) -> Member | None:
+    """Return the part whose strength a check is of; None for any other check."""
+    name = check.name.removeprefix(PREFIX)
+    if name == check.name:
+        return None
+    return next((one for one in examination.members.judged if one.name == name), None)
+
+
+def member_notes(examination: Examination, member: Member) -> tuple[str, ...]:
+    """Return what governs a part's strength, how far it bends, and what it rests on."""
+    amounts = Amounts(examination.design.units == "metric")
+    share = ""
+    if member.role == "post" and member.count > 1:
+        share = f", {counted(member.count, 'post')} sharing alike"
+    found = [f"Judged {_HOW[member.role]}{share}; {member.governs} governs; {_stuff(member)}."]
+    if member.beside:
+        found.append(f"What {joined(member.beside)} beside it would hold is not counted.")
+    found.append(
+        f"In the wind asked for it bends about {_bent(amounts, member.deflection)}: shown, not "
+        "judged."
+    )
+    return tuple(found)
+
+
+def member_assumptions(examination: Examination) -> Iterator[Remark]:
+    """Return what was taken for granted of the strength of parts."""
+    judged = examination.members.judged
+    stuffs = [one.stuff for one in judged]
+    if not judged:
+        return
+    if any(isinstance(stuff, (Lumber, Sheet)) for stuff in stuffs):
+        yield Remark("Wood is taken as wet in use, as out of doors.", "")
+    grades: dict[str, list[str]] = {}
+    for one in judged:
+        if isinstance(one.stuff, Lumber) and not one.graded:
+            grades.setdefault(one.stuff.grade, []).append(one.name)
+    for grade, names in grades.items():
+        yield Remark(
+            f"The lumber of {joined(names)} is taken as {grade} grade, the lowest commonly sold: "
+            "write  grade = 'No. 2'  if its stamp says so.",
+            f"{grade} grade lumber",
+        )
+    if any(isinstance(stuff, Sheet) for stuff in stuffs):
+        names = [one.name for one in judged if isinstance(one.stuff, Sheet)]
+        yield Remark(
+            f"The face grain of {joined(names)} is taken to run along the longer side of each "
+            "piece; plywood is taken as the weakest lay-up, of three layers.",
+            "",
+        )
+    for stuff in dict.fromkeys(stuff for stuff in stuffs if isinstance(stuff, Metal)):
+        yield Remark(
+            f"{stuff.name[0].upper()}{stuff.name[1:]} is taken as {stuff.stands_for}.",
+            "",
+        )
+    posts = [one for one in judged if one.role == "post"]
+    if posts:
+        yield Remark(
+            f"{_capital(joined([one.name for one in posts]))}: fixed at the foot, sharing alike, "
+            "no help from what is nailed between; the squeeze of the weight above and the twist "
+            "of a single post are left out.",
+            "",
+        )
+
+
+def member_unverified(examination: Examination) -> Iterator[str]:
+    """Return a sentence for each strength written from memory on which the answer rests."""
+    for one in examination.members.judged:
+        if one.stuff.confidence == MEMORY:
+            yield f"The strength of {one.name}: from memory of {one.stuff.source}."
+
+
+def strength_unchecked(examination: Examination) -> Remark:
+    """Return the parts whose strength was not checked, with the reason where there is one."""
+    done = {one.name for one in examination.members.judged}
+    parts = [
+        part
+        for part in examination.design.parts
+        if part.name not in done and not isinstance(part.shape, Weight)
+    ]
+    if not done:
+        kinds = _stuffs(examination)
+        full = f"The strength of the {kinds} was not checked: bending, splitting, panels under wind"
+        return Remark(f"{full}{_reasons(examination)}.", f"strength of {kinds}")
+    judged = [one.name for one in examination.members.judged]
+    alone = f"of {joined(judged)} only bending and shear under wind were judged"
+    if not parts:
+        return Remark(
+            f"The strength of wood and metal was not checked in full: {alone}.",
+            "splitting, knots, holes",
+        )
+    names = [part.name for part in parts]
+    said = joined(names) if len(names) <= _NAMED else f"{len(names)} of its parts"
+    short = joined(names) if len(names) <= _NAMED_BRIEFLY else f"{len(names)} of its parts"
+    return Remark(
+        f"The strength of {said} was not checked; {alone}{_reasons(examination)}.",
+        f"strength of {short}",
+    )
+
+
+def weak_parts(examination: Examination) -> list[str]:
+    """Return the parts that are not strong enough."""
+    return [one.name for one in examination.members.judged if not one.check.passes]
+
+
+def _reasons(examination: Examination) -> str:
+    said = [f"{one.name}: {_WHY[one.why]}" for one in examination.members.not_judged]
+    return f" ({'; '.join(said)})" if said else ""
+
+
+def _stuff(member: Member) -> str:
+    stuff = member.stuff
+    match stuff:
+        case Lumber():
+            return f"{stuff.species}, {stuff.grade}, wet in use"
+        case Sheet():
+            return f"a sheet of span rating {stuff.span_rating}, wet in use"
+        case Metal():
+            return stuff.stands_for
+
+
+def _bent(amounts: Amounts, metres: float) -> str:
+    if metres < 0.5 / 1000.0:
+        return "less than 1 mm" if amounts.metric else "less than 1/16 in"
+    return amounts.length(metres) if amounts.length(metres) != "0 in" else "1/16 in"
+
+
+def _capital(text: str) -> str:
+    return f"{text[0].upper()}{text[1:]}"
+
+
+def _stuffs(examination: Examination) -> str:
+    words = {"wood": "wood", "panel": "panels", "metal": "metal", "masonry": "masonry"}
+    words["plastic"] = "plastic"
+    found = {
+        words[materials.find(part.material).kind]: None
+        for part in examination.design.parts
+        if part.material is not None
+    }
+    return joined(found) or "parts themselves"

@@ -1,0 +1,64 @@
+"""Posts in the ground in words: which they are, how deep they stand, how deep they should."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+import numpy as np
+
+from ..checks.embedded_posts import Posts, depth_needed
+from ..checks.examination import EMBED, Examination
+from ..units import INCH
+from .amounts import Amounts
+from .remark import counted, joined
+
+ROUND_IT = {False: 10 * INCH, True: 0.250}
+"""Concrete round a post, across in m, by whether the design is metric: the hole that a common
+auger drills (common practice)."""
+
+
+def posts_said(examination: Examination, amounts: Amounts) -> str:
+    """Return the posts in the ground and their depth: ``four posts 24 in deep``."""
+    posts = _posts(examination)
+    names = [examination.design.parts[part].name for part in dict.fromkeys(posts.part)]
+    depths = sorted({round(float(depth), 6) for depth in posts.depth})
+    deep = " and ".join(amounts.length(depth) for depth in depths)
+    return f"{_counted(posts.part, names)}, {deep} in the ground"
+
+
+def deeper(examination: Examination, amounts: Amounts) -> str:
+    """Return how deep the posts that give way should stand."""
+    failing = {
+        check.name.removeprefix(EMBED)
+        for check in examination.checks
+        if check.name.startswith(EMBED) and not check.passes
+    }
+    posts = _posts(examination)
+    parts = [p for p in dict.fromkeys(posts.part) if examination.design.parts[p].name in failing]
+    plain = _depths(examination, posts)
+    across = ROUND_IT[amounts.metric]
+    cast = _depths(examination, replace(posts, width=np.maximum(posts.width, across)))
+    said: list[str] = []
+    for part in parts:
+        own = [n for n, of in enumerate(posts.part) if of == part]
+        name = examination.design.parts[part].name
+        deep = amounts.width_needed(max(plain[n] for n in own))
+        text = f"set {name} {deep} deep"
+        if posts.width[own].max() < across:
+            in_concrete = amounts.width_needed(max(cast[n] for n in own))
+            text += f", or {in_concrete} in concrete {amounts.length(across)} across"
+        said.append(text)
+    return joined(said)
+
+
+def _depths(examination: Examination, posts: Posts) -> list[float]:
+    found = depth_needed(posts, examination.structure, examination.actions, examination.factors)
+    return [float(depth) for depth in found]
+
+
+def _counted(parts: Sequence[int], names: Sequence[str]) -> str:
+    return f"its {joined(names)}" if len(parts) == 1 else f"{counted(len(parts), 'post')}"
+
+
+def _posts(examination: Examination) -> Posts:
+    assert examination.posts is not None
+    return examination.posts

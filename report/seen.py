@@ -1,0 +1,131 @@
+"""What is seen of a piece from one side or from above: areas, edges of faces, what hides what."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from shapely.geometry.base import BaseGeometry
+
+from ..design import plane
+from ..design.outlines import outlines
+from ..design.placing import Body
+from ..design.shapes.cutout import Cutout
+from ..design.shapes.flat import Frame, Panel, Plate
+from ..design.shapes.rotor import Rotor
+from ..design.shapes.shape import Array, corners
+
+_MANY_BLADES = 6
+_FACING = 1.0e-6
+_SAME_FACE = 0.94
+"""Cosine of the angle (20 degrees) below which two faces pass for one curved one."""
+
+_THINNEST = 1.0e-4
+
+
+@dataclass(frozen=True, eq=False)
+class Seen:
+    """One body as seen: its area, its faces' edges (k, 2, 2) in m, and whether wind passes it.
+
+    A body without an outline has an empty area and sits at ``spot`` (2,).
+    """
+
+    body: Body
+    area: BaseGeometry
+    edges: Array
+    spot: Array
+    lattice: bool
+
+
+def from_side(bodies: Sequence[Body], right: Array) -> list[Seen]:
+    """Return bodies seen level, the farthest first; ``right`` (2,) is the plan vector to the right.
+
+    Areas are in the plane (right, up).
+    """
+    x, y = float(right[0]), float(right[1])
+    areas = outlines(bodies, np.array([np.arctan2(-y, x)]))[:, 0]
+    axes = np.array([[x, y, 0.0], [0.0, 0.0, 1.0]])
+    toward = np.array([y, -x, 0.0])
+    return _ordered(
+        [_seen(body, _holed(body, areas[i], axes), axes, toward) for i, body in enumerate(bodies)],
+        toward,
+    )
+
+
+def from_above(bodies: Sequence[Body]) -> list[Seen]:
+    """Return bodies seen from above in plan, the lowest first."""
+    axes, toward = np.eye(3)[:2], np.array([0.0, 0.0, 1.0])
+    return _ordered([_seen(body, above(body), axes, toward) for body in bodies], toward)
+
+
+def simpler(body: Body, region: BaseGeometry, axes: Array) -> BaseGeometry:
+    """Return an outline seen level: many blades as what they sweep, a sawn board with its holes.
+
+    A hole shows where the board is seen face on. ``axes`` (2, 3) are those of the picture.
+    """
+    if isinstance(body.shape, Rotor) and body.shape.blades >= _MANY_BLADES:
+        return plane.hull(plane.coordinates(region))
+    return _holed(body, region, axes)
+
+
+def above(body: Body) -> BaseGeometry:
+    """Return the filled outline from above, of a flat ring with its opening."""
+    if not body.shape.hulls():
+        return plane.NOTHING
+    if body.upright and isinstance(body.shape, Frame | Plate):
+        return body.in_plan(body.shape.contact())
+    return plane.union_of(
+        [plane.hull(body.place(corners(hull))[:, :2]) for hull in body.shape.hulls()]
+    )
+
+
+def _seen(body: Body, area: BaseGeometry, axes: Array, toward: Array) -> Seen:
+    lattice = isinstance(body.shape, Panel | Plate) and body.shape.solidity < 1.0
+    plain = isinstance(body.shape, Cutout | Frame | Rotor) or lattice
+    edges = np.empty((0, 2, 2)) if plain else _edges(body, axes, toward)
+    return Seen(body, area, edges, axes @ body.origin, lattice)
+
+
+def _holed(body: Body, region: BaseGeometry, axes: Array) -> BaseGeometry:
+    """Return an outline, of a sawn board with the holes that show where it is seen face on."""
+    if isinstance(body.shape, Cutout):
+        for hole in body.shape.holes:
+            standing = np.array([(x, 0.0, z) for x, z in hole])
+            seen = plane.polygon(body.place(standing) @ axes.T)
+            region = region.difference(seen) if seen.area > 0.0 else region
+    return region
+
+
+def _ordered(seen: list[Seen], toward: Array) -> list[Seen]:
+    """Return what is farthest first: what reaches farther toward the eye hides the rest."""
+
+    def nearness(one: Seen) -> float:
+        low, high = one.body.extent
+        return float(np.maximum(low * toward, high * toward).sum())
+
+    return sorted(seen, key=nearness)
+
+
+def _edges(body: Body, axes: Array, toward: Array) -> Array:
+    """Return the edges (k, 2, 2) between flat faces of which one at least looks this way."""
+    from scipy.spatial import ConvexHull, QhullError  # noqa: PLC0415 - a check does without
+
+    found: list[Array] = []
+    for hull in body.shape.hulls():
+        if hull.discs or hull.spheres or len(hull.points) < 4:
+            continue
+        corner = body.place(hull.points)
+        if np.linalg.svd(corner - corner.mean(axis=0), compute_uv=False)[-1] < _THINNEST:
+            continue
+        try:
+            solid = ConvexHull(corner)
+        except QhullError:
+            continue
+        normal = solid.equations[:, :3]
+        for i, beside in enumerate(solid.neighbors):
+            for k, j in enumerate(beside):
+                if j < i or normal[i] @ normal[j] > _SAME_FACE:
+                    continue
+                if max(normal[i] @ toward, normal[j] @ toward) < _FACING:
+                    continue
+                found.append(corner[np.delete(solid.simplices[i], k)] @ axes.T)
+    return np.array(found) if found else np.empty((0, 2, 2))

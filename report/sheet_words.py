@@ -1,0 +1,289 @@
+"""What the sheet for a buyer says, in the words of whoever has the piece in the yard."""
+
+from dataclasses import replace
+from datetime import date
+
+from ..checks.anchor_table import AnchorRow, GuyRow
+from ..checks.examination import Examination
+from ..checks.given_loads import given_loads
+from ..design.record_table import Record
+from ..design.shapes.rotor import Rotor
+from ..loads.methods import shelter_of_ground
+from ..materials import anchors
+from ..materials import find as material
+from .amounts import Amounts
+from .asked_wind import SURROUNDINGS, asked, code_wind, to_spare
+from .headline import HEAVY, first_words, starts, tie_down
+from .held_words import holders, what_lacks
+from .not_checked import not_checked
+from .people_pull import people_pull
+from .remark import joined
+from .stand import Stand, stand_of
+from .tied_words import anchors_said, how_set
+
+_AROUND = {"C": "open ground", "B": "houses and trees all round", "D": "shore"}
+_MONTHS = (
+    "January",
+    "February",
+    "March",
+    "April",
+    "May",
+    "June",
+    "July",
+    "August",
+    "September",
+    "October",
+    "November",
+    "December",
+)
+_HOW = {"screw anchor": "Turn one in", "pier": "Cast one"}
+_LONGEST, _LONGEST_NAME = 80, 40
+_TOLD = 3
+"""So many records are told one by one."""
+
+
+def act_rows(examination: Examination, amounts: Amounts) -> list[tuple[str, str]]:
+    """Return the forecast gust to act at on open ground, among houses and trees, on a shore."""
+    height = examination.structure.height
+    found: list[tuple[str, str]] = []
+    for letter, words in _AROUND.items():
+        ratio = shelter_of_ground(replace(examination.site, exposure=letter), height)
+        act = examination.limits.act_by_ratio(ratio)
+        if act is None:
+            said = f"over {amounts.gust(150.0)}"
+        elif amounts.whole_act(act) <= 0:
+            said = "any wind"
+        else:
+            said = amounts.act(act)
+        found.append((said, words))
+    return found
+
+
+def act_lead(examination: Examination) -> str:
+    """Return what is to be done when such gusts are forecast."""
+    verb = tie_down(examination).replace("tie it or", "tie it down or")
+    if stand_of(examination) in (Stand.HELD, Stand.SLIPS):
+        return f"Whenever it is not tied down as drawn, {verb} when gusts are forecast over"
+    return f"{verb[0].upper()}{verb[1:]} when gusts are forecast over"
+
+
+def starting(examination: Examination, amounts: Amounts) -> str:
+    """Return the gusts at which it slides and starts to tip, and the pushes that tip it."""
+    said = starts(examination, amounts) or "It falls over with no wind at all."
+    around = SURROUNDINGS[examination.site.exposure or "C"]
+    said = f"{around[0].upper()}{around[1:]}: {said[0].lower()}{said[1:]}"
+    push = examination.limits.push
+    pushed = f" A push of about {amounts.force(push, 'down')} tips it." if push > 0.0 else ""
+    return f"{said}{pushed}"
+
+
+def hold_off(examination: Examination) -> str:
+    """Return what nobody is to do in wind."""
+    heavy = examination.structure.mass("typical") > HEAVY
+    warned = "keep away from it" if heavy else "lay it down or take it in, in time"
+    return f"Do not go out to hold it. Under a hurricane or tornado warning {warned}."
+
+
+def tie_words(examination: Examination, amounts: Amounts) -> str:
+    """Return what holds it down, or what would, and for which wind."""
+    stand = stand_of(examination)
+    wind = f"{_wind(examination, amounts)}, {to_spare(examination)}"
+    match stand:
+        case Stand.ANCHOR:
+            return f"{_proposed(examination, amounts)} Worked out for {wind}."
+        case Stand.HELD:
+            return f"Held down by {holders(examination)}, as drawn: worked out for {wind}."
+        case Stand.SLIPS:
+            lacks = what_lacks(examination, amounts)
+            return f"NOT ENOUGH: {holders(examination)}, for {wind}: {lacks}."
+        case Stand.STANDS:
+            return f"Worked out to stand untied in {wind}. Above the gusts named, hold it down."
+        case _:
+            said = first_words(examination, stand, amounts)
+            return said.replace(" you asked", "").replace(" that you asked", "")
+
+
+def steps(examination: Examination, amounts: Amounts) -> list[str]:
+    """Return the four steps by which it is tied down."""
+    bolts = not examination.standing.ground.stakes_possible
+    call = (
+        "Find out what lies in and under the slab before drilling: heating, cables, drains."
+        if bolts
+        else "Call 811 in the US, or your local line, days before driving anything. Private lines "
+        "(sprinklers, garden lights, pool) are not marked."
+    )
+    flag = (
+        "Cover nuts and ends, so that nobody trips over them."
+        if bolts
+        else "Cap the ends and flag them, so that nobody trips over or falls on one."
+    )
+    return [call, _drive(examination, amounts, bolts), _test(examination, amounts), flag]
+
+
+def worked_out_for(examination: Examination, amounts: Amounts) -> list[str]:
+    """Return what this was worked out for: wind, ground, weight, joints, tested or not."""
+    site, ground = examination.site, examination.standing.ground
+    wind = f"Wind: {asked(examination, amounts)}, {to_spare(examination)}"
+    slope = "" if site.slope else ", level"
+    code = code_wind(examination, amounts)
+    return [
+        *([code] if code else [f"{wind}."]),
+        f"Ground: {ground.name}{slope}.",
+        f"Weight used: {_weight(examination, amounts)}.",
+        _joints(examination),
+        _tested(examination),
+    ]
+
+
+def records(examination: Examination, amounts: Amounts) -> list[str]:
+    """Return what was measured on the piece, as what it is, dated and signed."""
+    found = [_record(each, amounts) for each in examination.design.several(Record)]
+    more = len(found) - _TOLD
+    return [*found[:_TOLD], f"{more} more in its file."] if more > 0 else found
+
+
+def unchecked(examination: Examination) -> str:
+    """Return what was not checked, in few words."""
+    short = dict.fromkeys(remark.short for remark in not_checked(examination) if remark.short)
+    return f"Not checked: {'; '.join(short)}. No promise for the whole piece."
+
+
+def not_for(examination: Examination, amounts: Amounts) -> str:
+    """Return what it is not for, and what it is to be kept clear of."""
+    height = amounts.length(examination.structure.height, "up")
+    loads = given_loads(examination.design)
+    named = [f"'{load.name}' ({amounts.force(load.force)})" for load in loads]
+    counted_on = f"Loads worked out: {joined(named[:_TOLD])}, no more. " if named else ""
+    climbing = "climbing" if named else "climbing or leaning on"
+    return (
+        f"{counted_on}Not for {climbing}; hang no banners, lights or wreaths on it. "
+        f"Keep it clear of glass, paths, cars and power lines by its own height, {height}."
+    )
+
+
+def each_season(examination: Examination) -> str:
+    """Return what is to be looked over each season."""
+    parts = examination.design.parts
+    bolts = not examination.standing.ground.stakes_possible
+    wood = any(p.material and material(p.material).kind in ("wood", "panel") for p in parts)
+    blades = any(isinstance(part.shape, Rotor) for part in parts)
+    looks = [
+        f"pull on every {'bolt' if bolts else 'stake'}",
+        "look for cracks and gaps at the foot",
+        "tighten its screws",
+        *(["probe the wood near the ground for rot"] if wood else []),
+        *(["look over blades, hub and axle, the wheel blocked"] if blades else []),
+    ]
+    said = joined(looks)
+    return f"{said[0].upper()}{said[1:]}."
+
+
+def within(text: str | None, most: int = _LONGEST) -> str | None:
+    """Return a text with its end cut off where it is longer than the page has room for."""
+    if text is None or len(text) <= most:
+        return text
+    return f"{text[: most - 3].rstrip()}..."
+
+
+def day(written: str) -> str:
+    """Return a date, YYYY-MM-DD, as people say it: ``31 May 2026``."""
+    on = date.fromisoformat(written)
+    return f"{on.day} {_MONTHS[on.month - 1]} {on.year}"
+
+
+def _wind(examination: Examination, amounts: Amounts) -> str:
+    site = examination.site
+    wind = amounts.gust(site.wind, "near")
+    if site.method == "gust":
+        return f"a gust of {wind} at the piece"
+    around = SURROUNDINGS[site.exposure or "C"]
+    if site.method == "forecast":
+        return f"a forecast gust of {wind}, {around}"
+    return f"the {site.method} map wind of {wind}, {around}"
+
+
+def _proposed(examination: Examination, amounts: Amounts) -> str:
+    """Say how many anchors of what, where, how set, and what each has to hold."""
+    if examination.anchors is None:
+        return ""
+    said = anchors_said(examination.anchors, examination, amounts)
+    if people_pull(examination) > examination.remedies.stakes.pull:
+        said += ", enough for the wind, NOT for people pushing"
+    return f"{said[0].upper()}{said[1:]}."
+
+
+def _drive(examination: Examination, amounts: Amounts, bolts: bool) -> str:
+    held = examination.held
+    if held:
+        rows = [
+            f"{len(row.points)} of {row.kind}, {how_set(own, amounts)}"
+            for row, own in zip(held.anchors, examination.design.several(AnchorRow), strict=True)
+        ]
+        rows += [
+            f"{len(row.tops)} guys of {own.line} to {own.anchor}"
+            for row, own in zip(held.guys, examination.design.several(GuyRow), strict=True)
+        ]
+        return f"{'Set' if bolts else 'Drive'} what is drawn, at the black dots: {'; '.join(rows)}."
+    if bolts:
+        return "Drill and set one at each dot, into a sound slab, through the foot."
+    choice = examination.anchors if stand_of(examination) is Stand.ANCHOR else None
+    if choice is None:
+        return "Drive one at each dot, plumb, tight against the foot, its head bearing down on it."
+    how = _HOW.get(anchors.find(choice.row.kind).group, "Drive one")
+    return f"{how} at each dot, plumb, tight against the foot, {how_set(choice.row, amounts)}."
+
+
+def _test(examination: Examination, amounts: Amounts) -> str:
+    pull = examination.remedies.stakes.pull if not examination.held else _asked_of_each(examination)
+    if pull <= 0.0:
+        return "Pull hard on each from every side; if it moves, use a longer one."
+    if not examination.standing.ground.stakes_possible:
+        return f"Pull each straight up to {amounts.pull(2.0 * pull)} on a scale: nothing may move."
+    return (
+        f"Pull each straight up to {amounts.pull(2.0 * pull)} on a scale, when the ground is wet. "
+        "If it creeps, use a longer one."
+    )
+
+
+def _asked_of_each(examination: Examination) -> float:
+    """Return the greatest straight pull in N on an anchor of the design."""
+    return max(
+        (c.demand for c in examination.checks if c.name.startswith("anchor head: ")), default=0.0
+    )
+
+
+def _weight(examination: Examination, amounts: Amounts) -> str:
+    structure, design = examination.structure, examination.design
+    whole = amounts.mass(structure.mass("typical"))
+    if design.weighed is not None:
+        return f"{whole}, as weighed"
+    light, heavy = (amounts.mass(structure.mass(of)) for of in ("light", "heavy"))
+    if light == heavy:
+        return f"{whole}, as given"
+    unit = heavy.rsplit(" ", 1)[1]
+    return f"{whole} ({light.removesuffix(' ' + unit)} to {heavy}), by its materials"
+
+
+def _joints(examination: Examination) -> str:
+    return (
+        "Joints: not checked." if len(examination.design.parts) > 1 else "In one part: no joints."
+    )
+
+
+def _tested(examination: Examination) -> str:
+    tests = [r for r in examination.design.several(Record) if r.kind != "weight"]
+    return "Calculated; for tests see below." if tests else "Calculated, not tested."
+
+
+def _record(record: Record, amounts: Amounts) -> str:
+    signed = f"{day(record.date)}, {within(record.by, _LONGEST_NAME)}"
+    match record.kind:
+        case "weight":
+            return f"Weighed on {signed}: {amounts.own_mass(record.value)}."
+        case "scale test":
+            up = amounts.own_length(record.height or 0.0)
+            pull = amounts.force(record.value, "down")
+            return f"Tested on {signed}: a level pull of {pull} at {up} began to lift its edge."
+        case "stake pull test":
+            pull = amounts.force(record.value, "down")
+            return f"Stake tested on {signed}: it held {pull} straight up."

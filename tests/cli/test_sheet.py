@@ -1,0 +1,60 @@
+"""`yardfast sheet` as typed: what it writes, refuses, and says where something lacks."""
+
+import sys
+
+import pytest
+from pages import pages
+from verdict_designs import block, design_text
+
+from yardfast.cli import main
+
+
+@pytest.fixture
+def folder(tmp_path, monkeypatch):
+    text = design_text(block("12 in", "12 in", "48 in", "35 lb/ft^3"), wind="46 mph")
+    (tmp_path / "post.toml").write_text(text, encoding="utf-8")
+    (tmp_path / "wrong.toml").write_text(text.replace("'12 in'", "12"), encoding="utf-8")
+    monkeypatch.chdir(tmp_path)
+    return tmp_path
+
+
+def test_it_writes_a_page_of_the_units_paper(folder, capsys):
+    assert main(["sheet", "post.toml", "-o", "post.pdf"]) == 0
+    (page,) = pages((folder / "post.pdf").read_bytes())
+    assert [float(side) for side in page.mediabox[2:]] == [612.0, 792.0]
+    assert "post.pdf is written" in capsys.readouterr().out
+    assert main(["sheet", "post.toml", "-o", "a4.pdf", "--paper", "a4"]) == 0
+    (page,) = pages((folder / "a4.pdf").read_bytes())
+    assert [round(float(side)) for side in page.mediabox[2:]] == [595, 842]
+
+
+def test_an_existing_file_is_kept_unless_forced(folder, capsys):
+    (folder / "post.pdf").write_text("mine")
+    assert main(["sheet", "post.toml", "-o", "post.pdf"]) == 2
+    assert (folder / "post.pdf").read_text() == "mine"
+    assert "exists already" in capsys.readouterr().err
+    assert main(["sheet", "post.toml", "-o", "post.pdf", "--force"]) == 0
+    assert (folder / "post.pdf").read_bytes().startswith(b"%PDF")
+
+
+@pytest.mark.parametrize(
+    ("output", "said"),
+    [("post.doc", ".pdf"), ("nowhere/post.pdf", "no folder"), ("post\0.pdf", "no name")],
+)
+def test_what_cannot_be_written_is_told_first(folder, capsys, output, said):
+    assert main(["sheet", "post.toml", "-o", output]) == 2
+    assert said in capsys.readouterr().err
+    assert sorted(file.name for file in folder.iterdir()) == ["post.toml", "wrong.toml"]
+
+
+def test_a_wrong_file_gives_its_faults_and_no_page(folder, capsys):
+    assert main(["sheet", "wrong.toml", "-o", "wrong.pdf"]) == 2
+    assert "wrong.toml:" in capsys.readouterr().err
+    assert not (folder / "wrong.pdf").exists()
+
+
+def test_without_the_typesetter_it_says_how_to_get_it(folder, capsys, monkeypatch):
+    monkeypatch.setitem(sys.modules, "typst", None)
+    assert main(["sheet", "post.toml", "-o", "post.pdf"]) == 2
+    assert 'pip install -e ".[sheet]"' in capsys.readouterr().err
+    assert not (folder / "post.pdf").exists()
