@@ -11,18 +11,18 @@ from ..design.shapes.boxes import Box
 from ..design.shapes.flat import Frame
 from ..design.shapes.weight import Weight
 from .anchor_table import BallastRow
+from .filled import filling
 
 
 def with_ballast(design: Design) -> Design:
-    """Return the design with each row of ballast as a point mass where it lies.
+    """Return the design with what fills its bodies and each row of ballast, as point masses.
 
     On a part it lies on that part's top; inside one it lies on the floor that the body stands on
     or has itself. DesignError where it names no part, or lies in a ring without a floor: such
     ballast stays on the ground when the piece tips and counts for nothing.
     """
     rows = design.several(BallastRow)
-    faults: list[Fault] = []
-    added: list[Part] = []
+    added, faults = filling(design)
     named = {part.name: part for part in design.parts}
     for row in rows:
         key, name = ("on", row.on) if row.on is not None else ("inside", row.inside)

@@ -26,6 +26,10 @@ from ..design.touching import GAP
 SLENDER = 5.0
 """Length over width from which an upright piece is a post."""
 
+FIXED_AT = 1.0 / 3.0
+"""Share of its depth in the ground at which a post is taken to be held: the depth of the pressure
+S1 in IBC 1807.3.2.1; where its bending is greatest lies near (judgement)."""
+
 SEATED = 0.15
 """Share of a post's length up to which what stands beside it only seats it."""
 
@@ -209,7 +213,8 @@ def _posts(
     first = bodies[group[0]]
     one = sections[group[0]]
     assert one is not None
-    foot, length = first.bottom, first.top - first.bottom
+    foot = first.bottom if first.bottom >= -TOUCHING else FIXED_AT * first.bottom
+    length = first.top - foot
     seat = foot + SEATED * length
     touched = [
         j

@@ -47,7 +47,8 @@ class Part:
     height in m of the hook from which it swings. ``grade`` is that of its lumber. It stands
     ``embed`` m deep in the ground, in concrete ``encased`` m across where that is given,
     ``constrained`` where paving holds it at the surface; where it ``may_move`` half an inch there,
-    the earth is asked for twice as much.
+    the earth is asked for twice as much. It is filled with ``fill`` up to
+    ``fill_depth`` m, or whole.
     """
 
     name: str
@@ -65,6 +66,8 @@ class Part:
     encased: float | None = None
     constrained: bool = False
     may_move: bool = False
+    fill: str | None = None
+    fill_depth: float | None = None
     grade: str | None = None
 
 

@@ -9,6 +9,7 @@ from .bounds import MOST_PARTS
 from .builder_words import MATERIAL_WORDS, PART_WORDS, SHAPE_WORDS
 from .coverings import COVERING, covering
 from .embed_keys import EMBED_KEYS, check_embedded
+from .fill_keys import FILL_KEYS, check_fill
 from .model import Part
 from .place_keys import PLACE_KEYS, check_places, read_place
 from .raw_values import shown
@@ -30,9 +31,8 @@ PART_KEYS = (
     COVERING,
     *PLACE_KEYS,
     *EMBED_KEYS,
+    *FILL_KEYS,
 )
-
-LATER_KEYS = frozenset({"fill"})
 
 
 def read_parts(reading: Reading, tables: Sequence[Mapping[str, object]]) -> tuple[Part, ...]:
@@ -61,7 +61,7 @@ def _read_part(reading: Reading, index: int, data: Mapping[str, object]) -> tupl
     kind = " ".join(shape_name.casefold().split()) if isinstance(shape_name, str) else ""
     spec = SHAPES.get(kind)
     keys = (*PART_KEYS, *(spec.keys if spec else ()))
-    later = LATER_KEYS | (spec.later if spec else frozenset[str]())
+    later = spec.later if spec else frozenset[str]()
     words = {**PART_WORDS, **(spec.words if spec else {})}
     row = Row(reading, spot, data, keys, label, {**words, **dict.fromkeys(later, "")})
     if spec is None:
@@ -74,6 +74,7 @@ def _read_part(reading: Reading, index: int, data: Mapping[str, object]) -> tupl
     laid = covering(row, shape)
     place = read_place(row)
     check_embedded(row, shape)
+    check_fill(row, shape)
     name = row.text("name")
     if shape is None or name is None or row.wrong:
         return row, None
@@ -93,6 +94,8 @@ def _read_part(reading: Reading, index: int, data: Mapping[str, object]) -> tupl
         encased=row.quantity("encased"),
         constrained=bool(row.flag("constrained")),
         may_move=bool(row.flag("may_move")),
+        fill=row.text("fill"),
+        fill_depth=row.quantity("fill_depth"),
         grade=row.text("grade"),
     )
 

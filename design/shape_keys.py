@@ -76,7 +76,7 @@ SHAPES: Mapping[str, ShapeSpec] = {
             "thickness": _THICK,
             "across": "'bottom' and 'top' are its widths, alike if it is straight",
         },
-        frozenset({"fill", "floor"}),
+        frozenset({"floor"}),
     ),
     "solid": ShapeSpec(
         (
@@ -110,7 +110,7 @@ SHAPES: Mapping[str, ShapeSpec] = {
         ),
         build_box,
         {"thickness": _THICK, "depth": "'width' lies along y, away from you", "breadth": "'width'"},
-        frozenset({"fill", "floor"}),
+        frozenset({"floor"}),
     ),
     "gable": ShapeSpec(
         (

@@ -84,17 +84,20 @@ class Recurrence:
 def recurrence(gust: float, site: Site) -> Recurrence | None:
     """Return how often a forecast ``gust`` in m/s comes at the site; None where it cannot be told.
 
-    By the site's own ``gusts`` where it has them. Else from the map of an ASCE method with its
-    return period, by ``return_period``. None too while it is not said to lie outside hurricane
-    regions, for which neither holds.
+    By the site's own ``gusts``, else by its record of ``peaks``; these hold in hurricane regions
+    too. Else from the map of an ASCE method with its return period, by ``return_period``: only
+    where it is said to lie outside hurricane regions, and in open country, as the map is drawn.
     """
-    if site.hurricane is not False:
-        return None
     if len(site.gusts) >= 2:
         years = sorted(site.gusts)
         T = years_between(gust, years, [site.gusts[each] for each in years])
         return Recurrence(float(T), "local values", years[-1])
-    if site.method.startswith("ASCE") and site.return_period is not None:
+    if site.peaks:
+        from .peak_gusts import fit_peaks, recurrence_by_peaks  # noqa: PLC0415 - it imports this
+
+        return recurrence_by_peaks(gust, fit_peaks(site.peaks, site.peaks_per))
+    mapped = site.method.startswith("ASCE") and site.return_period is not None
+    if mapped and site.hurricane is False and site.return_period is not None:
         V_50 = fifty_year_speed(site.wind, site.return_period)
         return Recurrence(float(return_period(gust / V_50)), "map", None)
     return None

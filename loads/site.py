@@ -11,7 +11,8 @@ class Site:
     ``wind`` in m/s as it enters the method (a nominal speed is already converted). ``exposure``
     is B, C or D, or None where the method does without. ``slope`` in rad, ``elevation`` in m;
     None where the file does not say. ``gusts`` maps a return period in years to a forecast gust
-    in m/s. ``basis`` and ``safety`` are resolved: never None.
+    in m/s; ``peaks`` in m/s are a record of the place's own, one ``peaks_per`` year or day.
+    ``basis`` and ``safety`` are resolved: never None.
     """
 
     method: str
@@ -34,3 +35,5 @@ class Site:
     country: str | None = None
     sheltering: bool = False
     gusts: Mapping[float, float] = field(default_factory=dict[float, float])
+    peaks: tuple[float, ...] = ()
+    peaks_per: str = "yearly"

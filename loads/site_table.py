@@ -9,6 +9,7 @@ from ..materials import grounds
 from ..units import MPH
 from .asce7 import NOMINAL_TO_ULTIMATE
 from .exposure import EXPOSURES
+from .gust_record import read_record
 from .methods import ASCE_METHODS, METHODS
 from .site import Site
 
@@ -82,6 +83,8 @@ _KEYS = (
     Key("hurricane", "flag"),
     Key("country", "text"),
     Key("gusts", "map"),
+    Key("gust_record", "text"),
+    Key("gusts_recorded", "choice", choices=("yearly", "daily")),
     Key("sheltering", "flag"),
     Key("return_period", "years", bounds=YEARS),
     Key("risk_category", "numeral", choices=("I", "II", "III", "IV")),
@@ -108,7 +111,7 @@ _WORDS = {
 
 def _site(row: Row) -> Site | None:
     method, wind, ground = row.text("method"), row.quantity("wind"), row.text("ground")
-    gusts = _gusts(row)
+    gusts, peaks = _gusts(row), read_record(row)
     if method is None:
         return None
     asce = method in ASCE_METHODS
@@ -153,6 +156,8 @@ def _site(row: Row) -> Site | None:
         country=row.text("country"),
         sheltering=bool(row.flag("sheltering")),
         gusts=gusts,
+        peaks=peaks,
+        peaks_per=row.text("gusts_recorded") or "yearly",
     )
 
 

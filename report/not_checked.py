@@ -3,6 +3,7 @@
 from ..checks.examination import Examination
 from ..design.shapes.rotor import Rotor
 from .amounts import Amounts
+from .how_often_words import how_often
 from .joint_words import uncovered
 from .member_words import strength_unchecked
 from .remark import Remark, joined
@@ -109,8 +110,10 @@ def _people(examination: Examination) -> Remark | None:
     )
 
 
-def _how_often(examination: Examination) -> Remark:
+def _how_often(examination: Examination) -> Remark | None:
     site = examination.site
+    if how_often(examination) is not None:
+        return None
     amounts = Amounts(examination.design.units == "metric")
     wind = amounts.gust(site.wind, "near")
     if site.method.startswith("ASCE"):

@@ -14,6 +14,7 @@ from .assumptions import assumptions
 from .cautions import cautions
 from .check_notes import check_notes
 from .fingerprint import fingerprint
+from .how_often_words import how_often
 from .joint_object import joint_object
 from .not_checked import not_checked
 from .unverified import unverified
@@ -259,7 +260,7 @@ def _member(one: Member) -> dict[str, Any]:
 
 
 def _limits(examination: Examination) -> dict[str, Any]:
-    found = examination.limits
+    found, often = examination.limits, how_often(examination)
     return {
         "tipping_gust_m_s": found.tipping,
         "sliding_gust_m_s": found.sliding,
@@ -270,6 +271,8 @@ def _limits(examination: Examination) -> dict[str, Any]:
         "act_forecast_gust_m_s": found.act,
         "push_N": found.push,
         "push_height_m": found.push_height,
+        "return_period_years": _finite(often.years) if often else None,
+        "return_period_by": often.method if often else None,
     }
 
 

@@ -11,6 +11,7 @@ from .cautions import cautions
 from .checks_table import checks_table, engineer
 from .headline import headline, tie_down
 from .holding import way, ways
+from .how_often_words import how_often_said
 from .joint_ways import joint_ways
 from .lines import WIDTH, Line, listed, spelled_out, wrapped
 from .not_checked import not_checked
@@ -102,6 +103,7 @@ def _untied(examination: Examination, amounts: Amounts) -> list[Line]:
     if examination.posts is not None:
         return [
             *way("In wind", _keep_clear(examination, amounts)),
+            *(way("How often", often) if (often := how_often_said(examination, amounts)) else []),
             *way("Pushed", _pushed(examination, amounts)),
         ]
     if limits.act is None:
@@ -110,8 +112,10 @@ def _untied(examination: Examination, amounts: Amounts) -> list[Line]:
         act = "keep it tied or laid down: hardly any wind is too little"
     else:
         act = f"{tie_down(examination)} when gusts over {amounts.act(limits.act)} are forecast"
+    often = how_often_said(examination, amounts)
     return [
         *way("Untied", act),
+        *(way("How often", often) if often else []),
         *way("Pushed", _pushed(examination, amounts)),
         *way("Slides", _slides(examination, amounts, ground)),
     ]

@@ -4,7 +4,8 @@ import numpy as np
 import pytest
 from designs import design
 
-from yardfast.checks.examination import _design_wind, examine
+from yardfast.checks.design_wind import design_wind
+from yardfast.checks.examination import examine
 from yardfast.checks.overturning import Hold, check_overturning
 from yardfast.checks.sliding import check_sliding, resistance_share
 from yardfast.design.model import Part
@@ -24,7 +25,7 @@ def worked_out(**site):
 
 def _actions(found):
     """The wind of the design alone, as the examination takes it."""
-    return _design_wind(found.exposed, method_of(found.site, found.structure.height))[1]
+    return design_wind(found.exposed, method_of(found.site, found.structure.height))[1]
 
 
 @pytest.mark.parametrize("site", [CODE, {"wind": 30.0, "basis": "service"}], ids=["0.6 D", "1.0 D"])

@@ -288,7 +288,6 @@ def points(*pairs: tuple[float, float]) -> str:
         (f"{BALL}\ncut='level'", "cut", "cut", "a key of a ball", "only a 'member'"),
         (f"{BALL}\ncopies=4", "copies", "copies", "a key of a ball", "'ring' or 'step'"),
         # still to come
-        (f"{BALL}\nfill='sand'", "fill", "fill", "by now", "not understood yet"),
         (f"{BALL}\njoint='nail'", "joint", "joint", "a key of a ball", "not understood yet"),
         (f"{BALL}\nguy='1 ft'", "guy", "guy", "a key of a ball", "[[guy]] is a table"),
     ],

@@ -140,7 +140,7 @@ def shell(key: str, value: str) -> str:
         (f"{BALL}\nacros='3 in'", "acros", "acros", "a key of a ball", "'across'?"),
         (f"{BALL}\nsides=8", "sides", "sides", "a key of a ball", "a ball has none"),
         (f"{BALL}\nembed='1 ft'", "embed", "1 ft", "a post, a board or a body", ""),
-        (f"{SHELL}\nfill='gravel'", "fill", "fill", "by now", "not understood yet"),
+        (f"{SHELL}\nfill='grvel'", "fill", "grvel", "one of 'sand'", "'gravel'"),
         (f"{BALL}\nsurface='shiny'", "surface", "shiny", "'smooth', 'rough'", ""),
         (f"{SHELL}\nsurface='rough'", "surface", "rough", "round ones", "sides = 0"),
         (f"{BALL}\ncontact='glass'", "contact", "glass", "'wood', 'steel'", ""),

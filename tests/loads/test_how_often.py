@@ -84,15 +84,28 @@ def test_a_map_speed_is_told_by_the_commentary():
 @pytest.mark.parametrize(
     "given",
     [
-        {"gusts": {10: 30.0, 50: 34.0}},
-        {"gusts": {10: 30.0, 50: 34.0}, "hurricane": True},
         {"hurricane": False},
+        {"hurricane": True, "method": "ASCE 7-22", "return_period": 700.0},
+        {"method": "ASCE 7-22", "return_period": 700.0},
         {"hurricane": False, "method": "ASCE 7-22"},
         {"hurricane": False, "method": "gust", "return_period": 700.0},
     ],
 )
 def test_nothing_is_told_without_ground_for_it(given):
     assert recurrence(32.0, site(**given)) is None
+
+
+@pytest.mark.parametrize("hurricane", [True, None])
+def test_a_place_s_own_gusts_hold_in_hurricane_regions_too(hurricane):
+    found = recurrence(32.0, site(gusts={10: 30.0, 50: 34.0}, hurricane=hurricane))
+    assert found.method == "local values"
+
+
+def test_a_record_tells_by_its_fit():
+    peaks = gumbel(40, 30.0, 3.0, 3).tolist()
+    found = recurrence(36.0, site(peaks=tuple(peaks)))
+    assert found == recurrence_by_peaks(36.0, fit_peaks(peaks))
+    assert found.method == "peaks"
 
 
 def gumbel(count, mode, scale, seed):

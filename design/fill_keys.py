@@ -1,0 +1,44 @@
+"""What a body is filled with, and what is wrong between the keys of it."""
+
+from ..materials import ballast
+from .row import Row
+from .schema import Key
+from .shapes.bodies import Shell
+from .shapes.boxes import Box
+from .shapes.shape import Shape
+
+FILL_WORDS = {
+    "soil": "'earth'",
+    "dirt": "'earth'",
+    "stones": "'gravel'",
+    "rocks": "'gravel'",
+    "cement": "'concrete'",
+}
+
+
+def fills() -> list[str]:
+    """Return what a body may be filled with."""
+    return [name for name in ballast.names() if ballast.find(name).form == "fill"]
+
+
+FILL_KEYS = (
+    Key("fill", "choice", choices=fills, words=FILL_WORDS),
+    Key("fill_depth", "length"),
+)
+
+
+def check_fill(row: Row, shape: Shape | None) -> None:
+    """See to it that only an upright hollow body is filled, and no higher than it is."""
+    if not row.given("fill"):
+        if row.given("fill_depth"):
+            row.refuse("fill_depth", "'fill' beside it", "fill = 'gravel'")
+        return
+    hollow = isinstance(shape, Shell) or (isinstance(shape, Box) and shape.wall is not None)
+    if shape is not None and not hollow:
+        row.refuse("fill", "a hollow body: a shell, or a box with 'wall'", "")
+    for key in ("under", "tilt", "hangs_at"):
+        if row.given(key):
+            row.refuse("fill", f"an upright body that stands, without '{key}'", "")
+    depth = row.quantity("fill_depth")
+    if isinstance(shape, (Shell, Box)) and depth is not None and depth > shape.height:
+        row.refuse("fill_depth", "at most the body's own height", "leave it out for a full one")

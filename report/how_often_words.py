@@ -1,0 +1,48 @@
+"""How often the gust comes that moves a piece, in words, with what they rest on."""
+
+from math import isfinite
+
+from ..checks.examination import Examination
+from ..loads.how_often import LONGER, Recurrence, recurrence
+from .amounts import Amounts
+
+_BY = {
+    "local values": "by the gusts of this place that you gave",
+    "peaks": "by the record of gusts that you gave",
+    "map": "by the code's map, far outside hurricane regions",
+}
+
+
+def moving_gust(examination: Examination) -> float | None:
+    """Return the forecast gust in m/s that tips or slides it untied; None above 150 m/s."""
+    limits = examination.limits
+    known = [g for g in (limits.forecast_tipping, limits.forecast_sliding) if g is not None]
+    return min(known, default=None)
+
+
+def how_often(examination: Examination) -> Recurrence | None:
+    """Return how often that gust comes here; None where it cannot be told."""
+    gust = moving_gust(examination)
+    if gust is None or gust <= 0.0:
+        return None
+    return recurrence(gust, examination.site)
+
+
+def how_often_said(examination: Examination, amounts: Amounts) -> str | None:
+    """Return it in a sentence; None where it cannot be told."""
+    found, gust = how_often(examination), moving_gust(examination)
+    if found is None or gust is None:
+        return None
+    by = _BY[found.method]
+    wind = f"a gust of {amounts.gust(gust)}"
+    if not isfinite(found.years):
+        most = LONGER * (found.longest or 0.0)
+        return f"{wind} comes less than once in {most:,.0f} years here, {by}: no further told"
+    if found.years < 1.0:
+        return f"{wind} comes more than once a year here, {by}"
+    return f"{wind} comes about once {_years(found.years)} here, {by}"
+
+
+def _years(years: float) -> str:
+    count = round(years) if years < 20.0 else round(years / 5.0) * 5
+    return "a year" if count == 1 else f"in {count:,} years"
