@@ -2,6 +2,7 @@
 
 from itertools import zip_longest
 
+from ..checks.foot_bending import foot_bending
 from ..checks.judging import Check
 from ..checks.limits import Limits
 from ..checks.remedy import Reason, Remedy
@@ -172,14 +173,27 @@ _ABOUT = {
 
 
 def _about_width(sizing: Sizing, remedy: Remedy) -> str:
+    bends = _how_it_bends(sizing, remedy)
     if remedy.part is None:
         return (
             "Base width: a foot of 3/4 plywood beneath all, screwed to it, its weight counted; "
-            "how it bends is not checked."
+            f"{bends}."
         )
     shapes = {part.name: part.shape for part in sizing.design.parts}
     bridge = "; lay a deck across so wide a ring" if isinstance(shapes[remedy.part], Frame) else ""
-    return (
-        f"Base width: of '{remedy.part}', its own weight counted{bridge}; how it bends is not "
-        "checked."
-    )
+    return f"Base width: of '{remedy.part}', its own weight counted{bridge}; {bends}."
+
+
+def _how_it_bends(sizing: Sizing, remedy: Remedy) -> str:
+    """Return whether the foot carries what bends it where it stands out."""
+    assert remedy.found is not None
+    assert remedy.design is not None
+    part = remedy.part if remedy.part is not None else remedy.design.parts[-1].name
+    found = foot_bending(remedy.found, part)
+    amounts = Amounts(sizing.design.units == "metric")
+    if found is None:
+        return "how it bends is not checked"
+    out = f"it stands out {amounts.length(found.overhang)}"
+    if found.holds:
+        return f"{out} and is stiff enough for that, wet"
+    return f"{out} and BENDS TOO FAR for one sheet: double it, or nail 2x4s beneath to its edge"

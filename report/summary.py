@@ -93,5 +93,4 @@ def _row(examination: Examination, amounts: Amounts) -> list[Line]:
 def _unchecked(examination: Examination) -> str:
     if examination.joints and not uncovered(examination):
         return "wood"
-    some = "some joints" if examination.joints else "joints"
-    return some if len(examination.design.parts) > 1 else "wood"
+    return "joints" if len(examination.design.parts) > 1 else "wood"
