@@ -6,7 +6,6 @@ from math import pi, tan
 
 import numpy as np
 
-from ..design import plane
 from ..design.placing import Body
 from ..design.shapes.bodies import Shell
 from ..design.shapes.plans import area_factor
@@ -15,6 +14,7 @@ from ..loads.actions import Actions
 from ..loads.combinations import Factors
 from ..loads.exposed import Exposed
 from ..loads.uplift import Uplift
+from ..loads.visible import Faces
 from ..materials import fasteners
 from ..materials import find as find_material
 from . import adjustments
@@ -125,11 +125,17 @@ def _goes_along(structure: Structure, part: int, itself: bool = True) -> Mask:
 def _own_wind(exposed: Exposed, goes: Mask) -> Exposed:
     """Return what some bodies take of the wind, each as much as in the whole.
 
-    Their silhouette, for the least wind of a standard, is theirs alone.
+    Their silhouette, for the least wind of a standard, is what is seen of each.
     """
+    greater = np.maximum(exposed.below, exposed.above) * goes[:, None]
+    some = exposed.coefficient > 0.0
+    area = np.where(some, greater / np.where(some, exposed.coefficient, 1.0), 0.0)
+    total = area.sum(axis=0)
+    whole = np.where(total > 0.0, total, 1.0)
+    side, up = -(area * exposed.arm).sum(axis=0) / whole, (area * exposed.up).sum(axis=0) / whole
     return replace(
         exposed,
-        outline=plane.kept(np.broadcast_to(goes[:, None], exposed.outline.shape), exposed.outline),
+        seen=Faces(total, side, up),
         below=exposed.below * goes[:, None],
         above=exposed.above * goes[:, None],
         suction=Uplift(

@@ -59,10 +59,15 @@ class Exposed:
     height: float
     area: Array
 
+    seen: Faces | None = None
+
     @cached_property
     def silhouette(self) -> Faces:
-        """Return area and centroid (D,) of the whole outline, overlap counted once."""
-        return silhouette(self.outline, self.solidity)
+        """Return area and centroid (D,) of the whole outline, overlap counted once.
+
+        Of what is ``seen`` of it only, where that was said.
+        """
+        return silhouette(self.outline, self.solidity) if self.seen is None else self.seen
 
 
 @dataclass(frozen=True, eq=False)
