@@ -124,7 +124,7 @@ def _own_wind(exposed: Exposed, goes: Mask) -> Exposed:
     side, up = -(area * exposed.arm).sum(axis=0) / whole, (area * exposed.up).sum(axis=0) / whole
     return replace(
         exposed,
-        silhouette=Faces(total, side, up),
+        shown=Faces(total, side, up),
         below=exposed.below * goes[:, None],
         above=exposed.above * goes[:, None],
         suction=Uplift(

@@ -158,7 +158,7 @@ def test_the_result_is_the_contracts(tmp_path, capsys):
     said = json.loads(capsys.readouterr().out)
     assert said["free_standing"] is None
     assert said["needs_anchors"] is False
-    assert [check["name"] for check in said["checks"]] [:2] == ["embedment: post", "bearing"]
+    assert [check["name"] for check in said["checks"]][:2] == ["embedment: post", "bearing"]
     assert said["limits"]["sliding_gust_m_s"] is None
     assert main(["check", str(file)]) == 0
     assert "STANDS BY its post, 3 ft in the ground" in capsys.readouterr().out
