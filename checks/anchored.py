@@ -134,7 +134,7 @@ def _asked(
     return checks
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class _Turning:
     """The moments (…, E) in N m that weight leaves about the lines at ``pivot`` (…, E) in m."""
 

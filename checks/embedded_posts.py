@@ -10,15 +10,16 @@ from ..design.faults import DesignError, Fault
 from ..design.placing import Body
 from ..design.sections import section
 from ..design.shapes.shape import Array
-from ..design.structure import GRAVITY, Structure
+from ..design.structure import Structure
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
 from ..materials.grounds import Ground
+from ..units import FOOT, GRAVITY
 from . import anchor_group
 from .embedment import lateral_bearing, moment_constrained, used_free
 from .judging import Check, judged
 
-DEEPEST = 12.0 * 0.3048
+DEEPEST = 12.0 * FOOT
 """No post is asked to stand deeper (m): beyond it the relation counts no more pressure."""
 _HALVINGS = 40
 
@@ -26,7 +27,7 @@ SOURCE = "IBC 1807.3.2.1, Eq. 18-1"
 SOURCE_CONSTRAINED = "IBC 1807.3.2.2, Eq. 18-2 and 18-3"
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Posts:
     """Every post in the ground: where it enters (n, 2), depth, width and end area (n,), SI.
 
@@ -207,7 +208,7 @@ def depth_needed(posts: Posts, structure: Structure, actions: Actions, factors: 
     return high
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class _Asked:
     """Level force in N and moment at the surface in N m on each post (…, D, C, n)."""
 

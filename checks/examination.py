@@ -64,7 +64,6 @@ class Examination:
     posts: Posts | None
     held: Held
     members: Members
-    seams: tuple[Seams, ...]
     joints: tuple[JointFound, ...]
     limits: Limits
     remedies: Remedies
@@ -105,6 +104,19 @@ class Examination:
     def minimum_governs(self) -> bool:
         """Return whether the least wind of the standard decides a check."""
         return any(check.case == MINIMUM for check in self.checks)
+
+    @cached_property
+    def seams(self) -> tuple[Seams, ...]:
+        """Return what the seams of many-sided bodies carry; worked out when asked for."""
+        method = method_of(self.site, self.structure.height)
+        return seams_of(
+            self.structure,
+            self.exposed,
+            local_wind(self.structure, self.exposed, method),
+            lambda offered: design_wind(offered, method)[1],
+            self.factors,
+            self.site.basis,
+        )
 
     @property
     def passes(self) -> bool:
@@ -173,14 +185,6 @@ def examine(design: Design) -> Examination:
         posts=posts,
         held=held,
         members=members,
-        seams=seams_of(
-            structure,
-            exposed,
-            local,
-            lambda offered: design_wind(offered, method)[1],
-            used,
-            site.basis,
-        ),
         joints=joints,
         limits=limits(standing, exposed, site, tuple(zip(loose, its_own, strict=True)), posts),
         remedies=NOTHING_TO_HOLD

@@ -15,7 +15,7 @@ from ..design.shapes.shape import Array
 from .anchor_group import level_shares
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Pulls:
     """Tension (…, n) in N of each fastener, and the ``pressing`` force (…) in N where it presses.
 
@@ -97,7 +97,7 @@ _NO_TWIST = 2.0e-3
 """Arm (m) of a force below which it does not count as turning a single fastener."""
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class _Lift:
     """How far the part lifts, start + slope x (m,), (m, 2), and by how much that is impossible."""
 

@@ -20,7 +20,7 @@ from .anchor_table import AnchorRow, GuyRow
 from .holding import Holding, holding
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Anchors:
     """Anchors of one row where they stand (n, 2) in m, and what each holds."""
 
@@ -30,7 +30,7 @@ class Anchors:
     holds: Holding
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Guys:
     """Guys of one row: attached at ``tops`` (n, 3), running level along ``outward`` (n, 2).
 

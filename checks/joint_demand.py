@@ -10,7 +10,7 @@ from ..loads.actions import Actions
 from ..loads.combinations import Factors
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Resultant:
     """Force (…, 3) in N on what a joint holds, and moment (…, 3) in N m about the origin.
 
@@ -28,7 +28,7 @@ class Resultant:
         return self.moment - np.cross(np.broadcast_to(origin, self.force.shape), self.force)
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Weight:
     """Mass in kg and centre (3,) in m of what a joint holds."""
 

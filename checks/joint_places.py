@@ -11,6 +11,7 @@ from ..design.faults import DesignError, Fault
 from ..design.placing import Body, about_z
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
+from ..units import INCH
 from . import fastener_layout as layout
 from .carried import Fastened, in_a_circle
 from .fastener_capacity import Capacity, Driven, capacity
@@ -28,7 +29,7 @@ OFF = 0.006
 """A fastener whose middle lies farther (m) off the face on which the parts meet holds nothing."""
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class FastenerSet:
     """Fasteners driven alike: what each ``holds`` and how it is ``driven``, the heads in one part.
 
@@ -42,7 +43,7 @@ class FastenerSet:
     draws: Array
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Place:
     """One joint where one copy meets another: its face and its fasteners (n, 3).
 
@@ -362,7 +363,7 @@ def _beside(
 
 
 def _apart(distance: float, metric: bool) -> str:
-    shown = f"{distance * 1000.0:.0f} mm" if metric else f"{distance / 0.0254:.3g} in"
+    shown = f"{distance * 1000.0:.0f} mm" if metric else f"{distance / INCH:.3g} in"
     if distance <= 0.0:
         return "they meet in an edge or a point only, or lie within each other: add a block between"
     return f"they lie {shown} apart: add the block or cleat between them as a part"

@@ -39,7 +39,7 @@ IN_PLANE = 0.05
 _SAME_WAY = 0.999
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Cut:
     """What is cut free at a joint: the bodies above (bodies,), and what the cut goes through.
 
@@ -55,7 +55,7 @@ class Cut:
     corners: Array
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class JointFound:
     """What was found of a joint: its check, and the set of fasteners and place that govern.
 

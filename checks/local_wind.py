@@ -11,7 +11,7 @@ from ..loads.exposed import Exposed
 from ..loads.methods import Method
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class LocalWind:
     """Unfactored pressures in Pa on each body (bodies,).
 

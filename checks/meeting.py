@@ -25,7 +25,7 @@ _LEVELS = 9
 _UP = np.array([0.0, 0.0, 1.0])
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Face:
     """A flat face: ``area`` in its own plane (m), ``origin`` and axes (3,) on the site.
 

@@ -22,7 +22,7 @@ from .uprights import Posts
 SOURCE = "statics: a cantilever from its foot; NDS 2018 3.3, 3.4, 3.9.2, 4.3, or AISC 360-16 F, G"
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Share:
     """What one post takes at its foot, of any leading shape then (D, C).
 

@@ -6,6 +6,8 @@ from math import pi, tan
 
 import numpy as np
 
+from ..design import plane
+from ..design.placing import Body
 from ..design.shapes.bodies import Shell
 from ..design.shapes.plans import area_factor
 from ..design.structure import Structure
@@ -13,7 +15,6 @@ from ..loads.actions import Actions
 from ..loads.combinations import Factors
 from ..loads.exposed import Exposed
 from ..loads.uplift import Uplift
-from ..loads.visible import Faces
 from ..materials import fasteners
 from ..materials import find as find_material
 from . import adjustments
@@ -60,6 +61,12 @@ class Seams:
     spacings: tuple[Spacing, ...]
 
 
+def seamed_parts(structure: Structure) -> tuple[str, ...]:
+    """Return the parts that have seams: upright many-sided shells."""
+    names = [structure.design.parts[body.part].name for body in structure.bodies if _seamed(body)]
+    return tuple(dict.fromkeys(names))
+
+
 def seams_of(
     structure: Structure,
     exposed: Exposed,
@@ -77,7 +84,7 @@ def seams_of(
     for i, body in enumerate(structure.bodies):
         part = structure.design.parts[body.part]
         shell = body.shape
-        if not isinstance(shell, Shell) or shell.sides == 0 or not body.upright:
+        if not isinstance(shell, Shell) or not _seamed(body):
             continue
         own = _own_wind(exposed, _goes_along(structure, body.part))
         above = _own_wind(exposed, _goes_along(structure, body.part, itself=False))
@@ -97,6 +104,10 @@ def seams_of(
     return tuple(found.values())
 
 
+def _seamed(body: Body) -> bool:
+    return isinstance(body.shape, Shell) and body.shape.sides > 0 and body.upright
+
+
 def _goes_along(structure: Structure, part: int, itself: bool = True) -> Mask:
     """Return the bodies (bodies,) that a part carries by the file's own word, and it too."""
     parts = structure.design.parts
@@ -114,17 +125,11 @@ def _goes_along(structure: Structure, part: int, itself: bool = True) -> Mask:
 def _own_wind(exposed: Exposed, goes: Mask) -> Exposed:
     """Return what some bodies take of the wind, each as much as in the whole.
 
-    Their silhouette, for the least wind of a standard, is what is seen of each.
+    Their silhouette, for the least wind of a standard, is theirs alone.
     """
-    greater = np.maximum(exposed.below, exposed.above) * goes[:, None]
-    some = exposed.coefficient > 0.0
-    area = np.where(some, greater / np.where(some, exposed.coefficient, 1.0), 0.0)
-    total = area.sum(axis=0)
-    whole = np.where(total > 0.0, total, 1.0)
-    side, up = -(area * exposed.arm).sum(axis=0) / whole, (area * exposed.up).sum(axis=0) / whole
     return replace(
         exposed,
-        shown=Faces(total, side, up),
+        outline=plane.kept(np.broadcast_to(goes[:, None], exposed.outline.shape), exposed.outline),
         below=exposed.below * goes[:, None],
         above=exposed.above * goes[:, None],
         suction=Uplift(

@@ -36,7 +36,7 @@ SEATED = 0.15
 Mask = NDArray[np.bool_]
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Section:
     """The section of an upright, ``first`` by ``second`` in m.
 
@@ -51,7 +51,7 @@ class Section:
     wall: float | None = None
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Posts:
     """Like posts that share what they carry, ``foot`` and ``length`` in m.
 

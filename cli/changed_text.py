@@ -19,13 +19,10 @@ from ..design.shapes.shape import Shape
 from ..design.sizes import flats_from_points, flats_from_side
 from ..loads.site import Site
 from ..loads.site_table import ASCE_METHODS, LOWEST_ASCE_WIND, NOMINAL_TO_ULTIMATE
+from ..units import KMH, MPH, POUND
 from .added_holding import added_holding
 from .answers import size
 from .lines import Row, part, quoted
-
-POUND = 0.45359237
-MPH = 0.44704
-KMH = 1.0 / 3.6
 
 _LIKE = 1.0e-9
 _SEVERAL = ("part", "load", "guy")

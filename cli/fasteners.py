@@ -71,7 +71,7 @@ def _side(text: str) -> float:
         found = units.to_si(text, "length")
     except units.UnitError as wrong:
         raise _UnknownError(f"--side: {clean(str(wrong), 300)}") from None
-    if not 0.0 < found <= 0.3048:
+    if not 0.0 < found <= units.FOOT:
         shown = clean(text, LONGEST_FOUND)
         raise _UnknownError(f"--side: found '{shown}', expected above 0 and at most 1 ft")
     return found

@@ -18,7 +18,7 @@ SLAB = 4.0
 """A solid rectangle is a board where it is this many times as wide as it is thick: judgement."""
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Board:
     """A flat board with square edges, in m: its outline, the holes in it, its thickness.
 

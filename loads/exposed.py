@@ -58,15 +58,11 @@ class Exposed:
     coefficient: Array
     height: float
     area: Array
-    shown: Faces | None = None
 
     @cached_property
     def silhouette(self) -> Faces:
-        """Return area and centroid (D,) of the whole outline, overlap counted once.
-
-        That which is ``shown``, where only some of the bodies are meant.
-        """
-        return self.shown or silhouette(self.outline, self.solidity)
+        """Return area and centroid (D,) of the whole outline, overlap counted once."""
+        return silhouette(self.outline, self.solidity)
 
 
 @dataclass(frozen=True, eq=False)

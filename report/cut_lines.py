@@ -6,6 +6,7 @@ from ..design.cut_pieces import FlatCut, SheetGroup, StickGroup
 from ..design.model import Design
 from ..design.panels import Panel
 from ..design.structure import WEIGHINGS
+from ..units import FOOT
 from .amounts import Amounts
 from .cut_words import (
     deg,
@@ -111,7 +112,7 @@ def _to_buy(cuts: CutList, amounts: Amounts) -> list[Line]:
 def _bought_flat(group: SheetGroup, amounts: Amounts) -> list[Line]:
     name = f"{amounts.thickness(group.thickness)} {material_of(group.material)}"
     if group.layout is None or group.size is None:
-        feet = group.area / 0.3048**2
+        feet = group.area / FOOT**2
         area = f"{group.area:.2f} m2" if amounts.metric else f"{feet:.1f} sq ft"
         return wrapped(
             f"{area} of boards{_joined(group)}; waste not counted",
@@ -159,7 +160,7 @@ def _column(name: str) -> str:
 
 
 def _stock(length: float, amounts: Amounts) -> str:
-    return f"{length:.1f} m" if amounts.metric else f"{length / 0.3048:.0f} ft"
+    return f"{length:.1f} m" if amounts.metric else f"{length / FOOT:.0f} ft"
 
 
 def _weight(cuts: CutList, amounts: Amounts) -> list[Line]:

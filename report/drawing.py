@@ -1,6 +1,7 @@
 """The drawing of a piece on one sheet: elevation and plan to scale, and two pictures of gusts."""
 
 from ..checks.examination import Examination
+from ..units import INCH
 from .amounts import Amounts
 from .as_read import shape_words
 from .asked_wind import asked
@@ -79,7 +80,7 @@ def _foot(sheet: Paper, examination: Examination, amounts: Amounts, scale: Scale
 
 def _bar(sheet: Paper, amounts: Amounts, scale: Scale, corner: tuple[float, float]) -> None:
     """Draw a length that stays true when the sheet is copied larger or smaller."""
-    one = 1.0e-3 if amounts.metric else 0.0254
+    one = 1.0e-3 if amounts.metric else INCH
     every = ticks(0.0, 45.0 / scale.mm / one, 4, () if amounts.metric else INCHES)
     size = every[-1] if len(every) > 1 else 1.0
     length = size * one * scale.mm

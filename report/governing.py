@@ -9,7 +9,7 @@ from ..checks.judging import Check
 from ..design.shapes.shape import Array
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Governing:
     """The wind and weight that tip it first, untied, on the site's axes; SI units.
 

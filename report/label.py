@@ -113,6 +113,8 @@ def _long(examination: Examination, shop: Shop) -> list[_Piece]:
     size = f"{amounts.length(structure.height)} tall, {amounts.mass(structure.mass('typical'))}."
     country = examination.site.country or shop.country
     maker = examination.design.maker or shop.maker
+    contact = examination.design.contact or shop.contact
+    ask = _sentence(f"Ask: {contact}") if contact else ""
     made = _sentence(f"Made by {maker}") if maker else ""
     return [
         _Piece((size, ""), 2),
@@ -128,11 +130,7 @@ def _long(examination: Examination, shop: Shop) -> list[_Piece]:
         _Piece(say.rules()),
         _Piece(say.sheet(), 3),
         _Piece((made, ""), 9, "maker" if made else ""),
-        _Piece(
-            (_sentence(f"Ask: {shop.contact}") if shop.contact else "", ""),
-            8,
-            "contact" if shop.contact else "",
-        ),
+        _Piece((ask, ""), 8, "contact" if ask else ""),
         _Piece((_sentence(shop.wording or ""), ""), 10, "wording" if shop.wording else ""),
     ]
 
@@ -196,7 +194,10 @@ def _check_words(examination: Examination) -> None:
     """Raise DesignError where the piece's name or its maker promises too much."""
     design = examination.design
     faults: list[Fault] = []
-    for key, text in (("name", design.name), ("maker", design.maker or "")):
+    written = {"name": design.name, "maker": design.maker, "contact": design.contact}
+    for key, text in written.items():
+        if not text:
+            continue
         word = overstated(text, _earned(design))
         if word is not None:
             line = scan(design.text, {"design": False, "part": True}).line(Spot("design", 0, key))

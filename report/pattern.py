@@ -24,7 +24,7 @@ _LETTER = 0.62 * TEXT
 _BAR = {True: (100.0, "100 mm"), False: (101.6, "4 in")}
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Figure:
     """One piece full size in mm, y up from its own lower left: outline, inner face, holes, label.
 

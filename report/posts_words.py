@@ -7,10 +7,11 @@ import numpy as np
 
 from ..checks.embedded_posts import Posts, depth_needed
 from ..checks.examination import EMBED, Examination
+from ..units import INCH
 from .amounts import Amounts
 from .remark import counted, joined
 
-ROUND_IT = {False: 10 * 0.0254, True: 0.250}
+ROUND_IT = {False: 10 * INCH, True: 0.250}
 """Concrete round a post, across in m, by whether the design is metric: the hole that a common
 auger drills (common practice)."""
 

@@ -3,7 +3,7 @@
 from math import floor
 
 from ..checks.examination import Examination
-from ..checks.seam_demands import CLEAT, Seams, Spacing
+from ..checks.seam_demands import CLEAT, Seams, Spacing, seamed_parts
 from .amounts import FOOT, INCH, POUND_FORCE, Amounts
 from .lines import Line, wrapped
 from .remark import Remark, joined
@@ -22,7 +22,7 @@ def seam_lines(examination: Examination, amounts: Amounts) -> list[Line]:
 
 def seams_unchecked(examination: Examination) -> Remark | None:
     """Return that seams are worked out and not judged, where there are any."""
-    names = [one.part for one in examination.seams]
+    names = seamed_parts(examination.structure)
     if not names:
         return None
     return Remark(

@@ -23,7 +23,7 @@ _SAME_FACE = 0.94
 _THINNEST = 1.0e-4
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Seen:
     """One body as seen: its area, its faces' edges (k, 2, 2) in m, and whether wind passes it.
 

@@ -23,9 +23,9 @@ TABLES = {
     "load": "Each person or thing that pulls or presses beside the wind.",
     "anchor": "Stakes, screws, bolts or buried weights that hold the foot to the ground.",
     "ballast": "Weight laid on the piece, or inside it.",
+    "joint": "How one part is fastened to another.",
+    "record": "What was measured on the finished piece; it changes no calculation.",
     "guy": "Ropes or cables from the piece down to anchors round it.",
-    "record": "What was weighed or tested, as it was read: it changes no result.",
-    "joint": "How one part is fastened to another: judged by the nail or screw that is used most.",
 }
 NAMES_OF = {
     ("part", "material"): "a name of `yardfast materials`",
