@@ -66,7 +66,7 @@ SAYS = {
         "country": "whose numbers for help and rules are named",
         "gusts": "local forecast gusts by return period, two or more: tells how often one comes",
         "gust_record": "a file of gusts measured near by: tells how often one comes",
-        "gusts_recorded": "whether each line of that record is the greatest gust of a year or of a day",
+        "gusts_recorded": "whether its lines are the greatest of each year or of each day",
         "sheltering": "credits the shelter that one row of parts gives the next",
         "return_period": "of the map's speed, to be repeated back",
         "risk_category": "of the map's speed, to be repeated back",
