@@ -29,6 +29,10 @@ judgement."""
 ROOM = 1.5
 """Least distance between the middles of anchors over the widest part of one: judgement."""
 
+MOST_TRIED = 4
+"""Of kinds at the same places that hold the pulls: where the next stronger ones fail too, what
+fails is the ground or the places."""
+
 _NAME = "anchors"
 
 
@@ -93,6 +97,7 @@ def choose_anchors(piece: Loaded) -> AnchorChoice | None:
     fit = suited(piece.ground, piece.metric, PLAINEST)
     for places, where in places_for(piece, _NAME):
         pulls: tuple[float, float] | None = None
+        tried = 0
         for kind in fit:
             through = kinds.find(kind).group == "slab bolt" and where.where is not None
             row = replace(where, kind=kind, inset=THROUGH if through else 0.0)
@@ -103,6 +108,9 @@ def choose_anchors(piece: Loaded) -> AnchorChoice | None:
                 held.anchors[-1].holds, pulls, piece.factors.soil
             ):
                 continue
+            tried += 1
+            if tried > MOST_TRIED:
+                break
             checks = piece.tied(held)
             if all(check.passes for check in checks):
                 return AnchorChoice(row, places, held, tuple(checks))

@@ -32,10 +32,9 @@ def check_bearing(
     worst = _Loaded(-1.0, 0.0, None, None, "light", 1.0, "")
     for weighing in ("light", "heavy"):
         for dead in factors.sets:
-            found = _loaded(standing, actions, factors, weighing, dead, limit)
-            if held is not None:
-                found[0] = _loaded_held(standing, actions, factors, weighing, dead, limit, held)
-            for loaded in found:
+            given = standing, actions, factors, weighing, dead, limit
+            windy = _loaded(*given) if held is None else _loaded_held(*given, held)
+            for loaded in (windy, _calm(standing, weighing, dead, limit)):
                 worst = max(worst, loaded, key=lambda one: one.ratio)
     utilization, passes = judged(worst.pressure, limit)
     outside = not np.isfinite(worst.pressure)
@@ -74,8 +73,8 @@ def _loaded(
     weighing: Weighing,
     dead: float,
     limit: float,
-) -> list[_Loaded]:
-    """Return the worst pressure under wind and the one in calm air, for one weight and factor."""
+) -> _Loaded:
+    """Return the worst pressure under wind for one weight and factor."""
     caps, normals = standing.caps, standing.normals
     weight = dead * standing.structure.weight(weighing)
     kept = dead * standing.hold(weighing, caps.reach)
@@ -94,28 +93,33 @@ def _loaded(
     at = np.unravel_index(int(under_wind.argmax()), under_wind.shape)
     *gust, c, e = (int(i) for i in at)
     d = int(nearest[(*gust, 0, c, e)])
+    return _Loaded(
+        float(under_wind[at]) / limit,
+        float(under_wind[at]),
+        float(actions.azimuths[d]),
+        azimuth(normals[e]),
+        weighing,
+        dead,
+        actions.names[c],
+    )
+
+
+def _calm(standing: Standing, weighing: Weighing, dead: float, limit: float) -> _Loaded:
+    """Return the worst pressure in calm air, for one weight and factor."""
+    caps, normals = standing.caps, standing.normals
+    upright = dead * standing.structure.weight(weighing) * cos(standing.slope)
+    kept = dead * standing.hold(weighing, caps.reach)
     calm = _pressure(caps.area_about(kept / upright), np.full(len(normals), upright))
     still = int(calm.argmax())
-    return [
-        _Loaded(
-            float(under_wind[at]) / limit,
-            float(under_wind[at]),
-            float(actions.azimuths[d]),
-            azimuth(normals[e]),
-            weighing,
-            dead,
-            actions.names[c],
-        ),
-        _Loaded(
-            float(calm[still]) / limit,
-            float(calm[still]),
-            None,
-            azimuth(normals[still]),
-            weighing,
-            dead,
-            "calm",
-        ),
-    ]
+    return _Loaded(
+        float(calm[still]) / limit,
+        float(calm[still]),
+        None,
+        azimuth(normals[still]),
+        weighing,
+        dead,
+        "calm",
+    )
 
 
 def _loaded_held(

@@ -56,8 +56,7 @@ class Caps:
         root = np.sqrt(np.maximum(chord**2 + 2.0 * growth * rest, 0.0))
         span = self._at(self.depth, i + 1) - self._at(self.depth, i)
         x = np.minimum(_ratio(2.0 * rest, chord + root), span)
-        moment = self._moment(i, x)
-        return _ratio(moment, wanted)
+        return _ratio(self._within(i).moment(x), wanted)
 
     def area_about(self, depth: Array) -> Array:
         """Return the area (…, E) in m2 of the cap whose centroid lies at ``depth`` (…, E) in m.
@@ -65,30 +64,18 @@ class Caps:
         0 where the depth is negative (outside the lee edge); the whole area beyond its centroid.
         """
         i = self._segment(_ratio(self.moment, self.area), depth)
-        low, high = np.zeros_like(depth), self._at(self.depth, i + 1) - self._at(self.depth, i)
+        within = self._within(i)
+        low, high = np.zeros_like(depth), self._at(self.depth, i + 1) - within.start
         for _ in range(_HALVINGS):
             middle = 0.5 * (low + high)
-            short = _ratio(self._moment(i, middle), self._area(i, middle)) < depth
+            short = _ratio(within.moment(middle), within.area(middle)) < depth
             low, high = np.where(short, middle, low), np.where(short, high, middle)
-        return np.where(depth <= 0.0, 0.0, self._area(i, high))
+        return np.where(depth <= 0.0, 0.0, within.area(high))
 
-    def _area(self, i: NDArray[np.intp], x: Array) -> Array:
-        """Return the area at x beyond corner i."""
-        return (
-            self._at(self.area, i)
-            + self._at(self.chord, i) * x
-            + self._at(self.growth, i) * x**2 / 2.0
-        )
-
-    def _moment(self, i: NDArray[np.intp], x: Array) -> Array:
-        """Return the first moment at x beyond corner i: that of (s + x)(chord + growth x)."""
-        s, chord, growth = (
-            self._at(self.depth, i),
-            self._at(self.chord, i),
-            self._at(self.growth, i),
-        )
-        strip = s * chord * x + (chord + s * growth) * x**2 / 2.0 + growth * x**3 / 3.0
-        return self._at(self.moment, i) + strip
+    def _within(self, i: NDArray[np.intp]) -> "_Within":
+        """Return the stretch of the area (…, E) that begins at corner i."""
+        grids = (self.area, self.moment, self.depth, self.chord, self.growth)
+        return _Within(*(self._at(grid, i) for grid in grids))
 
     def _segment(self, grid: Array, value: Array) -> NDArray[np.intp]:
         """Return for each value (…, E) the index of the last grid (E, V) entry not above it."""
@@ -100,6 +87,28 @@ class Caps:
     def _at(self, grid: Array, i: NDArray[np.intp]) -> Array:
         flat: Array = grid.ravel()
         return flat[i + grid.shape[1] * np.arange(len(grid))]
+
+
+@dataclass(frozen=True)
+class _Within:
+    """A stretch between two corners, beyond which the chord grows evenly; each (…, E), in m."""
+
+    before: Array
+    before_moment: Array
+    start: Array
+    chord: Array
+    growth: Array
+
+    def area(self, x: Array) -> Array:
+        """Return the area in m2 up to ``x`` m beyond the corner."""
+        return self.before + self.chord * x + self.growth * x**2 / 2.0
+
+    def moment(self, x: Array) -> Array:
+        """Return the first moment in m3 up to there: that of (s + x)(chord + growth x)."""
+        s, chord, growth = self.start, self.chord, self.growth
+        square = x * x
+        strip = s * chord * x + (chord + s * growth) * square / 2.0 + growth * square * x / 3.0
+        return self.before_moment + strip
 
 
 def caps(contact: BaseGeometry, normals: Array) -> Caps:

@@ -6,6 +6,7 @@ import numpy as np
 
 from ..design.shapes.shape import Array
 from ..loads.actions import Actions, joined, minimum_actions, wind_actions
+from ..loads.distinct import distinct
 from ..loads.exposed import Exposed
 from ..loads.methods import Method
 
@@ -71,7 +72,7 @@ class _Blown:
         self.top = float(method.pressure(np.array(exposed.height)))
         self._ratio = method.pressure(exposed.pressure_height) / self.top
         self._switch = exposed.limit / self._ratio
-        self._pressures = np.append(np.unique(self._switch[self._switch < self.top]), self.top)
+        self._pressures = np.append(distinct(self._switch[self._switch < self.top]), self.top)
         self.gust = method.gust(exposed.height, exposed.breadth)
         self.directionality = method.directionality(exposed.kinds)
 

@@ -39,6 +39,10 @@ from .seam_demands import Seams, seams_of
 from .sliding import check_sliding
 from .standing import Standing
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from .guy_choice import GuyChoice
+
 MINIMUM = "minimum"
 EMBED = "embedment: "
 
@@ -77,6 +81,13 @@ class Examination:
     def anchors(self) -> AnchorChoice | None:
         """Return the fewest and plainest anchors that hold it; None where none do."""
         return choose_anchors(self.loaded)
+
+    @cached_property
+    def guys(self) -> "GuyChoice | None":
+        """Return guys that hold it; None where none of the lines and anchors do."""
+        from .guy_choice import choose_guys  # noqa: PLC0415 - most pieces are anchored at the foot
+
+        return choose_guys(self.loaded)
 
     @property
     def overturning(self) -> Check:

@@ -14,7 +14,7 @@ from ..design.structure import Structure
 from ..materials import guy_lines
 from ..materials.guy_lines import GuyLine
 from . import guys
-from .anchor_choice import PLAINEST, Loaded, places_for, suited, with_anchors
+from .anchor_choice import MOST_TRIED, PLAINEST, Loaded, places_for, suited, with_anchors
 from .anchor_table import AnchorRow, GuyRow
 from .anchored import anchor_pulls, guy_pulls
 from .build_steps import down, steps_of, up
@@ -69,6 +69,7 @@ def choose_guys(piece: Loaded) -> GuyChoice | None:
     if slides and pins is None:
         return None
     pull: float | None = None
+    tried = 0
     for anchor in suited(piece.ground, piece.metric, GROUND, for_a_rope=True):
         row = replace(place, anchor=anchor)
         held = _with(piece, row, None)
@@ -78,7 +79,8 @@ def choose_guys(piece: Loaded) -> GuyChoice | None:
         if pull > piece.factors.soil * ropes.holds.along(ropes.elevation):
             continue
         line = _line(pull, piece.metric)
-        if line is None:
+        tried += 1
+        if line is None or tried > MOST_TRIED:
             return None
         choice = replace(row, line=line)
         checks = piece.tied(_with(piece, choice, pins))

@@ -10,6 +10,7 @@ import numpy as np
 from ..design.shapes.shape import Array
 from ..design.structure import Weighing
 from ..loads.actions import Actions, wind_actions
+from ..loads.distinct import distinct
 from ..loads.exposed import Exposed
 from ..loads.methods import air_density, shelter_of_ground
 from ..loads.site import Site
@@ -181,7 +182,7 @@ def stages(
     Friction's share is 0 where nothing ``slides``.
     """
     ones = np.ones(len(exposed.limit))
-    switches = np.unique(exposed.limit[np.isfinite(exposed.limit)])
+    switches = distinct(exposed.limit[np.isfinite(exposed.limit)])
     bounds = [0.0, *switches.tolist(), inf]
     found: list[Stage] = []
     for low, high in pairwise(bounds):

@@ -13,7 +13,7 @@ from ..design.model import Design
 from .anchor_choice import with_anchors
 from .build_steps import MPH, down, greatest, least, up
 from .examination import Examination, examine
-from .guy_choice import choose_guys, guy_place
+from .guy_choice import guy_place
 from .remedy import Reason, Remedy, examined, holds, nearest_its_limit, why_not
 from .size_curves import (
     FOOT,
@@ -149,7 +149,7 @@ def _guys(case: Case) -> Remedy:
     if case.stands:
         return _as_it_is(case, "guys", 0.0, "N")
     step = case.steps.pull
-    choice = choose_guys(case.before.loaded)
+    choice = case.before.guys
     if choice is None:
         why = Reason.NO_PLACE if guy_place(case.before.loaded) is None else Reason.GUYS_BREAK
         return Remedy("guys", None, "N", False, "overturning", why)

@@ -59,8 +59,16 @@ class Standing:
         """
         if self.ground.yield_pressure is None or self.contact.area <= 0.0:
             return np.broadcast_to(self.reach, pressing.shape)
-        area = np.maximum(pressing, 0.0) / self.ground.yield_pressure
-        return self.caps.reach - self.caps.centroid_depth(area)
+        key = pressing.shape, pressing.tobytes()
+        if key not in self._pivots:
+            area = np.maximum(pressing, 0.0) / self.ground.yield_pressure
+            self._pivots[key] = self.caps.reach - self.caps.centroid_depth(area)
+        return self._pivots[key]
+
+    @cached_property
+    def _pivots(self) -> dict[tuple[tuple[int, ...], bytes], Array]:
+        """Return the places found so far: several checks ask for those of the same forces."""
+        return {}
 
     def hold(self, weighing: Weighing, pivot: Array) -> Array:
         """Return the moment (…, E) in N m with which its weight resists turning about ``pivot``.

@@ -8,6 +8,7 @@ import numpy as np
 from ..design.shapes.shape import Array
 from ..design.structure import Weighing
 from ..loads.actions import wind_actions
+from ..loads.distinct import distinct
 from ..loads.methods import air_density, method_of
 from .examination import MINIMUM, Examination
 from .judging import Check
@@ -200,4 +201,4 @@ def _pressure(examination: Examination, ratio: Array, q: int) -> float:
     """Return the pressure in Pa at the top of the gust of that index: switches, then the top."""
     switch = examination.exposed.limit / ratio
     top = examination.wind.pressure
-    return float(np.append(np.unique(switch[switch < top]), top)[q])
+    return float(np.append(distinct(switch[switch < top]), top)[q])

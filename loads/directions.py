@@ -4,6 +4,7 @@ import numpy as np
 
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
+from .distinct import distinct
 
 STEP_DEG = 5.0
 MOST_DIRECTIONS = 720
@@ -24,10 +25,10 @@ def wind_directions(structure: Structure) -> Array:
     for body in structure.bodies:
         square_on = body.bearing(np.asarray(body.shape.bearings()))
         found.append(90.0 - np.degrees(np.arctan2(square_on[:, 1], square_on[:, 0])))
-    azimuths = np.unique(np.round(np.concatenate(found) % 360.0, 7) % 360.0)
+    azimuths = distinct(np.round(np.concatenate(found) % 360.0, 7) % 360.0)
     if len(azimuths) > MOST_DIRECTIONS:
         step = 360.0 / MOST_DIRECTIONS
-        azimuths = np.unique(np.round(azimuths / step) * step % 360.0)
+        azimuths = distinct(np.round(azimuths / step) * step % 360.0)
     return azimuths
 
 

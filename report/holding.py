@@ -3,7 +3,6 @@
 from math import ceil, isfinite
 
 from ..checks.examination import Examination
-from ..checks.guy_choice import choose_guys
 from .amounts import Amounts
 from .asked_wind import to_spare
 from .lines import Line, wrapped
@@ -27,7 +26,7 @@ def ways(examination: Examination, amounts: Amounts) -> list[Line]:
     found = wrapped(f"Hold it one of these ways (worked out for {wind}{spare})", rest="  ")
     found += way(_LABELS[hold_down(examination)], _stakes(examination, amounts))
     found += _against_people(examination, amounts)
-    if examination.anchors is None and (guys := choose_guys(examination.loaded)) is not None:
+    if examination.anchors is None and (guys := examination.guys) is not None:
         found += way("guys", guys_said(guys, amounts))
     found += way("weight", _weight(examination, amounts))
     found += way("wider foot", _width(examination, amounts))

@@ -38,9 +38,11 @@ def verdict(examination: Examination, shown: Shown | None = None) -> list[Line]:
     nothing is dropped.
     """
     shown = shown or Shown()
-    blocks = _blocks(examination, shown, brief=False)
+    amounts = Amounts(examination.design.units == "metric")
+    first, rest = _first_blocks(examination, shown, amounts), _rest(examination, shown, amounts)
+    blocks = [*first, [*as_read(examination, amounts), *rest]]
     if sum(map(len, blocks)) + len(blocks) - 1 > MOST_LINES:
-        blocks = _blocks(examination, shown, brief=True)
+        blocks[-1] = [*as_read(examination, amounts, brief=True), *rest]
     spare = MOST_LINES - sum(map(len, blocks))
     in_full = shown.engineer or shown.assumptions or shown.cautions
     found: list[Line] = []
@@ -50,9 +52,8 @@ def verdict(examination: Examination, shown: Shown | None = None) -> list[Line]:
     return found
 
 
-def _blocks(examination: Examination, shown: Shown, brief: bool) -> list[list[Line]]:
-    """Return the verdict in blocks, in the order in which they matter."""
-    amounts = Amounts(examination.design.units == "metric")
+def _first_blocks(examination: Examination, shown: Shown, amounts: Amounts) -> list[list[Line]]:
+    """Return the verdict in blocks, in the order in which they matter, up to what was read."""
     blocks = [
         _title(examination, amounts),
         _headline(examination, amounts),
@@ -63,15 +64,18 @@ def _blocks(examination: Examination, shown: Shown, brief: bool) -> list[list[Li
             *(engineer(examination, amounts) if shown.engineer else []),
             *_not_checked(examination),
         ],
-        [
-            *as_read(examination, amounts, brief),
-            *prove(examination, amounts),
-            *_assumed(examination, shown.assumptions),
-            *_take_care(examination, shown.cautions),
-            *_next(examination),
-        ],
     ]
     return [block for block in blocks if block]
+
+
+def _rest(examination: Examination, shown: Shown, amounts: Amounts) -> list[Line]:
+    """Return what stands behind what was read."""
+    return [
+        *prove(examination, amounts),
+        *_assumed(examination, shown.assumptions),
+        *_take_care(examination, shown.cautions),
+        *_next(examination),
+    ]
 
 
 def _title(examination: Examination, amounts: Amounts) -> list[Line]:
