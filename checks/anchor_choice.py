@@ -29,7 +29,7 @@ judgement."""
 ROOM = 1.5
 """Least distance between the middles of anchors over the widest part of one: judgement."""
 
-MOST_TRIED = 4
+MOST_TRIED = 8
 """Of kinds at the same places that hold the pulls: where the next stronger ones fail too, what
 fails is the ground or the places."""
 

@@ -74,6 +74,8 @@ KEYS = {
         "act_forecast_gust_m_s",
         "push_N",
         "push_height_m",
+        "return_period_years",
+        "return_period_by",
     },
 }
 ALL = pytest.mark.parametrize("name", verdict_designs.ALL)
