@@ -16,6 +16,7 @@ from .anchored import anchor_pulls, check_tied
 from .held import Held, held_by
 from .holding import Holding
 from .judging import Check
+from .remedies import on_wood
 from .standing import Standing
 
 PLAINEST = ("stake", "screw anchor", "pier", "buried weight", "slab bolt")
@@ -147,9 +148,13 @@ def places_for(piece: Loaded, name: str) -> list[tuple[str, AnchorRow]]:
     if len(foot) <= 4:
         return [("corner", replace(plain, where="corners"))]
     if len(foot) <= 12:
-        every = ("side", replace(plain, where="sides"))
-        second = ("second side", replace(plain, where="second sides"))
-        return [second, every] if len(foot) % 2 == 0 else [every]
+        wood, middles = piece.standing.contact, 0.5 * (foot + np.roll(foot, -1, axis=0))
+        found: list[tuple[str, AnchorRow]] = []
+        if len(foot) % 2 == 0 and on_wood(middles[::2], wood):
+            found.append(("second side", replace(plain, where="second sides")))
+        if on_wood(middles, wood):
+            found.append(("side", replace(plain, where="sides")))
+        return found or [("corner", replace(plain, where="corners"))]
     middle = foot.mean(axis=0)
     ring = 2.0 * float(np.linalg.norm(foot - middle, axis=1).min())
     turn = piece.design.turn

@@ -4,7 +4,9 @@ from dataclasses import dataclass
 from math import cos, sin
 
 import numpy as np
+from shapely.geometry.base import BaseGeometry
 
+from ..design import plane
 from ..design.shapes.shape import Array
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
@@ -14,6 +16,8 @@ from .standing import Standing
 from .worst import Worst, worst_by_line
 
 MOST_STAKES = 6
+HAND = 0.1
+"""How far in m a stake may stand from the wood that it holds: judgement."""
 _HALVINGS = 50
 
 
@@ -66,7 +70,7 @@ def remedies(standing: Standing, actions: Actions, factors: Factors, slides: boo
 def _stakes(
     standing: Standing, actions: Actions, factors: Factors, worst: Worst, share: Array
 ) -> Stakes:
-    points, places = stake_points(standing.structure.footprint)
+    points, places = stake_points(standing.structure.footprint, standing.contact)
     weight = factors.helping * standing.structure.weight("light")
     pivot = standing.pivot(weight - worst.uplift)
     net = worst.over(pivot) - factors.helping * standing.hold("light", pivot)
@@ -77,18 +81,24 @@ def _stakes(
     return Stakes(points, places, pull, sideways)
 
 
-def stake_points(footprint: Array) -> tuple[Array, str]:
+def stake_points(footprint: Array, wood: BaseGeometry | None = None) -> tuple[Array, str]:
     """Return where stakes go (n, 2) and in words: each corner, or the middle of each second side.
 
-    More than six sides' middles are thinned evenly to at most six, a round foot to four.
+    More than six sides' middles are thinned evenly to at most six, a round foot to four. Where no
+    ``wood`` touches the ground at a middle (legs), the corners.
     """
     count = len(footprint)
-    if count <= 4:
-        return footprint, "corner"
     middles = 0.5 * (footprint + np.roll(footprint, -1, axis=0))
+    if count <= 4 or (count <= 2 * MOST_STAKES and not on_wood(middles[::2], wood)):
+        return footprint, "corner"
     if count > 2 * MOST_STAKES:
         return middles[:: max(count // 4, 1)][:4], "quarter"
     return middles[::2], "second side"
+
+
+def on_wood(points: Array, wood: BaseGeometry | None) -> bool:
+    """Return whether each point (n, 2) lies within a hand's breadth of what touches the ground."""
+    return wood is None or all(plane.distance(point, wood) <= HAND for point in points)
 
 
 def _unheld(

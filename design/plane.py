@@ -6,7 +6,7 @@ from typing import Any, cast
 import numpy as np
 import shapely
 from numpy.typing import NDArray
-from shapely import Polygon, affinity
+from shapely import Point, Polygon, affinity
 from shapely.geometry.base import BaseGeometry
 
 from .shapes.shape import Array
@@ -151,6 +151,11 @@ def hulls(points: Array) -> Polygons:
 def hull(points: Array) -> BaseGeometry:
     """Return the convex hull of points (k, 2) in m."""
     return cast(BaseGeometry, _kernel.convex_hull(_kernel.multipoints(points)))
+
+
+def distance(point: Array, region: BaseGeometry) -> float:
+    """Return how far in m a point (2,) lies outside a region, 0 within it."""
+    return float(Point(point).distance(region))
 
 
 def inset(ring: Array, distance: float) -> Array:

@@ -25,9 +25,8 @@ def anchors_said(choice: AnchorChoice, found: Examination, amounts: Amounts) -> 
     """Return which anchors, where, how they are set, and what each is asked for."""
     stakes = found.remedies.stakes
     row = choice.held.anchors[-1]
-    asked = f"{amounts.pull(stakes.pull)} up, {amounts.pull(stakes.sideways)} sideways each"
-    if stakes.pull <= 0.0:
-        asked = f"{amounts.pull(stakes.sideways)} sideways each"
+    pulls = ((stakes.pull, "up"), (stakes.sideways, "sideways"))
+    asked = ", ".join(f"{amounts.pull(pull)} {way}" for pull, way in pulls if pull > 1.0) + " each"
     same = len(row.points) == len(stakes.points)
     said = f"{len(row.points)} of {choice.row.kind}, one at each {choice.places}"
     return f"{said}, {how_set(choice.row, amounts)}{f': {asked}' if same else ''}"
