@@ -21,6 +21,7 @@ from .tied_words import anchors_said, guys_said
 
 _WORDS = {"overturning": "tipping", "sliding": "sliding"}
 _HOLDING = ("base width", "ballast", "anchors", "guys")
+_FIRST = ("anchors", "ballast", "guys")
 _ROW = "  {:<11} {:<20} {:>5} {:>6} {:>6}  "
 _CURVE = "{:<2}{:<13} {:>6} {:>6} {:>6}"
 
@@ -158,9 +159,9 @@ def _notes(sizing: Sizing) -> list[Line]:
             found += wrapped(_ABOUT[remedy.kind], rest="  ")
         elif remedy.kind == "base width":
             found += wrapped(_about_width(sizing, remedy), rest="  ")
-    kinds = [remedy.kind for remedy in built if remedy.kind in ("ballast", "base width", "height")]
+    kinds = [remedy.kind for remedy in built]
     if sizing.found.needs_anchors and kinds:
-        kind = "ballast" if "ballast" in kinds else kinds[0]
+        kind = next((each for each in _FIRST if each in kinds), kinds[0])
         file = sizing.design.file or "FILE"
         found.append(Line(f"Next: yardfast size {file} --write NEW.toml --remedy '{kind}'"))
     return found
