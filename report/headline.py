@@ -185,7 +185,7 @@ def _comes_apart(examination: Examination, stand: Stand) -> str:
     if not failing or stand is Stand.IN_PART:
         return ""
     worst = f"the joint {names_of(failing[:1])}"
-    more = f" and {counted(len(failing) - 1, 'more')}" if len(failing) > 1 else ""
+    more = f" and {counted(len(failing) - 1, 'other')}" if len(failing) > 1 else ""
     plain = "does" if len(failing) == 1 else "do"
     return f" And {worst}{more} {plain} not hold in that wind: fasten better, see below."
 
