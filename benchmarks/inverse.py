@@ -39,7 +39,8 @@ def piece(seed: int) -> str:
         f"[[part]]\nname = 'foot'\nshape = 'plate'\nsides = {sides}\nacross = '{foot:.4f} m'\n"
         "thickness = '40 mm'\nmaterial = 'southern pine, treated'\n"
         f"[[part]]\nname = 'body'\nshape = '{kind}'\non = 'foot'\n"
-        f"sides = {sides}\nbottom = '{body:.4f} m'\ntop = '{top:.4f} m'\nheight = '{height:.4f} m'\n"
+        f"sides = {sides}\nbottom = '{body:.4f} m'\ntop = '{top:.4f} m'\n"
+        f"height = '{height:.4f} m'\n"
         f"material = 'softwood plywood'\n{rest}"
     )
 

@@ -33,7 +33,7 @@ from .loose import check_loose, loose_parts
 from .member_check import Members
 from .members import check_members, posts_to_judge
 from .overturning import check_overturning
-from .people import check_push, check_push_on_posts
+from .people import check_climb, check_push, check_push_on_posts
 from .remedies import NOTHING_TO_HOLD, Remedies, remedies
 from .seam_demands import Seams, seams_of
 from .sliding import check_sliding
@@ -153,18 +153,18 @@ def examine(design: Design) -> Examination:
         raise DesignError((_both(design),))
     checks: list[Check]
     free: tuple[Check, Check] | None = None
-    pushed = check_push(standing, used, site.people)
+    people = [check_push(standing, used, site.people), check_climb(standing, used, site.people)]
     if posts is not None:
         checks = check_posts(posts, structure, actions, used)
         checks.append(check_ends(posts, structure, standing.ground, used))
-        pushed = check_push_on_posts(posts, structure, used, site.people)
+        people = [check_push_on_posts(posts, structure, used, site.people)]
     else:
         free = check_overturning(standing, actions, used), check_sliding(standing, actions, used)
         if held:
             checks = check_tied(held, standing, actions, used)
         else:
             checks = [*free, check_bearing(standing, actions, used)]
-    checks += [pushed] if pushed else []
+    checks += [check for check in people if check is not None]
     fastened = fastened_by(structure)
     loose = loose_parts(structure, standing.ground, standing.slope, fastened)
     its_own = [one.exposed(structure, site.sheltering, each) for one in loose]

@@ -3,6 +3,9 @@
 import numpy as np
 
 from .. import references
+from ..design import plane
+from ..design.sections import section
+from ..design.shapes.shape import Array, corners
 from ..design.structure import Structure
 from ..loads.combinations import Factors
 from .embedded_posts import Posts, push_that_gives_way
@@ -38,6 +41,50 @@ def check_push(standing: Standing, factors: Factors, people: str | None) -> Chec
         dead=factors.helping,
         bare=capacity / factors.helping / demand,
     )
+
+
+def check_climb(standing: Standing, factors: Factors, people: str | None) -> Check | None:
+    """Return the check of a child that stands on the outermost edge, or None without children.
+
+    Its weight presses straight down beyond the line of turning, without wind, on the farthest point
+    of what lies below the height that it climbs to; helping weight takes the basis' factor.
+    """
+    rows = references.table("ground/pushes").where("people", f"climbing {people}")
+    if not rows:
+        return None
+    force, height = float(rows[0]["force_N"]), float(rows[0]["height_m"])
+    weight = np.full(len(standing.normals), factors.helping * standing.structure.weight("light"))
+    pivot = standing.pivot(weight + force)
+    hold = factors.helping * standing.hold("light", pivot)
+    out = (_within_reach(standing.structure, height) @ standing.normals.T).max(axis=0)
+    tipping = force * np.maximum(out - pivot, 0.0)
+    line = int((tipping / np.maximum(hold, 1.0e-9)).argmax())
+    demand, capacity = float(tipping[line]), float(hold[line])
+    utilization, passes = judged(demand, capacity)
+    return Check(
+        name="climb",
+        demand=demand,
+        capacity=capacity,
+        unit="N*m",
+        utilization=utilization,
+        passes=passes,
+        source=rows[0]["source"],
+        toward_deg=azimuth(standing.normals[line]),
+        dead=factors.helping,
+        wind=0.0,
+    )
+
+
+def _within_reach(structure: Structure, height: float) -> Array:
+    """Return the plan points (k, 2) of all that lies below a height in m, in the outline of it."""
+    found: list[Array] = [structure.footprint]
+    for body in structure.bodies:
+        for hull in body.shape.hulls():
+            points = body.place(corners(hull))
+            found.append(points[points[:, 2] <= height][:, :2])
+        if body.bottom < height < body.top:
+            found.append(plane.coordinates(section(body, height)))
+    return np.vstack(found)
 
 
 def check_push_on_posts(

@@ -137,7 +137,6 @@ _APPLIES: Mapping[str, Callable[[Examination], bool]] = {
     "too short": lambda e: bool(_SHORT(e)),
     "lead holes": lambda e: bool(_DRILL(e)),
     "glue": lambda e: bool(_GLUED(e)),
-    "climbing child": lambda e: e.site.people == "children",
 }
 _FILLS: Mapping[str, Callable[[Examination], str]] = {
     "{height}": _height,

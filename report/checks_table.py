@@ -87,6 +87,9 @@ def _said(examination: Examination, check: Check, more: str = "") -> tuple[str, 
         case "push":
             over = over_what(examination, check.toward_deg or 0.0)
             return "push", f"over {over}"
+        case "climb":
+            over = over_what(examination, check.toward_deg or 0.0)
+            return "climbing", f"over {over}"
         case name:
             kind, _, of = name.partition(": ")
             way = _WAYS.get(kind, kind)

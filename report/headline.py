@@ -84,9 +84,11 @@ def first_words(examination: Examination, stand: Stand, amounts: Amounts) -> str
         case Stand.PUSHED:
             who = "a child" if examination.site.people == "children" else "a person"
             untied = f", counted without its {hold_short(examination)}," if examination.held else ""
+            pulled = any(c.name == "push" and not c.passes for c in examination.checks)
+            does = f"the pull of {who}" if pulled else "a child on its outermost edge"
             return (
-                f"FASTEN IT AGAINST PEOPLE. It {how} in the {wind}, {spare}, but the pull "
-                f"of {who}{untied} tips it; {unchecked}."
+                f"FASTEN IT AGAINST PEOPLE. It {how} in the {wind}, {spare}, but {does}{untied} "
+                f"tips it; {unchecked}."
             )
         case Stand.IN_PART:
             return (

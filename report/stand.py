@@ -40,7 +40,7 @@ def stand_of(examination: Examination) -> Stand:
     if not held and examination.posts is None and (unheld := _unheld(examination)) is not None:
         return unheld
     failing = [check.name for check in examination.checks if not check.passes]
-    if "push" in failing:
+    if {"push", "climb"} & set(failing):
         return Stand.PUSHED
     if "bearing" in failing:
         return Stand.SINKS

@@ -1,0 +1,58 @@
+"""A child that stands on the outermost edge: 60 lb (27 kg) beyond the line of turning.
+
+ASTM F2057-19 tests furniture so; here the edge is of whatever lies below 1.5 m.
+"""
+
+import pytest
+from verdict_designs import design_text
+
+from yardfast.checks.examination import examine
+from yardfast.checks.inputs import read_text
+
+INCH, G = 0.0254, 9.80665
+TABLE = (
+    "[[part]]\nname = 'leg'\nshape = 'box'\nlength = '16 in'\nwidth = '16 in'\nheight = '20 in'\n"
+    "density = '35 lb/ft^3'\n"
+    "[[part]]\nname = 'top'\nshape = 'plate'\non = 'leg'\nlength = '{wide} in'\nwidth = '16 in'\n"
+    "thickness = '1 in'\ndensity = '35 lb/ft^3'\n"
+)
+
+
+def climb(wide, people="children", ground="paving"):
+    text = design_text(TABLE.format(wide=wide), ground=ground, site=f"people = '{people}'")
+    found = examine(read_text(text))
+    return found, next((check for check in found.checks if check.name == "climb"), None)
+
+
+def test_a_top_that_stands_out_is_stepped_on_by_hand():
+    """On paving it turns over the leg's edge, 8 in out: 27 kg x 9.8 x 7 in against W x 8 in."""
+    found, check = climb(30)
+    assert check.demand == pytest.approx(27 * G * 7 * INCH, rel=1e-3)
+    weight = found.structure.weight("light")
+    assert check.capacity == pytest.approx(found.factors.helping * weight * 8 * INCH)
+
+
+def test_nothing_that_stands_out_cannot_be_tipped_so():
+    assert climb(16)[1].demand == 0.0
+
+
+def test_only_children_climb():
+    assert climb(30, "public")[1] is None
+
+
+def test_a_wider_top_is_tipped_sooner():
+    used = [climb(wide)[1].utilization for wide in (20, 30, 60, 120)]
+    assert used == sorted(used)
+    assert not climb(120)[1].passes
+
+
+def test_what_lies_above_its_reach_is_not_stepped_on():
+    """A roof 6 ft up stands out; nobody steps on it."""
+    text = TABLE.format(wide=16) + (
+        "[[part]]\nname = 'post'\nshape = 'box'\non = 'top'\nlength = '4 in'\nwidth = '4 in'\n"
+        "height = '50 in'\ndensity = '35 lb/ft^3'\n"
+        "[[part]]\nname = 'roof'\nshape = 'plate'\non = 'post'\nlength = '60 in'\nwidth = '60 in'\n"
+        "thickness = '1 in'\ndensity = '35 lb/ft^3'\n"
+    )
+    found = examine(read_text(design_text(text, ground="paving", site="people = 'children'")))
+    assert next(check for check in found.checks if check.name == "climb").demand == 0.0
