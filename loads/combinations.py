@@ -5,6 +5,9 @@ from dataclasses import dataclass
 from .. import references
 from .site import Site
 
+MOST_OF_ULTIMATE = 0.9
+"""Of an ultimate strength, on any basis."""
+
 
 @dataclass(frozen=True)
 class Factors:
@@ -18,6 +21,13 @@ class Factors:
     wind: float
     soil: float
     source: str
+
+    def soil_on(self, factor: float) -> float:
+        """Return ``soil`` for what is held with its own ``factor``: at most 0.9 of its ultimate.
+
+        Weight over a factor of 1.5 would else come out above it (ASCE/SEI 7 2.3.1: 0.9 D).
+        """
+        return min(self.soil, MOST_OF_ULTIMATE * factor)
 
     @property
     def sets(self) -> tuple[float, float]:
