@@ -179,7 +179,7 @@ def examine(design: Design) -> Examination:
         return design_actions(expose(structure, surfaces, site.sheltering, some, each), method)
 
     joints = find_joints(
-        structure, fastened, places(structure, site.basis), blow, used, standing.slope
+        structure, fastened, places(structure, site.basis), blow, used, site.basis, standing.slope
     )
     checks += [one.check for one in joints]
     local = local_wind(structure, exposed, method)

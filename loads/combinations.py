@@ -13,7 +13,8 @@ MOST_OF_ULTIMATE = 0.9
 class Factors:
     """Factors of one basis: dead load that helps and that hurts, wind, and soil strength.
 
-    ``soil`` multiplies an allowable (ultimate over its factor) value.
+    ``soil`` multiplies an allowable (ultimate over its factor) value. ``alone`` is on dead load
+    without any wind.
     """
 
     helping: float
@@ -21,6 +22,7 @@ class Factors:
     wind: float
     soil: float
     source: str
+    alone: float = 1.0
 
     def soil_on(self, factor: float) -> float:
         """Return ``soil`` for what is held with its own ``factor``: at most 0.9 of its ultimate.
@@ -49,4 +51,5 @@ def factors(site: Site) -> Factors:
         float(row["wind"]),
         float(row["soil"]),
         row["source"],
+        float(row["dead_alone"]),
     )
