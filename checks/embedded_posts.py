@@ -10,7 +10,8 @@ from ..design.faults import DesignError, Fault
 from ..design.placing import Body
 from ..design.sections import section
 from ..design.shapes.shape import Array
-from ..design.structure import Structure
+from ..design.structure import TOUCHING, Structure
+from ..design.touching import beside_each_other
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
 from ..materials.grounds import Ground
@@ -89,6 +90,7 @@ def posts_of(structure: Structure, ground: Ground) -> Posts | None:
                 if part.embed > 0.0
             )
         )
+    _refuse_what_stands_apart(structure)
     cuts = [section(body, 0.0) for body in bodies]
     encased = [design.parts[body.part].encased for body in bodies]
     return Posts(
@@ -114,6 +116,37 @@ def posts_of(structure: Structure, ground: Ground) -> Posts | None:
             [lateral_bearing(ground, design.parts[body.part].may_move) for body in bodies]
         ),
     )
+
+
+def _refuse_what_stands_apart(structure: Structure) -> None:
+    """Raise DesignError where something that touches no post would count as carried by posts."""
+    design, bodies = structure.design, structure.bodies
+    held = {i for i, body in enumerate(bodies) if design.parts[body.part].embed > 0.0}
+    reached = set(held)
+    near = beside_each_other(bodies)
+    while held:
+        held = {j for i in held for j in np.flatnonzero(near[i]).tolist()} - reached
+        reached |= held
+    names = dict.fromkeys(
+        design.parts[body.part].name
+        for i, body in enumerate(bodies)
+        if i not in reached and body.bottom <= TOUCHING and body.shape.hulls()
+    )
+    if names:
+        raise DesignError(
+            tuple(
+                Fault(
+                    design.file,
+                    design.lines.get((name, "name")),
+                    name,
+                    None,
+                    "it stands on the ground and touches no post",
+                    "all that stands beside posts in the ground to hang together with them",
+                    "a file of its own: it is another piece",
+                )
+                for name in names
+            )
+        )
 
 
 def check_posts(
