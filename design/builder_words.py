@@ -102,7 +102,17 @@ MATERIAL_WORDS: Mapping[str, str] = {
     "fir": "'douglas fir' or 'spruce-pine-fir'?",
     "treated": "'southern pine, treated'?",
     **dict.fromkeys(
-        ("pressure treated", "treated pine", "treated lumber", "treated wood", "pt lumber", "pt"),
+        (
+            "pressure treated",
+            "pressure-treated",
+            "treated pine",
+            "treated lumber",
+            "treated wood",
+            "pt lumber",
+            "pt",
+        )
+        + ("pressure treated pine", "pressure-treated pine", "pressure treated wood", "pt pine")
+        + ("pressure treated lumber", "pressure-treated lumber", "treated southern pine"),
         "'southern pine, treated'?",
     ),
     **dict.fromkeys(("ceder", "ceders", "cedars"), "'western redcedar' or 'northern white cedar'?"),

@@ -176,13 +176,12 @@ def not_for(examination: Examination, amounts: Amounts) -> str:
 def each_season(examination: Examination) -> str:
     """Return what is to be looked over each season."""
     parts = examination.design.parts
-    bolts = not examination.standing.ground.stakes_possible
     wood = any(p.material and material(p.material).kind in ("wood", "panel") for p in parts)
     blades = any(isinstance(part.shape, Rotor) for part in parts)
     looks = [
         "push on every post"
         if examination.posts is not None
-        else f"pull on every {'bolt' if bolts else 'stake'}",
+        else f"pull on every {anchor_word(examination)}",
         "look for cracks and gaps at the foot",
         "tighten its screws",
         *(["probe the wood near the ground for rot"] if wood else []),

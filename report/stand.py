@@ -90,6 +90,23 @@ def hold_down(examination: Examination) -> str:
     return "stake" if staked else "ground anchor"
 
 
+def hold_downs(examination: Examination) -> str:
+    """Return the same of several, in one word: stakes, anchors or bolts."""
+    return {"ground anchor": "anchors"}.get(kind := hold_down(examination), f"{kind}s")
+
+
+def anchor_word(examination: Examination) -> str:
+    """Return what holds it, or would: stake, anchor or bolt; where several do, anchor."""
+    held = examination.held
+    kinds = [row.kind for row in held.anchors] + [row.anchor for row in held.guys]
+    if not kinds:
+        return hold_downs(examination).removesuffix("s")
+    groups = {anchors.find(kind).group for kind in kinds}
+    if groups == {"slab bolt"}:
+        return "bolt"
+    return "stake" if groups == {"stake"} else "anchor"
+
+
 def most(remedy: str) -> float:
     """Return the most of a remedy that is still one, in SI: N, kg or m."""
     row = references.table("remedies").one("remedy", remedy)
