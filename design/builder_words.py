@@ -103,16 +103,22 @@ MATERIAL_WORDS: Mapping[str, str] = {
     "treated": "'southern pine, treated'?",
     **dict.fromkeys(
         (
-            "pressure treated",
-            "pressure-treated",
             "treated pine",
             "treated lumber",
             "treated wood",
+            "treated southern pine",
+            "pressure treated",
+            "pressure-treated",
             "pt lumber",
+            "pt pine",
             "pt",
-        )
-        + ("pressure treated pine", "pressure-treated pine", "pressure treated wood", "pt pine")
-        + ("pressure treated lumber", "pressure-treated lumber", "treated southern pine"),
+            "pressure treated pine",
+            "pressure treated wood",
+            "pressure treated lumber",
+            "pressure-treated pine",
+            "pressure-treated wood",
+            "pressure-treated lumber",
+        ),
         "'southern pine, treated'?",
     ),
     **dict.fromkeys(("ceder", "ceders", "cedars"), "'western redcedar' or 'northern white cedar'?"),

@@ -145,7 +145,7 @@ def _is_length(diameter: float | None, length: float | None, facts: Facts) -> bo
 
 def _as_typed(plain: str) -> str:
     """Return the size in a builder's words, as it was typed."""
-    found = re.match(r"[\d ./-]*\d\s*(?:inches|inch|in\b\.?|mm|cm|\"|'')?", plain)
+    found = re.search(r"\d[\d ./-]*\s*(?:inches|inch|in\b\.?|mm|cm|\"|'')?", plain)
     return found[0].strip() if found else "3 in"
 
 

@@ -70,7 +70,12 @@ def _word(source: str, confidence: str) -> str:
 def _published(source: str) -> str:
     """Return where values are from, without the notes of how other copies of them compare."""
     said = [_COPY.sub("", piece) for piece in source.split("; ")]
-    return "; ".join(dict.fromkeys(piece for piece in said if not _COMPARES.search(piece)))
+    return "; ".join(dict.fromkeys(piece for piece in said if _is_source(piece))) or source
+
+
+def _is_source(piece: str) -> bool:
+    """Return whether a piece of a source names one; a note's rest has half a pair of brackets."""
+    return not _COMPARES.search(piece) and piece.count("(") == piece.count(")")
 
 
 def _material(one: Material) -> dict[str, Any]:

@@ -20,7 +20,7 @@ from .not_checked import not_checked
 from .people_pull import people_pull
 from .posts_words import posts_said
 from .remark import joined
-from .stand import Stand, stand_of
+from .stand import Stand, anchor_word, stand_of
 from .tied_words import anchors_said, how_set
 
 _AROUND = {"C": "open ground", "B": "houses and trees all round", "D": "shore"}

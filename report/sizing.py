@@ -4,7 +4,7 @@ from itertools import zip_longest
 
 from ..checks.foot_bending import foot_bending
 from ..checks.judging import Check
-from ..checks.limits import GREATEST_GUST, Limits
+from ..checks.limits import Limits
 from ..checks.remedy import Reason, Remedy
 from ..checks.size_curves import CurvePoint
 from ..checks.sizing import Sizing
@@ -16,7 +16,7 @@ from .joint_ways import joint_lines
 from .lines import WIDTH, Line, listed, wrapped
 from .not_checked import not_checked
 from .posts_words import deeper
-from .sizing_words import amount, gusts, past_which_it_slides, why
+from .sizing_words import amount, gusts, over, past_which_it_slides, why
 from .tied_words import anchors_said, guys_said
 
 _WORDS = {"overturning": "tipping", "sliding": "sliding"}
@@ -133,7 +133,7 @@ def _curves(sizing: Sizing, amounts: Amounts) -> list[Line]:
     ]
     pairs = zip_longest(*columns, fillvalue="")
     rows = [f"{left:<40}{right}".rstrip() for left, right in pairs]
-    unit = f"Forecast gusts in {amounts.speed_unit}; * is as it is now; over: above {amounts.gust(GREATEST_GUST)}"
+    unit = f"Forecast gusts in {amounts.speed_unit}; * is as it is now; {over(amounts)}"
     return [Line(unit), Line(f"{heads[0]:<40}{heads[1]}"), *map(Line, rows)]
 
 

@@ -3,6 +3,7 @@
 from enum import Enum
 
 from .. import references, units
+from ..checks.anchor_table import GuyRow
 from ..checks.examination import Examination
 from ..checks.judging import Check
 from ..materials import anchors
@@ -98,7 +99,9 @@ def hold_downs(examination: Examination) -> str:
 def anchor_word(examination: Examination) -> str:
     """Return what holds it, or would: stake, anchor or bolt; where several do, anchor."""
     held = examination.held
-    kinds = [row.kind for row in held.anchors] + [row.anchor for row in held.guys]
+    kinds = [row.kind for row in held.anchors] + [
+        row.anchor for row in examination.design.several(GuyRow)
+    ]
     if not kinds:
         return hold_downs(examination).removesuffix("s")
     groups = {anchors.find(kind).group for kind in kinds}

@@ -3,7 +3,6 @@
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from ..checks.limits import GREATEST_GUST
 from ..checks.size_curves import CurvePoint
 from ..checks.sizing import StartingSizes
 from .amounts import Amounts
@@ -13,7 +12,7 @@ from .lines import Line, listed, wrapped
 from .not_checked import not_checked
 from .remark import counted
 from .sizing_object import FORMAT, point_object
-from .sizing_words import gusts, past_which_it_slides, why
+from .sizing_words import gusts, over, past_which_it_slides, why
 from .stand import hold_down
 
 _ROW = "  {:<13} {:>7} {:>7} {:>7} {:>7}  {:>14}"
@@ -32,9 +31,7 @@ def starting_lines(
         Line(""),
         Line(_ROW.format("foot", "weight", "tips", "slides", "act at", "pushed over by")),
         *(Line(_row(point, amounts)) for point in sizes.curve),
-        Line(
-            f"  Forecast gusts in {amounts.speed_unit}, untied; over: above {amounts.gust(GREATEST_GUST)}"
-        ),
+        Line(f"  Forecast gusts in {amounts.speed_unit}, untied; {over(amounts)}"),
         Line(""),
         *wrapped(past_which_it_slides(sizes.slides_first, sizes.curve, amounts)),
         *wrapped(_weighted(sizes, amounts)),

@@ -145,7 +145,7 @@ def test_a_wrong_file_leaves_standard_output_empty(folder, capsys):
 def test_what_is_written_then_passes(folder, capsys, file, remedy):
     status, out, err = said(capsys, f"{file}.toml", "--write", "new.toml", "--remedy", remedy)
     assert (status, err) == (0, "")
-    assert "passes overturning, sliding" in " ".join(out.split())
+    assert "it neither tips nor slides" in " ".join(out.split())
     main(["check", "new.toml", "--format", "json"])
     checks = json.loads(capsys.readouterr().out)["checks"]
     assert all(c["passes"] for c in checks if c["name"] in ("overturning", "sliding"))
@@ -255,7 +255,7 @@ def test_what_is_written_but_fails_is_said_to_fail(folder, capsys, monkeypatch):
     monkeypatch.setattr("yardfast.cli.changed_text.changed_text", unchanged)
     status, out, _ = said(capsys, "light.toml", "--write", "new.toml", "--remedy", "ballast")
     assert status == 1
-    assert "but fails: overturning" in out
+    assert "but fails: tipping" in out
     assert "passes" not in out
 
 
