@@ -20,9 +20,9 @@ _PARTS = {
     "load": ("does not tip it", "do not tip it"),
     "embedment": ("stays upright in the ground", "stay upright in the ground"),
     "joint": ("stays fastened", "stay fastened"),
-    "anchor": ("holds", "hold"),
-    "anchor head": ("does not pull through", "do not pull through"),
-    "guy": ("holds", "hold"),
+    "anchor": ("can take the pull", "can take the pull"),
+    "anchor head": ("will not pull through", "will not pull through"),
+    "guy": ("can take the pull", "can take the pull"),
     "member": ("is strong enough for the wind", "are strong enough for the wind"),
 }
 

@@ -10,6 +10,7 @@ import pytest
 from verdict_designs import block, design_text
 
 from yardfast.checks.inputs import read
+from yardfast.checks.sizing import KINDS
 from yardfast.cli import main
 from yardfast.design.model import Design
 from yardfast.loads.site import Site
@@ -315,3 +316,33 @@ def test_a_wind_below_the_maps_is_written_as_ultimate(folder, capsys):
     site = read("new.toml").table(Site)
     assert site.wind < 85 * 0.44704
     assert site.wind_kind == "ultimate"
+
+
+@pytest.mark.parametrize(
+    ("word", "kind"),
+    [("stakes", "anchors"), ("Bolts", "anchors"), ("weight", "ballast"), ("ropes", "guys")],
+)
+def test_a_remedy_is_taken_by_the_word_of_the_screens(folder, capsys, word, kind):
+    status, out, err = said(capsys, "light.toml", "--write", "new.toml", "--remedy", word)
+    assert (status, err) == (0, "")
+    assert f"'{kind}'" in out
+    said(capsys, "light.toml", "--write", "same.toml", "--remedy", kind)
+    assert Path("new.toml").read_text("utf-8") == Path("same.toml").read_text("utf-8")
+
+
+def test_a_wider_foot_is_a_base_width(folder, capsys):
+    _, out, err = said(capsys, "hopeless.toml", "--write", "new.toml", "--remedy", "wider foot")
+    assert (out.startswith("base width alone is no remedy"), err) == (True, "")
+
+
+def test_help_lists_every_kind_of_remedy(capsys):
+    assert main(["size", "--help"]) == 0
+    told = " ".join(capsys.readouterr().out.split())
+    assert all(f"'{kind}'" in told for kind in KINDS)
+
+
+def test_an_inset_in_mm_stays_in_mm(folder, capsys):
+    # the table of anchors sets a slab bolt 40 mm from the foot's edge: no tape in inches has that
+    said(capsys, "light.toml", "--write", "new.toml", "--remedy", "bolts")
+    (anchor,) = tomllib.loads(Path("new.toml").read_text("utf-8"))["anchor"]
+    assert anchor["inset"] == "40 mm"
