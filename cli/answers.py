@@ -22,6 +22,9 @@ _OVER = {
     "side": "_side",
     "edge": "_side",
 }
+_ON_TAPE = 1.0e-6
+"""Metres that no saw cuts: so near a tape's mark a size stands on it."""
+
 _LYING = ("flat", "on edge")
 
 
@@ -49,13 +52,21 @@ def is_metric(text: str) -> bool:
 def size(value: float, metric: bool, parts: int = 8) -> str:
     """Return a length in m as a file has it: to the mm, or to an inch over ``parts``."""
     if metric:
-        return f"{value * 1000.0:.0f} mm" if parts <= 8 else f"{value * 1000.0:.6g} mm"
+        return f"{round(value * 1000.0)} mm" if parts <= 8 or _whole_mm(value) else _mm(value)
     tape = Fraction(round(value / INCH * parts), parts)
-    if parts > 8 and abs(float(tape) * INCH - value) > 1.0e-7:
-        return f"{value / INCH:.6g} in"
+    if parts > 8 and abs(float(tape) * INCH - value) > _ON_TAPE:
+        return f"{round(value * 1000.0)} mm" if _whole_mm(value) else f"{value / INCH:.6g} in"
     whole, rest = divmod(tape, 1)
     shown = [str(whole)] if whole or not rest else []
     return " ".join([*shown, str(rest)] if rest else shown) + " in"
+
+
+def _whole_mm(value: float) -> bool:
+    return abs(round(value * 1000.0) / 1000.0 - value) <= _ON_TAPE
+
+
+def _mm(value: float) -> str:
+    return f"{value * 1000.0:.6g} mm"
 
 
 def quantity(text: str, kind: str) -> units.Reading:

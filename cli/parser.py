@@ -193,7 +193,9 @@ def _add_size(parser: argparse.ArgumentParser) -> None:
     _add_format(parser)
     parser.add_argument("--write", metavar="NEW.toml", help="write the design changed; never over")
     parser.add_argument(
-        "--remedy", metavar="REMEDY", help="which: 'base width', 'ballast', 'height' or 'wind'"
+        "--remedy",
+        metavar="REMEDY",
+        help="which: 'base width', 'ballast', 'anchors', 'guys', 'height' or 'wind'",
     )
     before = parser.add_argument_group("before there is a file")
     for option, example in (

@@ -1,6 +1,7 @@
 """``yardfast size FILE``: what holds a piece, each way alone; and the changed design written."""
 
 from argparse import Namespace
+from collections.abc import Mapping
 from pathlib import Path
 
 from ..checks.examination import examine
@@ -14,6 +15,15 @@ from . import screen
 from .written import unwritable, write
 
 FOUND, NONE, WRONG = 0, 1, 2
+
+_SAID: Mapping[str, str] = {
+    **dict.fromkeys(("stake", "stakes", "bolt", "bolts", "anchor", "ground anchors"), "anchors"),
+    **dict.fromkeys(("screw anchor", "screw anchors"), "anchors"),
+    **dict.fromkeys(("weight", "weights", "ballast bags"), "ballast"),
+    **dict.fromkeys(("wider foot", "foot", "foot width", "width"), "base width"),
+    **dict.fromkeys(("rope", "ropes", "guy", "guy ropes", "guy lines"), "guys"),
+}
+"""What the screens and builders say for the kinds of remedy."""
 
 _OF_A_KIND = ("sides", "height", "body", "foot", "walls", "ground", "exposure", "wind")
 
@@ -63,7 +73,7 @@ def _problem(arguments: Namespace) -> str:
         return "--write goes with a FILE; for a kind there is  yardfast new"
     if arguments.format == "json":
         return "--write says in words what it wrote: without --format json, or without --write"
-    if arguments.remedy not in KINDS:
+    if _kind(arguments.remedy) not in KINDS:
         return _unknown_remedy(arguments.remedy)
     return unwritable(Path(arguments.write), force=None)
 
@@ -72,7 +82,7 @@ def _write(arguments: Namespace) -> int:
     """Write the changed design, read it again, and say whether it passes what it should."""
     from .changed_text import changed_text  # noqa: PLC0415 - only where a file is written
 
-    file, kind = Path(arguments.write), arguments.remedy
+    file, kind = Path(arguments.write), _kind(arguments.remedy)
     name = clean(arguments.write)
     design = read(arguments.file)
     before, remedy = remedy_of(design, kind)
@@ -100,20 +110,22 @@ def _write(arguments: Namespace) -> int:
 
 
 def _checked_again(arguments: Namespace, name: str, names: frozenset[str]) -> int:
+    from ..report.passing_words import named, passing  # noqa: PLC0415 - only where one is written
+
     try:
         found = examine(read(arguments.write))
     except DesignError as wrong:
         screen.complain(fault_lines(wrong.faults))
         _say(f"{name} is written, but cannot be read again: do not build from it.")
         return NONE
-    failed = [check.name for check in failing(found, names)]
+    failed = [named(check.name) for check in failing(found, names)]
     if failed:
         _say(f"{name} is written, but fails: {', '.join(failed)}. Do not build from it.")
         return NONE
     passed = [check.name for check in found.checks if check.name in names]
     _say(
-        f"{name} is written with the remedy '{arguments.remedy}', read again and worked out: it "
-        f"passes {', '.join(passed)}."
+        f"{name} is written with the remedy '{_kind(arguments.remedy)}', read again and worked "
+        f"out: {passing(passed)}."
     )
     print(f"Next: yardfast check {name}")
     return FOUND
@@ -126,6 +138,12 @@ def _say(text: str) -> None:
 def _refuse(message: str) -> int:
     screen.complain([f"yardfast size: {message}. Nothing was written."])
     return WRONG
+
+
+def _kind(word: str) -> str:
+    """Return the kind of remedy that a word means; the word itself where it means none."""
+    plain = " ".join(word.split()).casefold()
+    return _SAID.get(plain, plain)
 
 
 def _unknown_remedy(word: str) -> str:

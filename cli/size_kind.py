@@ -10,6 +10,7 @@ from ..design.bounds import WIND
 from ..design.faults import DesignError
 from ..design.model import Design
 from ..loads.site import Site
+from ..report.faults import clean
 from . import screen
 from .answers import flats, is_metric, quantity
 from .answers import size as written
@@ -52,8 +53,14 @@ def run_kind(arguments: Namespace) -> int:
     else:
         from ..report.starting_sizes import starting_lines  # noqa: PLC0415 - JSON does without
 
-        screen.show(starting_lines(kind, taken, sizes))
+        screen.show(starting_lines(kind, taken, sizes, _typed(arguments)))
     return FOUND
+
+
+def _typed(arguments: Namespace) -> list[tuple[str, str]]:
+    """Return the options as they were typed, to be typed as answers again."""
+    told = ((name, getattr(arguments, name)) for name in (*_QUESTION_OF, "wind"))
+    return [(name, clean(text, 60)) for name, text in told if text is not None]
 
 
 class _UntakenError(Exception):

@@ -61,6 +61,8 @@ _DESIGNATION = re.compile(
 )
 _THICKEST = 1.25
 """Inches: the thickest row of NDS for lag screws."""
+_THICKEST_NUMBERED = 0.5
+"""Inches: above every screw that is sold by a number."""
 _BARE = re.compile(r"(?:\d+\s*/\s*\d+|\d*\.\d+|1)(?![\d./])")
 _BARE_THEN_LENGTH = re.compile(r"(?P<size>\d+/\d+|\d*\.\d+)\s+(?P<length>\d.*)")
 
@@ -98,6 +100,11 @@ def read_words(text: str) -> Words:
     if len(pieces) > 1:
         raise KeyError(f"{text!r}: {' and '.join(pieces)} cannot both be its length")
     length = units.read(pieces[0], "length").value if pieces else None
+    if _is_length(diameter, length, facts):
+        raise ValueError(
+            f"{text!r}: it names no diameter, only a length; write '#8 {facts['kind']} "
+            f"{_as_typed(plain)}', or another number than 8"
+        )
     if 0.0 in (diameter, length) or (diameter or 0.0) > _THICKEST * units.factor("in"):
         raise ValueError(
             f"{text!r}: its length and diameter are above 0, its diameter at most {_THICKEST:g} in"
@@ -127,6 +134,19 @@ def _replace(word: re.Match[str], facts: dict[str, str], text: str) -> str:
         if facts.setdefault(fact, value) != value:
             raise KeyError(f"{text!r}: it cannot be both {facts[fact]} and {value}")
     return " x "
+
+
+def _is_length(diameter: float | None, length: float | None, facts: Facts) -> bool:
+    """Return whether the one size of a screw that goes by a number is too thick for a shank."""
+    if diameter is None or length is not None or facts["kind"] not in ("wood screw", "deck screw"):
+        return False
+    return diameter > _THICKEST_NUMBERED * units.factor("in")
+
+
+def _as_typed(plain: str) -> str:
+    """Return the size in a builder's words, as it was typed."""
+    found = re.search(r"\d[\d ./-]*\s*(?:inches|inch|in\b\.?|mm|cm|\"|'')?", plain)
+    return found[0].strip() if found else "3 in"
 
 
 def _settle(facts: dict[str, str], text: str) -> None:

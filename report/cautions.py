@@ -14,6 +14,7 @@ from ..design.touching import untouched
 from ..loads.standing_clear import hidden_though_apart
 from ..units import INCH, MPH
 from .amounts import Amounts
+from .dig_line import digging
 from .joint_words import names_of, needs_lead_holes
 from .remark import Remark, joined
 
@@ -140,6 +141,7 @@ _APPLIES: Mapping[str, Callable[[Examination], bool]] = {
 }
 _FILLS: Mapping[str, Callable[[Examination], str]] = {
     "{height}": _height,
+    "{digging}": digging,
     "{parts}": lambda e: joined(_open_lattices(e)),
     "{pairs}": _shared,
     "{weighed}": _disagrees,

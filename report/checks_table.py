@@ -12,6 +12,7 @@ from .held_words import hold_short
 from .lines import Line, wrapped
 from .member_words import PREFIX
 from .seam_words import seam_lines
+from .stand import hold_downs
 from .words import over_what
 
 _ABOUT = 22
@@ -22,7 +23,9 @@ _COLUMNS = "{:<13}{:<23}{:>13}  {:>13}   {}"
 
 def checks_table(examination: Examination, amounts: Amounts) -> list[Line]:
     """Return what each check has and needs; the words tell, not the colour."""
-    without = "by its posts" if examination.posts is not None else "without stakes"
+    without = (
+        "by its posts" if examination.posts is not None else f"without {hold_downs(examination)}"
+    )
     tied = f"with {hold_short(examination)}" if examination.held else without
     share = examination.factors.helping
     weight = "2/3" if abs(share - 2.0 / 3.0) < 0.01 else f"{share:.2g}"
@@ -62,7 +65,7 @@ def _row(examination: Examination, check: Check, amounts: Amounts, more: str = "
     name, about = _said(examination, check, more)
     if isfinite(check.demand):
         if check.unit == "1":
-            has, needs = "all of it", f"{check.demand:.2f} of it"
+            has, needs = "full hold", f"{check.demand:.2f} {'of' if check.passes else 'x'} hold"
         else:
             has, needs = amounts.has_and_needs(
                 check.capacity, check.demand, check.unit, check.passes

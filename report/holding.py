@@ -8,11 +8,10 @@ from .asked_wind import to_spare
 from .lines import Line, wrapped
 from .people_pull import people_pull
 from .remark import counted
-from .stand import Stand, hold_down, holding_checks, most, stand_of, width_helps
+from .stand import Stand, hold_downs, holding_checks, most, stand_of, width_helps
 from .tied_words import anchors_said, guys_said
 
 _LABEL = 12
-_LABELS = {"stake": "stakes", "ground anchor": "anchors", "bolt": "bolts"}
 _ABSURD = 2.5
 """So many times the widest foot that is a remedy, a width is no longer told."""
 
@@ -26,7 +25,7 @@ def ways(examination: Examination, amounts: Amounts) -> list[Line]:
     spare = "" if examination.site.basis != "service" else f", {to_spare(examination)}"
     wind = amounts.gust(examination.site.wind, "near")
     found = wrapped(f"Hold it one of these ways (worked out for {wind}{spare})", rest="  ")
-    found += way(_LABELS[hold_down(examination)], _stakes(examination, amounts))
+    found += way(hold_downs(examination), _stakes(examination, amounts))
     found += _against_people(examination, amounts)
     if examination.anchors is None and (guys := examination.guys) is not None:
         found += way("guys", guys_said(guys, amounts))

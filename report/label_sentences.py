@@ -8,7 +8,7 @@ from ..design.record_table import Record
 from ..loads.given import GivenLoad
 from .amounts import MPH, Amounts
 from .asked_wind import SURROUNDINGS
-from .dig_line import dig_line
+from .dig_line import dig_line, digging
 from .headline import tie_down
 from .held_words import hold_short
 from .label_anchors import each_holds, how_many, of_what, where
@@ -211,7 +211,7 @@ def dig(examination: Examination, country: str | None) -> Forms:
         return (f"{ask[0].upper()}{ask[1:]} days before digging.",)
     if examination.standing.ground.stakes_possible:
         ask = dig_line(country)
-        return (f"{ask[0].upper()}{ask[1:]} days before driving stakes.",)
+        return (f"{ask[0].upper()}{ask[1:]} days before {digging(examination)}.",)
     return ("Look for pipes before drilling the slab.",) if examination.needs_anchors else ("",)
 
 

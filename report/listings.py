@@ -1,5 +1,6 @@
 """Materials and grounds as tables and as JSON, each value with its source."""
 
+import re
 from collections.abc import Iterator
 from typing import Any
 
@@ -9,6 +10,9 @@ from ..materials.grounds import Ground
 from ..materials.material import Material
 from .amounts import LB_FT3, Amounts
 from .lines import Line, wrapped
+
+_COMPARES = re.compile(r"\b(?:dis)?agrees?\b|\bdoubtful\b", re.IGNORECASE)
+_COPY = re.compile(r" \(page copy [^)]*\)")
 
 
 def material_lines() -> list[Line]:
@@ -22,7 +26,9 @@ def material_lines() -> list[Line]:
         metric = [f"{value:.0f}" for value in (one.typical, one.light, one.heavy)]
         cells = [imperial[0], f"{imperial[1]}-{imperial[2]}", metric[0], f"{metric[1]}-{metric[2]}"]
         found.append(Line(row.format(one.name, *cells, one.contact), "title"))
-        found += wrapped(f"{one.stands_for}. {one.source} ({one.confidence}).", "    ", "    ")
+        found += wrapped(
+            f"{one.stands_for}. {_published(one.source)} ({one.confidence}).", "    ", "    "
+        )
     return found
 
 
@@ -59,6 +65,17 @@ def ground_objects() -> list[dict[str, Any]]:
 
 def _word(source: str, confidence: str) -> str:
     return source if source.startswith(confidence) else f"{source} ({confidence})"
+
+
+def _published(source: str) -> str:
+    """Return where values are from, without the notes of how other copies of them compare."""
+    said = [_COPY.sub("", piece) for piece in source.split("; ")]
+    return "; ".join(dict.fromkeys(piece for piece in said if _is_source(piece))) or source
+
+
+def _is_source(piece: str) -> bool:
+    """Return whether a piece of a source names one; a note's rest has half a pair of brackets."""
+    return not _COMPARES.search(piece) and piece.count("(") == piece.count(")")
 
 
 def _material(one: Material) -> dict[str, Any]:

@@ -9,6 +9,7 @@ from .joint_words import uncovered
 from .member_words import strength_unchecked
 from .remark import Remark, joined
 from .seam_words import seams_unchecked
+from .stand import anchor_word
 
 _NAMED = 6
 _NAMED_BRIEFLY = 4
@@ -100,9 +101,11 @@ def _hold_downs(examination: Examination) -> Remark | None:
             "No bolt and no slab was checked: what a bolt holds depends on both.",
             "the bolts and the slab",
         )
+    one = anchor_word(examination)
     return Remark(
-        "No stake was checked: what one holds in your soil is known once it is pulled on the spot.",
-        "stakes in your soil",
+        f"No {one} was checked: what one holds in your soil is known once it is pulled on "
+        "the spot.",
+        f"{one}s in your soil",
     )
 
 

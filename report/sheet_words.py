@@ -20,7 +20,7 @@ from .not_checked import not_checked
 from .people_pull import people_pull
 from .posts_words import posts_said
 from .remark import joined
-from .stand import Stand, stand_of
+from .stand import Stand, anchor_word, stand_of
 from .tied_words import anchors_said, how_set
 
 _AROUND = {"C": "open ground", "B": "houses and trees all round", "D": "shore"}
@@ -176,13 +176,12 @@ def not_for(examination: Examination, amounts: Amounts) -> str:
 def each_season(examination: Examination) -> str:
     """Return what is to be looked over each season."""
     parts = examination.design.parts
-    bolts = not examination.standing.ground.stakes_possible
     wood = any(p.material and material(p.material).kind in ("wood", "panel") for p in parts)
     blades = any(isinstance(part.shape, Rotor) for part in parts)
     looks = [
         "push on every post"
         if examination.posts is not None
-        else f"pull on every {'bolt' if bolts else 'stake'}",
+        else f"pull on every {anchor_word(examination)}",
         "look for cracks and gaps at the foot",
         "tighten its screws",
         *(["probe the wood near the ground for rot"] if wood else []),

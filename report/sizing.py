@@ -16,7 +16,7 @@ from .joint_ways import joint_lines
 from .lines import WIDTH, Line, listed, wrapped
 from .not_checked import not_checked
 from .posts_words import deeper
-from .sizing_words import amount, gusts, past_which_it_slides, why
+from .sizing_words import amount, gusts, over, past_which_it_slides, why
 from .tied_words import anchors_said, guys_said
 
 _WORDS = {"overturning": "tipping", "sliding": "sliding"}
@@ -135,7 +135,7 @@ def _curves(sizing: Sizing, amounts: Amounts) -> list[Line]:
     ]
     pairs = zip_longest(*columns, fillvalue="")
     rows = [f"{left:<40}{right}".rstrip() for left, right in pairs]
-    unit = f"Forecast gusts in {amounts.speed_unit}; * is as it is now; over: above 150 m/s"
+    unit = f"Forecast gusts in {amounts.speed_unit}; * is as it is now; {over(amounts)}"
     return [Line(unit), Line(f"{heads[0]:<40}{heads[1]}"), *map(Line, rows)]
 
 

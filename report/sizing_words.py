@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from ..checks.examination import Examination
-from ..checks.limits import Limits
+from ..checks.limits import GREATEST_GUST, Limits
 from ..checks.remedy import Reason, Remedy
 from ..checks.size_curves import CurvePoint
 from .amounts import Amounts
@@ -65,6 +65,11 @@ def gusts(limits: Limits, amounts: Amounts) -> tuple[str, str, str]:
         "over" if slides is None else amounts.bare_gust(slides),
         "over" if limits.act is None else amounts.act(limits.act).split()[0],
     )
+
+
+def over(amounts: Amounts) -> str:
+    """Return what ``over`` means in a table of gusts."""
+    return f"over: above {amounts.gust(GREATEST_GUST)}"
 
 
 def past_which_it_slides(width: float | None, curve: Sequence[CurvePoint], amounts: Amounts) -> str:

@@ -3,6 +3,7 @@
 from enum import Enum
 
 from .. import references, units
+from ..checks.anchor_table import GuyRow
 from ..checks.examination import Examination
 from ..checks.judging import Check
 from ..materials import anchors
@@ -88,6 +89,25 @@ def hold_down(examination: Examination) -> str:
     choice = examination.anchors
     staked = choice is not None and anchors.find(choice.row.kind).group == "stake"
     return "stake" if staked else "ground anchor"
+
+
+def hold_downs(examination: Examination) -> str:
+    """Return the same of several, in one word: stakes, anchors or bolts."""
+    return {"ground anchor": "anchors"}.get(kind := hold_down(examination), f"{kind}s")
+
+
+def anchor_word(examination: Examination) -> str:
+    """Return what holds it, or would: stake, anchor or bolt; where several do, anchor."""
+    held = examination.held
+    kinds = [row.kind for row in held.anchors] + [
+        row.anchor for row in examination.design.several(GuyRow)
+    ]
+    if not kinds:
+        return hold_downs(examination).removesuffix("s")
+    groups = {anchors.find(kind).group for kind in kinds}
+    if groups == {"slab bolt"}:
+        return "bolt"
+    return "stake" if groups == {"stake"} else "anchor"
 
 
 def most(remedy: str) -> float:

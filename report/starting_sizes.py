@@ -1,6 +1,6 @@
 """How a kind of piece goes with the width of its foot, before there is a design."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 from ..checks.size_curves import CurvePoint
@@ -10,14 +10,18 @@ from .as_read import shape_words
 from .asked_wind import asked, to_spare
 from .lines import Line, listed, wrapped
 from .not_checked import not_checked
+from .remark import counted
 from .sizing_object import FORMAT, point_object
-from .sizing_words import gusts, past_which_it_slides, why
+from .sizing_words import gusts, over, past_which_it_slides, why
+from .stand import hold_down
 
 _ROW = "  {:<13} {:>7} {:>7} {:>7} {:>7}  {:>14}"
 
 
-def starting_lines(kind: str, taken: Mapping[str, str], sizes: StartingSizes) -> list[Line]:
-    """Return the table of base widths for people, 80 columns wide."""
+def starting_lines(
+    kind: str, taken: Mapping[str, str], sizes: StartingSizes, typed: Sequence[tuple[str, str]]
+) -> list[Line]:
+    """Return the table of base widths for people, 80 columns wide; ``typed`` to be typed again."""
     found = sizes.found
     amounts = Amounts(found.design.units == "metric")
     height = amounts.length(found.structure.height)
@@ -27,14 +31,21 @@ def starting_lines(kind: str, taken: Mapping[str, str], sizes: StartingSizes) ->
         Line(""),
         Line(_ROW.format("foot", "weight", "tips", "slides", "act at", "pushed over by")),
         *(Line(_row(point, amounts)) for point in sizes.curve),
-        Line(f"  Forecast gusts in {amounts.speed_unit}, untied; over: above 150 m/s"),
+        Line(f"  Forecast gusts in {amounts.speed_unit}, untied; {over(amounts)}"),
         Line(""),
         *wrapped(past_which_it_slides(sizes.slides_first, sizes.curve, amounts)),
         *wrapped(_weighted(sizes, amounts)),
+        *_anchored(sizes, amounts),
         Line(""),
     ]
     items = [remark.short for remark in not_checked(found)]
-    return found_ + listed("Not checked", items, f"Next: yardfast new {kind}")
+    again = "; ".join(f"{name} {text}" for name, text in typed)
+    return [
+        *found_,
+        *listed("Not checked", items),
+        *wrapped(f"Answer it with what you typed here: {again}.", rest="  "),
+        Line(f"Next: yardfast new {kind}"),
+    ]
 
 
 def starting_object(kind: str, taken: Mapping[str, str], sizes: StartingSizes) -> Mapping[str, Any]:
@@ -78,4 +89,25 @@ def _weighted(sizes: StartingSizes, amounts: Amounts) -> str:
     return (
         f"With {amounts.mass_needed(weighted.value)} low in the {foot} foot it stands in {wind}: "
         f"tips at {tips}, slides at {slides}, act at {act} {amounts.speed_unit}."
+    )
+
+
+def _anchored(sizes: StartingSizes, amounts: Amounts) -> list[Line]:
+    """Return what anchors would let it stand in, and how hard each would be pulled."""
+    found = sizes.found
+    if not found.needs_anchors:
+        return []
+    stakes, kind = found.remedies.stakes, hold_down(found)
+    pulls = ((stakes.pull, "up"), (stakes.sideways, "sideways"))
+    each = " and ".join(f"{amounts.pull(pull)} {way}" for pull, way in pulls if pull > 1.0)
+    if not each:
+        return []
+    foot = amounts.length(sizes.curve[0].value)
+    number = counted(len(stakes.points), kind)
+    if found.anchors is None:
+        return wrapped(
+            f"Garden anchors do not hold it on the {foot} foot: each would be pulled {each}."
+        )
+    return wrapped(
+        f"Or anchored: {number} on the {foot} foot let it stand so, if each holds {each}."
     )

@@ -10,6 +10,7 @@ import pytest
 from verdict_designs import block, design_text
 
 from yardfast.checks.inputs import read
+from yardfast.checks.sizing import KINDS
 from yardfast.cli import main
 from yardfast.design.model import Design
 from yardfast.loads.site import Site
@@ -145,7 +146,7 @@ def test_a_wrong_file_leaves_standard_output_empty(folder, capsys):
 def test_what_is_written_then_passes(folder, capsys, file, remedy):
     status, out, err = said(capsys, f"{file}.toml", "--write", "new.toml", "--remedy", remedy)
     assert (status, err) == (0, "")
-    assert "passes overturning, sliding" in " ".join(out.split())
+    assert "it neither tips nor slides" in " ".join(out.split())
     main(["check", "new.toml", "--format", "json"])
     checks = json.loads(capsys.readouterr().out)["checks"]
     assert all(c["passes"] for c in checks if c["name"] in ("overturning", "sliding"))
@@ -256,7 +257,7 @@ def test_what_is_written_but_fails_is_said_to_fail(folder, capsys, monkeypatch):
     monkeypatch.setattr("yardfast.cli.changed_text.changed_text", unchanged)
     status, out, _ = said(capsys, "light.toml", "--write", "new.toml", "--remedy", "ballast")
     assert status == 1
-    assert "but fails: overturning" in out
+    assert "but fails: tipping" in out
     assert "passes" not in out
 
 
@@ -316,3 +317,33 @@ def test_a_wind_below_the_maps_is_written_as_ultimate(folder, capsys):
     site = read("new.toml").table(Site)
     assert site.wind < 85 * 0.44704
     assert site.wind_kind == "ultimate"
+
+
+@pytest.mark.parametrize(
+    ("word", "kind"),
+    [("stakes", "anchors"), ("Bolts", "anchors"), ("weight", "ballast"), ("ropes", "guys")],
+)
+def test_a_remedy_is_taken_by_the_word_of_the_screens(folder, capsys, word, kind):
+    status, out, err = said(capsys, "light.toml", "--write", "new.toml", "--remedy", word)
+    assert (status, err) == (0, "")
+    assert f"'{kind}'" in out
+    said(capsys, "light.toml", "--write", "same.toml", "--remedy", kind)
+    assert Path("new.toml").read_text("utf-8") == Path("same.toml").read_text("utf-8")
+
+
+def test_a_wider_foot_is_a_base_width(folder, capsys):
+    _, out, err = said(capsys, "hopeless.toml", "--write", "new.toml", "--remedy", "wider foot")
+    assert (out.startswith("base width alone is no remedy"), err) == (True, "")
+
+
+def test_help_lists_every_kind_of_remedy(capsys):
+    assert main(["size", "--help"]) == 0
+    told = " ".join(capsys.readouterr().out.split())
+    assert all(f"'{kind}'" in told for kind in KINDS)
+
+
+def test_an_inset_in_mm_stays_in_mm(folder, capsys):
+    # the table of anchors sets a slab bolt 40 mm from the foot's edge: no tape in inches has that
+    said(capsys, "light.toml", "--write", "new.toml", "--remedy", "bolts")
+    (anchor,) = tomllib.loads(Path("new.toml").read_text("utf-8"))["anchor"]
+    assert anchor["inset"] == "40 mm"

@@ -1,6 +1,7 @@
 """`yardfast size --kind`: the table of base widths before there is a design."""
 
 import json
+import re
 
 import pytest
 
@@ -64,3 +65,25 @@ def test_a_default_that_does_not_go_with_the_sizes_is_named(capsys):
     assert (status, out) == (2, "")
     assert "'Wheel: its width over all, and its blades', not given" in err
     assert "clear the ground" in err
+
+
+def test_what_was_typed_is_said_again_and_the_next_command_stands_last(capsys):
+    _, out, _ = said(capsys, *TOWER, "--wind", "58 mph")
+    *_, last = out.splitlines()
+    assert last == "Next: yardfast new tower"
+    told = " ".join(out.split())
+    assert "sides 6; height 30 in; body 18 in, 10 in; wind 58 mph." in told
+    assert "over: above 335 mph" in told  # 150 m/s
+
+
+def test_anchors_are_named_with_the_pull_on_each(capsys):
+    _, out, _ = said(capsys, *TOWER, "--wind", "58 mph")
+    assert re.search(
+        r"anchored: \w+ (stake|ground anchor)s? .* each holds [\d,]+ lb up", _flat(out)
+    )
+    _, calm, _ = said(capsys, *TOWER, "--wind", "10 mph")
+    assert "anchored" not in calm
+
+
+def _flat(text):
+    return " ".join(text.split())

@@ -8,6 +8,7 @@ from hypothesis import strategies as st
 
 from yardfast import references
 from yardfast.materials import fasteners
+from yardfast.materials.fastener_words import read_words
 
 INCH = 0.0254
 PSI = 6894.757293168361
@@ -232,3 +233,18 @@ def test_screws_yield_at_their_root_and_nails_at_their_shank():
 )
 def test_each_kind_has_its_withdrawal_equation(text, law):
     assert fasteners.find(text).withdrawal_kind == law
+
+
+@pytest.mark.parametrize(
+    ("text", "hint"),
+    [
+        ("3 in deck screw", "#8 deck screw 3 in"),
+        ("75 mm deck screw", "#8 deck screw 75 mm"),
+        ("2 1/2 in wood screw", "#8 wood screw 2 1/2 in"),
+    ],
+)
+def test_a_screw_without_its_number_is_told_how_to_name_it(text, hint):
+    with pytest.raises(ValueError, match="only a length") as wrong:
+        read_words(text)
+    assert f"'{hint}'" in str(wrong.value)
+    assert read_words(hint).designation == "#8"

@@ -1,14 +1,19 @@
 """Assumptions, cautions and what was not checked: each true of the design that it is said of."""
 
+import re
+
 import pytest
 import verdict_designs
 
 from yardfast import references
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
+from yardfast.design.faults import DesignError
 from yardfast.report.assumptions import assumptions
 from yardfast.report.cautions import _APPLIES, GENERAL, cautions
+from yardfast.report.listings import material_lines, material_objects
 from yardfast.report.not_checked import not_checked
+from yardfast.report.passing_words import named, passing
 from yardfast.report.unverified import unverified
 
 
@@ -157,3 +162,43 @@ def test_metric_designs_are_told_in_metric():
     sentences = said(examined(verdict_designs.METRIC), assumptions)
     assert not has(sentences, " mph")
     assert not has(sentences, " psf")
+
+
+@pytest.mark.parametrize(
+    ("kind", "ground", "digs", "unchecked"),
+    [
+        ("bolt 3/8 in into a slab", "paving", "drilling or digging", "the bolts and the slab"),
+        ("steel stake 1 in x 36 in", "firm lawn", "driving stakes", "stakes in your soil"),
+    ],
+)
+def test_what_goes_into_the_ground_is_called_by_its_name(kind, ground, digs, unchecked):
+    text = re.sub(r"ground +=.*", f"ground = '{ground}'", HARBOUR, count=1)
+    held = f"\n[[anchor]]\nname = 'ties'\nkind = '{kind}'\nwhere = 'corners'\n"
+    found = examined(text + held)
+    assert f"call 811 days before {digs}" in [remark.short for remark in cautions(found)]
+    assert unchecked in [remark.short for remark in not_checked(found)]
+
+
+def test_the_listing_of_materials_leaves_out_how_copies_compare():
+    told = " ".join(" ".join(line.text.split()) for line in material_lines())
+    assert "Wood Handbook FPL-GTR-190" in told
+    assert not re.search(r"agree|page copy|doubtful", told, re.IGNORECASE)
+    sources = " ".join(one["source"] for one in material_objects())
+    assert "DISAGREES" in sources
+
+
+def test_pressure_treated_pine_is_answered_with_its_name():
+    with pytest.raises(DesignError) as wrong:
+        read_text(re.sub(r"material += .*", "material = 'pressure treated pine'", HARBOUR, count=1))
+    assert "'southern pine, treated'" in wrong.value.faults[0].hint
+
+
+def test_checks_that_pass_are_said_in_plain_words():
+    names = ["overturning", "sliding", "bearing", "joint: a to b", "joint: c to d", "anchor: ties"]
+    said_ = passing(names)
+    assert said_ == (
+        "it neither tips nor slides, nor does it sink in; a to b and c to d stay fastened; "
+        "ties can take the pull"
+    )
+    assert named("overturning") == "tipping"
+    assert named("member: post") == "strength of post"

@@ -1,0 +1,53 @@
+"""What a piece was found to do once it is changed, in a sentence: its checks by their plain names.
+
+Only those that a builder asked about are named; what was not checked is said elsewhere.
+"""
+
+from collections.abc import Sequence
+
+from .remark import joined
+
+_WHOLE = {
+    "overturning": "tip",
+    "sliding": "slide",
+    "bearing": "sink in",
+    "push": "go over when pushed",
+    "climb": "go over when climbed",
+}
+_PARTS = {
+    "loose": ("does not tip", "do not tip"),
+    "loose sliding": ("does not slide", "do not slide"),
+    "load": ("does not tip it", "do not tip it"),
+    "embedment": ("stays upright in the ground", "stay upright in the ground"),
+    "joint": ("stays fastened", "stay fastened"),
+    "anchor": ("can take the pull", "can take the pull"),
+    "anchor head": ("will not pull through", "will not pull through"),
+    "guy": ("can take the pull", "can take the pull"),
+    "member": ("is strong enough for the wind", "are strong enough for the wind"),
+}
+
+
+def passing(names: Sequence[str]) -> str:
+    """Return what passes: ``it neither tips nor slides; tower to foot stays fastened``."""
+    said: list[str] = []
+    whole = [_WHOLE[name] for name in names if name in _WHOLE]
+    if len(whole) > 1:
+        said.append(f"it does not {joined(whole, 'or')}")
+    elif whole:
+        said.append(f"it does not {whole[0]}")
+    if whole[:2] == ["tip", "slide"]:
+        more = f", nor does it {joined(whole[2:], 'or')}" if whole[2:] else ""
+        said = [f"it neither tips nor slides{more}"]
+    for kind, (one, many) in _PARTS.items():
+        parts = [name for each, _, name in (n.partition(": ") for n in names) if each == kind]
+        if parts:
+            said.append(f"{joined(parts)} {one if len(parts) == 1 else many}")
+    return "; ".join(said)
+
+
+def named(name: str) -> str:
+    """Return a check by its plain name: ``tipping``, ``joint tower to foot``."""
+    plain = {"overturning": "tipping", "bearing": "sinking in", "climb": "climbing"}
+    kind, colon, of = name.partition(": ")
+    kind = {"member": "strength of", "embedment": "depth of"}.get(kind, kind)
+    return f"{kind} {of}" if colon else plain.get(name, name)
