@@ -5,6 +5,7 @@ from typing import Any
 from .. import __version__
 from ..checks.examination import Examination
 from . import sheet_words as words
+from .added_words import only_with
 from .amounts import Amounts
 from .as_read import shape_words
 from .drawing_pair import pairs
@@ -45,6 +46,7 @@ def sheet_object(examination: Examination, paper: str) -> dict[str, Any]:
         "act": {
             "lead": words.act_lead(examination),
             "rows": words.act_rows(examination, amounts),
+            "only": only_with(examination, amounts),
             "starts": words.starting(examination, amounts),
             "hold": words.hold_off(examination),
         },

@@ -10,6 +10,7 @@ from ..design.record_table import Record
 from ..design.shapes.rotor import Rotor
 from ..materials import anchors
 from ..materials import find as material
+from .added_words import added_said
 from .amounts import Amounts
 from .asked_wind import SURROUNDINGS, asked, code_wind, to_spare
 from .headline import HEAVY, first_words, starts, tie_down
@@ -278,6 +279,11 @@ def _asked_of_each(examination: Examination) -> float:
 
 
 def _weight(examination: Examination, amounts: Amounts) -> str:
+    added = added_said(examination, amounts)
+    return f"{_whole(examination, amounts)}{f', with {added}' if added else ''}"
+
+
+def _whole(examination: Examination, amounts: Amounts) -> str:
     structure, design = examination.structure, examination.design
     whole = amounts.mass(structure.mass("typical"))
     if design.weighed is not None:
