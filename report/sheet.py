@@ -10,6 +10,7 @@ from .amounts import Amounts
 from .as_read import shape_words
 from .drawing_pair import pairs
 from .fingerprint import fingerprint
+from .sheet_steps import steps
 from .typeset import PAPERS, typeset
 
 MARGIN = 12.0
@@ -53,7 +54,7 @@ def sheet_object(examination: Examination, paper: str) -> dict[str, Any]:
         "tie": {
             "title": words.tie_title(examination),
             "lead": words.tie_words(examination, amounts),
-            "steps": words.steps(examination, amounts),
+            "steps": steps(examination, amounts),
         },
         "drawings": [
             {"svg": pair.paper.svg(design.name), "scale": str(pair.scale)} for pair in drawn
