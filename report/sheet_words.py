@@ -163,7 +163,7 @@ def each_season(examination: Examination) -> str:
     looks = [
         *(["push on every post"] if examination.posts is not None else []),
         *([f"pull on every {'bolt' if bolts else 'stake'}"] if _pulled(examination) else []),
-        *(["look over every guy, its ends and its anchor"] if examination.held.guys else []),
+        *(["look over every guy"] if examination.held.guys else []),
         *(["see that its added weight lies fast"] if examination.added is not None else []),
         "look for cracks and gaps at the foot",
         "tighten its screws",
