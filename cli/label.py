@@ -21,13 +21,20 @@ GIVEN, REFUSED, WRONG = 0, 1, 2
 Found = Label | Refusal | tuple[Fault, ...]
 
 
+_FORMATS = {".txt": "text", ".csv": "csv", ".json": "json"}
+"""By the ending of the file to write."""
+
+
 def run(arguments: Namespace) -> int:
     """Make the texts of the files named; return 0, 1 where one is refused, 2 for wrong input."""
     output: str | None = arguments.output
     problem = unwritable(Path(output), force=arguments.force) if output is not None else ""
     if problem:
         return _refuse(problem)
-    arguments.format = arguments.format or _format_of(output)
+    ending = Path(output or "").suffix.casefold()
+    if output is not None and (ending == ".toml" or not (arguments.format or ending in _FORMATS)):
+        return _refuse(f"{clean(output)} does not end in {' or '.join(_FORMATS)}")
+    arguments.format = arguments.format or _FORMATS.get(ending, "text")
     files, faults = design_files(arguments.files)
     if output is not None and any(Path(output).resolve() == Path(f).resolve() for f in files):
         return _refuse(f"{clean(output)} is one of the designs: another name")
@@ -44,12 +51,6 @@ def run(arguments: Namespace) -> int:
     if faults or any(isinstance(each, tuple) for each in found):
         return WRONG
     return REFUSED if any(isinstance(each, Refusal) for each in found) else GIVEN
-
-
-def _format_of(output: str | None) -> str:
-    """Return the format that the name of the file to write asks for, where none was typed."""
-    ending = Path(output or "").suffix.casefold()
-    return {".csv": "csv", ".json": "json"}.get(ending, "text")
 
 
 def _found(file: str, shops: dict[Path, Shop | tuple[Fault, ...]]) -> Found:

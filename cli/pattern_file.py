@@ -10,6 +10,7 @@ from ..design.structure import build_structure
 from ..report.faults import clean, fault_lines
 from ..report.pattern import Pattern, pattern
 from . import screen
+from .written import write
 
 WRITTEN, WRONG = 0, 2
 
@@ -36,12 +37,9 @@ def write_pattern(arguments: Namespace) -> int:
             f"a pattern needs the package '{missing.name}': run  "
             ".venv/bin/pip install -e '.[sheet]'  where yardfast was set up"
         )
-    try:
-        mode = "w" if arguments.force else "x"
-        with file.open(mode, encoding="utf-8", newline="\n") as opened:
-            opened.write(text)
-    except OSError as error:
-        return _refuse(f"{clean(arguments.output)} cannot be written: {error.strerror}")
+    problem = write(file, text, force=arguments.force)
+    if problem:
+        return _refuse(problem)
     kinds = len(drawn.placed)
     print(
         f"{clean(arguments.output)} is written: {kinds} piece{'s' if kinds > 1 else ''} full size, "

@@ -245,6 +245,7 @@ def _footprint(design: Design, bodies: tuple[Body, ...], points: Array) -> Array
             "embed",
             part=name,
         )
+    _refuse_buried(design, bodies)
     if not len(points):
         points = _sections_at_surface(design, bodies)
     if len(points) == 0:
@@ -271,16 +272,20 @@ def _footprint(design: Design, bodies: tuple[Body, ...], points: Array) -> Array
 
 
 def _sections_at_surface(design: Design, bodies: tuple[Body, ...]) -> Array:
-    """Return the corners (k, 2) of what stands in the ground, where it enters it.
+    """Return the corners (k, 2) of what stands in the ground, where it enters it."""
+    cuts = [
+        plane.coordinates(section(body, 0.0))
+        for body in bodies
+        if design.parts[body.part].embed > 0.0
+    ]
+    return np.vstack([np.empty((0, 2)), *cuts])
 
-    DesignError where something is all in the ground.
-    """
-    cuts: list[Array] = []
+
+def _refuse_buried(design: Design, bodies: tuple[Body, ...]) -> None:
+    """Raise DesignError where a part that stands in the ground does not come out of it."""
     for body in bodies:
         part = design.parts[body.part]
-        if part.embed <= 0.0:
-            continue
-        if body.top <= TOUCHING:
+        if part.embed > 0.0 and (body.top <= TOUCHING or section(body, 0.0).area <= 0.0):
             raise _fault(
                 design,
                 "embed",
@@ -289,8 +294,6 @@ def _sections_at_surface(design: Design, bodies: tuple[Body, ...]) -> Array:
                 "a longer post, or less depth",
                 part=part.name,
             )
-        cuts.append(plane.coordinates(section(body, 0.0)))
-    return np.vstack([np.empty((0, 2)), *cuts])
 
 
 def _lowest(body: Body) -> float:

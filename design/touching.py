@@ -1,11 +1,26 @@
 """Parts that nothing holds: they hang in the air with a gap all round."""
 
+from collections.abc import Sequence
+
+import numpy as np
+from numpy.typing import NDArray
+
+from .placing import Body
 from .shapes.rotor import Rotor
 from .shapes.weight import Weight
 from .structure import Structure
 
 GAP = 0.003
 """Boxes round two bodies that come nearer than this (m) are taken to touch: glue, paint, a shim."""
+
+
+def beside_each_other(bodies: Sequence[Body]) -> NDArray[np.bool_]:
+    """Return which bodies (bodies, bodies) have upright boxes round them that touch."""
+    low = np.array([body.extent[0] for body in bodies])
+    high = np.array([body.extent[1] for body in bodies])
+    return np.asarray(
+        ((low[:, None] <= high[None] + GAP) & (high[:, None] >= low[None] - GAP)).all(axis=-1)
+    )
 
 
 def untouched(structure: Structure) -> tuple[str, ...]:

@@ -34,6 +34,9 @@ def polar(examination: Examination, width: float) -> Paper:
         words = f"{tips} in no forecast gust below {amounts.gust(150.0)}"
         paper.text((0.5 * width, centre[1]), words, "middle")
         return paper
+    if least <= 0.0:
+        paper.text((0.5 * width, centre[1]), "goes over with no wind at all", "middle")
+        return paper
     rim = max(1.1 * min(float(shown.max()), _FARTHEST * least), 1.05 * least)
     radius = 0.5 * width - LETTERS - 1.0
 

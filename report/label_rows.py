@@ -43,8 +43,15 @@ def label_csv(labels: Iterable[Label]) -> str:
     text = io.StringIO()
     writer = csv.DictWriter(text, COLUMNS, lineterminator="\n")
     writer.writeheader()
-    writer.writerows(label_row(label) for label in labels)
+    writer.writerows(
+        {key: _no_formula(value) for key, value in label_row(label).items()} for label in labels
+    )
     return text.getvalue()
+
+
+def _no_formula(value: str) -> str:
+    """Return a cell that no spreadsheet takes for a formula."""
+    return f"'{value}" if value.startswith(("=", "+", "-", "@")) else value
 
 
 def label_row(label: Label) -> dict[str, str]:

@@ -34,9 +34,14 @@ def shop_file(design_file: str) -> Path | None:
         full = folder.resolve()
         if full.is_relative_to(here):
             above += [full.parents[i] for i in range(len(full.relative_to(here).parts))]
-        return next((each / SHOP_FILE for each in above if (each / SHOP_FILE).is_file()), None)
+        return next((each / SHOP_FILE for each in above if _is_there(each / SHOP_FILE)), None)
     except (OSError, ValueError):
         return None
+
+
+def _is_there(path: Path) -> bool:
+    """Return whether something of that name is there, a link that leads nowhere too."""
+    return path.is_symlink() or path.exists()
 
 
 def read_shop(path: Path) -> Shop:

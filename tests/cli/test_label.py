@@ -148,7 +148,7 @@ def test_the_name_of_the_file_says_its_format_unless_one_is_typed(folder, capsys
 def test_a_design_is_never_written_over_by_its_own_text(folder, capsys):
     status, out, err = run(capsys, "light.toml", "-o", "./light.toml", "--force")
     assert (status, out) == (2, "")
-    assert "one of the designs" in err
+    assert "does not end in .txt or .csv or .json" in err
     assert (folder / "light.toml").read_text(encoding="utf-8") == HARBOUR_LIGHT
 
 
