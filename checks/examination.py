@@ -16,6 +16,7 @@ from ..loads.exposed import Exposed, bare, expose
 from ..loads.methods import method_of
 from ..loads.site import Site
 from ..materials import grounds
+from .added_weight import Added, added_weight
 from .anchor_choice import AnchorChoice, Loaded, choose_anchors
 from .anchored import check_tied
 from .ballasted import with_ballast
@@ -88,6 +89,16 @@ class Examination:
         from .guy_choice import choose_guys  # noqa: PLC0415 - most pieces are anchored at the foot
 
         return choose_guys(self.loaded)
+
+    @cached_property
+    def added(self) -> Added | None:
+        """Return the weight that was added to keep it down; None where none was."""
+        return added_weight(self.design)
+
+    @cached_property
+    def without_added(self) -> "Examination | None":
+        """Return what is found of it without that weight; None where none was added."""
+        return None if self.added is None else examine(self.added.without)
 
     @property
     def overturning(self) -> Check:

@@ -24,7 +24,8 @@ def curve(examination: Examination, width: float, height: float) -> Paper:
         return paper
     found = width_curve(Case(examination.design, examination), None)
     paper = Paper(width, height)
-    paper.text((0.5 * width, LETTERS - 0.6), "Gusts by width of foot", "middle")
+    title = "Untied gusts by width of foot" if examination.held else "Gusts by width of foot"
+    paper.text((0.5 * width, LETTERS - 0.6), title, "middle")
     one = 1.0e-3 if amounts.metric else INCH
     asked = examination.site.wind / amounts.speed
     gusts = {

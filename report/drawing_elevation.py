@@ -16,6 +16,9 @@ from .seen import Seen, from_side, in_the_ground
 
 _ABOVE, _GAP = 3.0, 2.5
 _HATCH = 2.2
+_BOLDER = 1.08
+"""How much wider bold words are."""
+
 _LOW = 8.0
 """A centre of mass less than so many mm above the ground has its weight written above it."""
 
@@ -125,13 +128,20 @@ class Elevation:
 
     def _columns(self, scale: Scale) -> list[float]:
         """Return where right of the piece the two upright sizes stand, and where they end, mm."""
-        found, x = list[float](), _GAP
+        found, x = list[float](), max(_GAP, self._weight_beyond(scale) + 1.5)
         for size in self._sizes():
             level = not stands(self.amounts.length(size), size * scale.mm)
             x += 2.0 if level else LETTERS + 2.0
             found.append(x)
             x += wide(self.amounts.length(size)) + 2.0 if level else 0.0
         return [*found, x]
+
+    def _weight_beyond(self, scale: Scale) -> float:
+        """Return how far (mm) the weight's words go beyond the piece, to the right."""
+        g = self.governing
+        room = (self.reach[1] - float(g.toward @ g.balance[:2])) * scale.mm
+        words = self.amounts.mass(self.examination.structure.mass("typical"))
+        return 2.6 + _BOLDER * wide(words) - room
 
     def _sizes(self) -> tuple[float, float]:
         return float(self.governing.balance[2]), self.examination.structure.height

@@ -16,7 +16,7 @@ from .drawing_scale import Placed, Scale
 from .governing import Governing, governing
 from .paper import BOLD, FINE, LETTERS, PLAIN, THIN, Paper, points, stands, wide
 from .seen import Seen, from_above
-from .stand import Stand, stand_of
+from .stand import Stand, anchors_meant, stand_of
 from .words import over_what
 
 _DOT = 1.5
@@ -61,9 +61,9 @@ class Plan:
 
     @cached_property
     def suggested(self) -> Array:
-        """Return where anchors are proposed (n, 2) in m; none where the design has its own."""
+        """Return where anchors are proposed (n, 2) in m; none where it has or needs none."""
         found = self.examination
-        if found.held or found.posts is not None:
+        if found.held or not anchors_meant(found):
             return np.empty((0, 2))
         if stand_of(found) is Stand.ANCHOR and found.anchors is not None:
             return self._own(found.anchors.held.anchors[-1].points)
@@ -151,7 +151,9 @@ class Plan:
             return [*found, ("balance", "balance point")]
         over = over_what(self.examination, self.governing.check.toward_deg or 0.0)
         alike = over.startswith("any")
-        return [*found, ("edge", f"tips over {over}" if alike else f"tips first over {over}")]
+        tips = "tips" if alike else "tips first"
+        untied = "untied, " if self.examination.held else ""
+        return [*found, ("edge", f"{untied}{tips} over {over}")]
 
     def _own(self, on_site: Array) -> Array:
         """Return site points (…, 2) in the axes of the design's file."""

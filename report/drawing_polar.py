@@ -30,7 +30,8 @@ def polar(examination: Examination, width: float) -> Paper:
     paper = Paper(width, width + 2.4 * LETTERS)
     centre = (0.5 * width, LETTERS + 1.5 + 0.5 * width)
     if not np.isfinite(least):
-        words = f"tips in no forecast gust below {amounts.gust(150.0)}"
+        tips = "untied tips" if examination.held else "tips"
+        words = f"{tips} in no forecast gust below {amounts.gust(150.0)}"
         paper.text((0.5 * width, centre[1]), words, "middle")
         return paper
     if least <= 0.0:
@@ -66,9 +67,17 @@ def polar(examination: Examination, width: float) -> Paper:
         shift = 0.5 + 0.8 * LETTERS if azimuth < pi else -0.7
         paper.text((x + shift, y), words, "middle", upward=True)
     planted = examination.posts is not None
-    told = f"{'least' if planted else 'tips from'} {amounts.gust(float(gusts.min()))}"
+    told = f"{_told(examination)} {amounts.gust(float(gusts.min()))}"
     told += f"; dashed: {asked:.0f}, asked" if asked < rim else ""
     paper.text((0.5 * width, paper.height - 1.0), told, "middle", bold=True)
-    title = "Gust that its posts take, by side" if planted else "Gust that tips it, by side"
+    tips = "tips it untied" if examination.held else "tips it"
+    title = f"Gust that {'its posts take' if planted else tips}, by side"
     paper.text((0.5 * width, LETTERS - 0.6), title, "middle")
     return paper
+
+
+def _told(examination: Examination) -> str:
+    """Return what the least gust does, which is worked out without anchors and guys."""
+    if examination.posts is not None:
+        return "least"
+    return "untied from" if examination.held else "tips from"

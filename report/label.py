@@ -136,9 +136,11 @@ def _long(examination: Examination, shop: Shop) -> list[_Piece]:
 
 
 def _short(examination: Examination) -> list[_Piece]:
-    act, first = say.act_words(examination), say.first_unchecked(examination).lower()
+    acts, first = say.act_words(examination), say.first_unchecked(examination).lower()
+    does = say.what_to_do(examination)
+    forms = [(do, acts[0]) for do in does] + [(does[-1], act) for act in acts[1:]]
     return [
-        _Piece(tuple(f"{do} when gusts over {act}." for do in say.what_to_do(examination)), 1),
+        _Piece(tuple(f"{do} when gusts over {act}." for do, act in forms), 1),
         _Piece((f"{say.basis_words(examination)}; {first} not checked.",)),
         _Piece(("Not for climbing.", ""), 3),
         _Piece(("See its sheet.", "See sheet."), 2),
@@ -225,8 +227,7 @@ ACT_AT, BASIS, NOT_CHECKED = "act-at", "basis", "not-checked"
 
 def _missing(text: str, most: int, examination: Examination) -> str:
     """Return what a finished text lacks of what it must have; nothing where it may be printed."""
-    act = say.act_words(examination)
-    if not act or act not in text:
+    if not any(act in text for act in say.act_words(examination)):
         return ACT_AT
     if say.basis_words(examination) not in text:
         return BASIS

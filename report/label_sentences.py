@@ -6,6 +6,7 @@ from ..checks.surroundings import act_by_exposure
 from ..design.model import Design
 from ..design.record_table import Record
 from ..loads.given import GivenLoad
+from .added_words import without_short
 from .amounts import MPH, Amounts
 from .asked_wind import SURROUNDINGS
 from .dig_line import dig_line, digging
@@ -26,17 +27,24 @@ CALM = 31.0 * MPH
 _EITHER = "tie it or lay it down"
 
 
-def act_words(examination: Examination) -> str:
-    """Return the gust to act at with its surroundings, as every text has it in these words."""
+def act_words(examination: Examination) -> Forms:
+    """Return the gust to act at with its surroundings, as every text has it in one of these forms.
+
+    Where it is owed to added weight, the gust without that weight stands beside it.
+    """
     amounts, act = _amounts(examination), examination.limits.act
+    if act is None:
+        return ()
     where = SURROUNDINGS[examination.site.exposure or "C"]
-    return "" if act is None else f"{amounts.act(act)} are forecast ({where})"
+    bare = without_short(examination, amounts)
+    forms = tuple(f"{where}; {said}" for said in bare) or (where,)
+    return tuple(f"{amounts.act(act)} are forecast ({form})" for form in forms)
 
 
 def act_at(examination: Examination) -> Forms:
     """Return at which forecast gust to tie it down or lay it down."""
     do, act = what_to_do(examination), examination.limits.act
-    said = f"{do[0]} when gusts over {act_words(examination)}."
+    said = f"{do[0]} when gusts over {act_words(examination)[0]}."
     calm = act is not None and 0.0 < act <= CALM
     if calm and examination.needs_anchors and examination.posts is None:
         return (f"Untied, this piece is for calm days: {said}",)
@@ -50,7 +58,10 @@ def what_to_do(examination: Examination) -> Forms:
     if not examination.limits.act:
         return ("never leave it untied: hold it down",)
     do = tie_down(examination)
-    return ("tie it down or lay it down", "tie or lay it down") if do == _EITHER else (do,)
+    if do != _EITHER:
+        return (do,)
+    briefly = ("tie it",) if examination.added is not None else ()
+    return ("tie it down or lay it down", "tie or lay it down", *briefly)
 
 
 def elsewhere(examination: Examination) -> Forms:

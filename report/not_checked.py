@@ -25,6 +25,7 @@ def not_checked(examination: Examination) -> tuple[Remark, ...]:
             seams_unchecked(examination),
             _loads_on_joints(examination),
             _hold_downs(examination),
+            _guys(examination),
             Remark(
                 "Snow and ice were not counted: they load roofs and decks, and never help here.",
                 "snow, ice",
@@ -106,6 +107,16 @@ def _hold_downs(examination: Examination) -> Remark | None:
         f"No {one} was checked: what one holds in your soil is known once it is pulled on "
         "the spot.",
         f"{one}s in your soil",
+    )
+
+
+def _guys(examination: Examination) -> Remark | None:
+    if not examination.held.guys:
+        return None
+    return Remark(
+        "How the guys are fastened to the piece was not checked, nor whether it bears their pull "
+        "there.",
+        "how the guys are fastened to the piece",
     )
 
 

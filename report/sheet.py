@@ -5,10 +5,12 @@ from typing import Any
 from .. import __version__
 from ..checks.examination import Examination
 from . import sheet_words as words
+from .added_words import only_with
 from .amounts import Amounts
 from .as_read import shape_words
 from .drawing_pair import pairs
 from .fingerprint import fingerprint
+from .sheet_steps import steps
 from .typeset import PAPERS, typeset
 
 MARGIN = 12.0
@@ -45,13 +47,14 @@ def sheet_object(examination: Examination, paper: str) -> dict[str, Any]:
         "act": {
             "lead": words.act_lead(examination),
             "rows": words.act_rows(examination, amounts),
+            "only": only_with(examination, amounts),
             "starts": words.starting(examination, amounts),
             "hold": words.hold_off(examination),
         },
         "tie": {
             "title": words.tie_title(examination),
             "lead": words.tie_words(examination, amounts),
-            "steps": words.steps(examination, amounts),
+            "steps": steps(examination, amounts),
         },
         "drawings": [
             {"svg": pair.paper.svg(design.name), "scale": str(pair.scale)} for pair in drawn

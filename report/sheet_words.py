@@ -2,14 +2,13 @@
 
 from datetime import date
 
-from ..checks.anchor_table import AnchorRow, GuyRow
 from ..checks.examination import Examination
 from ..checks.given_loads import given_loads
 from ..checks.surroundings import act_by_exposure
 from ..design.record_table import Record
 from ..design.shapes.rotor import Rotor
-from ..materials import anchors
 from ..materials import find as material
+from .added_words import added_said
 from .amounts import Amounts
 from .asked_wind import SURROUNDINGS, asked, code_wind, to_spare
 from .headline import HEAVY, first_words, starts, tie_down
@@ -20,8 +19,8 @@ from .not_checked import not_checked
 from .people_pull import people_pull
 from .posts_words import posts_said
 from .remark import joined
-from .stand import Stand, anchor_word, stand_of
-from .tied_words import anchors_said, how_set
+from .stand import Stand, anchor_word, anchors_meant, stand_of
+from .tied_words import anchors_said
 
 _AROUND = {"C": "open ground", "B": "houses and trees all round", "D": "shore"}
 _MONTHS = (
@@ -38,7 +37,6 @@ _MONTHS = (
     "November",
     "December",
 )
-_HOW = {"screw anchor": "Turn one in", "pier": "Cast one"}
 _LONGEST, _LONGEST_NAME = 80, 40
 _TOLD = 3
 """So many records are told one by one."""
@@ -88,7 +86,9 @@ def hold_off(examination: Examination) -> str:
 
 def tie_title(examination: Examination) -> str:
     """Return what the second section is about."""
-    return "Tie it down" if examination.posts is None else "Set it in the ground"
+    if examination.posts is not None:
+        return "Set it in the ground"
+    return "Tie it down" if anchors_meant(examination) else "Set it up"
 
 
 def tie_words(examination: Examination, amounts: Amounts) -> str:
@@ -111,25 +111,6 @@ def tie_words(examination: Examination, amounts: Amounts) -> str:
         case _:
             said = first_words(examination, stand, amounts)
             return said.replace(" that you asked", "").replace(" you asked", "")
-
-
-def steps(examination: Examination, amounts: Amounts) -> list[str]:
-    """Return the four steps by which it is tied down; those for posts where they carry it."""
-    if examination.posts is not None:
-        return _steps_for_posts(examination, amounts)
-    bolts = not examination.standing.ground.stakes_possible
-    call = (
-        "Find out what lies in and under the slab before drilling: heating, cables, drains."
-        if bolts
-        else "Call 811 in the US, or your local line, days before driving anything. Private lines "
-        "(sprinklers, garden lights, pool) are not marked."
-    )
-    flag = (
-        "Cover nuts and ends, so that nobody trips over them."
-        if bolts
-        else "Cap the ends and flag them, so that nobody trips over or falls on one."
-    )
-    return [call, _drive(examination, amounts, bolts), _test(examination, amounts), flag]
 
 
 def worked_out_for(examination: Examination, amounts: Amounts) -> list[str]:
@@ -179,9 +160,10 @@ def each_season(examination: Examination) -> str:
     wood = any(p.material and material(p.material).kind in ("wood", "panel") for p in parts)
     blades = any(isinstance(part.shape, Rotor) for part in parts)
     looks = [
-        "push on every post"
-        if examination.posts is not None
-        else f"pull on every {anchor_word(examination)}",
+        *(["push on every post"] if examination.posts is not None else []),
+        *([f"pull on every {anchor_word(examination)}"] if _pulled(examination) else []),
+        *(["look over every guy"] if examination.held.guys else []),
+        *(["see that its added weight lies fast"] if examination.added is not None else []),
         "look for cracks and gaps at the foot",
         "tighten its screws",
         *(["probe the wood near the ground for rot"] if wood else []),
@@ -189,6 +171,12 @@ def each_season(examination: Examination) -> str:
     ]
     said = joined(looks)
     return f"{said[0].upper()}{said[1:]}."
+
+
+def _pulled(examination: Examination) -> bool:
+    """Return whether there are stakes or bolts at the foot to pull on."""
+    held = examination.held
+    return anchors_meant(examination) and (bool(held.anchors) or not held)
 
 
 def within(text: str | None, most: int = _LONGEST) -> str | None:
@@ -225,58 +213,12 @@ def _proposed(examination: Examination, amounts: Amounts) -> str:
     return f"{said[0].upper()}{said[1:]}."
 
 
-def _steps_for_posts(examination: Examination, amounts: Amounts) -> list[str]:
-    said = posts_said(examination, amounts)
-    return [
-        "Call 811 in the US, or your local line, days before digging anything. Private lines "
-        "(sprinklers, garden lights, pool) are not marked.",
-        f"Dig as drawn: {said}. Tamp the earth back in thin layers; let concrete set for a week.",
-        "Push hard on it from every side: nothing may move in the ground.",
-        "Slope the earth or concrete away from the post, so that water runs off.",
-    ]
-
-
-def _drive(examination: Examination, amounts: Amounts, bolts: bool) -> str:
-    held = examination.held
-    if held:
-        rows = [
-            f"{len(row.points)} of {row.kind}, {how_set(own, amounts)}"
-            for row, own in zip(held.anchors, examination.design.several(AnchorRow), strict=True)
-        ]
-        rows += [
-            f"{len(row.tops)} guys of {own.line} to {own.anchor}"
-            for row, own in zip(held.guys, examination.design.several(GuyRow), strict=True)
-        ]
-        return f"{'Set' if bolts else 'Drive'} what is drawn, at the black dots: {'; '.join(rows)}."
-    if bolts:
-        return "Drill and set one at each dot, into a sound slab, through the foot."
-    choice = examination.anchors if stand_of(examination) is Stand.ANCHOR else None
-    if choice is None:
-        return "Drive one at each dot, plumb, tight against the foot, its head bearing down on it."
-    how = _HOW.get(anchors.find(choice.row.kind).group, "Drive one")
-    return f"{how} at each dot, plumb, tight against the foot, {how_set(choice.row, amounts)}."
-
-
-def _test(examination: Examination, amounts: Amounts) -> str:
-    pull = examination.remedies.stakes.pull if not examination.held else _asked_of_each(examination)
-    if pull <= 0.0:
-        return "Pull hard on each from every side; if it moves, use a longer one."
-    if not examination.standing.ground.stakes_possible:
-        return f"Pull each straight up to {amounts.pull(2.0 * pull)} on a scale: nothing may move."
-    return (
-        f"Pull each straight up to {amounts.pull(2.0 * pull)} on a scale, when the ground is wet. "
-        "If it creeps, use a longer one."
-    )
-
-
-def _asked_of_each(examination: Examination) -> float:
-    """Return the greatest straight pull in N on an anchor of the design."""
-    return max(
-        (c.demand for c in examination.checks if c.name.startswith("anchor head: ")), default=0.0
-    )
-
-
 def _weight(examination: Examination, amounts: Amounts) -> str:
+    added = added_said(examination, amounts)
+    return f"{_whole(examination, amounts)}{f', with {added}' if added else ''}"
+
+
+def _whole(examination: Examination, amounts: Amounts) -> str:
     structure, design = examination.structure, examination.design
     whole = amounts.mass(structure.mass("typical"))
     if design.weighed is not None:

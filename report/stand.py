@@ -53,6 +53,13 @@ def stand_of(examination: Examination) -> Stand:
     return Stand.HELD if held else Stand.STANDS
 
 
+def anchors_meant(examination: Examination) -> bool:
+    """Return whether anchors are to be set: it has its own, or they would hold wind or people."""
+    if examination.posts is not None:
+        return False
+    return bool(examination.held) or stand_of(examination) in (Stand.ANCHOR, Stand.PUSHED)
+
+
 def holding_checks(examination: Examination) -> list[Check]:
     """Return the checks that tell whether it is held: tipping, sliding, each anchor and guy."""
     return [c for c in examination.checks if c.name.partition(": ")[0] in HOLDING]

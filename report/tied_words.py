@@ -9,6 +9,7 @@ from ..checks.anchor_table import AnchorRow, GuyRow
 from ..checks.examination import Examination
 from ..checks.guy_choice import GuyChoice
 from ..materials import anchors as kinds
+from ..materials import guy_lines
 from .amounts import Amounts
 
 _HOW = {
@@ -52,6 +53,19 @@ def guys_said(choice: GuyChoice, amounts: Amounts) -> str:
         return said
     where = str(choice.pins.where or f"{choice.pins.count} places").removesuffix("s")
     return f"{said}; and against sliding a {choice.pins.kind} at each {where} of the foot"
+
+
+def guy_set(row: GuyRow, amounts: Amounts) -> str:
+    """Return how guys of a design are set: of what, from where to where, and how made fast."""
+    kind = kinds.find(row.anchor)
+    lean = " leaning away from it" if kind.group == "stake" else ""
+    tied = row.end or guy_lines.find(row.line).end.name
+    off = any(row.at[:2])
+    return (
+        f"{row.count} guys of {row.line} (made fast by {tied}) "
+        f"from {amounts.own_length(row.height)} up on the piece to a {kind.name}{lean}, "
+        f"{amounts.own_length(row.radius)} out from {'their' if off else 'its'} middle"
+    )
 
 
 def _ground_end(row: GuyRow) -> str:
