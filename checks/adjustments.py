@@ -74,6 +74,18 @@ def load_and_resistance(of: str = "connections") -> float:
     return K_F * phi * time_effect
 
 
+def wind_over_permanent(basis: str) -> float:
+    """Return how much more wood holds under wind than under dead load alone.
+
+    C_D of wind over that of ten years and more; on the strength basis lambda.
+    Source: NDS 2018 Tables 2.3.2 and N3.
+    """
+    if basis == "strength":
+        wind, permanent = (_factor("lambda", "any", "any", load) for load in ("wind", "permanent"))
+        return wind / permanent
+    return load_duration("wind or earthquake") / load_duration("permanent")
+
+
 @cache
 def _factor(factor: str, load: str, applies_to: str, condition: str) -> float:
     wanted = (factor, load, applies_to, condition)

@@ -26,13 +26,16 @@ def hold_of(held: Held, standing: Standing, factors: Factors) -> Hold:
     Where there are guys they hold it alone: stakes at the foot are slack until a guy stretches.
     """
     if held.guys:
-        capacity = np.concatenate([np.full(len(g.tops), g.capacity) for g in held.guys])
+        capacity = np.concatenate(
+            [np.full(len(g.tops), g.held(factors.soil_on(g.holds.factor))) for g in held.guys]
+        )
         stiffness, plumb = (
             _stiffness(held),
             np.concatenate([np.full(len(g.tops), sin(g.elevation)) for g in held.guys]),
         )
     else:
-        capacity = held.each("up")
+        soil = np.array([factors.soil_on(factor) for factor in held.each("factor")])
+        capacity = np.minimum(soil * held.each("straight"), held.each("head"))
         stiffness, plumb = np.ones(len(capacity)), np.ones(len(capacity))
 
     def arms(pivot: Array) -> Array:
@@ -41,14 +44,14 @@ def hold_of(held: Held, standing: Standing, factors: Factors) -> Hold:
         return np.maximum(pivot[..., None] - (standing.normals @ held.points.T), 0.0)
 
     def moment(pivot: Array) -> Array:
-        return factors.soil * anchor_group.moment_held(capacity, arms(pivot), stiffness)
+        return anchor_group.moment_held(capacity, arms(pivot), stiffness)
 
     def pull(pivot: Array) -> Array:
         lever = arms(pivot)
         tension = guys.tensions(
             np.maximum(anchor_group.moment_held(capacity, lever, stiffness), 0.0), lever, stiffness
         )
-        return factors.soil * (np.where(np.isfinite(tension), tension, 0.0) @ plumb)
+        return np.where(np.isfinite(tension), tension, 0.0) @ plumb
 
     return Hold(moment, pull)
 
@@ -96,8 +99,9 @@ def anchor_pulls(
     for dead in factors.sets:
         straight = _straight_pulls(held, standing, _left_over(standing, actions, factors, dead))
         level = _level_pulls(held, standing, actions, factors, dead)
-        up, along = stakes.on_a_slope(straight, level, standing.slope)
-        greatest = np.maximum(greatest, [up.max(), along.max()])
+        for way in _WAYS:
+            up, along = stakes.on_a_slope(straight, way * level, standing.slope)
+            greatest = np.maximum(greatest, [up.max(), np.abs(along).max()])
     return float(greatest[0]), float(greatest[1])
 
 
@@ -134,6 +138,10 @@ def _asked(
     return checks
 
 
+_WAYS = (1.0, -1.0)
+"""A level pull may run down the slope or up it: which it is depends on how the slope lies."""
+
+
 @dataclass(frozen=True, eq=False)
 class _Turning:
     """The moments (…, E) in N m that weight leaves about the lines at ``pivot`` (…, E) in m."""
@@ -167,17 +175,23 @@ def _anchor_checks(
 ) -> list[Check]:
     """Return how far each row of anchors is used by straight pulls (…, n) and what slides."""
     sideways = _level_pulls(held, standing, actions, factors, dead)
-    up, down_slope = stakes.on_a_slope(straight, sideways, standing.slope)
+    pulls = [stakes.on_a_slope(straight, way * sideways, standing.slope) for way in _WAYS]
     checks: list[Check] = []
     first = 0
     for row in held.anchors:
         own = slice(first, first + len(row.points))
         first += len(row.points)
-        used = stakes.used(
-            np.maximum(up[..., own], 0.0),
-            np.maximum(down_slope[..., own], 0.0),
-            factors.soil * row.holds.straight,
-            factors.soil * row.holds.sideways,
+        used = np.max(
+            [
+                stakes.used(
+                    np.maximum(up[..., own], 0.0),
+                    np.abs(along[..., own]),
+                    factors.soil_on(row.holds.factor) * row.holds.straight,
+                    factors.soil * row.holds.sideways,
+                )
+                for up, along in pulls
+            ],
+            axis=0,
         )
         at = np.unravel_index(int(used.argmax()), used.shape)
         checks.append(
@@ -267,7 +281,7 @@ def _guy_checks(
         first += len(row.tops)
         at = np.unravel_index(int(own.argmax()), own.shape)
         pull = float(own[at])
-        ground = factors.soil * row.holds.along(row.elevation)
+        ground = factors.soil_on(row.holds.factor) * row.holds.along(row.elevation)
         capacity = min(row.line, ground)
         utilization, passes = judged(pull, capacity)
         finite = bool(np.isfinite(pull))

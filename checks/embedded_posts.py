@@ -15,13 +15,17 @@ from ..loads.actions import Actions
 from ..loads.combinations import Factors
 from ..materials.grounds import Ground
 from ..units import FOOT, GRAVITY
-from . import anchor_group
+from . import anchor_group, buried_weight
 from .embedment import lateral_bearing, moment_constrained, used_free
 from .judging import Check, judged
 
 DEEPEST = 12.0 * FOOT
 """No post is asked to stand deeper (m): beyond it the relation counts no more pressure."""
 _HALVINGS = 40
+LOW_FORCE = 20.0
+"""Times its own height above ground at which a force acts that is no force but a moment."""
+
+PULL_OUT = "pull-out"
 
 SOURCE = "IBC 1807.3.2.1, Eq. 18-1"
 SOURCE_CONSTRAINED = "IBC 1807.3.2.2, Eq. 18-2 and 18-3"
@@ -32,7 +36,8 @@ class Posts:
     """Every post in the ground: where it enters (n, 2), depth, width and end area (n,), SI.
 
     ``part`` (n,) are the parts' indices; ``bearing`` (n,) in Pa per m of depth is the ground's
-    allowable lateral pressure. Together they carry the whole structure.
+    allowable lateral pressure. Together they carry the whole structure. ``cut`` are their own
+    sections in m2 and ``cast`` the diameters in m of the concrete round them, 0 without.
     """
 
     part: tuple[int, ...]
@@ -40,6 +45,8 @@ class Posts:
     depth: Array
     width: Array
     end: Array
+    cut: tuple[float, ...]
+    cast: tuple[float, ...]
     constrained: tuple[bool, ...]
     bearing: Array
 
@@ -100,6 +107,8 @@ def posts_of(structure: Structure, ground: Ground) -> Posts | None:
                 for cut, cast in zip(cuts, encased, strict=True)
             ]
         ),
+        cut=tuple(cut.area for cut in cuts),
+        cast=tuple(0.0 if cast is None else cast for cast in encased),
         constrained=tuple(design.parts[body.part].constrained for body in bodies),
         bearing=np.array(
             [lateral_bearing(ground, design.parts[body.part].may_move) for body in bodies]
@@ -125,14 +134,19 @@ def check_posts(
         at = np.unravel_index(int(ratio[..., own].argmax()), ratio[..., own].shape)
         where = (*at[:-1], own[int(at[-1])])
         demand, utilization = float(asked.force[where]), float(ratio[where])
+        moment = float(asked.moment[where]) + lean
+        height = moment / demand if demand > 0.0 else np.inf
+        if height > LOW_FORCE * structure.height:  # hardly any force: told as a moment
+            demand, unit = moment, "N*m"
+        else:
+            unit = "N"
         capacity = demand / utilization if utilization > 0.0 else 0.0
-        height = float(asked.moment[where]) / demand if demand > 0.0 else 0.0
         found.append(
             Check(
                 name=f"embedment: {structure.design.parts[part].name}",
                 demand=demand,
                 capacity=capacity,
-                unit="N",
+                unit=unit,
                 utilization=utilization,
                 passes=utilization <= 1.0,
                 source=SOURCE_CONSTRAINED if posts.constrained[where[-1]] else SOURCE,
@@ -141,18 +155,20 @@ def check_posts(
                 dead=factors.hurting,
                 wind=factors.wind,
                 case=actions.names[at[-2]],
-                remark=f"the force acts {height:.2f} m above the ground",
+                remark=f"the force acts {height:.2f} m above the ground" if unit == "N" else "",
             )
         )
     return found
 
 
-def check_ends(posts: Posts, structure: Structure, ground: Ground, factors: Factors) -> Check:
+def check_ends(
+    posts: Posts, structure: Structure, ground: Ground, factors: Factors, load: float = 0.0
+) -> Check:
     """Return the weight on the posts' ends against what the ground bears, without wind.
 
-    What clings to their sides is not counted.
+    ``load`` in N presses besides, with its factor. What clings to their sides is not counted.
     """
-    weight = factors.hurting * structure.weight("heavy")
+    weight = factors.hurting * structure.weight("heavy") + load
     demand = weight / float(posts.end.sum())
     limit = factors.soil * ground.allowable_pressure
     utilization, passes = judged(demand, limit)
@@ -168,6 +184,37 @@ def check_ends(posts: Posts, structure: Structure, ground: Ground, factors: Fact
         dead=factors.hurting,
         wind=0.0,
         case="calm",
+    )
+
+
+def check_pull_out(posts: Posts, structure: Structure, actions: Actions, factors: Factors) -> Check:
+    """Return the wind's uplift against weight and the concrete round the posts.
+
+    The earth that clings to post or concrete is not counted, nor friction (judgement); concrete
+    over its factor, buoyant, since a hole fills with water.
+    """
+    volume = sum(
+        max(pi * cast**2 / 4.0 - cut, 0.0) * depth
+        for cast, cut, depth in zip(posts.cast, posts.cut, posts.depth.tolist(), strict=True)
+    )
+    concrete = float(buried_weight.concrete_weight(volume, saturated=True))
+    capacity = factors.helping * (structure.weight("light") + concrete)
+    lifted = factors.wind * actions.uplift
+    at = np.unravel_index(int(lifted.argmax()), lifted.shape)
+    demand = float(lifted[at])
+    utilization, passes = judged(demand, capacity)
+    return Check(
+        name=PULL_OUT,
+        demand=demand,
+        capacity=capacity,
+        unit="N",
+        utilization=utilization,
+        passes=passes,
+        source="statics; concrete by CPUC General Order 95 rule 48.5",
+        direction_deg=float(actions.azimuths[at[-2]]),
+        dead=factors.helping,
+        wind=factors.wind,
+        case=actions.names[at[-1]],
     )
 
 
@@ -217,17 +264,23 @@ class _Asked:
 
 
 def _asked(posts: Posts, actions: Actions, wind: float) -> _Asked:
-    """Return what the wind asks of each post, with its factor."""
-    middle = posts.points.mean(axis=0)
+    """Return what the wind, or a named load, asks of each post, with its factor.
+
+    What lifts off the middle of the posts, or presses there, bends them too. A twist adds to the
+    level force on the posts that are far from the middle, and at its height to their moment.
+    """
+    middle, n = posts.points.mean(axis=0), len(posts.part)
     twist = actions.twist - (middle[0] * actions.force[..., 1] - middle[1] * actions.force[..., 0])
-    turned = twist if len(posts.part) > 1 else np.zeros_like(twist)
+    turned = twist if n > 1 else np.zeros_like(twist)
     shares = anchor_group.level_shares(posts.points, wind * actions.force, wind * turned)
-    moment = wind * np.hypot(actions.tilting[..., 0], actions.tilting[..., 1])
+    off_middle = actions.lifting - actions.uplift[..., None] * middle
+    bending = wind * np.linalg.norm(actions.tilting - off_middle, axis=-1)
     force = np.linalg.norm(shares, axis=-1)
     plain = wind * np.hypot(actions.force[..., 0], actions.force[..., 1])
-    arm = moment / np.where(plain > 0.0, plain, 1.0)
-    least = moment[..., None] / len(posts.part)
-    return _Asked(force, np.maximum(force * arm[..., None], least))
+    level = wind * np.hypot(actions.tilting[..., 0], actions.tilting[..., 1])
+    arm = level / np.where(plain > 0.0, plain, 1.0)
+    more = np.maximum(force - plain[..., None] / n, 0.0) * arm[..., None]
+    return _Asked(force, bending[..., None] / n + more)
 
 
 def _lean(posts: Posts, structure: Structure) -> float:

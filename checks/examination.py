@@ -21,7 +21,7 @@ from .anchored import check_tied
 from .ballasted import with_ballast
 from .bearing import check_bearing
 from .design_wind import DesignWind, design_actions, design_wind
-from .embedded_posts import Posts, check_ends, check_posts, posts_of
+from .embedded_posts import PULL_OUT, Posts, check_ends, check_posts, check_pull_out, posts_of
 from .given_loads import check_given_load, given_loads
 from .held import Held, held_by
 from .joint_places import fastened_by, places
@@ -108,7 +108,8 @@ class Examination:
     def needs_anchors(self) -> bool:
         """Return whether it tips or slides as it stands, or its posts in the ground give way."""
         if self.free is None:
-            return any(not check.passes for check in self.checks if check.name.startswith(EMBED))
+            carried = [c for c in self.checks if c.name.startswith(EMBED) or c.name == PULL_OUT]
+            return any(not check.passes for check in carried)
         return not all(check.passes for check in self.free)
 
     @property
@@ -157,6 +158,8 @@ def examine(design: Design) -> Examination:
     if posts is not None:
         checks = check_posts(posts, structure, actions, used)
         checks.append(check_ends(posts, structure, standing.ground, used))
+        if actions.uplift.any():
+            checks.append(check_pull_out(posts, structure, actions, used))
         people = [check_push_on_posts(posts, structure, used, site.people)]
     else:
         free = check_overturning(standing, actions, used), check_sliding(standing, actions, used)
@@ -176,7 +179,7 @@ def examine(design: Design) -> Examination:
         return design_actions(expose(structure, surfaces, site.sheltering, some, each), method)
 
     joints = find_joints(
-        structure, fastened, places(structure, site.basis), blow, used, standing.slope
+        structure, fastened, places(structure, site.basis), blow, used, site.basis, standing.slope
     )
     checks += [one.check for one in joints]
     local = local_wind(structure, exposed, method)

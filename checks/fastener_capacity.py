@@ -213,7 +213,7 @@ def _withdrawal_factor(
         factor *= adjustments.toe_nail("withdrawal")
     if driven.into == "panel edge":
         return 0.0, ["panel edge"]
-    if driven.into == "end grain" and not driven.toe_nailed:
+    if driven.into == "end grain":
         grain = {"nail": "nail", "lag screw": "lag screw"}.get(fastener.kind, "wood screw")
         share = adjustments.end_grain("withdrawal", grain)
         return factor * share, ["end grain"] if share == 0.0 else []

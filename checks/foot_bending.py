@@ -39,7 +39,8 @@ def foot_bending(found: Examination, part: str) -> FootBending | None:
 
     Just before it tips all weight presses near the lee edge, at the line of turning: the moment is
     that weight (the factor that hurts, heavy) times how far the line lies beyond the body; the
-    strip that bends is as wide as the plate, weaker way of the grain. What holds it down is not
+    strip that bends is as wide as the body and one overhang, at most the plate (judgement: it
+    spreads at 1 in 2), the weaker way of the grain. What holds it down is not
     counted. Source: statics; ``sheet_bending``.
     """
     structure, standing = found.structure, found.standing
@@ -66,7 +67,9 @@ def foot_bending(found: Examination, part: str) -> FootBending | None:
     out = np.maximum(pivot - reach, 0.0)
     across = np.column_stack([-standing.normals[:, 1], standing.normals[:, 0]])
     along = structure.footprint @ across.T
-    width = along.max(axis=0) - along.min(axis=0)
+    body = corners @ across.T
+    spread = body.max(axis=0) - body.min(axis=0) + out
+    width = np.minimum(along.max(axis=0) - along.min(axis=0), spread)
     moment = weight * out
     holds = sheet_bending(sheet, width, found.site.basis, across=True) * width
     line = int((moment / holds).argmax())

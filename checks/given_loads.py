@@ -13,7 +13,7 @@ from ..loads.combinations import Factors
 from ..loads.given import GivenLoad
 from ..loads.site import Site
 from .bearing import check_bearing
-from .embedded_posts import Posts, check_posts
+from .embedded_posts import Posts, check_ends, check_posts
 from .judging import Check
 from .overturning import check_overturning
 from .sliding import check_sliding
@@ -41,7 +41,9 @@ def check_given_load(
     used = replace(factors, wind=live)
     actions = _as_actions(load)
     if posts is not None:
+        down = live * max(-load.force * load.direction[2], 0.0)
         found = check_posts(posts, standing.structure, actions, used)
+        found.append(check_ends(posts, standing.structure, standing.ground, used, down))
     else:
         found = [check(standing, actions, used) for check in (check_overturning, check_sliding)]
     if posts is None and standing.contact.area > 0.0 and found[0].passes:

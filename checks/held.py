@@ -47,10 +47,9 @@ class Guys:
     stiffness: float
     holds: Holding
 
-    @property
-    def capacity(self) -> float:
-        """Return the allowable pull in N of one guy: the lesser of line and ground anchor."""
-        return min(self.line, self.holds.along(self.elevation))
+    def held(self, soil: float) -> float:
+        """Return how hard in N one may be pulled: its line's hold, or ``soil`` x its anchor's."""
+        return min(self.line, soil * self.holds.along(self.elevation))
 
 
 @dataclass(frozen=True)

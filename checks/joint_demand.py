@@ -15,13 +15,20 @@ class Resultant:
     """Force (…, 3) in N on what a joint holds, and moment (…, 3) in N m about the origin.
 
     The leading shape is (S, Q, D, C): sets of factors on dead load, gusts, directions, cases;
-    ``azimuths`` (D,) in degrees and ``cases`` (C,) name the last two.
+    ``azimuths`` (D,) in degrees and ``cases`` (C,) name the last two. Of the sets the first third
+    is light with wind, the second heavy with wind, the last dead load alone, ``calm`` times as much
+    as it is: what holds less for longer is compared with what holds under wind.
     """
 
     force: Array
     moment: Array
     azimuths: Array
     cases: tuple[str, ...]
+    calm: float = 1.0
+
+    def set_of(self, s: int) -> str:
+        """Return what set ``s`` is: "light", "heavy" or "calm"."""
+        return ("light", "heavy", "calm")[3 * s // len(self.force)]
 
     def about(self, origin: Array) -> Array:
         """Return the moment (…, 3) about another point (3,)."""
@@ -37,26 +44,38 @@ class Weight:
 
 
 def resultant(
-    actions: Actions, light: Weight, heavy: Weight, factors: Factors, slope: float = 0.0
+    actions: Actions,
+    light: Weight,
+    heavy: Weight,
+    factors: Factors,
+    slope: float = 0.0,
+    longer: float = 1.0,
 ) -> Resultant:
     """Return what wind and weight together do to what a joint holds.
 
     ``actions`` (Q, D, C) are of the bodies held alone. Dead load that helps is light, dead load
-    that hurts heavy; both sets are tried (basis of judgement), on a ``slope`` in rad each with its
-    fall toward eight sides: the first half of the sets is light.
+    that hurts heavy; both sets are tried (basis of judgement), and dead load alone, heavy, times
+    ``longer``: what a joint holds under wind over what it holds for good. On a ``slope`` in rad
+    each with its fall toward eight sides.
     """
     F, M = wind_wrench(actions)
+    sets = (
+        (factors.helping, light, factors.wind),
+        (factors.hurting, heavy, factors.wind),
+        (factors.alone * longer, heavy, 0.0),
+    )
     found: list[tuple[Array, Array]] = []
-    for dead, weight in ((factors.helping, light), (factors.hurting, heavy)):
+    for dead, weight, wind in sets:
         for down in downward(slope):
             pull = dead * weight.mass * GRAVITY * down
             turning: Array = np.cross(weight.centre, pull).astype(np.float64)
-            found.append((factors.wind * F + pull, factors.wind * M + turning))
+            found.append((wind * F + pull, wind * M + turning))
     return Resultant(
         np.stack([f for f, _ in found]),
         np.stack([m for _, m in found]),
         actions.azimuths,
         actions.names,
+        longer,
     )
 
 

@@ -211,6 +211,9 @@ def _straight(
     upper = _met(structure, row, of, face.leaves)
     lower = _met(structure, row, to, -face.leaves)
     head_in = row.head_in or (row.of if upper.thickness <= lower.thickness else row.to)
+    if row.toe_nailed and row.head_in is None and upper.into != lower.into:
+        # slanting from the piece whose end it is into the side of the other
+        head_in = row.of if upper.into == "end grain" else row.to
     if head_in == row.of:
         side, main, side_part, main_part = upper, lower, of.part, to.part
     else:

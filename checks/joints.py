@@ -20,6 +20,7 @@ from ..design.structure import BEDDING, TOUCHING, Structure
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
 from . import fastener_group, fastener_layout
+from .adjustments import wind_over_permanent
 from .carried import Fastened, carried, masses_of
 from .combined import USE, nails_use
 from .joint_demand import Resultant, Weight, resultant
@@ -86,16 +87,18 @@ def find_joints(
     places: Sequence[Place],
     blow: Blow,
     factors: Factors,
+    basis: str,
     slope: float = 0.0,
 ) -> tuple[JointFound, ...]:
     """Return what was found of every joint of a design, in the file's order.
 
     ``places`` are its joints where they stand, ``blow`` the wind on some of its bodies alone,
-    ``slope`` that of the ground in rad.
+    ``basis`` that of judgement, ``slope`` that of the ground in rad.
     """
     if not places:
         return ()
     goes = carried(structure, fastened)
+    longer = wind_over_permanent(basis)
     cuts: dict[tuple[bool, ...], Cut] = {}
     found: list[JointFound] = []
     for row in structure.design.several(JointRow):
@@ -107,7 +110,7 @@ def find_joints(
         ):
             key = tuple(above.tolist())
             if key not in cuts:
-                cuts[key] = _cut(structure, places, above, blow, factors, slope)
+                cuts[key] = _cut(structure, places, above, blow, factors, slope, longer)
             mine.append(cuts[key])
         found.append(_worst_of(row, mine, factors))
     return tuple(found)
@@ -191,6 +194,7 @@ def _cut(
     blow: Blow,
     factors: Factors,
     slope: float,
+    longer: float,
 ) -> Cut:
     through = tuple(place for place in places if above[place.of] and not above[place.to])
     mass, centre = masses_of(structure, above)
@@ -198,7 +202,7 @@ def _cut(
         if part.hangs_at is not None:
             centre[i, 2] = part.hangs_at
     light, heavy = (_weight(mass[kind], centre) for kind in (0, 2))
-    loads = resultant(blow(above), light, heavy, factors, slope)
+    loads = resultant(blow(above), light, heavy, factors, slope, longer)
     origin, axes, corners = _pressing(structure, above, through)
     return Cut(above, through, loads, origin, axes, corners)
 
@@ -285,7 +289,8 @@ def _judged(row: JointRow, cut: Cut, factors: Factors) -> JointFound:
                     worst = one
         at += size
     assert worst is not None
-    place, T, V = worst.place, worst.tension, worst.shear
+    times = cut.loads.calm if cut.loads.set_of(worst.load[0]) == "calm" else 1.0
+    place, T, V = worst.place, worst.tension / times, worst.shear / times
     found = _check(row, cut, worst, factors)
     points = np.vstack([each.points for each in cut.through])
     apart = [fastener_layout.least_spacing(each.points) for each in own]
@@ -397,7 +402,8 @@ def _worst(
 def _check(row: JointRow, cut: Cut, worst: _Worst, factors: Factors) -> Check:
     """Return the check: the force on the fastener used most, against what it holds that way."""
     s, _, d, c = worst.load
-    is_light = 2 * s < len(cut.loads.force)
+    kind = cut.loads.set_of(s)
+    times = cut.loads.calm if kind == "calm" else 1.0
     used, holds = worst.used, worst.fasteners.holds
     whole = float(np.linalg.norm(cut.loads.force[worst.load]))
     force = float(np.hypot(worst.tension, worst.shear)) if np.isfinite(worst.shear) else whole
@@ -406,17 +412,17 @@ def _check(row: JointRow, cut: Cut, worst: _Worst, factors: Factors) -> Check:
         capacity = min(holds.pull, holds.sideways)
     return Check(
         name=f"joint: {row.name}",
-        demand=force,
-        capacity=capacity,
+        demand=force / times,
+        capacity=capacity / times,
         unit="N",
         utilization=used if used < inf else None,
         passes=used <= 1.0,
         source=f"{SOURCE}; {factors.source}",
-        weighing="light" if is_light else "heavy",
-        dead=factors.helping if is_light else factors.hurting,
-        wind=factors.wind,
-        direction_deg=float(cut.loads.azimuths[d]),
-        case=cut.loads.cases[c],
+        weighing="light" if kind == "light" else "heavy",
+        dead={"light": factors.helping, "heavy": factors.hurting, "calm": factors.alone}[kind],
+        wind=0.0 if kind == "calm" else factors.wind,
+        direction_deg=None if kind == "calm" else float(cut.loads.azimuths[d]),
+        case="calm" if kind == "calm" else cut.loads.cases[c],
     )
 
 

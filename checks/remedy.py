@@ -7,6 +7,7 @@ from math import inf
 from ..design.faults import DesignError
 from ..design.model import Design
 from .anchor_choice import AnchorChoice
+from .embedded_posts import PULL_OUT
 from .examination import EMBED, Examination, examine
 from .guy_choice import GuyChoice
 from .judging import Check
@@ -58,7 +59,7 @@ class Remedy:
 def needed(before: Examination) -> frozenset[str]:
     """Return the checks that a remedy has to pass: those of wind, and all that passed before."""
     if before.posts is not None:
-        wind = {check.name for check in before.checks if check.name.startswith(EMBED)}
+        wind = {check.name for check in before.checks if check.name.startswith(EMBED)} | {PULL_OUT}
     else:
         wind = WIND_CHECKS
     return frozenset(wind) | {check.name for check in before.checks if check.passes}

@@ -159,6 +159,7 @@ def _change_head(write: Writer, tables: _Tables, old: Design, new: Design) -> No
         "wind",
         write.speed(after.wind / (NOMINAL_TO_ULTIMATE if nominal else 1)),
     )
+    tables.get("site")["wind"].comment("the greatest that it stands as it is")
     below_maps = after.method in ASCE_METHODS and after.wind < LOWEST_ASCE_WIND
     if below_maps and after.wind_kind is None:
         write.set(tables.get("site"), "wind_kind", "ultimate")

@@ -5,12 +5,16 @@ from dataclasses import dataclass
 from .. import references
 from .site import Site
 
+MOST_OF_ULTIMATE = 0.9
+"""Of an ultimate strength, on any basis."""
+
 
 @dataclass(frozen=True)
 class Factors:
     """Factors of one basis: dead load that helps and that hurts, wind, and soil strength.
 
-    ``soil`` multiplies an allowable (ultimate over its factor) value.
+    ``soil`` multiplies an allowable (ultimate over its factor) value. ``alone`` is on dead load
+    without any wind.
     """
 
     helping: float
@@ -18,6 +22,14 @@ class Factors:
     wind: float
     soil: float
     source: str
+    alone: float = 1.0
+
+    def soil_on(self, factor: float) -> float:
+        """Return ``soil`` for what is held with its own ``factor``: at most 0.9 of its ultimate.
+
+        Weight over a factor of 1.5 would else come out above it (ASCE/SEI 7 2.3.1: 0.9 D).
+        """
+        return min(self.soil, MOST_OF_ULTIMATE * factor)
 
     @property
     def sets(self) -> tuple[float, float]:
@@ -39,4 +51,5 @@ def factors(site: Site) -> Factors:
         float(row["wind"]),
         float(row["soil"]),
         row["source"],
+        float(row["dead_alone"]),
     )

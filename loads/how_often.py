@@ -73,7 +73,7 @@ class Recurrence:
     """How often a gust comes: once in ``years``, infinite where rarer than can be told.
 
     ``method`` is ``"local values"``, ``"peaks"`` or ``"map"``; ``longest`` in years is the period
-    that the answer rests on, twice which is the most that is told (None of a map).
+    that the answer rests on, twice which is the most that is told.
     """
 
     years: float
@@ -99,5 +99,7 @@ def recurrence(gust: float, site: Site) -> Recurrence | None:
     mapped = site.method.startswith("ASCE") and site.return_period is not None
     if mapped and site.hurricane is False and site.return_period is not None:
         V_50 = fifty_year_speed(site.wind, site.return_period)
-        return Recurrence(float(return_period(gust / V_50)), "map", None)
+        years = float(return_period(gust / V_50))
+        told = years if years <= LONGER * site.return_period else np.inf
+        return Recurrence(told, "map", site.return_period)
     return None

@@ -52,6 +52,8 @@ def wind_words(examination: Examination, amounts: Amounts) -> str:
 def to_spare(examination: Examination) -> str:
     """Return the reserve that was asked for, in words."""
     site = examination.site
+    if examination.posts is not None and site.basis != "strength":
+        return "within what the ground may be asked"
     if site.basis != "service":
         return "which just does not tip it"
     if abs(site.safety - 1.5) < 1.0e-9:

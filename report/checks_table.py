@@ -90,6 +90,8 @@ def _said(examination: Examination, check: Check, more: str = "") -> tuple[str, 
         case "push":
             over = over_what(examination, check.toward_deg or 0.0)
             return "push", f"over {over}"
+        case "pull-out":
+            return "drawn up", "out of the ground"
         case "climb":
             over = over_what(examination, check.toward_deg or 0.0)
             return "climbing", f"over {over}"

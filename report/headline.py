@@ -27,7 +27,7 @@ def headline(examination: Examination, amounts: Amounts) -> tuple[str, bool]:
             " The least wind of the standard, 16 psf on the whole outline, decides here: the "
             "answer does not follow the wind typed."
         )
-    said += _comes_apart(examination, stand)
+    said += _comes_apart(examination, stand) + _goes_alone(examination, stand)
     if stand not in (Stand.WEAK, Stand.IN_PART) and (weak := weak_parts(examination)):
         said += f" Not strong enough for that wind: {joined(weak)}."
     return f"{said} {starts(examination, amounts)}".strip(), stand in (
@@ -119,10 +119,10 @@ def first_words(examination: Examination, stand: Stand, amounts: Amounts) -> str
 
 
 def _above(examination: Examination) -> str:
-    """Return above which gust it is to be tied down: what was asked for, or the gust to act at."""
+    """Return above which gust it is to be tied down: the one to act at, if there is one."""
     amounts = Amounts(examination.design.units == "metric")
     act, asked_for = examination.limits.act, amounts.whole_gust(examination.site.wind)
-    above = asked_for if act is None else min(asked_for, amounts.whole_act(act))
+    above = asked_for if act is None else amounts.whole_act(act)
     how = "stake it" if examination.standing.ground.stakes_possible else "tie it down"
     return f" Above {above:,}, {how}."
 
@@ -190,6 +190,20 @@ def _comes_apart(examination: Examination, stand: Stand) -> str:
     more = f" and {counted(len(failing) - 1, 'other')}" if len(failing) > 1 else ""
     plain = "does" if len(failing) == 1 else "do"
     return f" And {worst}{more} {plain} not hold in that wind: fasten better, see below."
+
+
+def _goes_alone(examination: Examination, stand: Stand) -> str:
+    """Say that loose parts go by themselves, where the first sentences do not say so already."""
+    names = {
+        check.name.partition(": ")[2]: None
+        for check in examination.checks
+        if not check.passes and check.name.startswith("loose ")
+    }
+    if not names or stand is Stand.IN_PART:
+        return ""
+    them = "it" if len(names) == 1 else "them"
+    goes = "goes" if len(names) == 1 else "go"
+    return f" And its loose {joined(names)} {goes} without the rest: fasten {them}."
 
 
 def _first_unchecked(examination: Examination) -> str:

@@ -8,7 +8,7 @@ from .asked_wind import to_spare
 from .lines import Line, wrapped
 from .people_pull import people_pull
 from .remark import counted
-from .stand import Stand, hold_downs, most, stand_of, width_helps
+from .stand import Stand, hold_downs, holding_checks, most, stand_of, width_helps
 from .tied_words import anchors_said, guys_said
 
 _LABEL = 12
@@ -19,6 +19,8 @@ _ABSURD = 2.5
 def ways(examination: Examination, amounts: Amounts) -> list[Line]:
     """Return the block that tells how to hold it down; nothing where it stands untied."""
     if not examination.needs_anchors or stand_of(examination) in (Stand.HELD, Stand.SHALLOW):
+        return []
+    if examination.held and all(check.passes for check in holding_checks(examination)):
         return []
     spare = "" if examination.site.basis != "service" else f", {to_spare(examination)}"
     wind = amounts.gust(examination.site.wind, "near")

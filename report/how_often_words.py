@@ -44,5 +44,6 @@ def how_often_said(examination: Examination, amounts: Amounts) -> str | None:
 
 
 def _years(years: float) -> str:
-    count = round(years) if years < 20.0 else round(years / 5.0) * 5
+    step = 10.0 ** (len(str(int(years))) - 2) if years >= 100.0 else 1.0 if years < 20.0 else 5.0
+    count = round(years / step) * round(step)
     return "a year" if count == 1 else f"in {count:,} years"

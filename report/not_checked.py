@@ -78,22 +78,23 @@ def _other_joints(names: list[str]) -> Remark | None:
 
 def _loads_on_joints(examination: Examination) -> Remark | None:
     loads = [load.name for load in examination.design.several(GivenLoad)]
-    if not loads or not examination.joints:
+    if not loads:
         return None
     said = joined(f"'{name}'" for name in loads)
     return Remark(
-        f"Joints are judged by the wind alone: what {said} asks of them was not checked.",
-        f"joints under {said}",
+        f"Joints and strength are judged by the wind alone: what {said} asks of them was not "
+        "checked.",
+        f"joints and strength under {said}",
     )
 
 
 def _hold_downs(examination: Examination) -> Remark | None:
-    if examination.posts is not None:
+    if examination.posts is not None and len(examination.posts.part) == 1:
         return Remark(
-            "What draws the posts up out of the ground was not checked.",
-            "how the posts draw up",
+            "How wind off its middle twists the post, and turns it in the ground, was not checked.",
+            "twist of the post",
         )
-    if not examination.needs_anchors:
+    if not examination.needs_anchors or examination.posts is not None:
         return None
     if not examination.standing.ground.stakes_possible:
         return Remark(

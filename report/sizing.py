@@ -58,6 +58,8 @@ def _title(sizing: Sizing, amounts: Amounts) -> list[Line]:
     wind = amounts.gust(found.site.wind, "near")
     if found.posts is not None and not found.needs_anchors:
         said = f"Its posts carry it in {wind}, {to_spare(found)}: none of these is needed."
+    elif found.held and any(one.reason is Reason.NOT_NEEDED for one in sizing.remedies):
+        said = f"Held as it is it stands in {wind}, {to_spare(found)}: none of these is needed."
     elif not found.needs_anchors:
         said = f"It stands untied in {wind}, {to_spare(found)}: none of these is needed."
     elif found.posts is not None:
@@ -160,7 +162,8 @@ def _notes(sizing: Sizing) -> list[Line]:
         elif remedy.kind == "base width":
             found += wrapped(_about_width(sizing, remedy), rest="  ")
     kinds = [remedy.kind for remedy in built]
-    if sizing.found.needs_anchors and kinds:
+    needless = any(remedy.reason is Reason.NOT_NEEDED for remedy in sizing.remedies)
+    if sizing.found.needs_anchors and kinds and not needless:
         kind = next((each for each in _FIRST if each in kinds), kinds[0])
         file = sizing.design.file or "FILE"
         found.append(Line(f"Next: yardfast size {file} --write NEW.toml --remedy '{kind}'"))

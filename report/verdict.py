@@ -143,8 +143,9 @@ def _pushed(examination: Examination, amounts: Amounts) -> str:
     who = next((words for most, words in _PUSHERS if limits.push < most), None)
     force = amounts.force(limits.push, "down")
     about = "" if force.startswith("less") else "about "
+    untied = "untied, " if examination.held else ""
     tips = "tips it" if examination.posts is None else "is all that its posts may be asked"
-    return f"{about}{force} {where} {tips}" + (f": {who} can do that" if who else "")
+    return f"{untied}{about}{force} {where} {tips}" + (f": {who} can do that" if who else "")
 
 
 _PUSHERS = ((76.0, "a child or a dog"), (250.0, "a leaning grown-up"))

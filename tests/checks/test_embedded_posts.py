@@ -208,3 +208,54 @@ def test_a_push_and_a_load_are_judged_by_the_posts():
     assert load.remark == "embedment: post"
     assert not load.passes
     assert named(piece, "push").demand == pytest.approx(250.0)
+
+
+HANGS = """
+[[load]]
+name = 'pot'
+force = '{pounds} lbf'
+at = ['{out} in', '0 in', '60 in']
+direction = 'down'
+"""
+
+
+def hung(pounds, out):
+    text = design_text(HOUSE.replace("MORE", "")) + HANGS.format(pounds=pounds, out=out)
+    return named(examine(read_text(text)), "load: pot")
+
+
+def test_what_hangs_off_the_post_bends_it_by_hand():
+    """Eq. 18-1 with P = 0: u = 2.34 x 1.09 M/(d2 S1 b), M = 250 lbf x 36 in."""
+    check = hung(250, 36)
+    d, b = 30 * INCH, 3.5 * INCH * sqrt(2)
+    M = 250 * POUND_FORCE * 36 * INCH
+    S1 = 100 * PSF_PER_FOOT * d / 3
+    assert check.utilization == pytest.approx(2.34 * 1.09 * M / (d**2 * S1 * b), rel=1e-6)
+    assert (check.unit, check.remark) == ("N*m", "embedment: post")
+    assert not check.passes
+
+
+def test_what_presses_on_the_post_sinks_it_by_hand():
+    """In its middle it bends nothing: its weight and the load over the end, 3 1/2 in square."""
+    piece, check = house(), hung(2000, 0)
+    weight = piece.structure.weight("heavy") + 2000 * POUND_FORCE
+    assert check.demand == pytest.approx(weight / (3.5 * INCH) ** 2, rel=1e-6)
+    assert check.remark == "bearing"
+
+
+def test_a_roof_off_the_post_is_lifted_and_bends_it_more():
+    """Suction at an arm bends the post: the same roof in the middle asks it for less."""
+    roof = (
+        "[[part]]\nname = 'roof'\nshape = 'plate'\non = 'post'\nat = ['{out} in', '0 in']\n"
+        "length = '60 in'\nwidth = '48 in'\nthickness = '3/4 in'\nmaterial = 'softwood plywood'\n"
+    )
+    post = HOUSE.split("[[part]]")[1].replace("MORE", "encased = '18 in'")
+
+    def use(out):
+        text = design_text("[[part]]" + post + roof.format(out=out))
+        return examine(read_text(text.replace("'0 in']\nlength", "'0 in', '0 in']\nlength")))
+
+    middle, off = use(0), use(20)
+    assert named(off, "embedment: post").utilization > named(middle, "embedment: post").utilization
+    drawn = named(middle, "pull-out")
+    assert drawn.demand == pytest.approx(middle.wind.uplift.max() * middle.factors.wind, rel=1e-6)

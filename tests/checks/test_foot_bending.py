@@ -33,12 +33,13 @@ def test_it_bends_by_its_weight_on_the_edge_by_hand():
 def test_what_it_carries_is_the_published_value_adjusted():
     """APA D510: FbS across the grain, 3-ply, of the sheet's span rating.
 
-    C_D 1.6, wet 0.75 (memory), no strip factor at 24 in and wider.
+    C_D 1.6, wet 0.75 (memory), no strip factor at 24 in and wider. The strip: the body's 10 in and
+    one overhang of 20 in.
     """
     from yardfast.materials import sheets
 
     sheet = sheets.find("softwood plywood", 0.703 * INCH)
-    bends = foot_bending(on_foot(30), "foot")
+    bends = foot_bending(on_foot(50), "foot")
     assert bends.capacity == pytest.approx(sheet.bending[1] * 1.6 * 0.75 * 30 * INCH, rel=1e-6)
 
 

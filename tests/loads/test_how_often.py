@@ -76,7 +76,7 @@ def test_a_map_speed_is_told_by_the_commentary():
     V_50 = 115 / (0.36 + 0.1 * math.log(12 * 700))
     assert found.years == pytest.approx(math.exp((60 / V_50 - 0.36) / 0.1) / 12)
     assert found.years == pytest.approx(1.7, abs=0.05)
-    assert (found.method, found.longest) == ("map", None)
+    assert (found.method, found.longest) == ("map", 700.0)
     again = return_period(60 / fifty_year_speed(115, 700))
     assert found.years == pytest.approx(float(again))
 
@@ -93,6 +93,12 @@ def test_a_map_speed_is_told_by_the_commentary():
 )
 def test_nothing_is_told_without_ground_for_it(given):
     assert recurrence(32.0, site(**given)) is None
+
+
+def test_a_map_tells_no_further_than_twice_its_own_period():
+    far = site(method="ASCE 7-22", wind=115 * MPH, return_period=700.0, hurricane=False)
+    assert math.isinf(recurrence(140 * MPH, far).years)
+    assert recurrence(115 * MPH, far).years == pytest.approx(700.0)
 
 
 @pytest.mark.parametrize("hurricane", [True, None])
