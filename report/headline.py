@@ -119,10 +119,10 @@ def first_words(examination: Examination, stand: Stand, amounts: Amounts) -> str
 
 
 def _above(examination: Examination) -> str:
-    """Return above which gust it is to be tied down: the one to act at, if there is one."""
+    """Return above which gust it is to be tied down: what was asked for, or the gust to act at."""
     amounts = Amounts(examination.design.units == "metric")
     act, asked_for = examination.limits.act, amounts.whole_gust(examination.site.wind)
-    above = asked_for if act is None else amounts.whole_act(act)
+    above = asked_for if act is None else min(asked_for, amounts.whole_act(act))
     how = "stake it" if examination.standing.ground.stakes_possible else "tie it down"
     return f" Above {above:,}, {how}."
 

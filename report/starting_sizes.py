@@ -106,7 +106,8 @@ def _anchored(sizes: StartingSizes, amounts: Amounts) -> list[Line]:
     number = counted(len(stakes.points), kind)
     if found.anchors is None:
         return wrapped(
-            f"Garden anchors do not hold it on the {foot} foot: each would be pulled {each}."
+            f"On the {foot} foot none of the anchors known here is enough: each would be pulled "
+            f"{each}."
         )
     return wrapped(
         f"Or anchored: {number} on the {foot} foot let it stand so, if each holds {each}."

@@ -15,7 +15,7 @@ from .amounts import Amounts
 _HOW = {
     "plain": "against the foot's edge",
     "bent": "bent over the foot's edge",
-    "cap": "its wide head on the foot",
+    "cap": "its head on the foot",
     "washer": "its rod through the foot",
     "strap": "strapped over the foot",
     "eye": "its eye shackled to the foot",
