@@ -127,6 +127,9 @@ def _checked_again(arguments: Namespace, name: str, names: frozenset[str]) -> in
         f"{name} is written with the remedy '{_kind(arguments.remedy)}', read again and worked "
         f"out: {passing(passed)}."
     )
+    still = [named(check.name) for check in found.checks if not check.passes]
+    if still:
+        _say(f"What it does not mend: {', '.join(still)}. 'check' tells of it.")
     print(f"Next: yardfast check {name}")
     return FOUND
 
