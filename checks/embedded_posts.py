@@ -224,7 +224,7 @@ def check_pull_out(posts: Posts, structure: Structure, actions: Actions, factors
     """Return the wind's uplift against weight and the concrete round the posts.
 
     The earth that clings to post or concrete is not counted, nor friction (judgement); concrete
-    over its factor, buoyant, since a hole fills with water.
+    counts as dead load that helps, buoyant, since a hole fills with water.
     """
     volume = sum(
         max(pi * cast**2 / 4.0 - cut, 0.0) * depth
@@ -268,14 +268,22 @@ def give_way_pressures(
     return np.where(q <= high, np.maximum(q, low), np.inf).min(axis=-1)
 
 
-def push_that_gives_way(posts: Posts, height: float) -> float:
-    """Return the level push in N at ``height`` m at which the posts together give way."""
+def push_that_gives_way(posts: Posts, structure: Structure, height: float) -> float:
+    """Return the level push in N at ``height`` m at which the posts together give way.
+
+    What the weight's lean uses of them is not left for it.
+    """
     each = np.full(len(posts.part), 1.0 / len(posts.part))
-    return float(1.0 / posts.used(each, each * height, 1.0).max())
+    lean = posts.used(0.0 * each, _lean(posts, structure) * each, 1.0)
+    left = np.maximum(1.0 - lean, 0.0)
+    return float((left / posts.used(each, each * height, 1.0)).min())
 
 
 def depth_needed(posts: Posts, structure: Structure, actions: Actions, factors: Factors) -> Array:
-    """Return how deep in m each post (n,) has to stand for what it is asked, found by halving."""
+    """Return how deep in m each post (n,) has to stand for what it is asked, found by halving.
+
+    Infinite where ``DEEPEST`` does not do.
+    """
     asked = _asked(posts, actions, factors.wind)
     lean = factors.hurting * _lean(posts, structure) / len(posts.part)
     low, high = np.zeros(len(posts.part)), np.full(len(posts.part), DEEPEST)
@@ -285,7 +293,7 @@ def depth_needed(posts: Posts, structure: Structure, actions: Actions, factors: 
         used = deep.used(asked.force, asked.moment + lean, factors.soil)
         holds = used.max(axis=tuple(range(used.ndim - 1))) <= 1.0
         low, high = np.where(holds, low, middle), np.where(holds, middle, high)
-    return high
+    return np.where(high < DEEPEST, high, np.inf)
 
 
 @dataclass(frozen=True, eq=False)

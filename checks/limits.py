@@ -132,7 +132,7 @@ def limits(
         act=None,
         push=push_that_tips(standing, "typical", push_height)
         if posts is None
-        else push_that_gives_way(posts, push_height),
+        else push_that_gives_way(posts, standing.structure, push_height),
         push_height=push_height,
         tipping_azimuth=float(exposed.azimuths[best.tipping_direction]),
         tipping_line=best.tipping_line,

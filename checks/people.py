@@ -96,7 +96,7 @@ def check_push_on_posts(
         return None
     demand = float(rows[0]["force_N"])
     height = min(float(rows[0]["height_m"]), structure.height)
-    capacity = factors.soil * push_that_gives_way(posts, height)
+    capacity = factors.soil * push_that_gives_way(posts, structure, height)
     utilization, passes = judged(demand, capacity)
     return Check(
         name="push",

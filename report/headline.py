@@ -111,7 +111,7 @@ def first_words(examination: Examination, stand: Stand, amounts: Amounts) -> str
         case Stand.SHALLOW:
             return (
                 f"SET IT DEEPER. {posts_said(examination, amounts).capitalize()}, "
-                f"{_give(examination)} way in the {wind}, {spare}: "
+                f"{_give(examination)} way in the {wind}, by what the ground may be asked: "
                 f"{deeper(examination, amounts)}."
             )
         case Stand.STANDS:

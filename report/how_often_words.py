@@ -8,7 +8,7 @@ from .amounts import Amounts
 
 _BY = {
     "local values": "by the gusts of this place that you gave",
-    "peaks": "by the record of gusts that you gave",
+    "peaks": "by the record of {per} gusts that you gave",
     "map": "by the code's map, far outside hurricane regions",
 }
 
@@ -33,7 +33,7 @@ def how_often_said(examination: Examination, amounts: Amounts) -> str | None:
     found, gust = how_often(examination), moving_gust(examination)
     if found is None or gust is None:
         return None
-    by = _BY[found.method]
+    by = _BY[found.method].format(per=examination.site.peaks_per)
     wind = f"a gust of {amounts.gust(gust)}"
     if not isfinite(found.years):
         most = LONGER * (found.longest or 0.0)

@@ -2,10 +2,11 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from math import isfinite
 
 import numpy as np
 
-from ..checks.embedded_posts import Posts, depth_needed
+from ..checks.embedded_posts import DEEPEST, Posts, depth_needed
 from ..checks.examination import EMBED, Examination
 from ..units import INCH
 from .amounts import Amounts
@@ -41,11 +42,18 @@ def deeper(examination: Examination, amounts: Amounts) -> str:
     for part in parts:
         own = [n for n, of in enumerate(posts.part) if of == part]
         name = examination.design.parts[part].name
-        deep = amounts.width_needed(max(plain[n] for n in own))
-        text = f"set {name} {deep} deep"
-        if posts.width[own].max() < across:
-            in_concrete = amounts.width_needed(max(cast[n] for n in own))
-            text += f", or {in_concrete} in concrete {amounts.length(across)} across"
+        across_said = f"in concrete {amounts.length(across)} across"
+        bare, in_concrete = (max(each[n] for n in own) for each in (plain, cast))
+        ways = [f"set {name} {amounts.width_needed(bare)} deep"] if isfinite(bare) else []
+        if posts.width[own].max() < across and isfinite(in_concrete):
+            deep = amounts.width_needed(in_concrete)
+            ways.append(
+                f"{deep} {across_said}" if ways else f"set {name} {deep} deep {across_said}"
+            )
+        none = (
+            f"no depth up to {amounts.length(DEEPEST)} is enough for {name}: lower, or more posts"
+        )
+        text = ", or ".join(ways) or none
         said.append(text)
     return joined(said)
 

@@ -63,7 +63,7 @@ def _title(sizing: Sizing, amounts: Amounts) -> list[Line]:
     elif not found.needs_anchors:
         said = f"It stands untied in {wind}, {to_spare(found)}: none of these is needed."
     elif found.posts is not None:
-        said = f"Its posts give way in {wind}, {to_spare(found)}: {deeper(found, amounts)}."
+        said = f"Its posts give way in {wind}: {deeper(found, amounts)}."
     elif any(remedy.feasible for remedy in sizing.remedies if remedy.kind in _HOLDING):
         said = f"What would hold it, each way alone; checked for {wind}, {to_spare(found)}."
     elif sizing.feasible:

@@ -106,7 +106,7 @@ def test_what_lies_in_the_ground_has_weight_and_no_wind():
     assert deep.wind.area.max() < shallow.wind.area.max()
     assert deep.structure.height == pytest.approx(60 * INCH)  # the board's upper edge
     side_on = deep.wind.area[np.argmin(np.abs(deep.wind.azimuths - 90.0))]
-    assert side_on == pytest.approx((48 * 3.5 + 12 * 0.75) * INCH**2, rel=0.01)
+    assert side_on == pytest.approx((48 * 3.5 + 12 * 0.75) * INCH**2)
 
 
 def test_its_limit_is_the_gust_at_which_a_post_is_used_up():
@@ -259,3 +259,13 @@ def test_a_roof_off_the_post_is_lifted_and_bends_it_more():
     assert named(off, "embedment: post").utilization > named(middle, "embedment: post").utilization
     drawn = named(middle, "pull-out")
     assert drawn.demand == pytest.approx(middle.wind.uplift.max() * middle.factors.wind, rel=1e-6)
+
+
+def test_a_lean_leaves_less_for_a_push():
+    assert found(at="30 in").limits.push < found(at="0 in").limits.push
+
+
+def test_no_depth_is_told_where_none_is_enough():
+    piece = found(wind="290 mph")
+    depth = depth_needed(piece.posts, piece.structure, piece.actions, piece.factors)
+    assert np.isinf(depth).all()
