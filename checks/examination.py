@@ -31,7 +31,7 @@ from .judging import Check
 from .limits import Limits, limits
 from .local_wind import LocalWind, local_wind
 from .loose import check_loose, loose_parts
-from .member_check import Members
+from .member_check import Member, Members, NotJudged
 from .members import check_members, posts_to_judge
 from .overturning import check_overturning
 from .people import check_climb, check_push, check_push_on_posts
@@ -39,6 +39,7 @@ from .remedies import NOTHING_TO_HOLD, Remedies, remedies
 from .seam_demands import Seams, seams_of
 from .sliding import check_sliding
 from .standing import Standing
+from .stick_checks import check_sticks
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -189,12 +190,12 @@ def examine(design: Design) -> Examination:
     def blow(some: NDArray[np.bool_]) -> Actions:
         return design_actions(expose(structure, surfaces, site.sheltering, some, each), method)
 
-    joints = find_joints(
-        structure, fastened, places(structure, site.basis), blow, used, site.basis, standing.slope
-    )
+    joined = places(structure, site.basis)
+    joints = find_joints(structure, fastened, joined, blow, used, site.basis, standing.slope)
     checks += [one.check for one in joints]
     local = local_wind(structure, exposed, method)
-    members = _members(structure, blow, local, site, used)
+    sticks = check_sticks(structure, joined, blow, used, site.basis)
+    members = _members(structure, blow, local, site, used, sticks)
     checks += [one.check for one in members.judged]
     return Examination(
         design=design,
@@ -236,9 +237,10 @@ def _members(
     local: LocalWind,
     site: Site,
     used: Factors,
+    sticks: list[Member | NotJudged],
 ) -> Members:
     """Return the strength of parts, posts under the wind on what they carry alone."""
     posts = [
         (group, None if group.why_not else blow(group.goes)) for group in posts_to_judge(structure)
     ]
-    return check_members(structure, posts, local, used, site.basis)
+    return check_members(structure, posts, local, used, site.basis, sticks)

@@ -14,8 +14,10 @@ Stuff = Lumber | Metal | Sheet
 class Member:
     """A part's strength: its ``check``, whose name is ``member: NAME``, and what it rests on.
 
-    ``role`` is "post", "blade", "board between posts", "board on its foot" or "wall panel";
-    ``governs`` "bending" or "shear"; ``count`` like pieces share the load. ``deflection`` in m is
+    ``role`` is "post", "arm", "beam", "brace", "leg of a pair", "blade", "board between posts",
+    "board on its foot" or "wall panel"; ``governs`` "bending" or "shear"; ``count`` like pieces
+    share the load. ``slender`` is effective length over thickness of a piece that is pressed along
+    itself, 0 of others. ``deflection`` in m is
     how far it bends under the unfactored wind: shown, not judged. ``beside`` names parts that
     touch it and were not counted on, ``stuff`` the published strength, ``graded`` tells whether
     the design names its grade.
@@ -30,13 +32,15 @@ class Member:
     stuff: Stuff
     beside: tuple[str, ...] = ()
     graded: bool = False
+    slender: float = 0.0
 
 
 @dataclass(frozen=True)
 class NotJudged:
     """A part whose strength was not judged, and why: one of the words below.
 
-    "no values", "no material", "thin wall", "braced", "lattice", "held otherwise".
+    "no values", "no material", "thin wall", "braced", "lattice", "held otherwise", "held along",
+    "leans alone", "leans on several", "braces more".
     """
 
     name: str

@@ -34,11 +34,13 @@ def check_members(
     local: LocalWind,
     factors: Factors,
     basis: str,
+    sticks: Iterable[Member | NotJudged] = (),
 ) -> Members:
     """Return the strength of every part that can be judged, and the others of these kinds.
 
     ``posts`` come with what they and their load take from the wind (Q, D, C); None for those that
-    cannot be judged. ``basis`` is the site's. Of like copies the worst one is told.
+    cannot be judged. ``basis`` is the site's. ``sticks`` are what was found of beams and the like.
+    Of like copies the worst one is told.
     """
     found: list[Member | NotJudged] = []
     for group, actions in posts:
@@ -57,6 +59,7 @@ def check_members(
         )
         if one:
             found.append(one)
+    found += sticks
     return _worst_of_each(found)
 
 

@@ -1,4 +1,4 @@
-"""Posts as cantilevers from their foot: bending and shear from all that they carry.
+"""Posts as cantilevers from their foot: bent, sheared and pressed by all that they carry.
 
 n like posts take equal shares, and what turns the whole about its middle pushes each to the side.
 No frame action is counted: a beam or rail that is nailed to them turns as they bend.
@@ -13,13 +13,16 @@ from ..design.structure import GRAVITY, WEIGHINGS, Structure, Weighing
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
 from .bending import cantilever_deflection
+from .columns import column_rule
 from .judging import Check
 from .member_check import Member, NotJudged
 from .member_strength import STRENGTH
 from .post_strength import PostStrength, post_strength
 from .uprights import Posts
 
-SOURCE = "statics: a cantilever from its foot; NDS 2018 3.3, 3.4, 3.9.2, 4.3, or AISC 360-16 F, G"
+SOURCE = (
+    "statics: a cantilever from its foot; NDS 2018 3.3, 3.4, 3.7, 3.9, 4.3, or AISC 360-16 E to H"
+)
 
 
 @dataclass(frozen=True, eq=False)
@@ -36,7 +39,10 @@ class Share:
 def check_posts(
     posts: Posts, structure: Structure, actions: Actions, factors: Factors, basis: str
 ) -> Member | NotJudged:
-    """Return the worst of bending and shear at the foot of posts under their actions (Q, D, C)."""
+    """Return the worst of bending and shear at the foot of posts under their actions (Q, D, C).
+
+    With bending goes what presses or draws the post along itself.
+    """
     part = structure.design.parts[structure.bodies[posts.bodies[0]].part]
     if posts.why_not:
         return NotJudged(posts.names[0], posts.why_not)
@@ -61,6 +67,7 @@ def check_posts(
         stuff=strength.stuff,
         beside=posts.beside,
         graded=part.grade is not None,
+        slender=strength.slender(column_rule("stands out") * posts.length),
     )
 
 
@@ -105,6 +112,14 @@ def weight_moment(posts: Posts, structure: Structure, weighing: Weighing) -> Arr
     return total
 
 
+def weight_on(posts: Posts, structure: Structure, weighing: Weighing) -> float:
+    """Return the weight in N of posts and all that they carry."""
+    copies = np.bincount([b.part for b in structure.bodies], minlength=len(structure.design.parts))
+    masses = structure.part_mass[WEIGHINGS.index(weighing)] / np.maximum(copies, 1)
+    going = [b.part for b, goes in zip(structure.bodies, posts.goes, strict=True) if goes]
+    return float(masses[going].sum()) * GRAVITY
+
+
 def _worst(
     posts: Posts,
     structure: Structure,
@@ -122,7 +137,10 @@ def _worst(
     load = dead * weight_moment(posts, structure, weighing) / len(shares)
     moment = np.stack([factors.wind * share.moment + load for share in shares])
     force = factors.wind * np.stack([share.force for share in shares])
-    bending = strength.bending_use(moment @ axis, moment @ across)
+    down = dead * weight_on(posts, structure, weighing) - factors.wind * actions.uplift
+    pressed = np.broadcast_to(down / len(shares), moment.shape[:-1])
+    effective = column_rule("stands out") * posts.length
+    bending = strength.use(pressed, moment @ axis, moment @ across, effective)
     pushed = np.hypot(force[..., 0], force[..., 1])
     shear = pushed / strength.shear_force
     use = np.maximum(bending, shear)

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from .. import materials
+from ..checks.columns import column_rule
 from ..checks.examination import Examination
 from ..checks.judging import Check
 from ..checks.member_check import Member
@@ -25,9 +26,17 @@ _WHY = {
     "braced": "it shares its load with something else that stands by itself",
     "lattice": "it is a lattice, open work or slats",
     "held otherwise": "it is held by more than posts or its foot",
+    "held along": "it is held along most of its length",
+    "braces more": "it braces what is held elsewhere too",
+    "leans alone": "it leans from the ground with no other leg against it",
+    "leans on several": "it leans against more than one other leg",
 }
 _HOW = {
     "post": "as a post held fast at its foot, or in the ground",
+    "arm": "as an arm that stands out from where it is held",
+    "beam": "as a beam over what holds it, each span by itself and all in one piece",
+    "brace": "as a brace that alone keeps the arm above it from turning",
+    "leg of a pair": "as one of two legs that lean against each other",
     "blade": "as a blade bent flat where it joins the hub",
     "board between posts": "as strips between the posts that it touches",
     "board on its foot": "as a board that stands on its lower edge alone",
@@ -53,9 +62,13 @@ def member_notes(examination: Examination, member: Member) -> tuple[str, ...]:
     if member.beside:
         found.append(f"What {joined(member.beside)} beside it would hold is not counted.")
     found.append(
-        f"In the wind asked for it bends about {_bent(amounts, member.deflection)}: shown, not "
-        "judged."
+        f"In the wind asked for it bends {_bent(amounts, member.deflection)}: shown, not judged."
     )
+    if isinstance(member.stuff, Lumber) and member.slender > column_rule("most slender"):
+        found.append(
+            f"Pressed along itself it counts as {member.slender:.0f} times as long as thick: NDS "
+            "allows a column 50."
+        )
     return tuple(found)
 
 
@@ -93,8 +106,22 @@ def member_assumptions(examination: Examination) -> Iterator[Remark]:
     if posts:
         yield Remark(
             f"{_capital(joined([one.name for one in posts]))}: fixed at the foot, sharing alike, "
-            "no help from what is nailed between; the squeeze of the weight above and the twist "
-            "of a single post are left out.",
+            "no help from what is nailed between; the twist of a single post is left out.",
+            "",
+        )
+    sticks = [one for one in judged if one.role in ("arm", "beam", "brace")]
+    if sticks:
+        yield Remark(
+            f"{_capital(joined([one.name for one in sticks]))}: held where joints are given, else "
+            "where something touches that finds the ground by itself; loaded at the points of "
+            "touch; twist, and the crush where it bears, are left out.",
+            "",
+        )
+    legs = [one for one in judged if one.role == "leg of a pair"]
+    if legs:
+        yield Remark(
+            f"{_capital(joined([one.name for one in legs]))}: each pair holds its top as a "
+            "triangle; square to that it only bends, as if held fast at one end.",
             "",
         )
 
@@ -119,7 +146,7 @@ def strength_unchecked(examination: Examination) -> Remark:
         full = f"The strength of the {kinds} was not checked: bending, splitting, panels under wind"
         return Remark(f"{full}{_reasons(examination)}.", f"strength of {kinds}")
     judged = [one.name for one in examination.members.judged]
-    alone = f"of {joined(judged)} only bending and shear under wind were judged"
+    alone = f"of {joined(judged)} only bending and shear under wind and weight were judged"
     if not parts:
         return Remark(
             f"The strength of wood and metal was not checked in full: {alone}.",
@@ -158,7 +185,8 @@ def _stuff(member: Member) -> str:
 def _bent(amounts: Amounts, metres: float) -> str:
     if metres < 0.5 / 1000.0:
         return "less than 1 mm" if amounts.metric else "less than 1/16 in"
-    return amounts.length(metres) if amounts.length(metres) != "0 in" else "1/16 in"
+    said = amounts.length(metres)
+    return f"about {said if said != '0 in' else '1/16 in'}"
 
 
 def _capital(text: str) -> str:
