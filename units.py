@@ -10,7 +10,6 @@ import re
 from collections.abc import Mapping
 from contextlib import suppress
 from dataclasses import dataclass
-from difflib import get_close_matches
 from functools import cache
 from pathlib import Path
 from typing import Any, NoReturn, Protocol, cast
@@ -277,6 +276,8 @@ def _unit(name: str, text: str, expected: str) -> _Unit:
         missing = str(unknown.args[0])
     with suppress(KeyError):
         return _product(name.casefold(), _folded())
+    from difflib import get_close_matches  # noqa: PLC0415 - only where something is wrong
+
     near = get_close_matches(missing.casefold(), list(_folded()), n=1, cutoff=0.7)
     hint = f"Did you mean {near[0]!r}? " if near else ""
     listed = "Known are " + ", ".join(_listed()) if expected.endswith("unit") else ""

@@ -3,7 +3,6 @@
 import re
 from collections.abc import Mapping
 from dataclasses import dataclass
-from difflib import get_close_matches
 
 from .. import units
 
@@ -127,6 +126,8 @@ def _replace(word: re.Match[str], facts: dict[str, str], text: str) -> str:
         return said
     meaning = _WORDS.get(said, _WORDS.get(said.removesuffix("s")))
     if meaning is None:
+        from difflib import get_close_matches  # noqa: PLC0415 - only where something is wrong
+
         near = get_close_matches(said, list(_WORDS), n=1, cutoff=0.6)
         hint = f"; did you mean {near[0]!r}?" if near else ""
         raise KeyError(f"{text!r}: {said!r} is not a word known of fasteners{hint}")
