@@ -3,7 +3,6 @@
 import re
 from collections.abc import Mapping
 from dataclasses import dataclass
-from difflib import get_close_matches
 
 from .. import units
 
@@ -123,10 +122,12 @@ def _designation(match: re.Match[str]) -> str:
 def _replace(word: re.Match[str], facts: dict[str, str], text: str) -> str:
     """Note what a word means, and leave in the text what is part of a size."""
     said = word[0]
-    if said in _CONNECTIVES or said in units.units():
+    if said in _CONNECTIVES or said in units.by_spelling():
         return said
     meaning = _WORDS.get(said, _WORDS.get(said.removesuffix("s")))
     if meaning is None:
+        from difflib import get_close_matches  # noqa: PLC0415 - only where something is wrong
+
         near = get_close_matches(said, list(_WORDS), n=1, cutoff=0.6)
         hint = f"; did you mean {near[0]!r}?" if near else ""
         raise KeyError(f"{text!r}: {said!r} is not a word known of fasteners{hint}")

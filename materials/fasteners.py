@@ -1,7 +1,6 @@
 """What a fastener's trade name means: its sizes and steel, from the published tables."""
 
 from collections.abc import Mapping
-from difflib import get_close_matches
 from functools import cache
 from typing import Any
 
@@ -245,6 +244,8 @@ def _inches(row: Row, column: str) -> float | None:
 
 
 def _unknown(words: Words) -> KeyError:
+    from difflib import get_close_matches  # noqa: PLC0415 - only where something is wrong
+
     near = get_close_matches(words.text.casefold(), names(), n=3, cutoff=0.4)
     hint = f"; the nearest are {', '.join(map(repr, near))}" if near else ""
     return KeyError(f"{words.text!r} is not a fastener known here{hint}")
