@@ -35,5 +35,11 @@ def check_given_load(
         found.append(check_bearing(standing, actions, used))
     worst = max(found, key=lambda one: np.inf if one.utilization is None else one.utilization)
     return replace(
-        worst, name=f"load: {load.name}", remark=worst.name, direction_deg=None, load=load.name
+        worst,
+        name=f"load: {load.name}",
+        remark=worst.name,
+        direction_deg=None,
+        case="",
+        wind=factors.live,
+        load=load.name,
     )

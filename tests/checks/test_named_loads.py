@@ -201,6 +201,9 @@ def test_a_load_on_the_rail_is_shared_and_one_on_a_post_is_not():
     forces = sorted(float(share.force.ravel()[1]) for share in own)
     assert forces == pytest.approx([0.0, 0.0, 250.0])
     assert check(alone, "member: post").demand == pytest.approx(250.0 * (1.4 - 0.11))
+    for text, words in ((rail, "three posts sharing alike"), (alone, "the one that it acts on")):
+        notes = next(c for c in Result(found(text)).checks if c.name == "member: post").notes
+        assert any(words in note for note in notes)
 
 
 @pytest.mark.parametrize("x", [-300, 120, 400])
