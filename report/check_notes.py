@@ -24,7 +24,9 @@ def check_notes(examination: Examination, check: Check) -> tuple[str, ...]:
         _direction(examination, check),
         _case(examination, check),
         *(member_notes(examination, member) if member else ()),
-        _factors(check) if check.direction_deg is not None or member is None else _wind_only(check),
+        _factors(check)
+        if check.direction_deg is not None or member is None or check.dead > 0.0
+        else _wind_only(check),
         _bare(check),
         _nothing_left(check),
         _remark(check),
