@@ -122,7 +122,7 @@ def _designation(match: re.Match[str]) -> str:
 def _replace(word: re.Match[str], facts: dict[str, str], text: str) -> str:
     """Note what a word means, and leave in the text what is part of a size."""
     said = word[0]
-    if said in _CONNECTIVES or said in units.units():
+    if said in _CONNECTIVES or said in units.by_spelling():
         return said
     meaning = _WORDS.get(said, _WORDS.get(said.removesuffix("s")))
     if meaning is None:
