@@ -16,7 +16,7 @@ from ..design.structure import TOUCHING, Structure
 from .beam_statics import Along, bent, cantilever, over_supports
 from .columns import column_rule
 from .judging import Check
-from .load_path import SETS, Carried, LoadPath
+from .load_path import Carried, LoadPath
 from .member_check import Member, NotJudged
 from .member_strength import STRENGTH
 from .post_strength import PostStrength, post_strength
@@ -130,6 +130,11 @@ def point_loads(path: LoadPath, carried: Carried, beam: Beam) -> PointLoads:
             at.append(float(each))
             forces.append(passed[..., n, :])
             couples.append(turned[..., n, :] + rest / len(s))
+    for point, force in carried.given.get(beam.body, []):
+        s = float(np.clip(stick.at(point), 0.0, stick.length))
+        at.append(s)
+        forces.append(force)
+        couples.append(np.cross(point - stick.point(s), force))
     own = carried.own[beam.body].force
     first, second = stick.ways
     if not at:
@@ -169,7 +174,7 @@ def check_beam(
         by_bending = beam.strength.use_either(pressed, *way.moment, beam.effective)
         pushed = np.hypot(*way.shear) / beam.strength.shear_force
         bending, shear = np.maximum(bending, by_bending), np.maximum(shear, pushed)
-    use = np.maximum(bending, shear)[: len(SETS)]
+    use = np.maximum(bending, shear)[:-1]
     at = np.unravel_index(int(use.argmax()), use.shape)
     s, q, d, c, _ = (int(k) for k in at)
     governs = "bending" if bending[at] >= shear[at] else "shear"
@@ -181,7 +186,12 @@ def check_beam(
     check = stick_check(
         part.name, carried, (s, d, c), float(use[at]), asked, governs, beam.strength, factors, basis
     )
-    shown = ways[0].moment[0][-1, q, d, c], ways[0].moment[1][-1, q, d, c]
+    # a named load bends it as it is; else wind and weight do
+    n = -1 if carried.sets[s].load is None else s
+    shown = ways[0].moment[0][n, q, d, c], ways[0].moment[1][n, q, d, c]
+    if n == s:
+        times = carried.sets[s].longer
+        shown = shown[0] / times, shown[1] / times
     return Member(
         name=part.name,
         check=check,
@@ -191,6 +201,7 @@ def check_beam(
         deflection=_deflection(beam, cuts, shown),
         stuff=beam.strength.stuff,
         beside=beam.beside,
+        loads=carried.named,
         graded=part.grade is not None,
         slender=0.0 if propping is None else beam.strength.slender(beam.effective),
     )
@@ -209,12 +220,13 @@ def stick_check(
 ) -> Check:
     """Return the check of a stick: what is ``asked`` of it under a ``load`` and its ``use``.
 
-    ``load`` are set, direction and case. Dead load alone is told as it is, without what makes it
-    comparable with wind.
+    ``load`` are set, direction and case. What lasts longer than wind is told as it is, without what
+    makes it comparable with wind.
     """
     s, d, c = load
-    kind = SETS[s]
-    times = carried.longer if kind == "calm" else 1.0
+    acts = carried.sets[s]
+    by_wind = acts.load is None and not acts.is_calm
+    times = acts.longer
     capacity = 0.0 if not np.isfinite(use) else asked / use if use > 0.0 else 0.0
     return Check(
         name=f"member: {name}",
@@ -225,11 +237,12 @@ def stick_check(
         passes=bool(use <= 1.0),
         source=f"{SOURCE}{' (LRFD)' if basis == STRENGTH else ''}; {strength.stuff.source}; "
         f"{factors}",
-        direction_deg=None if kind == "calm" else float(carried.azimuths[d]),
-        weighing="light" if kind == "light" else "heavy",
-        dead=carried.dead[s] / times,
-        wind=carried.wind[s],
-        case="calm" if kind == "calm" else carried.cases[c],
+        direction_deg=float(carried.azimuths[d]) if by_wind else None,
+        weighing=acts.weighing,
+        dead=acts.dead,
+        wind=acts.live,
+        case="calm" if acts.is_calm else carried.cases[c] if by_wind else "",
+        load="" if acts.load is None else acts.load.name,
     )
 
 
@@ -247,10 +260,10 @@ def _together(held: Sequence[tuple[float, float]], near: float) -> list[tuple[fl
 def _edges(beam: Beam, loads: PointLoads) -> Array:
     """Return where pieces of even load begin and end: at all places that matter, and between."""
     marks = [0.0, beam.stick.length, *(edge for place in beam.places for edge in place)]
-    apart = np.sort([*marks, *beam.supports.tolist(), *loads.at.tolist()])
-    pieces = [
+    apart = sorted([*marks, *beam.supports.tolist(), *loads.at.tolist()])
+    pieces: list[Array] = [
         np.linspace(low, high, 2 * ceil(_PIECES * (high - low) / beam.stick.length) + 1)[:-1]
-        for low, high in pairwise(apart.tolist())
+        for low, high in pairwise(apart)
         if high - low > _SAME
     ]
     return np.append(np.concatenate(pieces), beam.stick.length)

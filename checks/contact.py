@@ -55,7 +55,7 @@ class Caps:
         # rest = chord x + growth/2 x2, in the form that is stable for growth near 0
         root = np.sqrt(np.maximum(chord**2 + 2.0 * growth * rest, 0.0))
         span = self._at(self.depth, i + 1) - self._at(self.depth, i)
-        x = np.minimum(_ratio(2.0 * rest, chord + root), span)
+        x = np.clip(_ratio(2.0 * rest, chord + root), 0.0, span)
         return _ratio(self._within(i).moment(x), wanted)
 
     def area_about(self, depth: Array) -> Array:

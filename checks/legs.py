@@ -13,7 +13,7 @@ from ..design.shapes.shape import Array
 from ..design.structure import TOUCHING, Structure
 from .beams import stick_check
 from .columns import column_rule
-from .load_path import SETS, Carried, LoadPath
+from .load_path import Carried, LoadPath
 from .member_check import Member, NotJudged
 from .post_strength import PostStrength, post_strength
 from .sticks import Stick
@@ -97,6 +97,12 @@ def check_pair(
             passed, rest = carried.arrives[k]
             force = force + passed.sum(axis=-2)
             couple = couple + np.cross(hold.points - top, passed).sum(axis=-2) + rest
+    across = force[..., 0] * 0.0
+    for i in pair.bodies:
+        for _, push in carried.given.get(i, []):
+            # anywhere on a leg: as if on the top, and in the middle between top and foot
+            force = force + push
+            across = across + np.linalg.norm(push, axis=-1) * pair.sticks[0].length / 4.0
     own = [carried.own[i].force for i in pair.bodies]
     pressed = pressing(pair.sticks[0].along, pair.sticks[1].along, force + (own[0] + own[1]) / 2.0)
     found: list[Member] = []
@@ -112,6 +118,7 @@ def check_pair(
                 pressed[..., n] - own[n] @ stick.along / 2.0,
                 (force @ square) / 2.0,
                 couple / 2.0,
+                across,
                 factors,
                 basis,
             )
@@ -129,6 +136,7 @@ def _leg(
     pressing: Array,
     sideways: Array,
     couple: Array,
+    across: Array,
     factors: str,
     basis: str,
 ) -> Member:
@@ -136,7 +144,7 @@ def _leg(
     part = structure.design.parts[structure.bodies[i].part]
     level = np.cross(square, stick.along)
     own = carried.own[i].force
-    in_plane = np.abs(own @ level) * L / 8.0 + np.abs(couple @ square)
+    in_plane = np.abs(own @ level) * L / 8.0 + np.abs(couple @ square) + across
     out = sideways * L + own @ square * L / 2.0
     out_of_plane = np.abs(out) + np.abs(couple @ level)
     first, second = (
@@ -150,7 +158,7 @@ def _leg(
         np.abs(sideways + own @ square) + np.abs(couple @ level) / L,
     )
     shear = pushed / strength.shear_force
-    use = np.maximum(bending, shear)[: len(SETS)]
+    use = np.maximum(bending, shear)[:-1]
     at = np.unravel_index(int(use.argmax()), use.shape)
     s, q, d, c = (int(k) for k in at)
     by_bending = bool(bending[at] >= shear[at])
@@ -159,7 +167,7 @@ def _leg(
     check = stick_check(
         part.name, carried, (s, d, c), float(use[at]), asked, governs, strength, factors, basis
     )
-    shown = (-1, q, d, c)
+    shown = (-1 if carried.sets[s].load is None else s, q, d, c)
     stiffness = min(strength.stiffness)
     moved = abs(float(sideways[shown])) * L**3 / 3.0 + abs(float(own[shown] @ square)) * L**3 / 8.0
     return Member(
@@ -170,19 +178,21 @@ def _leg(
         count=1,
         deflection=moved / stiffness,
         stuff=strength.stuff,
+        loads=carried.named,
         graded=part.grade is not None,
         slender=strength.slender(effective),
     )
 
 
 def _meets(path: LoadPath, i: int, j: int) -> bool:
-    """Return whether two legs carry something in common and their tops lie close together."""
+    """Return whether two legs touch, or carry something in common, and their tops lie close."""
     carried = [{hold.held for hold in path.on(k)} for k in (i, j)]
     both = [path.sticks[k] for k in (i, j)]
     tops = [stick.point(stick.length) for stick in map(_from_foot, filter(None, both))]
     apart = float(np.linalg.norm(tops[0] - tops[1]))
     widths = [stick.wide for stick in both if stick is not None]
-    return bool(carried[0] & carried[1]) and apart < MEET * max(widths)
+    together = bool(carried[0] & carried[1]) or bool(path.near[i, j])
+    return together and apart < MEET * max(widths)
 
 
 def _pair(structure: Structure, path: LoadPath, i: int, j: int, basis: str) -> Pair | NotJudged:

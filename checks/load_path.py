@@ -16,7 +16,8 @@ from ..design.shapes.weight import Weight
 from ..design.structure import GRAVITY, TOUCHING, WEIGHINGS, Structure
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
-from .joint_demand import wind_wrench
+from .borne import Borne
+from .joint_demand import LoadSet, load_sets, wind_wrench
 from .joint_places import Place
 from .sticks import Stick, TurnedBox, box_of, stick_of, touch, where_touched
 from .uprights import Mask, touching
@@ -63,7 +64,7 @@ class LoadPath:
 class Wrench:
     """Force (S, Q, D, C, 3) in N and moment about the origin in N m: by sets, then as actions.
 
-    The sets are those of ``SETS`` and then load as it is.
+    The sets are those judged, and last load as it is.
     """
 
     force: Array
@@ -74,22 +75,24 @@ class Wrench:
 class Carried:
     """What each body takes by itself, and what comes on it at each of its holds.
 
-    ``own`` by body; ``arrives`` by number of the hold: forces (…, k, 3) at its points and a couple
-    (…, 3) that they cannot pass on. ``cases`` and ``azimuths`` as of ``Actions``; ``dead`` and
-    ``wind`` are the factors of each set and ``longer`` by how much more wood holds under wind.
+    ``own`` by body is weight and wind; ``given`` by body the named loads on it, each as a point and
+    its force (…, 3); ``arrives`` by number of the hold: forces (…, k, 3) at its points and a couple
+    (…, 3) that they cannot pass on. ``cases`` and ``azimuths`` as of ``Actions``. ``sets`` are what
+    is tried, all as much as they ask of wood under wind; after them comes load as it is, for how
+    far a piece bends.
     """
 
     own: dict[int, Wrench]
+    given: dict[int, list[tuple[Array, Array]]]
     arrives: dict[int, tuple[Array, Array]]
     cases: tuple[str, ...]
     azimuths: Array
-    dead: tuple[float, ...]
-    wind: tuple[float, ...]
-    longer: float
+    sets: tuple[LoadSet, ...]
 
-
-SETS = ("light", "heavy", "calm")
-"""Sets of factors that are judged; the fourth is load as it is, for how far a piece bends."""
+    @property
+    def named(self) -> tuple[str, ...]:
+        """Return the names of the named loads that are tried."""
+        return tuple(dict.fromkeys(one.load.name for one in self.sets if one.load is not None))
 
 
 def load_path(structure: Structure, places: Sequence[Place]) -> LoadPath:
@@ -123,21 +126,30 @@ def carry(
     which: Sequence[int],
     blow: Blow,
     factors: Factors,
-    longer: float,
+    basis: str,
+    loads: Sequence[Borne] = (),
 ) -> Carried:
-    """Return what comes on the bodies ``which`` from all that they hold, and what they take."""
+    """Return what comes on the bodies ``which`` from all that they hold, and what they take.
+
+    ``loads`` are those that the design names, ``basis`` that of judgement.
+    """
     above = _above(path, which)
     actions = {i: _blown(structure, i, blow) for i in _one_of_each(structure, above)}
     cases = _cases(list(actions.values()))
-    sets = (
-        (factors.helping, WEIGHINGS.index("light"), factors.wind),
-        (factors.hurting, WEIGHINGS.index("heavy"), factors.wind),
-        (factors.alone * longer, WEIGHINGS.index("heavy"), 0.0),
-        (1.0, WEIGHINGS.index("typical"), 1.0),
-    )
+    borne = [one for one in loads if one.body in above]
+    sets = load_sets(factors, basis, [one.load for one in borne])
+    tried = (*sets, LoadSet("typical", 1.0, 1.0))
     found: dict[int, tuple[Array, Array]] = {}
-    own = {i: _own(structure, i, actions, cases, sets) for i in above}
+    own = {i: _own(structure, i, actions, cases, tried) for i in above}
+    given: dict[int, list[tuple[Array, Array]]] = {}
+    for one in borne:
+        force = _given(one, tried, own[one.body].force)
+        given.setdefault(one.body, []).append((np.asarray(one.load.at), force))
     total = {i: [one.force, one.moment] for i, one in own.items()}
+    for i, each in given.items():
+        for point, force in each:
+            total[i][0] = total[i][0] + force
+            total[i][1] = total[i][1] + np.cross(point, force)
     numbers = {id(hold): k for k, hold in enumerate(path.holds)}
     for i in path.order:
         holds = path.of(i) if i in total else []
@@ -161,12 +173,11 @@ def carry(
     azimuths = next(iter(actions.values())).azimuths
     return Carried(
         own,
+        given,
         found,
         cases,
         azimuths,
-        tuple(dead for dead, _, _ in sets),
-        tuple(wind for _, _, wind in sets),
-        longer,
+        sets,
     )
 
 
@@ -325,7 +336,7 @@ def _own(
     i: int,
     actions: dict[int, Actions],
     cases: tuple[str, ...],
-    sets: Sequence[tuple[float, int, float]],
+    sets: Sequence[LoadSet],
 ) -> Wrench:
     """Return what a body takes from its weight and the wind on it alone, in all sets."""
     body = structure.bodies[i]
@@ -345,9 +356,17 @@ def _own(
     centre = body.place(local)
     forces: list[Array] = []
     couples: list[Array] = []
-    for dead, weighing, wind in sets:
-        mass = structure.part_mass[weighing, body.part] / copies
-        pull = np.array([0.0, 0.0, -dead * mass * GRAVITY])
-        forces.append(wind * F + pull)
-        couples.append(wind * M + np.cross(centre, pull))
+    for one in sets:
+        mass = structure.part_mass[WEIGHINGS.index(one.weighing), body.part] / copies
+        pull = np.array([0.0, 0.0, -one.dead * mass * GRAVITY])
+        wind = one.live if one.load is None else 0.0
+        forces.append(one.longer * (wind * F + pull))
+        couples.append(one.longer * (wind * M + np.cross(centre, pull)))
     return Wrench(np.stack(forces), np.stack(couples))
+
+
+def _given(borne: Borne, sets: Sequence[LoadSet], like: Array) -> Array:
+    """Return the force (…, 3) of a named load in each set, shaped as ``like``."""
+    push: Array = borne.load.force * np.asarray(borne.load.direction)
+    live = [one.live * one.longer if one.load == borne.load else 0.0 for one in sets]
+    return np.zeros(like.shape) + np.array(live)[:, None, None, None, None] * push

@@ -6,8 +6,8 @@ from dataclasses import replace
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
 from ..loads.combinations import Factors
-from .adjustments import wind_over_permanent
 from .beams import Beam, PointLoads, beam_of, check_beam, point_loads
+from .borne import Borne
 from .braces import is_brace, propped, propping
 from .joint_places import Place
 from .legs import Pair, check_pair, is_leg, pairs_of
@@ -17,11 +17,17 @@ from .sticks import stick_of
 
 
 def check_sticks(
-    structure: Structure, places: Sequence[Place], blow: Blow, factors: Factors, basis: str
+    structure: Structure,
+    places: Sequence[Place],
+    blow: Blow,
+    factors: Factors,
+    basis: str,
+    named: Sequence[Borne] = (),
 ) -> list[Member | NotJudged]:
     """Return the strength of every stick, and why there is none of some; nothing without sticks.
 
-    ``places`` are the joints where they stand, ``blow`` the wind on some of the bodies alone.
+    ``places`` are the joints where they stand, ``blow`` the wind on some of the bodies alone,
+    ``named`` the loads that the design names.
     """
     which = [i for i, body in enumerate(structure.bodies) if stick_of(body) is not None]
     if not which:
@@ -36,7 +42,7 @@ def check_sticks(
     bodies = [one.body for one in beams] + [i for pair in pairs for i in pair.bodies]
     if not bodies:
         return found
-    carried = carry(structure, path, bodies, blow, factors, wind_over_permanent(basis))
+    carried = carry(structure, path, bodies, blow, factors, basis, named)
     loads = {beam.body: point_loads(path, carried, beam) for beam in beams}
     props = _props(path, beams, loads)
     seen: set[tuple[object, ...]] = set()

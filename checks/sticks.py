@@ -11,9 +11,7 @@ import numpy as np
 from ..design.placing import Body
 from ..design.shapes.bodies import Solid
 from ..design.shapes.boxes import Box
-from ..design.shapes.flat import Plate
 from ..design.shapes.member import Member
-from ..design.shapes.plans import Rectangle
 from ..design.shapes.shape import Array
 from ..design.touching import GAP
 from .uprights import SLENDER, Mask, Section
@@ -145,8 +143,8 @@ def _edges(stick: Stick, other: TurnedBox, low: float, high: float) -> tuple[flo
         return low, high
     reach = float(square @ other.half)
     middle = float(stick.at(other.middles[0]))
-    plain = max(middle - reach, 0.0), min(middle + reach, stick.length)
-    return plain if plain[0] <= plain[1] else (low, high)
+    low, high = np.clip([middle - reach, middle + reach], 0.0, stick.length).tolist()
+    return low, high
 
 
 def _stick(body: Body) -> Stick | None:
@@ -171,8 +169,6 @@ def _stick(body: Body) -> Stick | None:
             )
         case Box(wall=None) as box if _is_straight(box):
             sizes = np.array([box.length, box.width, box.height])
-        case Plate(plan=Rectangle() as plan, hole=0.0, solidity=1.0) as plate:
-            sizes = np.array([plan.length, plan.width, plate.thickness])
         case Solid(sides=4, bottom=bottom, top=top, height=height) if bottom == top:
             sizes = np.array([bottom, bottom, height])
         case _:

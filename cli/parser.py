@@ -3,7 +3,9 @@
 import argparse
 import sys
 from collections.abc import Callable, Sequence
+from importlib import import_module
 from pathlib import Path
+from typing import NamedTuple
 
 from .. import __version__
 
@@ -24,25 +26,30 @@ yardfast {__version__}: will it stand in the wind, and what holds it down?
   yardfast COMMAND --help      more, with an example
 """
 
-COMMANDS = (
-    "new",
-    "check",
-    "draw",
-    "size",
-    "cuts",
-    "sheet",
-    "label",
-    "stale",
-    "materials",
-    "grounds",
-    "fasteners",
-)
-
 
 class Arguments(argparse.Namespace):
     """What was typed, and the command that it asks for."""
 
     run: Callable[["Arguments"], int]
+
+
+class _Command(NamedTuple):
+    """What a command is for, an example of it, its options, and the function that does it.
+
+    The function is ``does`` in the file ``module`` beside this one: each start pays only for what
+    it runs.
+    """
+
+    what: str
+    example: str
+    options: Callable[[argparse.ArgumentParser], None]
+    module: str
+    does: str = "run"
+
+    def run(self, arguments: Arguments) -> int:
+        """Do what was typed, and return the exit status."""
+        found = import_module(f".{self.module}", __package__)
+        return getattr(found, self.does)(arguments)
 
 
 def parse(arguments: Sequence[str]) -> Arguments | None:
@@ -57,7 +64,7 @@ def parse(arguments: Sequence[str]) -> Arguments | None:
     if not first.startswith("-") and first not in COMMANDS:
         print(_unknown(first), file=sys.stderr)
         return None
-    return _parser().parse_args(arguments, namespace=Arguments())
+    return _parser(first).parse_args(arguments, namespace=Arguments())
 
 
 def _unknown(word: str) -> str:
@@ -72,7 +79,8 @@ def _unknown(word: str) -> str:
     return f"yardfast: there is no command '{shown}': {hint}"
 
 
-def _parser() -> argparse.ArgumentParser:
+def _parser(typed: str) -> argparse.ArgumentParser:
+    """Return the reader of the command line; only the command that is typed is spelt out."""
     parser = argparse.ArgumentParser(
         prog="yardfast",
         description="Works out whether a yard piece stands in the wind, and what holds it down.",
@@ -81,51 +89,17 @@ def _parser() -> argparse.ArgumentParser:
     )
     parser.add_argument("--version", action="version", version=f"yardfast {__version__}")
     commands = parser.add_subparsers(title="commands", metavar="COMMAND", required=True)
-    add = commands.add_parser
-    _add_new(_command(add, "new", "a starting file, by questions", _new))
-    _add_check(_command(add, "check", "the verdict on one design file or several", _check))
-    _add_size(_command(add, "size", "what holds a piece down, each way alone", _size))
-    _add_draw(_command(add, "draw", "the drawing: elevation, plan, gusts by side", _draw))
-    _add_sheet(_command(add, "sheet", "the stability sheet on paper, for the buyer", _sheet))
-    _add_cuts(_command(add, "cuts", "what to saw and to buy for a piece", _cuts))
-    _add_label(_command(add, "label", "text for a listing, of one design or a folder", _label))
-    _add_stale(_command(add, "stale", "which printed sheets no longer hold", _stale))
-    for name, what in (("materials", _materials), ("grounds", _grounds)):
-        each = _command(add, name, f"what each {name[:-1]}'s name means, with sources", what)
-        _add_format(each)
-    _add_fasteners(_command(add, "fasteners", "what a nail or screw holds in a wood", _fasteners))
-    return parser
-
-
-_EXAMPLES = {
-    "new": "yardfast new tower -o light.toml",
-    "check": "yardfast check light.toml --engineer",
-    "draw": "yardfast draw light.toml -o light.svg",
-    "size": "yardfast size light.toml --write heavy.toml --remedy ballast",
-    "cuts": "yardfast cuts light.toml -o pattern.svg",
-    "label": "yardfast label my-designs -o labels.csv",
-    "stale": "yardfast stale labels.csv",
-    "sheet": "yardfast sheet light.toml -o light.pdf",
-    "materials": "yardfast materials",
-    "grounds": "yardfast grounds --format json",
-    "fasteners": "yardfast fasteners '8d common' --wood 'western redcedar'",
-}
-
-
-def _command(
-    add: Callable[..., argparse.ArgumentParser],
-    name: str,
-    help_: str,
-    run: Callable[[Arguments], int],
-) -> argparse.ArgumentParser:
-    parser = add(
-        name,
-        help=help_,
-        description=f"{help_[0].upper()}{help_[1:]}.",
-        epilog=f"Example:  {_EXAMPLES[name]}",
-        allow_abbrev=False,
-    )
-    parser.set_defaults(run=run)
+    for name, command in COMMANDS.items():
+        if typed.startswith("-") or typed == name:
+            own = commands.add_parser(
+                name,
+                help=command.what,
+                description=f"{command.what[0].upper()}{command.what[1:]}.",
+                epilog=f"Example:  yardfast {name} {command.example}".rstrip(),
+                allow_abbrev=False,
+            )
+            own.set_defaults(run=command.run)
+            command.options(own)
     return parser
 
 
@@ -257,67 +231,51 @@ def _add_stale(parser: argparse.ArgumentParser) -> None:
     _add_format(parser)
 
 
-def _new(arguments: Arguments) -> int:
-    from .new import run  # noqa: PLC0415 - each start pays only for what it runs
-
-    return run(arguments)
-
-
-def _check(arguments: Arguments) -> int:
-    from .check import run  # noqa: PLC0415
-
-    return run(arguments)
-
-
-def _draw(arguments: Arguments) -> int:
-    from .draw import run  # noqa: PLC0415
-
-    return run(arguments)
-
-
-def _size(arguments: Arguments) -> int:
-    from .size import run  # noqa: PLC0415
-
-    return run(arguments)
-
-
-def _cuts(arguments: Arguments) -> int:
-    from .cuts import run  # noqa: PLC0415
-
-    return run(arguments)
-
-
-def _label(arguments: Arguments) -> int:
-    from .label import run  # noqa: PLC0415
-
-    return run(arguments)
-
-
-def _stale(arguments: Arguments) -> int:
-    from .stale import run  # noqa: PLC0415
-
-    return run(arguments)
-
-
-def _sheet(arguments: Arguments) -> int:
-    from .sheet import run  # noqa: PLC0415
-
-    return run(arguments)
-
-
-def _materials(arguments: Arguments) -> int:
-    from .listing import materials  # noqa: PLC0415
-
-    return materials(arguments)
-
-
-def _grounds(arguments: Arguments) -> int:
-    from .listing import grounds  # noqa: PLC0415
-
-    return grounds(arguments)
-
-
-def _fasteners(arguments: Arguments) -> int:
-    from .fasteners import run  # noqa: PLC0415
-
-    return run(arguments)
+COMMANDS = {
+    "new": _Command("a starting file, by questions", "tower -o light.toml", _add_new, "new"),
+    "check": _Command(
+        "the verdict on one design file or several", "light.toml --engineer", _add_check, "check"
+    ),
+    "draw": _Command(
+        "the drawing: elevation, plan, gusts by side", "light.toml -o light.svg", _add_draw, "draw"
+    ),
+    "size": _Command(
+        "what holds a piece down, each way alone",
+        "light.toml --write heavy.toml --remedy ballast",
+        _add_size,
+        "size",
+    ),
+    "cuts": _Command(
+        "what to saw and to buy for a piece", "light.toml -o pattern.svg", _add_cuts, "cuts"
+    ),
+    "sheet": _Command(
+        "the stability sheet on paper, for the buyer",
+        "light.toml -o light.pdf",
+        _add_sheet,
+        "sheet",
+    ),
+    "label": _Command(
+        "text for a listing, of one design or a folder",
+        "my-designs -o labels.csv",
+        _add_label,
+        "label",
+    ),
+    "stale": _Command("which printed sheets no longer hold", "labels.csv", _add_stale, "stale"),
+    "materials": _Command(
+        "what each material's name means, with sources", "", _add_format, "listing", "materials"
+    ),
+    "grounds": _Command(
+        "what each ground's name means, with sources",
+        "--format json",
+        _add_format,
+        "listing",
+        "grounds",
+    ),
+    "fasteners": _Command(
+        "what a nail or screw holds in a wood",
+        "'8d common' --wood 'western redcedar'",
+        _add_fasteners,
+        "fasteners",
+    ),
+}
+"""Every command, in the order in which help shows them."""

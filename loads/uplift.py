@@ -9,8 +9,6 @@ from dataclasses import dataclass
 from math import radians
 
 import numpy as np
-import shapely
-from shapely import affinity
 from shapely.geometry.base import BaseGeometry
 
 from .. import references
@@ -102,15 +100,10 @@ def _windward_overhangs(
     overhang = exposed.difference(support)
     if overhang.is_empty or support.is_empty or overhang.area < 1e-6:
         return []
-    reach = reach_of(exposed)
-    swept = [
-        shapely.union(
-            support, affinity.translate(support, -reach * u[0], -reach * u[1])
-        ).convex_hull
-        for u in along
-    ]
-    regions = plane.intersection(np.array(swept, dtype=object), overhang)
-    return list(enumerate(regions))
+    corners = plane.ring_of(plane.hull(np.vstack(plane.outlines_of(support))))
+    upwind = corners - reach_of(exposed) * along[:, None]
+    swept = plane.hulls(np.concatenate([np.broadcast_to(corners, upwind.shape), upwind], axis=1))
+    return list(enumerate(plane.intersection(swept, overhang)))
 
 
 def _open_sides(structure: Structure, i: int) -> list[tuple[Array, BaseGeometry]]:

@@ -7,7 +7,6 @@ column named ``unit``. A header that ends in none of the endings below holds pur
 import csv
 from collections.abc import Mapping
 from dataclasses import dataclass
-from difflib import get_close_matches
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -103,6 +102,8 @@ def table(name: str) -> Table:
     try:
         text = file.read_text(encoding="utf-8")
     except OSError:
+        from difflib import get_close_matches  # noqa: PLC0415 - only where something is wrong
+
         near = get_close_matches(name, names(), n=1, cutoff=0.4)
         hint = f"; the nearest is {near[0]!r}" if near else ""
         raise KeyError(f"there is no table {name!r} in references{hint}") from None

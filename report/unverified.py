@@ -140,11 +140,14 @@ def _factors(examination: Examination) -> Iterator[str]:
 def _joints(examination: Examination) -> Iterator[str]:
     """Name what of a joint's strength was written from memory, where it governs."""
     for joint in examination.joints:
-        fastener, holds = joint.row.fastener, joint.fasteners.holds
+        fastener, holds = joint.row.fastener, joint.holds
         if fastener.confidence == MEMORY:
             yield _sentence(
                 f"sizes and steel of {plural(fastener.name)}", first_source(fastener.source)
             )
+        if fastener.kind == "staple":
+            rule = references.table("wood/staple_rules").one("rule", "legs as nails")
+            yield _sentence("staples taken as two nails", rule["source"])
         out = joint.tension * holds.sideways >= joint.shear * holds.pull
         if out and holds.out <= holds.head:
             law = f"NDS reference, {fastener.withdrawal_kind}"

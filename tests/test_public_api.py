@@ -12,8 +12,8 @@ import verdict_designs
 import yardfast as yf
 
 ROOT = Path(yf.__file__).resolve().parent
-ARROWS = ("references", "materials", "design", "loads", "checks", "report", "cli")
-"""Each room may look at those before it; units serves all."""
+ARROWS = ("units", "references", "materials", "design", "loads", "checks", "report", "cli")
+"""Each room may look at those before it; units serves all, and looks at none."""
 NO_ROOMS = {"tests", "examples", "benchmarks", "build", "dist"}
 
 
@@ -109,7 +109,7 @@ def test_every_data_file_of_a_room_is_installed():
 
 def test_modules_of_the_root_are_these_and_none_hides_a_standard_one():
     modules = {path.name for path in ROOT.glob("*.py")}
-    assert modules == {"__init__.py", "__main__.py", "units.py"}
+    assert modules == {"__init__.py", "__main__.py"}
     names = {path.stem for path in ROOT.glob("*.py")} | {room.parts[0] for room in _rooms()}
     assert not (names - {"__init__", "__main__"}) & set(sys.stdlib_module_names)
 

@@ -18,7 +18,7 @@ LBF = 4.4482216152605
 
 
 def test_stud_of_the_published_examples():
-    """AWC Structural Wood Design Examples 2015/2018, E1.7: a 2x6 of southern pine, bent and pressed.
+    """AWC Structural Wood Design Examples 2015/2018, E1.7: a 2x6 of southern pine as a stud.
 
     9 ft between its ends, No. 1: F_b 1350, F_c 1550, E_min 580,000 psi, C_D 1.6; 1,400 lbf along it
     and 100 lbf/ft across. An open frame program that works the example has 0.8875 at mid-height
@@ -65,7 +65,7 @@ def test_pressed_use_against_its_parts():
 
 
 def test_a_pressed_and_bent_strut_bends_more_as_its_equation_says():
-    """1/(1 - P/P_e) on the moment, against integration of E I y'' = -(M + P y) by finite differences.
+    """1/(1 - P/P_e) on the moment, against E I y'' = -(M + P y) by finite differences.
 
     For a half-sine moment the factor is exact.
     """

@@ -266,7 +266,7 @@ def test_an_interrupt_ends_it_quietly(monkeypatch, capsys):
     def interrupted(arguments):
         raise KeyboardInterrupt
 
-    monkeypatch.setattr("yardfast.cli.parser._materials", interrupted)
+    monkeypatch.setattr("yardfast.cli.listing.materials", interrupted)
     assert main(["materials"]) == 130
     assert capsys.readouterr().err == ""
 
@@ -276,7 +276,7 @@ def test_our_own_fault_is_said_to_be_ours(monkeypatch, capsys):
         raise ZeroDivisionError("by nought")
 
     monkeypatch.delenv("YARDFAST_DEBUG", raising=False)
-    monkeypatch.setattr("yardfast.cli.parser._materials", broken)
+    monkeypatch.setattr("yardfast.cli.listing.materials", broken)
     assert main(["materials"]) == 2
     assert "a fault of yardfast itself" in capsys.readouterr().err
 

@@ -76,6 +76,7 @@ SAYS = {
         "force": "how hard",
         "at": "where, from the middle of the design",
         "direction": "which way; an angle is level, clockwise from the back",
+        "on": "the part that it acts on, if not the nearest; `at` stays from the design's middle",
     },
     "anchor": {
         "name": "what these are called",
@@ -143,6 +144,8 @@ SAYS = {
         "made_wet": "whether the wood is wet when fastened; the worse of both if not given",
         "stays_dry": "whether it stays under a roof and dry",
         "glue": "whether it is glued too: shown, never counted",
+        "crown": "how a staple's crown lies to the grain under it; along it, the weaker, if not "
+        "given",
     },
     "part": {
         "embed": "how deep it stands in the ground; it then carries the piece",

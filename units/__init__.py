@@ -1,0 +1,200 @@
+"""The doors: text as on a tape or a drawing, and pint quantities, to floats in SI and back.
+
+The number is read here, since people write ``5'-6 1/2"``; the units come from one file,
+references/units.txt, which pint reads too when a quantity is asked for. Importing this room
+imports no pint.
+"""
+
+import math
+from dataclasses import dataclass
+from functools import cache
+from typing import Any, Protocol, cast
+
+from .faults import UnitError, expected_of, not_text, wrong_kind
+from .kinds import BASES, KINDS, Dims, Kind, Unit
+from .known import (
+    FILE,
+    FOOT,
+    GRAVITY,
+    INCH,
+    KMH,
+    MPH,
+    POUND,
+    POUND_FORCE,
+    PSF,
+    PSI,
+    by_spelling,
+    factor,
+    find,
+)
+from .written import parts_of, sole_unit
+
+__all__ = [
+    "FOOT",
+    "GRAVITY",
+    "INCH",
+    "KINDS",
+    "KMH",
+    "MPH",
+    "POUND",
+    "POUND_FORCE",
+    "PSF",
+    "PSI",
+    "Q",
+    "Quantity",
+    "Reading",
+    "UnitError",
+    "by_spelling",
+    "factor",
+    "quantity",
+    "read",
+    "registry",
+    "to_si",
+]
+
+
+@dataclass(frozen=True)
+class Reading:
+    """A value in SI, and a sentence where the text could have meant something else."""
+
+    value: float
+    note: str | None = None
+
+
+class Quantity(Protocol):
+    """What is used of a pint quantity; pint's own types are partly unknown to type checkers."""
+
+    @property
+    def magnitude(self) -> Any:
+        """The number alone."""
+        ...
+
+    @property
+    def units(self) -> Any:
+        """The unit alone."""
+        ...
+
+    @property
+    def dimensionality(self) -> Any:
+        """Powers of the base dimensions."""
+        ...
+
+    def to(self, other: str, /) -> "Quantity":
+        """Return the same in another unit."""
+        ...
+
+    def __add__(self, other: Any, /) -> Any: ...
+    def __sub__(self, other: Any, /) -> Any: ...
+    def __mul__(self, other: Any, /) -> Any: ...
+    def __rmul__(self, other: Any, /) -> Any: ...
+    def __truediv__(self, other: Any, /) -> Any: ...
+    def __lt__(self, other: Any, /) -> bool: ...
+    def __gt__(self, other: Any, /) -> bool: ...
+
+
+def read(text: object, kind: str, *, signed: bool = False) -> Reading:
+    """Read a dimension such as ``'4 ft 6 in'``, of the given kind (a key of KINDS), into SI.
+
+    Anything but text is refused with the fix. A slope may be in degrees, radians or percent and is
+    returned in radians. ``signed`` allows values below zero. UnitError where the text cannot be
+    read whole, has no unit, or is of another kind; KeyError for an unknown kind.
+    """
+    wanted = KINDS[kind]
+    expected = expected_of(wanted)
+    if not isinstance(text, str):
+        raise not_text(text, wanted.spellings, expected)
+    parts, sign, note = parts_of(text, wanted.spellings, expected)
+    unit = sole_unit(parts, text, expected)
+    value = sign * sum(part.number * part.unit.factor for part in parts)
+    if kind == "slope" and unit.name == "percent":
+        value = math.atan(value)
+    elif unit.dims != wanted.dims:
+        raise wrong_kind(text, unit, wanted)
+    if value < 0.0 and not signed:
+        raise UnitError(text, expected, "it cannot be negative here")
+    return Reading(value, note)
+
+
+def Q(text: object) -> Quantity:  # noqa: N802 - a quantity as everyone who uses pint spells it
+    """Return the pint quantity that the text states, in the (last) unit in which it is written.
+
+    UnitError where the text cannot be read whole or has no unit.
+    """
+    expected = "a number with its unit"
+    if not isinstance(text, str):
+        raise not_text(text, ("in", "mph"), expected)
+    parts, sign, _ = parts_of(text, ("in", "mph", "lb"), expected)
+    unit = sole_unit(parts, text, expected)
+    value = sign * sum(part.number * (part.unit.factor / unit.factor) for part in parts)
+    return registry().Quantity(value, unit.name)
+
+
+def to_si(value: "str | Quantity", kind: str, *, signed: bool = False) -> float:
+    """Return text, or a pint quantity of any registry, as a float in the SI unit of its kind.
+
+    Raises as `read`, also for a quantity of another dimension, of several values, or not finite.
+    """
+    wanted = KINDS[kind]
+    if isinstance(value, str) or not hasattr(value, "dimensionality"):
+        return read(value, kind, signed=signed).value
+    found = f"{value}"
+    units = str(value.units)
+    dims = _dims_of(value)
+    if dims == (0, 0, 0, 0) and ("degree" in units or "radian" in units):
+        dims = (0, 0, 0, 1)
+    if kind == "slope" and units == "percent":
+        result = math.atan(_one_value(value.magnitude, found, wanted) / 100.0)
+    elif dims != wanted.dims:
+        raise wrong_kind(found, Unit(units, 1.0, dims), wanted)
+    else:
+        result = _one_value(value.to(wanted.si).magnitude, found, wanted)
+    if result < 0.0 and not signed:
+        raise UnitError(found, expected_of(wanted), "it cannot be negative here")
+    return result
+
+
+def quantity(value: Any, kind: str, unit: str | None = None) -> Quantity:
+    """Return a pint quantity for a value (or array) in SI, in ``unit`` where one is named.
+
+    UnitError where the unit is unknown or measures another kind; KeyError for an unknown kind.
+    """
+    wanted = KINDS[kind]
+    si = registry().Quantity(value, wanted.si)
+    if unit is None:
+        return si
+    named = find(unit, unit, expected_of(wanted))
+    if kind == "slope" and named.name == "percent":
+        return registry().Quantity(100.0 * _tan(value), "percent")
+    if named.dims != wanted.dims:
+        raise wrong_kind(unit, named, wanted)
+    return si.to(named.name)
+
+
+@cache
+def registry() -> Any:
+    """Return the one pint registry of this package: the units of the trade, nothing else."""
+    import pint  # noqa: PLC0415 - 100 ms that a check does without
+
+    return cast(Any, pint.UnitRegistry)(str(FILE))
+
+
+def _dims_of(value: Quantity) -> Dims:
+    powers = {str(name): int(power) for name, power in dict(value.dimensionality).items()}
+    if set(powers) - set(BASES):
+        return (99, 0, 0, 0)
+    return (powers.get("[length]", 0), powers.get("[mass]", 0), powers.get("[time]", 0), 0)
+
+
+def _one_value(magnitude: Any, found: str, kind: Kind) -> float:
+    if getattr(magnitude, "ndim", 0):
+        raise UnitError(found, expected_of(kind), "one value belongs here")
+    result = float(magnitude)
+    if not math.isfinite(result):
+        raise UnitError(found, expected_of(kind), "it must be finite")
+    return result
+
+
+def _tan(value: Any) -> Any:
+    import numpy as np  # noqa: PLC0415 - text is read without it
+
+    return np.tan(value)

@@ -1,0 +1,74 @@
+"""What is wrong with a dimension as written, in the words of who wrote it."""
+
+import re
+from typing import NoReturn
+
+from .kinds import KINDS, OTHER_KINDS, Kind, Unit
+
+LONGEST = 60
+"""No dimension has more characters."""
+
+
+class UnitError(ValueError):
+    """Text or quantity that is not what belongs there: what was found, what is expected, a hint."""
+
+    def __init__(self, found: str, expected: str, hint: str = "") -> None:
+        found = found if len(found) <= LONGEST else found[: LONGEST - 1] + "…"
+        super().__init__(f"{found!r} is not {expected}" + (f": {hint}" if hint else ""))
+        self.found = found
+        self.expected = expected
+        self.hint = hint
+
+    def __reduce__(self) -> tuple[type["UnitError"], tuple[str, str, str]]:
+        """Return what makes the same again, so that it passes from one process to another."""
+        return type(self), (self.found, self.expected, self.hint)
+
+
+def expected_of(kind: Kind) -> str:
+    """Return what belongs there: the kind and the units in which people write it."""
+    return f"{kind.phrase} ({', '.join(kind.spellings)})"
+
+
+def with_unit(number: str, spellings: tuple[str, ...]) -> str:
+    """Return the hint for a number without a unit: the same with one."""
+    choices = [f"'{number} {unit}'" for unit in (spellings[0], spellings[-1])]
+    return f"write it with its unit, such as {' or '.join(choices)}"
+
+
+def unread(rest: str, text: str, expected: str) -> NoReturn:
+    """Raise UnitError for what is left over of a text."""
+    raise UnitError(text, expected, f"could not read {rest!r}; write a number and its unit only")
+
+
+def two_readings(plain: str) -> str:
+    """Return the hint for a comma, which parts thousands or decimals."""
+    one = plain.replace(",", "")
+    other = plain.replace(",", ".")
+    if plain.count(",") > 1:
+        return f"write it without commas: '{one}'"
+    if re.search(r"\d,\d{3}(?!\d)", plain):
+        return f"write '{one}' if the comma parts thousands, '{other}' if it is a decimal comma"
+    return f"write '{other}' if it is a decimal comma"
+
+
+def not_text(value: object, spellings: tuple[str, ...], expected: str) -> UnitError:
+    """Return the error for what is no text, such as a bare number, with the fix."""
+    if isinstance(value, bool) or not isinstance(value, (int, float)):
+        shown = type(value).__name__ if not isinstance(value, bool) else str(value).lower()
+        return UnitError(shown, expected, f"write text such as '36 {spellings[0]}'")
+    return UnitError(f"{value:g}", expected, with_unit(f"{value:g}", spellings))
+
+
+def wrong_kind(text: str, unit: Unit, kind: Kind) -> UnitError:
+    """Return the error for a quantity of another kind, naming both."""
+    found = next((k.phrase for k in KINDS.values() if k.dims == unit.dims), None)
+    found = found or OTHER_KINDS.get(unit.dims, f"measured in {unit.name}")
+    hint = f"{text.strip()!r} is {found}, where {kind.phrase} belongs"
+    a, b = unit.dims, kind.dims
+    if b == (a[0] + 1, a[1], a[2] - 2, a[3]):
+        force = re.sub(r"(?<![A-Za-z])(?:lbs?|pounds?)(?![A-Za-z])\.?", "lbf", text)
+        other = f"'{kind.spellings[0]}'" if force == text else f"'{force.strip()}'"
+        hint += f"; lb and kg are masses, a force is written lbf or N: {other}"
+    elif a == (b[0] + 1, b[1], b[2] - 2, b[3]):
+        hint += f"; it is written {' or '.join(kind.spellings)}"
+    return UnitError(text, expected_of(kind), hint)
