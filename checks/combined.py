@@ -41,11 +41,12 @@ def screws_use(
 
 USE: Mapping[str, Callable[[ArrayLike, ArrayLike, ArrayLike, ArrayLike], Array]] = {
     "nail": nails_use,
+    "staple": nails_use,
     "wood screw": screws_use,
     "deck screw": screws_use,
     "lag screw": screws_use,
 }
-"""By kind of fastener; deck screws as wood screws (judgement)."""
+"""By kind of fastener; deck screws as wood screws, staples as nails (judgement)."""
 
 
 def _used(load: Array, resistance: ArrayLike) -> Array:

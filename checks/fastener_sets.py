@@ -11,11 +11,12 @@ from ..design.shapes.shape import Array
 from ..design.structure import Structure
 from ..materials.stock import lumber_sizes
 from . import fastener_layout as layout
-from .fastener_capacity import Capacity, Driven
+from .crown import ACROSS
+from .driven import Driven, least_penetration
+from .fastener_capacity import Capacity
 from .joint_faults import joint_fault
 from .joint_material import Met, met, stuff, stuff_of
 from .joint_table import JointRow
-from .lateral import LEAST_PENETRATION
 from .meeting import Face
 
 BLOCKS = "the blocks"
@@ -73,6 +74,7 @@ def straight(
         toe_nailed=row.toe_nailed,
         made_wet=row.made_wet,
         stays_dry=row.stays_dry,
+        crown_across=row.crown == ACROSS,
     )
     point_in = row.to if head_in == row.of else row.of
     draws = np.repeat(face.leaves[None], count, axis=0)
@@ -102,7 +104,7 @@ def to_blocks(
         wall = _met(structure, row, body, outward[0]) if across else along
         draws = leaves * outward if across else np.repeat(face.leaves[None], len(points), axis=0)
         blocks, own = stuff_of(row.blocks), stuff(parts[body.part])
-        needs = LEAST_PENETRATION * row.fastener.diameter
+        needs = least_penetration(row.fastener)
         from_blocks = wall.thickness + needs > row.fastener.need("length")
         driven = Driven(
             side=blocks if from_blocks else own,
@@ -114,6 +116,7 @@ def to_blocks(
             washer=row.washer,
             made_wet=row.made_wet,
             stays_dry=row.stays_dry,
+            crown_across=row.crown == ACROSS,
         )
         heads = (BLOCKS, name) if from_blocks else (name, BLOCKS)
         found.append(FastenerSet(held(driven), driven, *heads, draws))

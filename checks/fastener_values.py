@@ -1,32 +1,31 @@
 """Every fastener by its trade name with what it holds in one wood, to be shown as a table."""
 
 from dataclasses import dataclass
+from functools import cache
 from math import pi
 
+from .. import references
 from ..materials import fasteners
 from ..materials import find as find_material
 from ..materials.fastener import Fastener
 from .dowel_bearing import dowel_bearing
-from .lateral import LEAST_PENETRATION, TIP, main_bearing_length, single_shear
+from .driven import least_penetration
+from .lateral import TIP, main_bearing_length, single_shear
 from .printed_units import INCH
 from .withdrawal import pull_through, withdrawal
 
 SIDE_THICKNESS = 0.75 * INCH
 """The board that is fastened, where no other is asked for: 3/4 in."""
 
-FULL_PENETRATION = {"wood screw": 10.0, "lag screw": 8.0}
-"""Penetration over nominal diameter under the lateral tables of NDS 2018 (12J, 12L), taken where a
-screw's length is not said."""
-
 
 @dataclass(frozen=True)
 class FastenerValue:
     """A fastener and its NDS reference values in one wood, side grain; None where there is none.
 
-    ``withdrawal`` in N per m of what holds: shank or thread. ``head`` in N through a board of that
-    wood, and ``lateral`` in N in single shear between that board and a piece of the same wood,
-    across the grain, with the yield ``mode``. ``penetration`` in m is what is left for the main
-    piece, ``lateral_missing`` the reason why there is no lateral value.
+    ``withdrawal`` in N per m of what holds: shank, thread or both legs. ``head`` in N through a
+    board of that wood, and ``lateral`` in N in single shear between that board and a piece of the
+    same wood, across the grain, with the yield ``mode``. ``penetration`` in m is what is left for
+    the main piece, ``lateral_missing`` the reason why there is no lateral value.
     """
 
     fastener: Fastener
@@ -57,10 +56,12 @@ def value_of(
     """
     if gravity is None:
         return FastenerValue(fastener)
-    kind, head = fastener.withdrawal_kind, fastener.head_diameter
+    kind, head = fastener.withdrawal_kind, fastener.head_across
     found = FastenerValue(
         fastener,
-        withdrawal=None if kind is None else float(withdrawal(kind, fastener.diameter, gravity)),
+        withdrawal=None
+        if kind is None
+        else fastener.legs * float(withdrawal(kind, fastener.diameter, gravity)),
         head=None
         if kind is None or head is None
         else float(pull_through(head, side_thickness, gravity)),
@@ -77,14 +78,16 @@ def assigned_gravity(wood: str) -> float:
 
 
 def _sideways(found: FastenerValue, gravity: float, side: float) -> FastenerValue:
-    """Return it with its lateral value: of a nail by its own length, of a screw as tabulated."""
+    """Return it with its lateral value: by its own length, or as deep as is taken without one.
+
+    Of a staple whose crown lies across the grain.
+    """
     one = found.fastener
     missing = _why_not_sideways(one, side)
     if missing:
         return FastenerValue(one, found.withdrawal, found.head, lateral_missing=missing)
     nominal, yielding = one.diameter, one.yielding_diameter
-    tabulated = FULL_PENETRATION.get(one.kind, 0.0) * nominal
-    penetration = tabulated if one.length is None else one.length - side
+    penetration = _unsaid(one) if one.length is None else one.length - side
     tip = TIP * nominal if one.tip_length is None else one.tip_length
     bears = nominal if one.kind == "lag screw" else yielding
     bearing = dowel_bearing(gravity, bears)
@@ -98,17 +101,14 @@ def _sideways(found: FastenerValue, gravity: float, side: float) -> FastenerValu
         grain_angle=pi / 2.0,
         nominal_diameter=nominal,
     )
-    return FastenerValue(
-        one, found.withdrawal, found.head, float(limits.value), str(limits.mode), penetration
-    )
+    lateral = one.legs * float(limits.value)
+    return FastenerValue(one, found.withdrawal, found.head, lateral, str(limits.mode), penetration)
 
 
 def _why_not_sideways(one: Fastener, side: float) -> str:
     """Return why NDS gives no lateral value for it here, or nothing."""
     if one.kind == "bolt":
         return "a bolt's value depends on both pieces it goes through"
-    if one.kind == "staple":
-        return "NDS has no equation for staples"
     if one.kind.endswith("screw") and one.root_diameter is None:
         if one.kind == "deck screw":
             return "the root of its thread is the maker's"
@@ -116,7 +116,24 @@ def _why_not_sideways(one: Fastener, side: float) -> str:
     if one.bending_yield is None:
         return "the strength of its steel is not published"
     if one.length is None:
-        return "" if one.kind in FULL_PENETRATION else "it is made in several lengths: name one"
-    if one.length - side < LEAST_PENETRATION * one.diameter * (1.0 - 1.0e-9):
-        return "too short: less than six diameters are left for the main piece"
+        return "" if _unsaid(one) else "it is made in several lengths: name one"
+    least = least_penetration(one)
+    if one.length - side < least * (1.0 - 1.0e-9):
+        times = round(least / one.diameter)
+        return f"too short: less than {times} diameters are left for the main piece"
     return ""
+
+
+def _unsaid(one: Fastener) -> float:
+    """Return the penetration in m that is taken where a length is not said; 0 for no such kind.
+
+    Of screws that under the lateral tables of NDS, of staples the least that counts.
+    """
+    return least_penetration(one) if one.kind == "staple" else _tabulated(one.kind) * one.diameter
+
+
+@cache
+def _tabulated(kind: str) -> float:
+    """Return the penetration over nominal diameter under the lateral tables; 0 without one."""
+    rows = references.table("wood/lateral_table_penetrations").where("kind", kind)
+    return float(rows[0]["diameters"]) if rows else 0.0

@@ -18,7 +18,6 @@ from ..design.shapes.roofs import Dome, Vault
 from ..design.shapes.shape import Array
 
 STEEL = ("steel", "stainless steel")
-MOISTURE = 0.12
 
 _ALONG = 0.7
 """Cosine above which a fastener counts as driven along an axis."""
@@ -55,9 +54,7 @@ def stuff_of(material: str | None) -> Stuff:
     if material is None:
         return Stuff("what has no material named", False, None, None)
     of = materials.find(material)
-    wooden = of.kind in ("wood", "panel")
-    at_12 = of.typical / (1000.0 * (1.0 + MOISTURE)) if wooden else None
-    return Stuff(of.name, of.name in STEEL, of.specific_gravity, at_12)
+    return Stuff(of.name, of.name in STEEL, of.specific_gravity, of.gravity_at_12)
 
 
 def met(body: Body, part: Part, direction: Array) -> Met:

@@ -1,4 +1,4 @@
-"""What would make a joint hold: more of its fasteners, the next larger, or screws for nails."""
+"""What would make a joint hold: more of its fasteners, the next larger, or screws."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
@@ -7,24 +7,15 @@ from enum import Enum
 from ..design.faults import DesignError
 from ..design.structure import Structure
 from ..loads.combinations import Factors
-from ..materials import fasteners
 from ..materials.fastener import Fastener
-from .build_steps import INCH, least
+from .build_steps import least
 from .joint_places import places_of
 from .joint_table import JointRow
 from .joints import JointFound, again
+from .larger_fasteners import larger, least_apart, screws
 
 MOST = 120
 """So many fasteners at one place are the most that are tried."""
-
-SPACING = 10.0
-"""Least spacing in diameters at which fasteners are offered: judgement, nails in softwood."""
-
-_SCREW_LENGTHS = (1.0, 1.25, 1.5, 1.75, 2.0, 2.25, 2.5, 3.0, 3.5, 4.0)
-_LAG_LENGTHS = (1.5, 2.0, 2.5, 3.0, 3.5, 4.0, 5.0, 6.0, 8.0)
-_SCREW_SIZES = ("#6", "#8", "#10", "#12", "#14")
-_DECK_SIZES = ("#8", "#9", "#10")
-_LAG_SIZES = ("1/4", "5/16", "3/8", "1/2")
 
 
 class Why(Enum):
@@ -133,7 +124,7 @@ def _more(tried: _Tried) -> JointRemedy | None:
 def _larger(tried: _Tried) -> Iterator[JointRemedy]:
     """Return the next larger of the kind that holds in the same number."""
     before: JointFound | None = tried.joint
-    for fastener in _ladder(tried.row.fastener):
+    for fastener in larger(tried.row.fastener):
         if tried.holds(fastener, tried.row.count):
             found = tried.found(fastener, tried.row.count)
             assert found is not None
@@ -143,68 +134,17 @@ def _larger(tried: _Tried) -> Iterator[JointRemedy]:
 
 
 def _screws(tried: _Tried) -> JointRemedy | None:
-    """Return the least wood screw that holds in place of each nail."""
-    if tried.row.fastener.kind != "nail" or tried.row.toe_nailed:
+    """Return the least wood screw that holds in place of each nail or staple."""
+    if tried.row.fastener.kind not in ("nail", "staple") or tried.row.toe_nailed:
         return None
     before: JointFound | None = None
-    for size in _SCREW_SIZES:
-        for length in _SCREW_LENGTHS:
-            fastener = fasteners.find(f"{size} wood screw {_inches(length)} in")
-            if tried.holds(fastener, tried.row.count):
-                found = tried.found(fastener, tried.row.count)
-                assert found is not None
-                return JointRemedy("screws", fastener, tried.row.count, found, before)
-            before = tried.found(fastener, tried.row.count)
+    for fastener in screws():
+        if tried.holds(fastener, tried.row.count):
+            found = tried.found(fastener, tried.row.count)
+            assert found is not None
+            return JointRemedy("screws", fastener, tried.row.count, found, before)
+        before = tried.found(fastener, tried.row.count)
     return None
-
-
-def _ladder(now: Fastener) -> Iterator[Fastener]:
-    """Return larger fasteners of the same kind, the next first."""
-    length = (now.length or 0.0) / INCH
-    match now.kind:
-        case "wood screw":
-            yield from _sized(now, "wood screw", _SCREW_SIZES, _SCREW_LENGTHS, length)
-        case "deck screw":
-            yield from _sized(now, "deck screw", _DECK_SIZES, _SCREW_LENGTHS, length)
-        case "lag screw":
-            yield from _sized(now, "lag screw", _LAG_SIZES, _LAG_LENGTHS, length)
-        case "nail":
-            yield from _nails(now)
-        case _:
-            return
-
-
-def _sized(
-    now: Fastener, kind: str, sizes: tuple[str, ...], lengths: tuple[float, ...], length: float
-) -> Iterator[Fastener]:
-    for size in sizes:
-        for inches in lengths:
-            found = fasteners.find(f"{size} {kind} {_inches(inches)} in")
-            thicker = found.diameter > now.diameter * (1.0 + 1.0e-6)
-            alike = abs(found.diameter - now.diameter) <= 1.0e-6
-            if (alike and inches > length + 1.0e-6) or (thicker and inches >= length - 1.0e-6):
-                yield found
-
-
-def _nails(now: Fastener) -> Iterator[Fastener]:
-    """Return the larger nails of the same sort, by length and then by diameter."""
-    sort = next((word for word in _SORTS if word in now.name.casefold()), None)
-    if sort is None:
-        return
-    named = [name for name in fasteners.names() if sort in name and name.endswith("nail")]
-    alike = [fasteners.find(name) for name in named]
-    size = (now.length or 0.0, now.diameter)
-    larger = [one for one in alike if one.length and (one.length, one.diameter) > size]
-    yield from sorted(larger, key=lambda one: (one.length or 0.0, one.diameter))
-
-
-_SORTS = ("common", "box", "sinker", "finish")
-
-
-def _inches(length: float) -> str:
-    whole, rest = divmod(length, 1.0)
-    part = {0.0: "", 0.25: "1/4", 0.5: "1/2", 0.75: "3/4"}[rest]
-    return " ".join(word for word in (f"{whole:.0f}" if whole else "", part) if word)
 
 
 def _step(row: JointRow) -> int:
@@ -216,7 +156,7 @@ def _step(row: JointRow) -> int:
 
 
 def _has_room(found: JointFound, fastener: Fastener) -> bool:
-    return found.spacing is None or found.spacing >= SPACING * fastener.diameter
+    return found.spacing is None or found.spacing >= least_apart(fastener)
 
 
 def _why(joint: JointFound) -> Why:

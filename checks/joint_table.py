@@ -3,21 +3,18 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from .. import materials
 from ..design.near_names import listed, meant
 from ..design.row import Row
 from ..design.schema import Key, TableSpec
-from ..materials import fasteners
 from ..materials.fastener import Fastener
+from .crown import CROWNS
+from .fastener_key import CROWN_WORDS, FASTENER_HINT, WOOD_WORDS, check_crown, read_fastener, woods
 
 WHERE = ("ring", "rectangle", "each side")
 """Round a circle, in two rows, or so many along each side of where the parts touch."""
 
 INTO = ("side grain", "end grain", "panel face", "panel edge")
 """What the point is driven into."""
-
-LONGEST = 0.6
-"""Length (m) beyond which nothing is a nail, screw or bolt: judgement."""
 
 
 @dataclass(frozen=True)
@@ -54,6 +51,7 @@ class JointRow:
     made_wet: bool | None = None
     stays_dry: bool = False
     glue: bool = False
+    crown: str | None = None
 
 
 def _joint(row: Row) -> JointRow | None:
@@ -64,7 +62,7 @@ def _joint(row: Row) -> JointRow | None:
         row.refuse("to", "another part than the one of 'of'", "the part that it is fastened to")
     if row.given("head_in") and of is not None and to is not None:
         _check_part(row, "head_in", (of, to))
-    found = _fastener(row)
+    found = read_fastener(row)
     points = row.outline("points") if row.given("points") else None
     count = row.count("count")
     if points is not None:
@@ -104,6 +102,7 @@ def _joint(row: Row) -> JointRow | None:
         made_wet=row.flag("made_wet"),
         stays_dry=bool(row.flag("stays_dry")),
         glue=bool(row.flag("glue")),
+        crown=row.text("crown"),
     )
 
 
@@ -112,40 +111,6 @@ def _check_part(row: Row, key: str, names: Sequence[str]) -> None:
     name = row.text(key)
     if name is not None and name not in names:
         row.refuse(key, f"the name of a part: {listed(names, name)}", meant(name, names))
-
-
-def _fastener(row: Row) -> Fastener | None:
-    """Return the fastener that is named, or None with its fault recorded."""
-    text = row.text("fastener")
-    if text is None:
-        return None
-    example = "'8d common nail' or '#8 wood screw 2 in'"
-    try:
-        found = fasteners.find(text)
-    except KeyError as unknown:
-        said = str(unknown.args[0])
-        _, _, hint = said.partition("; ")
-        named = hint or said.partition(": ")[2]
-        row.refuse("fastener", f"a nail, screw or bolt by its trade name, such as {example}", named)
-        return None
-    except ValueError as wrong:
-        said = str(wrong).partition(": ")[2] or str(wrong)
-        row.refuse("fastener", f"a size that it is made in, such as {example}", said)
-        return None
-    if found.kind == "staple":
-        row.refuse(
-            "fastener",
-            "nails, screws or bolts: no value for staples is published that is held here",
-            "leave the joint out: it is then listed as not checked",
-        )
-        return None
-    if found.length is None:
-        row.refuse("fastener", "its length with it", f"'{text} 2 in'")
-        return None
-    if found.length > LONGEST:
-        row.refuse("fastener", "at most 24 in (610 mm) long")
-        return None
-    return found
 
 
 def _check_pattern(row: Row, count: int | None) -> None:
@@ -168,7 +133,8 @@ def _check_pattern(row: Row, count: int | None) -> None:
 def _check_fastener(row: Row, found: Fastener) -> None:
     """Record what does not go with the fastener that is named."""
     if row.flag("toe_nailed") and found.kind != "nail":
-        row.refuse("toe_nailed", "nails only: no value is published for screws driven so")
+        row.refuse("toe_nailed", f"nails only: no value is published for {found.kind}s driven so")
+    check_crown(row, found)
     if row.flag("toe_nailed") and row.given("through"):
         row.refuse("through", "no 'through' with toe-nails: a third of the nail is taken")
     for key in ("into", "toe_nailed", "head_in"):
@@ -185,31 +151,11 @@ def _check_fastener(row: Row, found: Fastener) -> None:
         )
 
 
-def block_woods() -> list[str]:
-    """Return the woods of which blocks may be: those with a specific gravity for fasteners."""
-    return [
-        each.name
-        for each in materials.listing()
-        if each.kind == "wood" and each.specific_gravity is not None
-    ]
-
-
-_BLOCK_WORDS = {
-    **dict.fromkeys(("pine", "2x2", "2x4", "lumber", "wood", "spf"), "'spruce-pine-fir'"),
-    **dict.fromkeys(("cedar", "red cedar"), "'western redcedar'"),
-    "oak": "'white oak'",
-}
-
 _KEYS = (
     Key("name", "text", required=True, hint="name = 'tower to foot'"),
     Key("of", "text", required=True, hint="of = 'tower': the part that is fastened"),
     Key("to", "text", required=True, hint="to = 'foot': the part that it is fastened to"),
-    Key(
-        "fastener",
-        "text",
-        required=True,
-        hint="fastener = '8d common nail' or '#8 wood screw 2 in'",
-    ),
+    Key("fastener", "text", required=True, hint=FASTENER_HINT),
     Key("count", "count"),
     Key("where", "choice", choices=WHERE),
     Key("ring", "length"),
@@ -222,12 +168,13 @@ _KEYS = (
     Key("into", "choice", choices=INTO),
     Key("predrilled", "flag"),
     Key("toe_nailed", "flag"),
-    Key("blocks", "choice", choices=block_woods, words=_BLOCK_WORDS),
+    Key("blocks", "choice", choices=woods, words=WOOD_WORDS),
     Key("washer", "length"),
     Key("steel_plate", "length"),
     Key("made_wet", "flag"),
     Key("stays_dry", "flag"),
     Key("glue", "flag"),
+    Key("crown", "choice", choices=CROWNS, words=CROWN_WORDS),
 )
 
 _WORDS = {
@@ -236,6 +183,8 @@ _WORDS = {
     "part": "'of' and 'to'",
     "parts": "'of' and 'to'",
     "nail": "'fastener'",
+    "staple": "'fastener'",
+    "staples": "'fastener', and 'count' how many",
     "nails": "'fastener', and 'count' how many",
     "screw": "'fastener'",
     "screws": "'fastener', and 'count' how many",

@@ -61,6 +61,11 @@ def pull_through(
     return 690.0 * PSI * np.pi * D_H * G**2 * np.minimum(t, 2.5 * D_H)
 
 
+def mean_over_factor(mean: float) -> float:
+    """Return the Wood Handbook's average in N over the stated factor."""
+    return mean / MEAN_OVER_ALLOWABLE
+
+
 def holding_length(
     penetration: ArrayLike, thread_length: ArrayLike = np.inf, tip_length: ArrayLike = 0.0
 ) -> Array:

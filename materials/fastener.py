@@ -1,6 +1,7 @@
 """What is known of one nail, screw, bolt or staple, in SI."""
 
 from dataclasses import dataclass, field
+from math import pi, sqrt
 
 NOT_STANDARD = "is not standardised: take it from the maker's sheet"
 
@@ -12,7 +13,8 @@ class Fastener:
     ``kind`` is "nail", "wood screw", "deck screw", "lag screw", "bolt" or "staple". ``diameter``
     is that of the shank, of a screw the nominal one (across its thread), of a staple that of a leg.
     ``thread_length`` is measured from the point, its tapered ``tip_length`` included.
-    ``head_diameter`` is the least published: of a hexagon head its width across flats.
+    ``head_diameter`` is the least published: of a hexagon head its width across flats. ``crown`` is
+    a staple's least width outside its two ``legs``.
     A maker's own figures replace any of these: ``dataclasses.replace(found, head_diameter=…)``.
     """
 
@@ -28,6 +30,7 @@ class Fastener:
     tip_length: float | None = None
     head_diameter: float | None = None
     bending_yield: float | None = None
+    crown: float | None = None
     legs: int = 1
     source: str = ""
     confidence: str = "memory"
@@ -51,12 +54,24 @@ class Fastener:
         return self.need("root_diameter") if self.kind.endswith("screw") else self.diameter
 
     @property
+    def head_across(self) -> float | None:
+        """Return the diameter in m of the round head that resists pulling through; None: unknown.
+
+        A staple's crown counts as a round head of its area, width times the leg's diameter:
+        judgement, none is published. Its edge is longer than that head's, so this is the lesser.
+        """
+        if self.crown is None:
+            return self.head_diameter
+        return sqrt(4.0 * self.crown * self.diameter / pi)
+
+    @property
     def withdrawal_kind(self) -> str | None:
         """Return the name of the withdrawal equation that holds for it; None where none does.
 
-        A deck screw is taken as a wood screw of its nominal diameter (judgement).
+        A deck screw is taken as a wood screw of its nominal diameter (judgement), each leg of a
+        staple as a nail of its diameter.
         """
-        if self.kind == "nail":
+        if self.kind in ("nail", "staple"):
             bare = "stainless nail" if self.stainless else "smooth nail"
             return "ring-shank nail" if self.shank == "ring" else bare
         return {

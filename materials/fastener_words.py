@@ -14,6 +14,7 @@ _WORDS: Mapping[str, Facts] = {
     "screw": {"noun": "screw"},
     "bolt": {"noun": "bolt"},
     "staple": {"kind": "staple"},
+    **{key: {"kind": "staple"} for key in ("narrow", "medium", "wide", "crown")},
     "common": {"kind": "nail", "sort": "common"},
     "box": {"kind": "nail", "sort": "box"},
     "sinker": {"kind": "nail", "sort": "sinker"},
@@ -58,6 +59,7 @@ _DESIGNATION = re.compile(
     r"(?P<penny>\d+)\s*-?\s*(?:d|penny)\b|(?:#|no\b\.?)\s*(?P<number>\d+)"
     r"|(?P<gauge>\d+)\s*-?\s*(?:ga\b\.?|gauge)|(?P<dash>rsrs-\d\d)"
 )
+_CROWN = re.compile(r"(?P<size>\d+\s*/\s*\d+|\d*\.?\d+)\s*(?:inch|in\b\.?|\")?\s*-?\s*(?=crown)")
 _THICKEST = 1.25
 """Inches: the thickest row of NDS for lag screws."""
 _THICKEST_NUMBERED = 0.5
@@ -68,13 +70,17 @@ _BARE_THEN_LENGTH = re.compile(r"(?P<size>\d+/\d+|\d*\.\d+)\s+(?P<length>\d.*)")
 
 @dataclass(frozen=True)
 class Words:
-    """What was said: facts by name, the designation (``8d``, ``#8``, ``16 ga``) or a diameter."""
+    """What was said: facts by name, the designation (``8d``, ``#8``, ``16 ga``) or a diameter.
+
+    ``crown`` is that of a staple where it was said.
+    """
 
     text: str
     facts: Facts
     designation: str | None
     diameter: float | None
     length: float | None
+    crown: float | None = None
 
 
 def read_words(text: str) -> Words:
@@ -89,6 +95,10 @@ def read_words(text: str) -> Words:
     designation = None if designated is None else _designation(designated)
     if designated is not None:
         plain = f"{plain[: designated.start()]} x {plain[designated.end() :]}"
+    crowned = _CROWN.search(plain)
+    crown = None if crowned is None else units.read(f"{crowned['size']} in", "length").value
+    if crowned is not None:
+        plain = f"{plain[: crowned.start()]} x {plain[crowned.end() :]}"
     sizes = _WORD.sub(lambda word: _replace(word, facts, text), plain)
     pieces = [piece.strip(" ,") for piece in re.split(r"(?<![a-z])x(?![a-z])|\bby\b", sizes)]
     pieces = [piece for piece in pieces if piece]
@@ -108,7 +118,7 @@ def read_words(text: str) -> Words:
         raise ValueError(
             f"{text!r}: its length and diameter are above 0, its diameter at most {_THICKEST:g} in"
         )
-    return Words(text.strip(), facts, designation, diameter, length)
+    return Words(text.strip(), facts, designation, diameter, length, crown)
 
 
 def _designation(match: re.Match[str]) -> str:

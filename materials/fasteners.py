@@ -1,6 +1,6 @@
 """What a fastener's trade name means: its sizes and steel, from the published tables."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from functools import cache
 from typing import Any
 
@@ -11,6 +11,8 @@ from .fastener import Fastener
 from .fastener_words import Words, read_words
 
 GIVEN = "diameter and length as given"
+_INCH_POUND = units.INCH * units.POUND_FORCE
+_ROUNDED = 0.0001
 _MOST_APART = 0.0005
 """Inches between a given diameter and the nominal size that it is taken for."""
 
@@ -135,8 +137,38 @@ def _staple(words: Words) -> Fastener:
     row = _named("staple", f"{words.designation} staple")
     if row is None:
         raise _unknown(words)
-    notes = ("NDS has no equation for staples",)
-    return _built(words, "staple", row, _inches(row, "leg_dia_in"), steel=None, legs=2, notes=notes)
+    diameter, least, most = (
+        _inches(row, column) or 0.0 for column in ("leg_dia_in", "crown_least_in", "crown_most_in")
+    )
+    crown = least if words.crown is None else words.crown
+    if not least - _ROUNDED <= crown <= most + _ROUNDED:
+        made = f"{row['crown_least_in']}"
+        if most > least:
+            made += f" to {row['crown_most_in']}"
+        raise ValueError(f"{words.text!r}: its crown is made {made} in wide")
+    steel = references.table("wood/staple_bending_moments").where("gauge", row["gauge"])
+    moment = float(steel[0]["moment_inch_pound"]) * _INCH_POUND if steel else None
+    legs = references.table("wood/staple_rules").one("rule", "legs as nails")
+    return _built(
+        words,
+        "staple",
+        row,
+        diameter,
+        steel=None,
+        also=(*steel, legs),
+        crown=crown,
+        bending_yield=None if moment is None else bending_yield(moment, diameter),
+        legs=int(legs["value"]),
+    )
+
+
+def bending_yield(moment: float, diameter: float) -> float:
+    """Return the bending yield strength in Pa of round wire from its yield moment: M/(D^3/6).
+
+    ``moment`` M in N m and ``diameter`` D in m, above 0. Source: plastic section modulus of a
+    circle, as ASTM F1575 takes it for nails.
+    """
+    return moment / (diameter**3 / 6.0)
 
 
 _BY_KIND = {
@@ -155,18 +187,25 @@ def _built(
     row: Row | None,
     diameter: float | None,
     steel: str | None = "nail or screw",
+    also: Sequence[Row] = (),
     **sizes: Any,
 ) -> Fastener:
-    """Put together what was said, what the size's row holds, and the steel by diameter."""
+    """Put together what was said, what the size's row holds, and the steel by diameter.
+
+    ``also`` are other rows that it rests on.
+    """
     if diameter is None:
         raise _unknown(words)
     hardened = "hardened" in words.facts
     strength = steel and _steel("hardened nail" if hardened else steel, diameter)
-    rows = [each for each in (row, strength) if each]
+    rows = [each for each in (row, strength, *also) if each]
     sources = [GIVEN] * (row is None) + [each["source"] for each in rows]
     notes = [*sizes.pop("notes", ()), *(each.get("confidence_note", "") for each in rows)]
     stainless = "stainless" in words.facts
-    if stainless and strength:
+    bends = sizes.pop("bending_yield", None)
+    if strength:
+        bends = float(strength["Fyb_psi"]) * units.factor("psi")
+    if stainless and bends is not None:
         notes.append("steel taken as that of carbon steel: judgement")
     known = [each["confidence"] for each in rows] + ["judgement"] * (stainless or row is None)
     return Fastener(
@@ -177,7 +216,7 @@ def _built(
         shank=words.facts.get("shank", "smooth") if kind == "nail" else "",
         stainless=stainless,
         hardened=hardened,
-        bending_yield=float(strength["Fyb_psi"]) * units.factor("psi") if strength else None,
+        bending_yield=bends,
         source="; ".join(dict.fromkeys(sources)),
         confidence=weakest(known),
         notes=tuple(note for note in notes if note),

@@ -9,7 +9,7 @@ import numpy as np
 from .. import references, units
 from ..references import Row
 from ..references.table import weakest
-from .moisture import Array, basic_gravity, density_at
+from .moisture import WATER, Array, basic_gravity, density_at
 
 OUTDOORS = 0.12
 """Moisture of wood outdoors, on the average: Wood Handbook Table 13-2, most of the US."""
@@ -40,6 +40,13 @@ class Material:
     source: str
     confidence: str
     notes: tuple[str, ...] = ()
+
+    @property
+    def gravity_at_12(self) -> float | None:
+        """Return oven-dry mass over the volume at 12 % moisture; None of what is not of wood."""
+        if self.kind not in ("wood", "panel"):
+            return None
+        return self.typical / (WATER * (1.0 + OUTDOORS))
 
 
 @cache

@@ -68,8 +68,8 @@ def _case(examination: Examination, check: Check) -> str | None:
 
 
 def _is_weighed(check: Check, member: Member | None) -> bool:
-    """Return whether weight took part in a check: not in that of a board or blade."""
-    return member is None or check.direction_deg is not None or bool(check.load)
+    """Return whether weight took part in a check: not in that of a wall or blade."""
+    return member is None or check.direction_deg is not None or check.dead > 0.0 or bool(check.load)
 
 
 def _factors(check: Check) -> str:

@@ -5,6 +5,7 @@ from typing import Any
 
 from .. import materials, references
 from ..checks import adjustments
+from ..checks.crown import crown_factor
 from ..checks.fastener_values import FastenerValue
 from ..checks.withdrawal import NDS
 from ..references import Row
@@ -68,8 +69,8 @@ def _about(wood: str | None, gravity: float | None, side: float) -> list[Line]:
             rest="  ",
         ),
         *wrapped(
-            "draws: straight pull for each inch of nail or thread in the wood. head: pulls "
-            f"through a {board} board of the same. side: sideways, between that board and a "
+            "draws: straight pull for each inch of nail, thread or pair of legs in the wood. head: "
+            f"pulls through a {board} board of the same. side: sideways, between that board and a "
             "thick piece of the same, one shear plane, across the grain.",
             rest="  ",
         ),
@@ -144,6 +145,12 @@ def _adjusted(found: Sequence[FastenerValue]) -> list[Line]:
         return []
     gust = adjustments.load_duration("wind or earthquake")
     said = [f"Wind: times {gust:g}."]
+    if any(one.lateral is not None and one.fastener.kind == "staple" for one in found):
+        less = float(crown_factor(0.0))
+        said.append(
+            f"Staples count as two nails of their leg's diameter, the crown as a round head of its "
+            f"area (judgement); with the crown along the grain: side times {less:g}."
+        )
     pulled = {one.fastener.withdrawal_kind for one in found if one.withdrawal is not None}
     if pulled & {"smooth nail", "stainless nail"}:
         kept = adjustments.wet_service("withdrawal", "smooth nail", made_wet=True, used_wet=False)
@@ -153,7 +160,7 @@ def _adjusted(found: Sequence[FastenerValue]) -> list[Line]:
         end = adjustments.end_grain("lateral", "any")
         said.append(f"Wet wood: side times {wet:g}. End grain: side times {end:g}.")
     if pulled - {"lag screw"}:
-        said.append("In end grain nails and wood screws draw nothing that counts.")
+        said.append("In end grain nails, staples and wood screws draw nothing that counts.")
     return wrapped(" ".join(said), rest="  ")
 
 
@@ -168,6 +175,8 @@ def _object(
         "diameter_m": of.diameter,
         "length_m": of.length,
         "head_diameter_m": of.head_diameter,
+        "crown_m": of.crown,
+        "legs": of.legs,
         "root_diameter_m": of.root_diameter,
         "thread_length_m": of.thread_length,
         "tip_length_m": of.tip_length,

@@ -5,12 +5,13 @@ from collections.abc import Iterable, Iterator
 from math import isfinite
 
 from ..checks.examination import Examination
-from ..checks.fastener_capacity import mean_over_factor
+from ..checks.fastener_capacity import Capacity
 from ..checks.fastener_sets import BLOCKS
 from ..checks.joint_sizing import JointRemedy, JointSizing, Why, size_joint
 from ..checks.joints import JointFound
 from ..checks.judging import Check
-from ..checks.withdrawal import MEAN_OVER_ALLOWABLE
+from ..checks.withdrawal import MEAN_OVER_ALLOWABLE, mean_over_factor
+from ..materials.fastener import Fastener
 from .amounts import Amounts
 from .remark import Remark, joined
 from .words import quarter
@@ -30,8 +31,8 @@ _REASONS = {
         "No value is published for what holds in the edge of a panel: nothing is counted against "
         "pulling out."
     ),
-    "end grain": "In end grain nails and wood screws count nothing against pulling out.",
-    "too short": "Its point goes in less than six diameters, so it counts nothing.",
+    "end grain": "In end grain nails, staples and wood screws count nothing against pulling out.",
+    "too short": "Its point goes in less than the {least} that it has to, so it counts nothing.",
     "too short for a nut": "It is too short to take a nut on the far side.",
     "head unknown": "Its head's size is not known, so it counts nothing: name its trade size.",
     "no washer value": "No value is held here for washers on this wood: pull is not counted.",
@@ -41,6 +42,12 @@ _REASONS = {
 _MAKERS = (
     "Deck screws are not standardised: steel and root are taken as those of a wood screw of its "
     "number; the maker's sheet counts."
+)
+
+
+_STAPLES = (
+    "NDS has no staples: each counts as two nails of its leg's diameter (EN 1995-1-1 8.4), its "
+    "crown as a round head of the crown's area (judgement)."
 )
 
 
@@ -60,10 +67,10 @@ def joint_notes(examination: Examination, check: Check) -> tuple[str, ...]:
         for note in (
             _governs(examination, joint, amounts),
             _reach(joint, amounts),
-            *(_REASONS[reason] for reason in joint.fasteners.holds.reasons),
+            *reasons(joint.fasteners.holds, amounts),
             _lasting(joint),
             _handbook(joint, amounts),
-            _MAKERS if joint.row.fastener.kind == "deck screw" else "",
+            made(joint.row.fastener),
             _together(joint),
             _spacing(joint, amounts),
             "Glue is shown and not counted." if joint.row.glue else "",
@@ -74,7 +81,18 @@ def joint_notes(examination: Examination, check: Check) -> tuple[str, ...]:
 
 def plural(fastener: str) -> str:
     """Return a fastener's name for several of them: ``#10 wood screws 3 in``."""
-    return re.sub(r"\b(nail|screw|bolt)\b", r"\1s", fastener)
+    return re.sub(r"\b(nail|screw|bolt|staple)\b", r"\1s", fastener)
+
+
+def reasons(holds: Capacity, amounts: Amounts) -> list[str]:
+    """Return why something of a fastener counts nothing, as sentences."""
+    least = amounts.length(holds.least_penetration, "up")
+    return [_REASONS[reason].format(least=least) for reason in holds.reasons]
+
+
+def made(fastener: Fastener) -> str:
+    """Return what was taken of a kind of fastener that NDS does not know; nothing of others."""
+    return {"deck screw": _MAKERS, "staple": _STAPLES}.get(fastener.kind, "")
 
 
 def failing_joints(examination: Examination) -> tuple[JointFound, ...]:
@@ -156,6 +174,8 @@ def joint_assumptions(examination: Examination) -> Iterator[Remark]:
             said.append(f"points in {_into(of_them.driven.into)}")
         if row.made_wet is None and not row.stays_dry:
             said.append("fastened in wood that was wet or gets wet, the worse of the two")
+        if row.fastener.kind == "staple" and row.crown is None:
+            said.append("crowns along the grain under them, the weaker way")
         if said:
             yield Remark(f"Joint '{row.name}': {'; '.join(said)}.", brief)
             brief = ""
@@ -184,8 +204,9 @@ def _governs(examination: Examination, joint: JointFound, amounts: Amounts) -> s
         f"pulled {amounts.measure(joint.tension, 'N')} and pushed sideways "
         f"{amounts.measure(joint.shear, 'N')}"
     )
+    head = "crown" if row.fastener.kind == "staple" else "head"
     through = (
-        "" if not isfinite(holds.head) else f", {amounts.measure(holds.head, 'N')} at its head"
+        "" if not isfinite(holds.head) else f", {amounts.measure(holds.head, 'N')} at its {head}"
     )
     mode = f" (mode {holds.mode}: {_MODES[holds.mode]})" if holds.mode else ""
     return (

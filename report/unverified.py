@@ -145,6 +145,9 @@ def _joints(examination: Examination) -> Iterator[str]:
             yield _sentence(
                 f"sizes and steel of {plural(fastener.name)}", first_source(fastener.source)
             )
+        if fastener.kind == "staple":
+            rule = references.table("wood/staple_rules").one("rule", "legs as nails")
+            yield _sentence("staples taken as two nails", rule["source"])
         out = joint.tension * holds.sideways >= joint.shear * holds.pull
         if out and holds.out <= holds.head:
             law = f"NDS reference, {fastener.withdrawal_kind}"

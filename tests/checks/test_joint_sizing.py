@@ -5,7 +5,8 @@ from joint_designs import POST, TOWER, joint
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.checks.joint_sizing import SPACING, Why, size_joint
+from yardfast.checks.joint_sizing import Why, size_joint
+from yardfast.checks.larger_fasteners import SPACING
 
 NAILS = POST.replace("46 mph", "70 mph")
 

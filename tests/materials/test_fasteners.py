@@ -39,6 +39,8 @@ PSI = 6894.757293168361
         ("hex bolt 1/2 x 6 in", "bolt", 0.5, 6.0),
         ("3/8 carriage bolt 4 in", "bolt", 0.375, 4.0),
         ("16 ga staple 1 1/2 in", "staple", 0.0625, 1.5),
+        ("16 ga 7/16 crown staple 1-1/2 in", "staple", 0.0625, 1.5),
+        ('16 gauge medium 7/16" crown x 1 1/2 in staples', "staple", 0.0625, 1.5),
     ],
 )
 def test_builders_words_are_understood(text, kind, diameter, length):
@@ -228,7 +230,7 @@ def test_screws_yield_at_their_root_and_nails_at_their_shank():
         ("#8 deck screw", "wood screw"),
         ("3/8 lag screw", "lag screw"),
         ("1/2 bolt", None),
-        ("16 ga staple", None),
+        ("16 ga staple", "smooth nail"),
     ],
 )
 def test_each_kind_has_its_withdrawal_equation(text, law):
@@ -248,3 +250,19 @@ def test_a_screw_without_its_number_is_told_how_to_name_it(text, hint):
         read_words(text)
     assert f"'{hint}'" in str(wrong.value)
     assert read_words(hint).designation == "#8"
+
+
+@pytest.mark.parametrize(
+    ("text", "crown"),
+    [("16 ga staple 2 in", 0.4375), ("14 ga 1 in crown staple 2 in", 1.0)],
+)
+def test_a_crown_is_as_said_or_the_least(text, crown):
+    """ASTM F1667 (memory): 7/16 in, of 14 gage up to 1 in."""
+    assert fasteners.find(text).crown / INCH == pytest.approx(crown)
+
+
+def test_a_crown_that_is_not_made_is_refused():
+    with pytest.raises(ValueError, match=r"made 0.4375 to 1.0 in wide"):
+        fasteners.find("14 ga 3/8 crown staple 2 in")
+    with pytest.raises(KeyError, match="cannot be both"):
+        fasteners.find("8d common nail 7/16 crown")

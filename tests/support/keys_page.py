@@ -144,6 +144,8 @@ SAYS = {
         "made_wet": "whether the wood is wet when fastened; the worse of both if not given",
         "stays_dry": "whether it stays under a roof and dry",
         "glue": "whether it is glued too: shown, never counted",
+        "crown": "how a staple's crown lies to the grain under it; along it, the weaker, if not "
+        "given",
     },
     "part": {
         "embed": "how deep it stands in the ground; it then carries the piece",
