@@ -22,7 +22,7 @@ from ..loads.combinations import Factors
 from . import fastener_group, fastener_layout
 from .adjustments import wind_over_permanent
 from .carried import Fastened, carried, masses_of
-from .combined import USE, nails_use
+from .combined import fastener_use
 from .joint_demand import Resultant, Weight, resultant
 from .joint_places import FastenerSet, Place
 from .joint_table import JointRow
@@ -368,21 +368,11 @@ class _Worst:
 def _worst(
     row: JointRow, place: Place, fasteners: FastenerSet, tension: Array, shear: Array
 ) -> _Worst:
-    """Return the fastener of a set that is used most under the loads (…, n).
-
-    Hankinson's formula lets a pull make up for a push where it holds pulls far better; it is
-    never taken as used less than by either alone (judgement).
-    """
+    """Return the fastener of a set that is used most under the loads (…, n)."""
     holds = fasteners.holds
-    law = USE.get(row.fastener.kind, nails_use)
     unheld = ~np.isfinite(shear)
     safe = np.where(unheld, 1.0, shear)
-    used = law(tension, safe, holds.pull, holds.sideways)
-    for alone in (
-        nails_use(tension, 0.0, holds.pull, 0.0),
-        nails_use(0.0, safe, 0.0, holds.sideways),
-    ):
-        used = np.maximum(used, alone)
+    used = fastener_use(row.fastener.kind, tension, safe, holds.pull, holds.sideways)
     used = np.where(unheld, inf, used)
     most = used == used.max()
     asked = np.where(most, np.hypot(tension, safe), -1.0)

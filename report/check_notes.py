@@ -4,6 +4,7 @@ from math import isfinite
 
 from ..checks.examination import MINIMUM, Examination
 from ..checks.judging import Check
+from .fastened_seams import seam_notes, seam_of
 from .joint_words import joint_notes
 from .member_words import member_notes, member_of
 from .words import over_what, wind_on
@@ -20,15 +21,19 @@ _CASES = {
 def check_notes(examination: Examination, check: Check) -> tuple[str, ...]:
     """Return what governed a check, as sentences."""
     member = member_of(examination, check)
+    by_wind_alone = member is not None or seam_of(examination, check) is not None
     found = [
         _direction(examination, check),
         _case(examination, check),
         *(member_notes(examination, member) if member else ()),
-        _factors(check) if check.direction_deg is not None or member is None else _wind_only(check),
+        _factors(check)
+        if check.direction_deg is not None or not by_wind_alone
+        else _wind_only(check),
         _bare(check),
         _nothing_left(check),
         _remark(check),
         *joint_notes(examination, check),
+        *seam_notes(examination, check),
     ]
     if examination.site.method.startswith("ASCE") and check.name in ("overturning", "sliding"):
         found.append("A pass means that the map wind just does not tip it.")
