@@ -21,9 +21,10 @@ from .anchor_choice import AnchorChoice, Loaded, choose_anchors
 from .anchored import check_tied
 from .ballasted import with_ballast
 from .bearing import check_bearing
+from .borne import Borne, borne_loads
 from .design_wind import DesignWind, design_actions, design_wind
 from .embedded_posts import PULL_OUT, Posts, check_ends, check_posts, check_pull_out, posts_of
-from .given_loads import check_given_load, given_loads
+from .given_loads import check_given_load
 from .held import Held, held_by
 from .held_together import as_fastened, seams_judged
 from .joint_places import fastened_by
@@ -55,7 +56,7 @@ class Examination:
     """Everything that was found of a design, in SI units; no text for people.
 
     ``free`` are overturning and sliding without anchors, None where ``posts`` in the ground carry
-    it.
+    it. ``loads`` are those that the design names, each with the part that takes it.
     """
 
     design: Design
@@ -73,6 +74,7 @@ class Examination:
     members: Members
     joints: tuple[JointFound, ...]
     fastened_seams: "tuple[SeamFound, ...]"
+    loads: tuple[Borne, ...]
     limits: Limits
     remedies: Remedies
 
@@ -189,18 +191,19 @@ def examine(design: Design) -> Examination:
     its_own = [one.exposed(structure, site.sheltering, each) for one in loose]
     its_actions = [design_actions(alone, method) for alone in its_own]
     checks += check_loose(loose, its_actions, used)
-    checks += [check_given_load(standing, load, used, site, posts) for load in given_loads(design)]
+    loads = borne_loads(structure, fastened)
+    checks += [check_given_load(standing, load, used, posts) for load in loads]
 
     def blow(some: NDArray[np.bool_]) -> Actions:
         return design_actions(expose(structure, surfaces, site.sheltering, some, each), method)
 
     joined, sewn = as_fastened(structure, site.basis)
-    joints = find_joints(structure, fastened, joined, blow, used, site.basis, standing.slope)
+    joints = find_joints(structure, fastened, joined, blow, used, site.basis, standing.slope, loads)
     checks += [one.check for one in joints]
     local = local_wind(structure, exposed, method)
     seams = seams_judged(structure, sewn, exposed, local, method, used, site.basis)
     checks += [one.check for one in seams]
-    members = _members(structure, blow, local, site, used)
+    members = _members(structure, blow, local, site, used, loads)
     checks += [one.check for one in members.judged]
     return Examination(
         design=design,
@@ -218,6 +221,7 @@ def examine(design: Design) -> Examination:
         members=members,
         joints=joints,
         fastened_seams=seams,
+        loads=loads,
         limits=limits(standing, exposed, site, tuple(zip(loose, its_own, strict=True)), posts),
         remedies=NOTHING_TO_HOLD
         if free is None
@@ -243,9 +247,11 @@ def _members(
     local: LocalWind,
     site: Site,
     used: Factors,
+    loads: tuple[Borne, ...],
 ) -> Members:
     """Return the strength of parts, posts under the wind on what they carry alone."""
     posts = [
-        (group, None if group.why_not else blow(group.goes)) for group in posts_to_judge(structure)
+        (group, None if group.why_not else blow(group.goes))
+        for group in posts_to_judge(structure, loads)
     ]
-    return check_members(structure, posts, local, used, site.basis)
+    return check_members(structure, posts, local, used, site.basis, loads)

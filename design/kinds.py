@@ -1,7 +1,7 @@
 """A single value of the file by its kind: text, whole number, quantity and so on, or a fault."""
 
 import re
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from datetime import date, datetime
 from typing import cast
 
@@ -110,7 +110,7 @@ def _by_years(key: Key, value: object, to: Listener) -> dict[float, float] | Non
     if not isinstance(value, dict):
         mistyped(key, value, to)
         return None
-    items = cast("dict[str, object]", value)
+    items = dict(_undotted(cast("dict[str, object]", value)))
     found: dict[float, float] = {}
     for name, item in items.items():
         years = _as_years(name)
@@ -120,6 +120,16 @@ def _by_years(key: Key, value: object, to: Listener) -> dict[float, float] | Non
         elif speed is not None:
             found[years] = speed
     return found if len(found) == len(items) else None
+
+
+def _undotted(items: Mapping[str, object]) -> Iterator[tuple[str, object]]:
+    """Yield names and values; ``1.5 = '60 mph'``, to TOML a table in a table, as written."""
+    for name, item in items.items():
+        if isinstance(item, dict) and name.isdecimal():
+            inner = cast("dict[str, object]", item)
+            yield from ((f"{name}.{rest}", one) for rest, one in inner.items())
+        else:
+            yield name, item
 
 
 def _as_years(text: str) -> float | None:

@@ -13,6 +13,7 @@ from .amounts import Amounts
 from .assumed_wind import shape_assumptions, wind_assumptions
 from .fastened_seams import seam_assumptions
 from .joint_words import joint_assumptions
+from .load_words import load_assumptions
 from .member_words import member_assumptions
 from .remark import Remark, joined
 
@@ -34,6 +35,7 @@ def assumptions(examination: Examination) -> tuple[Remark, ...]:
         *_held_together(examination),
         *joint_assumptions(examination),
         *seam_assumptions(examination),
+        *load_assumptions(examination),
         *wind_assumptions(examination),
         *shape_assumptions(examination),
         *member_assumptions(examination),

@@ -9,6 +9,7 @@ from .joint_words import joint_notes
 from .member_words import member_notes, member_of
 from .words import over_what, wind_on
 
+_LOAD = "load: "
 _CASES = {
     "A": "full face (Case A)",
     "B left": "resultant a fifth of the width to one side (Case B)",
@@ -21,14 +22,12 @@ _CASES = {
 def check_notes(examination: Examination, check: Check) -> tuple[str, ...]:
     """Return what governed a check, as sentences."""
     member = member_of(examination, check)
-    by_wind_alone = member is not None or seam_of(examination, check) is not None
+    alone = member is not None or seam_of(examination, check) is not None
     found = [
         _direction(examination, check),
         _case(examination, check),
         *(member_notes(examination, member) if member else ()),
-        _factors(check)
-        if check.direction_deg is not None or not by_wind_alone
-        else _wind_only(check),
+        _factors(check) if _is_weighed(check, alone) else _wind_only(check),
         _bare(check),
         _nothing_left(check),
         _remark(check),
@@ -42,6 +41,8 @@ def check_notes(examination: Examination, check: Check) -> tuple[str, ...]:
 
 def _direction(examination: Examination, check: Check) -> str | None:
     over = None if check.toward_deg is None else over_what(examination, check.toward_deg)
+    if check.load and not check.name.startswith(_LOAD):
+        return f"Worst under '{check.load}', without wind."
     if check.direction_deg is None:
         return None if over is None else f"Worst over {over}."
     on = wind_on(examination, check.direction_deg)
@@ -68,9 +69,15 @@ def _case(examination: Examination, check: Check) -> str | None:
     return f"Wind case: {', '.join(parts)}." if parts else None
 
 
+def _is_weighed(check: Check, alone: bool) -> bool:
+    """Return whether weight took part in a check: not in that of a board, blade or seam."""
+    return not alone or check.direction_deg is not None or bool(check.load)
+
+
 def _factors(check: Check) -> str:
     weight = f"{check.weighing} weight"
-    return f"{check.dead:.3g} times the {weight} and {check.wind:.3g} times the wind."
+    live = "load" if check.load else "wind"
+    return f"{check.dead:.3g} times the {weight} and {check.wind:.3g} times the {live}."
 
 
 def _wind_only(check: Check) -> str:
@@ -86,7 +93,7 @@ def _bare(check: Check) -> str | None:
 def _remark(check: Check) -> str | None:
     if not check.remark:
         return None
-    if check.name.startswith("load: "):
+    if check.name.startswith(_LOAD):
         return f"Worst of tipping, sliding and bearing: {check.remark}."
     return f"{check.remark[0].upper()}{check.remark[1:]}."
 

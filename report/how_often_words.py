@@ -12,6 +12,9 @@ _BY = {
     "map": "by the code's map, far outside hurricane regions",
 }
 
+FEW = 5.0
+"""Years below which a return period is told without a number: judgement."""
+
 
 def moving_gust(examination: Examination) -> float | None:
     """Return the forecast gust in m/s that tips or slides it untied; None above 150 m/s."""
@@ -38,12 +41,14 @@ def how_often_said(examination: Examination, amounts: Amounts) -> str | None:
     if not isfinite(found.years):
         most = LONGER * (found.longest or 0.0)
         return f"{wind} comes less than once in {most:,.0f} years here, {by}: no further told"
-    if found.years < 1.0:
-        return f"{wind} comes more than once a year here, {by}"
-    return f"{wind} comes about once {_years(found.years)} here, {by}"
+    return f"{wind} comes {_often(found.years)} here, {by}"
 
 
-def _years(years: float) -> str:
+def _often(years: float) -> str:
+    """Return how often in words; a number from 5 years on, where it means something."""
+    if years < 1.0:
+        return "several times a year"
+    if years < FEW:
+        return "every few years"
     step = 10.0 ** (len(str(int(years))) - 2) if years >= 100.0 else 1.0 if years < 20.0 else 5.0
-    count = round(years / step) * round(step)
-    return "a year" if count == 1 else f"in {count:,} years"
+    return f"about once in {round(years / step) * round(step):,} years"

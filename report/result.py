@@ -256,6 +256,7 @@ def _member(one: Member) -> dict[str, Any]:
         "part": one.name,
         "role": one.role,
         "governs": one.governs,
+        "load": one.check.load or None,
         "count": one.count,
         "deflection_m": one.deflection,
         "source": one.stuff.source,

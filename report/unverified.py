@@ -145,7 +145,7 @@ def _joints(examination: Examination) -> Iterator[str]:
     for joint in examination.joints:
         of_them = joint.fasteners
         yield from _fastener(
-            joint.row.fastener, of_them.holds, of_them.driven, joint.tension, joint.shear
+            joint.row.fastener, joint.holds, of_them.driven, joint.tension, joint.shear
         )
     for seam in examination.fastened_seams:
         yield from _fastener(seam.row.fastener, seam.holds, seam.driven, seam.tension, seam.shear)

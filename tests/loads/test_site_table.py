@@ -86,6 +86,12 @@ def test_what_else_is_given_is_kept() -> None:
     assert place.gusts[50] == pytest.approx(75 * MPH)
 
 
+def test_a_return_period_may_have_a_decimal() -> None:
+    gusts = found(f"{FORECAST}gusts={{ 1.5 = '50 mph', 1.75 = '55 mph', 10 = '60 mph' }}").gusts
+    assert list(gusts) == [1.5, 1.75, 10]
+    assert gusts[1.75] == pytest.approx(55 * MPH)
+
+
 def test_gusts_may_be_a_table_of_their_own() -> None:
     assert found(f"{FORECAST}[site.gusts]\n10='60 mph'\n50='75 mph'").gusts == {
         10: pytest.approx(60 * MPH),
@@ -136,6 +142,7 @@ def test_a_low_place_lies_below_the_sea() -> None:
         (f"{FORECAST}gusts={{ 10 = '60 mph', 50 = '60 mph' }}", "gusts", "a greater gust", ""),
         (f"{FORECAST}gusts={{ 10 = '60 mph', x = '70 mph' }}", "gusts", "return period", ""),
         (f"{FORECAST}gusts={{ 10 = '60 mph', 50 = 70 }}", "gusts", "a speed", "mph"),
+        (f"{FORECAST}gusts={{ 10 = '60 mph', 1.x = '70 mph' }}", "gusts", "return period", ""),
         (f"{FORECAST}gusts='60 mph'", "gusts", "return periods", "{ 10 ="),
         (f"{FORECAST}speed='60 mph'", "speed", "one of method", "'wind'"),
         (f"{FORECAST}elevaton='600 ft'", "elevaton", "one of method", "'elevation'?"),
