@@ -29,6 +29,7 @@ def check_plate(
 
     None too for one that lies on something solid. Over an opening that holds it all round the
     better way of strips is taken, of boards the longer; over beams strips run from beam to beam.
+    What stands out less than it is thick is no strip.
     """
     body = structure.bodies[i]
     plate, part = body.shape, structure.design.parts[body.part]
@@ -54,7 +55,7 @@ def check_plate(
         if isinstance(one, NotJudged):
             return one
         found.append(one)
-    if bearing.beyond > plate.thickness:
+    if bearing.flat > plate.thickness:
         two = _beyond(
             part.name, plate, bearing, loads, (_overhang(local, i), dead), stuff, factors, basis
         )

@@ -26,13 +26,14 @@ class Bearing:
 
     ``short`` and ``long`` are the widths of the widest opening beneath it, held ``all_round``, or
     the widest gap between beams (both the same), 0 where there is none. ``beyond`` is how far it
-    stands out, ``width`` how wide the strips are. ``opening`` and ``borne`` (what bears it and the
-    opening) are regions of the site's plan.
+    stands out at most, ``flat`` along its edges, ``width`` how wide the strips are. ``opening`` and
+    ``borne`` (what bears it and the opening) are regions of the site's plan.
     """
 
     short: float
     long: float
     beyond: float
+    flat: float
     width: float
     all_round: bool
     opening: BaseGeometry
@@ -59,13 +60,11 @@ def bearing_of(structure: Structure, body: Body) -> Bearing | None:
         if len(plane.pieces(borne)) > 1:
             return None
         short, long = _widths(plate, opening)
-        beyond = _farthest(plan, borne)
-        return Bearing(short, long, beyond, min(_sides(borne)), True, opening, borne)
+        return Bearing(short, long, *_farthest(plan, borne), _width(borne), True, opening, borne)
     pieces = plane.pieces(bears)
     if len(pieces) == 1:
-        return Bearing(
-            0.0, 0.0, _farthest(plan, bears), min(_sides(bears)), True, plane.NOTHING, bears
-        )
+        out = _farthest(plan, bears)
+        return Bearing(0.0, 0.0, *out, _width(bears), True, plane.NOTHING, bears)
     if not isinstance(plate.plan, Rectangle):
         return None
     return _over_beams(body, plate.plan, pieces, plan)
@@ -93,7 +92,8 @@ def _over_beams(
         beyond = max(length / 2.0 + ends[0][0], length / 2.0 - ends[-1][1])
         gap = max(gaps)
         bears = plane.union_of(list(pieces))
-        return Bearing(gap, gap, max(beyond, 0.0), width, False, whole.difference(bears), bears)
+        out = max(beyond, 0.0)
+        return Bearing(gap, gap, out, out, width, False, whole.difference(bears), bears)
     return None
 
 
@@ -141,6 +141,13 @@ def _sides(region: BaseGeometry) -> tuple[float, float]:
     return one, two
 
 
-def _farthest(plan: BaseGeometry, borne: BaseGeometry) -> float:
-    """Return how far the edge of a plan lies beyond a region, over its corners."""
-    return float(plane.distances(plane.coordinates(plan), borne).max())
+def _width(region: BaseGeometry) -> float:
+    return min(_sides(region))
+
+
+def _farthest(plan: BaseGeometry, borne: BaseGeometry) -> tuple[float, float]:
+    """Return how far the corners of a plan lie beyond a region at most, and its edges."""
+    corners = plane.coordinates(plan)
+    middles = 0.5 * (corners[1:] + corners[:-1])
+    out = plane.distances(np.vstack([corners, middles]), borne)
+    return float(out.max()), float(out[len(corners) :].max())
