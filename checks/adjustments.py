@@ -74,16 +74,24 @@ def load_and_resistance(of: str = "connections") -> float:
     return K_F * phi * time_effect
 
 
-def wind_over_permanent(basis: str) -> float:
-    """Return how much more wood holds under wind than under dead load alone.
+def time_effect(load: str) -> float:
+    """Return lambda, in place of C_D on a strength basis: of "wind", "normal" or "permanent" load.
 
-    C_D of wind over that of ten years and more; on the strength basis lambda.
-    Source: NDS 2018 Tables 2.3.2 and N3.
+    KeyError for another load. Source: NDS 2018 Table N3.
+    """
+    return _factor("lambda", "any", "any", load)
+
+
+def wind_over(load: str, basis: str) -> float:
+    """Return how much more wood holds under wind than under a load that stays longer.
+
+    ``load`` is "permanent", dead load alone, or "normal", what people do: ten years in all, as live
+    load of occupancy. C_D of wind over that of the load; on the strength basis lambda.
+    KeyError for another load. Source: NDS 2018 Tables 2.3.2 and N3.
     """
     if basis == "strength":
-        wind, permanent = (_factor("lambda", "any", "any", load) for load in ("wind", "permanent"))
-        return wind / permanent
-    return load_duration("wind or earthquake") / load_duration("permanent")
+        return time_effect("wind") / time_effect(load)
+    return load_duration("wind or earthquake") / load_duration(load)
 
 
 @cache

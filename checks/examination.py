@@ -21,9 +21,10 @@ from .anchor_choice import AnchorChoice, Loaded, choose_anchors
 from .anchored import check_tied
 from .ballasted import with_ballast
 from .bearing import check_bearing
+from .borne import Borne, borne_loads
 from .design_wind import DesignWind, design_actions, design_wind
 from .embedded_posts import PULL_OUT, Posts, check_ends, check_posts, check_pull_out, posts_of
-from .given_loads import check_given_load, given_loads
+from .given_loads import check_given_load
 from .held import Held, held_by
 from .joint_places import fastened_by, places
 from .joints import JointFound, find_joints
@@ -53,7 +54,7 @@ class Examination:
     """Everything that was found of a design, in SI units; no text for people.
 
     ``free`` are overturning and sliding without anchors, None where ``posts`` in the ground carry
-    it.
+    it. ``loads`` are those that the design names, each with the part that takes it.
     """
 
     design: Design
@@ -70,6 +71,7 @@ class Examination:
     held: Held
     members: Members
     joints: tuple[JointFound, ...]
+    loads: tuple[Borne, ...]
     limits: Limits
     remedies: Remedies
 
@@ -184,17 +186,25 @@ def examine(design: Design) -> Examination:
     its_own = [one.exposed(structure, site.sheltering, each) for one in loose]
     its_actions = [design_actions(alone, method) for alone in its_own]
     checks += check_loose(loose, its_actions, used)
-    checks += [check_given_load(standing, load, used, site, posts) for load in given_loads(design)]
+    loads = borne_loads(structure, fastened)
+    checks += [check_given_load(standing, load, used, posts) for load in loads]
 
     def blow(some: NDArray[np.bool_]) -> Actions:
         return design_actions(expose(structure, surfaces, site.sheltering, some, each), method)
 
     joints = find_joints(
-        structure, fastened, places(structure, site.basis), blow, used, site.basis, standing.slope
+        structure,
+        fastened,
+        places(structure, site.basis),
+        blow,
+        used,
+        site.basis,
+        standing.slope,
+        loads,
     )
     checks += [one.check for one in joints]
     local = local_wind(structure, exposed, method)
-    members = _members(structure, blow, local, site, used)
+    members = _members(structure, blow, local, site, used, loads)
     checks += [one.check for one in members.judged]
     return Examination(
         design=design,
@@ -211,6 +221,7 @@ def examine(design: Design) -> Examination:
         held=held,
         members=members,
         joints=joints,
+        loads=loads,
         limits=limits(standing, exposed, site, tuple(zip(loose, its_own, strict=True)), posts),
         remedies=NOTHING_TO_HOLD
         if free is None
@@ -236,9 +247,11 @@ def _members(
     local: LocalWind,
     site: Site,
     used: Factors,
+    loads: tuple[Borne, ...],
 ) -> Members:
     """Return the strength of parts, posts under the wind on what they carry alone."""
     posts = [
-        (group, None if group.why_not else blow(group.goes)) for group in posts_to_judge(structure)
+        (group, None if group.why_not else blow(group.goes))
+        for group in posts_to_judge(structure, loads)
     ]
-    return check_members(structure, posts, local, used, site.basis)
+    return check_members(structure, posts, local, used, site.basis, loads)

@@ -1,34 +1,53 @@
-"""What a joint has to carry: the wind on all that it holds, and that part's weight."""
+"""What a joint has to carry: wind or a named load on all that it holds, and that part's weight."""
 
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
 
 import numpy as np
 
 from ..design.shapes.shape import Array
-from ..design.structure import GRAVITY
+from ..design.structure import GRAVITY, Weighing
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
+from ..loads.given import GivenLoad
+from .adjustments import wind_over
+
+
+@dataclass(frozen=True)
+class LoadSet:
+    """What acts at once: ``dead`` times the ``weighing`` weight, and ``live`` times wind or a load.
+
+    The load is the named ``load``; without one it is the wind, or in calm air nothing. ``longer``
+    is what a joint holds under wind over what it holds for as long as this lasts.
+    """
+
+    weighing: Weighing
+    dead: float
+    live: float
+    longer: float = 1.0
+    load: GivenLoad | None = None
+
+    @property
+    def is_calm(self) -> bool:
+        """Return whether it is dead load alone."""
+        return self.load is None and self.live == 0.0
 
 
 @dataclass(frozen=True, eq=False)
 class Resultant:
     """Force (…, 3) in N on what a joint holds, and moment (…, 3) in N m about the origin.
 
-    The leading shape is (S, Q, D, C): sets of factors on dead load, gusts, directions, cases;
-    ``azimuths`` (D,) in degrees and ``cases`` (C,) name the last two. Of the sets the first third
-    is light with wind, the second heavy with wind, the last dead load alone, ``calm`` times as much
-    as it is: what holds less for longer is compared with what holds under wind.
+    The leading shape is (S, Q, D, C): ``sets`` (S,) of what acts at once, gusts, directions, cases;
+    ``azimuths`` (D,) in degrees and ``cases`` (C,) name the last two. What a joint holds less of
+    under a set, since it lasts longer than a gust, is asked of it that much more: all are compared
+    with what holds under wind.
     """
 
     force: Array
     moment: Array
     azimuths: Array
     cases: tuple[str, ...]
-    calm: float = 1.0
-
-    def set_of(self, s: int) -> str:
-        """Return what set ``s`` is: "light", "heavy" or "calm"."""
-        return ("light", "heavy", "calm")[3 * s // len(self.force)]
+    sets: tuple[LoadSet, ...]
 
     def about(self, origin: Array) -> Array:
         """Return the moment (…, 3) about another point (3,)."""
@@ -43,39 +62,54 @@ class Weight:
     centre: Array
 
 
-def resultant(
-    actions: Actions,
-    light: Weight,
-    heavy: Weight,
-    factors: Factors,
-    slope: float = 0.0,
-    longer: float = 1.0,
-) -> Resultant:
-    """Return what wind and weight together do to what a joint holds.
+def load_sets(factors: Factors, basis: str, loads: Sequence[GivenLoad] = ()) -> tuple[LoadSet, ...]:
+    """Return what is tried: wind on light and heavy weight, dead load alone, and each named load.
 
-    ``actions`` (Q, D, C) are of the bodies held alone. Dead load that helps is light, dead load
-    that hurts heavy; both sets are tried (basis of judgement), and dead load alone, heavy, times
-    ``longer``: what a joint holds under wind over what it holds for good. On a ``slope`` in rad
-    each with its fall toward eight sides.
+    Dead load that helps is light, dead load that hurts heavy; alone it is heavy and lasts for good.
+    A named load takes the place of wind and lasts as what people do: ten years in all, not 1.6 of
+    wind (judgement: a push is shorter, yet comes again and again).
+    """
+    by_wind = (
+        LoadSet("light", factors.helping, factors.wind),
+        LoadSet("heavy", factors.hurting, factors.wind),
+    )
+    calm = LoadSet("heavy", factors.alone, 0.0, wind_over("permanent", basis))
+    if not loads:
+        return (*by_wind, calm)
+    normal = wind_over("normal", basis)
+    by_load = [
+        replace(one, live=factors.live, longer=normal, load=load)
+        for load in loads
+        for one in by_wind
+    ]
+    return (*by_wind, calm, *by_load)
+
+
+def resultant(
+    actions: Actions, light: Weight, heavy: Weight, sets: Sequence[LoadSet], slope: float = 0.0
+) -> Resultant:
+    """Return what wind or a named load and weight together do to what a joint holds.
+
+    ``actions`` (Q, D, C) are of the bodies held alone, ``light`` and ``heavy`` their weight. On a
+    ``slope`` in rad each of ``sets`` comes with its fall toward eight sides.
     """
     F, M = wind_wrench(actions)
-    sets = (
-        (factors.helping, light, factors.wind),
-        (factors.hurting, heavy, factors.wind),
-        (factors.alone * longer, heavy, 0.0),
-    )
-    found: list[tuple[Array, Array]] = []
-    for dead, weight, wind in sets:
+    found: list[tuple[LoadSet, Array, Array]] = []
+    for one in sets:
+        weight = light if one.weighing == "light" else heavy
+        push, turn = one.live * F, one.live * M
+        if one.load is not None:
+            push, turn = (one.live * each + np.zeros_like(F) for each in load_wrench(one.load))
         for down in downward(slope):
-            pull = dead * weight.mass * GRAVITY * down
+            pull = one.dead * weight.mass * GRAVITY * down
             turning: Array = np.cross(weight.centre, pull).astype(np.float64)
-            found.append((wind * F + pull, wind * M + turning))
+            found.append((one, one.longer * (push + pull), one.longer * (turn + turning)))
     return Resultant(
-        np.stack([f for f, _ in found]),
-        np.stack([m for _, m in found]),
+        np.stack([force for _, force, _ in found]),
+        np.stack([moment for _, _, moment in found]),
         actions.azimuths,
         actions.names,
-        longer,
+        tuple(one for one, _, _ in found),
     )
 
 
@@ -105,3 +139,9 @@ def wind_wrench(actions: Actions) -> tuple[Array, Array]:
         axis=-1,
     )
     return F, M
+
+
+def load_wrench(load: GivenLoad) -> tuple[Array, Array]:
+    """Return force (3,) in N and moment (3,) in N m about the origin of a named load: M = r x F."""
+    force: Array = load.force * np.asarray(load.direction)
+    return force, np.cross(np.asarray(load.at), force).astype(np.float64)

@@ -1,4 +1,4 @@
-"""Joints: what the wind asks of each nail, screw and bolt, and whether it holds.
+"""Joints: what wind or a named load asks of each nail, screw and bolt, and whether it holds.
 
 What lies above a joint is cut free there and held by all joints that the cut goes through: once
 alone, once with all that is not beneath the joint, since what props it may need propping itself.
@@ -20,10 +20,11 @@ from ..design.structure import BEDDING, TOUCHING, Structure
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
 from . import fastener_group, fastener_layout
-from .adjustments import wind_over_permanent
+from .borne import Borne, borne_by
 from .carried import Fastened, carried, masses_of
 from .combined import USE, nails_use
-from .joint_demand import Resultant, Weight, resultant
+from .fastener_capacity import Capacity
+from .joint_demand import LoadSet, Resultant, Weight, load_sets, resultant
 from .joint_places import FastenerSet, Place
 from .joint_table import JointRow
 from .judging import Check
@@ -63,7 +64,8 @@ class JointFound:
     ``tension`` and ``shear`` in N are of the fastener used most, which stands at ``at`` (3,) in m;
     ``count`` in all, at how many ``spots``; ``spacing`` the least in m at one of them.
     ``outward`` is the site's azimuth in degrees of that fastener from the middle of its group, None
-    where it stands in it. ``shared_with`` names joints that the same cut goes through.
+    where it stands in it. ``shared_with`` names joints that the same cut goes through. ``longer``
+    is what it holds under wind over what it holds for as long as what governs lasts.
     """
 
     row: JointRow
@@ -79,6 +81,12 @@ class JointFound:
     spots: int
     spacing: float | None
     shared_with: tuple[str, ...]
+    longer: float = 1.0
+
+    @property
+    def holds(self) -> Capacity:
+        """Return what one fastener holds for as long as what governs lasts."""
+        return _held_for(self.row, self.fasteners.holds, self.longer)
 
 
 def find_joints(
@@ -89,16 +97,17 @@ def find_joints(
     factors: Factors,
     basis: str,
     slope: float = 0.0,
+    loads: Sequence[Borne] = (),
 ) -> tuple[JointFound, ...]:
     """Return what was found of every joint of a design, in the file's order.
 
     ``places`` are its joints where they stand, ``blow`` the wind on some of its bodies alone,
-    ``basis`` that of judgement, ``slope`` that of the ground in rad.
+    ``basis`` that of judgement, ``slope`` that of the ground in rad, ``loads`` those that the
+    design names.
     """
     if not places:
         return ()
     goes = carried(structure, fastened)
-    longer = wind_over_permanent(basis)
     cuts: dict[tuple[bool, ...], Cut] = {}
     found: list[JointFound] = []
     for row in structure.design.several(JointRow):
@@ -106,11 +115,12 @@ def find_joints(
         mine: list[Cut] = []
         of, to = {place.of for place in its_own}, {place.to for place in its_own}
         for above in _distinct(
-            structure, [*_freed(goes, of), *_not_beneath(structure, goes, of, to)]
+            structure, [*_freed(goes, of), *_not_beneath(structure, goes, of, to)], loads
         ):
             key = tuple(above.tolist())
             if key not in cuts:
-                cuts[key] = _cut(structure, places, above, blow, factors, slope, longer)
+                sets = load_sets(factors, basis, [one.load for one in borne_by(loads, above)])
+                cuts[key] = _cut(structure, places, above, blow, sets, slope)
             mine.append(cuts[key])
         found.append(_worst_of(row, mine, factors))
     return tuple(found)
@@ -175,15 +185,18 @@ def _not_beneath(
     return _freed(joined, {i for i in of if free[i]})
 
 
-def _distinct(structure: Structure, groups: Sequence[NDArray[np.bool_]]) -> list[NDArray[np.bool_]]:
-    """Return the groups, one of those that are copies of each other.
+def _distinct(
+    structure: Structure, groups: Sequence[NDArray[np.bool_]], loads: Sequence[Borne]
+) -> list[NDArray[np.bool_]]:
+    """Return the groups, one of those that are copies of each other and bear the same named loads.
 
     Copies stand the same wind from every side, each for itself.
     """
-    seen: dict[tuple[int, ...], NDArray[np.bool_]] = {}
+    seen: dict[tuple[tuple[int, ...], tuple[str, ...]], NDArray[np.bool_]] = {}
     for group in groups:
         parts = tuple(structure.bodies[i].part for i in np.flatnonzero(group))
-        seen.setdefault(parts, group)
+        named = tuple(one.load.name for one in borne_by(loads, group))
+        seen.setdefault((parts, named), group)
     return list(seen.values())
 
 
@@ -192,9 +205,8 @@ def _cut(
     places: Sequence[Place],
     above: NDArray[np.bool_],
     blow: Blow,
-    factors: Factors,
+    sets: Sequence[LoadSet],
     slope: float,
-    longer: float,
 ) -> Cut:
     through = tuple(place for place in places if above[place.of] and not above[place.to])
     mass, centre = masses_of(structure, above)
@@ -202,7 +214,7 @@ def _cut(
         if part.hangs_at is not None:
             centre[i, 2] = part.hangs_at
     light, heavy = (_weight(mass[kind], centre) for kind in (0, 2))
-    loads = resultant(blow(above), light, heavy, factors, slope, longer)
+    loads = resultant(blow(above), light, heavy, sets, slope)
     origin, axes, corners = _pressing(structure, above, through)
     return Cut(above, through, loads, origin, axes, corners)
 
@@ -275,6 +287,7 @@ def _bearing(
 def _judged(row: JointRow, cut: Cut, factors: Factors) -> JointFound:
     """Return how a joint is used within a cut, by its fastener that is used most."""
     held = _shared(cut)
+    longer = np.array([one.longer for one in cut.loads.sets])
     at = 0
     worst: _Worst | None = None
     own: list[Place] = []
@@ -284,13 +297,12 @@ def _judged(row: JointRow, cut: Cut, factors: Factors) -> JointFound:
             own.append(place)
             for fasteners in place.sets:
                 drawn = _on_axis(held[..., at : at + size, :], fasteners.draws)
-                one = _worst(row, place, fasteners, *drawn)
+                one = _worst(row, place, fasteners, longer, *drawn)
                 if worst is None or one.rank > worst.rank:
                     worst = one
         at += size
     assert worst is not None
-    times = cut.loads.calm if cut.loads.set_of(worst.load[0]) == "calm" else 1.0
-    place, T, V = worst.place, worst.tension / times, worst.shear / times
+    place = worst.place
     found = _check(row, cut, worst, factors)
     points = np.vstack([each.points for each in cut.through])
     apart = [fastener_layout.least_spacing(each.points) for each in own]
@@ -302,14 +314,15 @@ def _judged(row: JointRow, cut: Cut, factors: Factors) -> JointFound:
         place=place,
         fasteners=worst.fasteners,
         cuts=(cut,),
-        tension=T,
-        shear=V,
+        tension=worst.tension,
+        shear=worst.shear,
         at=place.points[worst.nth],
         outward=_outward(points, place.points[worst.nth]),
         count=sum(len(each.points) for each in own),
         spots=len(own),
         spacing=min(spaced, default=None),
         shared_with=tuple(others),
+        longer=float(longer[worst.load[0]]),
     )
 
 
@@ -349,7 +362,8 @@ def _on_axis(held: Array, draws: Array) -> tuple[Array, Array]:
 class _Worst:
     """The fastener of a place that is used most: which, under which load, and how far.
 
-    ``rank`` orders also those that nothing resists, by what they are asked.
+    ``tension`` and ``shear`` in N are what it is asked; ``rank`` orders also those that nothing
+    resists, by that.
     """
 
     place: Place
@@ -366,14 +380,23 @@ class _Worst:
 
 
 def _worst(
-    row: JointRow, place: Place, fasteners: FastenerSet, tension: Array, shear: Array
+    row: JointRow,
+    place: Place,
+    fasteners: FastenerSet,
+    longer: Array,
+    tension: Array,
+    shear: Array,
 ) -> _Worst:
-    """Return the fastener of a set that is used most under the loads (…, n).
+    """Return the fastener of a set that is used most under the loads (S, …, n).
 
-    Hankinson's formula lets a pull make up for a push where it holds pulls far better; it is
-    never taken as used less than by either alone (judgement).
+    They are ``longer`` (S,) times as much as they are. Hankinson's formula lets a pull make up for
+    a push where it holds pulls far better; it is never taken as used less than by either alone
+    (judgement).
     """
     holds = fasteners.holds
+    n = longer.reshape(-1, *[1] * (tension.ndim - 1))
+    if _bears_on_washers(row):
+        tension = tension / n
     law = USE.get(row.fastener.kind, nails_use)
     unheld = ~np.isfinite(shear)
     safe = np.where(unheld, 1.0, shear)
@@ -385,7 +408,8 @@ def _worst(
         used = np.maximum(used, alone)
     used = np.where(unheld, inf, used)
     most = used == used.max()
-    asked = np.where(most, np.hypot(tension, safe), -1.0)
+    pulled, pushed = tension if _bears_on_washers(row) else tension / n, safe / n
+    asked = np.where(most, np.hypot(pulled, pushed), -1.0)
     *load, nth = (int(i) for i in np.unravel_index(int(asked.argmax()), asked.shape))
     where = (*load, nth)
     return _Worst(
@@ -394,35 +418,58 @@ def _worst(
         nth,
         tuple(load),
         float(used[where]),
-        float(tension[where]),
-        float(shear[where]),
+        float(pulled[where]),
+        inf if unheld[where] else float(pushed[where]),
+    )
+
+
+def _bears_on_washers(row: JointRow) -> bool:
+    """Return whether what holds against a pull is the wood under washers.
+
+    That holds for good what it holds in a gust: C_D and lambda do not apply to bearing across the
+    grain (NDS 2018 2.3.2 and Table 4.3.1).
+    """
+    return row.fastener.kind == "bolt"
+
+
+def _held_for(row: JointRow, holds: Capacity, longer: float) -> Capacity:
+    """Return what a fastener holds of a load that lasts, of what it holds under wind."""
+    out = 1.0 if _bears_on_washers(row) else longer
+    return replace(
+        holds,
+        out=holds.out / out,
+        head=holds.head / longer,
+        sideways=holds.sideways / longer,
+        factor_out=holds.factor_out / out,
+        factor_sideways=holds.factor_sideways / longer,
     )
 
 
 def _check(row: JointRow, cut: Cut, worst: _Worst, factors: Factors) -> Check:
     """Return the check: the force on the fastener used most, against what it holds that way."""
     s, _, d, c = worst.load
-    kind = cut.loads.set_of(s)
-    times = cut.loads.calm if kind == "calm" else 1.0
-    used, holds = worst.used, worst.fasteners.holds
-    whole = float(np.linalg.norm(cut.loads.force[worst.load]))
+    acts = cut.loads.sets[s]
+    by_wind = acts.load is None and not acts.is_calm
+    used, holds = worst.used, _held_for(row, worst.fasteners.holds, acts.longer)
+    whole = float(np.linalg.norm(cut.loads.force[worst.load])) / acts.longer
     force = float(np.hypot(worst.tension, worst.shear)) if np.isfinite(worst.shear) else whole
     capacity = force / used if 0.0 < used < inf else 0.0
     if used == 0.0:
         capacity = min(holds.pull, holds.sideways)
     return Check(
         name=f"joint: {row.name}",
-        demand=force / times,
-        capacity=capacity / times,
+        demand=force,
+        capacity=capacity,
         unit="N",
         utilization=used if used < inf else None,
         passes=used <= 1.0,
         source=f"{SOURCE}; {factors.source}",
-        weighing="light" if kind == "light" else "heavy",
-        dead={"light": factors.helping, "heavy": factors.hurting, "calm": factors.alone}[kind],
-        wind=0.0 if kind == "calm" else factors.wind,
-        direction_deg=None if kind == "calm" else float(cut.loads.azimuths[d]),
-        case="calm" if kind == "calm" else cut.loads.cases[c],
+        weighing=acts.weighing,
+        dead=acts.dead,
+        wind=acts.live,
+        direction_deg=float(cut.loads.azimuths[d]) if by_wind else None,
+        case="calm" if acts.is_calm else cut.loads.cases[c] if by_wind else "",
+        load="" if acts.load is None else acts.load.name,
     )
 
 

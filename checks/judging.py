@@ -15,7 +15,8 @@ class Check:
     where nothing is left to resist. ``direction_deg`` is the azimuth that the governing wind comes
     from and ``toward_deg`` the one in which the piece goes over. ``weighing``, ``dead`` and
     ``wind`` tell which weight and load factors governed, ``case`` which wind case, ``bare`` the
-    factor of safety without load factors.
+    factor of safety without load factors. ``load`` names the load that governed in place of wind,
+    whose factor ``wind`` then is.
     """
 
     name: str
@@ -33,6 +34,7 @@ class Check:
     case: str = ""
     bare: float | None = None
     remark: str = ""
+    load: str = ""
 
 
 def judged(demand: float, capacity: float) -> tuple[float | None, bool]:

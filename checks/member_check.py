@@ -21,7 +21,7 @@ class Member:
     "bending" or "shear"; ``count`` like pieces share the load. ``deflection`` in m is how far it
     bends under the unfactored wind: shown, not judged. ``beside`` names parts that touch it and
     were not counted on, ``stuff`` the published strength, ``graded`` tells whether the design
-    names its grade.
+    names its grade. ``loads`` are the named loads under which it was judged as well.
     """
 
     name: str
@@ -33,6 +33,7 @@ class Member:
     stuff: Stuff
     beside: tuple[str, ...] = ()
     graded: bool = False
+    loads: tuple[str, ...] = ()
     where: str = ""
     level: float | None = None
 

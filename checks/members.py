@@ -1,6 +1,6 @@
 """The strength of parts whose load is plain from the drawing: posts, blades, boards, plates."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 import numpy as np
@@ -17,20 +17,25 @@ from ..loads.actions import Actions
 from ..loads.combinations import Factors
 from .blades import check_blades
 from .boards import check_board, check_shell
+from .borne import Borne, borne_by
 from .local_wind import LocalWind
 from .member_check import Member, Members, NotJudged
 from .posts import check_posts
 from .uprights import Mask, Posts, posts_of, touching
 
 
-def posts_to_judge(structure: Structure) -> tuple[Posts, ...]:
-    """Return the posts of a structure; of those that carry the same alike, the first group."""
+def posts_to_judge(structure: Structure, loads: Sequence[Borne] = ()) -> tuple[Posts, ...]:
+    """Return the posts of a structure; of those that carry the same alike, the first group.
+
+    What they carry counts the named ``loads``.
+    """
     found: dict[tuple[object, ...], Posts] = {}
     for posts in posts_of(structure):
         carried = sorted(
             body.part for body, goes in zip(structure.bodies, posts.goes, strict=True) if goes
         )
-        found.setdefault((posts.names, len(posts.bodies), posts.why_not, *carried), posts)
+        named = tuple(one.load.name for one in borne_by(loads, posts.goes))
+        found.setdefault((posts.names, len(posts.bodies), posts.why_not, named, *carried), posts)
     return tuple(found.values())
 
 
@@ -40,18 +45,21 @@ def check_members(
     local: LocalWind,
     factors: Factors,
     basis: str,
+    loads: Sequence[Borne] = (),
 ) -> Members:
     """Return the strength of every part that can be judged, and the others of these kinds.
 
     ``posts`` come with what they and their load take from the wind (Q, D, C); None for those that
-    cannot be judged. ``basis`` is the site's. Of like copies the worst one is told.
+    cannot be judged. ``basis`` is the site's, ``loads`` those that the design names. Of like copies
+    the worst one is told.
     """
     found: list[Member | NotJudged] = []
     for group, actions in posts:
         if actions is None:
             one = NotJudged(group.names[0], group.why_not)
         else:
-            one = check_posts(group, structure, actions, factors, basis)
+            carries = borne_by(loads, group.goes)
+            one = check_posts(group, structure, actions, factors, basis, carries)
         found += [_named(one, name) for name in group.names]
     is_board = any(isinstance(body.shape, (Cutout, Panel)) for body in structure.bodies)
     near = touching(structure) if is_board else np.zeros((0, 0), dtype=bool)

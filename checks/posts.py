@@ -4,7 +4,8 @@ n like posts take equal shares, and what turns the whole about its middle pushes
 No frame action is counted: a beam or rail that is nailed to them turns as they bend.
 """
 
-from dataclasses import dataclass
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -12,7 +13,10 @@ from ..design.shapes.shape import Array
 from ..design.structure import GRAVITY, WEIGHINGS, Structure, Weighing
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
+from ..materials.metal import Metal
+from .adjustments import wind_over
 from .bending import cantilever_deflection
+from .borne import Borne, as_actions
 from .judging import Check
 from .member_check import Member, NotJudged
 from .member_strength import STRENGTH
@@ -34,17 +38,28 @@ class Share:
 
 
 def check_posts(
-    posts: Posts, structure: Structure, actions: Actions, factors: Factors, basis: str
+    posts: Posts,
+    structure: Structure,
+    actions: Actions,
+    factors: Factors,
+    basis: str,
+    loads: Sequence[Borne] = (),
 ) -> Member | NotJudged:
-    """Return the worst of bending and shear at the foot of posts under their actions (Q, D, C)."""
+    """Return the worst of bending and shear at the foot of posts under their actions (Q, D, C).
+
+    ``loads`` are those that the design names and the posts carry, each without wind.
+    """
     part = structure.design.parts[structure.bodies[posts.bodies[0]].part]
     if posts.why_not:
         return NotJudged(posts.names[0], posts.why_not)
     strength = post_strength(posts.section, part.material, part.grade, posts.length, basis)
     if isinstance(strength, str):
         return NotJudged(posts.names[0], strength)
+    wind = _Pushed(wind_shares(posts, actions), factors.wind, actions.azimuths, actions.names)
+    pushed = [wind, *_under(posts, loads, factors, strength, basis)]
     found = [
-        _worst(posts, structure, actions, factors, strength, weighing, dead, basis)
+        _worst(posts, structure, one, strength, weighing, dead, basis)
+        for one in pushed
         for weighing in WEIGHINGS[::2]
         for dead in factors.sets
     ]
@@ -61,7 +76,22 @@ def check_posts(
         stuff=strength.stuff,
         beside=posts.beside,
         graded=part.grade is not None,
+        loads=tuple(one.load.name for one in loads),
     )
+
+
+def load_shares(posts: Posts, borne: Borne) -> list[Share]:
+    """Return what a named load leaves each post: shared as wind is, or all to the post it acts on.
+
+    Its place on what they carry counts: off the middle it turns that, and bends them.
+    """
+    if borne.body not in posts.bodies:
+        return wind_shares(posts, as_actions(borne.load))
+    nth = posts.bodies.index(borne.body)
+    alone = replace(posts, bodies=(borne.body,), places=posts.places[nth : nth + 1])
+    (whole,) = wind_shares(alone, as_actions(borne.load))
+    none = Share(np.zeros_like(whole.moment), np.zeros_like(whole.force))
+    return [whole if i == nth else none for i in range(len(posts.bodies))]
 
 
 def wind_shares(posts: Posts, actions: Actions) -> list[Share]:
@@ -105,36 +135,65 @@ def weight_moment(posts: Posts, structure: Structure, weighing: Weighing) -> Arr
     return total
 
 
+@dataclass(frozen=True, eq=False)
+class _Pushed:
+    """What pushes posts: the shares of each (…, D, C) and their ``factor``.
+
+    ``azimuths`` (D,) and ``cases`` (C,) name wind; a named ``load`` has one of each. ``longer`` is
+    what the post carries under wind over what it carries for as long as this lasts.
+    """
+
+    shares: list[Share]
+    factor: float
+    azimuths: Array
+    cases: tuple[str, ...]
+    load: str = ""
+    longer: float = 1.0
+
+
+def _under(
+    posts: Posts, loads: Sequence[Borne], factors: Factors, strength: PostStrength, basis: str
+) -> Iterator[_Pushed]:
+    """Return what each named load does to posts. Metal holds for good what it holds in a gust."""
+    for one in loads:
+        longer = 1.0 if isinstance(strength.stuff, Metal) else wind_over("normal", basis)
+        shares = load_shares(posts, one)
+        yield _Pushed(shares, factors.live, np.zeros(1), ("",), one.load.name, longer)
+
+
 def _worst(
     posts: Posts,
     structure: Structure,
-    actions: Actions,
-    factors: Factors,
+    pushed: _Pushed,
     strength: PostStrength,
     weighing: Weighing,
     dead: float,
     basis: str,
 ) -> tuple[str, Check, float]:
-    """Return what governs, the check, and how far the top bends under the unfactored wind."""
-    shares = wind_shares(posts, actions)
+    """Return what governs, the check, and how far the top bends under what pushes, unfactored.
+
+    What lasts longer than wind is asked that much more: a little more than NDS asks where a post
+    may buckle sideways.
+    """
+    shares = pushed.shares
     axis = posts.section.axis
     across = np.array([-axis[1], axis[0]])
-    load = dead * weight_moment(posts, structure, weighing) / len(shares)
-    moment = np.stack([factors.wind * share.moment + load for share in shares])
-    force = factors.wind * np.stack([share.force for share in shares])
-    bending = strength.bending_use(moment @ axis, moment @ across)
-    pushed = np.hypot(force[..., 0], force[..., 1])
-    shear = pushed / strength.shear_force
+    lean = dead * weight_moment(posts, structure, weighing) / len(shares)
+    moment = np.stack([pushed.factor * share.moment + lean for share in shares])
+    force = pushed.factor * np.stack([share.force for share in shares])
+    bending = strength.bending_use(
+        pushed.longer * (moment @ axis), pushed.longer * (moment @ across)
+    )
+    level = np.hypot(force[..., 0], force[..., 1])
+    shear = pushed.longer * level / strength.shear_force
     use = np.maximum(bending, shear)
     at = np.unravel_index(int(use.argmax()), use.shape)
     i, _, d, c = (int(k) for k in at)
     by_bending = bool(bending[at] >= shear[at])
-    demand = float(np.linalg.norm(moment[at])) if by_bending else float(pushed[at])
+    demand = float(np.linalg.norm(moment[at])) if by_bending else float(level[at])
     ratio = float(use[at])
     capacity = 0.0 if not np.isfinite(ratio) else demand / ratio if ratio > 0.0 else 0.0
     share = shares[i]
-    wind_force = share.force[at[1:]]
-    wind_moment = share.moment[at[1:]]
     check = Check(
         name=f"member: {posts.names[0]}",
         demand=demand,
@@ -143,16 +202,17 @@ def _worst(
         utilization=ratio if np.isfinite(ratio) else None,
         passes=bool(ratio <= 1.0),
         source=f"{SOURCE}{' (LRFD)' if basis == STRENGTH else ''}; {strength.stuff.source}",
-        direction_deg=float(actions.azimuths[d]),
+        direction_deg=None if pushed.load else float(pushed.azimuths[d]),
         weighing=weighing,
         dead=dead,
-        wind=factors.wind,
-        case=actions.names[c],
+        wind=pushed.factor,
+        case=pushed.cases[c],
+        load=pushed.load,
     )
     return (
         "bending" if by_bending else "shear",
         check,
-        _bends(posts, strength, wind_force, wind_moment, axis, across),
+        _bends(posts, strength, share.force[at[1:]], share.moment[at[1:]], axis, across),
     )
 
 

@@ -15,7 +15,7 @@ from ..materials.lumber import Lumber
 from ..materials.metal import Metal
 from ..materials.plastic import Plastic
 from ..materials.sheets import Sheet
-from .adjustments import wind_over_permanent
+from .adjustments import wind_over
 from .bending import rectangle_inertia, rectangle_modulus
 from .judging import Check, judged
 from .member_check import NotJudged, Stuff
@@ -104,7 +104,7 @@ def downward(factors: Factors, basis: str, wind: float, dead: float) -> float:
     Weight alone counts as much more as wood holds less for long.
     """
     together = factors.wind * wind + factors.hurting * dead
-    return max(together, factors.alone * dead * wind_over_permanent(basis))
+    return max(together, factors.alone * dead * wind_over("permanent", basis))
 
 
 def check_strip(

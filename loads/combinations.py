@@ -14,7 +14,7 @@ class Factors:
     """Factors of one basis: dead load that helps and that hurts, wind, and soil strength.
 
     ``soil`` multiplies an allowable (ultimate over its factor) value. ``alone`` is on dead load
-    without any wind.
+    without any wind, ``live`` on a load that the design names.
     """
 
     helping: float
@@ -23,6 +23,7 @@ class Factors:
     soil: float
     source: str
     alone: float = 1.0
+    live: float = 1.0
 
     def soil_on(self, factor: float) -> float:
         """Return ``soil`` for what is held with its own ``factor``: at most 0.9 of its ultimate.
@@ -52,4 +53,5 @@ def factors(site: Site) -> Factors:
         float(row["soil"]),
         row["source"],
         float(row["dead_alone"]),
+        float(row["live"]),
     )

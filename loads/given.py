@@ -7,10 +7,12 @@ from dataclasses import dataclass
 class GivenLoad:
     """A ``[[load]]``: ``force`` in N at the point ``at`` (3,) in m, along the design's own axes.
 
-    ``direction`` is the unit vector (3,) along which it pushes.
+    ``direction`` is the unit vector (3,) along which it pushes; ``on`` names the part that it acts
+    on, None where that is not said.
     """
 
     name: str
     force: float
     at: tuple[float, float, float]
     direction: tuple[float, float, float]
+    on: str | None = None

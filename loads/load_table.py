@@ -2,6 +2,7 @@
 
 from math import cos, sin
 
+from ..design.near_names import listed, meant
 from ..design.row import Row
 from ..design.schema import Key, TableSpec
 from .given import GivenLoad
@@ -40,6 +41,7 @@ _KEYS = (
         hint="direction = 'down', or the way that it pushes on the level, such as '30 deg' "
         "clockwise from the back",
     ),
+    Key("on", "text"),
 )
 
 _WORDS = {
@@ -53,17 +55,22 @@ _WORDS = {
     "angle": "'direction'",
     "towards": "'direction'",
     "toward": "'direction'",
-    "on": "'at' is measured from the middle of the design, not from a part",
-    "part": "'at' is measured from the middle of the design, not from a part",
+    "of": "'on', the part that it acts on",
+    "to": "'on', the part that it acts on",
+    "part": "'on', the part that it acts on",
+    "under": "'on', the part that it acts on",
 }
 
 
 def _load(row: Row) -> GivenLoad | None:
     name, force, at = row.text("name"), row.quantity("force"), row.offset("at")
-    way = row.named("direction")
+    way, on = row.named("direction"), row.text("on")
+    names = row.reading.part_names
+    if on is not None and on not in names:
+        row.refuse("on", f"the name of a part: {listed(names, on)}", meant(on, names))
     if name is None or force is None or at is None or way is None:
         return None
-    return GivenLoad(name, force, at, _unit(way))
+    return GivenLoad(name, force, at, _unit(way), on)
 
 
 def _unit(way: str | float) -> tuple[float, float, float]:

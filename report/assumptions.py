@@ -12,6 +12,7 @@ from ..checks.examination import Examination
 from .amounts import Amounts
 from .assumed_wind import shape_assumptions, wind_assumptions
 from .joint_words import joint_assumptions
+from .load_words import load_assumptions
 from .member_words import member_assumptions
 from .remark import Remark, joined
 
@@ -32,6 +33,7 @@ def assumptions(examination: Examination) -> tuple[Remark, ...]:
         *_earth(examination, amounts),
         *_held_together(examination),
         *joint_assumptions(examination),
+        *load_assumptions(examination),
         *wind_assumptions(examination),
         *shape_assumptions(examination),
         *member_assumptions(examination),

@@ -4,10 +4,12 @@ from math import isfinite
 
 from ..checks.examination import MINIMUM, Examination
 from ..checks.judging import Check
+from ..checks.member_check import Member
 from .joint_words import joint_notes
 from .member_words import member_notes, member_of
 from .words import over_what, wind_on
 
+_LOAD = "load: "
 _CASES = {
     "A": "full face (Case A)",
     "B left": "resultant a fifth of the width to one side (Case B)",
@@ -24,9 +26,7 @@ def check_notes(examination: Examination, check: Check) -> tuple[str, ...]:
         _direction(examination, check),
         _case(examination, check),
         *(member_notes(examination, member) if member else ()),
-        _factors(check)
-        if check.direction_deg is not None or member is None or check.dead > 0.0
-        else _wind_only(check),
+        _factors(check) if _is_weighed(check, member) else _wind_only(check),
         _bare(check),
         _nothing_left(check),
         _remark(check),
@@ -39,6 +39,8 @@ def check_notes(examination: Examination, check: Check) -> tuple[str, ...]:
 
 def _direction(examination: Examination, check: Check) -> str | None:
     over = None if check.toward_deg is None else over_what(examination, check.toward_deg)
+    if check.load and not check.name.startswith(_LOAD):
+        return f"Worst under '{check.load}', without wind."
     if check.direction_deg is None:
         return None if over is None else f"Worst over {over}."
     on = wind_on(examination, check.direction_deg)
@@ -65,9 +67,15 @@ def _case(examination: Examination, check: Check) -> str | None:
     return f"Wind case: {', '.join(parts)}." if parts else None
 
 
+def _is_weighed(check: Check, member: Member | None) -> bool:
+    """Return whether weight took part in a check: not in that of a wall or blade."""
+    return member is None or check.direction_deg is not None or check.dead > 0.0 or bool(check.load)
+
+
 def _factors(check: Check) -> str:
     weight = f"{check.weighing} weight"
-    return f"{check.dead:.3g} times the {weight} and {check.wind:.3g} times the wind."
+    live = "load" if check.load else "wind"
+    return f"{check.dead:.3g} times the {weight} and {check.wind:.3g} times the {live}."
 
 
 def _wind_only(check: Check) -> str:
@@ -83,7 +91,7 @@ def _bare(check: Check) -> str | None:
 def _remark(check: Check) -> str | None:
     if not check.remark:
         return None
-    if check.name.startswith("load: "):
+    if check.name.startswith(_LOAD):
         return f"Worst of tipping, sliding and bearing: {check.remark}."
     return f"{check.remark[0].upper()}{check.remark[1:]}."
 

@@ -189,7 +189,10 @@ def _comes_apart(examination: Examination, stand: Stand) -> str:
     worst = f"the joint {names_of(failing[:1])}"
     more = f" and {counted(len(failing) - 1, 'other')}" if len(failing) > 1 else ""
     plain = "does" if len(failing) == 1 else "do"
-    return f" And {worst}{more} {plain} not hold in that wind: fasten better, see below."
+    under = dict.fromkeys(f"under '{joint.check.load}'" for joint in failing if joint.check.load)
+    wind = ["in that wind"] if any(not joint.check.load for joint in failing) else []
+    where = joined([*wind, *under], "or")
+    return f" And {worst}{more} {plain} not hold {where}: fasten better, see below."
 
 
 def _goes_alone(examination: Examination, stand: Stand) -> str:

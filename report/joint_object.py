@@ -12,7 +12,7 @@ from .joint_words import sized
 
 def joint_object(joint: JointFound) -> Mapping[str, Any]:
     """Return one joint: its fasteners, what they are asked and what each holds."""
-    holds, row = joint.fasteners.holds, joint.row
+    holds, row = joint.holds, joint.row
     return {
         "name": row.name,
         "of": row.of,
@@ -33,6 +33,7 @@ def joint_object(joint: JointFound) -> Mapping[str, Any]:
         "mode": holds.mode or None,
         "mean_withdrawal_N": holds.mean_out,
         "glue_counted": False,
+        "load": joint.check.load or None,
     }
 
 

@@ -17,7 +17,8 @@ def joint_ways(examination: Examination, amounts: Amounts) -> list[Line]:
     found = [Line("Fasten these better, or they come apart")]
     for joint in failing[:_MOST]:
         text = joint_remedy(sized(examination, joint), amounts)
-        found += wrapped(f"{joint.row.name}: {text}", "  ", "      ")
+        under = f", under '{joint.check.load}'" if joint.check.load else ""
+        found += wrapped(f"{joint.row.name}{under}: {text}", "  ", "      ")
     if len(failing) > _MOST:
         more = counted(len(failing) - _MOST, "more joint does not", "more joints do not")
         found.append(Line(f"  {more} hold: yardfast size"))

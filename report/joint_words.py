@@ -68,6 +68,7 @@ def joint_notes(examination: Examination, check: Check) -> tuple[str, ...]:
             _governs(examination, joint, amounts),
             _reach(joint, amounts),
             *reasons(joint.fasteners.holds, amounts),
+            _lasting(joint),
             _handbook(joint, amounts),
             made(joint.row.fastener),
             _together(joint),
@@ -194,7 +195,7 @@ def _into(into: str) -> str:
 
 
 def _governs(examination: Examination, joint: JointFound, amounts: Amounts) -> str:
-    holds, row = joint.fasteners.holds, joint.row
+    holds, row = joint.holds, joint.row
     where = "" if joint.outward is None else f" toward its {quarter(examination, joint.outward)}"
     of_all = f", one of {joint.count}," if joint.count > 1 else ""
     if not isfinite(joint.shear):
@@ -216,7 +217,7 @@ def _governs(examination: Examination, joint: JointFound, amounts: Amounts) -> s
 
 
 def _reach(joint: JointFound, amounts: Amounts) -> str:
-    of_them, holds = joint.fasteners, joint.fasteners.holds
+    of_them, holds = joint.fasteners, joint.holds
     out = " and comes out beyond" if holds.comes_out else ""
     if of_them.point_in == BLOCKS:
         out = " (at least as thick as that)"
@@ -226,6 +227,14 @@ def _reach(joint: JointFound, amounts: Amounts) -> str:
         f"{_into(of_them.driven.into)}; factors {holds.factor_out:.2f} on pulling out and "
         f"{holds.factor_sideways:.2f} sideways."
     )
+
+
+def _lasting(joint: JointFound) -> str:
+    """Say how much less is held of what lasts longer than a gust."""
+    if joint.longer <= 1.0:
+        return ""
+    way = " sideways" if joint.row.fastener.kind == "bolt" else ""
+    return f"Under wind, which lasts less, it would hold {joint.longer:.3g} times as much{way}."
 
 
 def _handbook(joint: JointFound, amounts: Amounts) -> str:

@@ -77,17 +77,29 @@ def member_notes(examination: Examination, member: Member) -> tuple[str, ...]:
     amounts = Amounts(examination.design.units == "metric")
     share = ""
     if member.role == "post" and member.count > 1:
+        alone = _takes_it_alone(examination, member)
         share = f", {counted(member.count, 'post')} sharing alike"
+        share = ", the one that it acts on alone" if alone else share
     place = _place(member, amounts)
     found = [
         f"Judged {_HOW[member.role]}{share}; {member.governs} governs{place}; {_stuff(member)}."
     ]
     if member.beside:
         found.append(f"What {joined(member.beside)} beside it would hold is not counted.")
-    found.append(
-        f"In the wind asked for it bends {_bent(amounts, member.deflection)}: shown, not judged."
-    )
+    under = f"Under '{member.check.load}'" if member.check.load else "In the wind asked for"
+    found.append(f"{under} it bends {_bent(amounts, member.deflection)}: shown, not judged.")
     return tuple(found)
+
+
+def _takes_it_alone(examination: Examination, member: Member) -> bool:
+    """Return whether the load that governs posts acts on one of them, and not on what they carry.
+
+    That post takes it alone.
+    """
+    posts = {one.name for one in examination.members.judged if one.role == "post"}
+    return any(
+        one.load.name == member.check.load and one.part in posts for one in examination.loads
+    )
 
 
 def member_assumptions(examination: Examination) -> Iterator[Remark]:
@@ -163,7 +175,8 @@ def strength_unchecked(examination: Examination) -> Remark:
         full = f"The strength of the {kinds} was not checked: bending, splitting, panels under wind"
         return Remark(f"{full}{_reasons(examination)}.", f"strength of {kinds}")
     judged = [one.name for one in examination.members.judged]
-    alone = f"of {joined(judged)} only bending and shear under wind were judged"
+    loaded = " and named loads" if any(one.loads for one in examination.members.judged) else ""
+    alone = f"of {joined(judged)} only bending and shear under wind{loaded} were judged"
     if not parts:
         return Remark(
             f"The strength of wood and metal was not checked in full: {alone}.",

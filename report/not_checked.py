@@ -2,10 +2,10 @@
 
 from ..checks.examination import Examination
 from ..design.shapes.rotor import Rotor
-from ..loads.given import GivenLoad
 from .amounts import Amounts
 from .how_often_words import how_often
 from .joint_words import uncovered
+from .load_words import loads_unchecked
 from .member_words import strength_unchecked
 from .remark import Remark, joined
 from .seam_words import seams_unchecked
@@ -23,7 +23,7 @@ def not_checked(examination: Examination) -> tuple[Remark, ...]:
             _joints(examination),
             strength_unchecked(examination),
             seams_unchecked(examination),
-            _loads_on_joints(examination),
+            loads_unchecked(examination),
             _hold_downs(examination),
             _guys(examination),
             Remark(
@@ -74,18 +74,6 @@ def _other_joints(names: list[str]) -> Remark | None:
         f"How {said} {'is' if len(names) == 1 else 'are'} fastened was not checked: no joint "
         "says it.",
         f"how {few} {'is' if len(names) == 1 else 'are'} fastened",
-    )
-
-
-def _loads_on_joints(examination: Examination) -> Remark | None:
-    loads = [load.name for load in examination.design.several(GivenLoad)]
-    if not loads:
-        return None
-    said = joined(f"'{name}'" for name in loads)
-    return Remark(
-        f"Joints and strength are judged by the wind alone: what {said} asks of them was not "
-        "checked.",
-        f"joints and strength under {said}",
     )
 
 

@@ -256,6 +256,7 @@ def _member(one: Member) -> dict[str, Any]:
         "governs": one.governs,
         "where": one.where or None,
         "level_m": one.level,
+        "load": one.check.load or None,
         "count": one.count,
         "deflection_m": one.deflection,
         "source": one.stuff.source,

@@ -2,8 +2,8 @@
 
 from datetime import date
 
+from ..checks.borne import given_loads
 from ..checks.examination import Examination
-from ..checks.given_loads import given_loads
 from ..checks.surroundings import act_by_exposure
 from ..design.record_table import Record
 from ..design.shapes.rotor import Rotor

@@ -140,7 +140,7 @@ def _factors(examination: Examination) -> Iterator[str]:
 def _joints(examination: Examination) -> Iterator[str]:
     """Name what of a joint's strength was written from memory, where it governs."""
     for joint in examination.joints:
-        fastener, holds = joint.row.fastener, joint.fasteners.holds
+        fastener, holds = joint.row.fastener, joint.holds
         if fastener.confidence == MEMORY:
             yield _sentence(
                 f"sizes and steel of {plural(fastener.name)}", first_source(fastener.source)

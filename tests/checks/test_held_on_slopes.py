@@ -7,10 +7,9 @@ import pytest
 from verdict_designs import block, design_text
 
 from yardfast.checks import anchored
-from yardfast.checks.adjustments import wind_over_permanent
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.checks.joint_demand import Weight, resultant
+from yardfast.checks.joint_demand import Weight, load_sets, resultant
 from yardfast.design.faults import DesignError
 from yardfast.loads.actions import Actions
 from yardfast.loads.combinations import factors
@@ -63,8 +62,9 @@ def test_dead_load_alone_is_compared_with_what_holds_for_good(basis, more):
     pair = np.zeros((1, 1, 1, 2))
     calm = Actions(np.zeros(1), pair, pair, still, still, pair, ("A",))
     weight = Weight(10.0, np.zeros(3))
-    loads = resultant(calm, weight, weight, used, 0.0, wind_over_permanent(basis))
-    assert [loads.set_of(s) for s in range(3)] == ["light", "heavy", "calm"]
+    loads = resultant(calm, weight, weight, load_sets(used, basis))
+    assert [one.weighing for one in loads.sets] == ["light", "heavy", "heavy"]
+    assert [one.is_calm for one in loads.sets] == [False, False, True]
     assert loads.force[2, 0, 0, 0, 2] == pytest.approx(-10.0 * 9.80665 * more)
 
 

@@ -95,6 +95,26 @@ def test_one_thing_wrong_is_one_fault(old, new, key, found, expected, hint) -> N
     assert hint in fault.hint
 
 
+@pytest.mark.parametrize("on", ["tower", "roof"])
+def test_a_load_may_name_the_part_that_it_acts_on(on: str) -> None:
+    (found,) = loads(SWING + f"on='{on}'\n")
+    assert found.on == on
+    assert found.at == pytest.approx((-6 * INCH, 0.0, 60 * INCH))
+
+
+def test_a_load_on_a_part_that_is_not_there_offers_the_nearest() -> None:
+    fault = the_fault(text(SWING + "on='towr'\n"))
+    assert (fault.part, fault.key, fault.found) == ("swing", "on", "towr")
+    assert fault.expected == "the name of a part: 'foot', 'tower', 'gallery', 'roof'"
+    assert fault.hint == "'tower'?"
+
+
+def test_a_word_for_the_part_is_answered() -> None:
+    fault = the_fault(text(SWING + "part='tower'\n"))
+    assert (fault.key, fault.found) == ("part", "part")
+    assert "'on'" in fault.hint
+
+
 def test_loads_have_names_of_their_own() -> None:
     fault = the_fault(text(SWING, SWING))
     line = HARBOUR_LIGHT.count("\n") + 2

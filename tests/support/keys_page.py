@@ -76,6 +76,7 @@ SAYS = {
         "force": "how hard",
         "at": "where, from the middle of the design",
         "direction": "which way; an angle is level, clockwise from the back",
+        "on": "the part that it acts on, if not the nearest; `at` stays from the design's middle",
     },
     "anchor": {
         "name": "what these are called",

@@ -1,0 +1,89 @@
+"""Loads that a design names, in words: which part takes each, and what was not checked of it."""
+
+from collections.abc import Iterator
+
+from ..checks.adjustments import load_duration, time_effect
+from ..checks.borne import Borne
+from ..checks.carried import NEAR
+from ..checks.examination import Examination
+from ..checks.member_strength import STRENGTH
+from ..design.shapes.weight import Weight
+from .amounts import Amounts
+from .remark import Remark, joined
+
+_NAMED = 6
+_NAMED_BRIEFLY = 3
+
+
+def load_assumptions(examination: Examination) -> Iterator[Remark]:
+    """Return on which part each named load was taken to act, and how long it lasts."""
+    amounts = Amounts(examination.design.units == "metric")
+    for one in examination.loads:
+        name, off = one.load.name, ""
+        if one.off > NEAR:
+            off = f", {amounts.length(one.off)} from it"
+        if one.load.on is None:
+            yield Remark(
+                f"'{name}' is taken to act on {one.part}, the nearest part{off}: write  on = '..'  "
+                "with the part's name if it acts on another.",
+                f"'{name}' acts on {one.part}",
+            )
+        elif off:
+            yield Remark(
+                f"'{name}' acts on {one.part}{off}: 'at' is measured from the middle of the "
+                "design.",
+                f"'{name}'{off}",
+            )
+    judged = examination.joints or any(one.loads for one in examination.members.judged)
+    if examination.loads and judged:
+        yield Remark(
+            "On joints and posts each named load acts by itself, without wind, and wood holds it "
+            f"as what lasts ten years in all: {_lasting(examination)}.",
+            "",
+        )
+
+
+def loads_unchecked(examination: Examination) -> Remark | None:
+    """Return what named loads ask of that was not checked: strength on their way to the ground."""
+    ways: dict[tuple[tuple[str, ...], tuple[str, ...]], list[str]] = {}
+    for one in examination.loads:
+        weak, hung = _unjudged(examination, one), _hung(examination, one)
+        if weak or hung:
+            ways.setdefault((weak, hung), []).append(f"'{one.load.name}'")
+    if not ways:
+        return None
+    full = [_sentence(weak, hung, joined(loads)) for (weak, hung), loads in ways.items()]
+    names = list(dict.fromkeys(name for weak, hung in ways for name in (*weak, *hung)))
+    under = joined(name for loads in ways.values() for name in loads)
+    said = joined(names) if len(names) <= _NAMED_BRIEFLY else f"{len(names)} parts"
+    return Remark(" ".join(full), f"strength of {said} under {under}")
+
+
+def _sentence(weak: tuple[str, ...], hung: tuple[str, ...], loads: str) -> str:
+    of = [f"the strength of {_few(weak)}"] if weak else []
+    of += [f"the hooks of {_few(hung)}"] if hung else []
+    return f"What {loads} {'ask' if ' and ' in loads else 'asks'} of {joined(of)} was not checked."
+
+
+def _few(names: tuple[str, ...]) -> str:
+    return joined(names) if len(names) <= _NAMED else f"{len(names)} parts"
+
+
+def _unjudged(examination: Examination, one: Borne) -> tuple[str, ...]:
+    """Return the parts that carry a load and whose strength was not judged under it."""
+    judged = {m.name for m in examination.members.judged if one.load.name in m.loads}
+    points = {p.name for p in examination.design.parts if isinstance(p.shape, Weight)}
+    return tuple(name for name in one.path if name not in judged | points)
+
+
+def _hung(examination: Examination, one: Borne) -> tuple[str, ...]:
+    hung = {part.name for part in examination.design.parts if part.hangs_at is not None}
+    return tuple(name for name in one.path if name in hung)
+
+
+def _lasting(examination: Examination) -> str:
+    if examination.site.basis == STRENGTH:
+        live, wind = time_effect("normal"), time_effect("wind")
+        return f"lambda {live:.1f} in place of the {wind:.1f} of wind (NDS 2018 Table N3)"
+    live, wind = load_duration("normal"), load_duration("wind or earthquake")
+    return f"C_D {live:.1f} in place of the {wind:.1f} of wind (NDS 2018 Table 2.3.2)"
