@@ -8,12 +8,13 @@ from shapely.geometry.base import BaseGeometry
 
 from ..design import plane
 from ..design.placing import Body
-from ..design.shapes.bodies import Shell
+from ..design.shapes.bodies import Shell, Solid
 from ..design.shapes.boxes import Box
-from ..design.shapes.flat import Frame, Plate
+from ..design.shapes.flat import Frame, Panel, Plate
+from ..design.shapes.member import Member
 from ..design.shapes.plans import Rectangle, Regular
 from ..design.structure import Structure
-from ..loads.lids import supports, top_plan
+from ..loads.lids import top_plan
 
 _EDGE = 1.0e-3
 _RUNS = 0.95
@@ -44,15 +45,13 @@ def bearing_of(structure: Structure, body: Body) -> Bearing | None:
     """Return how an upright plate is borne from below; None where that is not plain."""
     plate = body.shape
     assert isinstance(plate, Plate)
-    below = supports(structure, body)
-    if not below or plate.hole > 0.0:
-        return None
-    if any(abs(one.top - body.bottom) > 2.0 * _EDGE for one in below):
+    if plate.hole > 0.0:
         return None
     plan = body.in_plan(plate.from_above())
-    bears = plane.union_of([_rim(one) for one in below]).intersection(plan)
-    if bears.is_empty:
+    below = _beneath(structure, body, plan)
+    if not below or not all(_bears_level(one) for one in below):
         return None
+    bears = plane.union_of([_rim(one) for one in below]).intersection(plan)
     openings = [one for one in plane.pieces(plan.difference(bears)) if _is_within(one, plan)]
     if openings:
         opening = max(openings, key=lambda one: one.area)
@@ -68,6 +67,34 @@ def bearing_of(structure: Structure, body: Body) -> Bearing | None:
     if not isinstance(plate.plan, Rectangle):
         return None
     return _over_beams(body, plate.plan, pieces, plan)
+
+
+def stands_at(one: Body, level: float) -> bool:
+    """Return whether a body stands on a level in m, a shim more or less."""
+    return abs(one.bottom - level) <= 2.0 * _EDGE
+
+
+def _beneath(structure: Structure, body: Body, plan: BaseGeometry) -> list[Body]:
+    """Return the bodies on which a plate lies, whichever of them it is said to stand on."""
+    return [
+        one
+        for one in structure.bodies
+        if abs(one.top - body.bottom) <= 2.0 * _EDGE
+        and one.shape.hulls()
+        and one.in_plan(one.shape.from_above()).intersection(plan).area > 0.0
+    ]
+
+
+def _bears_level(body: Body) -> bool:
+    """Return whether a body bears a plate on a level top: no roof, no leaning stick."""
+    match body.shape:
+        case Shell() | Solid() | Box() | Frame() | Plate() | Panel():
+            return body.upright
+        case Member() as member:
+            rise = abs((body.rotation @ member.axes[0])[2])
+            return bool(rise < 1.0e-6 or rise > 1.0 - 1.0e-6)
+        case _:
+            return False
 
 
 def _over_beams(
