@@ -33,13 +33,14 @@ from .judging import Check
 from .limits import Limits, limits
 from .local_wind import LocalWind, local_wind
 from .loose import check_loose, loose_parts
-from .member_check import Members
+from .member_check import Member, Members, NotJudged
 from .members import check_members, posts_to_judge
 from .overturning import check_overturning
 from .people import check_climb, check_push, check_push_on_posts
 from .remedies import NOTHING_TO_HOLD, Remedies, remedies
 from .sliding import check_sliding
 from .standing import Standing
+from .stick_checks import check_sticks
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -203,7 +204,8 @@ def examine(design: Design) -> Examination:
     local = local_wind(structure, exposed, method)
     seams = seams_judged(structure, sewn, exposed, local, method, used, site.basis)
     checks += [one.check for one in seams]
-    members = _members(structure, blow, local, site, used, loads)
+    sticks = check_sticks(structure, joined, blow, used, site.basis, loads)
+    members = _members(structure, blow, local, site, used, loads, sticks)
     checks += [one.check for one in members.judged]
     return Examination(
         design=design,
@@ -248,10 +250,11 @@ def _members(
     site: Site,
     used: Factors,
     loads: tuple[Borne, ...],
+    sticks: list[Member | NotJudged],
 ) -> Members:
     """Return the strength of parts, posts under the wind on what they carry alone."""
     posts = [
         (group, None if group.why_not else blow(group.goes))
         for group in posts_to_judge(structure, loads)
     ]
-    return check_members(structure, posts, local, used, site.basis, loads)
+    return check_members(structure, posts, local, used, site.basis, loads, sticks)
