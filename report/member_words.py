@@ -25,7 +25,7 @@ _WHY = {
     "no material": "its material is not named",
     "thin wall": "its wall is so thin that it may buckle first",
     "braced": "it shares its load with something else that stands by itself",
-    "lattice": "it is a lattice: the width and the thickness of its slats are not told",
+    "lattice": "it is a lattice, and what its slats measure is not told",
     "held otherwise": "how it is held is not plain from the drawing",
     "across grain": "its boards would bend across their grain, for which no strength is published",
     "curved": "it is curved",
@@ -68,6 +68,9 @@ _WHERE = {
 
 PLATES = ("wall panel", "box wall", "roof slope", "roof panel", "lid", "deck")
 """Roles that stay off the first screen while they use less than half of their strength."""
+
+_BOARDS = (*PLATES, "board between posts", "board on its foot", "cut-out", "propped cut-out")
+"""Roles in which lumber is laid as boards."""
 
 
 def member_of(examination: Examination, check: Check) -> Member | None:
@@ -138,8 +141,7 @@ def member_assumptions(examination: Examination) -> Iterator[Remark]:
             "piece; plywood is taken as the weakest lay-up, of three layers.",
             "",
         )
-    whole = ("post", "arm", "beam", "brace", "leg of a pair")
-    boards = [one for one in judged if isinstance(one.stuff, Lumber) and one.role not in whole]
+    boards = [one for one in judged if isinstance(one.stuff, Lumber) and one.role in _BOARDS]
     if boards:
         names = joined([one.name for one in boards])
         yield Remark(
@@ -178,10 +180,14 @@ def member_assumptions(examination: Examination) -> Iterator[Remark]:
 
 
 def member_unverified(examination: Examination) -> Iterator[str]:
-    """Return a sentence for each strength written from memory on which the answer rests."""
+    """Return a sentence for the strengths written from memory on which the answer rests."""
+    found: dict[str, list[str]] = {}
     for one in examination.members.judged:
         if one.stuff.confidence == MEMORY:
-            yield f"The strength of {one.name}: from memory of {one.stuff.source}."
+            unread = one.stuff.unread if isinstance(one.stuff, Sheet) else one.stuff.source
+            found.setdefault(unread, []).append(one.name)
+    for source, names in found.items():
+        yield f"The strength of {joined(names)}: from memory of {source}."
 
 
 def strength_unchecked(examination: Examination) -> Remark:
@@ -245,8 +251,10 @@ def _stuff(member: Member) -> str:
             if stuff.span_rating.endswith("sanded"):
                 return f"a sheet of {stuff.span_rating.split()[0]} in, sanded, wet in use"
             return f"a sheet of span rating {stuff.span_rating}, wet in use"
-        case Metal() | Plastic():
+        case Metal():
             return stuff.stands_for
+        case Plastic():
+            return f"{stuff.name}, {stuff.stands_for}"
 
 
 def _bent(amounts: Amounts, metres: float) -> str:
