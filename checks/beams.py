@@ -163,18 +163,16 @@ def check_beam(
 ) -> Member:
     """Return the worst of bending, with what presses along it, and shear along a beam or an arm.
 
-    ``factors`` names the source of the load factors. ``propping`` (…) in N is the force along a
-    brace besides.
+    ``factors`` names the source of the load factors. ``propping`` (…) in N presses a brace besides.
     """
     part = structure.design.parts[structure.bodies[beam.body].part]
     cuts = _cuts(beam, loads)
     ways = _carried_ways(beam, loads, cuts)
     pressed = _pressed(beam, loads, cuts)
-    if propping is not None:
-        pressed = pressed + propping[..., None]
+    prop = np.zeros(1) if propping is None else propping[..., None]
     bending = shear = np.zeros(1)
     for way in ways:
-        by_bending = beam.strength.use_either(pressed, *way.moment, beam.effective)
+        by_bending = beam.strength.use_within(prop, pressed, *way.moment, beam.effective)
         pushed = np.hypot(*way.shear) / beam.strength.shear_force
         bending, shear = np.maximum(bending, by_bending), np.maximum(shear, pushed)
     use = np.maximum(bending, shear)[:-1]
@@ -182,7 +180,9 @@ def check_beam(
     s, q, d, c, _ = (int(k) for k in at)
     governs = "bending" if bending[at] >= shear[at] else "shear"
     if governs == "bending":
-        most, asked = _greatest(beam, cuts, ways, pressed, loads, (s, q, d, c))
+        most, asked = _greatest(
+            beam, cuts, ways, (prop + 0.0 * pressed, pressed), loads, (s, q, d, c)
+        )
     else:
         most = float(use[at])
         asked = max(float(np.hypot(way.shear[0][at], way.shear[1][at])) for way in ways)
@@ -315,7 +315,7 @@ def _greatest(
     beam: Beam,
     cuts: Array,
     ways: Sequence[Bent],
-    pressed: Array,
+    pressed: tuple[Array, Array],
     loads: PointLoads,
     load: tuple[int, int, int, int],
 ) -> tuple[float, float]:
@@ -335,7 +335,8 @@ def _greatest(
             along(moment[load]) - own[load] / beam.stick.length * step**2 * t * (1.0 - t) / 2.0
             for moment, own in zip(way.moment, loads.own[:2], strict=True)
         )
-        use = beam.strength.use_either(along(pressed[load]), first, second, beam.effective)
+        by, size = (along(each[load]) for each in pressed)
+        use = beam.strength.use_within(by, size, first, second, beam.effective)
         at = np.unravel_index(int(use.argmax()), use.shape)
         best = max(best, (float(use[at]), float(np.hypot(first[at], second[at]))))
     return best

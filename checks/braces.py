@@ -36,10 +36,11 @@ def propped(path: LoadPath, beams: Sequence[Beam], brace: Beam) -> Beam | None:
 
 
 def propping(path: LoadPath, arm: Beam, loads: PointLoads, brace: Beam) -> Array | None:
-    """Return the force (…) in N along a brace that alone keeps an arm from turning down.
+    """Return the force (…) in N along a brace that alone keeps an arm from turning.
 
-    The arm is taken as free to turn where it is held: what is fastened there would take some of
-    it. None where the brace meets it beside that place. Source: statics of moments about it.
+    Above 0 it presses the brace, below it draws it. The arm is taken as free to turn where it is
+    held: what is fastened there would take some of it. None where the brace meets it in that place.
+    Source: statics of moments about it.
     """
     reach = where_touched(arm.stick, path.boxes[brace.body])
     if reach is None:
@@ -60,4 +61,6 @@ def propping(path: LoadPath, arm: Beam, loads: PointLoads, brace: Beam) -> Array
         found = cantilever(push, way * turn, way * loads.at, [way * edge]).moment[..., 0]
         even = own * (free / arm.stick.length) * free / 2.0
         moment = moment + (found + even) * float(side @ square)
-    return np.abs(moment) / abs(met - edge) / np.linalg.norm(ahead)
+    away = brace.stick.point(brace.stick.length / 2.0) - arm.stick.point(met)
+    toward = 1.0 if away @ square > 0.0 else -1.0
+    return toward * moment / abs(met - edge) / float(np.linalg.norm(ahead))

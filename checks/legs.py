@@ -44,11 +44,28 @@ class Pair:
 
 
 def is_leg(structure: Structure, path: LoadPath, i: int) -> bool:
-    """Return whether a body is a stick that leans up from the ground."""
-    stick, body = path.sticks[i], structure.bodies[i]
-    if stick is None or body.bottom > TOUCHING:
+    """Return whether a body is a stick that leans up from the ground, or from a base to another.
+
+    Alone on a base it is an arm.
+    """
+    if not _leans_up(structure, path, i):
         return False
-    return stick.leans * stick.length > stick.wide
+    if structure.bodies[i].bottom <= TOUCHING:
+        return True
+    others = [j for j in range(len(structure.bodies)) if j != i and _leans_up(structure, path, j)]
+    return any(_meets(path, i, j) for j in others)
+
+
+def _leans_up(structure: Structure, path: LoadPath, i: int) -> bool:
+    """Return whether a body is a stick that leans and is held by ground or at its foot alone."""
+    stick = path.sticks[i]
+    if stick is None or stick.leans * stick.length <= stick.wide:
+        return False
+    if structure.bodies[i].bottom <= TOUCHING:
+        return True
+    held, upward = path.of(i), _from_foot(stick)
+    highest = [float(upward.at(hold.points).max()) for hold in held]
+    return bool(held) and max(highest) < (1.0 - AT_TOP) * stick.length
 
 
 def pairs_of(

@@ -240,13 +240,21 @@ def _pairs(
         for j in np.flatnonzero(near[i] & based).tolist():
             if (j, i) not in sure and (i, j) not in sure and not _is_free(structure, j):
                 leaning[i, j] = None
-    return [*sure, *(pair for pair in leaning if _is_lower(structure, leaning, *pair))]
+    return [*sure, *(pair for pair in leaning if _holds(structure, leaning, sits, *pair))]
 
 
-def _is_lower(structure: Structure, leaning: dict[tuple[int, int], None], i: int, j: int) -> bool:
-    """Return whether ``j`` holds ``i`` where each might hold the other: the lower one does."""
+def _holds(
+    structure: Structure, leaning: dict[tuple[int, int], None], sits: set[int], i: int, j: int
+) -> bool:
+    """Return whether ``j`` holds ``i`` where each might hold the other.
+
+    What stands on something by itself holds what only leans there, as an arm its brace; of two
+    alike the lower holds the upper.
+    """
     if (j, i) not in leaning:
         return True
+    if (i in sits) != (j in sits):
+        return j in sits
     heights = [body.bottom + body.top for body in (structure.bodies[i], structure.bodies[j])]
     return heights[1] < heights[0] - TOUCHING
 

@@ -71,12 +71,14 @@ class PostStrength:
         use = pressed_use(fc, strength, edge, flat, self.buckling)
         return np.where(pressed < 0.0, pulled, use)
 
-    def use_either(self, size: Array, first: Array, second: Array, effective: float) -> Array:
-        """Return the greater of ``use`` pressed and drawn by a force of ``size`` in N (…)."""
-        pressed = self.use(size, first, second, effective)
+    def use_within(
+        self, pressed: Array, size: Array, first: Array, second: Array, effective: float
+    ) -> Array:
+        """Return the greatest ``use`` pressed by a force (…) in N, give or take ``size`` (…)."""
+        more = self.use(pressed + size, first, second, effective)
         if not np.any(size):
-            return pressed
-        return np.maximum(pressed, self.use(-size, first, second, effective))
+            return more
+        return np.maximum(more, self.use(pressed - size, first, second, effective))
 
     def bending_use(self, first: Array, second: Array) -> Array:
         """Return the part (…) of its strength that moments in N m (…) along both sides use."""
