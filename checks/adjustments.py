@@ -66,8 +66,9 @@ def toe_nail(load: str) -> float:
 def load_and_resistance(of: str = "connections") -> float:
     """Return K_F phi lambda under wind, which stands in place of C_D on a strength basis.
 
-    ``of``: "connections", "bending", "shear", or "stability" (E_min, which takes no lambda; that
-    of wind is 1). KeyError for anything else. Source: NDS 2018 Tables 2.3.5, 2.3.6 and N3.
+    ``of``: "connections", "bending", "shear", "compression", "tension" or "stability" (E_min,
+    which takes no lambda; that of wind is 1). KeyError for anything else.
+    Source: NDS 2018 Tables 2.3.5, 2.3.6 and N3.
     """
     rows = (("KF", of), ("phi", of), ("lambda", "wind"))
     K_F, phi, time_effect = (_factor(name, "any", "any", row) for name, row in rows)

@@ -99,6 +99,18 @@ def slenderness(unbraced: ArrayLike, width: ArrayLike, depth: ArrayLike) -> Arra
     return np.sqrt(effective * d / b**2)
 
 
+def slenderness_between(unbraced: ArrayLike, width: ArrayLike, depth: ArrayLike) -> Array:
+    """Return the slenderness ratio R_B (…) of a piece between two supports, however it is loaded.
+
+    l_e is 2.06 l_u below l_u/d of 7, 1.63 l_u + 3 d up to 14.3, 1.84 l_u beyond. Arguments and
+    errors as ``slenderness``. Source: NDS 2018 Table 3.3.3, note 1 (memory).
+    """
+    lu, b, d = positive("unbraced", unbraced), positive("width", width), positive("depth", depth)
+    effective = np.where(lu <= 14.3 * d, 1.63 * lu + 3.0 * d, 1.84 * lu)
+    effective = np.where(lu < 7.0 * d, 2.06 * lu, effective)
+    return np.sqrt(effective * d / b**2)
+
+
 def buckling_stress(emin: ArrayLike, ratio: ArrayLike) -> Array:
     """Return F_bE = 1.20 E_min/R_B^2 in Pa (…), at which a deep member turns over sideways.
 

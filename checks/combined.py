@@ -49,6 +49,19 @@ USE: Mapping[str, Callable[[ArrayLike, ArrayLike, ArrayLike, ArrayLike], Array]]
 """By kind of fastener; deck screws as wood screws, staples as nails (judgement)."""
 
 
+def fastener_use(
+    kind: str, tension: ArrayLike, shear: ArrayLike, pull: ArrayLike, sideways: ArrayLike
+) -> Array:
+    """Return the part of a fastener's resistance that is used (…), by the law of its ``kind``.
+
+    Hankinson's formula lets a pull make up for a push where it holds pulls far better; it is never
+    taken as used less than by either alone (judgement). Arguments and errors as ``nails_use``.
+    """
+    used = USE.get(kind, nails_use)(tension, shear, pull, sideways)
+    either = np.maximum(nails_use(tension, 0.0, pull, 0.0), nails_use(0.0, shear, 0.0, sideways))
+    return np.maximum(used, either)
+
+
 def _used(load: Array, resistance: ArrayLike) -> Array:
     """Return load over resistance: 0 without load, infinite where nothing resists one."""
     given = not_negative("resistance", resistance)

@@ -27,24 +27,26 @@ from .embedded_posts import PULL_OUT, Posts, check_ends, check_posts, check_pull
 from .fastened import fastened_by
 from .given_loads import check_given_load
 from .held import Held, held_by
-from .joint_places import places
+from .held_together import as_fastened, seams_judged
 from .joints import JointFound, find_joints
 from .judging import Check
 from .limits import Limits, limits
 from .local_wind import LocalWind, local_wind
 from .loose import check_loose, loose_parts
-from .member_check import Members
+from .member_check import Member, Members, NotJudged
 from .members import check_members, posts_to_judge
 from .overturning import check_overturning
 from .people import check_climb, check_push, check_push_on_posts
 from .remedies import NOTHING_TO_HOLD, Remedies, remedies
-from .seam_demands import Seams, seams_of
 from .sliding import check_sliding
 from .standing import Standing
+from .stick_checks import check_sticks
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from .guy_choice import GuyChoice
+    from .seam_check import SeamFound
+    from .seam_demands import Seams
 
 MINIMUM = "minimum"
 EMBED = "embedment: "
@@ -72,6 +74,7 @@ class Examination:
     held: Held
     members: Members
     joints: tuple[JointFound, ...]
+    fastened_seams: "tuple[SeamFound, ...]"
     loads: tuple[Borne, ...]
     limits: Limits
     remedies: Remedies
@@ -132,8 +135,10 @@ class Examination:
         return any(check.case == MINIMUM for check in self.checks)
 
     @cached_property
-    def seams(self) -> tuple[Seams, ...]:
+    def seams(self) -> "tuple[Seams, ...]":
         """Return what the seams of many-sided bodies carry; worked out when asked for."""
+        from .seam_demands import seams_of  # noqa: PLC0415 - told to engineers and programs only
+
         method = method_of(self.site, self.structure.height)
         return seams_of(
             self.structure,
@@ -193,19 +198,14 @@ def examine(design: Design) -> Examination:
     def blow(some: NDArray[np.bool_]) -> Actions:
         return design_actions(expose(structure, surfaces, site.sheltering, some, each), method)
 
-    joints = find_joints(
-        structure,
-        fastened,
-        places(structure, site.basis),
-        blow,
-        used,
-        site.basis,
-        standing.slope,
-        loads,
-    )
+    joined, sewn = as_fastened(structure, site.basis)
+    joints = find_joints(structure, fastened, joined, blow, used, site.basis, standing.slope, loads)
     checks += [one.check for one in joints]
     local = local_wind(structure, exposed, method)
-    members = _members(structure, blow, local, site, used, loads)
+    seams = seams_judged(structure, sewn, exposed, local, method, used, site.basis)
+    checks += [one.check for one in seams]
+    sticks = check_sticks(structure, joined, blow, used, site.basis, loads)
+    members = _members(structure, blow, local, site, used, loads, sticks)
     checks += [one.check for one in members.judged]
     return Examination(
         design=design,
@@ -222,6 +222,7 @@ def examine(design: Design) -> Examination:
         held=held,
         members=members,
         joints=joints,
+        fastened_seams=seams,
         loads=loads,
         limits=limits(standing, exposed, site, tuple(zip(loose, its_own, strict=True)), posts),
         remedies=NOTHING_TO_HOLD
@@ -249,10 +250,11 @@ def _members(
     site: Site,
     used: Factors,
     loads: tuple[Borne, ...],
+    sticks: list[Member | NotJudged],
 ) -> Members:
     """Return the strength of parts, posts under the wind on what they carry alone."""
     posts = [
         (group, None if group.why_not else blow(group.goes))
         for group in posts_to_judge(structure, loads)
     ]
-    return check_members(structure, posts, local, used, site.basis, loads)
+    return check_members(structure, posts, local, used, site.basis, loads, sticks)

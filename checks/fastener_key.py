@@ -61,7 +61,7 @@ def read_fastener(row: Row) -> Fastener | None:
 
 def check_crown(row: Row, found: Fastener) -> None:
     """Record a crown of what has none."""
-    if row.given("crown") and found.kind != "staple":
+    if row.text("crown") is not None and found.kind != "staple":
         row.refuse("crown", f"no 'crown' with {found.kind}s: staples only have one")
 
 

@@ -109,7 +109,7 @@ def to_blocks(
         driven = Driven(
             side=blocks if from_blocks else own,
             main=own if from_blocks else blocks,
-            through=(row.through or lumber_sizes()[BLOCK][0]) if from_blocks else wall.thickness,
+            through=(row.through or block_thickness()) if from_blocks else wall.thickness,
             room=wall.thickness if from_blocks else inf,
             into=wall.into if from_blocks else "side grain",
             plate=row.steel_plate,
@@ -130,3 +130,8 @@ def _met(structure: Structure, row: JointRow, body: Body, direction: Array) -> M
     except ValueError as wrong:
         key = "of" if part.name == row.of else "to"
         raise joint_fault(structure, row, key, part.name, "parts of wood", str(wrong)) from None
+
+
+def block_thickness() -> float:
+    """Return how thick in m blocks and cleats are taken to be where it is not said."""
+    return lumber_sizes()[BLOCK][0]

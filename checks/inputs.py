@@ -10,8 +10,9 @@ from ..loads.load_table import LOAD
 from ..loads.site_table import SITE
 from .anchor_table import ANCHOR, BALLAST, GUY
 from .joint_table import JOINT
+from .seam_table import SEAM
 
-SPECS = (SITE, LOAD, ANCHOR, BALLAST, GUY, JOINT, RECORD)
+SPECS = (SITE, LOAD, ANCHOR, BALLAST, GUY, JOINT, SEAM, RECORD)
 """The tables beside ``[design]`` and ``[[part]]``, each from the room that owns it."""
 
 

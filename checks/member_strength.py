@@ -15,7 +15,7 @@ from ..materials.lumber import Lumber
 from ..materials.metal import Metal
 from ..materials.sheets import Sheet
 from . import adjustments
-from .bending import beam_stability, buckling_stress, slenderness
+from .bending import beam_stability, buckling_stress, slenderness, slenderness_between
 
 STRENGTH = "strength"
 """The basis on which factored loads are compared with resistances (LRFD); all others are ASD."""
@@ -25,7 +25,8 @@ STRENGTH = "strength"
 class Adjusted:
     """Adjusted design values in Pa of one piece of lumber: F'_b bent on edge and on the flat, F'_v.
 
-    ``buckling`` is F_bE of bending on edge; ``stiffness`` E' for how far it bends.
+    ``buckling`` is F_bE of bending on edge; ``stiffness`` E' for how far it bends. ``compression``
+    is F_c*, along the grain but for C_P, ``tension`` F'_t and ``least_stiffness`` E'_min.
     """
 
     edgewise: float
@@ -33,10 +34,17 @@ class Adjusted:
     shear: float
     buckling: float
     stiffness: float
+    compression: float
+    tension: float
+    least_stiffness: float
 
 
-def adjusted(lumber: Lumber, least: float, wide: float, length: float, basis: str) -> Adjusted:
+def adjusted(
+    lumber: Lumber, least: float, wide: float, length: float, basis: str, between: bool = False
+) -> Adjusted:
     """Return F'_b, F'_v and E' of a piece ``least`` by ``wide`` m that stands out by ``length`` m.
+
+    ``between``: that is what it spans between two supports.
 
     C_D 1.6 under wind, or K_F phi lambda on the strength basis; C_M wet; C_F by size; C_L on edge,
     1 where it is no deeper than wide. C_fu is left at 1, below its true value. ValueError unless
@@ -48,10 +56,25 @@ def adjusted(lumber: Lumber, least: float, wide: float, length: float, basis: st
     least_stiffness = lumber.least_stiffness * wet["E, Emin"]
     if basis == STRENGTH:
         least_stiffness *= adjustments.load_and_resistance("stability")
-    buckling = float(buckling_stress(least_stiffness, slenderness(length, least, wide)))
+    ratio = (slenderness_between if between else slenderness)(length, least, wide)
+    buckling = float(buckling_stress(least_stiffness, ratio))
     stability = float(beam_stability(bending, buckling)) if wide > least * 1.0005 else 1.0
     stiffness = lumber.stiffness * wet["E, Emin"]
-    return Adjusted(bending * stability, bending, shear, buckling, stiffness)
+    return Adjusted(
+        edgewise=bending * stability,
+        flatwise=bending,
+        shear=shear,
+        buckling=buckling,
+        stiffness=stiffness,
+        compression=(
+            lumber.compression
+            * lumber.compression_factor
+            * wet["Fc"]
+            * _duration("compression", basis)
+        ),
+        tension=(lumber.tension * lumber.tension_factor * wet["Ft"] * _duration("tension", basis)),
+        least_stiffness=least_stiffness,
+    )
 
 
 def sheet_bending(sheet: Sheet, strip: ArrayLike, basis: str, across: bool) -> Array:
@@ -110,9 +133,12 @@ def _wet_factors(lumber: Lumber) -> dict[str, float]:
     found: dict[str, float] = {}
     for row in references.table("wood/wet_service_CM").where("thickness", thickness):
         mild = row["one_up_to_psi"]
-        low = bool(mild) and (
-            lumber.bending * lumber.size_factor <= float(mild) * units.factor("psi")
+        value = (
+            lumber.compression * lumber.compression_factor
+            if row["property"] == "Fc"
+            else lumber.bending * lumber.size_factor
         )
+        low = bool(mild) and value <= float(mild) * units.factor("psi")
         found[row["property"]] = 1.0 if low else float(row["CM"])
     return found
 

@@ -46,12 +46,13 @@ def check_members(
     factors: Factors,
     basis: str,
     loads: Sequence[Borne] = (),
+    sticks: Iterable[Member | NotJudged] = (),
 ) -> Members:
     """Return the strength of every part that can be judged, and the others of these kinds.
 
     ``posts`` come with what they and their load take from the wind (Q, D, C); None for those that
-    cannot be judged. ``basis`` is the site's, ``loads`` those that the design names. Of like copies
-    the worst one is told.
+    cannot be judged. ``basis`` is the site's, ``loads`` those that the design names, ``sticks``
+    what was found of beams and the like. Of like copies the worst one is told.
     """
     found: list[Member | NotJudged] = []
     for group, actions in posts:
@@ -67,6 +68,7 @@ def check_members(
         one = _check_body(structure, i, near, local, factors, basis)
         if one is not None:
             found.append(_as_graded(structure, i, one))
+    found += sticks
     return _worst_of_each(found)
 
 

@@ -6,7 +6,7 @@ from math import inf
 import numpy as np
 
 from ..design.shapes.shape import Array
-from .combined import USE, nails_use
+from .combined import fastener_use
 from .fastener_capacity import Capacity
 from .fastener_sets import FastenerSet
 from .joint_places import Place
@@ -45,23 +45,15 @@ def most_used(
 ) -> MostUsed:
     """Return the fastener of a set that is used most under the loads (S, …, n).
 
-    They are ``longer`` (S,) times as much as they are. Hankinson's formula lets a pull make up for
-    a push where it holds pulls far better; it is never taken as used less than by either alone
-    (judgement).
+    They are ``longer`` (S,) times as much as they are.
     """
     holds = fasteners.holds
     n = longer.reshape(-1, *[1] * (tension.ndim - 1))
     if _bears_on_washers(row):
         tension = tension / n
-    law = USE.get(row.fastener.kind, nails_use)
     unheld = ~np.isfinite(shear)
     safe = np.where(unheld, 1.0, shear)
-    used = law(tension, safe, holds.pull, holds.sideways)
-    for alone in (
-        nails_use(tension, 0.0, holds.pull, 0.0),
-        nails_use(0.0, safe, 0.0, holds.sideways),
-    ):
-        used = np.maximum(used, alone)
+    used = fastener_use(row.fastener.kind, tension, safe, holds.pull, holds.sideways)
     used = np.where(unheld, inf, used)
     most = used == used.max()
     pulled, pushed = tension if _bears_on_washers(row) else tension / n, safe / n

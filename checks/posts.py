@@ -1,4 +1,4 @@
-"""Posts as cantilevers from their foot: bending and shear from all that they carry.
+"""Posts as cantilevers from their foot: bent, sheared and pressed by all that they carry.
 
 n like posts take equal shares, and what turns the whole about its middle pushes each to the side.
 No frame action is counted: a beam or rail that is nailed to them turns as they bend.
@@ -17,24 +17,29 @@ from ..materials.metal import Metal
 from .adjustments import wind_over
 from .bending import cantilever_deflection
 from .borne import Borne, as_actions
+from .columns import column_rule
 from .judging import Check
 from .member_check import Member, NotJudged
 from .member_strength import STRENGTH
 from .post_strength import PostStrength, post_strength
 from .uprights import Posts
 
-SOURCE = "statics: a cantilever from its foot; NDS 2018 3.3, 3.4, 3.9.2, 4.3, or AISC 360-16 F, G"
+SOURCE = (
+    "statics: a cantilever from its foot; NDS 2018 3.3, 3.4, 3.7, 3.9, 4.3, or AISC 360-16 E to H"
+)
 
 
 @dataclass(frozen=True, eq=False)
 class Share:
     """What one post takes at its foot, of any leading shape then (D, C).
 
-    ``moment`` (…, 2) in N m bends it toward x and y, ``force`` (…, 2) in N shears it.
+    ``moment`` (…, 2) in N m bends it toward x and y, ``force`` (…, 2) in N shears it, ``up`` (…)
+    in N draws it along itself.
     """
 
     moment: Array
     force: Array
+    up: Array
 
 
 def check_posts(
@@ -47,7 +52,8 @@ def check_posts(
 ) -> Member | NotJudged:
     """Return the worst of bending and shear at the foot of posts under their actions (Q, D, C).
 
-    ``loads`` are those that the design names and the posts carry, each without wind.
+    With bending goes what presses or draws the post along itself. ``loads`` are those that the
+    design names and the posts carry, each without wind.
     """
     part = structure.design.parts[structure.bodies[posts.bodies[0]].part]
     if posts.why_not:
@@ -76,6 +82,7 @@ def check_posts(
         stuff=strength.stuff,
         beside=posts.beside,
         graded=part.grade is not None,
+        slender=strength.slender(column_rule("stands out") * posts.length),
         loads=tuple(one.load.name for one in loads),
     )
 
@@ -90,7 +97,7 @@ def load_shares(posts: Posts, borne: Borne) -> list[Share]:
     nth = posts.bodies.index(borne.body)
     alone = replace(posts, bodies=(borne.body,), places=posts.places[nth : nth + 1])
     (whole,) = wind_shares(alone, as_actions(borne.load))
-    none = Share(np.zeros_like(whole.moment), np.zeros_like(whole.force))
+    none = Share(*(np.zeros_like(each) for each in (whole.moment, whole.force, whole.up)))
     return [whole if i == nth else none for i in range(len(posts.bodies))]
 
 
@@ -117,7 +124,8 @@ def wind_shares(posts: Posts, actions: Actions) -> list[Share]:
     for arm in arms:
         way = np.array([-arm[1], arm[0]]) / spread if spread > 1.0e-9 else np.zeros(2)
         extra = turning[..., None] * way
-        shares.append(Share(moment / n + height[..., None] * extra, force / n + extra))
+        turned = moment / n + height[..., None] * extra
+        shares.append(Share(turned, force / n + extra, actions.uplift / n))
     return shares
 
 
@@ -133,6 +141,14 @@ def weight_moment(posts: Posts, structure: Structure, weighing: Weighing) -> Arr
             local = moments.first / moments.volume if moments.volume else np.zeros(3)
             total += masses[body.part] * GRAVITY * (body.place(local)[:2] - middle)
     return total
+
+
+def weight_on(posts: Posts, structure: Structure, weighing: Weighing) -> float:
+    """Return the weight in N of posts and all that they carry."""
+    copies = np.bincount([b.part for b in structure.bodies], minlength=len(structure.design.parts))
+    masses = structure.part_mass[WEIGHINGS.index(weighing)] / np.maximum(copies, 1)
+    going = [b.part for b, goes in zip(structure.bodies, posts.goes, strict=True) if goes]
+    return float(masses[going].sum()) * GRAVITY
 
 
 @dataclass(frozen=True, eq=False)
@@ -181,8 +197,13 @@ def _worst(
     lean = dead * weight_moment(posts, structure, weighing) / len(shares)
     moment = np.stack([pushed.factor * share.moment + lean for share in shares])
     force = pushed.factor * np.stack([share.force for share in shares])
-    bending = strength.bending_use(
-        pushed.longer * (moment @ axis), pushed.longer * (moment @ across)
+    weight = dead * weight_on(posts, structure, weighing) / len(shares)
+    pressed = weight - pushed.factor * np.stack([share.up for share in shares])
+    bending = strength.use(
+        pushed.longer * pressed,
+        pushed.longer * (moment @ axis),
+        pushed.longer * (moment @ across),
+        column_rule("stands out") * posts.length,
     )
     level = np.hypot(force[..., 0], force[..., 1])
     shear = pushed.longer * level / strength.shear_force

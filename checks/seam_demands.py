@@ -1,12 +1,11 @@
 """The seams of each many-sided shell: shear flow, panel pull, and fasteners spaced along them."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Collection
 from dataclasses import dataclass, replace
 from math import pi, tan
 
 import numpy as np
 
-from ..design.placing import Body
 from ..design.shapes.bodies import Shell
 from ..design.shapes.plans import area_factor
 from ..design.structure import Structure
@@ -15,32 +14,12 @@ from ..loads.combinations import Factors
 from ..loads.exposed import Exposed
 from ..loads.uplift import Uplift
 from ..loads.visible import Faces
-from ..materials import fasteners
-from ..materials import find as find_material
-from . import adjustments
 from .boards import panel_pressure
-from .combined import USE
-from .dowel_bearing import dowel_bearing
-from .lateral import LEAST_PENETRATION, TIP, main_bearing_length, single_shear
 from .local_wind import LocalWind
-from .member_strength import STRENGTH
+from .many_sided import seamed
+from .seam_fasteners import Spacing, spacings_into_a_cleat
 from .seams import edge_pull, polygon_first_moment, polygon_inertia, shear_flow, twist_flow
 from .uprights import Mask
-from .withdrawal import holding_length, pull_through, withdrawal
-
-CLEAT = "spruce-pine-fir"
-"""The lumber of the corner cleat that a seam is fastened into: a light, common one (judgement)."""
-
-FASTENERS = ("6d common nail", "8d common nail", "#8 wood screw 2 in")
-"""What a spacing is told for."""
-
-
-@dataclass(frozen=True)
-class Spacing:
-    """A fastener and the greatest spacing in m at which it holds a seam; None where it does not."""
-
-    fastener: str
-    spacing: float | None
 
 
 @dataclass(frozen=True)
@@ -61,12 +40,6 @@ class Seams:
     spacings: tuple[Spacing, ...]
 
 
-def seamed_parts(structure: Structure) -> tuple[str, ...]:
-    """Return the parts that have seams: upright many-sided shells."""
-    names = [structure.design.parts[body.part].name for body in structure.bodies if _seamed(body)]
-    return tuple(dict.fromkeys(names))
-
-
 def seams_of(
     structure: Structure,
     exposed: Exposed,
@@ -74,17 +47,21 @@ def seams_of(
     actions_of: Callable[[Exposed], Actions],
     factors: Factors,
     basis: str,
+    only: Collection[str] | None = None,
 ) -> tuple[Seams, ...]:
     """Return the seams of every many-sided shell, of like copies the one that is loaded most.
 
-    ``actions_of`` turns what bodies offer the wind into its actions (Q, D, C). Both ends are tried;
-    what the lean of a taper's walls takes off the shear is not counted.
+    Where ``only`` names parts, of these alone. ``actions_of`` turns what bodies offer the wind into
+    its actions (Q, D, C). Both ends are tried; what the lean of a taper's walls takes off the shear
+    is not counted.
     """
     found: dict[str, Seams] = {}
     for i, body in enumerate(structure.bodies):
         part = structure.design.parts[body.part]
         shell = body.shape
-        if not isinstance(shell, Shell) or not _seamed(body):
+        if not isinstance(shell, Shell) or not seamed(body):
+            continue
+        if only is not None and part.name not in only:
             continue
         own = _own_wind(exposed, _goes_along(structure, body.part))
         above = _own_wind(exposed, _goes_along(structure, body.part, itself=False))
@@ -95,17 +72,11 @@ def seams_of(
         flow, shear, torque, level = max(ends)
         width = max(shell.bottom, shell.top) * tan(pi / shell.sides)
         pull = float(edge_pull(factors.wind * panel_pressure(structure, i, local), width))
-        spacings = tuple(
-            _spacing(name, part.material, shell.wall, flow, pull, basis) for name in FASTENERS
-        )
+        spacings = spacings_into_a_cleat(part.material, shell.wall, flow, pull, basis)
         one = Seams(part.name, shell.sides, shear, torque, level, flow, pull, spacings)
         if part.name not in found or one.flow > found[part.name].flow:
             found[part.name] = one
     return tuple(found.values())
-
-
-def _seamed(body: Body) -> bool:
-    return isinstance(body.shape, Shell) and body.shape.sides > 0 and body.upright
 
 
 def _goes_along(structure: Structure, part: int, itself: bool = True) -> Mask:
@@ -160,46 +131,3 @@ def _flow(
     flow = shear_flow(shear, Q, inertia) + twist_flow(torque, area_factor(shell.sides) * apothem**2)
     at = np.unravel_index(int(flow.argmax()), flow.shape)
     return float(flow[at]), float(shear[at]), float(torque[at]), level
-
-
-def _spacing(
-    name: str, material: str | None, wall: float, flow: float, pull: float, basis: str
-) -> Spacing:
-    """Return how far apart a fastener may stand along a seam, through the panel into a cleat.
-
-    Outdoors: smooth nails in wood that gets wet and dries keep a quarter of their hold.
-    """
-    one = fasteners.find(name)
-    panel = None if material is None else find_material(material).specific_gravity
-    cleat = find_material(CLEAT).specific_gravity
-    length = one.need("length")
-    p = length - wall
-    if panel is None or cleat is None or p < LEAST_PENETRATION * one.diameter:
-        return Spacing(name, None)
-    kind = one.withdrawal_kind or ""
-    tip = TIP * one.diameter
-    limits = single_shear(
-        one.yielding_diameter,
-        wall,
-        main_bearing_length(p, tip),
-        dowel_bearing(panel, one.yielding_diameter),
-        dowel_bearing(cleat, one.yielding_diameter),
-        one.need("bending_yield"),
-        pi / 2.0,
-        one.diameter,
-    )
-    duration = (
-        adjustments.load_and_resistance()
-        if basis == STRENGTH
-        else adjustments.load_duration("wind or earthquake")
-    )
-    held = holding_length(p, one.thread_length if one.thread_length is not None else np.inf)
-    wet_kind = "screw" if one.kind.endswith("screw") else kind
-    drawn = withdrawal(kind, one.diameter, cleat) * held
-    drawn = drawn * adjustments.wet_service("withdrawal", wet_kind, made_wet=False, used_wet=True)
-    head = pull_through(one.need("head_diameter"), wall, panel)
-    head = head * adjustments.wet_service("pull-through", "any", made_wet=False, used_wet=True)
-    size = "under 1/4 in" if one.diameter < 0.00635 else "1/4 in and over"
-    side = limits.value * adjustments.wet_service("lateral", size, made_wet=False, used_wet=True)
-    used = USE[one.kind](pull, flow, duration * np.minimum(drawn, head), duration * side)
-    return Spacing(name, float(1.0 / used) if used > 0.0 else None)

@@ -23,6 +23,7 @@ class Lumber:
     """Reference design values in Pa of one species, grade and size; dry, ten years of load.
 
     ``bending`` F_b with the size factor C_F that belongs to it, ``shear`` F_v parallel to grain,
+    ``compression`` F_c and ``tension`` F_t along it with their own size factors,
     ``stiffness`` E (mean) and ``least_stiffness`` E_min. ``timber`` is 5 in and thicker.
     """
 
@@ -31,6 +32,10 @@ class Lumber:
     bending: float
     size_factor: float
     shear: float
+    tension: float
+    tension_factor: float
+    compression: float
+    compression_factor: float
     stiffness: float
     least_stiffness: float
     timber: bool
@@ -88,6 +93,10 @@ def _lumber(row: Row, least: float, wide: float) -> Lumber | None:
         bending=float(row["Fb_psi"]) * psi,
         size_factor=float(fitting[0][f"CF_Fb_{thick}_thick"]),
         shear=float(row["Fv_psi"]) * psi,
+        tension=float(row["Ft_psi"]) * psi,
+        tension_factor=float(fitting[0]["CF_Ft"]),
+        compression=float(row["Fc_psi"]) * psi,
+        compression_factor=float(fitting[0]["CF_Fc"]),
         stiffness=float(row["E_Mpsi"]) * 1.0e6 * psi,
         least_stiffness=float(row["Emin_Mpsi"]) * 1.0e6 * psi,
         timber=row["size_factor"] == "timber",

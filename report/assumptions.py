@@ -11,6 +11,7 @@ from .. import materials
 from ..checks.examination import Examination
 from .amounts import Amounts
 from .assumed_wind import shape_assumptions, wind_assumptions
+from .fastened_seams import seam_assumptions
 from .joint_words import joint_assumptions
 from .load_words import load_assumptions
 from .member_words import member_assumptions
@@ -33,6 +34,7 @@ def assumptions(examination: Examination) -> tuple[Remark, ...]:
         *_earth(examination, amounts),
         *_held_together(examination),
         *joint_assumptions(examination),
+        *seam_assumptions(examination),
         *load_assumptions(examination),
         *wind_assumptions(examination),
         *shape_assumptions(examination),

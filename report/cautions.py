@@ -15,7 +15,7 @@ from ..loads.standing_clear import hidden_though_apart
 from ..units import INCH, MPH
 from .amounts import Amounts
 from .dig_line import digging
-from .joint_words import names_of, needs_lead_holes
+from .joint_words import lead_holes, names_of, needs_lead_holes
 from .remark import Remark, joined
 
 PEOPLE_HEIGHT = 27 * INCH
@@ -102,13 +102,39 @@ def _of_joints(applies: Callable[[JointFound], bool]) -> Callable[[Examination],
 
 
 def _because(reason: str) -> Callable[[Examination], str]:
-    return _of_joints(lambda joint: reason in joint.fasteners.holds.reasons)
+    """Return what names joints and seams of which something counts nothing for a reason."""
+
+    def named(examination: Examination) -> str:
+        names = [
+            *(j.row.name for j in examination.joints if reason in j.fasteners.holds.reasons),
+            *(
+                f"seams of {s.row.part}"
+                for s in examination.fastened_seams
+                if reason in s.holds.reasons
+            ),
+        ]
+        return joined(f"'{name}'" for name in names)
+
+    return named
 
 
 _EDGE, _END, _SHORT = _because("panel edge"), _because("end grain"), _because("too short")
 _OUT = _of_joints(lambda joint: joint.fasteners.holds.comes_out)
 _GLUED = _of_joints(lambda joint: joint.row.glue)
-_DRILL = _of_joints(needs_lead_holes)
+
+
+def _to_drill(examination: Examination) -> str:
+    """Return what names joints and seams whose screws have to be given lead holes."""
+    names = [
+        *(j.row.name for j in examination.joints if needs_lead_holes(j)),
+        *(
+            f"seams of {s.row.part}"
+            for s in examination.fastened_seams
+            if not s.row.predrilled and lead_holes(s.row.fastener, s.driven.main.gravity)
+        ),
+    ]
+    return joined(f"'{name}'" for name in names)
+
 
 _APPLIES: Mapping[str, Callable[[Examination], bool]] = {
     "bolts": lambda e: not e.standing.ground.stakes_possible,
@@ -136,7 +162,7 @@ _APPLIES: Mapping[str, Callable[[Examination], bool]] = {
     "end grain": lambda e: bool(_END(e)),
     "comes out": lambda e: bool(_OUT(e)),
     "too short": lambda e: bool(_SHORT(e)),
-    "lead holes": lambda e: bool(_DRILL(e)),
+    "lead holes": lambda e: bool(_to_drill(e)),
     "glue": lambda e: bool(_GLUED(e)),
 }
 _FILLS: Mapping[str, Callable[[Examination], str]] = {
@@ -152,7 +178,7 @@ _FILLS: Mapping[str, Callable[[Examination], str]] = {
     "{end}": _END,
     "{out}": _OUT,
     "{short}": _SHORT,
-    "{drill}": _DRILL,
+    "{drill}": _to_drill,
     "{glued}": _GLUED,
     "{hanging}": lambda e: joined(untouched(e.structure)),
 }

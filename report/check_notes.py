@@ -4,7 +4,7 @@ from math import isfinite
 
 from ..checks.examination import MINIMUM, Examination
 from ..checks.judging import Check
-from ..checks.member_check import Member
+from .fastened_seams import seam_notes, seam_of
 from .joint_words import joint_notes
 from .member_words import member_notes, member_of
 from .words import over_what, wind_on
@@ -22,15 +22,17 @@ _CASES = {
 def check_notes(examination: Examination, check: Check) -> tuple[str, ...]:
     """Return what governed a check, as sentences."""
     member = member_of(examination, check)
+    alone = member is not None or seam_of(examination, check) is not None
     found = [
         _direction(examination, check),
         _case(examination, check),
         *(member_notes(examination, member) if member else ()),
-        _factors(check) if _is_weighed(check, member) else _wind_only(check),
+        _factors(check) if _is_weighed(check, alone) else _wind_only(check),
         _bare(check),
         _nothing_left(check),
         _remark(check),
         *joint_notes(examination, check),
+        *seam_notes(examination, check),
     ]
     if examination.site.method.startswith("ASCE") and check.name in ("overturning", "sliding"):
         found.append("A pass means that the map wind just does not tip it.")
@@ -67,9 +69,9 @@ def _case(examination: Examination, check: Check) -> str | None:
     return f"Wind case: {', '.join(parts)}." if parts else None
 
 
-def _is_weighed(check: Check, member: Member | None) -> bool:
-    """Return whether weight took part in a check: not in that of a wall or blade."""
-    return member is None or check.direction_deg is not None or check.dead > 0.0 or bool(check.load)
+def _is_weighed(check: Check, alone: bool) -> bool:
+    """Return whether weight took part in a check: not in that of a wall, blade or seam."""
+    return not alone or check.direction_deg is not None or check.dead > 0.0 or bool(check.load)
 
 
 def _factors(check: Check) -> str:

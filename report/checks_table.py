@@ -17,7 +17,12 @@ from .words import over_what
 
 _ABOUT = 22
 _MUCH = 0.5
-_WAYS = {"loose sliding": "slides", "anchor head": "its head", "member": "strength"}
+_WAYS = {
+    "loose sliding": "slides",
+    "anchor head": "its head",
+    "member": "strength",
+    "seam": "seams",
+}
 _COLUMNS = "{:<13}{:<23}{:>13}  {:>13}   {}"
 
 

@@ -6,6 +6,7 @@ from ..checks.examination import Examination
 from ..units import POUND
 from .amounts import Amounts
 from .asked_wind import to_spare, wind_words
+from .fastened_seams import failing_seams, parts_of
 from .held_words import hold_short, holders, what_lacks
 from .joint_words import failing_joints, names_of, uncovered
 from .member_words import strength_unchecked, weak_parts
@@ -27,7 +28,8 @@ def headline(examination: Examination, amounts: Amounts) -> tuple[str, bool]:
             " The least wind of the standard, 16 psf on the whole outline, decides here: the "
             "answer does not follow the wind typed."
         )
-    said += _comes_apart(examination, stand) + _goes_alone(examination, stand)
+    said += _comes_apart(examination, stand) + _opens(examination, stand)
+    said += _goes_alone(examination, stand)
     if stand not in (Stand.WEAK, Stand.IN_PART) and (weak := weak_parts(examination)):
         said += f" Not strong enough for that wind: {joined(weak)}."
     return f"{said} {starts(examination, amounts)}".strip(), stand in (
@@ -133,6 +135,7 @@ def _failing(examination: Examination) -> str:
         "load": "under the load '{}'",
         "member": "its {} in strength",
         "joint": "its joint '{}'",
+        "seam": "the seams of its {}",
     }
     found: dict[str, None] = {}
     for check in examination.checks:
@@ -193,6 +196,18 @@ def _comes_apart(examination: Examination, stand: Stand) -> str:
     wind = ["in that wind"] if any(not joint.check.load for joint in failing) else []
     where = joined([*wind, *under], "or")
     return f" And {worst}{more} {plain} not hold {where}: fasten better, see below."
+
+
+def _opens(examination: Examination, stand: Stand) -> str:
+    """Say that seams fail, where the first sentences do not say so already."""
+    failing = failing_seams(examination)
+    if not failing or stand is Stand.IN_PART:
+        return ""
+    if failing_joints(examination):
+        return f" Nor do the seams of {parts_of(failing)}."
+    return (
+        f" And the seams of {parts_of(failing)} do not hold in that wind: fasten better, see below."
+    )
 
 
 def _goes_alone(examination: Examination, stand: Stand) -> str:

@@ -1,7 +1,8 @@
-"""What to do about joints that do not hold: a line each, beneath the ways to hold the piece."""
+"""Joints and seams that do not hold: what to do, a line each, beneath the ways to hold it."""
 
 from ..checks.examination import Examination
 from .amounts import Amounts
+from .fastened_seams import seam_ways
 from .joint_words import failing_joints, joint_remedy, sized
 from .lines import Line, wrapped
 from .remark import counted
@@ -11,8 +12,8 @@ _MOST = 4
 
 def joint_ways(examination: Examination, amounts: Amounts) -> list[Line]:
     """Return the block that tells how to fasten what would come apart; nothing where all holds."""
-    failing = failing_joints(examination)
-    if not failing:
+    failing, seams = failing_joints(examination), seam_ways(examination, amounts)
+    if not failing and not seams:
         return []
     found = [Line("Fasten these better, or they come apart")]
     for joint in failing[:_MOST]:
@@ -22,7 +23,7 @@ def joint_ways(examination: Examination, amounts: Amounts) -> list[Line]:
     if len(failing) > _MOST:
         more = counted(len(failing) - _MOST, "more joint does not", "more joints do not")
         found.append(Line(f"  {more} hold: yardfast size"))
-    return found
+    return found + seams
 
 
 def joint_lines(examination: Examination, amounts: Amounts) -> list[Line]:

@@ -151,11 +151,14 @@ def needs_lead_holes(joint: JointFound) -> bool:
     Lag screws always, wood screws in wood of a specific gravity above 0.5. Source: NDS 2018 12.1.4
     and 12.1.5.
     """
-    if joint.row.predrilled:
-        return False
-    dense = (joint.fasteners.driven.main.gravity or 0.0) > DENSE
-    kind = joint.row.fastener.kind
-    return kind == "lag screw" or (kind == "wood screw" and dense)
+    into = joint.fasteners.driven.main.gravity
+    return not joint.row.predrilled and lead_holes(joint.row.fastener, into)
+
+
+def lead_holes(fastener: Fastener, gravity: float | None) -> bool:
+    """Return whether a fastener needs a lead hole in wood of that specific gravity."""
+    dense = (gravity or 0.0) > DENSE
+    return fastener.kind == "lag screw" or (fastener.kind == "wood screw" and dense)
 
 
 def joint_assumptions(examination: Examination) -> Iterator[Remark]:

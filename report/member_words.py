@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from .. import materials
+from ..checks.columns import column_rule
 from ..checks.examination import Examination
 from ..checks.judging import Check
 from ..checks.member_check import Member
@@ -32,9 +33,17 @@ _WHY = {
     "knee": "what holds its slopes where they break is not drawn",
     "at points": "it is held at single places, not along its eaves",
     "load on it": "what stands on it presses beside what bears it",
+    "held along": "it is held along most of its length",
+    "braces more": "it braces what is held elsewhere too",
+    "leans alone": "it leans from the ground with no other leg against it",
+    "leans on several": "it leans against more than one other leg",
 }
 _HOW = {
     "post": "as a post held fast at its foot, or in the ground",
+    "arm": "as an arm that stands out from where it is held",
+    "beam": "as a beam over what holds it, each span by itself and all in one piece",
+    "brace": "as a brace that alone keeps the arm above it from turning",
+    "leg of a pair": "as one of two legs that lean against each other",
     "blade": "as a blade bent flat where it joins the hub",
     "board between posts": "as strips between the posts that it touches",
     "board on its foot": "as a board that stands on its lower edge alone",
@@ -88,6 +97,11 @@ def member_notes(examination: Examination, member: Member) -> tuple[str, ...]:
         found.append(f"What {joined(member.beside)} beside it would hold is not counted.")
     under = f"Under '{member.check.load}'" if member.check.load else "In the wind asked for"
     found.append(f"{under} it bends {_bent(amounts, member.deflection)}: shown, not judged.")
+    if isinstance(member.stuff, Lumber) and member.slender > column_rule("most slender"):
+        found.append(
+            f"Pressed along itself it counts as {member.slender:.0f} times as long as thick: NDS "
+            "allows a column 50."
+        )
     return tuple(found)
 
 
@@ -145,8 +159,22 @@ def member_assumptions(examination: Examination) -> Iterator[Remark]:
     if posts:
         yield Remark(
             f"{_capital(joined([one.name for one in posts]))}: fixed at the foot, sharing alike, "
-            "no help from what is nailed between; the squeeze of the weight above and the twist "
-            "of a single post are left out.",
+            "no help from what is nailed between; the twist of a single post is left out.",
+            "",
+        )
+    sticks = [one for one in judged if one.role in ("arm", "beam", "brace")]
+    if sticks:
+        yield Remark(
+            f"{_capital(joined([one.name for one in sticks]))}: held where joints are given, else "
+            "where something touches that finds the ground by itself; loaded at the points of "
+            "touch; twist, and the crush where it bears, are left out.",
+            "",
+        )
+    legs = [one for one in judged if one.role == "leg of a pair"]
+    if legs:
+        yield Remark(
+            f"{_capital(joined([one.name for one in legs]))}: each pair holds its top as a "
+            "triangle; square to that it only bends, as if held fast at one end.",
             "",
         )
 

@@ -20,6 +20,7 @@ _PARTS = {
     "load": ("does not tip it", "do not tip it"),
     "embedment": ("stays upright in the ground", "stay upright in the ground"),
     "joint": ("stays fastened", "stay fastened"),
+    "seam": ("keeps its panels together", "keep their panels together"),
     "anchor": ("can take the pull", "can take the pull"),
     "anchor head": ("will not pull through", "will not pull through"),
     "guy": ("can take the pull", "can take the pull"),
@@ -49,5 +50,5 @@ def named(name: str) -> str:
     """Return a check by its plain name: ``tipping``, ``joint tower to foot``."""
     plain = {"overturning": "tipping", "bearing": "sinking in", "climb": "climbing"}
     kind, colon, of = name.partition(": ")
-    kind = {"member": "strength of", "embedment": "depth of"}.get(kind, kind)
+    kind = {"member": "strength of", "embedment": "depth of", "seam": "seams of"}.get(kind, kind)
     return f"{kind} {of}" if colon else plain.get(name, name)

@@ -9,11 +9,13 @@ from .. import units
 from ..checks.examination import Examination
 from ..checks.judging import Check
 from ..checks.member_check import Member
-from ..checks.seam_demands import CLEAT, Seams
+from ..checks.seam_demands import Seams
+from ..checks.seam_fasteners import CLEAT
 from ..units import Quantity
 from .assumptions import assumptions
 from .cautions import cautions
 from .check_notes import check_notes
+from .fastened_seams import seam_object
 from .fingerprint import fingerprint
 from .how_often_words import how_often
 from .joint_object import joint_object
@@ -162,7 +164,7 @@ class Result:
             "wind": _wind(found),
             "checks": [_check_object(found, check) for check in found.checks],
             "members": [_member(one) for one in found.members.judged],
-            "seams": [_seams(one) for one in found.seams],
+            "seams": [_seams(found, one) for one in found.seams],
             "free_standing": None
             if found.free is None
             else {check.name: _check_object(found, check) for check in found.free},
@@ -264,7 +266,8 @@ def _member(one: Member) -> dict[str, Any]:
     }
 
 
-def _seams(one: Seams) -> dict[str, Any]:
+def _seams(found: Examination, one: Seams) -> dict[str, Any]:
+    fastened = (seam_object(each) for each in found.fastened_seams if each.row.part == one.part)
     return {
         "part": one.part,
         "count": one.count,
@@ -277,6 +280,7 @@ def _seams(one: Seams) -> dict[str, Any]:
         "spacings": [
             {"fastener": each.fastener, "spacing_m": each.spacing} for each in one.spacings
         ],
+        "fastened": next(fastened, None),
     }
 
 

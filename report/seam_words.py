@@ -3,7 +3,9 @@
 from math import floor
 
 from ..checks.examination import Examination
-from ..checks.seam_demands import CLEAT, Seams, Spacing, seamed_parts
+from ..checks.many_sided import seamed_parts
+from ..checks.seam_demands import Seams
+from ..checks.seam_fasteners import CLEAT, Spacing
 from .amounts import FOOT, INCH, POUND_FORCE, Amounts
 from .lines import Line, wrapped
 from .remark import Remark, joined
@@ -16,23 +18,25 @@ def seam_lines(examination: Examination, amounts: Amounts) -> list[Line]:
     """Return a paragraph for each many-sided body: shear along a seam, pull across, spacing."""
     found: list[Line] = []
     for one in examination.seams:
-        found += wrapped(_said(one, amounts), "  ", "    ")
+        fastened = any(each.row.part == one.part for each in examination.fastened_seams)
+        found += wrapped(_said(one, amounts, fastened), "  ", "    ")
     return found
 
 
 def seams_unchecked(examination: Examination) -> Remark | None:
-    """Return that seams are worked out and not judged, where there are any."""
-    names = seamed_parts(examination.structure)
+    """Return whose seams are not judged, since no `[[seam]]` says how they are joined."""
+    fastened = {one.row.part for one in examination.fastened_seams}
+    names = [name for name in seamed_parts(examination.structure) if name not in fastened]
     if not names:
         return None
     return Remark(
         f"The seams of {joined(names)} were not judged, since how its panels are joined is not "
         "said: what they carry is among the figures for engineers.",
-        "seams",
+        f"seams of {joined(names)}" if fastened else "seams",
     )
 
 
-def _said(one: Seams, amounts: Amounts) -> str:
+def _said(one: Seams, amounts: Amounts, fastened: bool) -> str:
     held = [_spaced(each, amounts) for each in one.spacings if each.spacing is not None]
     how = (
         f"through the panel into a {CLEAT} cleat inside the corner, out of doors: "
@@ -40,6 +44,8 @@ def _said(one: Seams, amounts: Amounts) -> str:
         if held
         else "no published value for what it is made of: no spacing"
     )
+    if fastened:
+        how = "judged above as they are fastened"
     return (
         f"seams: {one.part}, each of {one.count}: shear along it V Q/(2 I) + T/(2 A) "
         f"{_per_length(one.flow, amounts)}, a panel pulls at it with "

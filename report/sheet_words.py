@@ -11,6 +11,7 @@ from ..materials import find as material
 from .added_words import added_said
 from .amounts import Amounts
 from .asked_wind import SURROUNDINGS, asked, code_wind, to_spare
+from .fastened_seams import failing_seams, parts_of
 from .headline import HEAVY, first_words, starts, tie_down
 from .held_words import holders, what_lacks
 from .joint_words import failing_joints, uncovered
@@ -244,10 +245,21 @@ def _joints(examination: Examination) -> str:
             worst = within(failing[0].row.name, _LONGEST_NAME)
             more = f" and {len(failing) - 1} more" if len(failing) > 1 else ""
             said += f"; TOO WEAK for this wind: '{worst}'{more}"
+    said += _seams(examination)
     weak = weak_parts(examination)
     if weak:
         said += f". Parts TOO WEAK for this wind: {joined(weak[:_TOLD])}"
     return f"{said}."
+
+
+def _seams(examination: Examination) -> str:
+    """Say whose seams were checked, and which of them fail; nothing where none is fastened."""
+    if not examination.fastened_seams:
+        return ""
+    failing = failing_seams(examination)
+    if not failing:
+        return f"; seams of {within(parts_of(examination.fastened_seams), _LONGEST)} checked"
+    return f"; seams TOO WEAK for this wind: {within(parts_of(failing), _LONGEST)}"
 
 
 def _tested(examination: Examination) -> str:

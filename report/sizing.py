@@ -12,6 +12,7 @@ from ..design.shapes.flat import Frame
 from .amounts import Amounts
 from .as_read import shape_words
 from .asked_wind import asked, to_spare
+from .fastened_seams import seam_sizes
 from .joint_ways import joint_lines
 from .lines import WIDTH, Line, listed, wrapped
 from .not_checked import not_checked
@@ -35,6 +36,8 @@ def sizing_lines(sizing: Sizing) -> list[Line]:
         found += _remedy(sizing, remedy, amounts)
     joints = joint_lines(sizing.found, amounts)
     found += [Line(""), *joints] if joints else []
+    seams = seam_sizes(sizing.found, amounts)
+    found += [Line(""), *seams] if seams else []
     if sizing.curve:
         slides = past_which_it_slides(sizing.slides_first, sizing.curve, amounts)
         found += [Line(""), *_curves(sizing, amounts), *wrapped(slides)]

@@ -5,6 +5,7 @@ from typing import Any
 
 from ..checks.size_curves import CurvePoint
 from ..checks.sizing import Sizing
+from .fastened_seams import sized_seam_object
 from .faults import clean
 from .fingerprint import fingerprint
 from .joint_object import sized_joint_object
@@ -35,6 +36,7 @@ def sizing_object(sizing: Sizing) -> Mapping[str, Any]:
             for remedy in sizing.remedies
         ],
         "joints": [sized_joint_object(sizing.found, joint) for joint in sizing.found.joints],
+        "seams": [sized_seam_object(sizing.found, one) for one in sizing.found.fastened_seams],
         "slides_first_width_m": sizing.slides_first,
         "curve": [point_object(point) for point in sizing.curve],
     }

@@ -4,10 +4,13 @@ import re
 from collections.abc import Iterator
 
 from .. import materials, references
+from ..checks.driven import Driven
 from ..checks.examination import Examination
+from ..checks.fastener_capacity import Capacity
 from ..design.shapes.cutout import Cutout
 from ..design.shapes.flat import Panel
 from ..design.shapes.rotor import Rotor
+from ..materials.fastener import Fastener
 from .assumptions import first_source, plain_source
 from .given import given_parts
 from .joint_words import plural
@@ -138,32 +141,42 @@ def _factors(examination: Examination) -> Iterator[str]:
 
 
 def _joints(examination: Examination) -> Iterator[str]:
-    """Name what of a joint's strength was written from memory, where it governs."""
+    """Name what of the strength of joints and seams was written from memory, where it governs."""
     for joint in examination.joints:
-        fastener, holds = joint.row.fastener, joint.holds
-        if fastener.confidence == MEMORY:
-            yield _sentence(
-                f"sizes and steel of {plural(fastener.name)}", first_source(fastener.source)
-            )
-        if fastener.kind == "staple":
-            rule = references.table("wood/staple_rules").one("rule", "legs as nails")
-            yield _sentence("staples taken as two nails", rule["source"])
-        out = joint.tension * holds.sideways >= joint.shear * holds.pull
-        if out and holds.out <= holds.head:
-            law = f"NDS reference, {fastener.withdrawal_kind}"
-            yield from _rows(
-                "wood/withdrawal_formulas", "law", law, f"what pulls out {plural(fastener.name)}"
-            )
-        elif out:
-            yield _sentence("what pulls heads through", "NDS 2018 Eq. 12.2-6")
-        else:
-            yield _sentence("the yield equations' rules of bearing", "NDS 2018 12.3")
-        for factor in ("CD", "CM"):
-            yield from _rows(
-                "wood/nds_adjustment_factors", "factor", factor, f"the factor {factor} of joints"
-            )
-        for material in (joint.fasteners.driven.main.name, joint.fasteners.driven.side.name):
-            yield from _gravity(material)
+        of_them = joint.fasteners
+        yield from _fastener(
+            joint.row.fastener, joint.holds, of_them.driven, joint.tension, joint.shear
+        )
+    for seam in examination.fastened_seams:
+        yield from _fastener(seam.row.fastener, seam.holds, seam.driven, seam.tension, seam.shear)
+
+
+def _fastener(
+    fastener: Fastener, holds: Capacity, driven: Driven, tension: float, shear: float
+) -> Iterator[str]:
+    if fastener.confidence == MEMORY:
+        yield _sentence(
+            f"sizes and steel of {plural(fastener.name)}", first_source(fastener.source)
+        )
+    if fastener.kind == "staple":
+        rule = references.table("wood/staple_rules").one("rule", "legs as nails")
+        yield _sentence("staples taken as two nails", rule["source"])
+    out = tension * holds.sideways >= shear * holds.pull
+    if out and holds.out <= holds.head:
+        law = f"NDS reference, {fastener.withdrawal_kind}"
+        yield from _rows(
+            "wood/withdrawal_formulas", "law", law, f"what pulls out {plural(fastener.name)}"
+        )
+    elif out:
+        yield _sentence("what pulls heads through", "NDS 2018 Eq. 12.2-6")
+    else:
+        yield _sentence("the yield equations' rules of bearing", "NDS 2018 12.3")
+    for factor in ("CD", "CM"):
+        yield from _rows(
+            "wood/nds_adjustment_factors", "factor", factor, f"the factor {factor} of joints"
+        )
+    for material in (driven.main.name, driven.side.name):
+        yield from _gravity(material)
 
 
 def _gravity(material: str) -> Iterator[str]:

@@ -67,7 +67,13 @@ def test_post_alone_by_hand():
     M = q * cf * across * height * height / 2.0
     share = np.abs(np.sin(wind)) + np.abs(np.cos(wind))
     S = FOUR**3 / 6.0
-    use = (M * share / S / (650.0 * 1.6 * PSI)).max()
+    # pressed by its own weight, heavy: K_e 2.1, F_c 850 psi wet 0.8, E_min 470,000 psi wet 0.9
+    fc = found.structure.part_mass[2, 1] * 9.80665 / FOUR**2
+    fce = 0.822 * 0.47e6 * 0.9 * PSI / (2.1 * height / FOUR) ** 2
+    r = fce / (850.0 * 0.8 * 1.6 * PSI)
+    stable = (1.0 + r) / 1.6 - (((1.0 + r) / 1.6) ** 2 - r / 0.8) ** 0.5
+    squeezed = (fc / (850.0 * 0.8 * 1.6 * PSI * stable)) ** 2
+    use = squeezed + (M * share / S / (650.0 * 1.6 * PSI)).max() / (1.0 - fc / fce)
     assert one.check.name == "member: post"
     assert one.check.unit == "N*m"
     assert one.check.utilization == pytest.approx(use, rel=1e-3)
@@ -80,7 +86,9 @@ def test_post_alone_by_hand():
 
 
 def test_strength_goes_with_the_square_of_the_gust():
-    slow, fast = (judged(BASE, post(), wind=wind)[0]["post"].check for wind in (12.0, 24.0))
+    slow, fast = (
+        judged(BASE, post(mass=1.0e-6), wind=wind)[0]["post"].check for wind in (12.0, 24.0)
+    )
     # a square bent corner on: what it turns over sideways adds a few parts in a million
     assert fast.utilization == pytest.approx(4.0 * slow.utilization, rel=1e-4)
 
@@ -206,12 +214,13 @@ def test_posts_that_share_with_something_else_are_not_judged(others, why):
     assert not_judged["post"] == why
 
 
-def test_legs_that_lean_together_are_no_posts():
+def test_legs_that_lean_together_are_no_posts_but_a_pair():
     leg = Stick((0.5, 0.0, 0.0), (0.02, 0.0, 1.6), 0.07, 0.07, cut="level")
     legs = Part("legs", leg, Place(mirror=frozenset("x")), material="redwood")
     feet = Part("rail", Box(1.4, 0.3, 0.05), material="redwood")
     found, not_judged = judged(feet, legs)
-    assert found == not_judged == {}
+    assert {name: one.role for name, one in found.items()} == {"legs": "leg of a pair"}
+    assert not_judged == {}
 
 
 def test_a_wall_beside_a_post_is_not_counted_on_and_named():
@@ -255,7 +264,7 @@ def test_a_better_grade_holds_more_and_a_tube_of_steel_too():
         Place(on="foot"),
         material="steel",
     )
-    found = judged(BASE, tube)[0]["tube"]
+    found = judged(BASE, replace(tube, mass=1.0e-9))[0]["tube"]
     S = np.pi / 32.0 * (0.06**4 - 0.054**4) / 0.06
     assert found.check.capacity == pytest.approx(S * 33_000 * PSI / 1.67)
 

@@ -24,6 +24,7 @@ TABLES = {
     "anchor": "Stakes, screws, bolts or buried weights that hold the foot to the ground.",
     "ballast": "Weight laid on the piece, or inside it.",
     "joint": "How one part is fastened to another.",
+    "seam": "How the panels of a many-sided shell are fastened to one another along its corners.",
     "record": "What was measured on the finished piece; it changes no calculation.",
     "guy": "Ropes or cables from the piece down to anchors round it.",
 }
@@ -144,6 +145,18 @@ SAYS = {
         "made_wet": "whether the wood is wet when fastened; the worse of both if not given",
         "stays_dry": "whether it stays under a roof and dry",
         "glue": "whether it is glued too: shown, never counted",
+        "crown": "how a staple's crown lies to the grain under it; along it, the weaker, if not "
+        "given",
+    },
+    "seam": {
+        "part": "the upright many-sided shell whose seams they are",
+        "fastener": "by its trade name; `yardfast fasteners` lists them",
+        "spacing": "from one to the next along a corner, in each of its two panels",
+        "cleat": "the wood of the strip inside each corner that they go into; without it they go "
+        "into the next panel's edge, where nothing counts",
+        "predrilled": "whether lead holes are drilled",
+        "made_wet": "whether the wood is wet when fastened; the worse of both if not given",
+        "stays_dry": "whether it stays under a roof and dry",
         "crown": "how a staple's crown lies to the grain under it; along it, the weaker, if not "
         "given",
     },

@@ -1,0 +1,123 @@
+"""What a person and a program read of fastened seams."""
+
+import json
+
+import pytest
+from seam_designs import seam, tower
+
+from yardfast.checks.examination import examine
+from yardfast.checks.inputs import read_text
+from yardfast.cli import main
+from yardfast.report.amounts import Amounts
+from yardfast.report.not_checked import not_checked
+from yardfast.report.passing_words import named, passing
+from yardfast.report.sheet_words import worked_out_for
+
+WEAK = seam(fastener="6d common nail", spacing="12 in")
+SECOND = """
+[[part]]
+name     = 'lantern'
+shape    = 'shell'
+on       = 'tower'
+sides    = 8
+bottom   = '8 in'
+top      = '8 in'
+height   = '9 in'
+wall     = '1/2 in'
+material = 'softwood plywood'
+
+"""
+
+
+@pytest.fixture
+def run(tmp_path, capsys):
+    def run(text, *arguments):
+        file = tmp_path / "piece.toml"
+        file.write_text(text, encoding="utf-8")
+        status = main([arguments[0], str(file), *arguments[1:]])
+        return status, capsys.readouterr().out
+
+    return run
+
+
+def test_seams_that_fail_come_with_what_would_hold(run):
+    status, out = run(tower("100 mph") + WEAK, "check")
+    plain = " ".join(out.split())
+    assert status == 1
+    assert "And the seams of 'tower' do not hold in that wind" in plain
+    assert "Fasten these better, or they come apart" in out
+    assert "seams of tower: use 6d common nails every" in plain
+    assert all(len(line) <= 80 for line in out.splitlines())
+    (row,) = [line for line in out.splitlines() if line.startswith("  seams  ")]
+    assert row.endswith("no")
+
+
+def test_cleats_are_named_where_nothing_counts(run):
+    _, out = run(tower() + seam(cleat=None), "check", "--cautions")
+    plain = " ".join(out.split())
+    assert "set a cleat inside each corner (cleat = 'spruce-pine-fir')" in plain
+    assert "What fastens 'seams of tower' is driven into the edge of a panel" in plain
+
+
+def test_an_engineer_reads_what_is_asked_and_held(run):
+    _, out = run(tower() + seam(), "check", "--engineer", "--assumptions")
+    plain = " ".join(out.split())
+    assert "seam: tower: utilization" in plain
+    assert "one every 8 in along each of 8 seams in each panel" in plain
+    assert "into a cleat of redwood (at least as thick as that)" in plain
+    assert "judged above as they are fastened" in plain
+    assert "Seams of 'tower': each panel by a row of its own" in plain
+
+
+def test_a_program_reads_the_same(run):
+    _, out = run(tower() + seam(), "check", "--format", "json")
+    found = json.loads(out)
+    check = next(each for each in found["checks"] if each["name"] == "seam: tower")
+    (one,) = found["seams"]
+    fastened = one["fastened"]
+    assert fastened["spacing_m"] == pytest.approx(8 * 0.0254)
+    assert fastened["shear_N"] == pytest.approx(one["flow_N_m"] * 8 * 0.0254)
+    assert fastened["tension_N"] == pytest.approx(one["pull_N_m"] * 8 * 0.0254)
+    asked = fastened["tension_N"] ** 2 + fastened["shear_N"] ** 2
+    assert asked == pytest.approx(check["demand"] ** 2)
+    assert fastened["utilization"] == check["utilization"]
+    _, out = run(tower(), "check", "--format", "json")
+    assert json.loads(out)["seams"][0]["fastened"] is None
+
+
+def test_sizing_tells_the_spacing_that_would_hold(run):
+    _, out = run(tower("100 mph") + WEAK, "size")
+    assert "\nSeams\n" in out
+    assert "use 6d common nails every" in out
+    _, out = run(tower("100 mph") + WEAK, "size", "--format", "json")
+    (one,) = json.loads(out)["seams"]
+    assert one["part"] == "tower"
+    assert not one["passes"]
+    assert {remedy["kind"] for remedy in one["remedies"]} >= {"nearer", "screws"}
+    assert all(remedy["utilization"] <= 1.0 for remedy in one["remedies"])
+    _, out = run(tower() + seam(), "size")
+    assert "seams of tower: hold, at" in out
+
+
+def test_only_seams_that_nothing_fastens_are_said_not_to_be_judged():
+    def unjudged(text):
+        remarks = not_checked(examine(read_text(text)))
+        return [remark.short for remark in remarks if "seams" in remark.short]
+
+    assert unjudged(tower() + SECOND) == ["seams"]
+    assert unjudged(tower() + SECOND + seam()) == ["seams of lantern"]
+    assert unjudged(tower() + seam()) == []
+
+
+def test_the_sheet_says_whose_seams_were_checked():
+    def said(text):
+        return " ".join(worked_out_for(examine(read_text(text)), Amounts(metric=False)))
+
+    assert "seams of 'tower' checked" in said(tower() + seam())
+    assert "seams TOO WEAK for this wind: 'tower'" in said(tower("100 mph") + WEAK)
+    assert "seams" not in said(tower())
+
+
+def test_checks_of_seams_have_plain_names():
+    assert named("seam: tower") == "seams of tower"
+    assert passing(["seam: tower"]) == "tower keeps its panels together"
