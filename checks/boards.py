@@ -11,16 +11,11 @@ from ..design.structure import Structure
 from ..design.touching import GAP
 from ..loads.combinations import Factors
 from ..loads.lids import is_closed_above
-from ..materials import sheets
-from ..materials.sheets import Sheet
 from .bending import cantilever_deflection, overhang_moment, span_deflection, span_moment
-from .judging import Check, judged
 from .local_wind import LocalWind, panel_coefficient
 from .member_check import Member, NotJudged
-from .member_strength import sheet_bending, sheet_stiffness
+from .strips import check_strip, strip_of, stuff_of
 from .uprights import Mask, section_of
-
-SOURCE = "statics: strips between supports"
 
 
 def check_board(
@@ -37,28 +32,31 @@ def check_board(
         return None
     if board.solidity < 1.0:
         return NotJudged(part.name, "lattice")
-    sheet = None if part.material is None else sheets.find(part.material, board.thickness)
-    if sheet is None:
-        return NotJudged(part.name, "no material" if part.material is None else "no values")
+    stuff = stuff_of(part, board.thickness)
+    if isinstance(stuff, NotJudged):
+        return stuff
     pressure = float(local.standing[i])
     posts = _posts_along(structure, body, near[i])
-    if posts.size:
-        moment, bends = _between_posts(board, posts, pressure, sheet)
-        level = True
-    elif _stands_alone(structure, body, near[i]):
-        moment = float(overhang_moment(pressure * board.width, board.height))
-        stiffness = sheet_stiffness(sheet, across=board.width > board.height) * board.width
-        push = pressure * board.width * board.height
-        bends = float(cantilever_deflection(push, board.height / 2.0, board.height, stiffness))
-        level = False
-    else:
+    if not posts.size and not _stands_alone(structure, body, near[i]):
         return NotJudged(part.name, "held otherwise")
+    level = bool(posts.size)
     breadth, span_side = (board.height, board.width) if level else (board.width, board.height)
-    across = breadth > span_side
-    capacity = float(sheet_bending(sheet, breadth, basis, across)) * breadth
-    check = _check(part.name, factors, moment, capacity, sheet)
+    strip = strip_of(stuff, board.thickness, breadth, breadth > span_side, basis)
+    if strip is None:
+        return NotJudged(part.name, "across grain")
+    if level:
+        moment, shear, bends = _between_posts(board, posts, pressure, float(strip.stiffness))
+    else:
+        shear = pressure * board.width * board.height
+        moment = float(overhang_moment(pressure * board.width, board.height))
+        bends = float(
+            cantilever_deflection(shear, board.height / 2.0, board.height, strip.stiffness)
+        )
+    check, governs = check_strip(
+        part.name, strip, factors.wind * moment, factors.wind * shear, factors, stuff
+    )
     role = "board between posts" if level else "board on its foot"
-    return Member(part.name, check, role, "bending", 1, bends, sheet)
+    return Member(part.name, check, role, governs, 1, bends, stuff)
 
 
 def check_shell(
@@ -70,23 +68,25 @@ def check_shell(
     """
     body = structure.bodies[i]
     shell, part = body.shape, structure.design.parts[body.part]
-    if not isinstance(shell, Shell) or shell.sides == 0:
+    if not isinstance(shell, Shell):
         return None
-    if part.material is None:
-        return NotJudged(part.name, "no material")
-    sheet = sheets.find(part.material, shell.wall)
-    if sheet is None:
-        return NotJudged(part.name, "no values")
+    if shell.sides == 0:
+        return NotJudged(part.name, "curved")
+    stuff = stuff_of(part, shell.wall)
+    if isinstance(stuff, NotJudged):
+        return stuff
     pressure = panel_pressure(structure, i, local)
     width = max(shell.bottom, shell.top) * tan(pi / shell.sides)
     slope = hypot(shell.height, (shell.bottom - shell.top) / 2.0)
-    across = slope >= width
-    moment = float(span_moment(pressure * slope, width))
-    capacity = float(sheet_bending(sheet, slope, basis, across)) * slope
-    stiffness = sheet_stiffness(sheet, across) * slope
-    bends = float(span_deflection(pressure * slope, width, stiffness))
-    check = _check(part.name, factors, moment, capacity, sheet)
-    return Member(part.name, check, "wall panel", "bending", shell.sides, bends, sheet)
+    strip = strip_of(stuff, shell.wall, slope, slope >= width, basis)
+    if strip is None:
+        return NotJudged(part.name, "across grain")
+    load = pressure * slope
+    moment = factors.wind * float(span_moment(load, width))
+    shear = factors.wind * load * width / 2.0
+    check, governs = check_strip(part.name, strip, moment, shear, factors, stuff)
+    bends = float(span_deflection(load, width, strip.stiffness))
+    return Member(part.name, check, "wall panel", governs, shell.sides, bends, stuff)
 
 
 def panel_pressure(structure: Structure, i: int, local: LocalWind) -> float:
@@ -95,23 +95,6 @@ def panel_pressure(structure: Structure, i: int, local: LocalWind) -> float:
     if not is_closed_above(structure, i):
         coefficient += panel_coefficient("within an open body")
     return max(coefficient * float(local.velocity[i]), local.least)
-
-
-def _check(name: str, factors: Factors, moment: float, capacity: float, sheet: Sheet) -> Check:
-    demand = float(factors.wind * moment)
-    utilization, passes = judged(demand, capacity)
-    return Check(
-        name=f"member: {name}",
-        demand=demand,
-        capacity=capacity,
-        unit="N*m",
-        utilization=utilization,
-        passes=passes,
-        source=f"{SOURCE}; {sheet.source}",
-        weighing="typical",
-        dead=0.0,
-        wind=factors.wind,
-    )
 
 
 def _posts_along(structure: Structure, body: Body, near: Mask) -> np.ndarray:
@@ -126,23 +109,26 @@ def _posts_along(structure: Structure, body: Body, near: Mask) -> np.ndarray:
 
 
 def _between_posts(
-    board: Panel, posts: np.ndarray, pressure: float, sheet: Sheet
-) -> tuple[float, float]:
-    """Return the greatest moment in N m over its whole height, and how far it bends in m."""
+    board: Panel, posts: np.ndarray, pressure: float, stiffness: float
+) -> tuple[float, float, float]:
+    """Return the greatest moment in N m over its whole height, shear in N, and bending in m."""
     load = pressure * board.height
     half = board.width / 2.0
     inside = np.clip(posts, -half, half)
     beyond = max(float(inside[0] + half), float(half - inside[-1]))
     widest = float(np.diff(inside).max()) if len(inside) > 1 else 0.0
     moment = max(float(span_moment(load, widest)), float(overhang_moment(load, beyond)))
-    stiffness = sheet_stiffness(sheet, across=board.height > board.width) * board.height
+    shear = load * beyond
+    if widest:
+        share = 0.5 if len(inside) < 3 else 0.625
+        shear = max(shear, load * (share * widest + beyond**2 / (2.0 * widest)))
     bends = (
         [float(cantilever_deflection(load * beyond, beyond / 2.0, beyond, stiffness))]
         if beyond
         else []
     )
     bends += [float(span_deflection(load, widest, stiffness))] if widest else []
-    return moment, max(bends, default=0.0)
+    return moment, shear, max(bends, default=0.0)
 
 
 def _stands_alone(structure: Structure, body: Body, near: Mask) -> bool:

@@ -18,13 +18,17 @@ class LocalWind:
     ``pressure`` is the velocity pressure with directionality and gust effect, the worst direction;
     ``standing`` that times the body's own greatest force coefficient and sign case; ``velocity``
     the velocity pressure with directionality at its top. ``least`` in Pa is the least pressure on a
-    part's own area, 0 without one.
+    part's own area, 0 without one. ``force`` in N pushes what is seen of it, at most ``up`` m above
+    ground, ``lift`` in N is the suction on what it closes above: each in its worst direction.
     """
 
     pressure: Array
     standing: Array
     velocity: Array
     least: float
+    force: Array
+    up: Array
+    lift: Array
 
 
 def local_wind(structure: Structure, exposed: Exposed, method: Method) -> LocalWind:
@@ -35,11 +39,15 @@ def local_wind(structure: Structure, exposed: Exposed, method: Method) -> LocalW
     coefficient = (exposed.coefficient * gust).max(axis=1) * exposed.case.max(axis=1)
     tops = np.array([body.top for body in structure.bodies])
     least = method.minimum or 0.0
+    blown = np.maximum(exposed.below, exposed.above) * gust * exposed.case.max(axis=1)[:, None]
     return LocalWind(
         pressure=q * gust.max(),
         standing=np.maximum(q * coefficient, least),
         velocity=method.pressure(tops) * directionality,
         least=least,
+        force=np.maximum(q * blown.max(axis=1), least * exposed.area.max(axis=1)),
+        up=exposed.up.max(axis=1),
+        lift=q * (exposed.suction.area * gust).max(axis=1),
     )
 
 

@@ -4,21 +4,24 @@ from dataclasses import dataclass
 
 from ..materials.lumber import Lumber
 from ..materials.metal import Metal
+from ..materials.plastic import Plastic
 from ..materials.sheets import Sheet
 from .judging import Check
 
-Stuff = Lumber | Metal | Sheet
+Stuff = Lumber | Metal | Plastic | Sheet
 
 
 @dataclass(frozen=True)
 class Member:
     """A part's strength: its ``check``, whose name is ``member: NAME``, and what it rests on.
 
-    ``role`` is "post", "blade", "board between posts", "board on its foot" or "wall panel";
-    ``governs`` "bending" or "shear"; ``count`` like pieces share the load. ``deflection`` in m is
-    how far it bends under the unfactored wind: shown, not judged. ``beside`` names parts that
-    touch it and were not counted on, ``stuff`` the published strength, ``graded`` tells whether
-    the design names its grade. ``loads`` are the named loads under which it was judged as well.
+    ``role`` is "post", "blade", "board between posts", "board on its foot", "wall panel", "box
+    wall", "roof slope", "roof panel", "lid", "deck", "cut-out" or "propped cut-out"; ``where``
+    which piece or place of it governs, ``level`` in m how high above its foot; ``governs``
+    "bending" or "shear"; ``count`` like pieces share the load. ``deflection`` in m is how far it
+    bends under the unfactored wind: shown, not judged. ``beside`` names parts that touch it and
+    were not counted on, ``stuff`` the published strength, ``graded`` tells whether the design
+    names its grade. ``loads`` are the named loads under which it was judged as well.
     """
 
     name: str
@@ -31,13 +34,16 @@ class Member:
     beside: tuple[str, ...] = ()
     graded: bool = False
     loads: tuple[str, ...] = ()
+    where: str = ""
+    level: float | None = None
 
 
 @dataclass(frozen=True)
 class NotJudged:
     """A part whose strength was not judged, and why: one of the words below.
 
-    "no values", "no material", "thin wall", "braced", "lattice", "held otherwise".
+    "no values", "no material", "thin wall", "braced", "lattice", "held otherwise", "across grain",
+    "curved", "free edges", "knee", "at points", "off middle", "load on it".
     """
 
     name: str

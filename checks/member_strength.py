@@ -73,6 +73,15 @@ def sheet_stiffness(sheet: Sheet, across: bool) -> float:
     return sheet.stiffness[1 if across else 0] * _panel("CM", "stiffness")
 
 
+def sheet_rolling_shear(sheet: Sheet, basis: str, across: bool) -> float:
+    """Return the shear in N per m of width that the layers of a wet sheet hold, under wind.
+
+    Narrow strips take no factor. Source: as ``sheet_bending``; NDS 2018 9.3.
+    """
+    reference = sheet.shear[1 if across else 0]
+    return reference * _panel("CM", "bending strength") * _duration("shear", basis)
+
+
 def metal_stress(metal: Metal, basis: str) -> float:
     """Return the bending stress in Pa that a metal may carry: yield over Omega, or phi times yield.
 

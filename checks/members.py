@@ -1,11 +1,17 @@
-"""The strength of parts whose load is plain from the drawing: posts, blades, boards, panels."""
+"""The strength of parts whose load is plain from the drawing: posts, blades, boards, plates."""
 
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 import numpy as np
 
-from ..design.shapes.flat import Panel
+from ..design.shapes.bodies import Cone, Shell
+from ..design.shapes.boxes import Box
+from ..design.shapes.cutout import Cutout
+from ..design.shapes.flat import Panel, Plate
+from ..design.shapes.gables import Gable
+from ..design.shapes.roofs import Dome, Vault
+from ..design.shapes.rotor import Rotor
 from ..design.structure import Structure
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
@@ -15,7 +21,7 @@ from .borne import Borne, borne_by
 from .local_wind import LocalWind
 from .member_check import Member, Members, NotJudged
 from .posts import check_posts
-from .uprights import Posts, posts_of, touching
+from .uprights import Mask, Posts, posts_of, touching
 
 
 def posts_to_judge(structure: Structure, loads: Sequence[Borne] = ()) -> tuple[Posts, ...]:
@@ -55,17 +61,54 @@ def check_members(
             carries = borne_by(loads, group.goes)
             one = check_posts(group, structure, actions, factors, basis, carries)
         found += [_named(one, name) for name in group.names]
-    is_board = any(isinstance(body.shape, Panel) for body in structure.bodies)
+    is_board = any(isinstance(body.shape, (Cutout, Panel)) for body in structure.bodies)
     near = touching(structure) if is_board else np.zeros((0, 0), dtype=bool)
     for i in range(len(structure.bodies)):
-        one = (
-            check_blades(structure, i, local, factors, basis)
-            or check_shell(structure, i, local, factors, basis)
-            or (is_board and check_board(structure, i, near, local, factors, basis))
-        )
-        if one:
-            found.append(one)
+        one = _check_body(structure, i, near, local, factors, basis)
+        if one is not None:
+            found.append(_as_graded(structure, i, one))
     return _worst_of_each(found)
+
+
+def _check_body(
+    structure: Structure, i: int, near: Mask, local: LocalWind, factors: Factors, basis: str
+) -> Member | NotJudged | None:
+    """Return the strength of one body that is no post; None where none is to be told."""
+    given = (structure, i, local, factors, basis)
+    # what judges a shape is imported where a design has that shape: most have few
+    match structure.bodies[i].shape:
+        case Rotor():
+            return check_blades(*given)
+        case Shell():
+            return check_shell(*given)
+        case Panel():
+            return check_board(structure, i, near, local, factors, basis)
+        case Box(wall=float()):
+            from .walls import check_box  # noqa: PLC0415
+
+            return check_box(*given)
+        case Gable() | Cone():
+            from .slopes import check_slope  # noqa: PLC0415
+
+            return check_slope(*given)
+        case Plate():
+            from .decks import check_plate  # noqa: PLC0415
+
+            return check_plate(*given)
+        case Cutout():
+            from .cutouts import check_cutout  # noqa: PLC0415
+
+            return check_cutout(structure, i, near[i], local, factors, basis)
+        case Dome(wall=float()) | Vault(wall=float()):
+            return NotJudged(structure.design.parts[structure.bodies[i].part].name, "curved")
+        case _:
+            return None
+
+
+def _as_graded(structure: Structure, i: int, one: Member | NotJudged) -> Member | NotJudged:
+    """Return what was found with the word whether the design names the grade of its boards."""
+    named = structure.design.parts[structure.bodies[i].part].grade is not None
+    return replace(one, graded=True) if named and isinstance(one, Member) else one
 
 
 def _named(one: Member | NotJudged, name: str) -> Member | NotJudged:

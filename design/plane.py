@@ -148,6 +148,21 @@ def hulls(points: Array) -> Polygons:
     return cast(Polygons, _kernel.convex_hull(_kernel.multipoints(flat, indices=owner)))
 
 
+def line(points: Array) -> BaseGeometry:
+    """Return the line through points (k, 2) in m."""
+    return cast(BaseGeometry, _kernel.linestrings(points))
+
+
+def widths(region: BaseGeometry, heights: Array, low: float, high: float) -> Array:
+    """Return how much (n,) in m of the level lines at heights (n,) lies within a region.
+
+    The lines run from ``low`` to ``high``.
+    """
+    ends = np.stack([np.full_like(heights, low), np.full_like(heights, high)], axis=1)
+    lines = _kernel.linestrings(np.stack([ends, np.stack([heights, heights], axis=1)], axis=-1))
+    return cast(Array, _kernel.length(_kernel.intersection(lines, region)))
+
+
 def hull(points: Array) -> BaseGeometry:
     """Return the convex hull of points (k, 2) in m."""
     return cast(BaseGeometry, _kernel.convex_hull(_kernel.multipoints(points)))
@@ -156,6 +171,11 @@ def hull(points: Array) -> BaseGeometry:
 def distance(point: Array, region: BaseGeometry) -> float:
     """Return how far in m a point (2,) lies outside a region, 0 within it."""
     return float(Point(point).distance(region))
+
+
+def distances(points: Array, region: BaseGeometry) -> Array:
+    """Return how far (n,) in m points (n, 2) lie outside a region, 0 within it."""
+    return cast(Array, _kernel.distance(_kernel.points(points), region))
 
 
 def inset(ring: Array, distance: float) -> Array:

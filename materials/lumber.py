@@ -13,6 +13,10 @@ LOWEST = "stud"
 _SLACK = 1.02
 """How much over a printed size a piece may measure and still be of it: 90 mm is a 4x4."""
 
+_THINNEST_BOARD, _DIMENSION, _WIDEST_BOARD = 0.75, 1.5, 5.5
+"""Inches: the thinnest stress-rated board, the thinnest lumber of the tables, and the width for
+which boards are taken (wider ones of the lowest grade are not in the table)."""
+
 
 @dataclass(frozen=True)
 class Lumber:
@@ -48,6 +52,20 @@ def find(material: str, least: float, wide: float, grade: str | None = None) -> 
             if row["grade"] == one and _is_of_size(row, least, wide):
                 return _lumber(row, least, wide)
     return None
+
+
+def find_boards(material: str, thickness: float, grade: str | None = None) -> Lumber | None:
+    """Return the design values of boards ``thickness`` m thick, up to 5 1/2 in wide, laid flat.
+
+    From 3/4 in up to 1 1/2 in they are those of 2 in lumber, as for stress-rated boards (NDS
+    Supplement 2018 Tables 4A and 4B, footnote 2); the boards of a yard seldom bear such a stamp.
+    None as ``find``, and for thinner ones. KeyError as there.
+    """
+    inch = units.factor("in")
+    if thickness < _THINNEST_BOARD * inch / _SLACK:
+        return None
+    least = max(thickness, _DIMENSION * inch)
+    return find(material, least, max(least, _WIDEST_BOARD * inch), grade)
 
 
 def _is_of_size(row: Row, least: float, wide: float) -> bool:

@@ -1,8 +1,9 @@
-"""Sheets of plywood and OSB: bending capacity and stiffness by the span rating of a thickness."""
+"""Sheets of plywood and OSB: bending, shear and stiffness by the span rating of a thickness."""
 
 from dataclasses import dataclass
 
 from .. import references, units
+from ..references import Row
 from ..references.table import weakest
 
 _KINDS = {
@@ -22,12 +23,14 @@ _THINNER = 1.0 / 64.0
 class Sheet:
     """Capacity of a sheet for each m of its width: ``bending`` in N m/m, ``stiffness`` in N m2/m.
 
-    Reference values, dry, ten years of load: (along, across) the grain of its face.
+    ``shear`` in N/m is what its layers hold against rolling over each other, F_s(Ib/Q). Reference
+    values, dry, ten years of load: (along, across) the grain of its face.
     """
 
     span_rating: str
     bending: tuple[float, float]
     stiffness: tuple[float, float]
+    shear: tuple[float, float]
     source: str
     confidence: str
 
@@ -47,17 +50,23 @@ def find(material: str, thickness: float) -> Sheet | None:
     if kind is None or not reached:
         return None
     rating = reached[-1]
-    row = references.table("wood/panel_bending_apa").one("span_rating", rating["span_rating"])
+    row, rolling = (
+        references.table(table).one("span_rating", rating["span_rating"])
+        for table in ("wood/panel_bending_apa", "wood/panel_shear_apa")
+    )
+    if not row[f"FbS_par_{kind}"]:
+        return None
     pound, inch, foot = (units.factor(unit) for unit in ("lbf", "in", "ft"))
 
-    def both(value: str, unit: float) -> tuple[float, float]:
-        along, across = (float(row[f"{value}_{way}_{kind}"]) * unit for way in ("par", "perp"))
+    def both(of: Row, value: str, unit: float) -> tuple[float, float]:
+        along, across = (float(of[f"{value}_{way}_{kind}"]) * unit for way in ("par", "perp"))
         return along, across
 
     return Sheet(
         rating["span_rating"],
-        both("FbS", pound * inch / foot),
-        both("EI", pound * inch**2 / foot),
+        both(row, "FbS", pound * inch / foot),
+        both(row, "EI", pound * inch**2 / foot),
+        both(rolling, "Fs", pound / foot),
         row["source"],
-        weakest((row["confidence"], rating["confidence"])),
+        weakest((row["confidence"], rating["confidence"], rolling["confidence"])),
     )

@@ -10,7 +10,7 @@ from .amounts import Amounts
 from .check_notes import check_notes
 from .held_words import hold_short
 from .lines import Line, wrapped
-from .member_words import PREFIX
+from .member_words import PLATES, PREFIX
 from .seam_words import seam_lines
 from .stand import hold_downs
 from .words import over_what
@@ -46,12 +46,12 @@ def checks_table(examination: Examination, amounts: Amounts) -> list[Line]:
 def _strengths(examination: Examination, amounts: Amounts) -> list[Line]:
     """Return each part that is not strong enough, and the nearest to it of those that are.
 
-    Wall panels that use less than half of their strength are left to the engineer's list.
+    Walls, roofs, lids and decks that use less than half of theirs are left to the engineer's list.
     """
     told = [
         one
         for one in examination.members.judged
-        if one.role != "wall panel" or not one.check.passes or _use(one.check) > _MUCH
+        if one.role not in PLATES or not one.check.passes or _use(one.check) > _MUCH
     ]
     checks = [one.check for one in told]
     strong = sorted((c for c in checks if c.passes), key=_use, reverse=True)

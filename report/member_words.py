@@ -9,6 +9,7 @@ from ..checks.member_check import Member
 from ..design.shapes.weight import Weight
 from ..materials.lumber import Lumber
 from ..materials.metal import Metal
+from ..materials.plastic import Plastic
 from ..materials.sheets import Sheet
 from .amounts import Amounts
 from .remark import Remark, counted, joined
@@ -23,8 +24,14 @@ _WHY = {
     "no material": "its material is not named",
     "thin wall": "its wall is so thin that it may buckle first",
     "braced": "it shares its load with something else that stands by itself",
-    "lattice": "it is a lattice, open work or slats",
-    "held otherwise": "it is held by more than posts or its foot",
+    "lattice": "it is a lattice: the width and the thickness of its slats are not told",
+    "held otherwise": "how it is held is not plain from the drawing",
+    "across grain": "its boards would bend across their grain, for which no strength is published",
+    "curved": "it is curved",
+    "free edges": "too many of its edges are free",
+    "knee": "what holds its slopes where they break is not drawn",
+    "at points": "it is held at single places, not along its eaves",
+    "load on it": "what stands on it presses beside what bears it",
 }
 _HOW = {
     "post": "as a post held fast at its foot, or in the ground",
@@ -32,7 +39,26 @@ _HOW = {
     "board between posts": "as strips between the posts that it touches",
     "board on its foot": "as a board that stands on its lower edge alone",
     "wall panel": "as strips from seam to seam, one panel under local suction",
+    "box wall": "as strips from edge to edge, one wall under local suction",
+    "roof slope": "as strips from eave to ridge, one slope under local suction",
+    "roof panel": "as strips from hip to hip at the eave, one panel under local suction",
+    "lid": "as strips over the opening beneath it, lifted by wind and pressed by what it carries",
+    "deck": "as strips from beam to beam, lifted by wind and pressed by what it carries",
+    "cut-out": "as a board held at its foot, level by level",
+    "propped cut-out": "as a board held at its foot and where it is propped, level by level",
 }
+_WHERE = {
+    "long wall": "its long wall",
+    "short wall": "its short wall",
+    "top": "its top",
+    "between": "",
+    "eaves": "what stands out at the eaves",
+    "ends": "what stands out at its two ends",
+    "beyond": "what stands out beyond its support",
+}
+
+PLATES = ("wall panel", "box wall", "roof slope", "roof panel", "lid", "deck")
+"""Roles that stay off the first screen while they use less than half of their strength."""
 
 
 def member_of(examination: Examination, check: Check) -> Member | None:
@@ -51,7 +77,10 @@ def member_notes(examination: Examination, member: Member) -> tuple[str, ...]:
         alone = _takes_it_alone(examination, member)
         share = f", {counted(member.count, 'post')} sharing alike"
         share = ", the one that it acts on alone" if alone else share
-    found = [f"Judged {_HOW[member.role]}{share}; {member.governs} governs; {_stuff(member)}."]
+    place = _place(member, amounts)
+    found = [
+        f"Judged {_HOW[member.role]}{share}; {member.governs} governs{place}; {_stuff(member)}."
+    ]
     if member.beside:
         found.append(f"What {joined(member.beside)} beside it would hold is not counted.")
     under = f"Under '{member.check.load}'" if member.check.load else "In the wind asked for"
@@ -95,7 +124,16 @@ def member_assumptions(examination: Examination) -> Iterator[Remark]:
             "piece; plywood is taken as the weakest lay-up, of three layers.",
             "",
         )
-    for stuff in dict.fromkeys(stuff for stuff in stuffs if isinstance(stuff, Metal)):
+    boards = [one for one in judged if isinstance(one.stuff, Lumber) and one.role != "post"]
+    if boards:
+        names = joined([one.name for one in boards])
+        yield Remark(
+            f"{_capital(names)}: boards no wider than 5 1/2 in, as strong as lumber of their grade "
+            "though thinner, along their longer side or, on beams and rafters, from one to the "
+            "next.",
+            "",
+        )
+    for stuff in dict.fromkeys(stuff for stuff in stuffs if isinstance(stuff, (Metal, Plastic))):
         yield Remark(
             f"{stuff.name[0].upper()}{stuff.name[1:]} is taken as {stuff.stands_for}.",
             "",
@@ -156,14 +194,29 @@ def _reasons(examination: Examination) -> str:
     return f" ({'; '.join(said)})" if said else ""
 
 
+def _place(member: Member, amounts: Amounts) -> str:
+    """Return where it is used most: `` in its long wall``, `` 12 in above its foot``."""
+    if member.level is not None:
+        foot = "at its foot"
+        return f" {foot if member.level <= 0.0 else _above(amounts, member.level)}"
+    where = _WHERE.get(member.where, "")
+    return f" in {where}" if where else ""
+
+
+def _above(amounts: Amounts, level: float) -> str:
+    return f"{amounts.length(level)} above its foot"
+
+
 def _stuff(member: Member) -> str:
     stuff = member.stuff
     match stuff:
         case Lumber():
             return f"{stuff.species}, {stuff.grade}, wet in use"
         case Sheet():
+            if stuff.span_rating.endswith("sanded"):
+                return f"a sheet of {stuff.span_rating.split()[0]} in, sanded, wet in use"
             return f"a sheet of span rating {stuff.span_rating}, wet in use"
-        case Metal():
+        case Metal() | Plastic():
             return stuff.stands_for
 
 
