@@ -8,7 +8,7 @@ from ..loads.exposed import bare
 from ..loads.methods import air_density
 from .embedded_posts import Posts, give_way_pressures
 from .examination import Examination
-from .joint_places import fastened_by
+from .fastened import fastened_by
 from .limits import GREATEST_GUST, Stage, stages
 from .loose import loose_parts
 from .overturning import tipping_pressures

@@ -14,7 +14,7 @@ from ..design.shapes.shape import Array
 from ..design.shapes.weight import Weight
 from ..design.structure import GRAVITY, WEIGHINGS, Structure
 from .local_wind import LocalWind
-from .plates import Bearing
+from .plates import Bearing, stands_at
 
 _MOSTLY, _PARTLY = 0.95, 0.05
 """Shares of what stands on a plate that count as all of it and as some of it (judgement)."""
@@ -72,11 +72,16 @@ def carried_by(structure: Structure, i: int, bearing: Bearing, local: LocalWind)
     points: list[Carried] = []
     for j, other in enumerate(structure.bodies):
         place = parts[other.part].place
-        if place.reference != name or other.top <= body.bottom:
+        named = place.reference == name
+        if j == i or not (named or stands_at(other, body.top)):
             continue
-        if place.under is not None:
+        if named and place.under is not None:
             return None
+        if other.top <= body.bottom:
+            continue
         region = _stands_on(other)
+        if not named and region.intersection(bearing.borne.convex_hull).is_empty:
+            continue
         if region.area <= 0.0:
             return None
         inside = region.intersection(bearing.opening).area / region.area

@@ -105,11 +105,18 @@ def _brace(structure: Structure, body: Body, near: Mask) -> float | str | None:
     Whatever touches it above its foot props it up to there; posts hold it in another way.
     """
     parts = structure.design.parts
+    part = parts[body.part]
+    stands = body.bottom <= GAP or any(
+        touches and abs(other.top - body.bottom) <= GAP
+        for other, touches in zip(structure.bodies, near, strict=True)
+    )
+    if not stands or part.place.under is not None or part.hangs_at is not None:
+        return "held otherwise"
     found: list[float] = []
     for other, touches in zip(structure.bodies, near, strict=True):
         if not touches or other.top <= body.bottom + GAP:
             continue
-        if parts[other.part].place.reference == parts[body.part].name:
+        if parts[other.part].place.reference == part.name:
             return "load on it"
         if section_of(other) is not None or other.top > body.top + GAP:
             return "held otherwise"

@@ -29,6 +29,7 @@ def check_plate(
 
     None too for one that lies on something solid. Over an opening that holds it all round the
     better way of strips is taken, of boards the longer; over beams strips run from beam to beam.
+    What stands out less than it is thick is no strip.
     """
     body = structure.bodies[i]
     plate, part = body.shape, structure.design.parts[body.part]
@@ -54,7 +55,7 @@ def check_plate(
         if isinstance(one, NotJudged):
             return one
         found.append(one)
-    if bearing.beyond > plate.thickness:
+    if bearing.flat > plate.thickness:
         two = _beyond(
             part.name, plate, bearing, loads, (_overhang(local, i), dead), stuff, factors, basis
         )
@@ -117,13 +118,15 @@ def _over(
         lifted = even(up) + middle_moment(carried, carried.lift, carried.tilting, span)
         pressed = even(down) + middle_moment(carried, 0.0, carried.tilting, span)
         weighs = even(dead) + middle_moment(carried, carried.weight, 0.0, span)
-        down_moment = downward(factors, basis, pressed, weighs)
+        down_moment = downward(factors, basis, stuff, pressed, weighs)
         moment = max(factors.wind * lifted, down_moment)
         area = width * span / 2.0
         tilts = carried.tilting / span
         shear = max(
             factors.wind * (up * area + carried.lift / 2.0 + tilts),
-            downward(factors, basis, down * area + tilts, dead * area + carried.weight / 2.0),
+            downward(
+                factors, basis, stuff, down * area + tilts, dead * area + carried.weight / 2.0
+            ),
         )
         heavy = factors.hurting if moment == down_moment else 0.0
         check, governs = check_strip(name, strip, moment, shear, factors, stuff, heavy)
@@ -162,7 +165,7 @@ def _beyond(
         round_it(0.0, rim.tilting),
         float(overhang_moment(dead * width, o)) + round_it(rim.weight, 0.0),
     )
-    pressed = downward(factors, basis, tilted, weighs)
+    pressed = downward(factors, basis, stuff, tilted, weighs)
     moment = max(factors.wind * lifted, pressed)
     heavy = factors.hurting if moment == pressed else 0.0
     check, governs = check_strip(name, strip, moment, moment * 2.0 / o, factors, stuff, heavy)
@@ -175,7 +178,7 @@ def _beyond(
         even = float(overhang_moment(width, o))
         moment = max(
             factors.wind * (over * even + point.tilting + point.lift * point.at),
-            downward(factors, basis, point.tilting, dead * even + point.weight * point.at),
+            downward(factors, basis, stuff, point.tilting, dead * even + point.weight * point.at),
         )
         check, governs = check_strip(name, narrow, moment, moment / point.at, factors, stuff)
         found.append(Member(name, check, role, governs, 1, bends, stuff, where="beyond"))

@@ -24,10 +24,10 @@ from .bearing import check_bearing
 from .borne import Borne, borne_loads
 from .design_wind import DesignWind, design_actions, design_wind
 from .embedded_posts import PULL_OUT, Posts, check_ends, check_posts, check_pull_out, posts_of
+from .fastened import fastened_by
 from .given_loads import check_given_load
 from .held import Held, held_by
 from .held_together import as_fastened, seams_judged
-from .joint_places import fastened_by
 from .joints import JointFound, find_joints
 from .judging import Check
 from .limits import Limits, limits

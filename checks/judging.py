@@ -37,6 +37,12 @@ class Check:
     load: str = ""
 
 
+def compared(name: str, demand: float, capacity: float, unit: str, source: str) -> Check:
+    """Return the check of a demand against a capacity; ``replace`` adds what governed."""
+    utilization, passes = judged(demand, capacity)
+    return Check(name, demand, capacity, unit, utilization, passes, source)
+
+
 def judged(demand: float, capacity: float) -> tuple[float | None, bool]:
     """Return utilization (None where nothing resists but something is asked) and whether it passes.
 

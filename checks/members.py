@@ -124,8 +124,13 @@ def _worst_of_each(found: Iterable[Member | NotJudged]) -> Members:
     for one in found:
         if isinstance(one, NotJudged):
             others.setdefault(one.name, one)
-        elif one.name not in judged or _use(one) > _use(judged[one.name]):
+        elif one.name not in judged:
             judged[one.name] = one
+        else:
+            other = judged[one.name]
+            loads = tuple(dict.fromkeys((*other.loads, *one.loads)))
+            worse = one if _use(one) > _use(other) else other
+            judged[one.name] = replace(worse, loads=loads)
     return Members(tuple(judged.values()), tuple(others.values()))
 
 

@@ -1,5 +1,7 @@
 """A person's push, where the design says that people come near."""
 
+from dataclasses import replace
+
 import numpy as np
 
 from .. import references
@@ -8,8 +10,9 @@ from ..design.sections import section
 from ..design.shapes.shape import Array, corners
 from ..design.structure import Structure
 from ..loads.combinations import Factors
+from ..references import Row
 from .embedded_posts import Posts, push_that_gives_way
-from .judging import Check, azimuth, judged
+from .judging import Check, azimuth, compared
 from .standing import Standing
 
 
@@ -19,28 +22,16 @@ def check_push(standing: Standing, factors: Factors, people: str | None) -> Chec
     The push acts at its height or at the top, whichever is lower, toward the worst line, without
     wind; helping weight takes the basis' factor.
     """
-    rows = references.table("ground/pushes").where("people", people or "")
-    if not rows:
+    row = _row(people or "")
+    if row is None:
         return None
-    force, height = float(rows[0]["force_N"]), float(rows[0]["height_m"])
-    height = min(height, standing.structure.height)
-    weight = np.full(len(standing.normals), factors.helping * standing.structure.weight("light"))
-    hold = factors.helping * standing.hold("light", standing.pivot(weight))
-    line = int(hold.argmin())
-    demand, capacity = force * height, float(hold[line])
-    utilization, passes = judged(demand, capacity)
-    return Check(
-        name="push",
-        demand=demand,
-        capacity=capacity,
-        unit="N*m",
-        utilization=utilization,
-        passes=passes,
-        source=rows[0]["source"],
-        toward_deg=azimuth(standing.normals[line]),
-        dead=factors.helping,
-        bare=capacity / factors.helping / demand,
+    weight = factors.helping * standing.structure.weight("light")
+    pivot = standing.pivot(np.full(len(standing.normals), weight))
+    push = _force(row) * _height(row, standing.structure)
+    found = _over_the_worst(
+        "push", standing, factors, np.full(len(standing.normals), push), pivot, row
     )
+    return replace(found, bare=found.capacity / factors.helping / found.demand)
 
 
 def check_climb(standing: Standing, factors: Factors, people: str | None) -> Check | None:
@@ -49,26 +40,54 @@ def check_climb(standing: Standing, factors: Factors, people: str | None) -> Che
     Its weight presses straight down beyond the line of turning, without wind, on the farthest point
     of what lies below the height that it climbs to; helping weight takes the basis' factor.
     """
-    rows = references.table("ground/pushes").where("people", f"climbing {people}")
-    if not rows:
+    row = _row(f"climbing {people}")
+    if row is None:
         return None
-    force, height = float(rows[0]["force_N"]), float(rows[0]["height_m"])
-    weight = np.full(len(standing.normals), factors.helping * standing.structure.weight("light"))
-    pivot = standing.pivot(weight + force)
-    hold = factors.helping * standing.hold("light", pivot)
+    force, height = _force(row), float(row["height_m"])
+    weight = factors.helping * standing.structure.weight("light")
+    pivot = standing.pivot(np.full(len(standing.normals), weight + force))
     out = (_within_reach(standing.structure, height) @ standing.normals.T).max(axis=0)
-    tipping = force * np.maximum(out - pivot, 0.0)
+    return _over_the_worst(
+        "climb", standing, factors, force * np.maximum(out - pivot, 0.0), pivot, row
+    )
+
+
+def check_push_on_posts(
+    posts: Posts, structure: Structure, factors: Factors, people: str | None
+) -> Check | None:
+    """Return the check of the same push where posts in the ground carry the piece.
+
+    Its weight may lean on them, and takes part as it is, heavy.
+    """
+    row = _row(people or "")
+    if row is None:
+        return None
+    gives = factors.soil * push_that_gives_way(posts, structure, _height(row, structure))
+    found = compared("push", _force(row), gives, "N", row["source"])
+    return replace(found, weighing="heavy", wind=0.0)
+
+
+def _row(people: str) -> Row | None:
+    rows = references.table("ground/pushes").where("people", people)
+    return rows[0] if rows else None
+
+
+def _force(row: Row) -> float:
+    return float(row["force_N"])
+
+
+def _height(row: Row, structure: Structure) -> float:
+    return min(float(row["height_m"]), structure.height)
+
+
+def _over_the_worst(
+    name: str, standing: Standing, factors: Factors, tipping: Array, pivot: Array, row: Row
+) -> Check:
+    """Return the check of moments (lines,) in N m against what holds, over the worst line."""
+    hold = factors.helping * standing.hold("light", pivot)
     line = int((tipping / np.maximum(hold, 1.0e-9)).argmax())
-    demand, capacity = float(tipping[line]), float(hold[line])
-    utilization, passes = judged(demand, capacity)
-    return Check(
-        name="climb",
-        demand=demand,
-        capacity=capacity,
-        unit="N*m",
-        utilization=utilization,
-        passes=passes,
-        source=rows[0]["source"],
+    return replace(
+        compared(name, float(tipping[line]), float(hold[line]), "N*m", row["source"]),
         toward_deg=azimuth(standing.normals[line]),
         dead=factors.helping,
         wind=0.0,
@@ -85,25 +104,3 @@ def _within_reach(structure: Structure, height: float) -> Array:
         if body.bottom < height < body.top:
             found.append(plane.coordinates(section(body, height)))
     return np.vstack(found)
-
-
-def check_push_on_posts(
-    posts: Posts, structure: Structure, factors: Factors, people: str | None
-) -> Check | None:
-    """Return the check of the same push where posts in the ground carry the piece."""
-    rows = references.table("ground/pushes").where("people", people or "")
-    if not rows:
-        return None
-    demand = float(rows[0]["force_N"])
-    height = min(float(rows[0]["height_m"]), structure.height)
-    capacity = factors.soil * push_that_gives_way(posts, structure, height)
-    utilization, passes = judged(demand, capacity)
-    return Check(
-        name="push",
-        demand=demand,
-        capacity=capacity,
-        unit="N",
-        utilization=utilization,
-        passes=passes,
-        source=rows[0]["source"],
-    )

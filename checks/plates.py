@@ -8,12 +8,13 @@ from shapely.geometry.base import BaseGeometry
 
 from ..design import plane
 from ..design.placing import Body
-from ..design.shapes.bodies import Shell
+from ..design.shapes.bodies import Shell, Solid
 from ..design.shapes.boxes import Box
-from ..design.shapes.flat import Frame, Plate
+from ..design.shapes.flat import Frame, Panel, Plate
+from ..design.shapes.member import Member
 from ..design.shapes.plans import Rectangle, Regular
 from ..design.structure import Structure
-from ..loads.lids import supports, top_plan
+from ..loads.lids import top_plan
 
 _EDGE = 1.0e-3
 _RUNS = 0.95
@@ -26,13 +27,14 @@ class Bearing:
 
     ``short`` and ``long`` are the widths of the widest opening beneath it, held ``all_round``, or
     the widest gap between beams (both the same), 0 where there is none. ``beyond`` is how far it
-    stands out, ``width`` how wide the strips are. ``opening`` and ``borne`` (what bears it and the
-    opening) are regions of the site's plan.
+    stands out at most, ``flat`` along its edges, ``width`` how wide the strips are. ``opening`` and
+    ``borne`` (what bears it and the opening) are regions of the site's plan.
     """
 
     short: float
     long: float
     beyond: float
+    flat: float
     width: float
     all_round: bool
     opening: BaseGeometry
@@ -43,15 +45,13 @@ def bearing_of(structure: Structure, body: Body) -> Bearing | None:
     """Return how an upright plate is borne from below; None where that is not plain."""
     plate = body.shape
     assert isinstance(plate, Plate)
-    below = supports(structure, body)
-    if not below or plate.hole > 0.0:
-        return None
-    if any(abs(one.top - body.bottom) > 2.0 * _EDGE for one in below):
+    if plate.hole > 0.0:
         return None
     plan = body.in_plan(plate.from_above())
-    bears = plane.union_of([_rim(one) for one in below]).intersection(plan)
-    if bears.is_empty:
+    below = _beneath(structure, body, plan)
+    if not below or not all(_bears_level(one) for one in below):
         return None
+    bears = plane.union_of([_rim(one) for one in below]).intersection(plan)
     openings = [one for one in plane.pieces(plan.difference(bears)) if _is_within(one, plan)]
     if openings:
         opening = max(openings, key=lambda one: one.area)
@@ -59,16 +59,42 @@ def bearing_of(structure: Structure, body: Body) -> Bearing | None:
         if len(plane.pieces(borne)) > 1:
             return None
         short, long = _widths(plate, opening)
-        beyond = _farthest(plan, borne)
-        return Bearing(short, long, beyond, min(_sides(borne)), True, opening, borne)
+        return Bearing(short, long, *_farthest(plan, borne), _width(borne), True, opening, borne)
     pieces = plane.pieces(bears)
     if len(pieces) == 1:
-        return Bearing(
-            0.0, 0.0, _farthest(plan, bears), min(_sides(bears)), True, plane.NOTHING, bears
-        )
+        out = _farthest(plan, bears)
+        return Bearing(0.0, 0.0, *out, _width(bears), True, plane.NOTHING, bears)
     if not isinstance(plate.plan, Rectangle):
         return None
     return _over_beams(body, plate.plan, pieces, plan)
+
+
+def stands_at(one: Body, level: float) -> bool:
+    """Return whether a body stands on a level in m, a shim more or less."""
+    return abs(one.bottom - level) <= 2.0 * _EDGE
+
+
+def _beneath(structure: Structure, body: Body, plan: BaseGeometry) -> list[Body]:
+    """Return the bodies on which a plate lies, whichever of them it is said to stand on."""
+    return [
+        one
+        for one in structure.bodies
+        if abs(one.top - body.bottom) <= 2.0 * _EDGE
+        and one.shape.hulls()
+        and one.in_plan(one.shape.from_above()).intersection(plan).area > 0.0
+    ]
+
+
+def _bears_level(body: Body) -> bool:
+    """Return whether a body bears a plate on a level top: no roof, no leaning stick."""
+    match body.shape:
+        case Shell() | Solid() | Box() | Frame() | Plate() | Panel():
+            return body.upright
+        case Member() as member:
+            rise = abs((body.rotation @ member.axes[0])[2])
+            return bool(rise < 1.0e-6 or rise > 1.0 - 1.0e-6)
+        case _:
+            return False
 
 
 def _over_beams(
@@ -93,7 +119,8 @@ def _over_beams(
         beyond = max(length / 2.0 + ends[0][0], length / 2.0 - ends[-1][1])
         gap = max(gaps)
         bears = plane.union_of(list(pieces))
-        return Bearing(gap, gap, max(beyond, 0.0), width, False, whole.difference(bears), bears)
+        out = max(beyond, 0.0)
+        return Bearing(gap, gap, out, out, width, False, whole.difference(bears), bears)
     return None
 
 
@@ -141,6 +168,13 @@ def _sides(region: BaseGeometry) -> tuple[float, float]:
     return one, two
 
 
-def _farthest(plan: BaseGeometry, borne: BaseGeometry) -> float:
-    """Return how far the edge of a plan lies beyond a region, over its corners."""
-    return float(plane.distances(plane.coordinates(plan), borne).max())
+def _width(region: BaseGeometry) -> float:
+    return min(_sides(region))
+
+
+def _farthest(plan: BaseGeometry, borne: BaseGeometry) -> tuple[float, float]:
+    """Return how far the corners of a plan lie beyond a region at most, and its edges."""
+    corners = plane.coordinates(plan)
+    middles = 0.5 * (corners[1:] + corners[:-1])
+    out = plane.distances(np.vstack([corners, middles]), borne)
+    return float(out.max()), float(out[len(corners) :].max())

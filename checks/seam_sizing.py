@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 
 from ..materials.fastener import Fastener
 from .build_steps import down
-from .joint_places import BLOCK
+from .fastener_sets import block_thickness
 from .larger_fasteners import larger, least_apart, screws
 from .seam_check import SeamFound, again
 from .seam_fasteners import CLEAT, greatest_spacing
@@ -65,7 +65,7 @@ def _other(seam: SeamFound, step: float, least: float | None) -> Iterator[SeamRe
     thick, or than the fastener there is.
     """
     now = seam.row.fastener
-    reach = max(BLOCK, seam.holds.penetration)
+    reach = max(block_thickness(), seam.holds.penetration)
     ladders = [("larger", larger(now))]
     if now.kind in ("nail", "staple"):
         ladders.append(("screws", screws()))

@@ -76,7 +76,7 @@ def check_gable(
         if strip is None:
             return NotJudged(part.name, "across grain")
         up, inward = over if beyond else between
-        pressed = downward(factors, basis, inward, dead)
+        pressed = downward(factors, basis, stuff, inward, dead)
         load = max(factors.wind * up, pressed)
         weighs = factors.hurting if load == pressed else 0.0
         moment = float(span_moment(load, span) + overhang_moment(load, beyond)) * width
@@ -112,7 +112,7 @@ def check_cone(
     beyond = plan.difference(_beneath(structure, body)).area > _OVERHANGS * plan.area
     up = max(out, _overhang_pressure(local, i)) if beyond else out
     dead = dead_pressure(structure, body.part, roof.sides * width * slope / 2.0)
-    pressed = downward(factors, basis, inward, dead)
+    pressed = downward(factors, basis, stuff, inward, dead)
     load = max(factors.wind * up, pressed)
     weighs = factors.hurting if load == pressed else 0.0
     moment, shear = float(span_moment(load * slope, width)), load * slope * width / 2.0

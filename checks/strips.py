@@ -98,13 +98,14 @@ def dead_pressure(structure: Structure, part: int, area: float) -> float:
     return float(heavy) / copies * GRAVITY / area
 
 
-def downward(factors: Factors, basis: str, wind: float, dead: float) -> float:
+def downward(factors: Factors, basis: str, stuff: Stuff, wind: float, dead: float) -> float:
     """Return the factored load (any unit) of wind and weight that press the same way.
 
     Weight alone counts as much more as wood holds less for long.
     """
     together = factors.wind * wind + factors.hurting * dead
-    return max(together, factors.alone * dead * wind_over("permanent", basis))
+    tires = wind_over("permanent", basis) if isinstance(stuff, (Lumber, Sheet)) else 1.0
+    return max(together, factors.alone * dead * tires)
 
 
 def check_strip(

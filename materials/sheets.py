@@ -24,7 +24,8 @@ class Sheet:
     """Capacity of a sheet for each m of its width: ``bending`` in N m/m, ``stiffness`` in N m2/m.
 
     ``shear`` in N/m is what its layers hold against rolling over each other, F_s(Ib/Q). Reference
-    values, dry, ten years of load: (along, across) the grain of its face.
+    values, dry, ten years of load: (along, across) the grain of its face. ``unread`` names the
+    sources of what was written from memory.
     """
 
     span_rating: str
@@ -33,6 +34,7 @@ class Sheet:
     shear: tuple[float, float]
     source: str
     confidence: str
+    unread: str
 
 
 def find(material: str, thickness: float) -> Sheet | None:
@@ -62,11 +64,14 @@ def find(material: str, thickness: float) -> Sheet | None:
         along, across = (float(of[f"{value}_{way}_{kind}"]) * unit for way in ("par", "perp"))
         return along, across
 
+    rows = (row, rating, rolling)
+    recalled = [each["source"] for each in rows if each["confidence"] == "memory"]
     return Sheet(
         rating["span_rating"],
         both(row, "FbS", pound * inch / foot),
         both(row, "EI", pound * inch**2 / foot),
         both(rolling, "Fs", pound / foot),
         row["source"],
-        weakest((row["confidence"], rating["confidence"], rolling["confidence"])),
+        weakest(each["confidence"] for each in rows),
+        "; ".join(dict.fromkeys(recalled)),
     )

@@ -71,8 +71,7 @@ def _case(examination: Examination, check: Check) -> str | None:
 
 def _is_weighed(check: Check, alone: bool) -> bool:
     """Return whether weight took part in a check: not in that of a wall, blade or seam."""
-    weighed = check.direction_deg is not None or check.dead > 0.0
-    return not alone or weighed or bool(check.load)
+    return not alone or check.direction_deg is not None or check.dead > 0.0 or bool(check.load)
 
 
 def _factors(check: Check) -> str:

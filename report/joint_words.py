@@ -6,7 +6,7 @@ from math import isfinite
 
 from ..checks.examination import Examination
 from ..checks.fastener_capacity import Capacity
-from ..checks.joint_places import BLOCKS
+from ..checks.fastener_sets import BLOCKS
 from ..checks.joint_sizing import JointRemedy, JointSizing, Why, size_joint
 from ..checks.joints import JointFound
 from ..checks.judging import Check

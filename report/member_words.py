@@ -24,7 +24,7 @@ _WHY = {
     "no material": "its material is not named",
     "thin wall": "its wall is so thin that it may buckle first",
     "braced": "it shares its load with something else that stands by itself",
-    "lattice": "it is a lattice: the width and the thickness of its slats are not told",
+    "lattice": "it is a lattice, and what its slats measure is not told",
     "held otherwise": "how it is held is not plain from the drawing",
     "across grain": "its boards would bend across their grain, for which no strength is published",
     "curved": "it is curved",
@@ -60,6 +60,9 @@ _WHERE = {
 PLATES = ("wall panel", "box wall", "roof slope", "roof panel", "lid", "deck")
 """Roles that stay off the first screen while they use less than half of their strength."""
 
+_BOARDS = (*PLATES, "board between posts", "board on its foot", "cut-out", "propped cut-out")
+"""Roles in which lumber is laid as boards."""
+
 
 def member_of(examination: Examination, check: Check) -> Member | None:
     """Return the part whose strength a check is of; None for any other check."""
@@ -84,7 +87,7 @@ def member_notes(examination: Examination, member: Member) -> tuple[str, ...]:
     if member.beside:
         found.append(f"What {joined(member.beside)} beside it would hold is not counted.")
     under = f"Under '{member.check.load}'" if member.check.load else "In the wind asked for"
-    found.append(f"{under} it bends about {_bent(amounts, member.deflection)}: shown, not judged.")
+    found.append(f"{under} it bends {_bent(amounts, member.deflection)}: shown, not judged.")
     return tuple(found)
 
 
@@ -124,7 +127,7 @@ def member_assumptions(examination: Examination) -> Iterator[Remark]:
             "piece; plywood is taken as the weakest lay-up, of three layers.",
             "",
         )
-    boards = [one for one in judged if isinstance(one.stuff, Lumber) and one.role != "post"]
+    boards = [one for one in judged if isinstance(one.stuff, Lumber) and one.role in _BOARDS]
     if boards:
         names = joined([one.name for one in boards])
         yield Remark(
@@ -149,10 +152,14 @@ def member_assumptions(examination: Examination) -> Iterator[Remark]:
 
 
 def member_unverified(examination: Examination) -> Iterator[str]:
-    """Return a sentence for each strength written from memory on which the answer rests."""
+    """Return a sentence for the strengths written from memory on which the answer rests."""
+    found: dict[str, list[str]] = {}
     for one in examination.members.judged:
         if one.stuff.confidence == MEMORY:
-            yield f"The strength of {one.name}: from memory of {one.stuff.source}."
+            unread = one.stuff.unread if isinstance(one.stuff, Sheet) else one.stuff.source
+            found.setdefault(unread, []).append(one.name)
+    for source, names in found.items():
+        yield f"The strength of {joined(names)}: from memory of {source}."
 
 
 def strength_unchecked(examination: Examination) -> Remark:
@@ -216,14 +223,17 @@ def _stuff(member: Member) -> str:
             if stuff.span_rating.endswith("sanded"):
                 return f"a sheet of {stuff.span_rating.split()[0]} in, sanded, wet in use"
             return f"a sheet of span rating {stuff.span_rating}, wet in use"
-        case Metal() | Plastic():
+        case Metal():
             return stuff.stands_for
+        case Plastic():
+            return f"{stuff.name}, {stuff.stands_for}"
 
 
 def _bent(amounts: Amounts, metres: float) -> str:
     if metres < 0.5 / 1000.0:
         return "less than 1 mm" if amounts.metric else "less than 1/16 in"
-    return amounts.length(metres) if amounts.length(metres) != "0 in" else "1/16 in"
+    said = amounts.length(metres)
+    return f"about {said if said != '0 in' else '1/16 in'}"
 
 
 def _capital(text: str) -> str:

@@ -256,6 +256,8 @@ def _member(one: Member) -> dict[str, Any]:
         "part": one.name,
         "role": one.role,
         "governs": one.governs,
+        "where": one.where or None,
+        "level_m": one.level,
         "load": one.check.load or None,
         "count": one.count,
         "deflection_m": one.deflection,

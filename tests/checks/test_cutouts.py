@@ -150,3 +150,11 @@ def test_mirrored_outlines_are_as_strong_and_thicker_ones_stronger(halves, heigh
     )
     assert other == pytest.approx(one, rel=1e-6)
     assert thick <= one
+
+
+def test_a_figure_that_stands_on_nothing_is_refused():
+    hung = Part(
+        "board", Cutout(rectangle(0.3, 0.5), 0.018), Place(at=(0.0, 0.0, 0.6)), material=PLY
+    )
+    back = Part("back", Box(0.6, 0.3, 0.9), Place(on="foot", at=(0.0, 0.16, 0.0)), material=PLY)
+    assert judged(BASE, back, hung)[1]["board"] == "held otherwise"

@@ -213,3 +213,31 @@ def test_thicker_is_never_weaker_larger_never_stronger_and_turned_is_the_same(
     assert thick <= thin * (1.0 + 1e-9)
     assert use(sheets[0], 1.3) >= thin * (1.0 - 1e-9)
     assert use(sheets[0], turn=turn) == pytest.approx(thin, rel=1e-6)
+
+
+def test_a_deck_rests_on_every_beam_beneath_it_whichever_it_is_said_to_stand_on():
+    def beam(name, y):
+        shape = Box(1.2, 0.09, 0.09)
+        return Part(name, shape, Place(on="foot", at=(0.0, y, 0.0)), material="southern pine")
+
+    deck = lid(Rectangle(1.2, 0.79), on="one", at=(0.0, 0.35, 0.0))
+    two = judged(BASE, beam("one", -0.35), beam("other", 0.35), deck)[0]["lid"]
+    assert (two.role, two.where) == ("deck", "between")
+
+
+def test_what_stands_on_a_lid_counts_whatever_it_is_placed_by():
+    top = 0.05 + 0.8 + 0.018
+    named = Part("lantern", Shell(8, 0.2, 0.2, 0.5, 0.012), Place(on="lid"), material=PLY)
+    placed = replace(named, place=Place(at=(0.0, 0.0, top)))
+    one, two = (judged(BASE, TOWER, lid(Regular(8, 0.5)), x)[0]["lid"] for x in (named, placed))
+    assert two.check.utilization == pytest.approx(one.check.utilization, rel=0.05)
+
+
+def test_weight_tires_wood_and_not_steel():
+    bell = Part("bell", Weight(), Place(on="lid"), mass=60.0)
+    wood, steel = (
+        judged(BASE, TOWER, lid(Regular(8, 0.5), t, material=m), bell, wind=1.0)[0]["lid"].check
+        for t, m in ((0.018, PLY), (0.004, "steel"))
+    )
+    assert wood.demand > 1.5 * 60.0 * 9.80665 * 0.464 / 4.0
+    assert steel.demand < 1.3 * 60.0 * 9.80665 * 0.5 / 4.0 * 1.1

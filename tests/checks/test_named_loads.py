@@ -311,6 +311,18 @@ def test_a_load_on_one_of_two_copies_is_not_lost_with_the_other():
     assert uses(near)["joint: post to block"] > uses(pair)["joint: post to block"]
 
 
+def test_posts_that_the_wind_uses_most_were_judged_under_the_load_as_well():
+    pair = POST.replace("mass     = '10 kg'", "mass     = '10 kg'\nmirror   = ['y']").replace(
+        "at       = ['0 mm', '-45 mm', '0 mm']", "at       = ['0 mm', '0 mm', '0 mm']"
+    )
+    pair = pair.replace("'1.75 in', '110 mm'", "'3.522 in', '110 mm'").replace("6 m/s", "30 m/s")
+    whole = found(pair + load("1 N", at="['0 mm', '-90 mm', '1.5 m']"))
+    (post,) = (one for one in whole.members.judged if one.name == "post")
+    assert post.check.load == ""
+    assert post.loads == ("push",)
+    assert not any("of post" in line for line in Result(whole).not_checked if "'push'" in line)
+
+
 @pytest.mark.parametrize("turn", ["30 deg", "135 deg"])
 def test_turning_the_design_changes_nothing_under_a_load(turn):
     turned = (ROW + load(on="rail")).replace(
