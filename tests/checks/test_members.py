@@ -169,9 +169,9 @@ def test_two_posts_share_alike_what_one_would_carry_alone():
 def test_weight_to_one_side_bends_a_post_too():
     heavy = Part("arm", Weight(), Place(on="post", at=(0.5, 0.0, 0.0)), mass=20.0)
     calm, arm = (
-        judged(BASE, post(), *more, wind=1.0)[0]["post"].check.demand for more in ((), (heavy,))
+        judged(BASE, post(), *more, wind=0.01)[0]["post"].check.demand for more in ((), (heavy,))
     )
-    assert arm - calm == pytest.approx(0.5 * 20.0 * 9.80665, rel=0.05)
+    assert arm - calm == pytest.approx(0.5 * 20.0 * 9.80665, rel=1e-6)
 
 
 @pytest.mark.parametrize(
@@ -230,7 +230,7 @@ def test_a_wall_beside_a_post_is_not_counted_on_and_named():
     beside = judged(BASE, inside, wall)[0]["post"]
     assert beside.beside == ("wall",)
     assert alone.beside == ()
-    assert beside.check.utilization == pytest.approx(alone.check.utilization, rel=0.05)
+    assert beside.check.utilization == pytest.approx(alone.check.utilization, rel=1e-9)
 
 
 @pytest.mark.parametrize(
@@ -270,12 +270,13 @@ def test_a_better_grade_holds_more_and_a_tube_of_steel_too():
 
 
 def test_a_tapered_post_is_as_thin_as_its_thinner_end():
+    light = post(mass=1.0e-9)  # what presses it along itself would tell them apart
     thick, thin, tapered = (
-        judged(BASE, replace(post(), shape=Solid(4, bottom, top, 1.5)))[0]["post"].check.capacity
+        judged(BASE, replace(light, shape=Solid(4, bottom, top, 1.5)))[0]["post"].check.capacity
         for bottom, top in ((0.1, 0.1), (0.08, 0.08), (0.1, 0.08))
     )
     assert thin < thick
-    assert tapered == pytest.approx(thin, rel=0.05)
+    assert tapered == pytest.approx(thin, rel=1e-5)
 
 
 def test_board_between_two_posts_by_hand():
@@ -325,10 +326,12 @@ def test_blade_by_hand():
     one = judged(BASE, rod, blades, wind=20.0)[0]["wheel"]
     q = 0.5 * 1.226 * 20.0**2
     filled = 8 * 0.06 * 0.3 / (np.pi * 0.09)
-    assert filled < 0.7
-    demand = q * np.pi * 0.09 / 8.0 * 0.2
-    assert one.check.demand == pytest.approx(demand, rel=0.2)  # 1.0 to 1.2 on the disc
-    assert one.check.demand >= demand * (1.0 - 1e-9)
+    # ASCE/SEI 7 Fig. 29.4-2, flat members, solidity 0.3 to 0.7: 1.6 on the blades, 0.81 on the
+    # disc; momentum theory lets a turning wheel take 1.0
+    assert 0.3 < filled < 0.7
+    assert 1.6 * filled < 1.0
+    demand = 1.0 * q * np.pi * 0.09 / 8.0 * 0.2
+    assert one.check.demand == pytest.approx(demand, rel=1e-9)
     assert one.check.capacity == pytest.approx(0.06 * 0.002**2 / 6.0 * 33_000 * PSI / 1.67)
 
 
