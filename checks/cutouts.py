@@ -128,6 +128,8 @@ def _bends(up: Array, moment: Array, stiffness: Array, brace: float | None) -> f
     """Return how far in m the top moves: curvature summed from the foot, or from the brace."""
     start = 0.0 if brace is None else brace
     above = up >= start
+    if above.sum() < 2:
+        return 0.0
     curved = moment[above] / stiffness[above]
     arm = up[above][-1] - up[above]
     swing = curved * arm

@@ -172,7 +172,7 @@ def _beyond(
     bends = float(cantilever_deflection(over * width * o, o / 2.0, o, strip.stiffness))
     found = [Member(name, check, role, governs, 1, bends, stuff, where="beyond")]
     for point in loads.points:
-        width = point.across + 2.0 * point.at
+        width = point.across + 2.0 * max(point.at, plate.thickness)
         narrow = strip_of(stuff, plate.thickness, width, across, basis)
         assert narrow is not None
         even = float(overhang_moment(width, o))
@@ -180,7 +180,9 @@ def _beyond(
             factors.wind * (over * even + point.tilting + point.lift * point.at),
             downward(factors, basis, stuff, point.tilting, dead * even + point.weight * point.at),
         )
-        check, governs = check_strip(name, narrow, moment, moment / point.at, factors, stuff)
+        check, governs = check_strip(
+            name, narrow, moment, moment / max(point.at, plate.thickness), factors, stuff
+        )
         found.append(Member(name, check, role, governs, 1, bends, stuff, where="beyond"))
     return max(found, key=lambda one: one.check.utilization or 0.0)
 

@@ -133,6 +133,7 @@ def _judged(
         utilization=used if used < inf else None,
         passes=used <= 1.0,
         source=f"{SOURCE}; {factors.source}",
+        dead=0.0,
         wind=factors.wind,
     )
     return SeamFound(row, seams, check, driven, holds, T, V, factors, basis)

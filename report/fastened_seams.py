@@ -75,6 +75,17 @@ def seam_assumptions(examination: Examination) -> Iterator[Remark]:
         brief = ""
 
 
+def seams_under_loads(examination: Examination) -> Remark | None:
+    """Return that seams are judged by the wind alone, where loads are named besides."""
+    if not examination.fastened_seams or not examination.loads:
+        return None
+    loads = joined(f"'{one.load.name}'" for one in examination.loads)
+    return Remark(
+        f"Seams are judged by the wind alone: what {loads} asks of them was not checked.",
+        f"seams under {loads}",
+    )
+
+
 def seam_object(seam: "SeamFound") -> Mapping[str, Any]:
     """Return how seams are fastened, what each fastener is asked and what it holds, in SI."""
     row, holds = seam.row, seam.holds

@@ -11,6 +11,9 @@ from ..design.shapes.weight import Weight
 from .amounts import Amounts
 from .remark import Remark, joined
 
+_Ways = dict[tuple[tuple[str, ...], tuple[str, ...]], list[str]]
+"""By parts whose strength was not judged and parts that hang: the loads that go through them."""
+
 _NAMED = 6
 _NAMED_BRIEFLY = 3
 
@@ -45,7 +48,7 @@ def load_assumptions(examination: Examination) -> Iterator[Remark]:
 
 def loads_unchecked(examination: Examination) -> Remark | None:
     """Return what named loads ask of that was not checked: strength on their way to the ground."""
-    ways: dict[tuple[tuple[str, ...], tuple[str, ...]], list[str]] = {}
+    ways: _Ways = {}
     for one in examination.loads:
         weak, hung = _unjudged(examination, one), _hung(examination, one)
         if weak or hung:
@@ -53,10 +56,21 @@ def loads_unchecked(examination: Examination) -> Remark | None:
     if not ways:
         return None
     full = [_sentence(weak, hung, joined(loads)) for (weak, hung), loads in ways.items()]
-    names = list(dict.fromkeys(name for weak, hung in ways for name in (*weak, *hung)))
-    under = joined(name for loads in ways.values() for name in loads)
-    said = joined(names) if len(names) <= _NAMED_BRIEFLY else f"{len(names)} parts"
-    return Remark(" ".join(full), f"strength of {said} under {under}")
+    return Remark(" ".join(full), _short(examination, ways))
+
+
+def _short(examination: Examination, ways: _Ways) -> str:
+    """Return what of that no other remark says: parts that only wind was asked of, and hooks."""
+    by_wind = {one.name for one in examination.members.judged}
+    parts = dict.fromkeys(name for weak, _ in ways for name in weak if name in by_wind)
+    hooks = dict.fromkeys(name for _, hung in ways for name in hung)
+    found = [
+        f"{what} of {joined(names) if len(names) <= _NAMED_BRIEFLY else f'{len(names)} parts'}"
+        for what, names in (("strength", parts), ("hooks", hooks))
+        if names
+    ]
+    under = joined(dict.fromkeys(name for loads in ways.values() for name in loads))
+    return f"{joined(found)} under {under}" if found else ""
 
 
 def _sentence(weak: tuple[str, ...], hung: tuple[str, ...], loads: str) -> str:

@@ -146,8 +146,8 @@ def member_assumptions(examination: Examination) -> Iterator[Remark]:
         names = joined([one.name for one in boards])
         yield Remark(
             f"{_capital(names)}: boards no wider than 5 1/2 in, as strong as lumber of their grade "
-            "though thinner, along their longer side or, on beams and rafters, from one to the "
-            "next.",
+            "though thinner, along their longer side or, over beams and on roofs, from support to "
+            "support.",
             "",
         )
     for stuff in dict.fromkeys(stuff for stuff in stuffs if isinstance(stuff, (Metal, Plastic))):
@@ -203,8 +203,11 @@ def strength_unchecked(examination: Examination) -> Remark:
         full = f"The strength of the {kinds} was not checked: bending, splitting, panels under wind"
         return Remark(f"{full}{_reasons(examination)}.", f"strength of {kinds}")
     judged = [one.name for one in examination.members.judged]
-    loaded = " and named loads" if any(one.loads for one in examination.members.judged) else ""
-    alone = f"of {joined(judged)} only bending and shear under wind{loaded} were judged"
+    loaded = [one.name for one in examination.members.judged if one.loads]
+    both = " and named loads" if loaded == judged else ""
+    alone = f"of {joined(judged)} only bending and shear under wind{both} were judged"
+    if loaded and not both:
+        alone += f", of {joined(loaded)} under named loads too"
     if not parts:
         return Remark(
             f"The strength of wood and metal was not checked in full: {alone}.",

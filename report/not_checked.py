@@ -3,6 +3,7 @@
 from ..checks.examination import Examination
 from ..design.shapes.rotor import Rotor
 from .amounts import Amounts
+from .fastened_seams import seams_under_loads
 from .how_often_words import how_often
 from .joint_words import uncovered
 from .load_words import loads_unchecked
@@ -23,6 +24,7 @@ def not_checked(examination: Examination) -> tuple[Remark, ...]:
             _joints(examination),
             strength_unchecked(examination),
             seams_unchecked(examination),
+            seams_under_loads(examination),
             loads_unchecked(examination),
             _hold_downs(examination),
             _guys(examination),

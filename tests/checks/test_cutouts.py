@@ -158,3 +158,10 @@ def test_a_figure_that_stands_on_nothing_is_refused():
     )
     back = Part("back", Box(0.6, 0.3, 0.9), Place(on="foot", at=(0.0, 0.16, 0.0)), material=PLY)
     assert judged(BASE, back, hung)[1]["board"] == "held otherwise"
+
+
+def test_a_figure_propped_at_its_very_top_is_judged_too():
+    back = Part("back", Box(0.5, 0.3, 0.7), Place(on="foot", at=(0.0, 0.159, 0.0)), material=PLY)
+    one = judged(BASE, back, board(rectangle(0.3, 0.7)))[0]["board"]
+    assert one.role == "propped cut-out"
+    assert one.deflection == 0.0

@@ -9,6 +9,7 @@ from xml.etree import ElementTree
 
 import numpy as np
 import pytest
+from tower_parts import FOOT_AND_TOWER
 from verdict_designs import design_text
 
 from yardfast.checks.inputs import read
@@ -17,28 +18,7 @@ from yardfast.design.cut_list import cut_list
 from yardfast.design.structure import build_structure
 
 EXAMPLES = sorted((Path(__file__).parents[2] / "examples").glob("*.toml"))
-TOWER = design_text(
-    """\
-[[part]]
-name     = 'foot'
-shape    = 'frame'
-sides    = 8
-across   = '24 in'
-lumber   = '2x6 flat'
-material = 'southern pine, treated'
-
-[[part]]
-name     = 'tower'
-shape    = 'shell'
-on       = 'foot'
-sides    = 8
-bottom   = '18 in'
-top      = '10 in'
-height   = '48 in'
-stock    = '3/4 plywood'
-material = 'softwood plywood'
-"""
-)
+TOWER = design_text(FOOT_AND_TOWER.replace("wall     = '3/4 in'", "stock    = '3/4 plywood'"))
 LONG = design_text(
     """\
 [[part]]

@@ -121,3 +121,16 @@ def test_the_sheet_says_whose_seams_were_checked():
 def test_checks_of_seams_have_plain_names():
     assert named("seam: tower") == "seams of tower"
     assert passing(["seam: tower"]) == "tower keeps its panels together"
+
+
+def test_a_named_load_is_said_not_to_be_asked_of_the_seams():
+    load = "[[load]]\nname = 'swing'\nforce = '20 lbf'\nat = ['0 in', '0 in', '30 in']\n"
+    load += "direction = 'right'\n"
+
+    def unchecked(text):
+        return [remark.full for remark in not_checked(examine(read_text(text)))]
+
+    words = "Seams are judged by the wind alone: what 'swing' asks of them was not checked."
+    assert words in unchecked(tower() + seam() + load)
+    assert words not in unchecked(tower() + load)
+    assert words not in unchecked(tower() + seam())

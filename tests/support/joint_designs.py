@@ -1,6 +1,8 @@
 """Designs with a joint or two, short enough to be changed line by line."""
 
-TOWER = """
+from tower_parts import FOOT_AND_TOWER
+
+TOWER = f"""
 [design]
 name  = 'A tower on a ring'
 units = 'imperial'
@@ -11,25 +13,7 @@ wind     = '58 mph'
 exposure = 'open'
 ground   = 'firm lawn'
 
-[[part]]
-name     = 'foot'
-shape    = 'frame'
-sides    = 8
-across   = '24 in'
-lumber   = '2x6 flat'
-material = 'southern pine, treated'
-
-[[part]]
-name     = 'tower'
-shape    = 'shell'
-on       = 'foot'
-sides    = 8
-bottom   = '18 in'
-top      = '10 in'
-height   = '48 in'
-wall     = '3/4 in'
-material = 'softwood plywood'
-
+{FOOT_AND_TOWER}
 """
 
 POST = """
