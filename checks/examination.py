@@ -9,6 +9,9 @@ from numpy.typing import NDArray
 
 from ..design.faults import DesignError, Fault
 from ..design.model import Design
+from ..design.shapes.bodies import Solid
+from ..design.shapes.boxes import Box
+from ..design.shapes.member import Member
 from ..design.structure import Structure, build_structure
 from ..loads.actions import Actions
 from ..loads.combinations import Factors, factors
@@ -34,14 +37,14 @@ from .judging import Check
 from .limits import Limits, limits
 from .local_wind import LocalWind, local_wind
 from .loose import check_loose, loose_parts
-from .member_check import Member, Members, NotJudged
+from .member_check import Member as Judged
+from .member_check import Members, NotJudged
 from .members import check_members, posts_to_judge
 from .overturning import check_overturning
 from .people import check_climb, check_push, check_push_on_posts
 from .remedies import NOTHING_TO_HOLD, Remedies, remedies
 from .sliding import check_sliding
 from .standing import Standing
-from .sticks import has_sticks
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -251,9 +254,9 @@ def _sticks(
     site: Site,
     used: Factors,
     loads: tuple[Borne, ...],
-) -> list[Member | NotJudged]:
+) -> list[Judged | NotJudged]:
     """Return the strength of beams, arms, braces and leaning legs."""
-    if not has_sticks(structure):
+    if not any(isinstance(body.shape, (Box, Member, Solid)) for body in structure.bodies):
         return []
     from .stick_checks import check_sticks  # noqa: PLC0415 - most pieces have no such parts
 
@@ -267,7 +270,7 @@ def _members(
     site: Site,
     used: Factors,
     loads: tuple[Borne, ...],
-    sticks: list[Member | NotJudged],
+    sticks: list[Judged | NotJudged],
 ) -> Members:
     """Return the strength of parts, posts under the wind on what they carry alone."""
     posts = [

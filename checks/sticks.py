@@ -13,7 +13,6 @@ from ..design.shapes.bodies import Solid
 from ..design.shapes.boxes import Box
 from ..design.shapes.member import Member
 from ..design.shapes.shape import Array
-from ..design.structure import Structure
 from ..design.touching import GAP
 from .uprights import SLENDER, Mask, Section
 
@@ -81,11 +80,6 @@ def stick_of(body: Body) -> Stick | None:
     if found is None or found.leans > 1.0 - _PLUMB or found.length < SLENDER * found.wide:
         return None
     return found
-
-
-def has_sticks(structure: Structure) -> bool:
-    """Return whether a structure has any stick."""
-    return any(stick_of(body) is not None for body in structure.bodies)
 
 
 def box_of(body: Body) -> TurnedBox:
