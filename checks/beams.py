@@ -138,11 +138,12 @@ def point_loads(path: LoadPath, carried: Carried, beam: Beam) -> PointLoads:
         at.append(s)
         forces.append(force)
         couples.append(np.cross(point - stick.point(s), force))
-    own = carried.own[beam.body].force
+    lasts = carried.lasting(beam.strength.stuff)[:, None, None, None, None]
+    own = lasts * carried.own[beam.body].force
     first, second = stick.ways
     if not at:
         at, forces, couples = [0.0], [np.zeros(own.shape)], [np.zeros(own.shape)]
-    F, C = np.stack(forces, axis=-2), np.stack(couples, axis=-2)
+    F, C = (lasts[..., None] * np.stack(each, axis=-2) for each in (forces, couples))
     return PointLoads(
         np.array(at),
         (F @ first, F @ second),
@@ -193,7 +194,7 @@ def check_beam(
     n = -1 if carried.sets[s].load is None else s
     shown = ways[0].moment[0][n, q, d, c], ways[0].moment[1][n, q, d, c]
     if n == s:
-        times = carried.sets[s].longer
+        times = carried.times(s, beam.strength.stuff)
         shown = shown[0] / times, shown[1] / times
     return Member(
         name=part.name,
@@ -229,7 +230,7 @@ def stick_check(
     s, d, c = load
     acts = carried.sets[s]
     by_wind = acts.load is None and not acts.is_calm
-    times = acts.longer
+    times = carried.times(s, strength.stuff)
     capacity = 0.0 if not np.isfinite(use) else asked / use if use > 0.0 else 0.0
     return Check(
         name=f"member: {name}",

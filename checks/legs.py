@@ -120,7 +120,9 @@ def check_pair(
             # anywhere on a leg: as if on the top, and in the middle between top and foot
             force = force + push
             across = across + np.linalg.norm(push, axis=-1) * pair.sticks[0].length / 4.0
-    own = [carried.own[i].force for i in pair.bodies]
+    lasts = carried.lasting(pair.strength.stuff)[:, None, None, None]
+    force, couple, across = lasts[..., None] * force, lasts[..., None] * couple, lasts * across
+    own = [lasts[..., None] * carried.own[i].force for i in pair.bodies]
     pressed = pressing(pair.sticks[0].along, pair.sticks[1].along, force + (own[0] + own[1]) / 2.0)
     found: list[Member] = []
     for n, (i, stick) in enumerate(zip(pair.bodies, pair.sticks, strict=True)):
@@ -129,6 +131,7 @@ def check_pair(
                 structure,
                 carried,
                 i,
+                own[n],
                 stick,
                 pair.strength,
                 square,
@@ -147,6 +150,7 @@ def _leg(
     structure: Structure,
     carried: Carried,
     i: int,
+    own: Array,
     stick: Stick,
     strength: PostStrength,
     square: Array,
@@ -160,7 +164,6 @@ def _leg(
     L = stick.length
     part = structure.design.parts[structure.bodies[i].part]
     level = np.cross(square, stick.along)
-    own = carried.own[i].force
     in_plane = np.abs(own @ level) * L / 8.0 + np.abs(couple @ square) + across
     out = sideways * L + own @ square * L / 2.0
     out_of_plane = np.abs(out) + np.abs(couple @ level)
@@ -184,7 +187,8 @@ def _leg(
     check = stick_check(
         part.name, carried, (s, d, c), float(use[at]), asked, governs, strength, factors, basis
     )
-    shown = (-1 if carried.sets[s].load is None else s, q, d, c)
+    named = carried.sets[s].load is not None
+    shown = (s if named else -1, q, d, c)
     stiffness = min(strength.stiffness)
     moved = abs(float(sideways[shown])) * L**3 / 3.0 + abs(float(own[shown] @ square)) * L**3 / 8.0
     return Member(
@@ -193,7 +197,7 @@ def _leg(
         role="leg of a pair",
         governs=governs,
         count=1,
-        deflection=moved / stiffness,
+        deflection=moved / stiffness / (carried.times(s, strength.stuff) if named else 1.0),
         stuff=strength.stuff,
         loads=carried.named,
         graded=part.grade is not None,

@@ -16,9 +16,11 @@ from ..design.shapes.weight import Weight
 from ..design.structure import GRAVITY, TOUCHING, WEIGHINGS, Structure
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
+from ..materials.metal import Metal
 from .borne import Borne
 from .joint_demand import LoadSet, load_sets, wind_wrench
 from .joint_places import Place
+from .member_check import Stuff
 from .sticks import Stick, TurnedBox, box_of, stick_of, touch, where_touched
 from .uprights import Mask, touching
 
@@ -88,6 +90,15 @@ class Carried:
     cases: tuple[str, ...]
     azimuths: Array
     sets: tuple[LoadSet, ...]
+
+    def lasting(self, stuff: Stuff) -> Array:
+        """Return how much of each set (S + 1,) a stuff is asked: metal no more for long load."""
+        metal = isinstance(stuff, Metal)
+        return np.array([*(1.0 / one.longer if metal else 1.0 for one in self.sets), 1.0])
+
+    def times(self, s: int, stuff: Stuff) -> float:
+        """Return by how much set ``s`` is asked more than it is."""
+        return 1.0 if isinstance(stuff, Metal) else self.sets[s].longer
 
     @property
     def named(self) -> tuple[str, ...]:

@@ -69,6 +69,8 @@ def check_posts(
         for weighing in WEIGHINGS[::2]
         for dead in factors.sets
     ]
+    calm = _calm(posts, strength, basis)
+    found.append(_worst(posts, structure, calm, strength, "heavy", factors.alone, basis))
     governs, check, bends = max(
         found, key=lambda one: np.inf if one[1].utilization is None else one[1].utilization
     )
@@ -177,6 +179,14 @@ def _under(
         yield _Pushed(shares, factors.live, np.zeros(1), ("",), one.load.name, longer)
 
 
+def _calm(posts: Posts, strength: PostStrength, basis: str) -> _Pushed:
+    """Return that nothing pushes posts but weight for good, of which wood holds less."""
+    longer = 1.0 if isinstance(strength.stuff, Metal) else wind_over("permanent", basis)
+    none = np.zeros((1, 1, 1))
+    share = Share(np.zeros((1, 1, 1, 2)), np.zeros((1, 1, 1, 2)), none)
+    return _Pushed([share] * len(posts.bodies), 0.0, np.zeros(1), ("calm",), longer=longer)
+
+
 def _worst(
     posts: Posts,
     structure: Structure,
@@ -223,7 +233,7 @@ def _worst(
         utilization=ratio if np.isfinite(ratio) else None,
         passes=bool(ratio <= 1.0),
         source=f"{SOURCE}{' (LRFD)' if basis == STRENGTH else ''}; {strength.stuff.source}",
-        direction_deg=None if pushed.load else float(pushed.azimuths[d]),
+        direction_deg=float(pushed.azimuths[d]) if pushed.factor and not pushed.load else None,
         weighing=weighing,
         dead=dead,
         wind=pushed.factor,

@@ -81,6 +81,39 @@ def test_arm_under_weight_alone_by_hand():
     assert found.check.utilization == pytest.approx(M / S / (FB * 0.9), rel=1e-3)
 
 
+def test_an_arm_of_steel_holds_weight_for_good_as_in_a_gust():
+    """First yield over 1.67 (AISC 360-16 F1), no C_D: 33 ksi over S of a tube 60 by 3 mm."""
+    tube = Part(
+        "arm",
+        Stick((-0.2, 0.0, 0.03), (0.8, 0.0, 0.03), across=0.06, wall=0.003),
+        Place(on="post"),
+        material="steel",
+        mass=1.0e-6,
+    )
+    one = judged(BASE, post(0.0), tube, weight("lamp", 0.4, "arm"))[0]["arm"].check
+    M = 10.0 * G * (0.7 - FOUR / 2.0)
+    S = np.pi / 32.0 * (0.06**4 - 0.054**4) / 0.06
+    assert one.demand == pytest.approx(M, rel=1e-4)
+    assert one.utilization == pytest.approx(M / (S * 33_000.0 * PSI / 1.67), rel=1e-4)
+
+
+def test_a_post_under_an_arm_holds_its_lean_for_good_by_hand():
+    """0.5 m times the weight bends it in calm air: C_D 0.9, and all the weight presses it."""
+    lamp = weight("lamp", 0.5, "post", mass=60.0)
+    one = judged(BASE, post(0.0, mass=1.0e-6), lamp)[0]["post"].check
+    assert one.case == "calm"
+    assert one.direction_deg is None
+    assert one.demand == pytest.approx(60.0 * G * 0.5, rel=1e-6)
+    longer = 1.6 / 0.9
+    star = FC * 0.8 * 1.6
+    fce = 0.822 * EMIN * 0.9 / (2.1 * 1.2 / FOUR) ** 2
+    half = (1.0 + fce / star) / 1.6
+    stable = star * (half - sqrt(half**2 - fce / star / 0.8))
+    fc, fb = longer * 60.0 * G / FOUR**2, longer * 60.0 * G * 0.5 / (FOUR**3 / 6.0)
+    hand = (fc / stable) ** 2 + fb / (FB * 1.6) / (1.0 - fc / fce)
+    assert one.utilization == pytest.approx(hand, rel=1e-4)
+
+
 def test_beam_between_two_posts_under_wind_by_hand():
     """Even wind and weight, w L^2/8 each way, summed over F'_b of both ways."""
     beam = stick("beam", (-0.9, 0, 0.045), (0.9, 0, 0.045), "posts", width=FOUR, depth=FOUR)
