@@ -39,8 +39,8 @@ def propping(path: LoadPath, arm: Beam, loads: PointLoads, brace: Beam) -> Array
     """Return the force (…) in N along a brace that alone keeps an arm from turning.
 
     Above 0 it presses the brace, below it draws it. The arm is taken as free to turn where it is
-    held: what is fastened there would take some of it. None where the brace meets it in that place.
-    Source: statics of moments about it.
+    held: what is fastened there would take some of it. None where the brace meets it in that
+    place, or lies along it. Source: statics of moments about it.
     """
     reach = where_touched(arm.stick, path.boxes[brace.body])
     if reach is None:
@@ -54,6 +54,8 @@ def propping(path: LoadPath, arm: Beam, loads: PointLoads, brace: Beam) -> Array
     way = 1.0 if beyond else -1.0
     free = arm.stick.length - edge if beyond else edge
     ahead = brace.stick.along - (brace.stick.along @ arm.stick.along) * arm.stick.along
+    if float(np.linalg.norm(ahead)) < LEANS:
+        return None
     square = ahead / np.linalg.norm(ahead)
     moment = np.zeros(loads.along.shape[:-1])
     sides = zip(arm.stick.ways, loads.pushes, loads.turns, loads.own, strict=False)
