@@ -29,6 +29,9 @@ MOSTLY = 0.8
 
 _SAME = 1.0e-9
 
+_BETWEEN = 65
+"""At so many points between two cuts the governing load is looked at again."""
+
 _PIECES = 12
 """Even load is put at the middles of at least twice so many pieces of a stick."""
 
@@ -178,13 +181,13 @@ def check_beam(
     at = np.unravel_index(int(use.argmax()), use.shape)
     s, q, d, c, _ = (int(k) for k in at)
     governs = "bending" if bending[at] >= shear[at] else "shear"
-    by_bending = governs == "bending"
-    asked = max(
-        float(np.hypot(*(each[at] for each in (way.moment if by_bending else way.shear))))
-        for way in ways
-    )
+    if governs == "bending":
+        most, asked = _greatest(beam, cuts, ways, pressed, loads, (s, q, d, c))
+    else:
+        most = float(use[at])
+        asked = max(float(np.hypot(way.shear[0][at], way.shear[1][at])) for way in ways)
     check = stick_check(
-        part.name, carried, (s, d, c), float(use[at]), asked, governs, beam.strength, factors, basis
+        part.name, carried, (s, d, c), most, asked, governs, beam.strength, factors, basis
     )
     # a named load bends it as it is; else wind and weight do
     n = -1 if carried.sets[s].load is None else s
@@ -306,6 +309,36 @@ def _ways(beam: Beam, F: Array, C: Array, at: Array, cuts: Array) -> list[Along]
         return [_out_of(F, C, at, beam.places[0], cuts)]
     apart, joined = over_supports(F, C, at, beam.supports, cuts)
     return [apart] if len(beam.places) == 2 else [apart, joined]
+
+
+def _greatest(
+    beam: Beam,
+    cuts: Array,
+    ways: Sequence[Bent],
+    pressed: Array,
+    loads: PointLoads,
+    load: tuple[int, int, int, int],
+) -> tuple[float, float]:
+    """Return the greatest use by bending between cuts under one load, and the moment there in N m.
+
+    Between cuts nothing but the even load pushes: moments are parabolas through their ends.
+    """
+    step = np.diff(cuts)[:, None]
+    t = np.linspace(0.0, 1.0, _BETWEEN)
+    best = 0.0, 0.0
+
+    def along(ends: Array) -> Array:
+        return ends[:-1, None] * (1.0 - t) + ends[1:, None] * t
+
+    for way in ways:
+        first, second = (
+            along(moment[load]) - own[load] / beam.stick.length * step**2 * t * (1.0 - t) / 2.0
+            for moment, own in zip(way.moment, loads.own[:2], strict=True)
+        )
+        use = beam.strength.use_either(along(pressed[load]), first, second, beam.effective)
+        at = np.unravel_index(int(use.argmax()), use.shape)
+        best = max(best, (float(use[at]), float(np.hypot(first[at], second[at]))))
+    return best
 
 
 def _out_of(F: Array, C: Array, at: Array, place: tuple[float, float], cuts: Array) -> Along:

@@ -276,11 +276,11 @@ def test_turning_the_whole_changes_no_beam(turn):
 @pytest.mark.parametrize(
     ("changed", "why"),
     [
-        ({"material": "red maple"}, "no values"),
+        ({"material": "brick"}, "no values"),
         ({"material": "PVC"}, "no values"),
         ({"material": None, "density": 500.0, "mass": None}, "no material"),
     ],
-    ids=["no graded species", "plastic", "no material"],
+    ids=["no lumber", "plastic", "no material"],
 )
 def test_sticks_without_published_strength_are_not_judged(changed, why):
     found, not_judged = judged(BASE, post(0.0), arm(**changed))
