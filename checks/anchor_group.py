@@ -31,7 +31,8 @@ def moment_held(capacity: ArrayLike, distance: ArrayLike, stiffness: ArrayLike =
     d = np.maximum(np.asarray(distance, dtype=float), 0.0)
     C, k = not_negative("capacity", capacity), not_negative("stiffness", stiffness)
     pulls = k * d
-    reached = np.where(pulls > 0.0, C / np.where(pulls > 0.0, pulls, 1.0), np.inf)
+    with np.errstate(over="ignore"):  # an anchor a hair from the edge never is the first: infinite
+        reached = np.where(pulls > 0.0, C / np.where(pulls > 0.0, pulls, 1.0), np.inf)
     weight = (pulls * d).sum(axis=-1)
     least = reached.min(axis=-1)
     return np.asarray(np.where(weight > 0.0, weight * np.where(weight > 0.0, least, 0.0), 0.0))

@@ -6,7 +6,7 @@ from math import atan2, cos, pi, sin
 import numpy as np
 import pytest
 from designs import design, tower
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from yardfast.checks.anchor_table import AnchorRow, BallastRow, GuyRow
@@ -107,6 +107,7 @@ CABLE = guy_lines.names()[-1]
     start=st.floats(0.0, 6.0),
     ring=st.floats(0.3, 0.8),
 )
+@example(sides=8, count=3, start=1.1e-308, ring=0.5)
 def test_anchors_at_their_limit_balance_the_moment_that_they_are_said_to_hold(
     sides, count, start, ring
 ):
