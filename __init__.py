@@ -35,19 +35,19 @@ _PLACES = {
     "Result": "report.result",
     "UnitError": "units",
     "check": "report.checking",
-    "embedment": "checks.public_ground",
-    "lateral": "checks.public",
+    "embedment": "checks.anchoring.public_ground",
+    "lateral": "checks.joints.public",
     "read": "checks.inputs",
     "return_period": "loads.public_how_often",
     "velocity_pressure": "loads.public",
-    "withdrawal": "checks.public",
+    "withdrawal": "checks.joints.public",
 }
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
+    from .checks.anchoring.public_ground import embedment
     from .checks.inputs import read
-    from .checks.public import lateral, withdrawal
-    from .checks.public_ground import embedment
+    from .checks.joints.public import lateral, withdrawal
     from .design.faults import DesignError, Fault
     from .design.model import Design
     from .loads.public import velocity_pressure

@@ -11,12 +11,12 @@ from dataclasses import replace
 
 import numpy as np
 
-from yardfast.checks.anchor_choice import PLAINEST, suited, with_anchors
+from yardfast.checks.anchoring.anchor_choice import PLAINEST, suited, with_anchors
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.checks.remedy import examined, holds, needed
-from yardfast.checks.sizing import remedy_of
-from yardfast.checks.sizing_case import Case
+from yardfast.checks.sizing.remedy import examined, holds, needed
+from yardfast.checks.sizing.sizing_case import Case
+from yardfast.checks.sizing.ways import remedy_of
 
 GROUNDS = ("paving", "gravel", "sand", "firm lawn", "wet lawn", "firm clay lawn")
 

@@ -13,7 +13,7 @@ from ..design.shapes.shape import Array, corners
 from ..design.structure import TOUCHING, Structure
 from ..loads.actions import Actions
 from ..loads.given import GivenLoad
-from .carried import Fastened, carried
+from .joints.carried import Fastened, carried
 
 
 @dataclass(frozen=True)

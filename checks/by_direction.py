@@ -6,9 +6,9 @@ from ..design.shapes.shape import Array
 from ..design.structure import Structure
 from ..loads.exposed import bare
 from ..loads.methods import air_density
-from .embedded_posts import Posts, give_way_pressures
+from .anchoring.embedded_posts import Posts, give_way_pressures
 from .examination import Examination
-from .fastened import fastened_by
+from .joints.fastened import fastened_by
 from .limits import GREATEST_GUST, Stage, stages
 from .loose import loose_parts
 from .overturning import tipping_pressures

@@ -19,38 +19,45 @@ from ..loads.exposed import Exposed, bare, expose
 from ..loads.methods import method_of
 from ..loads.site import Site
 from ..materials import grounds
-from .added_weight import Added, added_weight
-from .anchor_choice import AnchorChoice, Loaded, choose_anchors
-from .anchored import check_tied
-from .ballasted import with_ballast
+from .anchoring.added_weight import Added, added_weight
+from .anchoring.anchor_choice import AnchorChoice, Loaded, choose_anchors
+from .anchoring.anchored import check_tied
+from .anchoring.ballasted import with_ballast
+from .anchoring.embedded_posts import (
+    PULL_OUT,
+    Posts,
+    check_ends,
+    check_posts,
+    check_pull_out,
+    posts_of,
+)
+from .anchoring.held import Held, held_by
 from .bearing import check_bearing
 from .borne import Borne, borne_loads
 from .design_wind import DesignWind, design_actions, design_wind
-from .embedded_posts import PULL_OUT, Posts, check_ends, check_posts, check_pull_out, posts_of
-from .fastened import fastened_by
 from .given_loads import check_given_load
-from .held import Held, held_by
-from .held_together import as_fastened, seams_judged
-from .joint_places import Place
-from .joints import JointFound, find_joints
+from .joints.fastened import fastened_by
+from .joints.joint_check import JointFound, find_joints
+from .joints.joint_places import Place
 from .judging import Check
 from .limits import Limits, limits
 from .local_wind import LocalWind, local_wind
 from .loose import check_loose, loose_parts
-from .member_check import Member as Judged
-from .member_check import Members, NotJudged
-from .members import check_members, posts_to_judge
+from .members.all_members import check_members, posts_to_judge
+from .members.member_check import Member as Judged
+from .members.member_check import Members, NotJudged
 from .overturning import check_overturning
 from .people import check_climb, check_push, check_push_on_posts
 from .remedies import NOTHING_TO_HOLD, Remedies, remedies
+from .seams.held_together import as_fastened, seams_judged
 from .sliding import check_sliding
 from .standing import Standing
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from .guy_choice import GuyChoice
-    from .seam_check import SeamFound
-    from .seam_demands import Seams
+    from .anchoring.guy_choice import GuyChoice
+    from .seams.seam_check import SeamFound
+    from .seams.seam_demands import Seams
 
 MINIMUM = "minimum"
 EMBED = "embedment: "
@@ -96,7 +103,7 @@ class Examination:
     @cached_property
     def guys(self) -> "GuyChoice | None":
         """Return guys that hold it; None where none of the lines and anchors do."""
-        from .guy_choice import choose_guys  # noqa: PLC0415 - most pieces are anchored at the foot
+        from .anchoring.guy_choice import choose_guys  # noqa: PLC0415 - most pieces are anchored at the foot
 
         return choose_guys(self.loaded)
 
@@ -141,7 +148,7 @@ class Examination:
     @cached_property
     def seams(self) -> "tuple[Seams, ...]":
         """Return what the seams of many-sided bodies carry; worked out when asked for."""
-        from .seam_demands import seams_of  # noqa: PLC0415 - told to engineers and programs only
+        from .seams.seam_demands import seams_of  # noqa: PLC0415 - told to engineers and programs only
 
         method = method_of(self.site, self.structure.height)
         return seams_of(
@@ -258,7 +265,7 @@ def _sticks(
     """Return the strength of beams, arms, braces and leaning legs."""
     if not any(isinstance(body.shape, (Box, Member, Solid)) for body in structure.bodies):
         return []
-    from .stick_checks import check_sticks  # noqa: PLC0415 - most pieces have no such parts
+    from .members.stick_checks import check_sticks  # noqa: PLC0415 - most pieces have no such parts
 
     return check_sticks(structure, joined, blow, used, site.basis, loads)
 

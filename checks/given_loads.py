@@ -5,9 +5,9 @@ from dataclasses import replace
 import numpy as np
 
 from ..loads.combinations import Factors
+from .anchoring.embedded_posts import Posts, check_ends, check_posts
 from .bearing import check_bearing
 from .borne import Borne, as_actions
-from .embedded_posts import Posts, check_ends, check_posts
 from .judging import Check
 from .overturning import check_overturning
 from .sliding import check_sliding

@@ -8,9 +8,9 @@ from ..design.model import Design
 from ..design.record_table import RECORD
 from ..loads.load_table import LOAD
 from ..loads.site_table import SITE
-from .anchor_table import ANCHOR, BALLAST, GUY
-from .joint_table import JOINT
-from .seam_table import SEAM
+from .anchoring.anchor_table import ANCHOR, BALLAST, GUY
+from .joints.joint_table import JOINT
+from .seams.seam_table import SEAM
 
 SPECS = (SITE, LOAD, ANCHOR, BALLAST, GUY, JOINT, SEAM, RECORD)
 """The tables beside ``[design]`` and ``[[part]]``, each from the room that owns it."""

@@ -15,7 +15,7 @@ from ..loads.combinations import Factors
 from ..loads.exposed import Bare, Exposed, expose
 from ..materials.grounds import Ground
 from ..materials.surfaces import surface
-from .carried import NOT_FASTENED, Fastened, carried, masses_of
+from .joints.carried import NOT_FASTENED, Fastened, carried, masses_of
 from .judging import Check
 from .overturning import check_overturning
 from .sliding import check_sliding

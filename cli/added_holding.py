@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from math import degrees
 from typing import Protocol
 
-from ..checks.anchor_table import AnchorRow, GuyRow
+from ..checks.anchoring.anchor_table import AnchorRow, GuyRow
 from ..design.model import Design
 from .lines import Row, block, quoted
 

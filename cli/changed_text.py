@@ -245,7 +245,7 @@ def _measure_of(table: Any, sides: int) -> tuple[str, float]:
 
 def _change_heights(write: Writer, tables: _Tables, old: Design, new: Design) -> None:
     """Change the heights of loads and guys, where the design has any."""
-    from ..checks.anchor_table import GuyRow  # noqa: PLC0415 - only where a file is written
+    from ..checks.anchoring.anchor_table import GuyRow  # noqa: PLC0415 - only where a file is written
     from ..loads.given import GivenLoad  # noqa: PLC0415
 
     loads = zip(old.several(GivenLoad), new.several(GivenLoad), strict=True)
@@ -262,7 +262,7 @@ def _added(write: Writer, new: Part) -> str:
     at = ", ".join(f"'{write.length(c)}'" for c in new.place.at)
     rows: list[Row] = [("at", f"[{at}]", "right, away from you, up")]
     if isinstance(new.shape, Plate) and isinstance(new.shape.plan, Rectangle):
-        from ..checks.wider_foot import SHEET  # noqa: PLC0415 - only where a foot is added
+        from ..checks.sizing.wider_foot import SHEET  # noqa: PLC0415 - only where a foot is added
 
         plan = new.shape.plan
         rows += [

@@ -6,8 +6,8 @@ from pathlib import Path
 
 from ..checks.examination import examine
 from ..checks.inputs import read, read_text
-from ..checks.remedy import Reason, failing, needed
-from ..checks.sizing import KINDS, remedy_of, size
+from ..checks.sizing.remedy import Reason, failing, needed
+from ..checks.sizing.ways import KINDS, remedy_of, size
 from ..design.faults import DesignError
 from ..report.faults import clean, fault_lines
 from ..report.lines import wrapped

@@ -5,7 +5,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from ..checks.inputs import read_text
-from ..checks.sizing import starting_sizes
+from ..checks.sizing.ways import starting_sizes
 from ..design.bounds import WIND
 from ..design.faults import DesignError
 from ..design.model import Design

@@ -4,14 +4,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 from math import ceil
 
-from ..materials.bought import (
-    SheetSize,
-    System,
-    lumber_lengths,
-    nominal_size,
-    sheet_sizes,
-    sold_as,
-)
+from ..materials.bought import SheetSize, System, lumber_lengths, nominal_size, sheet_sizes, sold_as
 from .blanks import ROOM, Blank, saw_gap
 from .boards import Board
 from .cut_pieces import FlatCut, SheetGroup, StickCut, StickGroup

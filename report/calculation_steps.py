@@ -6,14 +6,7 @@ from typing import Any
 
 from ..checks.examination import MINIMUM, Examination
 from ..checks.limits import RESERVE
-from ..checks.worked import (
-    density,
-    gripping,
-    part_winds,
-    slope_parts,
-    tipping_at,
-    turning,
-)
+from ..checks.worked import density, gripping, part_winds, slope_parts, tipping_at, turning
 from ..design.structure import GRAVITY
 from ..loads import asce7
 from .calculation_text import figures, said, section, step, table

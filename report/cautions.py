@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from .. import references
 from ..checks.examination import Examination
-from ..checks.joints import JointFound
+from ..checks.joints.joint_check import JointFound
 from ..design.overlaps import overlaps
 from ..design.shapes.flat import Panel
 from ..design.shapes.rotor import Rotor

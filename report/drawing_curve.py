@@ -3,8 +3,8 @@
 from collections.abc import Callable
 
 from ..checks.examination import Examination
-from ..checks.size_curves import width_curve
-from ..checks.sizing_case import Case
+from ..checks.sizing.size_curves import width_curve
+from ..checks.sizing.sizing_case import Case
 from .amounts import FOOT, INCH, Amounts
 from .paper import BOLD, FINE, LETTERS, PLAIN, Paper, Point
 from .ticks import INCHES, ticks

@@ -7,7 +7,7 @@ from typing import Any
 from ..checks.build_steps import steps_of
 from ..checks.examination import Examination
 from ..checks.judging import Check
-from ..checks.seam_fasteners import CLEAT
+from ..checks.seams.seam_fasteners import CLEAT
 from .amounts import Amounts
 from .joint_words import made, plural, reasons
 from .lines import Line, wrapped
@@ -15,8 +15,8 @@ from .remark import Remark, joined
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from ..checks.seam_check import SeamFound
-    from ..checks.seam_sizing import SeamRemedy, SeamSizing
+    from ..checks.seams.seam_check import SeamFound
+    from ..checks.seams.seam_sizing import SeamRemedy, SeamSizing
 
 
 def seam_of(examination: Examination, check: Check) -> "SeamFound | None":
@@ -134,7 +134,7 @@ def parts_of(seams: "Iterable[SeamFound]") -> str:
 
 
 def _sized(examination: Examination, seam: "SeamFound") -> "SeamSizing":
-    from ..checks.seam_sizing import size_seam  # noqa: PLC0415 - only where seams are fastened
+    from ..checks.seams.seam_sizing import size_seam  # noqa: PLC0415 - only where seams are fastened
 
     return size_seam(seam, steps_of(examination.design.units).width)
 

@@ -5,9 +5,9 @@ from typing import Any
 
 from .. import materials, references
 from ..checks import adjustments
-from ..checks.crown import crown_factor
-from ..checks.fastener_values import FastenerValue
-from ..checks.withdrawal import NDS
+from ..checks.joints.crown import crown_factor
+from ..checks.joints.fastener_values import FastenerValue
+from ..checks.joints.withdrawal import NDS
 from ..references import Row
 from .amounts import INCH, POUND_FORCE, Amounts
 from .lines import Line, wrapped

@@ -2,8 +2,8 @@
 
 from math import isfinite
 
+from ..checks.anchoring.held import Held
 from ..checks.examination import Examination
-from ..checks.held import Held
 from ..checks.judging import Check
 from ..materials import anchors
 from .amounts import Amounts

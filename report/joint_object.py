@@ -5,8 +5,8 @@ from math import isfinite
 from typing import Any
 
 from ..checks.examination import Examination
-from ..checks.joint_sizing import JointRemedy
-from ..checks.joints import JointFound
+from ..checks.joints.joint_check import JointFound
+from ..checks.joints.joint_sizing import JointRemedy
 from .joint_words import sized
 
 

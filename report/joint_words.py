@@ -5,12 +5,12 @@ from collections.abc import Iterable, Iterator
 from math import isfinite
 
 from ..checks.examination import Examination
-from ..checks.fastener_capacity import Capacity
-from ..checks.fastener_sets import BLOCKS
-from ..checks.joint_sizing import JointRemedy, JointSizing, Why, size_joint
-from ..checks.joints import JointFound
+from ..checks.joints.fastener_capacity import Capacity
+from ..checks.joints.fastener_sets import BLOCKS
+from ..checks.joints.joint_check import JointFound
+from ..checks.joints.joint_sizing import JointRemedy, JointSizing, Why, size_joint
+from ..checks.joints.withdrawal import MEAN_OVER_ALLOWABLE, mean_over_factor
 from ..checks.judging import Check
-from ..checks.withdrawal import MEAN_OVER_ALLOWABLE, mean_over_factor
 from ..materials.fastener import Fastener
 from .amounts import Amounts
 from .remark import Remark, joined

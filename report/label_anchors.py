@@ -2,10 +2,10 @@
 
 import re
 
-from ..checks.anchor_choice import AnchorChoice
-from ..checks.anchored import anchor_pulls
+from ..checks.anchoring.anchor_choice import AnchorChoice
+from ..checks.anchoring.anchored import anchor_pulls
+from ..checks.anchoring.held import Held
 from ..checks.examination import Examination
-from ..checks.held import Held
 from ..materials import anchors as kinds
 from .amounts import Amounts
 from .held_words import short_of

@@ -1,7 +1,7 @@
 """The sentences of a text for a listing, each in several forms, the fullest first."""
 
+from ..checks.anchoring.held import Held
 from ..checks.examination import Examination
-from ..checks.held import Held
 from ..checks.surroundings import act_by_exposure
 from ..design.model import Design
 from ..design.record_table import Record

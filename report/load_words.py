@@ -4,9 +4,9 @@ from collections.abc import Iterator
 
 from ..checks.adjustments import load_duration, time_effect
 from ..checks.borne import Borne
-from ..checks.carried import NEAR
 from ..checks.examination import Examination
-from ..checks.member_strength import STRENGTH
+from ..checks.joints.carried import NEAR
+from ..checks.members.member_strength import STRENGTH
 from ..design.shapes.weight import Weight
 from .amounts import Amounts
 from .remark import Remark, joined

@@ -3,10 +3,10 @@
 from collections.abc import Iterator
 
 from .. import materials
-from ..checks.columns import column_rule
 from ..checks.examination import Examination
 from ..checks.judging import Check
-from ..checks.member_check import Member
+from ..checks.members.columns import column_rule
+from ..checks.members.member_check import Member
 from ..design.shapes.weight import Weight
 from ..materials.lumber import Lumber
 from ..materials.metal import Metal

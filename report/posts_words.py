@@ -6,7 +6,7 @@ from math import isfinite
 
 import numpy as np
 
-from ..checks.embedded_posts import DEEPEST, Posts, depth_needed
+from ..checks.anchoring.embedded_posts import DEEPEST, Posts, depth_needed
 from ..checks.examination import EMBED, Examination
 from ..units import INCH
 from .amounts import Amounts

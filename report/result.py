@@ -8,9 +8,9 @@ from typing import Any
 from .. import units
 from ..checks.examination import Examination
 from ..checks.judging import Check
-from ..checks.member_check import Member
-from ..checks.seam_demands import Seams
-from ..checks.seam_fasteners import CLEAT
+from ..checks.members.member_check import Member
+from ..checks.seams.seam_demands import Seams
+from ..checks.seams.seam_fasteners import CLEAT
 from ..units import Quantity
 from .assumptions import assumptions
 from .cautions import cautions

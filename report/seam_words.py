@@ -3,9 +3,9 @@
 from math import floor
 
 from ..checks.examination import Examination
-from ..checks.many_sided import seamed_parts
-from ..checks.seam_demands import Seams
-from ..checks.seam_fasteners import CLEAT, Spacing
+from ..checks.seams.many_sided import seamed_parts
+from ..checks.seams.seam_demands import Seams
+from ..checks.seams.seam_fasteners import CLEAT, Spacing
 from .amounts import FOOT, INCH, POUND_FORCE, Amounts
 from .lines import Line, wrapped
 from .remark import Remark, joined

@@ -1,6 +1,6 @@
 """The four steps of the sheet by which a piece is set up, tied down, or set in the ground."""
 
-from ..checks.anchor_table import AnchorRow, GuyRow
+from ..checks.anchoring.anchor_table import AnchorRow, GuyRow
 from ..checks.examination import Examination
 from ..materials import anchors
 from .amounts import Amounts

@@ -2,12 +2,12 @@
 
 from itertools import zip_longest
 
-from ..checks.foot_bending import foot_bending
 from ..checks.judging import Check
 from ..checks.limits import Limits
-from ..checks.remedy import Reason, Remedy
-from ..checks.size_curves import CurvePoint
-from ..checks.sizing import Sizing
+from ..checks.sizing.foot_bending import foot_bending
+from ..checks.sizing.remedy import Reason, Remedy
+from ..checks.sizing.size_curves import CurvePoint
+from ..checks.sizing.ways import Sizing
 from ..design.shapes.flat import Frame
 from .amounts import Amounts
 from .as_read import shape_words

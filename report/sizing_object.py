@@ -3,8 +3,8 @@
 from collections.abc import Mapping
 from typing import Any
 
-from ..checks.size_curves import CurvePoint
-from ..checks.sizing import Sizing
+from ..checks.sizing.size_curves import CurvePoint
+from ..checks.sizing.ways import Sizing
 from .fastened_seams import sized_seam_object
 from .faults import clean
 from .fingerprint import fingerprint

@@ -4,8 +4,8 @@ from collections.abc import Sequence
 
 from ..checks.examination import Examination
 from ..checks.limits import GREATEST_GUST, Limits
-from ..checks.remedy import Reason, Remedy
-from ..checks.size_curves import CurvePoint
+from ..checks.sizing.remedy import Reason, Remedy
+from ..checks.sizing.size_curves import CurvePoint
 from .amounts import Amounts
 
 _FAILS = {

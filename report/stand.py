@@ -3,7 +3,7 @@
 from enum import Enum
 
 from .. import references, units
-from ..checks.anchor_table import GuyRow
+from ..checks.anchoring.anchor_table import GuyRow
 from ..checks.examination import Examination
 from ..checks.judging import Check
 from ..materials import anchors

@@ -3,8 +3,8 @@
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from ..checks.size_curves import CurvePoint
-from ..checks.sizing import StartingSizes
+from ..checks.sizing.size_curves import CurvePoint
+from ..checks.sizing.ways import StartingSizes
 from .amounts import Amounts
 from .as_read import shape_words
 from .asked_wind import asked, to_spare

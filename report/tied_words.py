@@ -4,10 +4,10 @@ from collections.abc import Mapping
 from math import degrees
 from typing import Any
 
-from ..checks.anchor_choice import AnchorChoice
-from ..checks.anchor_table import AnchorRow, GuyRow
+from ..checks.anchoring.anchor_choice import AnchorChoice
+from ..checks.anchoring.anchor_table import AnchorRow, GuyRow
+from ..checks.anchoring.guy_choice import GuyChoice
 from ..checks.examination import Examination
-from ..checks.guy_choice import GuyChoice
 from ..materials import anchors as kinds
 from ..materials import guy_lines
 from .amounts import Amounts

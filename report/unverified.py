@@ -4,9 +4,9 @@ import re
 from collections.abc import Iterator
 
 from .. import materials, references
-from ..checks.driven import Driven
 from ..checks.examination import Examination
-from ..checks.fastener_capacity import Capacity
+from ..checks.joints.driven import Driven
+from ..checks.joints.fastener_capacity import Capacity
 from ..design.shapes.cutout import Cutout
 from ..design.shapes.flat import Panel
 from ..design.shapes.rotor import Rotor

@@ -126,8 +126,25 @@ def test_no_room_looks_up_the_arrow():
     assert wrong == []
 
 
+def test_rooms_of_the_checks_keep_their_own_order():
+    """What holds, then what is fastened, then what is strong; what would do stands on top."""
+    inner = ("anchoring", "joints", "members", "seams", "sizing")
+    folders = {path.name for path in (ROOT / "checks").iterdir() if path.is_dir()} - {"__pycache__"}
+    assert folders == set(inner)
+    for here, name in enumerate(inner):
+        for file in (ROOT / "checks" / name).rglob("*.py"):
+            seen = {path[1] for path in _paths(file) if path[0] == "checks" and len(path) > 1}
+            assert not seen & set(inner[here + 1 :]), file
+            assert name == "sizing" or "examination" not in seen, file
+
+
 def _looks_at(file):
-    """Return the rooms that a module imports from, and refuse absolute imports of the package."""
+    """Return the rooms that a module imports from."""
+    return (path[0] for path in _paths(file))
+
+
+def _paths(file):
+    """Return what a module imports from, from the root; refuse absolute imports of the package."""
     inside = file.parent.relative_to(ROOT).parts
     for node in ast.walk(ast.parse(file.read_text(encoding="utf-8"))):
         if isinstance(node, ast.Import):
@@ -139,10 +156,7 @@ def _looks_at(file):
             continue
         base = inside[: len(inside) - node.level + 1]
         path = (*base, *(node.module or "").split(".")) if node.module else base
-        if path:
-            yield path[0]
-        else:
-            yield from (alias.name for alias in node.names)
+        yield from ((*path, alias.name) for alias in node.names)
 
 
 def test_no_file_is_called_a_lumber_room():

@@ -6,10 +6,10 @@ import numpy as np
 import pytest
 from verdict_designs import block, design_text
 
-from yardfast.checks import anchored
+from yardfast.checks.anchoring import anchored
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.checks.joint_demand import Weight, load_sets, resultant
+from yardfast.checks.joints.joint_demand import Weight, load_sets, resultant
 from yardfast.design.faults import DesignError
 from yardfast.loads.actions import Actions
 from yardfast.loads.combinations import factors

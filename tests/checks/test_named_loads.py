@@ -12,10 +12,10 @@ from hypothesis import strategies as st
 from yardfast.checks.borne import as_actions
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.checks.joint_demand import load_wrench, wind_wrench
-from yardfast.checks.joint_sizing import size_joint
-from yardfast.checks.posts import load_shares
-from yardfast.checks.uprights import posts_of
+from yardfast.checks.joints.joint_demand import load_wrench, wind_wrench
+from yardfast.checks.joints.joint_sizing import size_joint
+from yardfast.checks.members.posts import load_shares
+from yardfast.checks.members.uprights import posts_of
 from yardfast.cli import main
 from yardfast.design.faults import DesignError
 from yardfast.loads.given import GivenLoad

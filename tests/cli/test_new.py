@@ -157,7 +157,9 @@ def at_terminal(arguments, keys):
 
     ours, theirs = pty.openpty()
     program = (
-        "import fcntl, sys, termios; fcntl.ioctl(0, termios.TIOCSCTTY, 0);"
+        "import fcntl, signal, sys, termios; fcntl.ioctl(0, termios.TIOCSCTTY, 0);"
+        # tests that a shell runs in the background hand on that Ctrl-C is to be ignored
+        "signal.signal(signal.SIGINT, signal.default_int_handler);"
         f"from yardfast.cli import main; sys.exit(main({arguments!r}))"
     )
     process = subprocess.Popen(

@@ -10,7 +10,7 @@ import pytest
 from verdict_designs import block, design_text
 
 from yardfast.checks.inputs import read
-from yardfast.checks.sizing import KINDS
+from yardfast.checks.sizing.ways import KINDS
 from yardfast.cli import main
 from yardfast.design.model import Design
 from yardfast.loads.site import Site

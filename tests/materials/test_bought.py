@@ -3,13 +3,7 @@
 import pytest
 
 from yardfast import materials
-from yardfast.materials.bought import (
-    lumber_lengths,
-    nominal_size,
-    saw_kerf,
-    sheet_sizes,
-    sold_as,
-)
+from yardfast.materials.bought import lumber_lengths, nominal_size, saw_kerf, sheet_sizes, sold_as
 
 FOOT = 0.3048
 

@@ -6,12 +6,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from yardfast import references
-from yardfast.materials.moisture import (
-    basic_gravity,
-    density_at,
-    density_from_oven_dry,
-    gravity_at,
-)
+from yardfast.materials.moisture import basic_gravity, density_at, density_from_oven_dry, gravity_at
 
 
 def test_white_ash_of_the_wood_handbook() -> None:

@@ -8,7 +8,14 @@ from math import cos, radians, sin
 import numpy as np
 import pytest
 
-from yardfast.checks import anchor_group, ballast, buried_weight, embedment, guys, screw_anchors
+from yardfast.checks.anchoring import (
+    anchor_group,
+    ballast,
+    buried_weight,
+    embedment,
+    guys,
+    screw_anchors,
+)
 from yardfast.checks.overturning import push_that_tips
 from yardfast.checks.standing import Standing
 from yardfast.design.model import Design, Part, Place

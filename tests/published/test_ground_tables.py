@@ -8,7 +8,7 @@ import pytest
 import shapely
 
 from yardfast import references
-from yardfast.checks import deadman, guys, slab_bolts, stakes
+from yardfast.checks.anchoring import deadman, guys, slab_bolts, stakes
 from yardfast.checks.contact import caps
 from yardfast.checks.standing import Standing
 from yardfast.design.model import Design, Part

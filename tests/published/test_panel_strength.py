@@ -3,9 +3,9 @@
 import numpy as np
 import pytest
 
-from yardfast.checks.bending import span_moment
-from yardfast.checks.member_strength import sheet_bending
-from yardfast.checks.strips import strip_of
+from yardfast.checks.members.bending import span_moment
+from yardfast.checks.members.member_strength import sheet_bending
+from yardfast.checks.members.strips import strip_of
 from yardfast.materials import lumber, plastic, sheets
 
 INCH, FOOT, POUND = 0.0254, 0.3048, 4.4482216152605

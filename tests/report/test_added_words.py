@@ -7,8 +7,8 @@ import pytest
 from pages import words
 from verdict_designs import block, design_text
 
-from yardfast.checks.added_weight import added_weight
-from yardfast.checks.ballasted import with_ballast
+from yardfast.checks.anchoring.added_weight import added_weight
+from yardfast.checks.anchoring.ballasted import with_ballast
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.report.label import Label, label

@@ -1,0 +1,186 @@
+"""Which anchors, how many and where: the plainest kind that holds a piece by the check itself."""
+
+from dataclasses import dataclass, replace
+from functools import cache
+
+import numpy as np
+
+from ...design.model import Design
+from ...design.structure import Structure
+from ...loads.actions import Actions
+from ...loads.combinations import Factors
+from ...materials import anchors as kinds
+from ...materials import grounds
+from ..judging import Check
+from ..remedies import on_wood
+from ..standing import Standing
+from .anchor_table import AnchorRow
+from .anchored import anchor_pulls, check_tied
+from .held import Held, held_by
+from .holding import Holding
+
+PLAINEST = ("stake", "screw anchor", "pier", "buried weight", "slab bolt")
+"""Groups in the order of the work that they make; a manufactured-home anchor needs a label to be
+read, and a deadman a guy: neither is offered for a foot."""
+
+THROUGH = 0.040
+"""A bolt goes through the foot, so far in m from its edge; all else stands against its outside:
+judgement."""
+
+ROOM = 1.5
+"""Least distance between the middles of anchors over the widest part of one: judgement."""
+
+MOST_TRIED = 8
+"""Of kinds at the same places that hold the pulls: where the next stronger ones fail too, what
+fails is the ground or the places."""
+
+_NAME = "anchors"
+
+
+@dataclass(frozen=True)
+class Loaded:
+    """A design as it stands, and the actions (Q, D, C) that it has to stand, with their factors."""
+
+    design: Design
+    standing: Standing
+    actions: Actions
+    factors: Factors
+
+    @property
+    def structure(self) -> Structure:
+        """Return the structure that stands."""
+        return self.standing.structure
+
+    @property
+    def ground(self) -> str:
+        """Return the name of the ground."""
+        return self.standing.ground.name
+
+    @property
+    def metric(self) -> bool:
+        """Return whether the design's results are shown in metric units."""
+        return self.design.units == "metric"
+
+    def tied(self, held: Held) -> list[Check]:
+        """Return its checks when held."""
+        return check_tied(held, self.standing, self.actions, self.factors)
+
+    def held_with(self, design: Design) -> Held:
+        """Return what holds it in a design that differs only in that."""
+        return held_by(design, self.structure, self.standing.ground)
+
+
+@dataclass(frozen=True)
+class AnchorChoice:
+    """Anchors that hold a piece: one row of the file, where they stand, and the checks with them.
+
+    ``places`` is where in words' key: "corner", "side", "second side" or "place round it".
+    """
+
+    row: AnchorRow
+    places: str
+    held: Held
+    checks: tuple[Check, ...]
+
+    @property
+    def count(self) -> int:
+        """Return how many there are."""
+        return len(self.held.points)
+
+
+def choose_anchors(piece: Loaded) -> AnchorChoice | None:
+    """Return the fewest and plainest anchors with which a piece passes; None where none do.
+
+    Fewer places come before more, and at each the groups of kinds in the order of ``PLAINEST``,
+    each from small to large. It stands without anchors and is checked as it is with them:
+    overturning, sliding, bearing, each anchor and its head.
+    """
+    fit = suited(piece.ground, piece.metric, PLAINEST)
+    for places, where in places_for(piece, _NAME):
+        pulls: tuple[float, float] | None = None
+        tried = 0
+        for kind in fit:
+            through = kinds.find(kind).group == "slab bolt" and where.where is not None
+            row = replace(where, kind=kind, inset=THROUGH if through else 0.0)
+            held = piece.held_with(with_anchors(piece.design, row))
+            if pulls is None:
+                pulls = anchor_pulls(held, piece.standing, piece.actions, piece.factors)
+            if not _fits(held, kind) or not _may_hold(
+                held.anchors[-1].holds, pulls, piece.factors.soil
+            ):
+                continue
+            tried += 1
+            if tried > MOST_TRIED:
+                break
+            checks = piece.tied(held)
+            if all(check.passes for check in checks):
+                return AnchorChoice(row, places, held, tuple(checks))
+    return None
+
+
+def _fits(held: Held, kind: str) -> bool:
+    """Return whether anchors of a kind find room: as far apart as half again their own width."""
+    anchor = kinds.find(kind)
+    wide = max(anchor.diameter or 0.0, anchor.plate or 0.0)
+    apart = np.linalg.norm(held.points[:, None] - held.points[None], axis=-1)
+    np.fill_diagonal(apart, np.inf)
+    return float(apart.min()) >= ROOM * wide
+
+
+def _may_hold(holds: Holding, pulls: tuple[float, float], soil: float) -> bool:
+    """Return whether each greatest pull alone is held: less cannot do, both together may not."""
+    straight, level = pulls
+    return (
+        straight <= soil * holds.straight and level <= soil * holds.sideways
+    ) and straight <= holds.head
+
+
+def with_anchors(design: Design, row: AnchorRow) -> Design:
+    """Return the design with a row of anchors added to those that it has."""
+    rows = (*design.several(AnchorRow), row)
+    return replace(design, tables={**design.tables, AnchorRow: rows})
+
+
+def places_for(piece: Loaded, name: str) -> list[tuple[str, AnchorRow]]:
+    """Return where anchors may stand, fewest first: at corners or sides, round a round foot."""
+    foot = piece.structure.footprint
+    plain = AnchorRow(name, "")
+    if len(foot) <= 4:
+        return [("corner", replace(plain, where="corners"))]
+    if len(foot) <= 12:
+        wood, middles = piece.standing.contact, 0.5 * (foot + np.roll(foot, -1, axis=0))
+        found: list[tuple[str, AnchorRow]] = []
+        if len(foot) % 2 == 0 and on_wood(middles[::2], wood):
+            found.append(("second side", replace(plain, where="second sides")))
+        if on_wood(middles, wood):
+            found.append(("side", replace(plain, where="sides")))
+        return found or [("corner", replace(plain, where="corners"))]
+    middle = foot.mean(axis=0)
+    ring = 2.0 * float(np.linalg.norm(foot - middle, axis=1).min())
+    turn = piece.design.turn
+    x = float(middle[0] * np.cos(turn) + middle[1] * np.sin(turn))
+    y = float(middle[1] * np.cos(turn) - middle[0] * np.sin(turn))
+    return [
+        ("place round it", replace(plain, at=(x, y, 0.0), ring=ring, count=count))
+        for count in (4, 6, 8)
+    ]
+
+
+@cache
+def suited(
+    ground: str, metric: bool, groups: tuple[str, ...], for_a_rope: bool = False
+) -> tuple[str, ...]:
+    """Return the kinds of some ``groups`` that a ground takes, in their order, own units before.
+
+    A stake with an eye is for the rope of a guy, ``for_a_rope``, and holds no foot.
+    """
+    takes = grounds.find(ground).stakes_possible
+    fit = [
+        each
+        for each in map(kinds.find, kinds.names())
+        if each.group in groups
+        and (each.group == "slab bolt") != takes
+        and (for_a_rope or each.group != "stake" or each.head.name != "eye")
+    ]
+    fit.sort(key=lambda each: (groups.index(each.group), ("mm" in each.name) != metric))
+    return tuple(each.name for each in fit)

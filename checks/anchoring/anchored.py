@@ -1,0 +1,323 @@
+"""A piece held down: what its anchors and guys are asked for, and whether they hold it."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from math import cos, sin
+
+import numpy as np
+
+from ...design.shapes.shape import Array
+from ...loads.actions import Actions
+from ...loads.combinations import Factors
+from ...materials import anchors as kinds
+from ..bearing import check_bearing
+from ..judging import Check, azimuth, judged
+from ..overturning import Hold, check_overturning, overturning_moment
+from ..sliding import check_sliding, resistance_share
+from ..standing import Standing
+from . import anchor_group, guys, stakes
+from .held import Held
+from .holding import Holding
+
+
+def hold_of(held: Held, standing: Standing, factors: Factors) -> Hold:
+    """Return the moment and the downward pull of anchors or guys when the first is fully used.
+
+    Where there are guys they hold it alone: stakes at the foot are slack until a guy stretches.
+    """
+    if held.guys:
+        capacity = np.concatenate(
+            [np.full(len(g.tops), g.held(factors.soil_on(g.holds.factor))) for g in held.guys]
+        )
+        stiffness, plumb = (
+            _stiffness(held),
+            np.concatenate([np.full(len(g.tops), sin(g.elevation)) for g in held.guys]),
+        )
+    else:
+        soil = np.array([factors.soil_on(factor) for factor in held.each("factor")])
+        capacity = np.minimum(soil * held.each("straight"), held.each("head"))
+        stiffness, plumb = np.ones(len(capacity)), np.ones(len(capacity))
+
+    def arms(pivot: Array) -> Array:
+        if held.guys:
+            return _arms(held, standing, pivot)
+        return np.maximum(pivot[..., None] - (standing.normals @ held.points.T), 0.0)
+
+    def moment(pivot: Array) -> Array:
+        return anchor_group.moment_held(capacity, arms(pivot), stiffness)
+
+    def pull(pivot: Array) -> Array:
+        lever = arms(pivot)
+        tension = guys.tensions(
+            np.maximum(anchor_group.moment_held(capacity, lever, stiffness), 0.0), lever, stiffness
+        )
+        return np.where(np.isfinite(tension), tension, 0.0) @ plumb
+
+    return Hold(moment, pull)
+
+
+def sideways_held(held: Held, factors: Factors) -> float:
+    """Return the level force in N that all anchors at the foot hold together."""
+    return factors.soil * float(held.each("sideways").sum()) if held.anchors else 0.0
+
+
+def check_tied(held: Held, standing: Standing, actions: Actions, factors: Factors) -> list[Check]:
+    """Return every check of a piece that is held down, in actions of shape (Q, D, C).
+
+    Overturning and sliding with what holds it, bearing with what draws it down, and each row of
+    anchors, their heads and guys.
+    """
+    hold = hold_of(held, standing, factors)
+    return [
+        check_overturning(standing, actions, factors, hold),
+        check_sliding(standing, actions, factors, sideways_held(held, factors)),
+        check_bearing(standing, actions, factors, hold),
+        *check_held(held, standing, actions, factors),
+    ]
+
+
+def check_held(held: Held, standing: Standing, actions: Actions, factors: Factors) -> list[Check]:
+    """Return a check for each row of anchors and of guys, in actions of shape (Q, D, C)."""
+    worst: dict[str, Check] = {}
+    for dead in factors.sets:
+        for check in _asked(held, standing, actions, factors, dead):
+            known = worst.get(check.name)
+            if known is None or _size(check) > _size(known):
+                worst[check.name] = check
+    return list(worst.values())
+
+
+def anchor_pulls(
+    held: Held, standing: Standing, actions: Actions, factors: Factors
+) -> tuple[float, float]:
+    """Return the greatest straight and level pulls in N that any anchor at the foot is asked for.
+
+    They need not come together. Infinite where no anchor can pull against a moment. ``held`` has
+    anchors and no guys; what its anchors hold does not matter.
+    """
+    greatest = np.zeros(2)
+    for dead in factors.sets:
+        straight = _straight_pulls(held, standing, _left_over(standing, actions, factors, dead))
+        level = _level_pulls(held, standing, actions, factors, dead)
+        for way in _WAYS:
+            up, along = stakes.on_a_slope(straight, way * level, standing.slope)
+            greatest = np.maximum(greatest, [up.max(), np.abs(along).max()])
+    return float(greatest[0]), float(greatest[1])
+
+
+def guy_pulls(held: Held, standing: Standing, actions: Actions, factors: Factors) -> float:
+    """Return the greatest pull in N that any guy is asked for, infinite where none can pull.
+
+    What its guys hold does not matter, if they are all alike.
+    """
+    greatest = 0.0
+    for dead in factors.sets:
+        turning = _left_over(standing, actions, factors, dead)
+        tension = guys.tensions(
+            turning.moment, _arms(held, standing, turning.pivot), _stiffness(held)
+        )
+        greatest = max(greatest, float(tension.max()))
+    return greatest
+
+
+def _asked(
+    held: Held, standing: Standing, actions: Actions, factors: Factors, dead: float
+) -> list[Check]:
+    turning = _left_over(standing, actions, factors, dead)
+    if held.guys:
+        arms = _arms(held, standing, turning.pivot)
+        tension = guys.tensions(turning.moment, arms, _stiffness(held))
+        checks = _guy_checks(held, standing, actions, factors, dead, tension)
+        shape = (*turning.moment.shape[:-1], len(held.points))
+        straight = np.zeros(shape) if held.anchors else None
+    else:
+        checks = []
+        straight = _straight_pulls(held, standing, turning)
+    if straight is not None:
+        checks += _anchor_checks(held, standing, actions, factors, dead, straight)
+    return checks
+
+
+_WAYS = (1.0, -1.0)
+"""A level pull may run down the slope or up it: which it is depends on how the slope lies."""
+
+
+@dataclass(frozen=True, eq=False)
+class _Turning:
+    """The moments (…, E) in N m that weight leaves about the lines at ``pivot`` (…, E) in m."""
+
+    moment: Array
+    pivot: Array
+
+
+def _left_over(standing: Standing, actions: Actions, factors: Factors, dead: float) -> _Turning:
+    """Return what anchors have to hold: factored overturning less factored resisting."""
+    weight = standing.structure.weight("light")
+    pressing = dead * weight - factors.wind * actions.uplift
+    pivot = standing.pivot(np.repeat(pressing[..., None], len(standing.normals), axis=-1))
+    over = factors.wind * overturning_moment(actions, standing.normals, pivot)
+    return _Turning(np.maximum(over - dead * standing.hold("light", pivot), 0.0), pivot)
+
+
+def _straight_pulls(held: Held, standing: Standing, turning: _Turning) -> Array:
+    """Return the straight pull (…, n) in N on each anchor, by its worst line."""
+    distance = np.maximum(turning.pivot[..., None] - (standing.normals @ held.points.T), 0.0)
+    return anchor_group.tensions(turning.moment, distance).max(axis=-2)
+
+
+def _anchor_checks(
+    held: Held,
+    standing: Standing,
+    actions: Actions,
+    factors: Factors,
+    dead: float,
+    straight: Array,
+) -> list[Check]:
+    """Return how far each row of anchors is used by straight pulls (…, n) and what slides."""
+    sideways = _level_pulls(held, standing, actions, factors, dead)
+    pulls = [stakes.on_a_slope(straight, way * sideways, standing.slope) for way in _WAYS]
+    checks: list[Check] = []
+    first = 0
+    for row in held.anchors:
+        own = slice(first, first + len(row.points))
+        first += len(row.points)
+        used = np.max(
+            [
+                stakes.used(
+                    np.maximum(up[..., own], 0.0),
+                    np.abs(along[..., own]),
+                    factors.soil_on(row.holds.factor) * row.holds.straight,
+                    factors.soil * row.holds.sideways,
+                )
+                for up, along in pulls
+            ],
+            axis=0,
+        )
+        at = np.unravel_index(int(used.argmax()), used.shape)
+        checks.append(
+            _used(f"anchor: {row.name}", float(used[at]), row.holds, actions, at, factors, dead)
+        )
+        pull = straight[..., own]
+        at = np.unravel_index(int(pull.argmax()), pull.shape)
+        utilization, passes = judged(float(pull[at]), row.holds.head)
+        checks.append(
+            Check(
+                name=f"anchor head: {row.name}",
+                demand=float(pull[at]),
+                capacity=row.holds.head,
+                unit="N",
+                utilization=utilization,
+                passes=passes,
+                source=kinds.find(row.kind).head.source,
+                direction_deg=float(actions.azimuths[at[-3]]),
+                dead=dead,
+                wind=factors.wind,
+                case=actions.names[at[-2]],
+                remark=kinds.find(row.kind).head.how,
+            )
+        )
+    return checks
+
+
+def _used(
+    name: str,
+    used: float,
+    holds: Holding,
+    actions: Actions,
+    at: Sequence[np.intp],
+    factors: Factors,
+    dead: float,
+) -> Check:
+    finite = bool(np.isfinite(used))
+    return Check(
+        name=name,
+        demand=used,
+        capacity=1.0,
+        unit="1",
+        utilization=used if finite else None,
+        passes=finite and used <= 1.0,
+        source=holds.source,
+        direction_deg=float(actions.azimuths[at[-3]]),
+        dead=dead,
+        wind=factors.wind,
+        case=actions.names[at[-2]],
+    )
+
+
+def _level_pulls(
+    held: Held, standing: Standing, actions: Actions, factors: Factors, dead: float
+) -> Array:
+    """Return the level pull (…, n) in N on each anchor: what friction leaves, shared alike."""
+    weight = dead * standing.structure.weight("light")
+    size = factors.wind * np.hypot(actions.force[..., 0], actions.force[..., 1])
+    share = resistance_share(standing, actions)
+    grip = share * np.maximum(weight * cos(standing.slope) - factors.wind * actions.uplift, 0.0)
+    asked = size + weight * sin(standing.slope)
+    rest = anchor_group.left_to_stakes(asked, grip) / np.where(size > 0.0, size, 1.0)
+    centre = held.points.mean(axis=0)
+    about = actions.twist - (centre[0] * actions.force[..., 1] - centre[1] * actions.force[..., 0])
+    turned = about if len(held.points) > 1 else np.zeros_like(about)
+    shares = anchor_group.level_shares(
+        held.points,
+        factors.wind * rest[..., None] * actions.force,
+        factors.wind * rest * turned,
+    )
+    return np.linalg.norm(shares, axis=-1).astype(np.float64)
+
+
+def _guy_checks(
+    held: Held,
+    standing: Standing,
+    actions: Actions,
+    factors: Factors,
+    dead: float,
+    tension: Array,
+) -> list[Check]:
+    """Return the pull in each row of guys (…, E, n) against line and ground anchor."""
+    checks: list[Check] = []
+    first = 0
+    for row in held.guys:
+        own = tension[..., first : first + len(row.tops)]
+        first += len(row.tops)
+        at = np.unravel_index(int(own.argmax()), own.shape)
+        pull = float(own[at])
+        ground = factors.soil_on(row.holds.factor) * row.holds.along(row.elevation)
+        capacity = min(row.line, ground)
+        utilization, passes = judged(pull, capacity)
+        finite = bool(np.isfinite(pull))
+        checks.append(
+            Check(
+                name=f"guy: {row.name}",
+                demand=pull,
+                capacity=capacity,
+                unit="N",
+                utilization=utilization if finite else None,
+                passes=passes and finite,
+                source=row.holds.source if ground < row.line else "breaking load over 5",
+                direction_deg=float(actions.azimuths[at[-4]]),
+                toward_deg=azimuth(standing.normals[at[-2]]),
+                dead=dead,
+                wind=factors.wind,
+                case=actions.names[at[-3]],
+                remark="its ground anchor" if ground < row.line else "the line",
+            )
+        )
+    return checks
+
+
+def _arms(held: Held, standing: Standing, pivot: Array) -> Array:
+    """Return the levers (…, E, n) in m of all guys about the pivots (…, E)."""
+    found: list[Array] = []
+    for row in held.guys:
+        off_normal = np.clip(-(standing.normals @ row.outward.T), -1.0, 1.0)
+        distance = pivot[..., None] - standing.normals @ row.tops[:, :2].T
+        found.append(guys.lever(row.tops[:, 2], row.elevation, np.arccos(off_normal), distance))
+    return np.concatenate(found, axis=-1)
+
+
+def _stiffness(held: Held) -> Array:
+    return np.concatenate([np.full(len(row.tops), row.stiffness) for row in held.guys])
+
+
+def _size(check: Check) -> float:
+    return np.inf if check.utilization is None else check.utilization

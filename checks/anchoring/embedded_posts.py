@@ -1,0 +1,344 @@
+"""Posts in the ground: what each is asked for sideways, and what its depth holds."""
+
+from dataclasses import dataclass, replace
+from math import hypot, pi, sqrt
+
+import numpy as np
+
+from ...design import plane
+from ...design.faults import DesignError, Fault
+from ...design.placing import Body
+from ...design.sections import section
+from ...design.shapes.shape import Array
+from ...design.structure import TOUCHING, Structure
+from ...design.touching import beside_each_other
+from ...loads.actions import Actions
+from ...loads.combinations import Factors
+from ...materials.grounds import Ground
+from ...units import FOOT, GRAVITY
+from ..judging import Check, judged
+from . import anchor_group, buried_weight
+from .embedment import lateral_bearing, moment_constrained, used_free
+
+DEEPEST = 12.0 * FOOT
+"""No post is asked to stand deeper (m): beyond it the relation counts no more pressure."""
+_HALVINGS = 40
+LOW_FORCE = 20.0
+"""Times its own height above ground at which a force acts that is no force but a moment."""
+
+PULL_OUT = "pull-out"
+
+SOURCE = "IBC 1807.3.2.1, Eq. 18-1"
+SOURCE_CONSTRAINED = "IBC 1807.3.2.2, Eq. 18-2 and 18-3"
+
+
+@dataclass(frozen=True, eq=False)
+class Posts:
+    """Every post in the ground: where it enters (n, 2), depth, width and end area (n,), SI.
+
+    ``part`` (n,) are the parts' indices; ``bearing`` (n,) in Pa per m of depth is the ground's
+    allowable lateral pressure. Together they carry the whole structure. ``cut`` are their own
+    sections in m2 and ``cast`` the diameters in m of the concrete round them, 0 without.
+    """
+
+    part: tuple[int, ...]
+    points: Array
+    depth: Array
+    width: Array
+    end: Array
+    cut: tuple[float, ...]
+    cast: tuple[float, ...]
+    constrained: tuple[bool, ...]
+    bearing: Array
+
+    def used(self, force: Array, moment: Array, soil: float) -> Array:
+        """Return how far each post (…, n) is used by level forces in N and moments in N m.
+
+        The ``moment`` (…, n) is that at the surface; ``soil`` multiplies the allowable pressure.
+        """
+        s = soil * self.bearing
+        free = used_free(self.depth, force, moment, s, self.width)
+        held = moment / moment_constrained(self.depth, s, self.width)
+        return np.where(np.asarray(self.constrained), held, free)
+
+
+def posts_of(structure: Structure, ground: Ground) -> Posts | None:
+    """Return the posts in the ground, None where there are none.
+
+    DesignError where a post stands in a ground without a lateral pressure.
+    Judgement: of a rectangle the width is the diagonal, at most that of a square of its lesser
+    side (IBC 1807.3.2.1: the diameter, or a square's diagonal); of what is cast in concrete the
+    concrete's.
+    """
+    design = structure.design
+    bodies = [body for body in structure.bodies if design.parts[body.part].embed > 0.0]
+    if not bodies:
+        return None
+    if lateral_bearing(ground) is None:
+        raise DesignError(
+            tuple(
+                Fault(
+                    design.file,
+                    design.lines.get((part.name, "embed")),
+                    part.name,
+                    "embed",
+                    f"in {ground.name!r}",
+                    "a ground that a post can be set in",
+                    "a saddle bolted to the slab: [[anchor]] with bolts",
+                )
+                for part in design.parts
+                if part.embed > 0.0
+            )
+        )
+    _refuse_what_stands_apart(structure)
+    cuts = [section(body, 0.0) for body in bodies]
+    encased = [design.parts[body.part].encased for body in bodies]
+    return Posts(
+        part=tuple(body.part for body in bodies),
+        points=np.array([[cut.centroid.x, cut.centroid.y] for cut in cuts]),
+        depth=np.array([_depth(body) for body in bodies]),
+        width=np.array(
+            [
+                _width(plane.ring_of(cut.convex_hull)) if cast is None else cast
+                for cut, cast in zip(cuts, encased, strict=True)
+            ]
+        ),
+        end=np.array(
+            [
+                cut.area if cast is None else pi * cast**2 / 4.0
+                for cut, cast in zip(cuts, encased, strict=True)
+            ]
+        ),
+        cut=tuple(cut.area for cut in cuts),
+        cast=tuple(0.0 if cast is None else cast for cast in encased),
+        constrained=tuple(design.parts[body.part].constrained for body in bodies),
+        bearing=np.array(
+            [lateral_bearing(ground, design.parts[body.part].may_move) for body in bodies]
+        ),
+    )
+
+
+def _refuse_what_stands_apart(structure: Structure) -> None:
+    """Raise DesignError where something that touches no post would count as carried by posts."""
+    design, bodies = structure.design, structure.bodies
+    held = {i for i, body in enumerate(bodies) if design.parts[body.part].embed > 0.0}
+    reached = set(held)
+    near = beside_each_other(bodies)
+    while held:
+        held = {j for i in held for j in np.flatnonzero(near[i]).tolist()} - reached
+        reached |= held
+    names = dict.fromkeys(
+        design.parts[body.part].name
+        for i, body in enumerate(bodies)
+        if i not in reached and body.bottom <= TOUCHING and body.shape.hulls()
+    )
+    if names:
+        raise DesignError(
+            tuple(
+                Fault(
+                    design.file,
+                    design.lines.get((name, "name")),
+                    name,
+                    None,
+                    "it stands on the ground and touches no post",
+                    "all that stands beside posts in the ground to hang together with them",
+                    "a file of its own: it is another piece",
+                )
+                for name in names
+            )
+        )
+
+
+def check_posts(
+    posts: Posts, structure: Structure, actions: Actions, factors: Factors
+) -> list[Check]:
+    """Return a check for each part in the ground: its worst copy, gust, direction and case.
+
+    All posts share the level force alike and what twists by their places; each is taken to turn in
+    the ground by itself, under the force at the height of the whole (judgement: what braces or
+    frames them to one another would help).
+    """
+    asked = _asked(posts, actions, factors.wind)
+    lean = factors.hurting * _lean(posts, structure) / len(posts.part)
+    ratio = posts.used(asked.force, asked.moment + lean, factors.soil)
+    found: list[Check] = []
+    for part in dict.fromkeys(posts.part):
+        own = [n for n, of in enumerate(posts.part) if of == part]
+        at = np.unravel_index(int(ratio[..., own].argmax()), ratio[..., own].shape)
+        where = (*at[:-1], own[int(at[-1])])
+        demand, utilization = float(asked.force[where]), float(ratio[where])
+        moment = float(asked.moment[where]) + lean
+        height = moment / demand if demand > 0.0 else np.inf
+        if height > LOW_FORCE * structure.height:  # hardly any force: told as a moment
+            demand, unit = moment, "N*m"
+        else:
+            unit = "N"
+        capacity = demand / utilization if utilization > 0.0 else 0.0
+        found.append(
+            Check(
+                name=f"embedment: {structure.design.parts[part].name}",
+                demand=demand,
+                capacity=capacity,
+                unit=unit,
+                utilization=utilization,
+                passes=utilization <= 1.0,
+                source=SOURCE_CONSTRAINED if posts.constrained[where[-1]] else SOURCE,
+                direction_deg=float(actions.azimuths[at[-3]]),
+                weighing="heavy",
+                dead=factors.hurting,
+                wind=factors.wind,
+                case=actions.names[at[-2]],
+                remark=f"the force acts {height:.2f} m above the ground" if unit == "N" else "",
+            )
+        )
+    return found
+
+
+def check_ends(
+    posts: Posts, structure: Structure, ground: Ground, factors: Factors, load: float = 0.0
+) -> Check:
+    """Return the weight on the posts' ends against what the ground bears, without wind.
+
+    ``load`` in N presses besides, with its factor. What clings to their sides is not counted.
+    """
+    weight = factors.hurting * structure.weight("heavy") + load
+    demand = weight / float(posts.end.sum())
+    limit = factors.soil * ground.allowable_pressure
+    utilization, passes = judged(demand, limit)
+    return Check(
+        name="bearing",
+        demand=demand,
+        capacity=limit,
+        unit="Pa",
+        utilization=utilization,
+        passes=passes,
+        source=f"weight over the ends of the posts; {ground.source}",
+        weighing="heavy",
+        dead=factors.hurting,
+        wind=0.0,
+        case="calm",
+    )
+
+
+def check_pull_out(posts: Posts, structure: Structure, actions: Actions, factors: Factors) -> Check:
+    """Return the wind's uplift against weight and the concrete round the posts.
+
+    The earth that clings to post or concrete is not counted, nor friction (judgement); concrete
+    counts as dead load that helps, buoyant, since a hole fills with water.
+    """
+    volume = sum(
+        max(pi * cast**2 / 4.0 - cut, 0.0) * depth
+        for cast, cut, depth in zip(posts.cast, posts.cut, posts.depth.tolist(), strict=True)
+    )
+    concrete = float(buried_weight.concrete_weight(volume, saturated=True))
+    capacity = factors.helping * (structure.weight("light") + concrete)
+    lifted = factors.wind * actions.uplift
+    at = np.unravel_index(int(lifted.argmax()), lifted.shape)
+    demand = float(lifted[at])
+    utilization, passes = judged(demand, capacity)
+    return Check(
+        name=PULL_OUT,
+        demand=demand,
+        capacity=capacity,
+        unit="N",
+        utilization=utilization,
+        passes=passes,
+        source="statics; concrete by CPUC General Order 95 rule 48.5",
+        direction_deg=float(actions.azimuths[at[-2]]),
+        dead=factors.helping,
+        wind=factors.wind,
+        case=actions.names[at[-1]],
+    )
+
+
+def give_way_pressures(
+    posts: Posts, structure: Structure, unit: Actions, low: float, high: float
+) -> Array:
+    """Return the least pressure (D,) in Pa within low..high at which a post gives way, or inf.
+
+    ``unit`` holds the actions (D, C) of 1 Pa. What is used grows in a straight line with pressure,
+    from what the weight's lean alone uses.
+    """
+    asked = _asked(posts, unit, 1.0)
+    a_pascal = posts.used(asked.force, asked.moment, 1.0)
+    lean = np.full(len(posts.part), _lean(posts, structure) / len(posts.part))
+    left = np.maximum(1.0 - posts.used(np.zeros_like(lean), lean, 1.0), 0.0)
+    q = np.where(a_pascal > 0.0, left / np.where(a_pascal > 0.0, a_pascal, 1.0), np.inf)
+    q = q.min(axis=-1)
+    return np.where(q <= high, np.maximum(q, low), np.inf).min(axis=-1)
+
+
+def push_that_gives_way(posts: Posts, structure: Structure, height: float) -> float:
+    """Return the level push in N at ``height`` m at which the posts together give way.
+
+    What the weight's lean uses of them is not left for it.
+    """
+    each = np.full(len(posts.part), 1.0 / len(posts.part))
+    lean = posts.used(0.0 * each, _lean(posts, structure) * each, 1.0)
+    left = np.maximum(1.0 - lean, 0.0)
+    return float((left / posts.used(each, each * height, 1.0)).min())
+
+
+def depth_needed(posts: Posts, structure: Structure, actions: Actions, factors: Factors) -> Array:
+    """Return how deep in m each post (n,) has to stand for what it is asked, found by halving.
+
+    Infinite where ``DEEPEST`` does not do.
+    """
+    asked = _asked(posts, actions, factors.wind)
+    lean = factors.hurting * _lean(posts, structure) / len(posts.part)
+    low, high = np.zeros(len(posts.part)), np.full(len(posts.part), DEEPEST)
+    for _ in range(_HALVINGS):
+        middle = 0.5 * (low + high)
+        deep = replace(posts, depth=middle)
+        used = deep.used(asked.force, asked.moment + lean, factors.soil)
+        holds = used.max(axis=tuple(range(used.ndim - 1))) <= 1.0
+        low, high = np.where(holds, low, middle), np.where(holds, middle, high)
+    return np.where(high < DEEPEST, high, np.inf)
+
+
+@dataclass(frozen=True, eq=False)
+class _Asked:
+    """Level force in N and moment at the surface in N m on each post (…, D, C, n)."""
+
+    force: Array
+    moment: Array
+
+
+def _asked(posts: Posts, actions: Actions, wind: float) -> _Asked:
+    """Return what the wind, or a named load, asks of each post, with its factor.
+
+    What lifts off the middle of the posts, or presses there, bends them too. A twist adds to the
+    level force on the posts that are far from the middle, and at its height to their moment.
+    """
+    middle, n = posts.points.mean(axis=0), len(posts.part)
+    twist = actions.twist - (middle[0] * actions.force[..., 1] - middle[1] * actions.force[..., 0])
+    turned = twist if n > 1 else np.zeros_like(twist)
+    shares = anchor_group.level_shares(posts.points, wind * actions.force, wind * turned)
+    off_middle = actions.lifting - actions.uplift[..., None] * middle
+    bending = wind * np.linalg.norm(actions.tilting - off_middle, axis=-1)
+    force = np.linalg.norm(shares, axis=-1)
+    plain = wind * np.hypot(actions.force[..., 0], actions.force[..., 1])
+    level = wind * np.hypot(actions.tilting[..., 0], actions.tilting[..., 1])
+    arm = level / np.where(plain > 0.0, plain, 1.0)
+    more = np.maximum(force - plain[..., None] / n, 0.0) * arm[..., None]
+    return _Asked(force, bending[..., None] / n + more)
+
+
+def _lean(posts: Posts, structure: Structure) -> float:
+    """Return the moment in N m of the weight that does not stand over the middle of the posts."""
+    off = structure.steady_centre("heavy")[:2] - posts.points.mean(axis=0)
+    return hypot(*(float(c) for c in off)) * structure.mass("heavy") * GRAVITY
+
+
+def _depth(body: Body) -> float:
+    return -body.bottom
+
+
+def _width(ring: Array) -> float:
+    """Return the width in m of a section (k, 2) against the earth."""
+    apart = np.linalg.norm(ring[:, None] - ring[None], axis=-1).max()
+    edge = np.roll(ring, -1, axis=0) - ring
+    normals = np.column_stack([edge[:, 1], -edge[:, 0]]) / np.linalg.norm(edge, axis=1)[:, None]
+    along = ring @ normals.T
+    lesser = float((along.max(axis=0) - along.min(axis=0)).min())
+    return min(float(apart), sqrt(2.0) * lesser)

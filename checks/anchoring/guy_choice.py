@@ -1,0 +1,168 @@
+"""Guys that hold a piece: how many, from how high, which line, which ground anchor."""
+
+from dataclasses import dataclass, replace
+from math import atan2, cos, inf, pi, sin
+
+import numpy as np
+
+from ...design import plane
+from ...design.model import Design
+from ...design.placing import about_z
+from ...design.sections import section
+from ...design.shapes.rotor import Rotor
+from ...design.structure import Structure
+from ...materials import guy_lines
+from ...materials.guy_lines import GuyLine
+from ..build_steps import down, steps_of, up
+from ..judging import Check
+from ..sliding import check_sliding
+from . import guys
+from .anchor_choice import MOST_TRIED, PLAINEST, Loaded, places_for, suited, with_anchors
+from .anchor_table import AnchorRow, GuyRow
+from .anchored import anchor_pulls, guy_pulls
+from .held import Held
+
+SHARE = 2.0 / 3.0
+"""Part of the height from which guys start: common practice, above the wind's middle."""
+RISE = 1.0
+"""Rise of a guy over its run, 45 degrees: common practice."""
+CLEAR = 0.1
+"""Between a guy and the tips of blades, in m: judgement."""
+LINES = ("polyester rope", "galvanised cable", "plaited polyester rope", "stainless cable")
+"""Kinds that are offered, the cheaper first: no rope that rots or breaks in the sun (judgement)."""
+GROUND = ("stake", "screw anchor", "pier", "slab bolt")
+"""Groups of ground anchors for a guy in the order of the work that they make."""
+
+_NAME, _PINS = "guys", "pins"
+
+
+@dataclass(frozen=True)
+class GuyChoice:
+    """Guys that hold a piece, and the ``pins`` that end its sliding; None where friction does.
+
+    ``pull`` in N is the greatest that any guy is asked for; ``checks`` are all with them.
+    """
+
+    row: GuyRow
+    pins: AnchorRow | None
+    pull: float
+    checks: tuple[Check, ...]
+
+    def added_to(self, design: Design) -> Design:
+        """Return the design with guys and pins."""
+        rows = (*design.several(GuyRow), self.row)
+        tied = replace(design, tables={**design.tables, GuyRow: rows})
+        return tied if self.pins is None else with_anchors(tied, self.pins)
+
+
+def choose_guys(piece: Loaded) -> GuyChoice | None:
+    """Return four guys with which a piece passes, None where none of the lines and anchors do.
+
+    They leave it at two thirds of its height, below any wheel, toward its corners, at 45 degrees.
+    It stands without guys and is checked as it is with them.
+    """
+    place = guy_place(piece)
+    if place is None:
+        return None
+    slides = not check_sliding(piece.standing, piece.actions, piece.factors).passes
+    pins = _pins(piece) if slides else None
+    if slides and pins is None:
+        return None
+    pull: float | None = None
+    tried = 0
+    for anchor in suited(piece.ground, piece.metric, GROUND, for_a_rope=True):
+        row = replace(place, anchor=anchor)
+        held = _with(piece, row, None)
+        if pull is None:
+            pull = guy_pulls(held, piece.standing, piece.actions, piece.factors)
+        ropes = held.guys[-1]
+        if pull > piece.factors.soil * ropes.holds.along(ropes.elevation):
+            continue
+        line = _line(pull, piece.metric)
+        tried += 1
+        if line is None or tried > MOST_TRIED:
+            return None
+        choice = replace(row, line=line)
+        checks = piece.tied(_with(piece, choice, pins))
+        if all(check.passes for check in checks):
+            return GuyChoice(choice, pins, pull, tuple(checks))
+    return None
+
+
+def guy_place(piece: Loaded) -> GuyRow | None:
+    """Return guys at their height, toward the corners of the foot; None without a body there."""
+    structure, step = piece.structure, steps_of(piece.design.units).height
+    height = step * down(min(SHARE * structure.height, _below_wheels(structure)), step)
+    if height <= 0.0:
+        return None
+    cut = plane.union_of(
+        [section(body, height) for body in structure.bodies if not isinstance(body.shape, Rotor)]
+    )
+    if cut.is_empty:
+        return None
+    whole = plane.ring_of(cut.convex_hull)
+    middle = 0.5 * (whole.min(axis=0) + whole.max(axis=0))
+    corner = structure.footprint[0] - structure.footprint.mean(axis=0)
+    start = atan2(float(corner[1]), float(corner[0]))
+    reach = min(
+        float(((whole - middle) @ [cos(angle), sin(angle)]).max())
+        for angle in start + 0.5 * pi * np.arange(4)
+    )
+    at = about_z(piece.design.turn)[:2, :2].T @ middle
+    radius = step * up(reach + height / RISE, step)
+    return GuyRow(
+        _NAME,
+        guy_lines.names()[0],
+        "",
+        height,
+        radius,
+        4,
+        start - piece.design.turn,
+        step * down(reach, step),
+        (float(at[0]), float(at[1]), 0.0),
+    )
+
+
+def _below_wheels(structure: Structure) -> float:
+    """Return the height in m below which no wheel turns, a hand's breadth off; infinite without."""
+    return min(
+        (
+            float(body.origin[2]) - body.shape.span - CLEAR
+            for body in structure.bodies
+            if isinstance(body.shape, Rotor)
+        ),
+        default=inf,
+    )
+
+
+def _pins(piece: Loaded) -> AnchorRow | None:
+    """Return the smallest anchors at the foot that end sliding; guys hold it down. None: none."""
+    _, where = places_for(piece, _PINS)[0]
+    for kind in suited(piece.ground, piece.metric, PLAINEST):
+        row = replace(where, kind=kind)
+        held = piece.held_with(with_anchors(piece.design, row))
+        _, level = anchor_pulls(held, piece.standing, piece.actions, piece.factors)
+        if level <= piece.factors.soil * held.anchors[-1].holds.sideways:
+            return row
+    return None
+
+
+def _with(piece: Loaded, row: GuyRow, pins: AnchorRow | None) -> Held:
+    return piece.held_with(GuyChoice(row, pins, 0.0, ()).added_to(piece.design))
+
+
+def _line(pull: float, metric: bool) -> str | None:
+    """Return the thinnest line of the cheapest kind that may be pulled so, in N; None: none may."""
+    known = [line for line in guy_lines.listing() if _kind_of(line) in LINES]
+    known.sort(
+        key=lambda each: (
+            each.name.endswith(" mm") != metric,
+            LINES.index(_kind_of(each)),
+            each.diameter,
+        )
+    )
+    return next((line.name for line in known if guys.allowable(line) >= pull), None)
+
+
+def _kind_of(line: GuyLine) -> str:
+    return " ".join(line.name.split()[:-2])

@@ -1,0 +1,183 @@
+"""What holds a piece down: its anchors and guys where they stand, and what each holds."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from math import atan2, pi
+
+import numpy as np
+
+from ...design import plane
+from ...design.faults import DesignError, Fault
+from ...design.model import Design
+from ...design.placing import about_z
+from ...design.shapes.shape import Array
+from ...design.structure import Structure
+from ...materials import anchors as kinds
+from ...materials import guy_lines
+from ...materials.grounds import Ground
+from . import guys
+from .anchor_table import AnchorRow, GuyRow
+from .holding import Holding, holding
+
+
+@dataclass(frozen=True, eq=False)
+class Anchors:
+    """Anchors of one row where they stand (n, 2) in m, and what each holds."""
+
+    name: str
+    kind: str
+    points: Array
+    holds: Holding
+
+
+@dataclass(frozen=True, eq=False)
+class Guys:
+    """Guys of one row: attached at ``tops`` (n, 3), running level along ``outward`` (n, 2).
+
+    ``elevation`` above level in rad, ``length`` in m, ``line`` what each line holds in N,
+    ``stiffness`` in N/m, ``holds`` its ground anchor.
+    """
+
+    name: str
+    tops: Array
+    outward: Array
+    elevation: float
+    length: float
+    line: float
+    stiffness: float
+    holds: Holding
+
+    def held(self, soil: float) -> float:
+        """Return how hard in N one may be pulled: its line's hold, or ``soil`` x its anchor's."""
+        return min(self.line, soil * self.holds.along(self.elevation))
+
+
+@dataclass(frozen=True)
+class Held:
+    """All that holds a piece down."""
+
+    anchors: tuple[Anchors, ...]
+    guys: tuple[Guys, ...]
+
+    def __bool__(self) -> bool:
+        return bool(self.anchors or self.guys)
+
+    @property
+    def points(self) -> Array:
+        """Return where all anchors stand (n, 2) in m."""
+        return np.vstack([np.empty((0, 2)), *(row.points for row in self.anchors)])
+
+    def each(self, value: str) -> Array:
+        """Return a value of `Holding` for every anchor (n,)."""
+        return np.concatenate(
+            [np.full(len(row.points), float(getattr(row.holds, value))) for row in self.anchors]
+        )
+
+
+def held_by(design: Design, structure: Structure, ground: Ground) -> Held:
+    """Return what holds a design down. DesignError where an anchor does not suit the ground."""
+    faults: list[Fault] = []
+
+    def holds(
+        name: str,
+        kind: str,
+        measured: float | None,
+        saturated: bool | None = None,
+        depth: float | None = None,
+    ) -> Holding | None:
+        try:
+            return holding(
+                kinds.find(kind), ground, saturated=saturated, measured=measured, depth=depth
+            )
+        except ValueError:
+            wanted = "bolts into the slab" if not ground.stakes_possible else "something driven"
+            faults.append(
+                Fault(
+                    design.file,
+                    design.lines.get((name, "kind")),
+                    name,
+                    "kind",
+                    kind,
+                    f"an anchor that suits {ground.name!r}",
+                    wanted,
+                )
+            )
+            return None
+
+    rows = design.several(AnchorRow)
+    places = [_points(design, structure, row) for row in rows]
+    nearest = _nearest(places)
+    anchors: list[Anchors] = []
+    for row, points, apart in zip(rows, places, nearest, strict=True):
+        found = holds(row.name, row.kind, row.measured, row.saturated, row.depth)
+        if found is not None:
+            anchors.append(Anchors(row.name, row.kind, points, found.spaced(apart)))
+    ropes: list[Guys] = []
+    for row in design.several(GuyRow):
+        elevation = atan2(row.height, row.radius - row.out)
+        found = holds(row.name, row.anchor, row.measured)
+        if found is not None:
+            ropes.append(_guys(design, row, elevation, found))
+    if faults:
+        raise DesignError(tuple(faults))
+    return Held(tuple(anchors), tuple(ropes))
+
+
+def _nearest(places: Sequence[Array]) -> list[float]:
+    """Return for each row how near in m any of its anchors (n, 2) stands to another one."""
+    if not places:
+        return []
+    every = np.vstack(places)
+    apart = np.linalg.norm(every[:, None] - every[None], axis=-1)
+    np.fill_diagonal(apart, np.inf)
+    least = apart.min(axis=1, initial=np.inf)
+    ends = np.cumsum([len(points) for points in places])
+    return [float(own.min()) for own in np.split(least, ends[:-1])]
+
+
+def _points(design: Design, structure: Structure, row: AnchorRow) -> Array:
+    """Return where the anchors of a row stand (n, 2) on the site."""
+    if row.where is not None:
+        foot = plane.inset(structure.footprint, row.inset)
+        if not len(foot):
+            raise DesignError((_too_far_in(design, row),))
+        middles = 0.5 * (foot + np.roll(foot, -1, axis=0))
+        step = 2 if row.where == "second sides" else 1
+        return foot if row.where == "corners" else middles[::step]
+    around = [np.zeros(2)]
+    if row.ring is not None:
+        angles = row.start + 2.0 * pi * np.arange(row.count) / row.count
+        around = list(0.5 * row.ring * np.column_stack([np.cos(angles), np.sin(angles)]))
+    plain = np.array([np.asarray(row.at[:2]) + offset for offset in around])
+    return plain @ about_z(design.turn)[:2, :2].T
+
+
+def _too_far_in(design: Design, row: AnchorRow) -> Fault:
+    return Fault(
+        design.file,
+        design.lines.get((row.name, "inset")),
+        row.name,
+        "inset",
+        f"{row.inset:.4g} m",
+        "less than half of the foot's width",
+    )
+
+
+def _guys(design: Design, row: GuyRow, elevation: float, found: Holding) -> Guys:
+    angles = row.start + design.turn + 2.0 * pi * np.arange(row.count) / row.count
+    outward = np.column_stack([np.cos(angles), np.sin(angles)])
+    middle = about_z(design.turn)[:2, :2] @ np.asarray(row.at[:2])
+    tops = np.column_stack([middle + row.out * outward, np.full(row.count, row.height)])
+    length = float(np.hypot(row.height, row.radius - row.out))
+    line = guy_lines.find(row.line)
+    end = guy_lines.end(row.end) if row.end is not None else None
+    return Guys(
+        row.name,
+        tops,
+        outward,
+        elevation,
+        length,
+        guys.allowable(line, end),
+        float(guys.line_stiffness(line.stiffness, length)),
+        found,
+    )

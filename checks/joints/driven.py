@@ -1,0 +1,70 @@
+"""How a fastener is driven: through what, into what, how far it reaches, and how far it must."""
+
+from dataclasses import dataclass
+from functools import cache
+from math import cos, inf, radians
+
+from ... import references
+from ...materials.fastener import Fastener
+from .joint_material import Stuff
+from .lateral import LEAST_PENETRATION
+from .withdrawal import holding_length
+
+SLANT = radians(30.0)
+TOE_SIDE = 1.0 / 3.0
+"""A toe-nail starts a third of its length up the side and slants by 30 degrees (NDS 12.1.6.3)."""
+
+
+@dataclass(frozen=True)
+class Driven:
+    """How a fastener is driven; lengths in m.
+
+    ``through`` the side piece (with ``plate`` of steel under the head) into the piece that holds
+    the point, whose wood reaches ``room`` along it and lies as ``into`` says. A staple's crown lies
+    across the grain under it where ``crown_across`` says so.
+    """
+
+    side: Stuff
+    main: Stuff
+    through: float
+    room: float
+    into: str
+    plate: float | None = None
+    washer: float | None = None
+    toe_nailed: bool = False
+    made_wet: bool | None = None
+    stays_dry: bool = False
+    crown_across: bool = False
+
+
+def lengths(L: float, driven: Driven) -> tuple[float, float]:
+    """Return what a fastener ``L`` m long goes through and how far it reaches beyond, in m."""
+    if driven.toe_nailed:
+        return L * TOE_SIDE, L * cos(SLANT) - L * TOE_SIDE
+    return driven.through, max(L - driven.through - (driven.plate or 0.0), 0.0)
+
+
+def holding(fastener: Fastener, p: float) -> float:
+    """Return how much of a penetration ``p`` in m holds against pulling out, in m."""
+    threaded = fastener.kind not in ("nail", "staple") or fastener.shank == "ring"
+    thread = fastener.thread_length if threaded else None
+    tip = fastener.tip_length if fastener.kind == "lag screw" else None
+    return float(holding_length(p, inf if thread is None else thread, tip or 0.0))
+
+
+def least_penetration(fastener: Fastener) -> float:
+    """Return how far in m a point has to reach into its piece to count; a bolt's does not.
+
+    Six diameters of nails and screws; fourteen of a staple's leg, since only so far driven is it
+    said to hold as two nails. Source: NDS 2018 12.1.5.6, 12.1.6.5; EN 1995-1-1 8.4(3).
+    """
+    if fastener.kind == "bolt":
+        return 0.0
+    times = LEAST_PENETRATION if fastener.kind != "staple" else _of_a_staple()
+    return times * fastener.diameter
+
+
+@cache
+def _of_a_staple() -> float:
+    rule = "least penetration over leg diameter"
+    return float(references.table("wood/staple_rules").one("rule", rule)["value"])

@@ -1,0 +1,188 @@
+"""Where the fasteners of a joint stand on the face on which two parts meet."""
+
+from collections.abc import Sequence
+
+import numpy as np
+from shapely.geometry.base import BaseGeometry
+
+from ...design import plane
+from ...design.shapes.shape import Array
+
+EDGE = 0.020
+"""How far (m) from the edge of a broad face fasteners are set where nothing is said: judgement."""
+
+STRIP = 0.045
+"""A face narrower than this (m) takes one row along its middle."""
+
+_SQUARE = 0.98
+_SIDE = 0.15
+
+
+def evenly(area: BaseGeometry, count: int) -> Array:
+    """Return points (count, 2) in m evenly along the middle of a wall, or round inside the edge."""
+    lines = [_line(piece) for piece in plane.pieces(area)]
+    lengths = np.array([_length(line) for line in lines])
+    ends: Array = np.cumsum(lengths)
+    found: list[Array] = []
+    whole = float(lengths.sum())
+    for place in [(k + 0.5) / count * whole for k in range(count)]:
+        i = min(int(np.searchsorted(ends, place)), len(lines) - 1)
+        found.append(_at(lines[i], place - float(ends[i] - lengths[i])))
+    return np.array(found)
+
+
+def where_nothing_is_said(area: BaseGeometry, count: int) -> Array:
+    """Return points (count, 2) as one would set them: in two rows on a solid rectangle, else even.
+
+    One stands in the middle, two or three in a row along the longer side.
+    """
+    pieces = plane.pieces(area)
+    corners = plane.narrowest_box(area)
+    box = plane.polygon(corners)
+    solid = len(pieces) == 1 and area.area > _SQUARE * box.area
+    rows = count <= 3 or count % 2 == 0
+    if solid and rows:
+        return in_rows(area, count)
+    if solid or count > 1:
+        return evenly(area, count)
+    return np.array([plane.inside(area)])
+
+
+def in_rows(
+    area: BaseGeometry, count: int, length: float | None = None, width: float | None = None
+) -> Array:
+    """Return points (count, 2) in two rows along the longer side; up to three in one row.
+
+    ``length`` and ``width`` in m are those of the rectangle that they fill, along x and y; else it
+    lies inside the face's edge.
+    """
+    corners = plane.narrowest_box(area)
+    centre = corners.mean(axis=0)
+    if length is not None and width is not None:
+        one, other = np.array([length / 2.0, 0.0]), np.array([0.0, width / 2.0])
+    else:
+        one, other = (corners[1] - corners[0]) / 2.0, (corners[2] - corners[1]) / 2.0
+        one, other = (half * _inset(float(np.linalg.norm(half))) for half in (one, other))
+    if np.linalg.norm(one) < np.linalg.norm(other):
+        one, other = other, one
+    if count == 1:
+        return centre[None]
+    if count <= 3:
+        along = np.linspace(-1.0, 1.0, count)
+        return centre + along[:, None] * one
+    along = np.linspace(-1.0, 1.0, count // 2)
+    return np.vstack([centre + along[:, None] * one + way * other for way in (-1.0, 1.0)])
+
+
+def on_a_ring(area: BaseGeometry, count: int, across: float, start: float) -> Array:
+    """Return points (count, 2) round the middle of the face, on a circle ``across`` m wide."""
+    low_x, low_y, high_x, high_y = plane.bounds_of(area)
+    centre = 0.5 * np.array([low_x + high_x, low_y + high_y])
+    angles = start + 2.0 * np.pi * np.arange(count) / count
+    return centre + across / 2.0 * np.column_stack([np.cos(angles), np.sin(angles)])
+
+
+def on_each_side(area: BaseGeometry, count: int) -> Array:
+    """Return points (count, 2), as many on each straight side. ValueError with the sides' number.
+
+    A side is straight that is at least a seventh of the longest; a round face has none.
+    """
+    hull = plane.hull(plane.coordinates(area))
+    inset = min(_inset_of(piece) for piece in plane.pieces(area))
+    ring = plane.ring_of(plane.simpler(_shrunk(hull, inset)))
+    sides = np.roll(ring, -1, axis=0) - ring
+    lengths = np.linalg.norm(sides, axis=1)
+    long = np.flatnonzero(lengths > _SIDE * lengths.max())
+    if len(long) > 12 or count % len(long):
+        raise ValueError(len(long))
+    each = count // len(long)
+    share = (np.arange(each) + 0.5) / each
+    return np.vstack([ring[i] + share[:, None] * sides[i] for i in long])
+
+
+def outward(area: BaseGeometry, points: Array) -> Array:
+    """Return unit vectors (n, 2) square to the nearest edge of a face's outline, out of it."""
+    ring = plane.ring_of(plane.simpler(plane.hull(plane.coordinates(area))))
+    along = np.roll(ring, -1, axis=0) - ring
+    along /= np.linalg.norm(along, axis=1)[:, None]
+    normals = np.column_stack([along[:, 1], -along[:, 0]])
+    depth = (normals * ring).sum(axis=1) - points @ normals.T
+    return normals[depth.argmin(axis=1)]
+
+
+def least_spacing(points: Array) -> float | None:
+    """Return the least distance in m between two of the points (n, 2); None of fewer than two."""
+    if len(points) < 2:
+        return None
+    apart = np.linalg.norm(points[:, None] - points[None], axis=-1)
+    return float(apart[~np.eye(len(points), dtype=bool)].min())
+
+
+def pressing_corners(areas: Sequence[BaseGeometry], most: float) -> Array:
+    """Return the corners (k, 2) within which a face presses: the hull of what meets there.
+
+    An edge carries at mid-thickness of the wall, at most ``most`` m inside it.
+    """
+    within = [
+        _shrunk(plane.filled(piece), min(_wall(piece) / 2.0, most))
+        for area in areas
+        for piece in plane.pieces(area)
+    ]
+    if not within:
+        return np.empty((0, 2))
+    hull = plane.hull(np.vstack([plane.coordinates(each) for each in within]))
+    return plane.ring_of(plane.simpler(hull)) if hull.area > 0.0 else np.empty((0, 2))
+
+
+def _line(piece: BaseGeometry) -> Array:
+    """Return the line (k, 2) along which fasteners are set on one piece; closed but of a strip."""
+    wall = _wall(piece)
+    if not plane.is_ring(piece):
+        corners = plane.narrowest_box(piece)
+        sides = [corners[1] - corners[0], corners[2] - corners[1]]
+        short, long = sorted(sides, key=lambda side: float(np.linalg.norm(side)))
+        if np.linalg.norm(short) < STRIP:
+            centre = corners.mean(axis=0)
+            return np.array([centre - long / 2.0, centre + long / 2.0])
+    inset = wall / 2.0 if plane.is_ring(piece) else _inset_of(piece)
+    ring = plane.ring_of(plane.simpler(_shrunk(plane.filled(piece), inset)))
+    return np.vstack([ring, ring[:1]])
+
+
+def _wall(piece: BaseGeometry) -> float:
+    """Return the thickness of a wall from its area and the length of its edges, in m."""
+    return 2.0 * float(piece.area) / float(piece.length)
+
+
+def _inset_of(piece: BaseGeometry) -> float:
+    if plane.is_ring(piece):
+        return _wall(piece) / 2.0
+    corners = plane.narrowest_box(piece)
+    least = min(
+        float(np.linalg.norm(corners[1] - corners[0])),
+        float(np.linalg.norm(corners[2] - corners[1])),
+    )
+    return min(EDGE, least / 4.0)
+
+
+def _inset(half: float) -> float:
+    """Return what is left of half a width when fasteners keep off the edge."""
+    return 1.0 - min(EDGE, half / 2.0) / half if half > 0.0 else 1.0
+
+
+def _shrunk(region: BaseGeometry, by: float) -> BaseGeometry:
+    """Return a region moved in by ``by`` m; the region itself where nothing would be left."""
+    smaller = plane.moved_in(region, by)
+    return region if smaller.is_empty else smaller
+
+
+def _length(line: Array) -> float:
+    return float(np.linalg.norm(np.diff(line, axis=0), axis=1).sum())
+
+
+def _at(line: Array, place: float) -> Array:
+    steps = np.linalg.norm(np.diff(line, axis=0), axis=1)
+    ends = np.cumsum(steps)
+    i = min(int(np.searchsorted(ends, place)), len(steps) - 1)
+    share = (place - (ends[i] - steps[i])) / steps[i]
+    return line[i] + share * (line[i + 1] - line[i])

@@ -1,0 +1,147 @@
+"""What a joint has to carry: wind or a named load on all that it holds, and that part's weight."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from ...design.shapes.shape import Array
+from ...design.structure import GRAVITY, Weighing
+from ...loads.actions import Actions
+from ...loads.combinations import Factors
+from ...loads.given import GivenLoad
+from ..adjustments import wind_over
+
+
+@dataclass(frozen=True)
+class LoadSet:
+    """What acts at once: ``dead`` times the ``weighing`` weight, and ``live`` times wind or a load.
+
+    The load is the named ``load``; without one it is the wind, or in calm air nothing. ``longer``
+    is what a joint holds under wind over what it holds for as long as this lasts.
+    """
+
+    weighing: Weighing
+    dead: float
+    live: float
+    longer: float = 1.0
+    load: GivenLoad | None = None
+
+    @property
+    def is_calm(self) -> bool:
+        """Return whether it is dead load alone."""
+        return self.load is None and self.live == 0.0
+
+
+@dataclass(frozen=True, eq=False)
+class Resultant:
+    """Force (…, 3) in N on what a joint holds, and moment (…, 3) in N m about the origin.
+
+    The leading shape is (S, Q, D, C): ``sets`` (S,) of what acts at once, gusts, directions, cases;
+    ``azimuths`` (D,) in degrees and ``cases`` (C,) name the last two. What a joint holds less of
+    under a set, since it lasts longer than a gust, is asked of it that much more: all are compared
+    with what holds under wind.
+    """
+
+    force: Array
+    moment: Array
+    azimuths: Array
+    cases: tuple[str, ...]
+    sets: tuple[LoadSet, ...]
+
+    def about(self, origin: Array) -> Array:
+        """Return the moment (…, 3) about another point (3,)."""
+        return self.moment - np.cross(np.broadcast_to(origin, self.force.shape), self.force)
+
+
+@dataclass(frozen=True, eq=False)
+class Weight:
+    """Mass in kg and centre (3,) in m of what a joint holds."""
+
+    mass: float
+    centre: Array
+
+
+def load_sets(factors: Factors, basis: str, loads: Sequence[GivenLoad] = ()) -> tuple[LoadSet, ...]:
+    """Return what is tried: wind on light and heavy weight, dead load alone, and each named load.
+
+    Dead load that helps is light, dead load that hurts heavy; alone it is heavy and lasts for good.
+    A named load takes the place of wind and lasts as what people do: ten years in all, not 1.6 of
+    wind (judgement: a push is shorter, yet comes again and again).
+    """
+    by_wind = (
+        LoadSet("light", factors.helping, factors.wind),
+        LoadSet("heavy", factors.hurting, factors.wind),
+    )
+    calm = LoadSet("heavy", factors.alone, 0.0, wind_over("permanent", basis))
+    if not loads:
+        return (*by_wind, calm)
+    normal = wind_over("normal", basis)
+    by_load = [
+        replace(one, live=factors.live, longer=normal, load=load)
+        for load in loads
+        for one in by_wind
+    ]
+    return (*by_wind, calm, *by_load)
+
+
+def resultant(
+    actions: Actions, light: Weight, heavy: Weight, sets: Sequence[LoadSet], slope: float = 0.0
+) -> Resultant:
+    """Return what wind or a named load and weight together do to what a joint holds.
+
+    ``actions`` (Q, D, C) are of the bodies held alone, ``light`` and ``heavy`` their weight. On a
+    ``slope`` in rad each of ``sets`` comes with its fall toward eight sides.
+    """
+    F, M = wind_wrench(actions)
+    found: list[tuple[LoadSet, Array, Array]] = []
+    for one in sets:
+        weight = light if one.weighing == "light" else heavy
+        push, turn = one.live * F, one.live * M
+        if one.load is not None:
+            push, turn = (one.live * each + np.zeros_like(F) for each in load_wrench(one.load))
+        for down in downward(slope):
+            pull = one.dead * weight.mass * GRAVITY * down
+            turning: Array = np.cross(weight.centre, pull).astype(np.float64)
+            found.append((one, one.longer * (push + pull), one.longer * (turn + turning)))
+    return Resultant(
+        np.stack([force for _, force, _ in found]),
+        np.stack([moment for _, _, moment in found]),
+        actions.azimuths,
+        actions.names,
+        tuple(one for one, _, _ in found),
+    )
+
+
+def downward(slope: float) -> Array:
+    """Return the ways (n, 3) in which weight pulls in the axes of a piece on a slope in rad."""
+    if slope == 0.0:
+        return np.array([[0.0, 0.0, -1.0]])
+    fall = np.pi / 4.0 * np.arange(8)
+    level = np.sin(slope)
+    down = np.full(8, -np.cos(slope))
+    return np.column_stack([level * np.cos(fall), level * np.sin(fall), down])
+
+
+def wind_wrench(actions: Actions) -> tuple[Array, Array]:
+    """Return force (…, 3) in N and moment (…, 3) in N m about the origin of actions of wind.
+
+    M = r x F summed: the level force at its height, the twist, and the suction at its place.
+    """
+    x, y = actions.force[..., 0], actions.force[..., 1]
+    F = np.stack([x, y, actions.uplift], axis=-1)
+    M = np.stack(
+        [
+            actions.lifting[..., 1] - actions.tilting[..., 1],
+            actions.tilting[..., 0] - actions.lifting[..., 0],
+            actions.twist,
+        ],
+        axis=-1,
+    )
+    return F, M
+
+
+def load_wrench(load: GivenLoad) -> tuple[Array, Array]:
+    """Return force (3,) in N and moment (3,) in N m about the origin of a named load: M = r x F."""
+    force: Array = load.force * np.asarray(load.direction)
+    return force, np.cross(np.asarray(load.at), force).astype(np.float64)

@@ -1,0 +1,93 @@
+"""Which fastener of a joint is used most: by what pulls it and what pushes it sideways at once."""
+
+from dataclasses import dataclass, replace
+from math import inf
+
+import numpy as np
+
+from ...design.shapes.shape import Array
+from .combined import fastener_use
+from .fastener_capacity import Capacity
+from .fastener_sets import FastenerSet
+from .joint_places import Place
+from .joint_table import JointRow
+
+
+@dataclass(frozen=True)
+class MostUsed:
+    """The fastener of a place that is used most: which, under which load, and how far.
+
+    ``tension`` and ``shear`` in N are what it is asked; ``rank`` orders also those that nothing
+    resists, by that.
+    """
+
+    place: Place
+    fasteners: FastenerSet
+    nth: int
+    load: tuple[int, ...]
+    used: float
+    tension: float
+    shear: float
+
+    @property
+    def rank(self) -> tuple[float, float]:
+        """Return what orders fasteners: how far each is used, then what it is asked in N."""
+        return self.used, float(np.hypot(self.tension, self.shear))
+
+
+def most_used(
+    row: JointRow,
+    place: Place,
+    fasteners: FastenerSet,
+    longer: Array,
+    tension: Array,
+    shear: Array,
+) -> MostUsed:
+    """Return the fastener of a set that is used most under the loads (S, …, n).
+
+    They are ``longer`` (S,) times as much as they are.
+    """
+    holds = fasteners.holds
+    n = longer.reshape(-1, *[1] * (tension.ndim - 1))
+    if _bears_on_washers(row):
+        tension = tension / n
+    unheld = ~np.isfinite(shear)
+    safe = np.where(unheld, 1.0, shear)
+    used = fastener_use(row.fastener.kind, tension, safe, holds.pull, holds.sideways)
+    used = np.where(unheld, inf, used)
+    most = used == used.max()
+    pulled, pushed = tension if _bears_on_washers(row) else tension / n, safe / n
+    asked = np.where(most, np.hypot(pulled, pushed), -1.0)
+    *load, nth = (int(i) for i in np.unravel_index(int(asked.argmax()), asked.shape))
+    where = (*load, nth)
+    return MostUsed(
+        place,
+        fasteners,
+        nth,
+        tuple(load),
+        float(used[where]),
+        float(pulled[where]),
+        inf if unheld[where] else float(pushed[where]),
+    )
+
+
+def held_for(row: JointRow, holds: Capacity, longer: float) -> Capacity:
+    """Return what a fastener holds of a load that lasts, of what it holds under wind."""
+    out = 1.0 if _bears_on_washers(row) else longer
+    return replace(
+        holds,
+        out=holds.out / out,
+        head=holds.head / longer,
+        sideways=holds.sideways / longer,
+        factor_out=holds.factor_out / out,
+        factor_sideways=holds.factor_sideways / longer,
+    )
+
+
+def _bears_on_washers(row: JointRow) -> bool:
+    """Return whether what holds against a pull is the wood under washers.
+
+    That holds for good what it holds in a gust: C_D and lambda do not apply to bearing across the
+    grain (NDS 2018 2.3.2 and Table 4.3.1).
+    """
+    return row.fastener.kind == "bolt"

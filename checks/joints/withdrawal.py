@@ -1,0 +1,102 @@
+"""What pulls a nail or screw straight out of the side grain, or its head through the wood.
+
+NDS prints what a fastener may carry: reference values for allowable stress design, dry, under
+ten years of load. The Wood Handbook prints what it carried on the average when it came out. They
+also count specific gravity on different volumes, so one is never compared with the other as is.
+"""
+
+from functools import cache
+
+import numpy as np
+from numpy.typing import ArrayLike
+
+from ... import references
+from ...design.shapes.shape import Array
+from ...loads.ranges import not_negative, positive
+from .printed_units import INCH, POUND_FORCE_PER_INCH, PSI
+
+NDS = "NDS reference"
+HANDBOOK = "mean maximum"
+
+MEAN_OVER_ALLOWABLE = 5.0
+"""Mean maximum load over allowable: 1380 is 6900/5, FPL Technical Note 236 (1958)."""
+
+
+def withdrawal(kind: str, diameter: ArrayLike, specific_gravity: ArrayLike) -> Array:
+    """Return the reference withdrawal value W = k G^a D^b in N per m of what holds (…).
+
+    ``kind`` is one of ``kinds()``. ``diameter`` D (…) in m: the shank of a nail, the nominal one
+    of a screw. ``specific_gravity`` G (…) on oven-dry volume, of the piece that holds the point.
+    What holds is the shank of a smooth nail, the thread of all others: see ``holding_length``.
+    KeyError for another kind; ValueError unless D and G are above 0.
+    Source: NDS 2018 Eq. 12.2-1 to 12.2-5, in lbf per in, with D in in.
+    """
+    return _per_length(NDS, kind, diameter, specific_gravity)
+
+
+def mean_withdrawal(kind: str, diameter: ArrayLike, gravity_at_12: ArrayLike) -> Array:
+    """Return the mean load in N per m (…) at which fasteners came out of seasoned wood.
+
+    As ``withdrawal``, but half of all fasteners hold less: divide by ``MEAN_OVER_ALLOWABLE``.
+    ``gravity_at_12`` G (…) is oven-dry mass on the volume at 12 % moisture, some 5 % below that
+    of NDS. ``kind`` is one of ``kinds(HANDBOOK)``. Raises as ``withdrawal``.
+    Source: Wood Handbook FPL-GTR-190 (2010) Eq. 8-1, 8-2, 8-10, 8-14.
+    """
+    return _per_length(HANDBOOK, kind, diameter, gravity_at_12)
+
+
+def pull_through(
+    head_diameter: ArrayLike, side_thickness: ArrayLike, specific_gravity: ArrayLike
+) -> Array:
+    """Return the reference value W_H in N (…) at which a round head is held by what it fastens.
+
+    W_H = 690 pi D_H G^2 t up to t = 2.5 D_H, and no more beyond (1725 pi D_H^2 G^2), in lbf with
+    ``head_diameter`` D_H (…) and ``side_thickness`` t (…) in in, both given in m here.
+    ``specific_gravity`` G (…) is that of the side member. ValueError unless D_H and G are above 0.
+    Source: NDS 2018 12.2.5, Eq. 12.2-6a and 12.2-6b.
+    """
+    D_H = positive("head_diameter", head_diameter)
+    t = not_negative("side_thickness", side_thickness)
+    G = positive("specific_gravity", specific_gravity)
+    return 690.0 * PSI * np.pi * D_H * G**2 * np.minimum(t, 2.5 * D_H)
+
+
+def mean_over_factor(mean: float) -> float:
+    """Return the Wood Handbook's average in N over the stated factor."""
+    return mean / MEAN_OVER_ALLOWABLE
+
+
+def holding_length(
+    penetration: ArrayLike, thread_length: ArrayLike = np.inf, tip_length: ArrayLike = 0.0
+) -> Array:
+    """Return the length in m (…) that holds against pulling out.
+
+    ``penetration`` (…) into the piece that holds the point, all in m. Of a smooth nail all of it
+    holds; of a ring-shank nail or screw the thread in it, ``thread_length`` (…) being measured
+    from the point; of a lag screw less its tapered ``tip_length`` (…). ValueError below 0.
+    Source: NDS 2018 12.2.1.1 (lag screws: without the tip), 12.2.2.1 (screws: thread), 12.2.3.
+    """
+    p = not_negative("penetration", penetration)
+    thread = not_negative("thread_length", thread_length)
+    return np.maximum(np.minimum(p, thread) - not_negative("tip_length", tip_length), 0.0)
+
+
+def kinds(basis: str = NDS) -> list[str]:
+    """Return the kinds of fastener that a basis, ``NDS`` or ``HANDBOOK``, has an equation for."""
+    rows = references.table("wood/withdrawal_formulas").where("basis", basis)
+    return [row["kind"] for row in rows]
+
+
+def _per_length(basis: str, kind: str, diameter: ArrayLike, gravity: ArrayLike) -> Array:
+    k, a, b = _law(basis, kind)
+    G = positive("specific_gravity", gravity)
+    D = positive("diameter", diameter) / INCH
+    return POUND_FORCE_PER_INCH * k * G**a * D**b
+
+
+@cache
+def _law(basis: str, kind: str) -> tuple[float, float, float]:
+    """Return coefficient (lbf, in) and the exponents of G and D."""
+    row = references.table("wood/withdrawal_formulas").one("law", f"{basis}, {kind}")
+    k, a, b = (float(row[c]) for c in ("coefficient_inch_pound", "exponent_G", "exponent_D"))
+    return k, a, b

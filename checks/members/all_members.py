@@ -1,0 +1,140 @@
+"""The strength of parts whose load is plain from the drawing: posts, blades, boards, plates."""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import replace
+
+import numpy as np
+
+from ...design.shapes.bodies import Cone, Shell
+from ...design.shapes.boxes import Box
+from ...design.shapes.cutout import Cutout
+from ...design.shapes.flat import Panel, Plate
+from ...design.shapes.gables import Gable
+from ...design.shapes.roofs import Dome, Vault
+from ...design.shapes.rotor import Rotor
+from ...design.structure import Structure
+from ...loads.actions import Actions
+from ...loads.combinations import Factors
+from ..borne import Borne, borne_by
+from ..local_wind import LocalWind
+from .blades import check_blades
+from .boards import check_board, check_shell
+from .member_check import Member, Members, NotJudged
+from .posts import check_posts
+from .uprights import Mask, Posts, posts_of, touching
+
+
+def posts_to_judge(structure: Structure, loads: Sequence[Borne] = ()) -> tuple[Posts, ...]:
+    """Return the posts of a structure; of those that carry the same alike, the first group.
+
+    What they carry counts the named ``loads``.
+    """
+    found: dict[tuple[object, ...], Posts] = {}
+    for posts in posts_of(structure):
+        carried = sorted(
+            body.part for body, goes in zip(structure.bodies, posts.goes, strict=True) if goes
+        )
+        named = tuple(one.load.name for one in borne_by(loads, posts.goes))
+        found.setdefault((posts.names, len(posts.bodies), posts.why_not, named, *carried), posts)
+    return tuple(found.values())
+
+
+def check_members(
+    structure: Structure,
+    posts: Iterable[tuple[Posts, Actions | None]],
+    local: LocalWind,
+    factors: Factors,
+    basis: str,
+    loads: Sequence[Borne] = (),
+    sticks: Iterable[Member | NotJudged] = (),
+) -> Members:
+    """Return the strength of every part that can be judged, and the others of these kinds.
+
+    ``posts`` come with what they and their load take from the wind (Q, D, C); None for those that
+    cannot be judged. ``basis`` is the site's, ``loads`` those that the design names, ``sticks``
+    what was found of beams and the like. Of like copies the worst one is told.
+    """
+    found: list[Member | NotJudged] = []
+    for group, actions in posts:
+        if actions is None:
+            one = NotJudged(group.names[0], group.why_not)
+        else:
+            carries = borne_by(loads, group.goes)
+            one = check_posts(group, structure, actions, factors, basis, carries)
+        found += [_named(one, name) for name in group.names]
+    is_board = any(isinstance(body.shape, (Cutout, Panel)) for body in structure.bodies)
+    near = touching(structure) if is_board else np.zeros((0, 0), dtype=bool)
+    for i in range(len(structure.bodies)):
+        one = _check_body(structure, i, near, local, factors, basis)
+        if one is not None:
+            found.append(_as_graded(structure, i, one))
+    found += sticks
+    return _worst_of_each(found)
+
+
+def _check_body(
+    structure: Structure, i: int, near: Mask, local: LocalWind, factors: Factors, basis: str
+) -> Member | NotJudged | None:
+    """Return the strength of one body that is no post; None where none is to be told."""
+    given = (structure, i, local, factors, basis)
+    # what judges a shape is imported where a design has that shape: most have few
+    match structure.bodies[i].shape:
+        case Rotor():
+            return check_blades(*given)
+        case Shell():
+            return check_shell(*given)
+        case Panel():
+            return check_board(structure, i, near, local, factors, basis)
+        case Box(wall=float()):
+            from .walls import check_box  # noqa: PLC0415
+
+            return check_box(*given)
+        case Gable() | Cone():
+            from .slopes import check_slope  # noqa: PLC0415
+
+            return check_slope(*given)
+        case Plate():
+            from .decks import check_plate  # noqa: PLC0415
+
+            return check_plate(*given)
+        case Cutout():
+            from .cutouts import check_cutout  # noqa: PLC0415
+
+            return check_cutout(structure, i, near[i], local, factors, basis)
+        case Dome(wall=float()) | Vault(wall=float()):
+            return NotJudged(structure.design.parts[structure.bodies[i].part].name, "curved")
+        case _:
+            return None
+
+
+def _as_graded(structure: Structure, i: int, one: Member | NotJudged) -> Member | NotJudged:
+    """Return what was found with the word whether the design names the grade of its boards."""
+    named = structure.design.parts[structure.bodies[i].part].grade is not None
+    return replace(one, graded=True) if named and isinstance(one, Member) else one
+
+
+def _named(one: Member | NotJudged, name: str) -> Member | NotJudged:
+    """Return what was found of posts that share a load, for the part of that name."""
+    if isinstance(one, NotJudged):
+        return replace(one, name=name)
+    return replace(one, name=name, check=replace(one.check, name=f"member: {name}"))
+
+
+def _worst_of_each(found: Iterable[Member | NotJudged]) -> Members:
+    judged: dict[str, Member] = {}
+    others: dict[str, NotJudged] = {}
+    for one in found:
+        if isinstance(one, NotJudged):
+            others.setdefault(one.name, one)
+        elif one.name not in judged:
+            judged[one.name] = one
+        else:
+            other = judged[one.name]
+            loads = tuple(dict.fromkeys((*other.loads, *one.loads)))
+            worse = one if _use(one) > _use(other) else other
+            judged[one.name] = replace(worse, loads=loads)
+    return Members(tuple(judged.values()), tuple(others.values()))
+
+
+def _use(one: Member) -> float:
+    return np.inf if one.check.utilization is None else one.check.utilization

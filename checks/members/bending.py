@@ -1,0 +1,152 @@
+"""Straight pieces and strips in bending and shear: what a load does to a section."""
+
+import numpy as np
+from numpy.typing import ArrayLike
+
+from ...design.shapes.shape import Array
+from ...loads.ranges import not_negative, positive
+
+
+def rectangle_modulus(width: ArrayLike, depth: ArrayLike) -> Array:
+    """Return the section modulus S = b d^2/6 in m3 (…) of a rectangle.
+
+    ``depth`` d (…) in m lies along the load, ``width`` b (…) square to it. ValueError unless both
+    are above 0. Source: Wood Handbook FPL-GTR-190 (2010) 9-2, Table 9-2.
+    """
+    return positive("width", width) * positive("depth", depth) ** 2 / 6.0
+
+
+def rectangle_inertia(width: ArrayLike, depth: ArrayLike) -> Array:
+    """Return the moment of inertia I = b d^3/12 in m4 (…) of a rectangle.
+
+    Arguments and errors as ``rectangle_modulus``. Source: as there.
+    """
+    return positive("width", width) * positive("depth", depth) ** 3 / 12.0
+
+
+def round_inertia(across: ArrayLike, bore: ArrayLike = 0.0) -> Array:
+    """Return the moment of inertia I = pi (D^4 - d^4)/64 in m4 (…) of a rod or tube.
+
+    ``across`` D and ``bore`` d (…) in m. ValueError unless D is above 0 and d not below. Source:
+    plane geometry, as in AISC Manual Table 17-27.
+    """
+    return np.pi / 64.0 * (positive("across", across) ** 4 - not_negative("bore", bore) ** 4)
+
+
+def rectangle_shear_stress(shear: ArrayLike, width: ArrayLike, depth: ArrayLike) -> Array:
+    """Return the greatest shear stress f_v = 3 V/(2 b d) in Pa (…) of a rectangle.
+
+    ``shear`` V (…) in N, sizes (…) in m. ValueError for a negative force or sizes not above 0.
+    Source: NDS 2018 3.4.2, Eq. 3.4-2.
+    """
+    area = positive("width", width) * positive("depth", depth)
+    return 1.5 * not_negative("shear", shear) / area
+
+
+def cantilever_deflection(
+    force: ArrayLike, at: ArrayLike, length: ArrayLike, stiffness: ArrayLike
+) -> Array:
+    """Return how far in m (…) the tip of a cantilever moves under a force on it.
+
+    F a^2 (3 L - a)/(6 E I): ``force`` F (…) in N acts ``at`` a (…) in m from the fixed end of
+    ``length`` L (…) in m, or beyond it, where the tip moves by F L^2 (3 a - L)/(6 E I);
+    ``stiffness`` E I (…) in N m2. ValueError unless lengths and stiffness are above 0 (a: 0 or
+    more). Source: Wood Handbook FPL-GTR-190 (2010) Eq. 9-1 and Table 9-1; by superposition.
+    """
+    F, a = not_negative("force", force), not_negative("at", at)
+    L = positive("length", length)
+    near, far = np.minimum(a, L), np.maximum(a, L)
+    return F * near**2 * (3.0 * far - near) / (6.0 * positive("stiffness", stiffness))
+
+
+def span_moment(load: ArrayLike, span: ArrayLike) -> Array:
+    """Return the greatest moment w s^2/8 in N m (…) of a strip resting on two supports.
+
+    ``load`` w (…) in N per m of its length, ``span`` s (…) in m. Of a strip over three or more
+    supports it is the moment above the middle one at most. ValueError below 0.
+    Source: statics; American Wood Council, Design Aid 6 (2007), figures 1 and 12.
+    """
+    return not_negative("load", load) * not_negative("span", span) ** 2 / 8.0
+
+
+def overhang_moment(load: ArrayLike, overhang: ArrayLike) -> Array:
+    """Return the moment w o^2/2 in N m (…) at the support of a strip that runs on beyond it.
+
+    Arguments and errors as ``span_moment``. Source: statics; the same, figure 13.
+    """
+    return not_negative("load", load) * not_negative("overhang", overhang) ** 2 / 2.0
+
+
+def span_deflection(load: ArrayLike, span: ArrayLike, stiffness: ArrayLike) -> Array:
+    """Return how far in m (…) the middle of a strip on two supports moves: 5 w s^4/(384 E I).
+
+    ``stiffness`` E I (…) in N m2; the others as ``span_moment``. ValueError as there.
+    Source: Wood Handbook FPL-GTR-190 (2010) Eq. 9-1 and Table 9-1.
+    """
+    w, s = not_negative("load", load), not_negative("span", span)
+    return 5.0 * w * s**4 / (384.0 * positive("stiffness", stiffness))
+
+
+def slenderness(unbraced: ArrayLike, width: ArrayLike, depth: ArrayLike) -> Array:
+    """Return the slenderness ratio R_B = sqrt(l_e d/b^2) (…) of a cantilever loaded at its end.
+
+    l_e is 1.87 l_u up to l_u/d of 7, else 1.44 l_u + 3 d. ``unbraced`` l_u, ``width`` b and
+    ``depth`` d (…) in m. ValueError unless all are above 0.
+    Source: NDS 2018 3.3.3, Eq. 3.3-5 and Table 3.3.3.
+    """
+    lu, b, d = positive("unbraced", unbraced), positive("width", width), positive("depth", depth)
+    effective = np.where(lu < 7.0 * d, 1.87 * lu, 1.44 * lu + 3.0 * d)
+    return np.sqrt(effective * d / b**2)
+
+
+def slenderness_between(unbraced: ArrayLike, width: ArrayLike, depth: ArrayLike) -> Array:
+    """Return the slenderness ratio R_B (…) of a piece between two supports, however it is loaded.
+
+    l_e is 2.06 l_u below l_u/d of 7, 1.63 l_u + 3 d up to 14.3, 1.84 l_u beyond. Arguments and
+    errors as ``slenderness``. Source: NDS 2018 Table 3.3.3, note 1 (memory).
+    """
+    lu, b, d = positive("unbraced", unbraced), positive("width", width), positive("depth", depth)
+    effective = np.where(lu <= 14.3 * d, 1.63 * lu + 3.0 * d, 1.84 * lu)
+    effective = np.where(lu < 7.0 * d, 2.06 * lu, effective)
+    return np.sqrt(effective * d / b**2)
+
+
+def buckling_stress(emin: ArrayLike, ratio: ArrayLike) -> Array:
+    """Return F_bE = 1.20 E_min/R_B^2 in Pa (…), at which a deep member turns over sideways.
+
+    ``emin`` E'_min (…) in Pa, ``ratio`` R_B (…). ValueError unless above 0.
+    Source: NDS 2018 3.3.3.8.
+    """
+    return 1.2 * positive("emin", emin) / positive("ratio", ratio) ** 2
+
+
+def beam_stability(strength: ArrayLike, buckling: ArrayLike) -> Array:
+    """Return the beam stability factor C_L (…) of a member whose edge in compression is free.
+
+    ``strength`` F_b* and ``buckling`` F_bE (…) in Pa. ValueError unless above 0.
+    Source: NDS 2018 3.3.3.8, Eq. 3.3-6.
+    """
+    r = positive("buckling", buckling) / positive("strength", strength)
+    half = (1.0 + r) / 1.9
+    return half - np.sqrt(half**2 - r / 0.95)
+
+
+def both_ways_use(
+    edgewise: ArrayLike,
+    edgewise_strength: ArrayLike,
+    flatwise: ArrayLike,
+    flatwise_strength: ArrayLike,
+    buckling: ArrayLike,
+) -> Array:
+    """Return the part (…) of a member's bending strength that is used, bent both ways at once.
+
+    f_b1/F'_b1 + f_b2/(F'_b2 (1 - (f_b1/F_bE)^2)), all (…) in Pa; infinite where f_b1 reaches F_bE.
+    Passing at 1. ValueError for negative stresses or strengths not above 0.
+    Source: NDS 2018 3.9.2, Eq. 3.9-3 without axial load.
+    """
+    f1, f2 = not_negative("edgewise", edgewise), not_negative("flatwise", flatwise)
+    F1 = positive("edgewise_strength", edgewise_strength)
+    F2 = positive("flatwise_strength", flatwise_strength)
+    left = 1.0 - (f1 / positive("buckling", buckling)) ** 2
+    safe = np.where(left > 0.0, left, 1.0)
+    return np.where(left > 0.0, f1 / F1 + f2 / (F2 * safe), np.inf)

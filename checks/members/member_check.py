@@ -1,0 +1,62 @@
+"""The check of one part's own strength, and why there is none of others."""
+
+from dataclasses import dataclass
+
+from ...materials.lumber import Lumber
+from ...materials.metal import Metal
+from ...materials.plastic import Plastic
+from ...materials.sheets import Sheet
+from ..judging import Check
+
+Stuff = Lumber | Metal | Plastic | Sheet
+
+
+@dataclass(frozen=True)
+class Member:
+    """A part's strength: its ``check``, whose name is ``member: NAME``, and what it rests on.
+
+    ``role`` is "post", "arm", "beam", "brace", "leg of a pair", "blade", "board between posts",
+    "board on its foot", "wall panel", "box wall", "roof slope", "roof panel", "lid", "deck",
+    "cut-out" or "propped cut-out"; ``where`` which piece or place of it governs, ``level`` in m how
+    high above its foot; ``governs`` "bending" or "shear"; ``count`` like pieces share the load.
+    ``slender`` is effective length over thickness of a piece that is pressed along itself, 0 of
+    others. ``deflection`` in m is how far it bends under the unfactored wind: shown, not judged.
+    ``beside`` names parts that touch it and were not counted on, ``stuff`` the published strength,
+    ``graded`` tells whether the design names its grade. ``loads`` are the named loads under which
+    it was judged as well.
+    """
+
+    name: str
+    check: Check
+    role: str
+    governs: str
+    count: int
+    deflection: float
+    stuff: Stuff
+    beside: tuple[str, ...] = ()
+    graded: bool = False
+    slender: float = 0.0
+    loads: tuple[str, ...] = ()
+    where: str = ""
+    level: float | None = None
+
+
+@dataclass(frozen=True)
+class NotJudged:
+    """A part whose strength was not judged, and why: one of the words below.
+
+    "no values", "no material", "thin wall", "braced", "lattice", "held otherwise", "across grain",
+    "curved", "free edges", "knee", "at points", "off middle", "load on it", "held along",
+    "leans alone", "leans on several", "braces more".
+    """
+
+    name: str
+    why: str
+
+
+@dataclass(frozen=True)
+class Members:
+    """All parts whose strength was judged, and those of their kind that were not."""
+
+    judged: tuple[Member, ...]
+    not_judged: tuple[NotJudged, ...]

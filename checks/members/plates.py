@@ -1,0 +1,180 @@
+"""What bears a plate that lies flat: openings and gaps beneath it, and what stands out beyond."""
+
+from dataclasses import dataclass
+from itertools import pairwise
+
+import numpy as np
+from shapely.geometry.base import BaseGeometry
+
+from ...design import plane
+from ...design.placing import Body
+from ...design.shapes.bodies import Shell, Solid
+from ...design.shapes.boxes import Box
+from ...design.shapes.flat import Frame, Panel, Plate
+from ...design.shapes.member import Member
+from ...design.shapes.plans import Rectangle, Regular
+from ...design.structure import Structure
+from ...loads.lids import top_plan
+
+_EDGE = 1.0e-3
+_RUNS = 0.95
+"""Share of a plate's width along which a beam has to run for strips to rest on it (judgement)."""
+
+
+@dataclass(frozen=True, eq=False)
+class Bearing:
+    """How a plate is borne, in m.
+
+    ``short`` and ``long`` are the widths of the widest opening beneath it, held ``all_round``, or
+    the widest gap between beams (both the same), 0 where there is none. ``beyond`` is how far it
+    stands out at most, ``flat`` along its edges, ``width`` how wide the strips are. ``opening`` and
+    ``borne`` (what bears it and the opening) are regions of the site's plan.
+    """
+
+    short: float
+    long: float
+    beyond: float
+    flat: float
+    width: float
+    all_round: bool
+    opening: BaseGeometry
+    borne: BaseGeometry
+
+
+def bearing_of(structure: Structure, body: Body) -> Bearing | None:
+    """Return how an upright plate is borne from below; None where that is not plain."""
+    plate = body.shape
+    assert isinstance(plate, Plate)
+    if plate.hole > 0.0:
+        return None
+    plan = body.in_plan(plate.from_above())
+    below = _beneath(structure, body, plan)
+    if not below or not all(_bears_level(one) for one in below):
+        return None
+    bears = plane.union_of([_rim(one) for one in below]).intersection(plan)
+    openings = [one for one in plane.pieces(plan.difference(bears)) if _is_within(one, plan)]
+    if openings:
+        opening = max(openings, key=lambda one: one.area)
+        borne = plane.union_of([bears, *openings])
+        if len(plane.pieces(borne)) > 1:
+            return None
+        short, long = _widths(plate, opening)
+        return Bearing(short, long, *_farthest(plan, borne), _width(borne), True, opening, borne)
+    pieces = plane.pieces(bears)
+    if len(pieces) == 1:
+        out = _farthest(plan, bears)
+        return Bearing(0.0, 0.0, *out, _width(bears), True, plane.NOTHING, bears)
+    if not isinstance(plate.plan, Rectangle):
+        return None
+    return _over_beams(body, plate.plan, pieces, plan)
+
+
+def stands_at(one: Body, level: float) -> bool:
+    """Return whether a body stands on a level in m, a shim more or less."""
+    return abs(one.bottom - level) <= 2.0 * _EDGE
+
+
+def _beneath(structure: Structure, body: Body, plan: BaseGeometry) -> list[Body]:
+    """Return the bodies on which a plate lies, whichever of them it is said to stand on."""
+    return [
+        one
+        for one in structure.bodies
+        if abs(one.top - body.bottom) <= 2.0 * _EDGE
+        and one.shape.hulls()
+        and one.in_plan(one.shape.from_above()).intersection(plan).area > 0.0
+    ]
+
+
+def _bears_level(body: Body) -> bool:
+    """Return whether a body bears a plate on a level top: no roof, no leaning stick."""
+    match body.shape:
+        case Shell() | Solid() | Box() | Frame() | Plate() | Panel():
+            return body.upright
+        case Member() as member:
+            rise = abs((body.rotation @ member.axes[0])[2])
+            return bool(rise < 1.0e-6 or rise > 1.0 - 1.0e-6)
+        case _:
+            return False
+
+
+def _over_beams(
+    body: Body, plan: Rectangle, pieces: list[plane.Polygon], whole: BaseGeometry
+) -> Bearing | None:
+    """Return how a rectangle lies over beams that run right through below it."""
+    for angle, length, width in (
+        (0.0, plan.length, plan.width),
+        (np.pi / 2.0, plan.width, plan.length),
+    ):
+        along, across = body.bearing(angle), body.bearing(angle + np.pi / 2.0)
+        ends: list[tuple[float, float]] = []
+        for piece in pieces:
+            own = plane.coordinates(piece) - body.origin[:2]
+            if float(np.ptp(own @ across)) < _RUNS * width:
+                break
+            ends.append((float((own @ along).min()), float((own @ along).max())))
+        if len(ends) < len(pieces):
+            continue
+        ends.sort()
+        gaps = [b[0] - a[1] for a, b in pairwise(ends)]
+        beyond = max(length / 2.0 + ends[0][0], length / 2.0 - ends[-1][1])
+        gap = max(gaps)
+        bears = plane.union_of(list(pieces))
+        out = max(beyond, 0.0)
+        return Bearing(gap, gap, out, out, width, False, whole.difference(bears), bears)
+    return None
+
+
+def _rim(body: Body) -> BaseGeometry:
+    """Return what of a body's top bears a plate, in plan."""
+    match body.shape:
+        case Shell() as shell:
+            inside = shell.top - 2.0 * shell.wall_in_plan
+            whole = top_plan(body)
+            if inside <= 0.0:
+                return whole
+            return whole.difference(body.in_plan(Regular(shell.sides, inside).polygon()))
+        case Box(wall=float(), open=faces) as box if "top" in faces:
+            inner = box.inner()
+            if inner is None:
+                return top_plan(body)
+            x0, x1, y0, y1 = inner.high
+            return top_plan(body).difference(body.in_plan(plane.box(x0, y0, x1, y1)))
+        case Frame() as frame:
+            return body.in_plan(frame.contact())
+        case Plate() as plate:
+            return body.in_plan(plate.contact())
+        case _:
+            return top_plan(body)
+
+
+def _is_within(piece: BaseGeometry, plan: BaseGeometry) -> bool:
+    """Return whether a piece keeps clear of the edge of a plan."""
+    return plane.moved_in(plan, 0.5 * _EDGE).contains(piece)
+
+
+def _widths(plate: Plate, opening: BaseGeometry) -> tuple[float, float]:
+    """Return the narrower and the wider way across an opening; of a many-sided one over points."""
+    short, long = sorted(_sides(opening))
+    if isinstance(plate.plan, Regular):
+        corners = plane.coordinates(opening)
+        apart = np.linalg.norm(corners[:, None] - corners[None], axis=-1)
+        long = float(apart.max())
+    return short, long
+
+
+def _sides(region: BaseGeometry) -> tuple[float, float]:
+    corners = plane.narrowest_box(region)
+    one, two = (float(np.linalg.norm(corners[k + 1] - corners[k])) for k in (0, 1))
+    return one, two
+
+
+def _width(region: BaseGeometry) -> float:
+    return min(_sides(region))
+
+
+def _farthest(plan: BaseGeometry, borne: BaseGeometry) -> tuple[float, float]:
+    """Return how far the corners of a plan lie beyond a region at most, and its edges."""
+    corners = plane.coordinates(plan)
+    middles = 0.5 * (corners[1:] + corners[:-1])
+    out = plane.distances(np.vstack([corners, middles]), borne)
+    return float(out.max()), float(out[len(corners) :].max())

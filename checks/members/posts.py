@@ -1,0 +1,264 @@
+"""Posts as cantilevers from their foot: bent, sheared and pressed by all that they carry.
+
+n like posts take equal shares, and what turns the whole about its middle pushes each to the side.
+No frame action is counted: a beam or rail that is nailed to them turns as they bend.
+"""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from ...design.shapes.shape import Array
+from ...design.structure import GRAVITY, WEIGHINGS, Structure, Weighing
+from ...loads.actions import Actions
+from ...loads.combinations import Factors
+from ...materials.metal import Metal
+from ..adjustments import wind_over
+from ..borne import Borne, as_actions
+from ..judging import Check
+from .bending import cantilever_deflection
+from .columns import column_rule
+from .member_check import Member, NotJudged
+from .member_strength import STRENGTH
+from .post_strength import PostStrength, post_strength
+from .uprights import Posts
+
+SOURCE = (
+    "statics: a cantilever from its foot; NDS 2018 3.3, 3.4, 3.7, 3.9, 4.3, or AISC 360-16 E to H"
+)
+
+
+@dataclass(frozen=True, eq=False)
+class Share:
+    """What one post takes at its foot, of any leading shape then (D, C).
+
+    ``moment`` (…, 2) in N m bends it toward x and y, ``force`` (…, 2) in N shears it, ``up`` (…)
+    in N draws it along itself.
+    """
+
+    moment: Array
+    force: Array
+    up: Array
+
+
+def check_posts(
+    posts: Posts,
+    structure: Structure,
+    actions: Actions,
+    factors: Factors,
+    basis: str,
+    loads: Sequence[Borne] = (),
+) -> Member | NotJudged:
+    """Return the worst of bending and shear at the foot of posts under their actions (Q, D, C).
+
+    With bending goes what presses or draws the post along itself. ``loads`` are those that the
+    design names and the posts carry, each without wind.
+    """
+    part = structure.design.parts[structure.bodies[posts.bodies[0]].part]
+    if posts.why_not:
+        return NotJudged(posts.names[0], posts.why_not)
+    strength = post_strength(posts.section, part.material, part.grade, posts.length, basis)
+    if isinstance(strength, str):
+        return NotJudged(posts.names[0], strength)
+    wind = _Pushed(wind_shares(posts, actions), factors.wind, actions.azimuths, actions.names)
+    pushed = [wind, *_under(posts, loads, factors, strength, basis)]
+    found = [
+        _worst(posts, structure, one, strength, weighing, dead, basis)
+        for one in pushed
+        for weighing in WEIGHINGS[::2]
+        for dead in factors.sets
+    ]
+    calm = _calm(posts, strength, basis)
+    found.append(_worst(posts, structure, calm, strength, "heavy", factors.alone, basis))
+    governs, check, bends = max(
+        found, key=lambda one: np.inf if one[1].utilization is None else one[1].utilization
+    )
+    return Member(
+        name=posts.names[0],
+        check=check,
+        role="post",
+        governs=governs,
+        count=len(posts.bodies),
+        deflection=bends,
+        stuff=strength.stuff,
+        beside=posts.beside,
+        graded=part.grade is not None,
+        slender=strength.slender(column_rule("stands out") * posts.length),
+        loads=tuple(one.load.name for one in loads),
+    )
+
+
+def load_shares(posts: Posts, borne: Borne) -> list[Share]:
+    """Return what a named load leaves each post: shared as wind is, or all to the post it acts on.
+
+    Its place on what they carry counts: off the middle it turns that, and bends them.
+    """
+    if borne.body not in posts.bodies:
+        return wind_shares(posts, as_actions(borne.load))
+    nth = posts.bodies.index(borne.body)
+    alone = replace(posts, bodies=(borne.body,), places=posts.places[nth : nth + 1])
+    (whole,) = wind_shares(alone, as_actions(borne.load))
+    none = Share(*(np.zeros_like(each) for each in (whole.moment, whole.force, whole.up)))
+    return [whole if i == nth else none for i in range(len(posts.bodies))]
+
+
+def wind_shares(posts: Posts, actions: Actions) -> list[Share]:
+    """Return what the wind's actions (…, D, C) leave each post.
+
+    Moments about the foot: force times height, less suction times its arm from the posts' middle;
+    one part in n each. A twist T about the middle pushes post i by T r_i/sum(r^2), at the height
+    of the force.
+    """
+    middle = posts.places.mean(axis=0)
+    n = len(posts.places)
+    moment = actions.tilting - posts.foot * actions.force
+    moment = moment - (actions.lifting - actions.uplift[..., None] * middle)
+    force = actions.force
+    arms = posts.places - middle
+    spread = float((arms**2).sum())
+    turning = actions.twist - middle[0] * actions.force[..., 1] + middle[1] * actions.force[..., 0]
+    size = np.hypot(force[..., 0], force[..., 1])
+    raised = actions.tilting - posts.foot * force
+    sideways = np.hypot(raised[..., 0], raised[..., 1])
+    height = sideways / np.where(size > 0.0, size, 1.0)
+    shares: list[Share] = []
+    for arm in arms:
+        way = np.array([-arm[1], arm[0]]) / spread if spread > 1.0e-9 else np.zeros(2)
+        extra = turning[..., None] * way
+        turned = moment / n + height[..., None] * extra
+        shares.append(Share(turned, force / n + extra, actions.uplift / n))
+    return shares
+
+
+def weight_moment(posts: Posts, structure: Structure, weighing: Weighing) -> Array:
+    """Return the moment (2,) in N m of what posts carry about the middle between them."""
+    middle = posts.places.mean(axis=0)
+    copies = np.bincount([b.part for b in structure.bodies], minlength=len(structure.design.parts))
+    masses = structure.part_mass[WEIGHINGS.index(weighing)] / np.maximum(copies, 1)
+    total = np.zeros(2)
+    for body, goes in zip(structure.bodies, posts.goes, strict=True):
+        if goes:
+            moments = body.shape.moments()
+            local = moments.first / moments.volume if moments.volume else np.zeros(3)
+            total += masses[body.part] * GRAVITY * (body.place(local)[:2] - middle)
+    return total
+
+
+def weight_on(posts: Posts, structure: Structure, weighing: Weighing) -> float:
+    """Return the weight in N of posts and all that they carry."""
+    copies = np.bincount([b.part for b in structure.bodies], minlength=len(structure.design.parts))
+    masses = structure.part_mass[WEIGHINGS.index(weighing)] / np.maximum(copies, 1)
+    going = [b.part for b, goes in zip(structure.bodies, posts.goes, strict=True) if goes]
+    return float(masses[going].sum()) * GRAVITY
+
+
+@dataclass(frozen=True, eq=False)
+class _Pushed:
+    """What pushes posts: the shares of each (…, D, C) and their ``factor``.
+
+    ``azimuths`` (D,) and ``cases`` (C,) name wind; a named ``load`` has one of each. ``longer`` is
+    what the post carries under wind over what it carries for as long as this lasts.
+    """
+
+    shares: list[Share]
+    factor: float
+    azimuths: Array
+    cases: tuple[str, ...]
+    load: str = ""
+    longer: float = 1.0
+
+
+def _under(
+    posts: Posts, loads: Sequence[Borne], factors: Factors, strength: PostStrength, basis: str
+) -> Iterator[_Pushed]:
+    """Return what each named load does to posts. Metal holds for good what it holds in a gust."""
+    for one in loads:
+        longer = 1.0 if isinstance(strength.stuff, Metal) else wind_over("normal", basis)
+        shares = load_shares(posts, one)
+        yield _Pushed(shares, factors.live, np.zeros(1), ("",), one.load.name, longer)
+
+
+def _calm(posts: Posts, strength: PostStrength, basis: str) -> _Pushed:
+    """Return that nothing pushes posts but weight for good, of which wood holds less."""
+    longer = 1.0 if isinstance(strength.stuff, Metal) else wind_over("permanent", basis)
+    none = np.zeros((1, 1, 1))
+    share = Share(np.zeros((1, 1, 1, 2)), np.zeros((1, 1, 1, 2)), none)
+    return _Pushed([share] * len(posts.bodies), 0.0, np.zeros(1), ("calm",), longer=longer)
+
+
+def _worst(
+    posts: Posts,
+    structure: Structure,
+    pushed: _Pushed,
+    strength: PostStrength,
+    weighing: Weighing,
+    dead: float,
+    basis: str,
+) -> tuple[str, Check, float]:
+    """Return what governs, the check, and how far the top bends under what pushes, unfactored.
+
+    What lasts longer than wind is asked that much more: a little more than NDS asks where a post
+    may buckle sideways.
+    """
+    shares = pushed.shares
+    axis = posts.section.axis
+    across = np.array([-axis[1], axis[0]])
+    lean = dead * weight_moment(posts, structure, weighing) / len(shares)
+    moment = np.stack([pushed.factor * share.moment + lean for share in shares])
+    force = pushed.factor * np.stack([share.force for share in shares])
+    weight = dead * weight_on(posts, structure, weighing) / len(shares)
+    pressed = weight - pushed.factor * np.stack([share.up for share in shares])
+    bending = strength.use(
+        pushed.longer * pressed,
+        pushed.longer * (moment @ axis),
+        pushed.longer * (moment @ across),
+        column_rule("stands out") * posts.length,
+    )
+    level = np.hypot(force[..., 0], force[..., 1])
+    shear = pushed.longer * level / strength.shear_force
+    use = np.maximum(bending, shear)
+    at = np.unravel_index(int(use.argmax()), use.shape)
+    i, _, d, c = (int(k) for k in at)
+    by_bending = bool(bending[at] >= shear[at])
+    demand = float(np.linalg.norm(moment[at])) if by_bending else float(level[at])
+    ratio = float(use[at])
+    capacity = 0.0 if not np.isfinite(ratio) else demand / ratio if ratio > 0.0 else 0.0
+    share = shares[i]
+    check = Check(
+        name=f"member: {posts.names[0]}",
+        demand=demand,
+        capacity=capacity,
+        unit="N*m" if by_bending else "N",
+        utilization=ratio if np.isfinite(ratio) else None,
+        passes=bool(ratio <= 1.0),
+        source=f"{SOURCE}{' (LRFD)' if basis == STRENGTH else ''}; {strength.stuff.source}",
+        direction_deg=float(pushed.azimuths[d]) if pushed.factor and not pushed.load else None,
+        weighing=weighing,
+        dead=dead,
+        wind=pushed.factor,
+        case=pushed.cases[c],
+        load=pushed.load,
+    )
+    return (
+        "bending" if by_bending else "shear",
+        check,
+        _bends(posts, strength, share.force[at[1:]], share.moment[at[1:]], axis, across),
+    )
+
+
+def _bends(
+    posts: Posts,
+    strength: PostStrength,
+    force: Array,
+    moment: Array,
+    axis: Array,
+    across: Array,
+) -> float:
+    """Return how far in m the top moves: the force where its moment about the foot puts it."""
+    moved: list[float] = []
+    for way, stiffness in zip((axis, across), strength.stiffness, strict=True):
+        push = abs(float(force @ way))
+        at = abs(float(moment @ way)) / push if push > 1.0e-9 else 0.0
+        moved.append(float(cantilever_deflection(push, at, posts.length, stiffness)))
+    return float(np.linalg.norm(moved))

@@ -1,0 +1,159 @@
+"""Walls and tops of hollow boxes: plates held at their edges, judged as strips between two of them.
+
+A strip from edge to edge that takes all of the load is in balance by itself, whichever way it runs.
+So of a plate held all round the better way is taken, of one with a free edge the other way.
+"""
+
+from dataclasses import dataclass
+from math import hypot
+
+from ...design.shapes.boxes import Box
+from ...design.structure import Structure
+from ...loads.combinations import Factors
+from ...loads.lids import covered, is_closed_above, top_plan
+from ...materials.lumber import Lumber
+from ..local_wind import LocalWind, panel_coefficient
+from .bending import span_deflection, span_moment
+from .member_check import Member, NotJudged, Stuff
+from .strips import check_strip, strip_of, stuff_of
+
+_SIDES = {"front": "left", "back": "left", "left": "front", "right": "front"}
+"""Each side of a box with one of the two that it meets; the other is opposite to that."""
+
+_OPPOSITE = {"front": "back", "back": "front", "left": "right", "right": "left"}
+_WHOLE = 0.9
+"""Share of a top that has to be covered for the wind not to reach it (judgement)."""
+
+
+@dataclass(frozen=True)
+class Plate:
+    """One plate of a box: its greatest extent in m one way and the other, and which edges hold it.
+
+    ``held`` tells of each way whether both ends of strips that run so are held.
+    """
+
+    where: str
+    extent: tuple[float, float]
+    held: tuple[bool, bool]
+
+
+def check_box(
+    structure: Structure, i: int, local: LocalWind, factors: Factors, basis: str
+) -> Member | NotJudged | None:
+    """Return the bending of the weakest wall of a hollow box, or its top; None for any other body.
+
+    Local suction governs, more where the top or a side is open. The floor is not judged: what
+    it stands on and what lies in it is not the wind's.
+    """
+    body = structure.bodies[i]
+    box, part = body.shape, structure.design.parts[body.part]
+    if not isinstance(box, Box) or box.wall is None or box.inner() is None:
+        return None
+    stuff = stuff_of(part, box.wall)
+    if isinstance(stuff, NotJudged):
+        return stuff
+    top = top_plan(body)
+    hidden = covered(structure, i).intersection(top).area if top.area > 0.0 else 0.0
+    reached = hidden < _WHOLE * top.area
+    if "top" not in box.open and reached and hidden > 0.0:
+        return NotJudged(part.name, "load on it")
+    pressure = box_pressure(structure, i, local)
+    found = [
+        _check_plate(part.name, plate, stuff, box.wall, pressure, factors, basis)
+        for plate in plates_of(box)
+        if plate.where != "top" or reached
+    ]
+    refused = [one for one in found if isinstance(one, NotJudged)]
+    if refused:
+        return refused[0]
+    judged = [one for one in found if isinstance(one, Member)]
+    return max(judged, key=lambda one: one.check.utilization or 0.0) if judged else None
+
+
+def box_pressure(structure: Structure, i: int, local: LocalWind) -> float:
+    """Return the greatest unfactored pressure in Pa on one plate of a hollow box: suction outward.
+
+    Wind that blows in at an open side, or at an open top that nothing closes, adds to it.
+    """
+    box = structure.bodies[i].shape
+    assert isinstance(box, Box)
+    open_top = "top" in box.open and not is_closed_above(structure, i)
+    coefficient = panel_coefficient("outward")
+    if open_top or box.open & _SIDES.keys():
+        coefficient += panel_coefficient("within an open body")
+    return max(coefficient * float(local.velocity[i]), local.least)
+
+
+def plates_of(box: Box) -> list[Plate]:
+    """Return the walls and the top of a hollow box that are there, each with the edges that hold.
+
+    The upper edge of a wall is held by the box's own top, or where it leans against the opposite
+    one at a ridge or a point; the lower one by its own floor.
+    """
+    top = box.top_plan
+    ends = "top" not in box.open and "bottom" not in box.open
+    lean = {
+        "x": hypot(box.height, (box.length - top.length) / 2.0),
+        "y": hypot(box.height, (box.width - top.width) / 2.0),
+    }
+    found: list[Plate] = []
+    for side, meets in _SIDES.items():
+        if side in box.open:
+            continue
+        across = side in ("left", "right")
+        level = max(box.width, top.width) if across else max(box.length, top.length)
+        level_held = meets not in box.open and _OPPOSITE[meets] not in box.open
+        long = level >= (max(box.length, top.length) if across else max(box.width, top.width))
+        name = "long wall" if long else "short wall"
+        found.append(Plate(name, (level, lean["x" if across else "y"]), (level_held, ends)))
+    if "top" not in box.open and top.length > 0.0 and top.width > 0.0:
+        held = (not box.open & {"left", "right"}, not box.open & {"front", "back"})
+        found.append(Plate("top", (top.length, top.width), held))
+    return found
+
+
+def _check_plate(
+    name: str,
+    plate: Plate,
+    stuff: Stuff,
+    thickness: float,
+    pressure: float,
+    factors: Factors,
+    basis: str,
+) -> Member | NotJudged:
+    ways = [0, 1] if all(plate.held) else [k for k in (0, 1) if plate.held[k]]
+    if not ways:
+        return NotJudged(name, "free edges")
+    if isinstance(stuff, Lumber) and len(ways) == 2:
+        ways = [0 if plate.extent[0] >= plate.extent[1] else 1]
+    found = [_along(name, plate, k, stuff, thickness, pressure, factors, basis) for k in ways]
+    judged = [one for one in found if one is not None]
+    if not judged:
+        return NotJudged(name, "across grain")
+    return min(judged, key=lambda one: one.check.utilization or 0.0)
+
+
+def _along(
+    name: str,
+    plate: Plate,
+    way: int,
+    stuff: Stuff,
+    thickness: float,
+    pressure: float,
+    factors: Factors,
+    basis: str,
+) -> Member | None:
+    """Return the check of strips that run one way; None where that is across solid boards."""
+    span, width = plate.extent[way], plate.extent[1 - way]
+    strip = strip_of(stuff, thickness, width, span <= width, basis)
+    if strip is None and span == width:
+        strip = strip_of(stuff, thickness, width, False, basis)
+    if strip is None:
+        return None
+    load = pressure * width
+    moment = factors.wind * float(span_moment(load, span))
+    check, governs = check_strip(
+        name, strip, moment, factors.wind * load * span / 2.0, factors, stuff
+    )
+    bends = float(span_deflection(load, span, strip.stiffness))
+    return Member(name, check, "box wall", governs, 1, bends, stuff, where=plate.where)

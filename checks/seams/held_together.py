@@ -1,0 +1,64 @@
+"""How the file holds a piece together: its joints and seams, read against the structure."""
+
+from ...design.faults import DesignError, Fault
+from ...design.structure import Structure
+from ...loads.combinations import Factors
+from ...loads.exposed import Exposed
+from ...loads.methods import Method
+from ..design_wind import design_actions
+from ..joints.joint_places import Place, places
+from ..local_wind import LocalWind
+from .seam_table import SeamRow
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from .seam_check import SeamFastened, SeamFound
+
+
+def as_fastened(
+    structure: Structure, basis: str
+) -> "tuple[tuple[Place, ...], tuple[SeamFastened, ...]]":
+    """Return joints and seams as the file fastens them. DesignError: all that is wrong of both."""
+    seams: tuple[SeamFastened, ...] = ()
+    faults: tuple[Fault, ...] = ()
+    if structure.design.several(SeamRow):
+        from .seam_check import fastened_seams  # noqa: PLC0415 - only where there are any
+
+        try:
+            seams = fastened_seams(structure, basis)
+        except DesignError as wrong:
+            faults = wrong.faults
+    try:
+        joints = places(structure, basis)
+    except DesignError as wrong:
+        raise DesignError((*wrong.faults, *faults)) from None
+    if faults:
+        raise DesignError(faults)
+    return joints, seams
+
+
+def seams_judged(
+    structure: Structure,
+    fastened: "tuple[SeamFastened, ...]",
+    exposed: Exposed,
+    local: LocalWind,
+    method: Method,
+    used: Factors,
+    basis: str,
+) -> "tuple[SeamFound, ...]":
+    """Return the seams of which the file says how they are fastened, judged."""
+    if not fastened:
+        return ()
+    from .seam_check import judge_seams  # noqa: PLC0415 - only where there are any
+    from .seam_demands import seams_of  # noqa: PLC0415 - only where there are any
+
+    carry = seams_of(
+        structure,
+        exposed,
+        local,
+        lambda offered: design_actions(offered, method),
+        used,
+        basis,
+        only={one.row.part for one in fastened},
+    )
+    return judge_seams(fastened, carry, used, basis)

@@ -1,0 +1,202 @@
+"""Seams that the file says how to fasten, judged: what each fastener is asked, and what it holds.
+
+A fastener stands for the length of seam up to halfway to its neighbours. It takes the shear flow of
+that length across itself and the pull of its panel along itself, both at their greatest at once.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from math import hypot, inf
+
+from ...design.faults import DesignError, Fault
+from ...design.model import Part
+from ...design.shapes.bodies import Shell
+from ...design.structure import Structure
+from ...loads.combinations import Factors
+from ...units import INCH
+from ..joints.combined import fastener_use
+from ..joints.crown import ACROSS
+from ..joints.driven import Driven
+from ..joints.fastener_capacity import Capacity, capacity
+from ..joints.joint_material import stuff
+from ..judging import Check
+from .many_sided import seamed_parts
+from .seam_demands import Seams
+from .seam_fasteners import through_a_panel
+from .seam_table import SeamRow
+
+PREFIX = "seam: "
+SOURCE = "NDS 2018 12.4 with 12.2 and 12.3; shear flow V Q/(2 I) and T/(2 A)"
+
+
+@dataclass(frozen=True, eq=False)
+class SeamFound:
+    """What was found of a part's seams: its check, the fastener, and what it is asked in N.
+
+    ``tension`` along a fastener and ``shear`` across it; ``basis`` is that of judgement.
+    """
+
+    row: SeamRow
+    seams: Seams
+    check: Check
+    driven: Driven
+    holds: Capacity
+    tension: float
+    shear: float
+    factors: Factors
+    basis: str
+
+
+@dataclass(frozen=True, eq=False)
+class SeamFastened:
+    """Seams as the file fastens them: how each fastener is driven and what it holds."""
+
+    row: SeamRow
+    driven: Driven
+    holds: Capacity
+
+
+def fastened_seams(structure: Structure, basis: str) -> tuple[SeamFastened, ...]:
+    """Return every seam that the file fastens, in its order, with what a fastener holds there.
+
+    DesignError with all that is wrong: parts without seams, named twice, stuff for which no value
+    is published.
+    """
+    found: list[SeamFastened] = []
+    faults: list[Fault] = []
+    first: dict[str, SeamRow] = {}
+    for row in structure.design.several(SeamRow):
+        wrong = _wrong(structure, row, first.get(row.part))
+        first.setdefault(row.part, row)
+        if wrong is not None:
+            faults.append(wrong)
+            continue
+        part, shell = _shell(structure, row.part)
+        driven = through_a_panel(
+            stuff(part),
+            shell.wall,
+            row.cleat,
+            row.made_wet,
+            row.stays_dry,
+            row.crown == ACROSS,
+        )
+        try:
+            found.append(SeamFastened(row, driven, capacity(row.fastener, driven, basis)))
+        except ValueError as unknown:
+            faults.append(_unknown(structure, row, str(unknown), driven))
+    if faults:
+        raise DesignError(tuple(faults))
+    return tuple(found)
+
+
+def judge_seams(
+    fastened: Sequence[SeamFastened], seams: Sequence[Seams], factors: Factors, basis: str
+) -> tuple[SeamFound, ...]:
+    """Return what was found of fastened seams under what the ``seams`` of their parts carry."""
+    carry = {each.part: each for each in seams}
+    return tuple(
+        _judged(one.row, carry[one.row.part], one.driven, one.holds, factors, basis)
+        for one in fastened
+    )
+
+
+def again(found: SeamFound, row: SeamRow) -> SeamFound:
+    """Return what is found of the same seams fastened otherwise. ValueError as ``capacity``."""
+    driven = found.driven
+    if row.cleat != found.row.cleat:
+        driven = through_a_panel(
+            driven.side,
+            driven.through,
+            row.cleat,
+            row.made_wet,
+            row.stays_dry,
+            driven.crown_across,
+        )
+    holds = capacity(row.fastener, driven, found.basis)
+    return _judged(row, found.seams, driven, holds, found.factors, found.basis)
+
+
+def _judged(
+    row: SeamRow, seams: Seams, driven: Driven, holds: Capacity, factors: Factors, basis: str
+) -> SeamFound:
+    T, V = seams.pull * row.spacing, seams.flow * row.spacing
+    used = float(fastener_use(row.fastener.kind, T, V, holds.pull, holds.sideways))
+    force = hypot(T, V)
+    capacity_ = min(holds.pull, holds.sideways)
+    if used > 0.0:
+        capacity_ = force / used if used < inf else 0.0
+    check = Check(
+        name=f"{PREFIX}{row.part}",
+        demand=force,
+        capacity=capacity_,
+        unit="N",
+        utilization=used if used < inf else None,
+        passes=used <= 1.0,
+        source=f"{SOURCE}; {factors.source}",
+        dead=0.0,
+        wind=factors.wind,
+    )
+    return SeamFound(row, seams, check, driven, holds, T, V, factors, basis)
+
+
+def _shell(structure: Structure, name: str) -> tuple[Part, Shell]:
+    part = next(each for each in structure.design.parts if each.name == name)
+    assert isinstance(part.shape, Shell)
+    return part, part.shape
+
+
+def _wrong(structure: Structure, row: SeamRow, before: SeamRow | None) -> Fault | None:
+    """Return what is wrong with a row that was read, None where nothing is."""
+    if before is not None:
+        line = before.lines.get("part")
+        where = f"on line {line}" if line else "above"
+        return _fault(
+            structure, row, "part", row.part, f"one [[seam]] for each part: it has one {where}"
+        )
+    if row.part not in seamed_parts(structure):
+        return _fault(
+            structure,
+            row,
+            "part",
+            row.part,
+            "an upright shell of flat panels",
+            "shape = 'shell' with sides = 3 or more",
+        )
+    height = _shell(structure, row.part)[1].height
+    if row.spacing > height:
+        metric = structure.design.units == "metric"
+        shown = (
+            f"{v * 1000.0:.0f} mm" if metric else f"{v / INCH:.4g} in"
+            for v in (row.spacing, height)
+        )
+        spacing, long = shown
+        return _fault(structure, row, "spacing", spacing, f"at most as long as its seams, {long}")
+    return None
+
+
+def _unknown(structure: Structure, row: SeamRow, name: str, driven: Driven) -> Fault:
+    out = "leave the seam out: it is then listed as not judged"
+    if name in (driven.side.name, driven.main.name):
+        return _fault(
+            structure,
+            row,
+            "part",
+            name,
+            "wood or panels for which NDS prints a specific gravity",
+            out,
+        )
+    return _fault(
+        structure,
+        row,
+        "fastener",
+        row.fastener.name,
+        "a fastener whose sizes and steel are published",
+        f"{name}; or {out}",
+    )
+
+
+def _fault(
+    structure: Structure, row: SeamRow, key: str, found: str, expected: str, hint: str = ""
+) -> Fault:
+    line = row.lines.get(key)
+    return Fault(structure.design.file, line, f"seam of {row.part}", key, found, expected, hint)

@@ -1,0 +1,133 @@
+"""The seams of each many-sided shell: shear flow, panel pull, and fasteners spaced along them."""
+
+from collections.abc import Callable, Collection
+from dataclasses import dataclass, replace
+from math import pi, tan
+
+import numpy as np
+
+from ...design.shapes.bodies import Shell
+from ...design.shapes.plans import area_factor
+from ...design.structure import Structure
+from ...loads.actions import Actions
+from ...loads.combinations import Factors
+from ...loads.exposed import Exposed
+from ...loads.uplift import Uplift
+from ...loads.visible import Faces
+from ..local_wind import LocalWind
+from ..members.boards import panel_pressure
+from ..members.uprights import Mask
+from .many_sided import seamed
+from .seam_fasteners import Spacing, spacings_into_a_cleat
+from .shear_flow import edge_pull, polygon_first_moment, polygon_inertia, shear_flow, twist_flow
+
+
+@dataclass(frozen=True)
+class Seams:
+    """The seams of one shell under the factored wind: ``flow`` along and ``pull`` across, in N/m.
+
+    ``shear`` in N and ``torque`` in N m are those of the section with the greatest flow, ``level``
+    its height in m. ``count`` seams; ``spacings`` hold through the panel into a corner cleat.
+    """
+
+    part: str
+    count: int
+    shear: float
+    torque: float
+    level: float
+    flow: float
+    pull: float
+    spacings: tuple[Spacing, ...]
+
+
+def seams_of(
+    structure: Structure,
+    exposed: Exposed,
+    local: LocalWind,
+    actions_of: Callable[[Exposed], Actions],
+    factors: Factors,
+    basis: str,
+    only: Collection[str] | None = None,
+) -> tuple[Seams, ...]:
+    """Return the seams of every many-sided shell, of like copies the one that is loaded most.
+
+    Where ``only`` names parts, of these alone. ``actions_of`` turns what bodies offer the wind into
+    its actions (Q, D, C). Both ends are tried; what the lean of a taper's walls takes off the shear
+    is not counted.
+    """
+    found: dict[str, Seams] = {}
+    for i, body in enumerate(structure.bodies):
+        part = structure.design.parts[body.part]
+        shell = body.shape
+        if not isinstance(shell, Shell) or not seamed(body):
+            continue
+        if only is not None and part.name not in only:
+            continue
+        own = _own_wind(exposed, _goes_along(structure, body.part))
+        above = _own_wind(exposed, _goes_along(structure, body.part, itself=False))
+        ends = [
+            _flow(shell, shell.bottom, body.bottom, actions_of(own), body.origin, factors),
+            _flow(shell, shell.top, body.top, actions_of(above), body.origin, factors),
+        ]
+        flow, shear, torque, level = max(ends)
+        width = max(shell.bottom, shell.top) * tan(pi / shell.sides)
+        pull = float(edge_pull(factors.wind * panel_pressure(structure, i, local), width))
+        spacings = spacings_into_a_cleat(part.material, shell.wall, flow, pull, basis)
+        one = Seams(part.name, shell.sides, shear, torque, level, flow, pull, spacings)
+        if part.name not in found or one.flow > found[part.name].flow:
+            found[part.name] = one
+    return tuple(found.values())
+
+
+def _goes_along(structure: Structure, part: int, itself: bool = True) -> Mask:
+    """Return the bodies (bodies,) that a part carries by the file's own word, and it too."""
+    parts = structure.design.parts
+    index = {each.name: i for i, each in enumerate(parts)}
+
+    def carried(i: int) -> bool:
+        reference = parts[i].place.reference
+        return reference is not None and (index[reference] == part or carried(index[reference]))
+
+    return np.array(
+        [(itself and body.part == part) or carried(body.part) for body in structure.bodies]
+    )
+
+
+def _own_wind(exposed: Exposed, goes: Mask) -> Exposed:
+    """Return what some bodies take of the wind, each as much as in the whole.
+
+    Their silhouette, for the least wind of a standard, is what is seen of each.
+    """
+    greater = np.maximum(exposed.below, exposed.above) * goes[:, None]
+    some = exposed.coefficient > 0.0
+    area = np.where(some, greater / np.where(some, exposed.coefficient, 1.0), 0.0)
+    total = area.sum(axis=0)
+    whole = np.where(total > 0.0, total, 1.0)
+    side, up = -(area * exposed.arm).sum(axis=0) / whole, (area * exposed.up).sum(axis=0) / whole
+    return replace(
+        exposed,
+        seen=Faces(total, side, up),
+        below=exposed.below * goes[:, None],
+        above=exposed.above * goes[:, None],
+        suction=Uplift(
+            exposed.suction.area * goes[:, None], exposed.suction.moment * goes[:, None, None]
+        ),
+    )
+
+
+def _flow(
+    shell: Shell, across: float, level: float, actions: Actions, axis: np.ndarray, factors: Factors
+) -> tuple[float, float, float, float]:
+    """Return the greatest flow in N/m at one end, its shear in N, torque in N m, and the level."""
+    apothem = (across - shell.wall_in_plan) / 2.0
+    if apothem <= 0.0:
+        return 0.0, 0.0, 0.0, level
+    inertia = polygon_inertia(shell.sides, apothem, shell.wall_in_plan)
+    Q = polygon_first_moment(shell.sides, apothem, shell.wall_in_plan)
+    force = actions.force
+    shear = factors.wind * np.hypot(force[..., 0], force[..., 1])
+    turning = actions.twist - axis[0] * force[..., 1] + axis[1] * force[..., 0]
+    torque = factors.wind * np.abs(turning)
+    flow = shear_flow(shear, Q, inertia) + twist_flow(torque, area_factor(shell.sides) * apothem**2)
+    at = np.unravel_index(int(flow.argmax()), flow.shape)
+    return float(flow[at]), float(shear[at]), float(torque[at]), level

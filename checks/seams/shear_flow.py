@@ -1,0 +1,62 @@
+"""The seams of a many-sided body of flat panels: what runs along them, and what pulls at them.
+
+The section is a thin-walled regular polygon, measured at the middle of its wall, in bending as a
+whole. Every seam of it is alike; the one that a shear force loads most lies square to the force.
+"""
+
+import numpy as np
+from numpy.typing import ArrayLike
+
+from ...design.shapes.shape import Array
+from ...loads.ranges import not_negative, positive
+
+
+def polygon_inertia(sides: ArrayLike, apothem: ArrayLike, wall: ArrayLike) -> Array:
+    """Return the moment of inertia in m4 (…) of a thin-walled regular polygon, any axis alike.
+
+    I = n t a^3 tan(pi/n) (1 + tan^2(pi/n)/3) with ``apothem`` a to the middle of a ``wall`` t, in
+    m (…), and ``sides`` n (…). ValueError unless sizes are above 0. Source: plane geometry, half
+    of the sum of r^2 t along the wall; the thin tube's pi t a^3 for many sides.
+    """
+    n, a, t = np.asarray(sides, dtype=float), positive("apothem", apothem), positive("wall", wall)
+    tangent = np.tan(np.pi / n)
+    return n * t * a**3 * tangent * (1.0 + tangent**2 / 3.0)
+
+
+def polygon_first_moment(sides: ArrayLike, apothem: ArrayLike, wall: ArrayLike) -> Array:
+    """Return the first moment of area Q in m3 (…) of what a cut through two opposite seams leaves.
+
+    Q = 2 t a^2/cos(pi/n), about the line through both seams, on which the force stands square;
+    of an odd number of sides, twice what leads to that seam. Arguments and errors as
+    ``polygon_inertia``. Source: plane geometry, by adding up the sides.
+    """
+    n, a, t = np.asarray(sides, dtype=float), positive("apothem", apothem), positive("wall", wall)
+    return 2.0 * t * a**2 / np.cos(np.pi / n)
+
+
+def shear_flow(shear: ArrayLike, first_moment: ArrayLike, inertia: ArrayLike) -> Array:
+    """Return the shear flow V Q/(2 I) in N/m (…) along each of the two seams that a cut opens.
+
+    ``shear`` V (…) in N, ``first_moment`` Q (…) in m3 of what lies beyond the cut and ``inertia`` I
+    (…) in m4. ValueError for a negative force, or sizes not above 0.
+    Source: beam theory (Jourawski), as for the spacing of fasteners in built-up beams.
+    """
+    Q, inertia_ = positive("first_moment", first_moment), positive("inertia", inertia)
+    return not_negative("shear", shear) * Q / (2.0 * inertia_)
+
+
+def twist_flow(torque: ArrayLike, enclosed: ArrayLike) -> Array:
+    """Return the shear flow T/(2 A) in N/m (…) all round a closed wall that is twisted.
+
+    ``torque`` T (…) in N m, ``enclosed`` area A (…) in m2 within the middle of the wall.
+    ValueError for a negative torque, or an area not above 0. Source: Bredt's first formula.
+    """
+    return not_negative("torque", torque) / (2.0 * positive("enclosed", enclosed))
+
+
+def edge_pull(pressure: ArrayLike, width: ArrayLike) -> Array:
+    """Return the pull p s/2 in N/m (…) at each long edge of a panel under even ``pressure`` p (…).
+
+    ``width`` s (…) in m from seam to seam; p in Pa. ValueError below 0. Source: statics.
+    """
+    return not_negative("pressure", pressure) * not_negative("width", width) / 2.0

@@ -1,0 +1,1 @@
+"""What would hold a piece: the same checks turned round, by trying."""

@@ -1,0 +1,107 @@
+"""One remedy: what it takes, whether it does, and what is nearest its limit then."""
+
+from dataclasses import dataclass
+from enum import Enum
+from math import inf
+
+from ...design.faults import DesignError
+from ...design.model import Design
+from ..anchoring.anchor_choice import AnchorChoice
+from ..anchoring.embedded_posts import PULL_OUT
+from ..anchoring.guy_choice import GuyChoice
+from ..examination import EMBED, Examination, examine
+from ..judging import Check
+
+WIND_CHECKS = frozenset({"overturning", "sliding"})
+
+
+class Reason(Enum):
+    """Why there is nothing to build, or no remedy."""
+
+    NOT_NEEDED = "not needed"
+    TIPS = "still tips"
+    SLIDES = "still slides"
+    SINKS = "sinks"
+    GIVES_WAY = "its posts still give way"
+    ANOTHER = "another check fails"
+    ANCHORS_BREAK = "more than anchors hold"
+    GUYS_BREAK = "no line or ground anchor holds it"
+    NO_PLACE = "nothing to tie guys to"
+    POSTS = "posts in the ground carry it"
+    NOTHING_UPRIGHT = "nothing upright to scale"
+
+
+@dataclass(frozen=True)
+class Remedy:
+    """One remedy alone: ``value`` in the SI ``unit``, None where there is none.
+
+    ``governs`` names the check nearest its limit there, or the one that fails at the most that was
+    tried. ``design`` is the changed design and ``found`` what was found of it. ``anchors`` and
+    ``guys`` are what was chosen, ``value`` then the pull on each. ``part`` names the foot that is
+    widened, or is None where one is added. ``utmost`` is the most (of height and wind the least)
+    that was tried in vain.
+    """
+
+    kind: str
+    value: float | None
+    unit: str
+    feasible: bool
+    governs: str | None
+    reason: Reason | None = None
+    design: Design | None = None
+    found: Examination | None = None
+    part: str | None = None
+    utmost: float | None = None
+    anchors: AnchorChoice | None = None
+    guys: GuyChoice | None = None
+
+
+def needed(before: Examination) -> frozenset[str]:
+    """Return the checks that a remedy has to pass: those of wind, and all that passed before."""
+    if before.posts is not None:
+        wind = {check.name for check in before.checks if check.name.startswith(EMBED)} | {PULL_OUT}
+    else:
+        wind = WIND_CHECKS
+    return frozenset(wind) | {check.name for check in before.checks if check.passes}
+
+
+def holds(found: Examination | None, names: frozenset[str]) -> bool:
+    """Return whether the named checks pass."""
+    return found is not None and not failing(found, names)
+
+
+def failing(found: Examination, names: frozenset[str]) -> tuple[Check, ...]:
+    """Return those of the named checks that fail, the worst first."""
+    failed = [check for check in found.checks if check.name in names and not check.passes]
+    return tuple(sorted(failed, key=_used, reverse=True))
+
+
+def nearest_its_limit(found: Examination, names: frozenset[str]) -> Check:
+    """Return the check of the named ones that is used most."""
+    return max((check for check in found.checks if check.name in names), key=_used)
+
+
+def why_not(found: Examination, names: frozenset[str]) -> tuple[Reason, str]:
+    """Return why a changed design is no remedy, and the check that says so."""
+    worst = {check.name: check for check in failing(found, names)}
+    for name, reason in (("sliding", Reason.SLIDES), ("overturning", Reason.TIPS)):
+        if name in worst:
+            return reason, name
+    if found.posts is not None:
+        return Reason.GIVES_WAY, next(iter(worst))
+    name = next(iter(worst))
+    return (Reason.SINKS if name == "bearing" else Reason.ANOTHER), name
+
+
+def examined(design: Design | None) -> Examination | None:
+    """Return what is found of a changed design, None where it cannot stand at all."""
+    if design is None:
+        return None
+    try:
+        return examine(design)
+    except DesignError:
+        return None
+
+
+def _used(check: Check) -> float:
+    return inf if check.utilization is None else check.utilization

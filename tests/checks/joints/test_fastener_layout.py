@@ -1,0 +1,74 @@
+"""Where fasteners stand: by hand on faces of plain shape."""
+
+import numpy as np
+import pytest
+import shapely
+
+from yardfast.checks.joints import fastener_layout as layout
+
+PLATE = shapely.box(0.0, 0.0, 0.4, 0.2)
+RING = shapely.Point(0, 0).buffer(0.30, 64).difference(shapely.Point(0, 0).buffer(0.28, 64))
+TWO = shapely.union_all([shapely.box(0, 0, 1.0, 0.04), shapely.box(0, 0.5, 1.0, 0.54)])
+
+
+def test_four_on_a_plate_stand_in_its_corners():
+    points = layout.where_nothing_is_said(PLATE, 4)
+    assert sorted(map(tuple, points.round(9).tolist())) == [
+        (0.02, 0.02),
+        (0.02, 0.18),
+        (0.38, 0.02),
+        (0.38, 0.18),
+    ]
+
+
+def test_one_stands_in_the_middle_and_three_in_a_row():
+    assert layout.where_nothing_is_said(PLATE, 1) == pytest.approx(np.array([[0.2, 0.1]]))
+    row = layout.where_nothing_is_said(PLATE, 3)
+    assert sorted(row[:, 0].tolist()) == pytest.approx([0.02, 0.2, 0.38])
+    assert row[:, 1] == pytest.approx([0.1, 0.1, 0.1])
+
+
+def test_a_ring_is_set_round_the_middle_of_its_wall():
+    points = layout.where_nothing_is_said(RING, 12)
+    assert np.hypot(*points.T) == pytest.approx(0.29, abs=0.001)
+    assert layout.least_spacing(points) == pytest.approx(2 * 0.29 * np.sin(np.pi / 12), rel=0.01)
+
+
+def test_two_strips_share_evenly_along_their_middles():
+    points = layout.where_nothing_is_said(TWO, 10)
+    assert sorted(points[:, 1].round(6).tolist()) == [0.02] * 5 + [0.52] * 5
+    assert sorted(points[:5, 0].tolist()) == pytest.approx([0.1, 0.3, 0.5, 0.7, 0.9])
+
+
+def test_as_many_on_each_side_of_a_square_wall():
+    wall = shapely.box(0, 0, 0.4, 0.4).difference(shapely.box(0.02, 0.02, 0.38, 0.38))
+    points = layout.on_each_side(wall, 8)
+    on_a_side = [abs(points - edge) < 1e-9 for edge in (0.01, 0.39)]
+    assert [int(side.any(axis=1).sum()) for side in on_a_side] == [4, 4]
+    with pytest.raises(ValueError, match="4"):
+        layout.on_each_side(wall, 6)
+
+
+def test_a_round_face_has_no_sides():
+    with pytest.raises(ValueError, match=r"\d"):
+        layout.on_each_side(RING, 12)
+
+
+def test_a_wall_presses_at_its_middle_and_a_block_a_little_inside():
+    ring = layout.pressing_corners([RING], 0.010)
+    assert np.hypot(*ring.T).max() == pytest.approx(0.29, abs=0.001)
+    block = layout.pressing_corners([PLATE], 0.010)
+    assert block.min(axis=0) == pytest.approx([0.01, 0.01])
+    assert block.max(axis=0) == pytest.approx([0.39, 0.19])
+
+
+def test_a_pair_of_faces_presses_within_their_hull():
+    corners = layout.pressing_corners([TWO], 0.010)
+    assert corners.min(axis=0) == pytest.approx([0.01, 0.01])
+    assert corners.max(axis=0) == pytest.approx([0.99, 0.53])
+
+
+def test_outward_is_square_to_the_nearest_edge():
+    points = np.array([[0.2, 0.01], [0.39, 0.1], [0.2, 0.19], [0.01, 0.1]])
+    expected = np.array([[0.0, -1.0], [1.0, 0.0], [0.0, 1.0], [-1.0, 0.0]])
+    assert layout.outward(PLATE, points) == pytest.approx(expected)

@@ -1,0 +1,423 @@
+"""Beams, arms, legs and braces worked by hand from weight and wind; and which are not judged."""
+
+from math import cos, sin, sqrt
+
+import numpy as np
+import pytest
+from designs import design
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from yardfast.checks.examination import examine
+from yardfast.checks.joints.joint_places import places
+from yardfast.checks.members.legs import pressing
+from yardfast.checks.members.load_path import carry, load_path
+from yardfast.checks.members.sticks import box_of, stick_of, touch, where_touched
+from yardfast.design.model import Part, Place
+from yardfast.design.placing import Body
+from yardfast.design.shapes.bodies import Solid
+from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.flat import Plate
+from yardfast.design.shapes.member import Member as Stick
+from yardfast.design.shapes.plans import Rectangle
+from yardfast.design.shapes.weight import Weight
+from yardfast.loads.actions import Actions
+from yardfast.loads.combinations import Factors
+
+G = 9.80665
+PSI = 6894.757293168
+FOUR = 3.5 * 0.0254
+BASE = Part("foot", Plate(Rectangle(4.0, 1.5), 0.05), material="concrete")
+FB, FC, EMIN = 650.0 * PSI, 850.0 * PSI, 0.47e6 * PSI
+"""Southern pine, stud, 2x4 and 4x4. NDS Supplement 2018 Table 4B (memory)."""
+
+
+def post(at, name="post", height=1.2, **more):
+    given_ = {"material": "southern pine", **more}
+    return Part(name, Box(FOUR, FOUR, height), Place(on="foot", at=(at, 0.0, 0.0)), **given_)
+
+
+def stick(name, start, end, on, mass=6.0, width=FOUR, depth=FOUR, **more):
+    given_ = {"material": "southern pine", "mass": mass, **more}
+    shape = Stick(start, end, width, depth, cut=given_.pop("cut", "square"))
+    return Part(name, shape, given_.pop("place", Place(on=on)), **given_)
+
+
+def weight(name, x, on, mass=10.0):
+    return Part(name, Weight(), Place(on=on, at=(x, 0.0, 0.0)), mass=mass)
+
+
+def judged(*parts, turn=0.0, wind=0.5, **site):
+    found = examine(design(*parts, turn=turn, wind=wind, **site)).members
+    return {one.name: one for one in found.judged}, {one.name: one.why for one in found.not_judged}
+
+
+def top(z=1.25):
+    return z
+
+
+def arm(reach=0.8, **more):
+    """Return an arm over a post at x = 0, from -0.2 m to ``reach``."""
+    return stick(
+        "arm",
+        (-0.2, 0.0, FOUR / 2.0),
+        (reach, 0.0, FOUR / 2.0),
+        "post",
+        place=Place(on="post", at=((reach - 0.2) / 2.0 - (reach - 0.2) / 2.0, 0.0, 0.0)),
+        **more,
+    )
+
+
+def test_arm_under_weight_alone_by_hand():
+    """F x + w o^2/2 from the post's edge; dead load alone holds 0.9, wind 1.6 (NDS Table 2.3.2)."""
+    found = judged(BASE, post(0.0), arm(), weight("lamp", 0.4, "arm"))[0]["arm"]
+    out = 0.8 - FOUR / 2.0
+    M = 10.0 * G * (0.7 - FOUR / 2.0) + 6.0 * G * out**2 / 2.0
+    assert found.role == "arm"
+    assert found.check.case == "calm"
+    assert found.check.demand == pytest.approx(M, rel=1e-6)
+    S = FOUR**3 / 6.0
+    # square: it turns over sideways only far beyond its strength
+    assert found.check.utilization == pytest.approx(M / S / (FB * 0.9), rel=1e-3)
+
+
+def test_an_arm_of_steel_holds_weight_for_good_as_in_a_gust():
+    """First yield over 1.67 (AISC 360-16 F1), no C_D: 33 ksi over S of a tube 60 by 3 mm."""
+    tube = Part(
+        "arm",
+        Stick((-0.2, 0.0, 0.03), (0.8, 0.0, 0.03), across=0.06, wall=0.003),
+        Place(on="post"),
+        material="steel",
+        mass=1.0e-6,
+    )
+    one = judged(BASE, post(0.0), tube, weight("lamp", 0.4, "arm"))[0]["arm"].check
+    M = 10.0 * G * (0.7 - FOUR / 2.0)
+    S = np.pi / 32.0 * (0.06**4 - 0.054**4) / 0.06
+    assert one.demand == pytest.approx(M, rel=1e-4)
+    assert one.utilization == pytest.approx(M / (S * 33_000.0 * PSI / 1.67), rel=1e-4)
+
+
+def test_a_post_under_an_arm_holds_its_lean_for_good_by_hand():
+    """0.5 m times the weight bends it in calm air: C_D 0.9, and all the weight presses it."""
+    lamp = weight("lamp", 0.5, "post", mass=60.0)
+    one = judged(BASE, post(0.0, mass=1.0e-6), lamp)[0]["post"].check
+    assert one.case == "calm"
+    assert one.direction_deg is None
+    assert one.demand == pytest.approx(60.0 * G * 0.5, rel=1e-6)
+    longer = 1.6 / 0.9
+    star = FC * 0.8 * 1.6
+    fce = 0.822 * EMIN * 0.9 / (2.1 * 1.2 / FOUR) ** 2
+    half = (1.0 + fce / star) / 1.6
+    stable = star * (half - sqrt(half**2 - fce / star / 0.8))
+    fc, fb = longer * 60.0 * G / FOUR**2, longer * 60.0 * G * 0.5 / (FOUR**3 / 6.0)
+    hand = (fc / stable) ** 2 + fb / (FB * 1.6) / (1.0 - fc / fce)
+    assert one.utilization == pytest.approx(hand, rel=1e-4)
+
+
+def test_beam_between_two_posts_under_wind_by_hand():
+    """Even wind and weight, w L^2/8 each way, summed over F'_b of both ways."""
+    beam = stick("beam", (-0.9, 0, 0.045), (0.9, 0, 0.045), "posts", width=FOUR, depth=FOUR)
+    posts = Part(
+        "posts",
+        Box(FOUR, FOUR, 1.2),
+        Place(on="foot", count=2, ring=1.6),
+        material="southern pine",
+    )
+    gust = 25.0
+    found = examine(design(BASE, posts, beam, wind=gust))
+    one = {each.name: each for each in found.members.judged}["beam"]
+    i = [body.part for body in found.structure.bodies].index(2)
+    q, o, L = 0.5 * 1.226 * gust**2, 0.1, 1.6
+    # a square takes more a little off its face than on it
+    wind = np.radians(found.exposed.azimuths)
+    seen = FOUR * (np.abs(np.cos(wind)) + FOUR / 1.8 * np.abs(np.sin(wind)))
+    pushed = q * found.exposed.coefficient[i] * seen
+    w = pushed * np.abs(np.cos(wind))
+    down = 6.0 * G / 1.8
+    # the ends stand out by 0.1: what they take off the middle
+    reach = (L**2 - 4.0 * o**2) / 8.0
+    S = FOUR**3 / 6.0
+    # what blows along it is taken as pressing or drawing all of it: F_t 400 psi
+    drawn = 1.8 * pushed * np.abs(np.sin(wind)) / FOUR**2 / (400.0 * PSI * 1.6)
+    use = (w + down) * reach / S / (FB * 1.6) + drawn
+    hand, worst = use.max(), use.argmax()
+    assert one.role == "beam"
+    assert abs(cos(np.radians(one.check.direction_deg))) > 0.95
+    assert one.check.utilization == pytest.approx(hand, rel=1e-3)
+    assert one.check.demand == pytest.approx(np.hypot(w[worst], down) * reach, rel=1e-3)
+
+
+def test_beam_over_three_posts_bends_most_over_the_middle():
+    """0.125 w L^2 in one piece; each span by itself has the same at its middle."""
+    posts = Part(
+        "posts",
+        Box(FOUR, FOUR, 1.2),
+        Place(on="foot", count=3, step=(1.2, 0, 0), at=(-1.2, 0, 0)),
+        material="southern pine",
+    )
+    beam = stick("beam", (-1.2, 0, 0.045), (1.2, 0, 0.045), "posts", mass=20.0)
+    one = judged(BASE, posts, beam)[0]["beam"]
+    # the outer posts hold it from their middles, half a post from its ends... it ends there
+    outer = 1.2 - FOUR / 4.0
+    assert one.check.demand == pytest.approx(20.0 * G / 2.4 * outer**2 / 8.0, rel=0.02)
+
+
+def test_weights_on_rafters_come_down_through_the_beams():
+    """What arrives at the beams of a roof is all the weight of its rafters."""
+    posts = Part(
+        "posts",
+        Box(FOUR, FOUR, 1.2),
+        Place(on="foot", at=(0.8, 0.4, 0.0), mirror=frozenset("xy")),
+        material="southern pine",
+    )
+    beams = stick(
+        "beams",
+        (-1.0, 0, 0),
+        (1.0, 0, 0),
+        "posts",
+        width=0.038,
+        depth=0.14,
+        place=Place(on="posts", at=(0.0, 0.4, 0.07), mirror=frozenset("y")),
+    )
+    rafters = stick(
+        "rafters",
+        (0, -0.6, 0),
+        (0, 0.6, 0),
+        "beams",
+        width=0.038,
+        depth=0.089,
+        mass=5.0,
+        place=Place(on="beams", at=(-0.9, 0.0, 0.0445), count=4, step=(0.5, 0, 0)),
+    )
+    found = examine(design(BASE, posts, beams, rafters, wind=0.5))
+    path = load_path(found.structure, places(found.structure, "allowable"))
+    names = [found.design.parts[body.part].name for body in found.structure.bodies]
+    wanted = [i for i, name in enumerate(names) if name == "beams"]
+    none = np.zeros((1, 1, 1))
+    still = Actions(
+        np.zeros(1),
+        none[..., None].repeat(2, -1),
+        none[..., None].repeat(2, -1),
+        none,
+        none,
+        none[..., None].repeat(2, -1),
+        ("A",),
+    )
+    factors = Factors(1.0, 1.0, 1.0, 1.0, "")
+    carried = carry(found.structure, path, wanted, lambda _: still, factors, "allowable")
+    landed = np.zeros(3)
+    for k, hold in enumerate(path.holds):
+        if names[hold.by] == "beams":
+            landed += carried.arrives[k][0][0, 0, 0, 0].sum(axis=0)
+    assert landed == pytest.approx([0.0, 0.0, -4 * 5.0 * G], abs=1e-6)
+    # one beam: half of the rafters, and its own weight w L^2/8 less the ends that stand out
+    one = {each.name: each for each in found.members.judged}["beams"]
+    own = 6.0 * G / 2.0 * (1.6**2 - 4 * 0.2**2) / 8.0
+    assert one.check.demand > own
+    at = np.array([-0.9, -0.4, 0.1, 0.6])
+    P = 5.0 * G / 2.0
+    x = np.linspace(-0.8, 0.8, 1601)
+    left = P * (0.8 - at).sum() / 1.6
+    M = left * (x + 0.8) - P * np.maximum(x[:, None] - at, 0.0).sum(axis=1)
+    M += 6.0 * G / 2.0 * ((1.0**2 - x**2) / 2.0 - 0.2)
+    assert one.check.demand == pytest.approx(np.abs(M).max(), rel=2e-3)
+
+
+def test_legs_that_lean_together_share_by_the_triangle():
+    """H/(2 sin) and V/(2 cos) of the lean; square to their plane nothing presses them."""
+    lean = 0.35
+    u, v = np.array([sin(lean), 0.0, cos(lean)]), np.array([-sin(lean), 0.0, cos(lean)])
+    H, V = 40.0, -300.0
+    first, second = pressing(u, v, np.array([H, 77.0, V]))
+    assert first == pytest.approx(-H / (2.0 * sin(lean)) - V / (2.0 * cos(lean)))
+    assert second == pytest.approx(H / (2.0 * sin(lean)) - V / (2.0 * cos(lean)))
+
+
+def frame(mass=60.0):
+    legs = stick(
+        "legs",
+        (0.8, 0.6, 0.0),
+        (0.8, 0.05, 1.6),
+        None,
+        mass=1.0e-6,
+        cut="level",
+        place=Place(mirror=frozenset("xy")),
+    )
+    beam = stick(
+        "beam",
+        (-1.0, 0, 0),
+        (1.0, 0, 0),
+        "legs",
+        mass=mass,
+        place=Place(on="legs", at=(0, 0, FOUR / 2.0)),
+    )
+    return legs, beam
+
+
+def test_legs_of_a_frame_under_weight_by_hand():
+    """A quarter of the weight over the cosine presses each; (f_c/F'_c)^2 alone, K_e 2.1."""
+    legs, beam = frame()
+    found = judged(legs, beam)[0]
+    L = sqrt(0.55**2 + 1.6**2)
+    fc = 60.0 * G / 4.0 / (1.6 / L) / FOUR**2 * 1.6 / 0.9
+    # southern pine F_c 850 psi wet 0.8; E_min 0.9
+    star = FC * 0.8 * 1.6
+    fce = 0.822 * EMIN * 0.9 / (2.1 * L / FOUR) ** 2
+    r = fce / star
+    C_P = (1 + r) / 1.6 - sqrt(((1 + r) / 1.6) ** 2 - r / 0.8)
+    one = found["legs"]
+    assert one.role == "leg of a pair"
+    assert one.check.case == "calm"
+    assert one.check.utilization == pytest.approx((fc / (star * C_P)) ** 2, rel=1e-4)
+    assert one.slender == pytest.approx(2.1 * L / FOUR, rel=1e-6)
+
+
+def test_wind_along_the_beam_bends_the_legs_and_across_it_presses_them():
+    legs, beam = frame(mass=5.0)
+    found = examine(design(legs, beam, wind=30.0))
+    one = {each.name: each for each in found.members.judged}["legs"]
+    # along the beam (from 90 or 270 degrees) the legs bend; across it they are a triangle
+    assert abs(sin(np.radians(one.check.direction_deg))) > 0.5
+
+
+def test_legs_on_a_base_are_a_pair_too():
+    legs, beam = frame()
+    sole = Part("sole", Plate(Rectangle(2.0, 1.6), 0.04), material="concrete")
+    raised = Part(
+        "legs",
+        legs.shape,
+        Place(on="sole", mirror=frozenset("xy")),
+        mass=1.0e-6,
+        material="southern pine",
+    )
+    here, there = judged(legs, beam)[0]["legs"], judged(sole, raised, beam)[0]["legs"]
+    assert there.role == "leg of a pair"
+    assert there.check.utilization == pytest.approx(here.check.utilization, rel=1e-6)
+
+
+def propped(**more):
+    brace = stick(
+        "brace",
+        (FOUR / 2.0, 0.0, 0.84),
+        (FOUR / 2.0 + 0.4, 0.0, 1.24),
+        None,
+        mass=1.0e-6,
+        width=FOUR,
+        depth=0.04,
+        place=Place(),
+        cut="plumb",
+        **more,
+    )
+    return BASE, post(0.0), arm(mass=1.0e-6), weight("lamp", 0.4, "arm", mass=80.0), brace
+
+
+def test_brace_that_props_an_arm_by_hand():
+    """The arm's moment about the post's edge over its lever to the brace, and sin 45 degrees.
+
+    Fastened at the post alone the arm counts without it; the brace as if it alone held the arm.
+    """
+    found = judged(*propped())[0]
+    assert found["brace"].role == "brace"
+    body = Body(0, 0, propped()[-1].shape, np.eye(3), np.zeros(3))
+    level = 1.25 + FOUR / 2.0
+    shape = Stick((-0.2, 0.0, level), (0.8, 0.0, level), FOUR, FOUR)
+    bar = stick_of(Body(0, 0, shape, np.eye(3), np.zeros(3)))
+    low, high = where_touched(bar, box_of(body))
+    lever = (low + high) / 2.0 - 0.2 - FOUR / 2.0
+    assert 0.36 < lever + FOUR / 2.0 < 0.5
+    N = 80.0 * G * (0.7 - FOUR / 2.0) / lever / sin(np.pi / 4.0)
+    # K_e 1.0 between its ends, 40 mm thick; dead load alone against F_c* of 1.6
+    fc = N * 1.6 / 0.9 / (FOUR * 0.04)
+    brace = stick_of(body)
+    spots = [where_touched(brace, box_of(one)) for one in _bodies(*propped()[1:3])]
+    span = abs(sum(spots[1]) - sum(spots[0])) / 2.0
+    out = max(min(spots[0][0], spots[1][0]), brace.length - max(spots[0][1], spots[1][1]))
+    fce = 0.822 * EMIN * 0.9 / (max(span, 2.1 * out) / 0.04) ** 2
+    star = FC * 0.8 * 1.6
+    half = (1.0 + fce / star) / 1.6
+    stable = star * (half - sqrt(half**2 - fce / star / 0.8))
+    assert found["brace"].check.case == "calm"
+    assert found["brace"].check.utilization == pytest.approx((fc / stable) ** 2, rel=2e-3)
+    assert found["arm"].beside == ("brace",)
+
+
+def _bodies(*parts):
+    found = examine(design(BASE, *parts, wind=0.5)).structure
+    names = [part.name for part in found.design.parts]
+    return [body for body in found.bodies if names[body.part] != "foot"]
+
+
+def test_a_brace_in_a_frame_that_something_else_holds_too_is_not_judged():
+    other = post(0.75, name="far post")
+    assert judged(*propped(), other)[1]["brace"] == "braces more"
+
+
+@settings(max_examples=8, deadline=None)
+@given(st.floats(0.0, 6.28))
+def test_turning_the_whole_changes_no_beam(turn):
+    parts = (BASE, post(0.0), arm(), weight("lamp", 0.4, "arm"))
+    here, there = (judged(*parts, turn=angle, wind=20.0)[0]["arm"] for angle in (0.0, turn))
+    assert there.check.utilization == pytest.approx(here.check.utilization, rel=5e-3)
+
+
+@pytest.mark.parametrize(
+    ("changed", "why"),
+    [
+        ({"material": "brick"}, "no values"),
+        ({"material": "PVC"}, "no values"),
+        ({"material": None, "density": 500.0, "mass": None}, "no material"),
+    ],
+    ids=["no lumber", "plastic", "no material"],
+)
+def test_sticks_without_published_strength_are_not_judged(changed, why):
+    found, not_judged = judged(BASE, post(0.0), arm(**changed))
+    assert "arm" not in found
+    assert not_judged["arm"] == why
+
+
+def test_a_leg_that_leans_alone_is_not_judged():
+    legs, beam = frame()
+    alone = Part("legs", legs.shape, Place(mirror=frozenset("x")), material="southern pine")
+    other = Part("block", Box(0.1, 0.1, 1.6), Place(at=(0.0, -0.3, 0.0)), material="concrete")
+    board = Part("top", Plate(Rectangle(2.0, 0.9), 0.03), Place(on="block"), material="OSB")
+    assert judged(alone, other, board)[1]["legs"] == "leans alone"
+    assert beam.name == "beam"
+
+
+def test_what_lies_on_the_ground_or_along_another_does_not_span():
+    skid = Part("skid", Box(1.5, 0.09, 0.09), material="southern pine")
+    found, not_judged = judged(
+        skid, Part("rail", Box(1.5, 0.09, 0.09), Place(on="skid"), material="southern pine")
+    )
+    assert found == {}
+    assert not_judged == {"rail": "held along"}
+
+
+def test_boxes_that_are_turned_touch_only_where_they_do():
+    """Against the least distance between points of both, sampled densely."""
+    rng = np.random.default_rng(11)
+    grid = np.array(np.meshgrid(*[np.linspace(-1, 1, 9)] * 3)).reshape(3, -1).T
+    for _ in range(60):
+        bodies = []
+        for _ in range(2):
+            turn = np.linalg.qr(rng.normal(size=(3, 3)))[0]
+            sizes = rng.uniform(0.1, 0.6, 3)
+            bodies.append(Body(0, 0, Box(*sizes), turn, rng.uniform(-0.5, 0.5, 3)))
+        one, other = (box_of(body) for body in bodies)
+        points = [b.middles[0] + (grid * b.half) @ b.axes for b in (one, other)]
+        inside = np.abs((points[0] - other.middles[0]) @ other.axes.T) <= other.half
+        back = np.abs((points[1] - one.middles[0]) @ one.axes.T) <= one.half
+        if inside.all(axis=1).any() or back.all(axis=1).any():
+            assert touch(one, other)[0]
+        gap = np.linalg.norm(points[0][:, None] - points[1][None], axis=-1).min()
+        if gap > 0.3:
+            assert not touch(one, other)[0]
+
+
+def test_where_a_beam_is_touched_is_read_off_the_drawing():
+    shape = Stick((-1.0, 0.0, 0.0), (1.0, 0.0, 0.0), 0.05, 0.1)
+    beam = stick_of(Body(0, 0, shape, np.eye(3), np.zeros(3)))
+    post_ = box_of(Body(1, 0, Solid(4, 0.1, 0.1, 1.0), np.eye(3), np.array([0.3, 0.0, -1.05])))
+    assert where_touched(beam, post_) == pytest.approx((1.25, 1.35))
+    far = box_of(Body(1, 0, Solid(4, 0.1, 0.1, 1.0), np.eye(3), np.array([0.3, 0.2, -1.05])))
+    assert where_touched(beam, far) is None

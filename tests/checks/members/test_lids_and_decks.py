@@ -1,0 +1,243 @@
+"""Plates that lie flat, worked a second way; what stands on them; and what is refused."""
+
+from dataclasses import replace
+from math import pi
+
+import numpy as np
+import pytest
+from designs import design
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from yardfast.checks.examination import examine
+from yardfast.checks.members.carried_plate import Carried
+from yardfast.checks.members.decks import middle_moment, rim_moment
+from yardfast.design.model import Part, Place
+from yardfast.design.shapes.bodies import Cone, Shell
+from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.flat import Frame, Plate
+from yardfast.design.shapes.plans import Rectangle, Regular
+from yardfast.design.shapes.weight import Weight
+
+BASE = Part("foot", Plate(Rectangle(2.4, 2.4), 0.05), material="concrete")
+PLY = "softwood plywood"
+TOWER = Part("tower", Shell(8, 0.5, 0.5, 0.8, 0.018), Place(on="foot"), material=PLY)
+BOX = Part("box", Box(1.0, 0.6, 0.4, 0.018, frozenset({"top"})), Place(on="foot"), material=PLY)
+
+
+def lid(plan, thickness=0.018, on="tower", material=PLY, **place):
+    return Part("lid", Plate(plan, thickness), Place(on=on, **place), material=material)
+
+
+def judged(*parts, turn=0.0, **site):
+    found = examine(design(*parts, turn=turn, **{"wind": 30.0, **site}))
+    return {one.name: one for one in found.members.judged}, {
+        one.name: one.why for one in found.members.not_judged
+    }
+
+
+def q(wind=30.0):
+    return 0.5 * 1.226 * wind**2
+
+
+def test_lid_on_a_box_by_hand():
+    """1.3 q over the inside of the box: along the grain over the longer way, across it the other.
+
+    0.964 by 0.564 m: 0.964^2/845 is less than 0.564^2/225, so the longer way is taken.
+    """
+    one = judged(BASE, BOX, lid(Rectangle(1.0, 0.6), on="box"))[0]["lid"]
+    assert (one.role, one.where) == ("lid", "between")
+    assert one.check.demand == pytest.approx(1.3 * q() * 0.6 * 0.964**2 / 8.0, rel=1e-6)
+
+
+def test_what_stands_out_takes_the_greater_suction():
+    """1.7 q on 0.2 m beyond the box all round; at the corners it is farther: 0.2 times root 2."""
+    one = judged(BASE, BOX, lid(Rectangle(1.4, 1.0), on="box"))[0]["lid"]
+    assert one.where == "beyond"
+    out = 0.2 * np.sqrt(2.0)
+    assert one.check.demand == pytest.approx(1.7 * q() * 0.6 * out**2 / 2.0, rel=1e-6)
+
+
+def test_floor_over_two_beams_by_hand():
+    """Wind gets beneath it: 1.2 q from beam to beam, w s^2/8, or its weight and 1.0 q down."""
+    beams = Part(
+        "beams",
+        Box(1.2, 0.09, 0.09),
+        Place(on="foot", at=(0.0, 0.35, 0.0), mirror=frozenset("y")),
+        material="southern pine",
+    )
+    one = judged(BASE, beams, lid(Rectangle(1.2, 0.79), on="beams"))[0]["lid"]
+    gap, weight = 0.7 - 0.09, 0.018 * 576.665 * 9.80665
+    up, down = 1.2 * q() * gap**2 / 8.0, (1.0 * q() + weight) * gap**2 / 8.0
+    assert one.role == "deck"
+    assert one.check.demand == pytest.approx(1.2 * max(up, down), rel=0.02)
+    boards = lid(Rectangle(1.2, 0.79), 0.0254, on="beams", material="western redcedar")
+    two = judged(BASE, beams, boards)[0]["lid"]
+    assert two.check.unit == "N*m"
+    # stud grade of western cedars, 550 psi, wet below 1,150 psi (NDS Supplement 4A, memory)
+    S = 1.2 * 0.0254**2 / 6.0
+    assert two.check.capacity == pytest.approx(S * 550.0 * 6894.757 * 1.6, rel=1e-5)
+
+
+def beam_moment(span, loads):
+    """Return the greatest moment in a beam on two supports under forces (at, down): by sums."""
+    right = sum(at * force for at, force in loads) / span
+    left = sum(force for _, force in loads) - right
+    x = np.linspace(0.0, span, 4001)
+    moment = left * x - sum(force * np.clip(x - at, 0.0, None) for at, force in loads)
+    return float(np.abs(moment).max())
+
+
+@settings(max_examples=40, deadline=None)
+@given(st.floats(0.2, 1.0), st.floats(0.05, 0.95), st.floats(0.0, 500.0), st.floats(0.0, 80.0))
+def test_what_stands_in_the_middle_by_sums_of_forces(span, share, force, tilting):
+    """Two lines, b apart: half of the force each and a couple; never less than the sums."""
+    b = share * span
+    carried = Carried(tilting, force, 0.0, b)
+    lines = [
+        ((span - b) / 2.0, force / 2.0 + tilting / b),
+        ((span + b) / 2.0, force / 2.0 - tilting / b),
+    ]
+    found = middle_moment(carried, force, tilting, span)
+    assert found == pytest.approx(beam_moment(span, lines), rel=2e-3, abs=1e-3)
+
+
+def test_what_stands_round_the_rim_by_sums_round_the_ring():
+    """N/(2 pi r) and M cos/(pi r2) round a ring: they add up to N and M."""
+    r, R, N, M = 0.3, 0.2, 120.0, 25.0
+    angle = (np.arange(3600) + 0.5) * 2.0 * pi / 3600
+    line = N / (2.0 * pi * r) + M * np.cos(angle) / (pi * r**2)
+    each = line * r * 2.0 * pi / 3600
+    assert each.sum() == pytest.approx(N)
+    assert (each * r * np.cos(angle)).sum() == pytest.approx(M)
+    carried = Carried(M, N, 0.0, 2.0 * r, r - R)
+    per_metre = line.max() * (r - R) * r / R
+    assert rim_moment(carried, N, M, 2.0 * R) == pytest.approx(per_metre, rel=1e-5)
+
+
+def test_a_lantern_in_the_middle_bends_the_lid_more():
+    plain = judged(BASE, TOWER, lid(Regular(8, 0.5)))[0]["lid"]
+    lantern = Part("lantern", Shell(8, 0.2, 0.2, 0.5, 0.012), Place(on="lid"), material=PLY)
+    tall = replace(lantern, shape=Shell(8, 0.2, 0.2, 0.9, 0.012))
+    one, two = (judged(BASE, TOWER, lid(Regular(8, 0.5)), x)[0]["lid"] for x in (lantern, tall))
+    assert plain.check.utilization < one.check.utilization < two.check.utilization
+
+
+def test_a_body_whose_wall_stands_over_the_wall_below_bends_nothing():
+    over = Part("upper", Shell(8, 0.5, 0.5, 0.6, 0.018), Place(on="lid"), material=PLY)
+    cap = Part("cap", Plate(Regular(8, 0.5), 0.018), Place(on="upper"), material=PLY)
+    plain, topped = (
+        judged(BASE, TOWER, lid(Regular(8, 0.5)), *more)[0]["lid"] for more in ((), (over, cap))
+    )
+    assert topped.check.utilization == pytest.approx(plain.check.utilization, rel=0.2)
+
+
+def test_a_roof_round_the_rim_pulls_on_the_eaves():
+    roof = Part("roof", Cone(8, 0.7, 0.3, 0.012), Place(on="lid"), material=PLY)
+    bare, roofed = (
+        judged(BASE, TOWER, lid(Regular(8, 0.72)), *more)[0]["lid"] for more in ((), (roof,))
+    )
+    assert roofed.where == "beyond"
+    assert roofed.check.utilization > bare.check.utilization
+
+
+def test_a_heavy_thing_in_the_middle_counts_in_calm_air():
+    """Weight alone counts as much more as wood holds less for long: 1.6/0.9 (NDS 2.3.2)."""
+    bell = Part("bell", Weight(), Place(on="lid"), mass=60.0)
+    one = judged(BASE, TOWER, lid(Regular(8, 0.5)), bell, wind=1.0)[0]["lid"].check
+    span = 0.464
+    assert one.dead > 0.0
+    assert one.demand >= 60.0 * 9.80665 / 2.0 * span / 2.0 * 1.6 / 0.9
+
+
+@pytest.mark.parametrize(
+    ("parts", "why"),
+    [
+        ((TOWER, lid(Regular(8, 0.5), at=(0.0, 0.0, 0.1))), "held otherwise"),
+        ((TOWER, Part("lid", Plate(Regular(8, 0.5), 0.018, hole=0.1), Place(on="tower"),
+                      material=PLY)), "held otherwise"),
+        ((TOWER, Part("lid", Plate(Regular(8, 0.5), 0.018, solidity=0.5), Place(on="tower"),
+                      material=PLY)), "lattice"),
+        ((TOWER, lid(Regular(8, 0.5), 0.003)), "no values"),
+        ((TOWER, lid(Regular(8, 0.8), 0.02, material="western redcedar")), "across grain"),
+        ((TOWER, lid(Regular(8, 0.5)),
+          Part("bird", Box(0.1, 0.1, 0.1), Place(on="lid", at=(0.1, 0.0, 0.0)), material=PLY)),
+         "load on it"),
+        ((TOWER, lid(Regular(8, 0.5)),
+          Part("bird", Box(0.1, 0.1, 0.1), Place(on="lid", at=(0.22, 0.0, 0.0)), material=PLY)),
+         "load on it"),
+    ],
+    ids=["in the air", "a hole", "slats of plywood", "too thin", "boards all round",
+         "off the middle", "half on the wall"],
+)  # fmt: skip
+def test_what_is_not_plain_is_refused(parts, why):
+    assert judged(BASE, *parts)[1]["lid"] == why
+
+
+def test_plates_on_the_ground_and_on_something_solid_are_not_told():
+    cap = Part("cap", Plate(Rectangle(0.1, 0.1), 0.02), Place(on="post"), material=PLY)
+    post = Part("post", Box(0.1, 0.1, 0.9), Place(on="foot"), material="redwood")
+    found, refused = judged(BASE, post, cap)
+    assert {"foot", "cap"}.isdisjoint({*found, *refused})
+
+
+def test_a_lid_on_a_ring_of_lumber_spans_its_opening():
+    ring = Part("ring", Frame(Regular(6, 0.6), 0.09, 0.04), Place(on="tower"), material="redwood")
+    one = judged(BASE, TOWER, ring, lid(Regular(6, 0.6), on="ring"))[0]["lid"]
+    across = (0.6 - 0.18) / np.cos(pi / 6.0)
+    width = 0.6
+    assert one.check.demand == pytest.approx(1.3 * q() * width * across**2 / 8.0, rel=1e-3)
+
+
+@settings(max_examples=15, deadline=None)
+@given(
+    st.sampled_from([4, 6, 8, 12, 0]),
+    st.floats(0.3, 0.9),
+    st.floats(1.0, 1.4),
+    st.sampled_from([(0.0095, 0.012), (0.012, 0.0155), (0.0155, 0.018)]),
+    st.floats(0.0, 6.28),
+)
+def test_thicker_is_never_weaker_larger_never_stronger_and_turned_is_the_same(
+    sides, across, out, sheets, turn
+):
+    def use(thickness, size=1.0, turn=0.0):
+        body = Part(
+            "tower", Shell(sides, across * size, across * size, 0.5, 0.018), Place(on="foot"),
+            material=PLY,
+        )  # fmt: skip
+        top = lid(Regular(sides, across * out * size), thickness)
+        found = judged(BASE, body, top, turn=turn)[0]["lid"]
+        return found.check.utilization
+
+    thin, thick = (use(thickness) for thickness in sheets)
+    assert thick <= thin * (1.0 + 1e-9)
+    assert use(sheets[0], 1.3) >= thin * (1.0 - 1e-9)
+    assert use(sheets[0], turn=turn) == pytest.approx(thin, rel=1e-6)
+
+
+def test_a_deck_rests_on_every_beam_beneath_it_whichever_it_is_said_to_stand_on():
+    def beam(name, y):
+        shape = Box(1.2, 0.09, 0.09)
+        return Part(name, shape, Place(on="foot", at=(0.0, y, 0.0)), material="southern pine")
+
+    deck = lid(Rectangle(1.2, 0.79), on="one", at=(0.0, 0.35, 0.0))
+    two = judged(BASE, beam("one", -0.35), beam("other", 0.35), deck)[0]["lid"]
+    assert (two.role, two.where) == ("deck", "between")
+
+
+def test_what_stands_on_a_lid_counts_whatever_it_is_placed_by():
+    top = 0.05 + 0.8 + 0.018
+    named = Part("lantern", Shell(8, 0.2, 0.2, 0.5, 0.012), Place(on="lid"), material=PLY)
+    placed = replace(named, place=Place(at=(0.0, 0.0, top)))
+    one, two = (judged(BASE, TOWER, lid(Regular(8, 0.5)), x)[0]["lid"] for x in (named, placed))
+    assert two.check.utilization == pytest.approx(one.check.utilization, rel=0.05)
+
+
+def test_weight_tires_wood_and_not_steel():
+    bell = Part("bell", Weight(), Place(on="lid"), mass=60.0)
+    wood, steel = (
+        judged(BASE, TOWER, lid(Regular(8, 0.5), t, material=m), bell, wind=1.0)[0]["lid"].check
+        for t, m in ((0.018, PLY), (0.004, "steel"))
+    )
+    assert wood.demand > 1.5 * 60.0 * 9.80665 * 0.464 / 4.0
+    assert steel.demand < 1.3 * 60.0 * 9.80665 * 0.5 / 4.0 * 1.1

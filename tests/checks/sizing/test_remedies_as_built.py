@@ -1,0 +1,99 @@
+"""What a remedy changes in a design: the foot, the weight laid low, the heights; nothing else."""
+
+from dataclasses import replace
+
+import pytest
+from designs import design, post, tower
+
+from yardfast.checks.sizing.ways import remedy_of
+from yardfast.design.model import Part, Place
+from yardfast.design.shapes.bodies import Shell, Solid
+from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.flat import Frame, Plate
+from yardfast.design.shapes.plans import Rectangle, Regular
+from yardfast.design.shapes.weight import Weight
+from yardfast.loads.given import GivenLoad
+
+STEEL = 2500.0
+"""A density in kg/m3 at which a foot's own weight counts."""
+
+
+def test_a_post_without_foot_gets_a_plywood_plate_beneath_all():
+    swing = GivenLoad("swing", 10.0, (0.0, 0.0, 0.9), (1.0, 0.0, 0.0))
+    piece = design(*post(4, 0.3, 1.0), wind=26.0)
+    piece = replace(piece, tables={**piece.tables, GivenLoad: (swing,)})
+    before, remedy = remedy_of(piece, "base width")
+    assert remedy.feasible
+    assert remedy.part is None
+    plate = remedy.design.parts[-1]
+    assert plate.name == "wider foot"
+    assert plate.shape.plan == Rectangle(remedy.value, remedy.value)
+    # The decimal label of the performance category of 3/4 plywood is 0.703 in (PS 1, PS 2).
+    assert plate.shape.thickness == pytest.approx(0.703 * 0.0254, abs=0.0005 * 0.0254)
+    raised = remedy.found.structure.height - before.structure.height
+    assert raised == pytest.approx(plate.shape.thickness)
+    assert remedy.design.several(GivenLoad)[0].at[2] == pytest.approx(0.9 + plate.shape.thickness)
+
+
+def test_two_feet_apart_get_one_plate_that_reaches_beneath_both():
+    sill = Box(0.1, 0.6, 0.05)
+    board = Box(1.1, 0.05, 0.8)
+    piece = design(
+        Part("sills", sill, Place(count=2, ring=1.0), density=STEEL),
+        Part("board", board, Place(on="sills"), density=800.0),
+        wind=18.0,
+    )
+    remedy = remedy_of(piece, "base width")[1]
+    plan = remedy.design.parts[-1].shape.plan
+    assert plan.length >= 1.1 - 1.0e-9
+    assert plan.width == pytest.approx(remedy.value)
+
+
+def test_a_frame_is_widened_with_its_own_weight_counted():
+    foot = Part("foot", Frame(Regular(6, 0.4), 0.09, 0.04), density=STEEL)
+    body = Part("body", Shell(6, 0.3, 0.2, 0.6, 0.02), Place(on="foot"), density=STEEL)
+    before, remedy = remedy_of(design(foot, body, wind=36.0), "base width")
+    assert remedy.part == "foot"
+    assert remedy.design.parts[0].shape.plan.across == pytest.approx(remedy.value)
+    assert remedy.found.structure.mass("light") > before.structure.mass("light")
+
+
+def test_the_longer_way_of_a_foot_stays_until_the_width_passes_it():
+    foot = Part("foot", Plate(Rectangle(1.4, 0.3), 0.04), density=STEEL)
+    body = Part("body", Solid(4, 0.3, 0.3, 0.8), Place(on="foot"), density=600.0)
+    remedy = remedy_of(design(foot, body, wind=18.0), "base width")[1]
+    assert remedy.design.parts[0].shape.plan == Rectangle(max(1.4, remedy.value), remedy.value)
+
+
+def test_ballast_lies_on_the_foot_in_its_middle_under_a_name_of_its_own():
+    parts = tower(4, 0.4, 0.3, 0.2, 1.0)
+    parts = (*parts, Part("ballast", Weight(), Place(on="foot"), mass=1.0))
+    remedy = remedy_of(design(*parts, turn=0.3), "ballast")[1]
+    added = remedy.design.parts[-1]
+    assert added.name == "ballast 2"
+    assert added.place.at == pytest.approx((0.0, 0.0, 0.04), abs=1.0e-9)
+
+
+def test_heights_above_the_foot_are_scaled_alike_and_widths_stay():
+    piece = design(*tower(4, 0.6, 0.3, 0.2, 1.5, density=STEEL), wind=36.0)
+    remedy = remedy_of(piece, "height")[1]
+    assert remedy.feasible
+    was = {part.name: part.shape for part in piece.parts}
+    now = {part.name: part.shape for part in remedy.design.parts}
+    share = now["tower"].height / was["tower"].height
+    assert share < 1.0
+    assert now["roof"].height == pytest.approx(share * was["roof"].height)
+    assert (now["foot"], now["deck"]) == (was["foot"], was["deck"])
+    assert now["tower"].bottom == was["tower"].bottom
+
+
+def test_a_weighed_piece_keeps_the_weight_of_what_is_not_changed():
+    parts = (
+        Part("foot", Plate(Regular(4, 0.5), 0.04), material="white oak"),
+        Part("body", Solid(4, 0.2, 0.2, 1.0), Place(on="foot"), material="white oak"),
+    )
+    piece = replace(design(*parts), weighed=40.0)
+    before, remedy = remedy_of(piece, "ballast")
+    typical = before.structure.part_mass[1]
+    assert remedy.found.structure.part_mass[1][:2] == pytest.approx(typical)
+    assert remedy.design.weighed == pytest.approx(40.0 + remedy.value)
