@@ -1,5 +1,6 @@
 """What a gust does to a structure: force, tilting, twist and uplift, by direction and case."""
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 import numpy as np
@@ -37,6 +38,10 @@ class Actions:
             self.lifting * factor,
             self.names,
         )
+
+
+Blow = Callable[[NDArray[np.bool_]], Actions]
+"""The wind's actions (Q, D, C) on some of the bodies (bodies,) alone."""
 
 
 def wind_actions(

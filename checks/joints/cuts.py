@@ -4,7 +4,7 @@ What lies above a joint is cut free there and held by all joints that the cut go
 alone, once with all that is not beneath the joint, since what props it may need propping itself.
 """
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -14,7 +14,7 @@ from shapely.geometry.base import BaseGeometry
 from ...design import plane
 from ...design.shapes.shape import Array
 from ...design.structure import BEDDING, TOUCHING, Structure
-from ...loads.actions import Actions
+from ...loads.actions import Blow
 from ...loads.combinations import Factors
 from ..borne import Borne, borne_by
 from . import fastener_layout
@@ -22,9 +22,6 @@ from .carried import Fastened, carried, masses_of
 from .joint_demand import LoadSet, Resultant, Weight, load_sets, resultant
 from .joint_places import Place
 from .meeting import bearing_area
-
-Blow = Callable[[NDArray[np.bool_]], Actions]
-"""The wind's actions (Q, D, C) on some of the bodies (bodies,) alone."""
 
 IN_PLANE = 0.05
 """Fasteners and faces within this (m) of each other count as in one plane: judgement."""

@@ -13,12 +13,13 @@ from numpy.typing import NDArray
 
 from ...design.shapes.shape import Array
 from ...design.structure import Structure
+from ...loads.actions import Blow
 from ...loads.combinations import Factors
 from ..borne import Borne
 from ..judging import Check
 from . import fastener_group, fastener_layout
 from .carried import Fastened
-from .cuts import Blow, Cut, cuts_at
+from .cuts import Cut, cuts_at
 from .fastener_capacity import Capacity
 from .fastener_sets import FastenerSet
 from .joint_places import Place

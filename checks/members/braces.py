@@ -5,8 +5,8 @@ from collections.abc import Sequence
 import numpy as np
 
 from ...design.shapes.shape import Array
+from .beam_loads import Beam, PointLoads
 from .beam_statics import cantilever
-from .beams import Beam, PointLoads
 from .load_path import LoadPath
 from .sticks import where_touched
 

@@ -12,8 +12,9 @@ import numpy as np
 from ...design.shapes.shape import Array
 from ...design.structure import TOUCHING, Structure
 from .beams import stick_check
+from .carried_down import Carried
 from .columns import column_rule
-from .load_path import Carried, LoadPath
+from .load_path import LoadPath
 from .member_check import Member, NotJudged
 from .post_strength import PostStrength, post_strength
 from .sticks import Stick

@@ -5,13 +5,16 @@ from dataclasses import replace
 
 from ...design.shapes.shape import Array
 from ...design.structure import Structure
+from ...loads.actions import Blow
 from ...loads.combinations import Factors
 from ..borne import Borne
 from ..joints.joint_places import Place
-from .beams import Beam, PointLoads, beam_of, check_beam, point_loads
+from .beam_loads import Beam, PointLoads, point_loads
+from .beams import beam_of, check_beam
 from .braces import is_brace, propped, propping
+from .carried_down import carry, taken_alike
 from .legs import Pair, check_pair, is_leg, pairs_of
-from .load_path import Blow, LoadPath, carry, load_path, taken_alike
+from .load_path import LoadPath, load_path
 from .member_check import Member, NotJudged
 from .sticks import stick_of
 

@@ -10,8 +10,9 @@ from hypothesis import strategies as st
 
 from yardfast.checks.examination import examine
 from yardfast.checks.joints.joint_places import places
+from yardfast.checks.members.carried_down import carry
 from yardfast.checks.members.legs import pressing
-from yardfast.checks.members.load_path import carry, load_path
+from yardfast.checks.members.load_path import load_path
 from yardfast.checks.members.sticks import box_of, stick_of, touch, where_touched
 from yardfast.design.model import Part, Place
 from yardfast.design.placing import Body
