@@ -7,10 +7,11 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ..design.model import Design
+from ..design.on_ground import TOUCHING
 from ..design.placing import Body, about_z
 from ..design.shapes.member import Member
 from ..design.shapes.shape import Array, corners
-from ..design.structure import TOUCHING, Structure
+from ..design.structure import Structure
 from ..loads.actions import Actions
 from ..loads.given import GivenLoad
 from .joints.carried import Fastened, carried

@@ -6,7 +6,8 @@ from ..design.shapes.shape import Array
 from ..design.structure import Structure
 from ..loads.exposed import bare
 from ..loads.methods import air_density
-from .anchoring.embedded_posts import Posts, give_way_pressures
+from .anchoring.embedded_limits import give_way_pressures
+from .anchoring.embedded_posts import Posts
 from .examination import Examination
 from .joints.fastened import fastened_by
 from .limits import GREATEST_GUST, Stage, stages

@@ -15,7 +15,8 @@ from ..loads.exposed import Exposed
 from ..loads.methods import air_density, shelter_of_ground
 from ..loads.site import Site
 from ..units import FOOT, MPH
-from .anchoring.embedded_posts import Posts, give_way_pressures, push_that_gives_way
+from .anchoring.embedded_limits import give_way_pressures, push_that_gives_way
+from .anchoring.embedded_posts import Posts
 from .loose import Loose
 from .overturning import push_that_tips, tipping_pressure
 from .sliding import resistance_share, sliding_pressure

@@ -8,8 +8,9 @@ from numpy.typing import NDArray
 
 from ..design import plane
 from ..design.faults import DesignError, Fault
+from ..design.on_ground import Patch, contact_kind, touching_face
 from ..design.placing import Body
-from ..design.structure import Patch, Structure, contact_kind, touching_face
+from ..design.structure import Structure
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
 from ..loads.exposed import Bare, Exposed, expose

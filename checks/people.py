@@ -11,7 +11,8 @@ from ..design.shapes.shape import Array, corners
 from ..design.structure import Structure
 from ..loads.combinations import Factors
 from ..references import Row
-from .anchoring.embedded_posts import Posts, push_that_gives_way
+from .anchoring.embedded_limits import push_that_gives_way
+from .anchoring.embedded_posts import Posts
 from .judging import Check, azimuth, compared
 from .standing import Standing
 

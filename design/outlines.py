@@ -6,11 +6,11 @@ from dataclasses import replace
 import numpy as np
 
 from . import plane
+from .on_ground import TOUCHING
 from .placing import Body
 from .plane import Polygons
 from .shapes.rotor import Rotor
 from .shapes.shape import Array, Disc, Hull, rim
-from .structure import TOUCHING
 
 CIRCLE_POINTS = 72
 """Corners of the polygon that stands for a circle seen at a slant; it has the circle's area."""

@@ -7,6 +7,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from ..design import plane
+from ..design.on_ground import TOUCHING
 from ..design.placing import Body
 from ..design.shapes.bodies import Cone, Shell, Solid
 from ..design.shapes.boxes import Box
@@ -14,7 +15,7 @@ from ..design.shapes.flat import Frame, Panel, Plate
 from ..design.shapes.gables import Gable
 from ..design.shapes.plans import Rectangle, Regular
 from ..design.shapes.roofs import Dome, Vault
-from ..design.structure import TOUCHING, Structure
+from ..design.structure import Structure
 
 STEEP = radians(60.0)
 """Slopes steeper than this take no suction."""

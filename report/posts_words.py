@@ -6,7 +6,8 @@ from math import isfinite
 
 import numpy as np
 
-from ..checks.anchoring.embedded_posts import DEEPEST, Posts, depth_needed
+from ..checks.anchoring.embedded_limits import DEEPEST, depth_needed
+from ..checks.anchoring.embedded_posts import Posts
 from ..checks.examination import EMBED, Examination
 from ..units import INCH
 from .amounts import Amounts

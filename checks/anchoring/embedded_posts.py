@@ -1,28 +1,26 @@
 """Posts in the ground: what each is asked for sideways, and what its depth holds."""
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from math import hypot, pi, sqrt
 
 import numpy as np
 
 from ...design import plane
 from ...design.faults import DesignError, Fault
+from ...design.on_ground import TOUCHING
 from ...design.placing import Body
 from ...design.sections import section
 from ...design.shapes.shape import Array
-from ...design.structure import TOUCHING, Structure
+from ...design.structure import Structure
 from ...design.touching import beside_each_other
 from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...materials.grounds import Ground
-from ...units import FOOT, GRAVITY
+from ...units import GRAVITY
 from ..judging import Check, judged
 from . import anchor_group, buried_weight
 from .embedment import lateral_bearing, moment_constrained, used_free
 
-DEEPEST = 12.0 * FOOT
-"""No post is asked to stand deeper (m): beyond it the relation counts no more pressure."""
-_HALVINGS = 40
 LOW_FORCE = 20.0
 """Times its own height above ground at which a force acts that is no force but a moment."""
 
@@ -158,8 +156,8 @@ def check_posts(
     the ground by itself, under the force at the height of the whole (judgement: what braces or
     frames them to one another would help).
     """
-    asked = _asked(posts, actions, factors.wind)
-    lean = factors.hurting * _lean(posts, structure) / len(posts.part)
+    asked = asked_of(posts, actions, factors.wind)
+    lean = factors.hurting * lean_of(posts, structure) / len(posts.part)
     ratio = posts.used(asked.force, asked.moment + lean, factors.soil)
     found: list[Check] = []
     for part in dict.fromkeys(posts.part):
@@ -251,60 +249,15 @@ def check_pull_out(posts: Posts, structure: Structure, actions: Actions, factors
     )
 
 
-def give_way_pressures(
-    posts: Posts, structure: Structure, unit: Actions, low: float, high: float
-) -> Array:
-    """Return the least pressure (D,) in Pa within low..high at which a post gives way, or inf.
-
-    ``unit`` holds the actions (D, C) of 1 Pa. What is used grows in a straight line with pressure,
-    from what the weight's lean alone uses.
-    """
-    asked = _asked(posts, unit, 1.0)
-    a_pascal = posts.used(asked.force, asked.moment, 1.0)
-    lean = np.full(len(posts.part), _lean(posts, structure) / len(posts.part))
-    left = np.maximum(1.0 - posts.used(np.zeros_like(lean), lean, 1.0), 0.0)
-    q = np.where(a_pascal > 0.0, left / np.where(a_pascal > 0.0, a_pascal, 1.0), np.inf)
-    q = q.min(axis=-1)
-    return np.where(q <= high, np.maximum(q, low), np.inf).min(axis=-1)
-
-
-def push_that_gives_way(posts: Posts, structure: Structure, height: float) -> float:
-    """Return the level push in N at ``height`` m at which the posts together give way.
-
-    What the weight's lean uses of them is not left for it.
-    """
-    each = np.full(len(posts.part), 1.0 / len(posts.part))
-    lean = posts.used(0.0 * each, _lean(posts, structure) * each, 1.0)
-    left = np.maximum(1.0 - lean, 0.0)
-    return float((left / posts.used(each, each * height, 1.0)).min())
-
-
-def depth_needed(posts: Posts, structure: Structure, actions: Actions, factors: Factors) -> Array:
-    """Return how deep in m each post (n,) has to stand for what it is asked, found by halving.
-
-    Infinite where ``DEEPEST`` does not do.
-    """
-    asked = _asked(posts, actions, factors.wind)
-    lean = factors.hurting * _lean(posts, structure) / len(posts.part)
-    low, high = np.zeros(len(posts.part)), np.full(len(posts.part), DEEPEST)
-    for _ in range(_HALVINGS):
-        middle = 0.5 * (low + high)
-        deep = replace(posts, depth=middle)
-        used = deep.used(asked.force, asked.moment + lean, factors.soil)
-        holds = used.max(axis=tuple(range(used.ndim - 1))) <= 1.0
-        low, high = np.where(holds, low, middle), np.where(holds, middle, high)
-    return np.where(high < DEEPEST, high, np.inf)
-
-
 @dataclass(frozen=True, eq=False)
-class _Asked:
+class Asked:
     """Level force in N and moment at the surface in N m on each post (…, D, C, n)."""
 
     force: Array
     moment: Array
 
 
-def _asked(posts: Posts, actions: Actions, wind: float) -> _Asked:
+def asked_of(posts: Posts, actions: Actions, wind: float) -> Asked:
     """Return what the wind, or a named load, asks of each post, with its factor.
 
     What lifts off the middle of the posts, or presses there, bends them too. A twist adds to the
@@ -321,10 +274,10 @@ def _asked(posts: Posts, actions: Actions, wind: float) -> _Asked:
     level = wind * np.hypot(actions.tilting[..., 0], actions.tilting[..., 1])
     arm = level / np.where(plain > 0.0, plain, 1.0)
     more = np.maximum(force - plain[..., None] / n, 0.0) * arm[..., None]
-    return _Asked(force, bending[..., None] / n + more)
+    return Asked(force, bending[..., None] / n + more)
 
 
-def _lean(posts: Posts, structure: Structure) -> float:
+def lean_of(posts: Posts, structure: Structure) -> float:
     """Return the moment in N m of the weight that does not stand over the middle of the posts."""
     off = structure.steady_centre("heavy")[:2] - posts.points.mean(axis=0)
     return hypot(*(float(c) for c in off)) * structure.mass("heavy") * GRAVITY

@@ -12,8 +12,9 @@ from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
 
 from ...design import plane
+from ...design.on_ground import BEDDING, TOUCHING
 from ...design.shapes.shape import Array
-from ...design.structure import BEDDING, TOUCHING, Structure
+from ...design.structure import Structure
 from ...loads.actions import Blow
 from ...loads.combinations import Factors
 from ..borne import Borne, borne_by

@@ -8,8 +8,9 @@ from collections.abc import Sequence
 
 import numpy as np
 
+from ...design.on_ground import TOUCHING
 from ...design.shapes.shape import Array
-from ...design.structure import TOUCHING, Structure
+from ...design.structure import Structure
 from ..judging import Check
 from .beam_bending import carried_ways, cuts_of, deflection, greatest, pressed_along
 from .beam_loads import Beam, PointLoads

@@ -9,8 +9,9 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from ...design.on_ground import TOUCHING
 from ...design.shapes.shape import Array
-from ...design.structure import TOUCHING, Structure
+from ...design.structure import Structure
 from .beams import stick_check
 from .carried_down import Carried
 from .columns import column_rule

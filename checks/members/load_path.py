@@ -9,10 +9,11 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from ...design.on_ground import TOUCHING
 from ...design.shapes.rotor import Rotor
 from ...design.shapes.shape import Array
 from ...design.shapes.weight import Weight
-from ...design.structure import TOUCHING, Structure
+from ...design.structure import Structure
 from ..joints.joint_places import Place
 from .sticks import Stick, TurnedBox, box_of, stick_of, touch, where_touched
 from .uprights import Mask, touching

@@ -11,6 +11,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ...design.model import Design, Part
+from ...design.on_ground import TOUCHING
 from ...design.placing import Body, place_parts
 from ...design.shapes.bodies import Solid
 from ...design.shapes.boxes import Box
@@ -20,7 +21,7 @@ from ...design.shapes.member import Member
 from ...design.shapes.rotor import Rotor
 from ...design.shapes.shape import Array
 from ...design.shapes.weight import Weight
-from ...design.structure import TOUCHING, Structure
+from ...design.structure import Structure
 from ...design.touching import GAP
 
 SLENDER = 5.0

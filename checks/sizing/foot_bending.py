@@ -5,9 +5,9 @@ from dataclasses import dataclass
 import numpy as np
 
 from ...design import plane
+from ...design.on_ground import BEDDING
 from ...design.sections import section
 from ...design.shapes.flat import Plate
-from ...design.structure import BEDDING
 from ...materials import sheets
 from ..examination import Examination
 from ..judging import judged

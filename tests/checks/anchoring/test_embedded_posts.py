@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 from verdict_designs import design_text
 
 import yardfast as yf
-from yardfast.checks.anchoring.embedded_posts import depth_needed
+from yardfast.checks.anchoring.embedded_limits import depth_needed
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.cli import main
