@@ -189,7 +189,7 @@ def _leg(
     check = stick_check(
         part.name, carried, (s, d, c), float(use[at]), asked, governs, strength, factors, basis
     )
-    named = carried.sets[s].load is not None
+    named = bool(carried.sets[s].loads)
     shown = (s if named else -1, q, d, c)
     stiffness = min(strength.stiffness)
     moved = abs(float(sideways[shown])) * L**3 / 3.0 + abs(float(own[shown] @ square)) * L**3 / 8.0
