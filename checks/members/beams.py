@@ -4,8 +4,6 @@ Held in one place a stick stands out from its edge; held in more it spans from m
 each span by itself and in one piece, the worse of both (judgement: supports give, or they do not).
 """
 
-from collections.abc import Sequence
-
 import numpy as np
 
 from ...design.on_ground import TOUCHING
@@ -19,13 +17,10 @@ from .columns import column_rule
 from .load_path import LoadPath
 from .member_check import Member, NotJudged
 from .member_strength import STRENGTH
+from .over_places import MOSTLY, held_from_to, together
 from .post_strength import PostStrength, post_strength
-from .sticks import where_touched
 
 SOURCE = "statics of beams; NDS 2018 3.3, 3.4, 3.9, 4.3, or AISC 360-16 E, F, G, H"
-
-MOSTLY = 0.8
-"""Share of its length from which a stick that is held all along does not span: judgement."""
 
 
 def beam_of(structure: Structure, path: LoadPath, i: int, basis: str) -> Beam | NotJudged | None:
@@ -34,13 +29,7 @@ def beam_of(structure: Structure, path: LoadPath, i: int, basis: str) -> Beam | 
     part = structure.design.parts[body.part]
     if stick is None or part.hangs_at is not None or body.bottom <= TOUCHING:
         return None
-    reached = [where_touched(stick, path.boxes[hold.by]) for hold in path.of(i)]
-    by_points = [stick.at(hold.points) for hold in path.of(i)]
-    held = [
-        (float(points.min()), float(points.max())) if reach is None else reach
-        for reach, points in zip(reached, by_points, strict=True)
-    ]
-    places = _together(held, stick.wide)
+    places = together(held_from_to(path, i, stick), stick.wide)
     if not places or i not in path.order:
         return NotJudged(part.name, "held otherwise")
     if max(high - low for low, high in places) > MOSTLY * stick.length:
@@ -155,14 +144,3 @@ def stick_check(
         case="calm" if acts.is_calm else carried.cases[c] if by_wind else "",
         load=acts.name,
     )
-
-
-def _together(held: Sequence[tuple[float, float]], near: float) -> list[tuple[float, float]]:
-    """Return places at which a stick is held, those that lie nearer than ``near`` m as one."""
-    found: list[tuple[float, float]] = []
-    for low, high in sorted(held):
-        if found and low - found[-1][1] < near:
-            found[-1] = found[-1][0], max(found[-1][1], high)
-        else:
-            found.append((low, high))
-    return found
