@@ -296,6 +296,25 @@ def test_legs_on_a_base_are_a_pair_too():
     assert there.check.utilization == pytest.approx(here.check.utilization, rel=1e-6)
 
 
+@pytest.mark.parametrize(
+    "thin",
+    [{"width": FOUR, "depth": 0.0381}, {"material": "redwood"}, {"grade": "No. 2"}],
+    ids=["section", "wood", "grade"],
+)
+def test_a_pair_of_unlike_legs_is_not_judged_by_the_better(thin):
+    """One cannot stand for the other: the thin one would be told the strength of the thick."""
+
+    def leg(name, side, **more):
+        return stick(name, (0.0, side * 0.8, 0.0), (0.0, side * 0.015, 1.9), None, **given_, **more)
+
+    given_ = {"cut": "level", "place": Place(), "mass": 1.0e-6}
+    found, not_judged = judged(leg("a", 1.0), leg("b", -1.0))
+    assert set(found) == {"a", "b"}
+    found, not_judged = judged(leg("a", 1.0), leg("b", -1.0, **thin))
+    assert found == {}
+    assert not_judged == {"a": "unlike legs", "b": "unlike legs"}
+
+
 def propped(**more):
     brace = stick(
         "brace",
