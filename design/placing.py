@@ -11,9 +11,10 @@ from shapely.geometry.base import BaseGeometry
 
 from .model import Design, Part, Place
 from .shapes.cutout import Cutout
+from .shapes.edges import Edges, edges_of
 from .shapes.member import Member
 from .shapes.rotor import Rotor
-from .shapes.shape import Array, Shape
+from .shapes.shape import Array, Hull, Shape, Sphere
 
 
 @dataclass(frozen=True, eq=False)
@@ -76,6 +77,14 @@ class Body:
             return self.origin, self.origin
         return np.min(low, axis=0), np.max(high, axis=0)
 
+    @cached_property
+    def edges(self) -> tuple[tuple[Edges | Sphere, ...], tuple[Edges | Sphere, ...]]:
+        """Return on the site what bounds its hulls, and what bounds its cavities."""
+        return (
+            tuple(self._bounds(hull) for hull in self.shape.hulls()),
+            tuple(self._bounds(hull) for hull in self.shape.cavities()),
+        )
+
     @property
     def bottom(self) -> float:
         """Return the height of its lowest point above ground, in m."""
@@ -85,6 +94,13 @@ class Body:
     def top(self) -> float:
         """Return the height of its highest point above ground, in m."""
         return float(self.extent[1][2])
+
+    def _bounds(self, hull: Hull) -> Edges | Sphere:
+        if len(hull.spheres) == 1 and not hull.discs and not len(hull.points):
+            x, y, z = self.place(np.asarray(hull.spheres[0].centre)).tolist()
+            return Sphere((x, y, z), hull.spheres[0].radius)
+        edges = edges_of(hull)
+        return Edges(self.place(edges.starts), self.place(edges.ends))
 
 
 def place_parts(design: Design) -> tuple[Body, ...]:

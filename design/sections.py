@@ -1,27 +1,40 @@
 """Level sections of bodies: what a saw would leave at a height."""
 
+from math import sqrt
+
 import numpy as np
 from shapely.geometry.base import BaseGeometry
 
 from . import plane
 from .placing import Body
-from .shapes.shape import Hull, corners
+from .shapes.edges import Edges
+from .shapes.shape import Disc, Sphere, rim
 
 
 def section(body: Body, z: float) -> BaseGeometry:
     """Return what a level plane at height ``z`` m cuts of a body, in plan."""
-    outside = plane.union_of([_hull_section(body, hull, z) for hull in body.shape.hulls()])
-    inside = [_hull_section(body, hull, z) for hull in body.shape.cavities()]
+    filled, hollow = body.edges
+    outside = plane.union_of([_cut(one, z) for one in filled])
+    inside = [_cut(one, z) for one in hollow]
     return outside.difference(plane.union_of(inside)) if inside else outside
 
 
-def _hull_section(body: Body, hull: Hull, z: float) -> BaseGeometry:
-    """Return the level section of a convex hull: the hull of where its points' joins cross z."""
-    points = body.place(corners(hull))
-    above, below = points[points[:, 2] >= z], points[points[:, 2] <= z]
-    if not len(above) or not len(below):
+def _cut(bounds: Edges | Sphere, z: float) -> BaseGeometry:
+    """Return the level section of a convex piece: a ball's circle, or the hull of what z crosses.
+
+    A circle has 72 corners, its edges tangent.
+    """
+    if isinstance(bounds, Sphere):
+        x, y, centre = bounds.centre
+        squared = bounds.radius**2 - (z - centre) ** 2
+        if squared <= 0.0:
+            return plane.NOTHING
+        return plane.polygon(rim(Disc((x, y, z), sqrt(squared)))[:, :2])
+    one, other = bounds.starts[:, 2], bounds.ends[:, 2]
+    across = (np.minimum(one, other) <= z) & (np.maximum(one, other) >= z)
+    if not across.any():
         return plane.NOTHING
-    rise = above[:, None, 2] - below[None, :, 2]
-    part = np.where(rise > 0.0, (z - below[None, :, 2]) / np.where(rise > 0.0, rise, 1.0), 0.0)
-    crossing = below[None, :, :2] + part[..., None] * (above[:, None, :2] - below[None, :, :2])
-    return plane.hull(crossing.reshape(-1, 2))
+    start, end = bounds.starts[across], bounds.ends[across]
+    rise = end[:, 2] - start[:, 2]
+    part = np.where(rise != 0.0, (z - start[:, 2]) / np.where(rise != 0.0, rise, 1.0), 0.0)
+    return plane.hull(start[:, :2] + part[:, None] * (end[:, :2] - start[:, :2]))

@@ -117,7 +117,7 @@ class Member:
                 )
             )
         ends = [self._end(point, width, depth, across) for point in (self.start, self.end)]
-        return Hull(np.vstack(ends))
+        return Hull(np.vstack(ends), ends=True)
 
     def _end(self, point: Point, width: float, depth: float, across: float) -> Array:
         """Return the corners (k, 3) of one end: its section moved along the axis to the cut."""

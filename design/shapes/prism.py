@@ -43,7 +43,8 @@ def standing_hulls(outlines: Sequence[Array], thickness: float) -> tuple[Hull, .
                     np.column_stack([points[:, 0], np.full(len(points), y), points[:, 1]])
                     for y in (-half, half)
                 ]
-            )
+            ),
+            ends=True,
         )
         for points in outlines
     )
@@ -53,6 +54,9 @@ def hulls_along_x(sections: Sequence[Array], length: float) -> tuple[Hull, ...]:
     """Return hulls of sections (k, 2) in y and z drawn out along x, about the middle."""
     half = length / 2.0
     return tuple(
-        Hull(np.vstack([np.column_stack([np.full(len(points), x), points]) for x in (-half, half)]))
+        Hull(
+            np.vstack([np.column_stack([np.full(len(points), x), points]) for x in (-half, half)]),
+            ends=True,
+        )
         for points in sections
     )

@@ -29,11 +29,15 @@ class Sphere:
 
 @dataclass(frozen=True, eq=False)
 class Hull:
-    """The convex hull of points (k, 3), level circles and spheres: one piece of an outline."""
+    """The convex hull of points (k, 3), level circles and spheres: one piece of an outline.
+
+    ``ends``: its points are two convex outlines, each corner of the one joined to one of the other.
+    """
 
     points: Array = field(default_factory=lambda: np.empty((0, 3)))
     discs: tuple[Disc, ...] = ()
     spheres: tuple[Sphere, ...] = ()
+    ends: bool = False
 
 
 @dataclass(frozen=True, eq=False)
