@@ -118,6 +118,103 @@ def per_part() -> tuple[dict[str, float], float]:
     return each, seconds(posts) / 30
 
 
+BALLS = """
+[[part]]
+name = 'post'
+shape = 'solid'
+sides = 0
+bottom = '12 in'
+top = '12 in'
+height = '48 in'
+on = 'foot'
+density = '30 lb/ft^3'
+[[part]]
+name = 'balls'
+shape = 'ball'
+across = '5 in'
+on = 'foot'
+at = ['0 in', '0 in', '30 in']
+ring = '12 in'
+count = 4
+density = '30 lb/ft^3'
+"""
+DOME = """
+[[part]]
+name = 'house'
+shape = 'box'
+length = '24 in'
+width = '24 in'
+height = '24 in'
+wall = '3/4 in'
+on = 'foot'
+material = 'softwood plywood'
+[[part]]
+name = 'dome'
+shape = 'dome'
+across = '24 in'
+height = '10 in'
+wall = '3/4 in'
+on = 'house'
+material = 'softwood plywood'
+[[joint]]
+name = 'dome to house'
+of = 'dome'
+to = 'house'
+fastener = '#8 wood screw 2 in'
+count = 12
+"""
+
+
+def cut_round() -> dict[str, float]:
+    """Median seconds to examine what cuts round parts, and to find what shares space."""
+    from yardfast.checks.examination import examine
+    from yardfast.checks.inputs import read_text
+    from yardfast.design.overlaps import overlaps
+
+    result = {}
+    for name, text in (("balls sunk in a post", BALLS), ("dome jointed to a box", DOME)):
+        times = []
+        for _ in range(3):
+            start = time.perf_counter()
+            overlaps(examine(read_text(HEAD + text)).structure)
+            times.append(time.perf_counter() - start)
+        result[name] = statistics.median(times)
+    return result
+
+
+def slats() -> dict[int, float]:
+    """Median seconds to judge three joists under so many slats, by their number."""
+    from yardfast.checks.examination import examine
+    from yardfast.checks.inputs import read_text
+
+    result = {}
+    for count in (100, 200, 400):
+        text = HEAD
+        for k, y in enumerate((-18, 0, 18)):
+            text += (
+                f"[[part]]\nname = 'posts {k}'\nshape = 'box'\nlength = '4 in'\nwidth = '4 in'\n"
+                f"height = '16 in'\non = 'foot'\nat = ['-60 in', '{y} in', '0 in']\ncount = 2\n"
+                "step = ['120 in', '0 in', '0 in']\nmaterial = 'southern pine'\n"
+                f"[[part]]\nname = 'joist {k}'\nshape = 'member'\non = 'foot'\n"
+                f"from = ['-66 in', '{y} in', '19 in']\nto = ['66 in', '{y} in', '19 in']\n"
+                "width = '2 in'\ndepth = '6 in'\nmaterial = 'southern pine'\ngrade = 'no. 2'\n"
+            )
+        step = 130.0 / count
+        text += (
+            "[[part]]\nname = 'slats'\nshape = 'member'\non = 'foot'\n"
+            "from = ['-64.8 in', '-20 in', '22.5 in']\nto = ['-64.8 in', '20 in', '22.5 in']\n"
+            f"width = '{0.8 * step:.4f} in'\ndepth = '1 in'\nmaterial = 'southern pine'\n"
+            f"count = {count}\nstep = ['{step:.4f} in', '0 in', '0 in']\n"
+        )
+        times = []
+        for _ in range(3):
+            start = time.perf_counter()
+            examine(read_text(text))
+            times.append(time.perf_counter() - start)
+        result[count] = statistics.median(times)
+    return result
+
+
 def main() -> None:
     """Print every ratio with the bound that it is held against."""
     found = cold()
@@ -139,6 +236,14 @@ def main() -> None:
         print(f"{name:<19} {seconds / cheapest:5.2f}")
     tower = base / 8
     print(f"30 sticks, a part   {arbor / tower:5.2f}  of the light tower's (at most 2)")
+    for name, seconds in cut_round().items():
+        print(f"{name:<21} {seconds / base:5.2f}  of the light tower (at most 5)")
+    decks = slats()
+    for few, many in ((100, 200), (200, 400)):
+        ratio = decks[many] / decks[few]
+        print(
+            f"{many} slats for {few:<9} {ratio:5.2f}  (at most 3: no more than a little over even)"
+        )
 
 
 if __name__ == "__main__":
