@@ -89,6 +89,7 @@ def member_notes(examination: Examination, member: Member) -> tuple[str, ...]:
     if member.role == "post" and member.count > 1:
         alone = _takes_it_alone(examination, member)
         share = f", {counted(member.count, 'post')} sharing alike"
+        share += " or as a slender rail leaves it, the worst" if member.spanned else ""
         share = ", the one that it acts on alone" if alone else share
     place = _place(member, amounts)
     found = [
@@ -161,6 +162,12 @@ def member_assumptions(examination: Examination) -> Iterator[Remark]:
         yield Remark(
             f"{_capital(joined([one.name for one in posts]))}: fixed at the foot, sharing alike, "
             "no help from what is nailed between; the twist of a single post is left out.",
+            "",
+        )
+    if any(one.spanned for one in posts):
+        yield Remark(
+            "What lies over three posts or more is taken to leave each the worst of three ways: "
+            "alike, span by span, and in one piece.",
             "",
         )
     sticks = [one for one in judged if one.role in ("arm", "beam", "brace")]

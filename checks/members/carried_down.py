@@ -106,20 +106,22 @@ def carry(
         force, moment = total[i]
         points = np.vstack([hold.points for hold in holds])
         shares, rest = shared(points, force, moment)
+        couples = np.repeat(rest[..., None, :] / len(points), len(points), axis=-2)
         stick = path.sticks[i]
         if i in sticks and stick is not None:
             pushed = _pushed(path, i, stick, numbers, found, given, own[i].force)
-            for n, span in enumerate(spanning(stick, holds, held[i], pushed), 1):
-                which_sets = [*range(n * count, (n + 1) * count), *([len(sets)] if n == 1 else [])]
-                left_force = force[which_sets] - span[which_sets].sum(axis=-2)
-                left = moment[which_sets] - np.cross(points, span[which_sets]).sum(axis=-2)
-                more, rest[which_sets] = shared(points, left_force, left)
-                shares[which_sets] = span[which_sets] + more
+            for n, way in enumerate(spanning(stick, holds, held[i], pushed), 1):
+                some = [*range(n * count, (n + 1) * count), *([len(sets)] if n == 1 else [])]
+                span, turns = (each[some] for each in way)
+                moved = np.cross(points, span).sum(axis=-2) + turns.sum(axis=-2)
+                more, rest = shared(points, force[some] - span.sum(axis=-2), moment[some] - moved)
+                shares[some] = span + more
+                couples[some] = turns + rest[..., None, :] / len(points)
         at = 0
         for hold in holds:
             size = len(hold.points)
             passed = shares[..., at : at + size, :]
-            couple = rest * (size / len(points))
+            couple = couples[..., at : at + size, :].sum(axis=-2)
             at += size
             if hold.by not in total:
                 continue

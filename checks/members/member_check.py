@@ -23,7 +23,8 @@ class Member:
     others. ``deflection`` in m is how far it bends under the unfactored wind: shown, not judged.
     ``beside`` names parts that touch it and were not counted on, ``stuff`` the published strength,
     ``graded`` tells whether the design names its grade. ``loads`` are the named loads under which
-    it was judged as well.
+    it was judged as well. ``spanned`` tells of posts that a rail over three or more is taken to
+    load in other ways than alike, too.
     """
 
     name: str
@@ -39,6 +40,7 @@ class Member:
     loads: tuple[str, ...] = ()
     where: str = ""
     level: float | None = None
+    spanned: bool = False
 
 
 @dataclass(frozen=True)
