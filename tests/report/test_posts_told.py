@@ -1,4 +1,4 @@
-"""Posts that stand too shallow are told how long to be, and nothing is sized by asking less wind."""
+"""Posts too shallow are told how long to be, and nothing is sized by asking less wind."""
 
 import re
 
