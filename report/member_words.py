@@ -37,6 +37,7 @@ _WHY = {
     "braces more": "it braces what is held elsewhere too",
     "leans alone": "it leans from the ground with no other leg against it",
     "leans on several": "it leans against more than one other leg",
+    "unlike legs": "the two legs of its pair are not of the same section, wood or metal and grade",
 }
 _HOW = {
     "post": "as a post held fast at its foot, or in the ground",

@@ -51,7 +51,8 @@ def _said(one: Seams, amounts: Amounts, fastened: bool) -> str:
     return (
         f"seams: {one.part}, each of {one.count}: shear along it V Q/(2 I) + T/(2 A) "
         f"{_per_length(one.flow, amounts)}, a panel pulls at it with "
-        f"{_per_length(one.pull, amounts)}; {how}."
+        f"{_per_length(one.pull, amounts)} outward and {_per_length(one.hoop, amounts)} in its own "
+        f"plane; {how}."
     )
 
 
