@@ -241,3 +241,31 @@ def test_weight_tires_wood_and_not_steel():
     )
     assert wood.demand > 1.5 * 60.0 * 9.80665 * 0.464 / 4.0
     assert steel.demand < 1.3 * 60.0 * 9.80665 * 0.5 / 4.0 * 1.1
+
+
+def test_a_weight_on_what_stands_out_is_told_with_its_own_factor_and_deflection():
+    """20 kg 0.1 m beyond the box, in hardly any wind; the lid weighs 14 kg on 1.4 by 1.0 m.
+
+    They bend a strip 0.2 m wide that stands out 0.2 root 2 m at its corner: P a + w o^2/2, times
+    1.6/0.9 for weight alone; its tip sinks by P a^2 (3 o - a)/(6 E I) + w o^4/(8 E I) (Wood
+    Handbook Table 9-1). E I is 0.85 of the dry one (APA D510, memory).
+    """
+    plate = replace(lid(Rectangle(1.4, 1.0), on="box"), mass=14.0)
+    bird = Part("bird", Weight(), Place(on="lid", at=(0.6, 0.0, 0.0)), mass=20.0)
+    one = judged(BASE, BOX, plate, bird, wind=5.0 / 3.6)[0]["lid"]
+    g, a, o = 9.80665, 0.1, 0.2 * np.sqrt(2.0)
+    P, w = 20.0 * g, 14.0 * g / 1.4 * 0.2
+    assert (one.where, one.check.dead) == ("beyond", 1.0)
+    assert one.check.demand == pytest.approx((P * a + w * o**2 / 2.0) * 1.6 / 0.9, rel=1e-5)
+    EI = 0.85 * one.stuff.stiffness[1] * 0.2
+    sinks = P * a**2 * (3.0 * o - a) / (6.0 * EI) + w * o**4 / (8.0 * EI)
+    assert one.deflection == pytest.approx(sinks, rel=1e-5)
+
+
+def test_wind_that_lifts_what_stands_out_bends_it_by_itself():
+    """1.7 q on 0.2 root 2 m: w o^2/2, and its tip rises by w o^4/(8 E I); no weight is told."""
+    one = judged(BASE, BOX, lid(Rectangle(1.4, 1.0), on="box"))[0]["lid"]
+    w, o = 1.7 * q() * 0.6, 0.2 * np.sqrt(2.0)
+    assert one.check.dead == 0.0
+    EI = 0.85 * one.stuff.stiffness[1] * 0.6
+    assert one.deflection == pytest.approx(w * o**4 / (8.0 * EI), rel=1e-6)
