@@ -94,7 +94,7 @@ def made(fastener: Fastener) -> str:
 def failing_joints(examination: Examination) -> tuple[JointFound, ...]:
     """Return the joints that do not hold, the worst first."""
     failed = [joint for joint in examination.joints if not joint.check.passes]
-    return tuple(sorted(failed, key=lambda joint: -_used(joint.check)))
+    return tuple(sorted(failed, key=lambda joint: -joint.check.rank))
 
 
 def sized(examination: Examination, joint: JointFound) -> JointSizing:
@@ -282,11 +282,7 @@ def _way(remedy: JointRemedy, joint: JointFound, amounts: Amounts) -> str:
 
 
 def _uses(joint: JointFound) -> str:
-    return f"{100.0 * _used(joint.check):.0f}%"
-
-
-def _used(check: Check) -> float:
-    return float("inf") if check.utilization is None else check.utilization
+    return f"{100.0 * joint.check.rank:.0f}%"
 
 
 def names_of(joints: Iterable[JointFound]) -> str:

@@ -69,7 +69,7 @@ def check_plate(
         if isinstance(two, NotJudged):
             return two
         found.append(two)
-    return max(found, key=lambda each: each.check.utilization or 0.0) if found else None
+    return max(found, key=lambda each: each.check.rank) if found else None
 
 
 def middle_moment(carried: Carried, force: float, tilting: float, span: float) -> float:
@@ -140,7 +140,7 @@ def _over(
         bends = float(span_deflection(up * width, span, strip.stiffness))
         role = "lid" if bearing.all_round else "deck"
         found.append(Member(name, check, role, governs, 1, bends, stuff, where="between"))
-    return min(found, key=lambda one: one.check.utilization or 0.0)
+    return min(found, key=lambda one: one.check.rank)
 
 
 def _beyond(
@@ -196,7 +196,7 @@ def _beyond(
             for pressure, force in ((over, point.lift), (dead, point.weight))
         )
         found.append(Member(name, check, role, governs, 1, bends, stuff, where="beyond"))
-    return max(found, key=lambda one: one.check.utilization or 0.0)
+    return max(found, key=lambda one: one.check.rank)
 
 
 def _tip_moves(load: float, force: float, point: Carried, o: float, stiffness: float) -> float:
