@@ -92,7 +92,7 @@ def made(fastener: Fastener) -> str:
 def failing_joints(examination: Examination) -> tuple[JointFound, ...]:
     """Return the joints that do not hold, the worst first."""
     failed = [joint for joint in examination.joints if not joint.check.passes]
-    return tuple(sorted(failed, key=lambda joint: -_used(joint.check)))
+    return tuple(sorted(failed, key=lambda joint: -joint.check.rank))
 
 
 def sized(examination: Examination, joint: JointFound) -> JointSizing:
@@ -235,10 +235,6 @@ def _spacing(joint: JointFound, amounts: Amounts) -> str:
         return ""
     each = joint.count // joint.spots
     return f"{each} stand{spots}, {amounts.length(joint.spacing)} apart at least."
-
-
-def _used(check: Check) -> float:
-    return float("inf") if check.utilization is None else check.utilization
 
 
 def names_of(joints: Iterable[JointFound]) -> str:
