@@ -17,7 +17,7 @@ from .beam_loads import Beam, PointLoads
 from .carried_down import Carried
 from .columns import column_rule
 from .load_path import LoadPath
-from .member_check import Member, NotJudged
+from .member_check import Member, NotJudged, Stuff
 from .member_strength import STRENGTH
 from .post_strength import PostStrength, post_strength
 from .sticks import where_touched
@@ -79,8 +79,11 @@ def check_beam(
     pressed = pressed_along(beam, loads, cuts)
     prop = np.zeros(1) if propping is None else propping[..., None]
     bending = shear = np.zeros(1)
+    lasts = longer(carried, beam.strength.stuff)
     for way in ways:
-        by_bending = beam.strength.use_within(prop, pressed, *way.moment, beam.effective)
+        by_bending = beam.strength.use_within(
+            prop, pressed, *way.moment, beam.effective, lasts[..., None]
+        )
         pushed = np.hypot(*way.shear) / beam.strength.shear_force
         bending, shear = np.maximum(bending, by_bending), np.maximum(shear, pushed)
     use = np.maximum(bending, shear)[:-1]
@@ -88,8 +91,9 @@ def check_beam(
     s, q, d, c, _ = (int(k) for k in at)
     governs = "bending" if bending[at] >= shear[at] else "shear"
     if governs == "bending":
+        along = prop + 0.0 * pressed, pressed
         most, asked = greatest(
-            beam, cuts, ways, (prop + 0.0 * pressed, pressed), loads, (s, q, d, c)
+            beam, cuts, ways, along, loads, (s, q, d, c), float(lasts[s, 0, 0, 0])
         )
     else:
         most = float(use[at])
@@ -116,6 +120,12 @@ def check_beam(
         graded=part.grade is not None,
         slender=0.0 if propping is None else beam.strength.slender(beam.effective),
     )
+
+
+def longer(carried: Carried, stuff: Stuff) -> Array:
+    """Return by how much each set (S + 1, 1, 1, 1) is asked more of a stuff than it is."""
+    times = [carried.times(s, stuff) for s in range(len(carried.sets))]
+    return np.array([*times, 1.0])[:, None, None, None]
 
 
 def stick_check(

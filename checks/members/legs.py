@@ -12,7 +12,7 @@ import numpy as np
 from ...design.on_ground import TOUCHING
 from ...design.shapes.shape import Array
 from ...design.structure import Structure
-from .beams import stick_check
+from .beams import longer, stick_check
 from .carried_down import Carried
 from .columns import column_rule
 from .load_path import LoadPath
@@ -178,7 +178,7 @@ def _leg(
         for way in stick.ways
     )
     effective = column_rule("stands out") * L
-    bending = strength.use(pressing, first, second, effective)
+    bending = strength.use(pressing, first, second, effective, longer(carried, strength.stuff))
     pushed = np.hypot(
         np.abs(own @ level) / 2.0 + np.abs(couple @ square) / L,
         np.abs(sideways + own @ square) + np.abs(couple @ level) / L,

@@ -198,8 +198,8 @@ def _worst(
 ) -> tuple[str, Check, float]:
     """Return what governs, the check, and how far the top bends under what pushes, unfactored.
 
-    What lasts longer than wind is asked that much more: a little more than NDS asks where a post
-    may buckle sideways.
+    What lasts longer than wind is asked that much more, but where a post gives way sideways: there
+    wood is as stiff for good. C_L alone is that under wind, a little below that of a longer load.
     """
     shares = pushed.shares
     axis = posts.section.axis
@@ -214,6 +214,7 @@ def _worst(
         pushed.longer * (moment @ axis),
         pushed.longer * (moment @ across),
         column_rule("stands out") * posts.length,
+        pushed.longer,
     )
     level = np.hypot(force[..., 0], force[..., 1])
     shear = pushed.longer * level / strength.shear_force
