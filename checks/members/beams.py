@@ -16,6 +16,7 @@ from .beam_bending import carried_ways, cuts_of, deflection, greatest, pressed_a
 from .beam_loads import Beam, PointLoads
 from .carried_down import Carried
 from .columns import column_rule
+from .governs import UNITS, used
 from .load_path import LoadPath
 from .member_check import Member, NotJudged, Stuff
 from .member_strength import STRENGTH
@@ -78,26 +79,27 @@ def check_beam(
     ways = carried_ways(beam, loads, cuts)
     pressed = pressed_along(beam, loads, cuts)
     prop = np.zeros(1) if propping is None else propping[..., None]
-    bending = shear = np.zeros(1)
+    along = prop + 0.0 * pressed, pressed
     lasts = longer(carried, beam.strength.stuff)
-    for way in ways:
-        by_bending = beam.strength.use_within(
-            prop, pressed, *way.moment, beam.effective, lasts[..., None]
-        )
-        pushed = np.hypot(*way.shear) / beam.strength.shear_force
-        bending, shear = np.maximum(bending, by_bending), np.maximum(shear, pushed)
-    use = np.maximum(bending, shear)[:-1]
-    at = np.unravel_index(int(use.argmax()), use.shape)
+    use = used(
+        beam.strength,
+        along,
+        [way.moment for way in ways],
+        [np.hypot(*way.shear) for way in ways],
+        beam.effective,
+        lasts[..., None],
+    )
+    at = np.unravel_index(int(use.most[:-1].argmax()), use.most[:-1].shape)
     s, q, d, c, _ = (int(k) for k in at)
-    governs = "bending" if bending[at] >= shear[at] else "shear"
+    governs, most = use.governs(at), float(use.most[at])
     if governs == "bending":
-        along = prop + 0.0 * pressed, pressed
         most, asked = greatest(
             beam, cuts, ways, along, loads, (s, q, d, c), float(lasts[s, 0, 0, 0])
         )
-    else:
-        most = float(use[at])
+    elif governs == "shear":
         asked = max(float(np.hypot(way.shear[0][at], way.shear[1][at])) for way in ways)
+    else:
+        asked = abs(float(along[0][at])) + float(pressed[at])
     check = stick_check(
         part.name, carried, (s, d, c), most, asked, governs, beam.strength, factors, basis
     )
@@ -153,7 +155,7 @@ def stick_check(
         name=f"member: {name}",
         demand=asked / times,
         capacity=capacity / times,
-        unit="N*m" if governs == "bending" else "N",
+        unit=UNITS[governs],
         utilization=use if np.isfinite(use) else None,
         passes=bool(use <= 1.0),
         source=f"{SOURCE}{' (LRFD)' if basis == STRENGTH else ''}; {strength.stuff.source}; "

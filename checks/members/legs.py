@@ -15,6 +15,7 @@ from ...design.structure import Structure
 from .beams import longer, stick_check
 from .carried_down import Carried
 from .columns import column_rule
+from .governs import used
 from .load_path import LoadPath
 from .member_check import Member, NotJudged
 from .post_strength import PostStrength, post_strength
@@ -178,20 +179,19 @@ def _leg(
         for way in stick.ways
     )
     effective = column_rule("stands out") * L
-    bending = strength.use(pressing, first, second, effective, longer(carried, strength.stuff))
     pushed = np.hypot(
         np.abs(own @ level) / 2.0 + np.abs(couple @ square) / L,
         np.abs(sideways + own @ square) + np.abs(couple @ level) / L,
     )
-    shear = pushed / strength.shear_force
-    use = np.maximum(bending, shear)[:-1]
-    at = np.unravel_index(int(use.argmax()), use.shape)
+    lasts = longer(carried, strength.stuff)
+    use = used(strength, (pressing, 0.0), [(first, second)], [pushed], effective, lasts)
+    at = np.unravel_index(int(use.most[:-1].argmax()), use.most[:-1].shape)
     s, q, d, c = (int(k) for k in at)
-    by_bending = bool(bending[at] >= shear[at])
-    asked = float(np.hypot(first[at], second[at])) if by_bending else float(pushed[at])
-    governs = "bending" if by_bending else "shear"
+    governs = use.governs(at)
+    amounts = {"bending": float(np.hypot(first[at], second[at])), "shear": float(pushed[at])}
+    asked, most = amounts.get(governs, abs(float(pressing[at]))), float(use.most[at])
     check = stick_check(
-        part.name, carried, (s, d, c), float(use[at]), asked, governs, strength, factors, basis
+        part.name, carried, (s, d, c), most, asked, governs, strength, factors, basis
     )
     named = carried.sets[s].load is not None
     shown = (s if named else -1, q, d, c)

@@ -4,7 +4,6 @@ from dataclasses import dataclass
 from math import inf, sqrt
 
 import numpy as np
-from numpy.typing import ArrayLike
 
 from ... import references
 from ...design.shapes.shape import Array
@@ -61,7 +60,7 @@ class PostStrength:
         first: Array,
         second: Array,
         effective: float,
-        longer: ArrayLike = 1.0,
+        longer: Array | float = 1.0,
     ) -> Array:
         """Return the part (…) of its strength used, pressed along itself and bent both ways.
 
@@ -76,22 +75,17 @@ class PostStrength:
             return bent
         pulled = bent + np.maximum(-pressed, 0.0) / self.area / self.drawn
         fc = np.maximum(pressed, 0.0) / self.area
+        gives = self._gives(effective, longer)
         if isinstance(self.stuff, Metal):
-            of_alloy = self.stuff.column == "aluminium"
-            column, both = (
-                (aluminium_column, aluminium_use) if of_alloy else (steel_column, steel_use)
-            )
-            gives = column(self.stuff.strength, self.elastic, self.slender(effective))
-            return np.where(pressed < 0.0, pulled, both(fc / (gives * self.safety), bent))
+            both = aluminium_use if self.stuff.column == "aluminium" else steel_use
+            return np.where(pressed < 0.0, pulled, both(fc / gives, bent))
         f1, f2 = np.abs(first) / self.moduli[0], np.abs(second) / self.moduli[1]
         ways = [
             (f, self.bending[k], longer * euler_stress(self.elastic, effective / self.radii[k]))
             for k, f in enumerate((f1, f2))
         ]
         edge, flat = ways if self.moduli[0] >= self.moduli[1] else ways[::-1]
-        least = np.minimum(ways[0][2], ways[1][2])
-        strength = self.along * column_stability(self.along, least)
-        use = pressed_use(fc, strength, edge, flat, longer * np.asarray(self.buckling))
+        use = pressed_use(fc, gives, edge, flat, longer * np.asarray(self.buckling))
         return np.where(pressed < 0.0, pulled, use)
 
     def use_within(
@@ -101,7 +95,7 @@ class PostStrength:
         first: Array,
         second: Array,
         effective: float,
-        longer: ArrayLike = 1.0,
+        longer: Array | float = 1.0,
     ) -> Array:
         """Return the greatest ``use`` pressed by a force (…) in N, give or take ``size`` (…)."""
         more = self.use(pressed + size, first, second, effective, longer)
@@ -109,7 +103,24 @@ class PostStrength:
             return more
         return np.maximum(more, self.use(pressed - size, first, second, effective, longer))
 
-    def bending_use(self, first: Array, second: Array, longer: ArrayLike = 1.0) -> Array:
+    def along_use(self, pressed: Array, effective: float, longer: Array | float = 1.0) -> Array:
+        """Return the part (…) of its strength that a force (…) in N along it alone uses.
+
+        Drawn below 0; ``effective`` and ``longer`` as of ``use``. Source: NDS 2018 3.6.3, 3.8.1.
+        """
+        stress = np.abs(pressed) / self.area
+        return stress / np.where(pressed < 0.0, self.drawn, self._gives(effective, longer))
+
+    def _gives(self, effective: float, longer: Array | float) -> Array:
+        """Return the stress in Pa (…) that a piece may be pressed by until it gives way."""
+        slender = self.slender(effective)
+        if isinstance(self.stuff, Metal):
+            column = aluminium_column if self.stuff.column == "aluminium" else steel_column
+            return self.safety * column(self.stuff.strength, self.elastic, slender)
+        least = longer * euler_stress(self.elastic, slender)
+        return self.along * column_stability(self.along, least)
+
+    def bending_use(self, first: Array, second: Array, longer: Array | float = 1.0) -> Array:
         """Return the part (…) of its strength that moments in N m (…) along both sides use.
 
         ``longer`` as of ``use``.

@@ -19,6 +19,7 @@ from ..borne import Borne, as_actions
 from ..judging import Check
 from .bending import cantilever_deflection
 from .columns import column_rule
+from .governs import UNITS, used
 from .member_check import Member, NotJudged
 from .member_strength import STRENGTH
 from .post_strength import PostStrength, post_strength
@@ -52,8 +53,8 @@ def check_posts(
 ) -> Member | NotJudged:
     """Return the worst of bending and shear at the foot of posts under their actions (Q, D, C).
 
-    With bending goes what presses or draws the post along itself. ``loads`` are those that the
-    design names and the posts carry, each without wind.
+    With bending goes what presses or draws the post along itself; that alone is judged too.
+    ``loads`` are those that the design names and the posts carry, each without wind.
     """
     part = structure.design.parts[structure.bodies[posts.bodies[0]].part]
     if posts.why_not:
@@ -209,28 +210,29 @@ def _worst(
     force = pushed.factor * np.stack([share.force for share in shares])
     weight = dead * weight_on(posts, structure, weighing) / len(shares)
     pressed = weight - pushed.factor * np.stack([share.up for share in shares])
-    bending = strength.use(
-        pushed.longer * pressed,
-        pushed.longer * (moment @ axis),
-        pushed.longer * (moment @ across),
+    level = np.hypot(force[..., 0], force[..., 1])
+    use = used(
+        strength,
+        (pushed.longer * pressed, 0.0),
+        [(pushed.longer * (moment @ axis), pushed.longer * (moment @ across))],
+        [pushed.longer * level],
         column_rule("stands out") * posts.length,
         pushed.longer,
     )
-    level = np.hypot(force[..., 0], force[..., 1])
-    shear = pushed.longer * level / strength.shear_force
-    use = np.maximum(bending, shear)
-    at = np.unravel_index(int(use.argmax()), use.shape)
+    at = np.unravel_index(int(use.most.argmax()), use.most.shape)
     i, _, d, c = (int(k) for k in at)
-    by_bending = bool(bending[at] >= shear[at])
-    demand = float(np.linalg.norm(moment[at])) if by_bending else float(level[at])
-    ratio = float(use[at])
+    governs = use.governs(at)
+    along = np.broadcast_to(pressed, use.most.shape)
+    asked = {"bending": float(np.linalg.norm(moment[at])), "shear": float(level[at])}
+    demand = asked.get(governs, abs(float(along[at])))
+    ratio = float(use.most[at])
     capacity = 0.0 if not np.isfinite(ratio) else demand / ratio if ratio > 0.0 else 0.0
     share = shares[i]
     check = Check(
         name=f"member: {posts.names[0]}",
         demand=demand,
         capacity=capacity,
-        unit="N*m" if by_bending else "N",
+        unit=UNITS[governs],
         utilization=ratio if np.isfinite(ratio) else None,
         passes=bool(ratio <= 1.0),
         source=f"{SOURCE}{' (LRFD)' if basis == STRENGTH else ''}; {strength.stuff.source}",
@@ -242,7 +244,7 @@ def _worst(
         load=pushed.load,
     )
     return (
-        "bending" if by_bending else "shear",
+        governs,
         check,
         _bends(posts, strength, share.force[at[1:]], share.moment[at[1:]], axis, across),
     )

@@ -12,9 +12,12 @@ from hypothesis import strategies as st
 from yardfast.checks.examination import examine
 from yardfast.checks.joints.joint_places import places
 from yardfast.checks.members.carried_down import carry
+from yardfast.checks.members.columns import aluminium_column, steel_column
 from yardfast.checks.members.legs import pressing
 from yardfast.checks.members.load_path import load_path
+from yardfast.checks.members.post_strength import post_strength
 from yardfast.checks.members.sticks import box_of, stick_of, touch, where_touched
+from yardfast.checks.members.uprights import posts_of
 from yardfast.design.model import Part, Place
 from yardfast.design.placing import Body
 from yardfast.design.shapes.bodies import Solid
@@ -115,6 +118,32 @@ def test_a_post_under_an_arm_holds_its_lean_for_good_by_hand():
     fc, fb = 60.0 * G / FOUR**2, 60.0 * G * 0.5 / (FOUR**3 / 6.0)
     hand = (fc / stable) ** 2 + fb / (FB * 0.9) / (1.0 - fc / fce)
     assert one.utilization == pytest.approx(hand, rel=1e-4)
+
+
+@pytest.mark.parametrize("share", [0.9, 1.05, 4.0])
+@pytest.mark.parametrize("stuff", ["southern pine", "steel", "aluminium"])
+def test_a_post_pressed_alone_is_told_in_newtons_up_to_eulers_load_and_beyond(share, stuff):
+    """N of P_c, NDS 3.6.3 or E of AISC and ADM, not N m of none; found even where it gives way."""
+    (only,) = posts_of(examine(design(BASE, post(0.0, material=stuff))).structure)
+    length = 1.2
+    strength = post_strength(only.section, stuff, None, length, "allowable")
+    if stuff == "southern pine":
+        star, fce = FC * 0.8 * 0.9, 0.822 * EMIN * 0.9 / (2.1 * length / FOUR) ** 2
+        half = (1.0 + fce / star) / 1.6
+        holds = star * (half - sqrt(half**2 - fce / star / 0.8)) * FOUR**2
+    else:
+        slender = 2.1 * length / (FOUR / sqrt(12.0))
+        column = {"steel": steel_column, "aluminium": aluminium_column}[stuff]
+        holds = float(column(strength.stuff.strength, strength.elastic, slender))
+        holds *= FOUR**2 / strength.stuff.safety
+    load = Part("load", Weight(), Place(on="post"), mass=share * holds / G)
+    bare = post(0.0, mass=1.0e-6, material=stuff)
+    one = judged(BASE, bare, load, wind=0.01)[0]["post"]
+    assert one.governs == "pressing"
+    assert one.check.unit == "N"
+    assert one.check.capacity == pytest.approx(holds, rel=1e-3)
+    assert one.check.utilization == pytest.approx(share, rel=1e-3)
+    assert one.check.passes == (share < 1.0)
 
 
 def test_beam_between_two_posts_under_wind_by_hand():
@@ -258,7 +287,7 @@ def frame(mass=60.0):
 
 
 def test_legs_of_a_frame_under_weight_by_hand():
-    """A quarter of the weight over the cosine presses each; (f_c/F'_c)^2 alone, K_e 2.1."""
+    """A quarter of the weight over the cosine presses each: N of F'_c A (NDS 3.6.3), K_e 2.1."""
     legs, beam = frame()
     found = judged(legs, beam, wind=0.01)[0]
     L = sqrt(0.55**2 + 1.6**2)
@@ -271,7 +300,11 @@ def test_legs_of_a_frame_under_weight_by_hand():
     one = found["legs"]
     assert one.role == "leg of a pair"
     assert one.check.case == "calm"
-    assert one.check.utilization == pytest.approx((fc / (star * C_P)) ** 2, rel=1e-4)
+    assert one.governs == "pressing"
+    assert one.check.unit == "N"
+    assert one.check.demand == pytest.approx(60.0 * G / 4.0 / (1.6 / L), rel=1e-4)
+    assert one.check.capacity == pytest.approx(star * C_P * FOUR**2, rel=1e-4)
+    assert one.check.utilization == pytest.approx(fc / (star * C_P), rel=1e-4)
     assert one.slender == pytest.approx(2.1 * L / FOUR, rel=1e-6)
 
 
@@ -360,7 +393,9 @@ def test_brace_that_props_an_arm_by_hand():
     half = (1.0 + fce / star) / 1.6
     stable = star * (half - sqrt(half**2 - fce / star / 0.8))
     assert found["brace"].check.case == "calm"
-    assert found["brace"].check.utilization == pytest.approx((fc / stable) ** 2, rel=2e-3)
+    assert found["brace"].governs == "pressing"
+    assert found["brace"].check.demand == pytest.approx(N, rel=2e-3)
+    assert found["brace"].check.utilization == pytest.approx(fc / stable, rel=2e-3)
     assert found["arm"].beside == ("brace",)
 
 
