@@ -99,11 +99,21 @@ def member_notes(examination: Examination, member: Member) -> tuple[str, ...]:
     under = f"Under '{member.check.load}'" if member.check.load else "In the wind asked for"
     found.append(f"{under} it bends {_bent(amounts, member.deflection)}: shown, not judged.")
     if isinstance(member.stuff, Lumber) and member.slender > column_rule("most slender"):
-        found.append(
-            f"Pressed along itself it counts as {member.slender:.0f} times as long as thick: NDS "
-            "allows a column 50."
-        )
+        found.append(_slender(member))
     return tuple(found)
+
+
+def _slender(member: Member) -> str:
+    """Return how slender a piece is beyond what columns may be, and whether that fails it."""
+    most = f"NDS allows {column_rule('most slender'):.0f}"
+    if member.governs == "slenderness":
+        times = f"{member.slender:.1f} times as long as thick"
+        return f"Too slender: pressed along itself it counts as {times}, {most}."
+    said = f"It counts as {member.slender:.1f} times as long as thick: {most} for a column."
+    if not member.check.passes:
+        return said
+    share = f"{100.0 * column_rule('is a column'):.0f} %"
+    return f"{said} It is none, pressed by less than {share} of what it holds along itself."
 
 
 def _takes_it_alone(examination: Examination, member: Member) -> bool:

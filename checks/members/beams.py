@@ -16,7 +16,7 @@ from .beam_bending import carried_ways, cuts_of, deflection, greatest, pressed_a
 from .beam_loads import Beam, PointLoads
 from .carried_down import Carried
 from .columns import column_rule
-from .governs import UNITS, used
+from .governs import UNITS, as_column, used
 from .load_path import LoadPath
 from .member_check import Member, NotJudged, Stuff
 from .member_strength import STRENGTH
@@ -103,6 +103,9 @@ def check_beam(
     check = stick_check(
         part.name, carried, (s, d, c), most, asked, governs, beam.strength, factors, basis
     )
+    if propping is not None:
+        braces = use.pressed(slice(-1))
+        governs, check = as_column(governs, check, beam.strength, beam.effective, braces)
     # a named load bends it as it is; else wind and weight do
     n = -1 if carried.sets[s].load is None else s
     shown = ways[0].moment[0][n, q, d, c], ways[0].moment[1][n, q, d, c]

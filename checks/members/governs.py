@@ -1,18 +1,21 @@
-"""What governs a stick: bending with what presses along it, that force alone, or shear."""
+"""What governs a stick: bending with what presses along it, that force, shear, or slenderness."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
 from ...design.shapes.shape import Array
+from ...materials.lumber import Lumber
+from ..judging import Check
+from .columns import column_rule
 from .post_strength import PostStrength
 from .uprights import Mask
 
 _HARDLY = 0.01
 """Bent by so small a share of what presses it a stick is pressed alone: judgement."""
 
-UNITS = {"bending": "N*m", "shear": "N", "pressing": "N", "pulling": "N"}
+UNITS = {"bending": "N*m", "shear": "N", "pressing": "N", "pulling": "N", "slenderness": "l_e/d"}
 """Unit of what is asked, by what governs."""
 
 
@@ -30,6 +33,10 @@ class Used:
     bent: Array
     shear: Array
     drawn: Mask
+
+    def pressed(self, which: slice = slice(None)) -> float:
+        """Return the greatest part of what it holds pressed along itself, of some of the first."""
+        return float(np.where(self.drawn, 0.0, self.along)[which].max(initial=0.0))
 
     def governs(self, at: tuple[int | np.intp, ...]) -> str:
         """Return which it is at one place: "bending", "pressing", "pulling" or "shear"."""
@@ -74,3 +81,29 @@ def used(
         np.broadcast_to(part, most.shape) for part in (bending, along, bent, shear)
     )
     return Used(most, bending, along, bent, shear, np.broadcast_to(draws > presses, most.shape))
+
+
+def as_column(
+    governs: str, check: Check, strength: PostStrength, effective: float, pressed: float
+) -> tuple[str, Check]:
+    """Return what governs a stick and its check, by its slenderness where that is beyond columns.
+
+    Only wood that is ``pressed`` by at least a share of what it holds so is a column. ``effective``
+    length in m. Source: NDS 2018 3.7.1.4.
+    """
+    slender, most = strength.slender(effective), column_rule("most slender")
+    is_column = isinstance(strength.stuff, Lumber) and pressed >= column_rule("is a column")
+    fails_by_more = check.utilization is None or check.utilization >= slender / most
+    if slender <= most or not is_column or fails_by_more:
+        return governs, check
+    too_slender = replace(
+        check,
+        demand=slender,
+        capacity=most,
+        unit=UNITS["slenderness"],
+        utilization=slender / most,
+        passes=False,
+        direction_deg=None,
+        case="",
+    )
+    return "slenderness", too_slender

@@ -15,7 +15,7 @@ from ...design.structure import Structure
 from .beams import longer, stick_check
 from .carried_down import Carried
 from .columns import column_rule
-from .governs import used
+from .governs import as_column, used
 from .load_path import LoadPath
 from .member_check import Member, NotJudged
 from .post_strength import PostStrength, post_strength
@@ -193,6 +193,8 @@ def _leg(
     check = stick_check(
         part.name, carried, (s, d, c), most, asked, governs, strength, factors, basis
     )
+    pressed = use.pressed(slice(-1))
+    governs, check = as_column(governs, check, strength, effective, pressed)
     named = carried.sets[s].load is not None
     shown = (s if named else -1, q, d, c)
     stiffness = min(strength.stiffness)

@@ -18,8 +18,8 @@ class Member:
     ``role`` is "post", "arm", "beam", "brace", "leg of a pair", "blade", "board between posts",
     "board on its foot", "wall panel", "box wall", "roof slope", "roof panel", "lid", "deck",
     "cut-out" or "propped cut-out"; ``where`` which piece or place of it governs, ``level`` in m how
-    high above its foot; ``governs`` "bending", "shear", "pressing" or
-    "pulling"; ``count`` like pieces share the load.
+    high above its foot; ``governs`` "bending", "shear", "pressing",
+    "pulling" or "slenderness"; ``count`` like pieces share the load.
     ``slender`` is effective length over thickness of a piece that is pressed along itself, 0 of
     others. ``deflection`` in m is how far it bends under the unfactored wind: shown, not judged.
     ``beside`` names parts that touch it and were not counted on, ``stuff`` the published strength,

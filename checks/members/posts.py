@@ -19,7 +19,7 @@ from ..borne import Borne, as_actions
 from ..judging import Check
 from .bending import cantilever_deflection
 from .columns import column_rule
-from .governs import UNITS, used
+from .governs import UNITS, as_column, used
 from .member_check import Member, NotJudged
 from .member_strength import STRENGTH
 from .post_strength import PostStrength, post_strength
@@ -243,6 +243,8 @@ def _worst(
         case=pushed.cases[c],
         load=pushed.load,
     )
+    effective = column_rule("stands out") * posts.length
+    governs, check = as_column(governs, check, strength, effective, use.pressed())
     return (
         governs,
         check,

@@ -413,6 +413,54 @@ def test_a_brace_tires_as_its_own_stuff_does_whatever_the_arm_is_made_of(of):
     assert uses[0] == pytest.approx(uses[1], rel=1e-6)
 
 
+def test_wood_more_slender_than_columns_may_be_fails_where_it_is_pressed():
+    """NDS 2018 3.7.1.4: l_e/d of 50 at most. 2.1 x 2.4 m over 89 mm is 57, whatever it holds."""
+    slender = 2.1 * 2.4 / FOUR
+    fce = 0.822 * EMIN * 0.9 / slender**2
+    star = FC * 0.8 * 0.9
+    half = (1.0 + fce / star) / 1.6
+    holds = star * (half - sqrt(half**2 - fce / star / 0.8)) * FOUR**2
+    for share, governs in ((0.05, "pressing"), (0.2, "slenderness"), (1.5, "pressing")):
+        load = Part("load", Weight(), Place(on="post"), mass=share * holds / G)
+        bare = post(0.0, height=2.4, mass=1.0e-6)
+        one = judged(BASE, bare, load, wind=0.01)[0]["post"]
+        assert one.governs == governs
+        assert one.check.passes == (governs == "pressing" and share < 1.0)
+        assert one.slender == pytest.approx(slender, rel=1e-6)
+        if governs == "slenderness":
+            assert one.check.utilization == pytest.approx(slender / 50.0, rel=1e-6)
+            assert one.check.demand == pytest.approx(slender, rel=1e-6)
+            assert one.check.capacity == 50.0
+    # of metal no such limit is held: AISC 360-16 E2 only recommends one
+    tube = post(0.0, height=2.4, mass=1.0e-6, material="steel")
+    assert judged(BASE, tube, load, wind=0.01)[0]["post"].governs == "pressing"
+
+
+def test_slender_legs_and_braces_fail_like_posts():
+    """1 1/2 in thick: 2.1 x 1.69 m is 93 times that, a brace of 2.2 m 58 times."""
+    thin = {"width": 0.0381, "depth": 0.0381}
+    legs, beam = frame(mass=100.0)
+    slim = replace(legs, shape=replace(legs.shape, width=0.0381, depth=0.0381))
+    found = judged(slim, beam, wind=0.01)[0]["legs"]
+    assert found.governs == "slenderness"
+    assert found.check.demand == pytest.approx(2.1 * sqrt(0.55**2 + 1.6**2) / 0.0381, rel=1e-6)
+    brace = stick(
+        "brace",
+        (FOUR / 2.0, 0.0, 0.44),
+        (FOUR / 2.0 + 1.6, 0.0, 2.04),
+        None,
+        mass=1.0e-6,
+        place=Place(),
+        cut="plumb",
+        **thin,
+    )
+    lamp = weight("lamp", 0.3, "arm", mass=60.0)
+    found = judged(BASE, post(0.0, height=2.0), arm(2.4, mass=1.0e-6), lamp, brace)[0]["brace"]
+    assert found.governs == "slenderness"
+    assert not found.check.passes
+    assert 50.0 < found.check.demand == pytest.approx(found.slender)
+
+
 def _bodies(*parts):
     found = examine(design(BASE, *parts, wind=0.5)).structure
     names = [part.name for part in found.design.parts]
