@@ -37,6 +37,9 @@ _WHY = {
     "braces more": "it braces what is held elsewhere too",
     "leans alone": "it leans from the ground with no other leg against it",
     "leans on several": "it leans against more than one other leg",
+    "feet not held": "its feet are neither in the ground nor on a joint to a base: only what it "
+    "carries keeps it from falling over sideways of its pair, and what that asks of them and of "
+    "the joint there is not checked either",
     "unlike legs": "the two legs of its pair are not of the same section, wood or metal and grade",
 }
 _HOW = {
@@ -185,7 +188,7 @@ def member_assumptions(examination: Examination) -> Iterator[Remark]:
     if legs:
         yield Remark(
             f"{_capital(joined([one.name for one in legs]))}: each pair holds its top as a "
-            "triangle; square to that it only bends, as if held fast at one end.",
+            "triangle; square to that it only bends, as if held fast at its foot.",
             "",
         )
 

@@ -48,7 +48,8 @@ class NotJudged:
 
     "no values", "no material", "thin wall", "braced", "lattice", "held otherwise", "across grain",
     "curved", "free edges", "knee", "at points", "off middle", "load on it", "held along",
-    "leans alone", "leans on several", "unlike legs", "braces more".
+    "leans alone", "leans on several", "unlike legs", "feet not held",
+    "braces more".
     """
 
     name: str

@@ -10,6 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from yardfast.checks.examination import examine
+from yardfast.checks.inputs import read_text
 from yardfast.checks.joints.joint_places import places
 from yardfast.checks.members.carried_down import carry
 from yardfast.checks.members.columns import aluminium_column, steel_column
@@ -274,6 +275,7 @@ def frame(mass=60.0):
         mass=1.0e-6,
         cut="level",
         place=Place(mirror=frozenset("xy")),
+        embed=0.2,
     )
     beam = stick(
         "beam",
@@ -289,7 +291,7 @@ def frame(mass=60.0):
 def test_legs_of_a_frame_under_weight_by_hand():
     """A quarter of the weight over the cosine presses each: N of F'_c A (NDS 3.6.3), K_e 2.1."""
     legs, beam = frame()
-    found = judged(legs, beam, wind=0.01)[0]
+    found = judged(legs, beam, wind=0.01, ground="firm lawn")[0]
     L = sqrt(0.55**2 + 1.6**2)
     fc = 60.0 * G / 4.0 / (1.6 / L) / FOUR**2
     # southern pine F_c 850 psi wet 0.8, for good 0.9; E_min 0.9 of wet wood, as stiff for good
@@ -310,26 +312,87 @@ def test_legs_of_a_frame_under_weight_by_hand():
 
 def test_wind_along_the_beam_bends_the_legs_and_across_it_presses_them():
     legs, beam = frame(mass=5.0)
-    found = examine(design(legs, beam, wind=30.0))
+    found = examine(design(legs, beam, wind=30.0, ground="firm lawn"))
     one = {each.name: each for each in found.members.judged}["legs"]
     # along the beam (from 90 or 270 degrees) the legs bend; across it they are a triangle
     assert abs(sin(np.radians(one.check.direction_deg))) > 0.5
 
 
-def test_legs_on_a_base_are_a_pair_too():
-    legs, beam = frame()
-    sole = Part("sole", Plate(Rectangle(2.0, 1.6), 0.04), material="concrete")
-    raised = Part(
-        "legs",
-        legs.shape,
-        Place(on="sole", mirror=frozenset("xy")),
-        mass=1.0e-6,
-        material="southern pine",
-    )
-    here = judged(legs, beam, wind=0.01)[0]["legs"]
-    there = judged(sole, raised, beam, wind=0.01)[0]["legs"]
-    assert there.role == "leg of a pair"
-    assert there.check.utilization == pytest.approx(here.check.utilization, rel=1e-6)
+SWING = """
+[design]
+name  = 'Frame'
+units = 'metric'
+[site]
+method = 'gust'
+wind   = '20 mph'
+ground = 'firm lawn'
+[[part]]
+name = 'legs'
+shape = 'member'
+from = ['0.8 m', '0.6 m', '0 m']
+to = ['0.8 m', '0.05 m', '1.6 m']
+width = '89 mm'
+depth = '89 mm'
+cut = 'level'
+mirror = ['x', 'y']
+material = 'southern pine'
+{legs}
+[[part]]
+name = 'beam'
+shape = 'member'
+from = ['-1.0 m', '0 m', '0 m']
+to = ['1.0 m', '0 m', '0 m']
+width = '89 mm'
+depth = '89 mm'
+on = 'legs'
+at = ['0 m', '0 m', '44 mm']
+material = 'southern pine'
+[[load]]
+name = 'along'
+force = '400 N'
+at = ['0 m', '0 m', '1.6 m']
+direction = 'right'
+{more}
+"""
+SOLE = """
+[[part]]
+name = 'sole'
+shape = 'plate'
+length = '2 m'
+width = '1.6 m'
+thickness = '38 mm'
+material = 'southern pine'
+"""
+SCREWED = """
+[[joint]]
+name = 'legs to sole'
+of = 'legs'
+to = 'sole'
+fastener = '#10 wood screw 4 in'
+count = 2
+"""
+
+
+@pytest.mark.parametrize(
+    ("legs", "more", "stays"),
+    [
+        ("", "", False),
+        ("on = 'sole'", SOLE, False),
+        ("on = 'sole'", SOLE + SCREWED, True),
+        ("embed = '0.2 m'", "", True),
+    ],
+    ids=["on the lawn", "on a base", "screwed to a base", "in the ground"],
+)
+def test_legs_whose_feet_nothing_holds_are_not_judged_as_if_held_fast(legs, more, stays):
+    """Statics: a hinge holds no moment. Of 400 N along the beam each leg would carry 100 N L."""
+    found = examine(read_text(SWING.format(legs=legs, more=more))).members
+    one = {each.name: each for each in found.judged}.get("legs")
+    why = {each.name: each.why for each in found.not_judged}.get("legs")
+    assert why == (None if stays else "feet not held")
+    assert (one is not None) == stays
+    if one is not None:
+        assert one.check.load == "along"
+        assert one.check.demand == pytest.approx(100.0 * sqrt(0.55**2 + 1.6**2), rel=0.1)
 
 
 @pytest.mark.parametrize(
@@ -343,10 +406,10 @@ def test_a_pair_of_unlike_legs_is_not_judged_by_the_better(thin):
     def leg(name, side, **more):
         return stick(name, (0.0, side * 0.8, 0.0), (0.0, side * 0.015, 1.9), None, **given_, **more)
 
-    given_ = {"cut": "level", "place": Place(), "mass": 1.0e-6}
-    found, not_judged = judged(leg("a", 1.0), leg("b", -1.0))
+    given_ = {"cut": "level", "place": Place(), "mass": 1.0e-6, "embed": 0.2}
+    found, not_judged = judged(leg("a", 1.0), leg("b", -1.0), ground="firm lawn")
     assert set(found) == {"a", "b"}
-    found, not_judged = judged(leg("a", 1.0), leg("b", -1.0, **thin))
+    found, not_judged = judged(leg("a", 1.0), leg("b", -1.0, **thin), ground="firm lawn")
     assert found == {}
     assert not_judged == {"a": "unlike legs", "b": "unlike legs"}
 
@@ -441,7 +504,7 @@ def test_slender_legs_and_braces_fail_like_posts():
     thin = {"width": 0.0381, "depth": 0.0381}
     legs, beam = frame(mass=100.0)
     slim = replace(legs, shape=replace(legs.shape, width=0.0381, depth=0.0381))
-    found = judged(slim, beam, wind=0.01)[0]["legs"]
+    found = judged(slim, beam, wind=0.01, ground="firm lawn")[0]["legs"]
     assert found.governs == "slenderness"
     assert found.check.demand == pytest.approx(2.1 * sqrt(0.55**2 + 1.6**2) / 0.0381, rel=1e-6)
     brace = stick(

@@ -218,9 +218,9 @@ def test_posts_that_share_with_something_else_are_not_judged(others, why):
 
 def test_legs_that_lean_together_are_no_posts_but_a_pair():
     leg = Stick((0.5, 0.0, 0.0), (0.02, 0.0, 1.6), 0.07, 0.07, cut="level")
-    legs = Part("legs", leg, Place(mirror=frozenset("x")), material="redwood")
+    legs = Part("legs", leg, Place(mirror=frozenset("x")), material="redwood", embed=0.2)
     feet = Part("rail", Box(1.4, 0.3, 0.05), material="redwood")
-    found, not_judged = judged(feet, legs)
+    found, not_judged = judged(feet, legs, ground="firm lawn")
     assert {name: one.role for name, one in found.items()} == {"legs": "leg of a pair"}
     assert not_judged == {}
 
