@@ -7,6 +7,7 @@ import numpy as np
 from ...design.shapes.shape import Array
 from .carried_down import Carried
 from .load_path import LoadPath
+from .over_places import on_stick
 from .post_strength import PostStrength
 from .sticks import Stick
 
@@ -54,20 +55,10 @@ def point_loads(path: LoadPath, carried: Carried, beam: Beam) -> PointLoads:
         if hold.by != beam.body or k not in carried.arrives:
             continue
         passed, rest = carried.arrives[k]
-        s = np.clip(stick.at(hold.points), 0.0, stick.length)
-        arm = hold.points - np.array([stick.point(float(each)) for each in s])
-        turned = np.cross(arm, passed)
-        if np.ptp(s) <= 2.0 * stick.wide:
-            middle = float(s.mean())
-            moved = np.cross((s - middle)[:, None] * stick.along, passed)
-            at.append(middle)
-            forces.append(passed.sum(axis=-2))
-            couples.append((turned + moved).sum(axis=-2) + rest)
-            continue
-        for n, each in enumerate(s):
-            at.append(float(each))
-            forces.append(passed[..., n, :])
-            couples.append(turned[..., n, :] + rest / len(s))
+        for s, force, couple in on_stick(stick, [(hold.points, passed, rest)]):
+            at.append(s)
+            forces.append(force)
+            couples.append(couple)
     for point, force in carried.given.get(beam.body, []):
         s = float(np.clip(stick.at(point), 0.0, stick.length))
         at.append(s)

@@ -11,6 +11,9 @@ from numpy.typing import ArrayLike
 
 from ...design.shapes.shape import Array
 
+_BESIDE = 1.0e-9
+"""So far in m beside a support a couple on it is taken to stand."""
+
 
 @dataclass(frozen=True, eq=False)
 class Along:
@@ -54,6 +57,29 @@ def over_supports(
     apart = np.concatenate([ends[0], np.zeros((*F.shape[:-1], len(p) - 2)), ends[1]], axis=-1)
     joined = np.concatenate([ends[0], _over_inner(F, C, s, p, ends), ends[1]], axis=-1)
     return _between(F, C, s, p, x, apart), _between(F, C, s, p, x, joined)
+
+
+def reactions(
+    load: ArrayLike, turn: ArrayLike, at: ArrayLike, supports: ArrayLike
+) -> tuple[Array, Array]:
+    """Return what loads leave each support (…, n) in N, in the two ways of ``over_supports``.
+
+    Positive where it is pushed as loads push; they balance the loads. A load that stands on a
+    support goes into it, and a couple there turns the span next to it. Arguments and errors as
+    ``over_supports``. Source: statics; Clapeyron's theorem of three moments.
+    """
+    F, C = np.asarray(load, dtype=float), np.asarray(turn, dtype=float)
+    s, p = np.asarray(at, dtype=float), np.asarray(supports, dtype=float)
+    if len(p) < 2:
+        raise ValueError(f"supports: found {len(p)}, expected 2 or more")
+    within = np.where(np.isin(s, p), np.where(s < p[-1], _BESIDE, -_BESIDE), 0.0)
+    # forces where they stand, couples beside supports
+    return _reactions(
+        np.concatenate([F, 0.0 * C], axis=-1),
+        np.concatenate([0.0 * F, C], axis=-1),
+        np.concatenate([s, s + within]),
+        p,
+    )
 
 
 def bent(moment: ArrayLike, cuts: ArrayLike, stiffness: float, held: ArrayLike) -> float:
@@ -113,6 +139,33 @@ def _over_inner(F: Array, C: Array, s: Array, p: Array, ends: tuple[Array, Array
     right[..., 0] -= ends[0][..., 0] * L[0] / 6.0
     right[..., -1] -= ends[1][..., 0] * L[-1] / 6.0
     return np.asarray(right @ np.linalg.inv(matrix).T, dtype=float)
+
+
+def _reactions(F: Array, C: Array, s: Array, p: Array) -> tuple[Array, Array]:
+    """Return what supports bear, span by span and in one piece; no couple stands on a support."""
+    ends = _at_ends(F, C, s, p)
+    apart = np.concatenate([ends[0], np.zeros((*F.shape[:-1], len(p) - 2)), ends[1]], axis=-1)
+    joined = np.concatenate([ends[0], _over_inner(F, C, s, p, ends), ends[1]], axis=-1)
+    return _borne(F, C, s, p, apart), _borne(F, C, s, p, joined)
+
+
+def _borne(F: Array, C: Array, s: Array, p: Array, over: Array) -> Array:
+    """Return what each support (…, n) bears, from the moments ``over`` (…, n) them.
+
+    Each span is cut out: what its loads, their couples and the moments at its ends ask of its two
+    supports. What stands out goes to the outer ones.
+    """
+    found = F @ (s[:, None] == p).astype(float)
+    found[..., 0] += F @ (s < p[0]).astype(float)
+    found[..., -1] += F @ (s > p[-1]).astype(float)
+    for i, (a, b) in enumerate(pairwise(p)):
+        on = (s > a) & (s < b)
+        f, u = F[..., on], s[on]
+        far = f @ (u - a) + C[..., on].sum(axis=-1) + over[..., i + 1] - over[..., i]
+        far = far / (b - a)
+        found[..., i + 1] += far
+        found[..., i] += f.sum(axis=-1) - far
+    return found
 
 
 def _between(F: Array, C: Array, s: Array, p: Array, x: Array, over: Array) -> Along:

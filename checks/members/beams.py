@@ -4,8 +4,6 @@ Held in one place a stick stands out from its edge; held in more it spans from m
 each span by itself and in one piece, the worse of both (judgement: supports give, or they do not).
 """
 
-from collections.abc import Sequence
-
 import numpy as np
 
 from ...design.on_ground import TOUCHING
@@ -20,13 +18,10 @@ from .governs import UNITS, as_column, used
 from .load_path import LoadPath
 from .member_check import Member, NotJudged, Stuff
 from .member_strength import STRENGTH
+from .over_places import MOSTLY, held_from_to, together
 from .post_strength import PostStrength, post_strength
-from .sticks import where_touched
 
 SOURCE = "statics of beams; NDS 2018 3.3, 3.4, 3.9, 4.3, or AISC 360-16 E, F, G, H"
-
-MOSTLY = 0.8
-"""Share of its length from which a stick that is held all along does not span: judgement."""
 
 
 def beam_of(structure: Structure, path: LoadPath, i: int, basis: str) -> Beam | NotJudged | None:
@@ -35,13 +30,7 @@ def beam_of(structure: Structure, path: LoadPath, i: int, basis: str) -> Beam | 
     part = structure.design.parts[body.part]
     if stick is None or part.hangs_at is not None or body.bottom <= TOUCHING:
         return None
-    reached = [where_touched(stick, path.boxes[hold.by]) for hold in path.of(i)]
-    by_points = [stick.at(hold.points) for hold in path.of(i)]
-    held = [
-        (float(points.min()), float(points.max())) if reach is None else reach
-        for reach, points in zip(reached, by_points, strict=True)
-    ]
-    places = _together(held, stick.wide)
+    places = together(held_from_to(path, i, stick), stick.wide)
     if not places or i not in path.order:
         return NotJudged(part.name, "held otherwise")
     if max(high - low for low, high in places) > MOSTLY * stick.length:
@@ -107,7 +96,7 @@ def check_beam(
         braces = use.pressed(slice(-1))
         governs, check = as_column(governs, check, beam.strength, beam.effective, braces)
     # a named load bends it as it is; else wind and weight do
-    n = -1 if carried.sets[s].load is None else s
+    n = s if carried.sets[s].loads else -1
     shown = ways[0].moment[0][n, q, d, c], ways[0].moment[1][n, q, d, c]
     if n == s:
         times = carried.times(s, beam.strength.stuff)
@@ -151,7 +140,7 @@ def stick_check(
     """
     s, d, c = load
     acts = carried.sets[s]
-    by_wind = acts.load is None and not acts.is_calm
+    by_wind = acts.is_wind
     times = carried.times(s, strength.stuff)
     capacity = 0.0 if not np.isfinite(use) else asked / use if use > 0.0 else 0.0
     return Check(
@@ -168,16 +157,5 @@ def stick_check(
         dead=acts.dead,
         wind=acts.live,
         case="calm" if acts.is_calm else carried.cases[c] if by_wind else "",
-        load="" if acts.load is None else acts.load.name,
+        load=acts.name,
     )
-
-
-def _together(held: Sequence[tuple[float, float]], near: float) -> list[tuple[float, float]]:
-    """Return places at which a stick is held, those that lie nearer than ``near`` m as one."""
-    found: list[tuple[float, float]] = []
-    for low, high in sorted(held):
-        if found and low - found[-1][1] < near:
-            found[-1] = found[-1][0], max(found[-1][1], high)
-        else:
-            found.append((low, high))
-    return found

@@ -15,6 +15,8 @@ from ..borne import Borne
 from ..joints.joint_demand import LoadSet, load_sets, wind_wrench
 from .load_path import LoadPath
 from .member_check import Stuff
+from .over_places import Touched, on_stick, places_of, spanning
+from .sticks import Stick
 
 
 @dataclass(frozen=True, eq=False)
@@ -36,7 +38,8 @@ class Carried:
     its force (…, 3); ``arrives`` by number of the hold: forces (…, k, 3) at its points and a couple
     (…, 3) that they cannot pass on. ``cases`` and ``azimuths`` as of ``Actions``. ``sets`` are what
     is tried, all as much as they ask of wood under wind; after them comes load as it is, for how
-    far a piece bends.
+    far a piece bends. Where a stick is held at three places or more, each set comes once for each
+    way in which such sticks share: rigid, span by span, in one piece; load as it is, span by span.
     """
 
     own: dict[int, Wrench]
@@ -58,7 +61,7 @@ class Carried:
     @property
     def named(self) -> tuple[str, ...]:
         """Return the names of the named loads that are tried."""
-        return tuple(dict.fromkeys(one.load.name for one in self.sets if one.load is not None))
+        return tuple(dict.fromkeys(load.name for one in self.sets for load in one.loads))
 
 
 def carry(
@@ -78,7 +81,11 @@ def carry(
     actions = {i: _blown(structure, i, blow) for i in _one_of_each(structure, above)}
     cases = _cases(list(actions.values()))
     borne = [one for one in loads if one.body in above]
+    held = {i: places_of(path, i) for i in above}
+    sticks = {i for i in above if held[i] and any(hold.by in held for hold in path.of(i))}
     sets = load_sets(factors, basis, [one.load for one in borne])
+    count = len(sets)
+    sets = sets * 3 if sticks else sets
     tried = (*sets, LoadSet("typical", 1.0, 1.0))
     found: dict[int, tuple[Array, Array]] = {}
     own = {i: _own(structure, i, actions, cases, tried) for i in above}
@@ -99,6 +106,15 @@ def carry(
         force, moment = total[i]
         points = np.vstack([hold.points for hold in holds])
         shares, rest = shared(points, force, moment)
+        stick = path.sticks[i]
+        if i in sticks and stick is not None:
+            pushed = _pushed(path, i, stick, numbers, found, given, own[i].force)
+            for n, span in enumerate(spanning(stick, holds, held[i], pushed), 1):
+                which_sets = [*range(n * count, (n + 1) * count), *([len(sets)] if n == 1 else [])]
+                left_force = force[which_sets] - span[which_sets].sum(axis=-2)
+                left = moment[which_sets] - np.cross(points, span[which_sets]).sum(axis=-2)
+                more, rest[which_sets] = shared(points, left_force, left)
+                shares[which_sets] = span[which_sets] + more
         at = 0
         for hold in holds:
             size = len(hold.points)
@@ -145,6 +161,28 @@ def taken_alike(structure: Structure, i: int) -> tuple[object, ...]:
     body = structure.bodies[i]
     turned = tuple(np.round(body.rotation, 9).ravel().tolist())
     return body.part, turned, round(float(body.origin[2]), 9)
+
+
+def _pushed(
+    path: LoadPath,
+    i: int,
+    stick: Stick,
+    numbers: dict[int, int],
+    found: dict[int, tuple[Array, Array]],
+    given: dict[int, list[tuple[Array, Array]]],
+    own: Array,
+) -> Touched:
+    """Return what pushes a stick: what came down on it, the named loads on it, and its own load."""
+    holds = [hold for hold in path.on(i) if numbers[id(hold)] in found]
+    arrived = [(hold.points, *found[numbers[id(hold)]]) for hold in holds]
+    arrived += [(at[None], force[..., None, :], 0.0 * own) for at, force in given.get(i, [])]
+    each = on_stick(stick, arrived) or [(0.0, 0.0 * own, 0.0 * own)]
+    return Touched(
+        np.array([at for at, _, _ in each]),
+        np.stack([force for _, force, _ in each], axis=-2),
+        np.stack([couple for _, _, couple in each], axis=-2),
+        own,
+    )
 
 
 def _above(path: LoadPath, which: Sequence[int]) -> list[int]:
@@ -198,7 +236,7 @@ def _own(
     for one in sets:
         mass = structure.part_mass[WEIGHINGS.index(one.weighing), body.part] / copies
         pull = np.array([0.0, 0.0, -one.dead * mass * GRAVITY])
-        wind = one.live if one.load is None else 0.0
+        wind = 0.0 if one.loads else one.live
         forces.append(one.longer * (wind * F + pull))
         couples.append(one.longer * (wind * M + np.cross(centre, pull)))
     return Wrench(np.stack(forces), np.stack(couples))
@@ -207,5 +245,5 @@ def _own(
 def _given(borne: Borne, sets: Sequence[LoadSet], like: Array) -> Array:
     """Return the force (…, 3) of a named load in each set, shaped as ``like``."""
     push: Array = borne.load.force * np.asarray(borne.load.direction)
-    live = [one.live * one.longer if one.load == borne.load else 0.0 for one in sets]
+    live = [one.live * one.longer if borne.load in one.loads else 0.0 for one in sets]
     return np.zeros(like.shape) + np.array(live)[:, None, None, None, None] * push

@@ -208,7 +208,7 @@ def _leg(
     )
     pressed = use.pressed(slice(-1))
     governs, check = as_column(governs, check, strength, effective, pressed)
-    named = carried.sets[s].load is not None
+    named = bool(carried.sets[s].loads)
     shown = (s if named else -1, q, d, c)
     stiffness = min(strength.stiffness)
     moved = abs(float(sideways[shown])) * L**3 / 3.0 + abs(float(own[shown] @ square)) * L**3 / 8.0

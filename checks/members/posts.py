@@ -16,6 +16,7 @@ from ...loads.combinations import Factors
 from ...materials.metal import Metal
 from ..adjustments import wind_over
 from ..borne import Borne, as_actions
+from ..joints.joint_demand import at_once, together
 from ..judging import Check
 from .bending import cantilever_deflection
 from .columns import column_rule
@@ -87,6 +88,15 @@ def check_posts(
         graded=part.grade is not None,
         slender=strength.slender(column_rule("stands out") * posts.length),
         loads=tuple(one.load.name for one in loads),
+    )
+
+
+def sum_of(shares: Sequence[Share]) -> Share:
+    """Return what one post takes of several at once."""
+    return Share(
+        np.sum([one.moment for one in shares], axis=0),
+        np.sum([one.force for one in shares], axis=0),
+        np.sum([one.up for one in shares], axis=0),
     )
 
 
@@ -173,11 +183,16 @@ class _Pushed:
 def _under(
     posts: Posts, loads: Sequence[Borne], factors: Factors, strength: PostStrength, basis: str
 ) -> Iterator[_Pushed]:
-    """Return what each named load does to posts. Metal holds for good what it holds in a gust."""
-    for one in loads:
-        longer = 1.0 if isinstance(strength.stuff, Metal) else wind_over("normal", basis)
-        shares = load_shares(posts, one)
-        yield _Pushed(shares, factors.live, np.zeros(1), ("",), one.load.name, longer)
+    """Return what named loads do to posts, each and all together.
+
+    Metal holds for good what it holds in a gust.
+    """
+    longer = 1.0 if isinstance(strength.stuff, Metal) else wind_over("normal", basis)
+    for acting in at_once(loads):
+        each = [load_shares(posts, one) for one in acting]
+        shares = [sum_of(own) for own in zip(*each, strict=True)]
+        name = together([one.load for one in acting])
+        yield _Pushed(shares, factors.live, np.zeros(1), ("",), name, longer)
 
 
 def _calm(posts: Posts, strength: PostStrength, basis: str) -> _Pushed:

@@ -98,6 +98,27 @@ def test_two_and_three_even_spans_in_one_piece():
         assert apart.moment[0] == pytest.approx(0.0, abs=1e-9)
 
 
+def test_what_three_and_four_even_supports_bear():
+    """AWC Design Aid 6 (2007) figures 29 and 36 (memory): 3/8, 10/8, 3/8 and 0.4, 1.1, 1.1, 0.4."""
+    w, L = 150.0, 1.5
+    for shares in ([0.375, 1.25, 0.375], [0.4, 1.1, 1.1, 0.4]):
+        F, s = even(w, 0.0, (len(shares) - 1) * L, 3000)
+        p = L * np.arange(len(shares))
+        apart, joined = beam_statics.reactions(F, 0.0 * F, s, p)
+        assert joined == pytest.approx(w * L * np.array(shares), rel=1e-5)
+        assert apart[:2] == pytest.approx(w * L * np.array([0.5, 1.0]), rel=1e-9)
+
+
+def test_what_stands_on_a_support_goes_into_it():
+    for found in beam_statics.reactions([600.0], [0.0], [2.0], [0.0, 2.0, 4.0]):
+        assert found == pytest.approx([0.0, 600.0, 0.0])
+    for found in beam_statics.reactions([0.0], [50.0], [2.0], [0.0, 2.0, 4.0]):
+        assert found.sum() == pytest.approx(0.0)
+        assert found @ [0.0, 2.0, 4.0] == pytest.approx(50.0)
+    with pytest.raises(ValueError, match="2 or more"):
+        beam_statics.reactions([1.0], [0.0], [0.5], [0.2])
+
+
 def test_a_cantilever_with_loads_and_a_couple():
     """Sums of force times arm, beyond each cut."""
     found = beam_statics.cantilever([10.0, 4.0], [0.0, 3.0], [0.5, 1.0], [0.0, 0.6])
@@ -124,6 +145,10 @@ def test_a_piece_over_many_supports_against_finite_elements(seed):
     # statics: what the supports push back balances the loads, and their moments
     assert reactions.sum() + F.sum() == pytest.approx(0.0, abs=1e-6)
     assert reactions @ p + F @ s + C.sum() == pytest.approx(0.0, abs=1e-6)
+    alone, whole = beam_statics.reactions(F, C, s, p)
+    np.testing.assert_allclose(whole, -reactions, atol=1e-6, rtol=1e-6)
+    assert alone.sum() == pytest.approx(F.sum(), abs=1e-6)
+    assert alone @ p == pytest.approx(F @ s + C.sum(), abs=1e-6)
     worst = np.maximum(np.abs(apart.moment), np.abs(joined.moment))
     assert (worst >= np.abs(moment) - 1e-6).all()
 

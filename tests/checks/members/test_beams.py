@@ -604,3 +604,94 @@ def test_where_a_beam_is_touched_is_read_off_the_drawing():
     assert where_touched(beam, post_) == pytest.approx((1.25, 1.35))
     far = box_of(Body(1, 0, Solid(4, 0.1, 0.1, 1.0), np.eye(3), np.array([0.3, 0.2, -1.05])))
     assert where_touched(beam, far) is None
+
+
+def bearers(lamp, mass, count=3, apart=1.8):
+    """Return bearers between two posts each, and square over them a joist; all 4x4."""
+    places = [(n - (count - 1) / 2.0) * apart for n in range(count)]
+    held = [
+        Part(
+            f"posts {n}",
+            Box(FOUR, FOUR, 1.2),
+            Place(on="foot", at=(x, -0.8, 0.0), count=2, step=(0.0, 1.6, 0.0)),
+            material="southern pine",
+        )
+        for n, x in enumerate(places)
+    ]
+    ends = (0.0, -0.9, FOUR / 2.0), (0.0, 0.9, FOUR / 2.0)
+    held += [stick(f"bearer {n}", *ends, f"posts {n}", mass=1.0e-6) for n in range(count)]
+    ends = (places[0], 0.0, FOUR / 2.0), (places[-1], 0.0, FOUR / 2.0)
+    on = Place(on="bearer 1", at=(-places[1], 0.0, 0.0))
+    joist = stick("joist", *ends, "bearer 1", mass=120.0, place=on)
+    wide = Part("foot", Plate(Rectangle(6.0, 3.0), 0.05), material="concrete")
+    return [wide, *held, joist, weight("lamp", lamp, "joist", mass=mass)]
+
+
+@pytest.mark.parametrize("mass", [1.0e-6, 900.0 / G])
+def test_the_middle_of_three_bearers_takes_what_one_piece_leaves_it(mass):
+    """10/8 w L (AWC Design Aid 6, 2007, figure 29; memory) and all that stands over it.
+
+    The joist ends over the middle of the outer bearers: half of those is what it rests on, and it
+    stands out by half of that, o: 3 w o^2/(2 L) less by three moments. The bearer spans 1.6 m and
+    takes all in the middle: R L/4 over S F'_b, C_D 0.9.
+    """
+    found = judged(*bearers(0.0, mass))[0]
+    w, o = 120.0 * G / 3.6, FOUR / 4.0
+    L = 1.8 - o
+    M = (1.25 * w * L - 1.5 * w * o**2 / L + mass * G) * 1.6 / 4.0
+    middle = found["bearer 1"].check
+    assert middle.demand == pytest.approx(M, rel=1e-4)
+    assert middle.utilization == pytest.approx(M / (FOUR**3 / 6.0) / (FB * 0.9), rel=5e-3)
+    # rigid, the outer ones take a third; in one piece or span by span less
+    outer = (120.0 + mass) * G / 3.0 * 1.6 / 4.0
+    for name in ("bearer 0", "bearer 2"):
+        assert found[name].check.demand == pytest.approx(outer, rel=1e-4)
+
+
+def test_bearers_under_the_end_take_more_than_as_of_a_rigid_piece():
+    """What stands over an outer support goes into it: with a rigid piece 5/6 of it would."""
+    found = judged(*bearers(1.8 - FOUR / 4.0, 1000.0))[0]
+    least = 1000.0 * G * 1.6 / 4.0
+    assert found["bearer 2"].check.demand > least
+    assert found["bearer 0"].check.demand < found["bearer 1"].check.demand
+
+
+def test_two_bearers_share_by_the_lever_alone():
+    """The lamp 0.3 m off the middle of 1.8 m: statics leaves no choice."""
+    two = bearers(0.3, 100.0, count=2)
+    found = judged(*two)[0]
+    L = 1.8 - FOUR / 2.0
+    R = 60.0 * G + 100.0 * G * (L / 2.0 + 0.3) / L
+    assert found["bearer 1"].check.demand == pytest.approx(R * 1.6 / 4.0, rel=1e-4)
+
+
+@pytest.mark.parametrize("lamp", [-1.0, 0.0, 0.7])
+def test_each_way_to_share_balances_what_comes_down(lamp):
+    """Forces and moments of what arrives at three bearers: as the joist and its lamp bring."""
+    structure = examine(design(*bearers(lamp, 100.0), wind=0.5)).structure
+    names = [structure.design.parts[body.part].name for body in structure.bodies]
+    held = [names.index(f"bearer {n}") for n in range(3)]
+    path = load_path(structure, places(structure, "service"))
+    rng = np.random.default_rng(5)
+    flat = (2, 3, 1)
+    gust = Actions(
+        np.zeros(3),
+        rng.normal(0.0, 90.0, (*flat, 2)),
+        rng.normal(0.0, 90.0, (*flat, 2)),
+        rng.normal(0.0, 20.0, flat),
+        rng.normal(0.0, 50.0, flat),
+        rng.normal(0.0, 20.0, (*flat, 2)),
+        ("A",),
+    )
+    factors = Factors(1.0, 1.0, 1.0, 1.0, "")
+    brought = carry(structure, path, held, lambda _: gust, factors, "service")
+    assert len(brought.sets) == 9
+    force = moment = 0.0
+    for k, hold in enumerate(path.holds):
+        if hold.by in held:
+            passed, rest = brought.arrives[k]
+            force = force + passed.sum(axis=-2)
+            moment = moment + np.cross(hold.points, passed).sum(axis=-2) + rest
+    own = [brought.own[names.index(name)] for name in ("joist", "lamp")]
+    np.testing.assert_allclose(force, own[0].force + own[1].force, atol=1e-8)
+    np.testing.assert_allclose(moment, own[0].moment + own[1].moment, atol=1e-7)
