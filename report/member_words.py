@@ -39,6 +39,9 @@ _WHY = {
     "braces more": "it braces what is held elsewhere too",
     "leans alone": "it leans from the ground with no other leg against it",
     "leans on several": "it leans against more than one other leg",
+    "feet not held": "its feet are neither in the ground nor on a joint to a base: only what it "
+    "carries keeps it from falling over sideways of its pair, and what that asks of them and of "
+    "the joint there is not checked either",
     "unlike legs": "the two legs of its pair are not of the same section, wood or metal and grade",
 }
 _HOW = {
@@ -102,11 +105,21 @@ def member_notes(examination: Examination, member: Member) -> tuple[str, ...]:
     under = f"Under '{member.check.load}'" if member.check.load else "In the wind asked for"
     found.append(f"{under} it bends {_bent(amounts, member.deflection)}: shown, not judged.")
     if isinstance(member.stuff, Lumber) and member.slender > column_rule("most slender"):
-        found.append(
-            f"Pressed along itself it counts as {member.slender:.0f} times as long as thick: NDS "
-            "allows a column 50."
-        )
+        found.append(_slender(member))
     return tuple(found)
+
+
+def _slender(member: Member) -> str:
+    """Return how slender a piece is beyond what columns may be, and whether that fails it."""
+    most = f"NDS allows {column_rule('most slender'):.0f}"
+    if member.governs == "slenderness":
+        times = f"{member.slender:.1f} times as long as thick"
+        return f"Too slender: pressed along itself it counts as {times}, {most}."
+    said = f"It counts as {member.slender:.1f} times as long as thick: {most} for a column."
+    if not member.check.passes:
+        return said
+    share = f"{100.0 * column_rule('is a column'):.0f} %"
+    return f"{said} It is none, pressed by less than {share} of what it holds along itself."
 
 
 def _takes_it_alone(examination: Examination, member: Member) -> bool:
@@ -184,7 +197,7 @@ def member_assumptions(examination: Examination) -> Iterator[Remark]:
     if legs:
         yield Remark(
             f"{_capital(joined([one.name for one in legs]))}: each pair holds its top as a "
-            "triangle; square to that it only bends, as if held fast at one end.",
+            "triangle; square to that it only bends, as if held fast at its foot.",
             "",
         )
 

@@ -21,6 +21,7 @@ from ..joints.joint_demand import at_once, together
 from ..judging import Check
 from .bending import cantilever_deflection
 from .columns import column_rule
+from .governs import UNITS, as_column, used
 from .member_check import Member, NotJudged
 from .member_strength import STRENGTH
 from .post_strength import PostStrength, post_strength
@@ -70,9 +71,9 @@ def check_posts(
 ) -> Member | NotJudged:
     """Return the worst of bending and shear at the foot of posts under their actions (Q, D, C).
 
-    With bending goes what presses or draws the post along itself. ``loads`` are those that the
-    design names and the posts carry, each without wind. ``spanned`` is what they leave the posts
-    in other ways than alike, of which the worst counts.
+    With bending goes what presses or draws the post along itself; that alone is judged too.
+    ``loads`` are those that the design names and the posts carry, each and all together, without
+    wind. ``spanned`` is what they leave the posts in other ways than alike; the worst counts.
     """
     part = structure.design.parts[structure.bodies[posts.bodies[0]].part]
     if posts.why_not:
@@ -248,8 +249,8 @@ def _worst(
 ) -> tuple[str, Check, float]:
     """Return what governs, the check, and how far the top bends under what pushes, unfactored.
 
-    What lasts longer than wind is asked that much more: a little more than NDS asks where a post
-    may buckle sideways.
+    What lasts longer than wind is asked that much more, but where a post gives way sideways: there
+    wood is as stiff for good. C_L alone is that under wind, a little below that of a longer load.
     """
     shares = pushed.shares
     axis = posts.section.axis
@@ -265,27 +266,29 @@ def _worst(
     pressed = np.stack(
         [dead * on - pushed.factor * share.up for share, on in zip(shares, weights, strict=True)]
     )
-    bending = strength.use(
-        pushed.longer * pressed,
-        pushed.longer * (moment @ axis),
-        pushed.longer * (moment @ across),
-        column_rule("stands out") * posts.length,
-    )
     level = np.hypot(force[..., 0], force[..., 1])
-    shear = pushed.longer * level / strength.shear_force
-    use = np.maximum(bending, shear)
-    at = np.unravel_index(int(use.argmax()), use.shape)
+    use = used(
+        strength,
+        (pushed.longer * pressed, 0.0),
+        [(pushed.longer * (moment @ axis), pushed.longer * (moment @ across))],
+        [pushed.longer * level],
+        column_rule("stands out") * posts.length,
+        pushed.longer,
+    )
+    at = np.unravel_index(int(use.most.argmax()), use.most.shape)
     i, _, d, c = (int(k) for k in at)
-    by_bending = bool(bending[at] >= shear[at])
-    demand = float(np.linalg.norm(moment[at])) if by_bending else float(level[at])
-    ratio = float(use[at])
+    governs = use.governs(at)
+    along = np.broadcast_to(pressed, use.most.shape)
+    asked = {"bending": float(np.linalg.norm(moment[at])), "shear": float(level[at])}
+    demand = asked.get(governs, abs(float(along[at])))
+    ratio = float(use.most[at])
     capacity = 0.0 if not np.isfinite(ratio) else demand / ratio if ratio > 0.0 else 0.0
     share = shares[i]
     check = Check(
         name=f"member: {posts.names[0]}",
         demand=demand,
         capacity=capacity,
-        unit="N*m" if by_bending else "N",
+        unit=UNITS[governs],
         utilization=ratio if np.isfinite(ratio) else None,
         passes=bool(ratio <= 1.0),
         source=f"{SOURCE}{' (LRFD)' if basis == STRENGTH else ''}; {strength.stuff.source}",
@@ -296,8 +299,10 @@ def _worst(
         case=pushed.cases[c],
         load=pushed.load,
     )
+    effective = column_rule("stands out") * posts.length
+    governs, check = as_column(governs, check, strength, effective, use.pressed())
     return (
-        "bending" if by_bending else "shear",
+        governs,
         check,
         _bends(posts, strength, share.force[at[1:]], share.moment[at[1:]], axis, across),
     )
