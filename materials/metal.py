@@ -9,6 +9,7 @@ from .. import references, units
 class Metal:
     """Yield strength and modulus of elasticity in Pa; ``safety`` on yield, ``resistance`` factor.
 
+    ``column`` is the rule by which a pressed piece gives way, of "steel" or "aluminium";
     ``stands_for`` names the alloy.
     """
 
@@ -17,6 +18,7 @@ class Metal:
     stiffness: float
     safety: float
     resistance: float
+    column: str
     stands_for: str
     source: str
     confidence: str
@@ -34,6 +36,7 @@ def find(material: str) -> Metal | None:
         float(row["E_psi"]) * psi,
         float(row["safety"]),
         float(row["resistance"]),
+        row["column"],
         row["stands_for"],
         row["source"],
         row["confidence"],

@@ -9,7 +9,8 @@ from ..checks.examination import Examination
 from ..checks.judging import Check
 from ..checks.seams.seam_fasteners import CLEAT
 from .amounts import Amounts
-from .joint_words import made, plural, reasons
+from .fastener_words import several, thick_enough, too_short
+from .joint_words import made, reasons
 from .lines import Line, wrapped
 from .remark import Remark, joined
 
@@ -59,14 +60,18 @@ def seam_sizes(examination: Examination, amounts: Amounts) -> list[Line]:
 
 def seam_assumptions(examination: Examination) -> Iterator[Remark]:
     """Return what fastened seams leave open."""
-    brief = "cleats thick enough for what goes in, in wood that gets wet"
+    amounts = Amounts(examination.design.units == "metric")
+    reaches = [
+        seam.holds.penetration for seam in examination.fastened_seams if seam.row.cleat is not None
+    ]
+    thick = thick_enough("cleats", reaches, amounts)
+    brief = f"{thick or 'seams without cleats'}, in wood that gets wet"
     for seam in examination.fastened_seams:
         row = seam.row
         said = ["each panel by a row of its own, heads in the panels"]
         if row.cleat is not None:
-            said.append(
-                f"cleats of {row.cleat} as thick as it reaches into them, across their grain"
-            )
+            thick = thick_enough(f"cleats of {row.cleat}", [seam.holds.penetration], amounts)
+            said.append(f"{thick or f'cleats of {row.cleat}'}, across their grain")
         if row.made_wet is None and not row.stays_dry:
             said.append("fastened in wood that was wet or gets wet, the worse of the two")
         if row.fastener.kind == "staple" and row.crown is None:
@@ -152,7 +157,8 @@ def _remedy(sizing: "SeamSizing", amounts: Amounts) -> str:
     check = sizing.seam.check
     if check.passes:
         return f"hold, at {100.0 * (check.utilization or 0.0):.0f}% of what they can"
-    first = ""
+    short = too_short(sizing.seam.holds, "the cleat", amounts)
+    first = f"{short}; " if short and not sizing.adds_cleats else ""
     if sizing.adds_cleats:
         first = (
             "nothing counts in a panel's edge: set a cleat inside each corner "
@@ -160,12 +166,14 @@ def _remedy(sizing: "SeamSizing", amounts: Amounts) -> str:
         )
     if not sizing.remedies:
         return f"{first}none of its kind is strong enough: bolts or brackets at each corner"
-    return f"{first}use " + "; or ".join(_way(one, amounts) for one in sizing.remedies)
+    reaches = [one.found.holds.penetration for one in sizing.remedies]
+    ways = "; or ".join(_way(one, amounts) for one in sizing.remedies)
+    return f"{first}use {ways} ({thick_enough('cleats', reaches, amounts)})"
 
 
 def _way(remedy: "SeamRemedy", amounts: Amounts) -> str:
     row = remedy.found.row
-    return f"{plural(row.fastener.name)} every {amounts.length(row.spacing)}"
+    return f"{several(row.fastener)}, one every {amounts.length(row.spacing)}"
 
 
 def _asked(seam: "SeamFound", amounts: Amounts) -> str:

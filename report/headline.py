@@ -9,10 +9,11 @@ from .asked_wind import to_spare, wind_words
 from .fastened_seams import failing_seams, parts_of
 from .held_words import hold_short, holders, what_lacks
 from .joint_words import failing_joints, names_of, uncovered
-from .member_words import strength_unchecked, weak_parts
+from .member_words import strength_unchecked, weak_by_load, weak_parts
 from .people_pull import people_pull
 from .posts_words import deeper, posts_said
 from .remark import counted, joined
+from .shortfalls import but_not_stood, is_untied, loose_off
 from .stand import Stand, hold_down, most, stand_of, width_helps
 
 HEAVY = 150.0 * POUND
@@ -28,10 +29,12 @@ def headline(examination: Examination, amounts: Amounts) -> tuple[str, bool]:
             " The least wind of the standard, 16 psf on the whole outline, decides here: the "
             "answer does not follow the wind typed."
         )
+    if stand is not Stand.IN_PART:
+        said += but_not_stood(examination)
     said += _comes_apart(examination, stand) + _opens(examination, stand)
     said += _goes_alone(examination, stand)
-    if stand not in (Stand.WEAK, Stand.IN_PART) and (weak := weak_parts(examination)):
-        said += f" Not strong enough for that wind: {joined(weak)}."
+    if stand not in (Stand.WEAK, Stand.IN_PART):
+        said += _too_weak(examination)
     return f"{said} {starts(examination, amounts)}".strip(), stand in (
         Stand.STANDS,
         Stand.HELD,
@@ -117,16 +120,7 @@ def first_words(examination: Examination, stand: Stand, amounts: Amounts) -> str
                 f"{deeper(examination, amounts)}."
             )
         case Stand.STANDS:
-            return f"STANDS UNTIED in the {wind}, {spare}; {unchecked}.{_above(examination)}"
-
-
-def _above(examination: Examination) -> str:
-    """Return above which gust it is to be tied down: what was asked for, or the gust to act at."""
-    amounts = Amounts(examination.design.units == "metric")
-    act, asked_for = examination.limits.act, amounts.whole_gust(examination.site.wind)
-    above = asked_for if act is None else min(asked_for, amounts.whole_act(act))
-    how = "stake it" if examination.standing.ground.stakes_possible else "tie it down"
-    return f" Above {above:,}, {how}."
+            return f"STANDS UNTIED in the {wind}, {spare}; {unchecked}."
 
 
 def _failing(examination: Examination) -> str:
@@ -141,7 +135,10 @@ def _failing(examination: Examination) -> str:
     for check in examination.checks:
         kind, _, name = check.name.partition(": ")
         if not check.passes:
-            found[said.get(kind, "its loose {}").format(name)] = None
+            words = said.get(kind, "its loose {}").format(name)
+            untied = "untied " if is_untied(examination, check) else ""
+            under = f" under '{check.load}'" if kind == "member" and check.load else ""
+            found[f"{untied}{words}{under}"] = None
     return joined(found, "nor")
 
 
@@ -210,13 +207,19 @@ def _opens(examination: Examination, stand: Stand) -> str:
     )
 
 
+def _too_weak(examination: Examination) -> str:
+    """Say which parts are not strong enough for the wind, and which under a named load."""
+    return "".join(
+        f" Too weak under '{load}': {joined(names)}."
+        if load
+        else f" Not strong enough for that wind: {joined(names)}."
+        for load, names in weak_by_load(examination).items()
+    )
+
+
 def _goes_alone(examination: Examination, stand: Stand) -> str:
     """Say that loose parts go by themselves, where the first sentences do not say so already."""
-    names = {
-        check.name.partition(": ")[2]: None
-        for check in examination.checks
-        if not check.passes and check.name.startswith("loose ")
-    }
+    names = loose_off(examination)
     if not names or stand is Stand.IN_PART:
         return ""
     them = "it" if len(names) == 1 else "them"
@@ -240,9 +243,17 @@ def starts(examination: Examination, amounts: Amounts) -> str:
     if limits.tipping is not None and limits.tipping <= 0.0:
         return "Untied it falls over with no wind at all." if examination.held else ""
     beyond = amounts.gust(150.0)
-    untied = "Left untied it" if examination.needs_anchors and not examination.held else "Untied it"
+    untied = "Left untied" if examination.needs_anchors and not examination.held else "Untied"
+    tipping, sliding = _who(limits.loose_tips), _who(limits.loose_slides)
     slides_first = slides is not None and slides > 0.0 and (tips is None or slides < 0.97 * tips)
-    first = f"slides at about {amounts.gust(slides or 0.0)} and " if slides_first else ""
+    first = ""
+    if slides_first:
+        off = " off" if limits.loose_slides is not None else ""
+        again = "" if tipping == sliding else f"{tipping} "
+        untied = f"{untied} {sliding}"
+        first = f"slides{off} at about {amounts.gust(slides or 0.0)} and {again}"
+    else:
+        untied = f"{untied} {tipping}"
     if tips is None:
         gusts = ", in gusts as forecast" if first else ""
         return f"{untied} {first}starts to tip in no gust below {beyond}{gusts}."
@@ -253,6 +264,11 @@ def starts(examination: Examination, amounts: Amounts) -> str:
         about = amounts.bare_gust(tips)
         return f"{untied} {first}starts to tip at about {about} {spread}, in gusts as forecast."
     return f"{untied} starts to tip in a forecast gust of about {amounts.gust(tips)} {spread}."
+
+
+def _who(loose: str | None) -> str:
+    """Return what goes first: the whole, or a loose part by itself."""
+    return "it" if loose is None else f"the {loose}"
 
 
 def _gives_way(examination: Examination, amounts: Amounts) -> str:

@@ -1,6 +1,5 @@
 """Joints in a builder's words: what governs one, what it rests on, and what would make it hold."""
 
-import re
 from collections.abc import Iterable, Iterator
 from math import isfinite
 
@@ -11,8 +10,10 @@ from ..checks.joints.joint_check import JointFound
 from ..checks.joints.joint_sizing import JointRemedy, JointSizing, Why, size_joint
 from ..checks.joints.withdrawal import MEAN_OVER_ALLOWABLE, mean_over_factor
 from ..checks.judging import Check
+from ..checks.seams.seam_fasteners import CLEAT
 from ..materials.fastener import Fastener
 from .amounts import Amounts
+from .fastener_words import into_blocks, several, thick_enough, too_short
 from .remark import Remark, joined
 from .words import quarter
 
@@ -79,11 +80,6 @@ def joint_notes(examination: Examination, check: Check) -> tuple[str, ...]:
     )
 
 
-def plural(fastener: str) -> str:
-    """Return a fastener's name for several of them: ``#10 wood screws 3 in``."""
-    return re.sub(r"\b(nail|screw|bolt|staple)\b", r"\1s", fastener)
-
-
 def reasons(holds: Capacity, amounts: Amounts) -> list[str]:
     """Return why something of a fastener counts nothing, as sentences."""
     least = amounts.length(holds.least_penetration, "up")
@@ -111,14 +107,24 @@ def joint_remedy(sizing: JointSizing, amounts: Amounts) -> str:
     joint = sizing.joint
     if joint.check.passes:
         return f"holds, at {_uses(joint)} of what it can"
-    if sizing.remedies:
-        return "use " + "; or ".join(_way(remedy, joint, amounts) for remedy in sizing.remedies)
     other = joint.fasteners.point_in
+    short = too_short(joint.fasteners.holds, other, amounts)
+    advice = _advice(sizing, other, amounts)
+    return f"{short}; {advice}" if short else advice
+
+
+def _advice(sizing: JointSizing, other: str, amounts: Amounts) -> str:
+    """Return how to fasten a joint that does not hold, its points now in ``other``."""
+    if sizing.remedies:
+        ways = "; or ".join(_way(remedy, sizing.joint, amounts) for remedy in sizing.remedies)
+        reaches = [into_blocks(remedy.found) for remedy in sizing.remedies]
+        thick = thick_enough("blocks", reaches, amounts)
+        return f"use {ways}" + (f" ({thick})" if thick else "")
     match sizing.why:
         case Why.PANEL_EDGE:
             return (
                 f"nothing counts in the edge of {other}: set blocks or cleats inside, fastened to "
-                "both"
+                f"both (blocks = '{CLEAT}')"
             )
         case Why.END_GRAIN:
             return (
@@ -267,7 +273,7 @@ def _spacing(joint: JointFound, amounts: Amounts) -> str:
 
 
 def _way(remedy: JointRemedy, joint: JointFound, amounts: Amounts) -> str:
-    name = plural(remedy.fastener.name)
+    name = several(remedy.fastener)
     spots = " at each place" if joint.spots > 1 else ""
     number = f"{remedy.count} of them{spots}" if remedy.count > 1 else f"one{spots}"
     spacing = remedy.found.spacing

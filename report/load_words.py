@@ -40,10 +40,23 @@ def load_assumptions(examination: Examination) -> Iterator[Remark]:
     judged = examination.joints or any(one.loads for one in examination.members.judged)
     if examination.loads and judged:
         yield Remark(
-            "On joints and posts each named load acts by itself, without wind, and wood holds it "
-            f"as what lasts ten years in all: {_lasting(examination)}.",
+            f"On joints and strength {_acting(examination)}, without wind, and wood holds that as "
+            f"what lasts ten years in all: {_lasting(examination)}.",
             "",
         )
+
+
+def loads_at_once(examination: Examination) -> Remark | None:
+    """Return that nobody tried named loads in wind, nor several of them for tipping."""
+    names = [f"'{one.load.name}'" for one in examination.loads]
+    if not names:
+        return None
+    several = f"; nor tipping and sliding under {joined(names)} at once" if len(names) > 1 else ""
+    return Remark(
+        f"{joined(names)} in wind, both at once, {'was' if len(names) == 1 else 'were'} not "
+        f"checked{several}.",
+        f"{joined(names) if len(names) <= _NAMED_BRIEFLY else 'named loads'} in wind",
+    )
 
 
 def loads_unchecked(examination: Examination) -> Remark | None:
@@ -77,6 +90,12 @@ def _sentence(weak: tuple[str, ...], hung: tuple[str, ...], loads: str) -> str:
     of = [f"the strength of {_few(weak)}"] if weak else []
     of += [f"the hooks of {_few(hung)}"] if hung else []
     return f"What {loads} {'ask' if ' and ' in loads else 'asks'} of {joined(of)} was not checked."
+
+
+def _acting(examination: Examination) -> str:
+    if len(examination.loads) > 1:
+        return "each named load acts by itself, and all of them together"
+    return "the named load acts by itself"
 
 
 def _few(names: tuple[str, ...]) -> str:

@@ -37,6 +37,7 @@ _WHY = {
     "braces more": "it braces what is held elsewhere too",
     "leans alone": "it leans from the ground with no other leg against it",
     "leans on several": "it leans against more than one other leg",
+    "unlike legs": "the two legs of its pair are not of the same section, wood or metal and grade",
 }
 _HOW = {
     "post": "as a post held fast at its foot, or in the ground",
@@ -231,8 +232,18 @@ def strength_unchecked(examination: Examination) -> Remark:
 
 
 def weak_parts(examination: Examination) -> list[str]:
-    """Return the parts that are not strong enough."""
-    return [one.name for one in examination.members.judged if not one.check.passes]
+    """Return the parts that are not strong enough, with the load under which they are not."""
+    weak = [one for one in examination.members.judged if not one.check.passes]
+    return [f"{one.name} under '{one.check.load}'" if one.check.load else one.name for one in weak]
+
+
+def weak_by_load(examination: Examination) -> dict[str, list[str]]:
+    """Return the parts that are not strong enough by the named load that governs, "" for wind."""
+    found: dict[str, list[str]] = {}
+    for one in examination.members.judged:
+        if not one.check.passes:
+            found.setdefault(one.check.load, []).append(one.name)
+    return dict(sorted(found.items(), key=lambda each: bool(each[0])))
 
 
 def _reasons(examination: Examination) -> str:

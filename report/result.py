@@ -276,6 +276,7 @@ def _seams(found: Examination, one: Seams) -> dict[str, Any]:
         "level_m": one.level,
         "flow_N_m": one.flow,
         "pull_N_m": one.pull,
+        "hoop_N_m": one.hoop,
         "into": CLEAT,
         "spacings": [
             {"fastener": each.fastener, "spacing_m": each.spacing} for each in one.spacings

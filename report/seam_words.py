@@ -6,7 +6,9 @@ from ..checks.examination import Examination
 from ..checks.seams.many_sided import seamed_parts
 from ..checks.seams.seam_demands import Seams
 from ..checks.seams.seam_fasteners import CLEAT, Spacing
+from ..materials import fasteners
 from .amounts import FOOT, INCH, POUND_FORCE, Amounts
+from .fastener_words import several
 from .lines import Line, wrapped
 from .remark import Remark, joined
 
@@ -49,7 +51,8 @@ def _said(one: Seams, amounts: Amounts, fastened: bool) -> str:
     return (
         f"seams: {one.part}, each of {one.count}: shear along it V Q/(2 I) + T/(2 A) "
         f"{_per_length(one.flow, amounts)}, a panel pulls at it with "
-        f"{_per_length(one.pull, amounts)}; {how}."
+        f"{_per_length(one.pull, amounts)} outward and {_per_length(one.hoop, amounts)} in its own "
+        f"plane; {how}."
     )
 
 
@@ -62,4 +65,5 @@ def _spaced(one: Spacing, amounts: Amounts) -> str:
     """Return a spacing down to 1/2 in or 10 mm, and no more than people set."""
     apart = min(one.spacing or 0.0, MOST_APART)
     step = 0.01 if amounts.metric else 0.5 * INCH
-    return f"{one.fastener} every {amounts.length(floor(apart / step + 1.0e-9) * step)}"
+    name = several(fasteners.find(one.fastener))
+    return f"{name}, one every {amounts.length(floor(apart / step + 1.0e-9) * step)}"

@@ -48,6 +48,7 @@ def sheet_object(examination: Examination, paper: str) -> dict[str, Any]:
             "lead": words.act_lead(examination),
             "rows": words.act_rows(examination, amounts),
             "only": only_with(examination, amounts),
+            "off": words.comes_off(examination, amounts),
             "starts": words.starting(examination, amounts),
             "hold": words.hold_off(examination),
         },

@@ -1,5 +1,6 @@
 """What the sheet for a buyer says, in the words of whoever has the piece in the yard."""
 
+from collections.abc import Sequence
 from datetime import date
 
 from ..checks.borne import given_loads
@@ -15,11 +16,12 @@ from .fastened_seams import failing_seams, parts_of
 from .headline import HEAVY, first_words, starts, tie_down
 from .held_words import holders, what_lacks
 from .joint_words import failing_joints, uncovered
-from .member_words import weak_parts
+from .member_words import weak_by_load
 from .not_checked import not_checked
 from .people_pull import people_pull
 from .posts_words import posts_said
 from .remark import joined
+from .shortfalls import loads_not_stood, loose_off, where_weak
 from .stand import Stand, anchor_word, anchors_meant, stand_of
 from .tied_words import anchors_said
 
@@ -76,6 +78,17 @@ def starting(examination: Examination, amounts: Amounts) -> str:
     tips = "tips it" if examination.posts is None else "is all that its posts may be asked"
     pushed = f" A push of about {amounts.force(push, 'down')} {tips}." if push > 0.0 else ""
     return f"{said}{pushed}"
+
+
+def comes_off(examination: Examination, amounts: Amounts) -> str | None:
+    """Return that loose parts come off in that wind, for the box; None where none does."""
+    names = within(joined(loose_off(examination)), _LONGEST)
+    if not names:
+        return None
+    one = len(loose_off(examination)) == 1
+    come, them = ("COMES", "it") if one else ("COME", "them")
+    wind = _wind(examination, amounts).partition(", ")[0]
+    return f"{names.upper()} {come} OFF in {wind}: fasten {them} first."
 
 
 def hold_off(examination: Examination) -> str:
@@ -145,14 +158,32 @@ def unchecked(examination: Examination) -> str:
 def not_for(examination: Examination, amounts: Amounts) -> str:
     """Return what it is not for, and what it is to be kept clear of."""
     height = amounts.length(examination.structure.height, "up")
-    loads = given_loads(examination.design)
-    named = [f"'{load.name}' ({amounts.force(load.force)})" for load in loads]
-    counted_on = f"Loads worked out: {joined(named[:_TOLD])}, no more. " if named else ""
-    climbing = "climbing" if named else "climbing or leaning on"
+    loads = _loads(examination, amounts)
+    climbing = "climbing" if loads else "climbing or leaning on"
     return (
-        f"{counted_on}Not for {climbing}; hang no banners, lights or wreaths on it. "
+        f"{loads}Not for {climbing}; hang no banners, lights or wreaths on it. "
         f"Keep it clear of glass, paths, cars and power lines by its own height, {height}."
     )
+
+
+def _loads(examination: Examination, amounts: Amounts) -> str:
+    """Return first which named loads it does not stand, then which it was worked out for."""
+    failing = loads_not_stood(examination)
+    held = [load for load in given_loads(examination.design) if load.name not in failing]
+    said = ""
+    if failing:
+        names = _few([f"'{name}'" for name in failing], "nor")
+        said = f"Does NOT stand {names}: keep people off. "
+    if held:
+        named = [f"'{load.name}' ({amounts.force(load.force)})" for load in held]
+        said += f"Loads worked out: {joined(named[:_TOLD])}, no more. "
+    return said
+
+
+def _few(names: Sequence[str], last: str) -> str:
+    """Return at most three of the names as a list in a sentence, and how many more."""
+    more = len(names) - _TOLD
+    return joined([*names[:_TOLD], f"{more} more"] if more > 0 else names, last)
 
 
 def each_season(examination: Examination) -> str:
@@ -244,11 +275,12 @@ def _joints(examination: Examination) -> str:
         if failing:
             worst = within(failing[0].row.name, _LONGEST_NAME)
             more = f" and {len(failing) - 1} more" if len(failing) > 1 else ""
-            said += f"; TOO WEAK for this wind: '{worst}'{more}"
+            where = where_weak((joint.check for joint in failing), "for this wind")
+            said += f"; TOO WEAK {where}: '{worst}'{more}"
     said += _seams(examination)
-    weak = weak_parts(examination)
-    if weak:
-        said += f". Parts TOO WEAK for this wind: {joined(weak[:_TOLD])}"
+    for load, names in weak_by_load(examination).items():
+        where = f"under '{load}'" if load else "for this wind"
+        said += f". Parts TOO WEAK {where}: {_few(names, 'and')}"
     return f"{said}."
 
 

@@ -12,8 +12,8 @@ from ..design.shapes.flat import Panel
 from ..design.shapes.rotor import Rotor
 from ..materials.fastener import Fastener
 from .assumptions import first_source, plain_source
+from .fastener_words import plural
 from .given import given_parts
-from .joint_words import plural
 from .member_words import member_unverified
 from .remark import joined
 

@@ -10,6 +10,7 @@ from .assumptions import assumptions
 from .cautions import cautions
 from .checks_table import checks_table, engineer
 from .headline import headline, tie_down
+from .held_words import hold_short
 from .holding import way, ways
 from .how_often_words import how_often_said
 from .joint_ways import joint_ways
@@ -156,12 +157,26 @@ def _slides(examination: Examination, amounts: Amounts, ground: str) -> str:
     slides = examination.limits.forecast_sliding
     if slides is None:
         return f"in no gust below {amounts.gust(150.0)} on {ground}"
+    alone = examination.limits.loose_slides
     if slides <= 0.0:
+        if alone is not None:
+            return f"by itself on this slope: the {alone} slides off"
         return f"by itself on {ground} of this slope"
+    if alone is not None:
+        return f"about {amounts.gust(slides)}: the {alone} slides off{_not_ended(examination)}"
     end = ""
     if stand_of(examination) is Stand.ANCHOR:
         end = f"; the {hold_down(examination)}s end that"
     return f"from about {amounts.gust(slides)} on {ground}{end}"
+
+
+def _not_ended(examination: Examination) -> str:
+    """Say that what holds the piece, or would, does not hold what only stands on it."""
+    if examination.held:
+        return f"; the {hold_short(examination)} do not end that"
+    if stand_of(examination) is Stand.ANCHOR:
+        return f"; the {hold_down(examination)}s do not end that"
+    return ""
 
 
 def _not_checked(examination: Examination) -> list[Line]:

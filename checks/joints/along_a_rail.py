@@ -16,7 +16,7 @@ from ..members.load_path import Hold
 from ..members.over_places import Touched, spanning, together
 from ..members.sticks import Stick, stick_of
 from .cuts import Cut, face_of
-from .joint_demand import Resultant
+from .joint_demand import Resultant, load_wrench
 from .joint_places import Place
 
 
@@ -53,30 +53,22 @@ def _ways(stick: Stick, cut: Cut, spots: list[list[Place]]) -> list[list[tuple[A
     ends = np.cumsum([0, *(sum(len(place.points) for place in spot) for spot in spots)])
     numbers = [list(range(a, b)) for a, b in pairwise(ends.tolist())]
     F, M = cut.loads.force, cut.loads.moment
-    push, at = np.zeros(F.shape), np.zeros(F.shape)
-    s = np.full(len(cut.loads.sets), stick.length / 2.0)
-    for n, one in enumerate(cut.loads.sets):
-        if one.load is not None:
-            push[n] = one.live * one.longer * one.load.force * np.asarray(one.load.direction)
-            at[n] = np.asarray(one.load.at)
-            s[n] = float(np.clip(stick.at(np.asarray(one.load.at)), 0.0, stick.length))
     middle = stick.point(stick.length / 2.0)
-    rest = F - push
-    over = M - np.cross(at, push) - np.cross(middle, rest)
+    rest, over, none = F.copy(), M - np.cross(middle, F), np.zeros(F.shape)
+    at, forces, couples = [stick.length / 2.0], [none], [none]
+    for load in dict.fromkeys(load for one in cut.loads.sets for load in one.loads):
+        acts = [one.live * one.longer if load in one.loads else 0.0 for one in cut.loads.sets]
+        push = none + np.array(acts)[:, None, None, None, None] * load_wrench(load)[0]
+        where = np.asarray(load.at)
+        at.append(float(np.clip(stick.at(where), 0.0, stick.length)))
+        forces.append(push)
+        couples.append(np.cross(where - stick.point(at[-1]), push))
+        rest = rest - push
+        over = over - np.cross(where - middle, push)
     twist = over @ stick.along
-    over = over - twist[..., None] * stick.along
-    none = np.zeros(F.shape)
-    stood = list(dict.fromkeys(s.tolist()))
-    forces = [np.where((s == each)[:, None, None, None, None], push, 0.0) for each in stood]
-    couples = [
-        np.cross(at - stick.point(each), force) for each, force in zip(stood, forces, strict=True)
-    ]
+    couples[0] = over - twist[..., None] * stick.along
     touched = Touched(
-        np.array([*stood, stick.length / 2.0]),
-        np.stack([*forces, none], axis=-2),
-        np.stack([*couples, over], axis=-2),
-        rest,
-        twist,
+        np.array(at), np.stack(forces, axis=-2), np.stack(couples, axis=-2), rest, twist
     )
     lengthways = (F @ stick.along)[..., None] * stick.along / len(points)
     found: list[list[tuple[Array, Array]]] = []

@@ -192,7 +192,7 @@ def _check(row: JointRow, cut: Cut, worst: MostUsed, factors: Factors) -> Check:
     """Return the check: the force on the fastener used most, against what it holds that way."""
     s, _, d, c = worst.load
     acts = cut.loads.sets[s]
-    by_wind = acts.load is None and not acts.is_calm
+    by_wind = acts.is_wind
     used, holds = worst.used, held_for(row, worst.fasteners.holds, acts.longer)
     whole = float(np.linalg.norm(cut.loads.force[worst.load])) / acts.longer
     force = float(np.hypot(worst.tension, worst.shear)) if np.isfinite(worst.shear) else whole
@@ -212,7 +212,7 @@ def _check(row: JointRow, cut: Cut, worst: MostUsed, factors: Factors) -> Check:
         wind=acts.live,
         direction_deg=float(cut.loads.azimuths[d]) if by_wind else None,
         case="calm" if acts.is_calm else cut.loads.cases[c] if by_wind else "",
-        load="" if acts.load is None else acts.load.name,
+        load=acts.name,
     )
 
 

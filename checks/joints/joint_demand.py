@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from typing import TypeVar
 
 import numpy as np
 
@@ -12,12 +13,14 @@ from ...loads.combinations import Factors
 from ...loads.given import GivenLoad
 from ..adjustments import wind_over
 
+T = TypeVar("T")
+
 
 @dataclass(frozen=True)
 class LoadSet:
-    """What acts at once: ``dead`` times the ``weighing`` weight, and ``live`` times wind or a load.
+    """What acts at once: ``dead`` times the ``weighing`` weight, and ``live`` times wind or loads.
 
-    The load is the named ``load``; without one it is the wind, or in calm air nothing. ``longer``
+    These are the named ``loads``; without one it is the wind, or in calm air nothing. ``longer``
     is what a joint holds under wind over what it holds for as long as this lasts.
     """
 
@@ -25,12 +28,22 @@ class LoadSet:
     dead: float
     live: float
     longer: float = 1.0
-    load: GivenLoad | None = None
+    loads: tuple[GivenLoad, ...] = ()
 
     @property
     def is_calm(self) -> bool:
         """Return whether it is dead load alone."""
-        return self.load is None and self.live == 0.0
+        return not self.loads and self.live == 0.0
+
+    @property
+    def is_wind(self) -> bool:
+        """Return whether the wind acts, not calm air nor named loads."""
+        return not self.loads and self.live != 0.0
+
+    @property
+    def name(self) -> str:
+        """Return the names of its loads, "" without any."""
+        return together(self.loads)
 
 
 @dataclass(frozen=True, eq=False)
@@ -66,8 +79,8 @@ def load_sets(factors: Factors, basis: str, loads: Sequence[GivenLoad] = ()) -> 
     """Return what is tried: wind on light and heavy weight, dead load alone, and each named load.
 
     Dead load that helps is light, dead load that hurts heavy; alone it is heavy and lasts for good.
-    A named load takes the place of wind and lasts as what people do: ten years in all, not 1.6 of
-    wind (judgement: a push is shorter, yet comes again and again).
+    A named load takes the place of wind, and so do all of them together; they last as what people
+    do: ten years in all, not 1.6 of wind (judgement: a push is shorter, yet comes again and again).
     """
     by_wind = (
         LoadSet("light", factors.helping, factors.wind),
@@ -78,11 +91,23 @@ def load_sets(factors: Factors, basis: str, loads: Sequence[GivenLoad] = ()) -> 
         return (*by_wind, calm)
     normal = wind_over("normal", basis)
     by_load = [
-        replace(one, live=factors.live, longer=normal, load=load)
-        for load in loads
+        replace(one, live=factors.live, longer=normal, loads=acting)
+        for acting in at_once(loads)
         for one in by_wind
     ]
     return (*by_wind, calm, *by_load)
+
+
+def at_once(loads: Sequence[T]) -> list[tuple[T, ...]]:
+    """Return which named loads are tried at once: each by itself, and all of several."""
+    alone = [(load,) for load in loads]
+    return [*alone, tuple(loads)] if len(loads) > 1 else alone
+
+
+def together(loads: Sequence[GivenLoad]) -> str:
+    """Return the names of loads that act at once."""
+    names = [load.name for load in loads]
+    return " and ".join(names) if len(names) < 3 else f"all {len(names)} named loads"
 
 
 def resultant(
@@ -98,8 +123,10 @@ def resultant(
     for one in sets:
         weight = light if one.weighing == "light" else heavy
         push, turn = one.live * F, one.live * M
-        if one.load is not None:
-            push, turn = (one.live * each + np.zeros_like(F) for each in load_wrench(one.load))
+        if one.loads:
+            wrenches = [load_wrench(load) for load in one.loads]
+            push = one.live * sum(force for force, _ in wrenches) + np.zeros_like(F)
+            turn = one.live * sum(moment for _, moment in wrenches) + np.zeros_like(F)
         for down in downward(slope):
             pull = one.dead * weight.mass * GRAVITY * down
             turning: Array = np.cross(weight.centre, pull).astype(np.float64)

@@ -87,7 +87,7 @@ def check_beam(
         part.name, carried, (s, d, c), most, asked, governs, beam.strength, factors, basis
     )
     # a named load bends it as it is; else wind and weight do
-    n = -1 if carried.sets[s].load is None else s
+    n = s if carried.sets[s].loads else -1
     shown = ways[0].moment[0][n, q, d, c], ways[0].moment[1][n, q, d, c]
     if n == s:
         times = carried.times(s, beam.strength.stuff)
@@ -125,7 +125,7 @@ def stick_check(
     """
     s, d, c = load
     acts = carried.sets[s]
-    by_wind = acts.load is None and not acts.is_calm
+    by_wind = acts.is_wind
     times = carried.times(s, strength.stuff)
     capacity = 0.0 if not np.isfinite(use) else asked / use if use > 0.0 else 0.0
     return Check(
@@ -142,5 +142,5 @@ def stick_check(
         dead=acts.dead,
         wind=acts.live,
         case="calm" if acts.is_calm else carried.cases[c] if by_wind else "",
-        load="" if acts.load is None else acts.load.name,
+        load=acts.name,
     )

@@ -61,7 +61,7 @@ class Carried:
     @property
     def named(self) -> tuple[str, ...]:
         """Return the names of the named loads that are tried."""
-        return tuple(dict.fromkeys(one.load.name for one in self.sets if one.load is not None))
+        return tuple(dict.fromkeys(load.name for one in self.sets for load in one.loads))
 
 
 def carry(
@@ -238,7 +238,7 @@ def _own(
     for one in sets:
         mass = structure.part_mass[WEIGHINGS.index(one.weighing), body.part] / copies
         pull = np.array([0.0, 0.0, -one.dead * mass * GRAVITY])
-        wind = one.live if one.load is None else 0.0
+        wind = 0.0 if one.loads else one.live
         forces.append(one.longer * (wind * F + pull))
         couples.append(one.longer * (wind * M + np.cross(centre, pull)))
     return Wrench(np.stack(forces), np.stack(couples))
@@ -247,5 +247,5 @@ def _own(
 def _given(borne: Borne, sets: Sequence[LoadSet], like: Array) -> Array:
     """Return the force (…, 3) of a named load in each set, shaped as ``like``."""
     push: Array = borne.load.force * np.asarray(borne.load.direction)
-    live = [one.live * one.longer if one.load == borne.load else 0.0 for one in sets]
+    live = [one.live * one.longer if borne.load in one.loads else 0.0 for one in sets]
     return np.zeros(like.shape) + np.array(live)[:, None, None, None, None] * push

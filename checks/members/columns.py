@@ -5,7 +5,7 @@ from math import pi
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ... import references
+from ... import references, units
 from ...design.shapes.shape import Array
 from ...loads.ranges import not_negative, positive
 
@@ -13,7 +13,8 @@ from ...loads.ranges import not_negative, positive
 def column_rule(name: str) -> float:
     """Return K_e of a piece that "stands out" or is held "between", or l_e/d of the "most slender".
 
-    KeyError for another. Source: NDS 2018 Appendix G and 3.7.1.4.
+    Or the stress in psi of "aluminium buckling". KeyError for another. Source: NDS 2018 Appendix G
+    and 3.7.1.4; Aluminum Design Manual 2015.
     """
     return float(references.table("column_rules").one("rule", name)["value"])
 
@@ -87,3 +88,30 @@ def steel_use(pressed: ArrayLike, bent: ArrayLike) -> Array:
     """
     P, M = not_negative("pressed", pressed), not_negative("bent", bent)
     return np.where(P >= 0.2, P + 8.0 / 9.0 * M, P / 2.0 + M)
+
+
+def aluminium_column(strength: ArrayLike, stiffness: ArrayLike, slender: ArrayLike) -> Array:
+    """Return F_c in Pa (…), at which a column of work-hardened aluminium gives way: F_cy or less.
+
+    (B_c - D_c l)(0.85 + 0.15 (C_c - l)/(C_c - l_1)), or 0.85 pi^2 E/l^2 from C_c; B_c =
+    F_cy (1 + sqrt(F_cy/1000 ksi)), D_c = B_c/20 sqrt(6 B_c/E), C_c = 2 B_c/(3 D_c), l_1 =
+    (B_c - F_cy)/D_c. ``strength`` F_cy and ``stiffness`` E (…) in Pa, ``slender`` l = L/r (…).
+    ValueError unless above 0. Source: Aluminum Design Manual 2015 E.2, Table B.4.1 (memory).
+    """
+    Fcy, E = positive("strength", strength), positive("stiffness", stiffness)
+    ratio = positive("slender", slender)
+    unit = column_rule("aluminium buckling") * units.factor("psi")
+    B = Fcy * (1.0 + np.sqrt(Fcy / unit))
+    D = B / 20.0 * np.sqrt(6.0 * B / E)
+    C, first = 2.0 * B / (3.0 * D), (B - Fcy) / D
+    yields = (B - D * ratio) * (0.85 + 0.15 * (C - ratio) / (C - first))
+    return np.where(ratio <= first, Fcy, np.where(ratio < C, yields, 0.85 * pi**2 * E / ratio**2))
+
+
+def aluminium_use(pressed: ArrayLike, bent: ArrayLike) -> Array:
+    """Return the part (…) of its strength that a piece of aluminium uses, pressed and bent: P + M.
+
+    ``pressed`` P_r/P_c and ``bent`` M_r/M_c (…) of both ways summed. ValueError below 0.
+    Source: Aluminum Design Manual 2015 H.1 (memory).
+    """
+    return np.asarray(not_negative("pressed", pressed) + not_negative("bent", bent), dtype=float)

@@ -85,7 +85,11 @@ def pairs_of(
             found.append(NotJudged(part.name, "leans alone" if not mates else "leans on several"))
             continue
         left.remove(mate)
-        found.append(_pair(structure, path, i, mate, basis))
+        one = _pair(structure, path, i, mate, basis)
+        found.append(one)
+        if isinstance(one, NotJudged):
+            other = structure.design.parts[structure.bodies[mate].part]
+            found.append(NotJudged(other.name, one.why))
     return found
 
 
@@ -189,7 +193,7 @@ def _leg(
     check = stick_check(
         part.name, carried, (s, d, c), float(use[at]), asked, governs, strength, factors, basis
     )
-    named = carried.sets[s].load is not None
+    named = bool(carried.sets[s].loads)
     shown = (s if named else -1, q, d, c)
     stiffness = min(strength.stiffness)
     moved = abs(float(sideways[shown])) * L**3 / 3.0 + abs(float(own[shown] @ square)) * L**3 / 8.0
@@ -232,11 +236,23 @@ def _pair(structure: Structure, path: LoadPath, i: int, j: int, basis: str) -> P
     ]
     if crossed < _APART or low:
         return NotJudged(part.name, "held otherwise")
-    section, length = sticks[0].section, max(stick.length for stick in sticks)
-    strength = post_strength(section, part.material, part.grade, length, basis)
-    if isinstance(strength, str):
-        return NotJudged(part.name, strength)
-    return Pair((i, j), (sticks[0], sticks[1]), strength)
+    length = max(stick.length for stick in sticks)
+    strengths: list[PostStrength] = []
+    for k, stick in zip((i, j), sticks, strict=True):
+        own = structure.design.parts[structure.bodies[k].part]
+        strength = post_strength(stick.section, own.material, own.grade, length, basis)
+        if isinstance(strength, str):
+            return NotJudged(part.name, strength)
+        strengths.append(strength)
+    if not _are_alike(*strengths):
+        return NotJudged(part.name, "unlike legs")
+    return Pair((i, j), (sticks[0], sticks[1]), strengths[0])
+
+
+def _are_alike(one: PostStrength, other: PostStrength) -> bool:
+    """Return whether two legs are of the same section and stuff."""
+    sizes = [(each.area, *each.moduli, *each.stiffness) for each in (one, other)]
+    return one.stuff == other.stuff and bool(np.allclose(*sizes, rtol=1.0e-6, atol=0.0))
 
 
 def _from_foot(stick: Stick) -> Stick:

@@ -49,7 +49,7 @@ class NotJudged:
 
     "no values", "no material", "thin wall", "braced", "lattice", "held otherwise", "across grain",
     "curved", "free edges", "knee", "at points", "off middle", "load on it", "held along",
-    "leans alone", "leans on several", "braces more".
+    "leans alone", "leans on several", "unlike legs", "braces more".
     """
 
     name: str

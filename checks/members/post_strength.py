@@ -10,7 +10,15 @@ from ...design.shapes.shape import Array
 from ...materials import lumber, metal
 from ...materials.metal import Metal
 from .bending import both_ways_use, rectangle_inertia, round_inertia
-from .columns import column_stability, euler_stress, pressed_use, steel_column, steel_use
+from .columns import (
+    aluminium_column,
+    aluminium_use,
+    column_stability,
+    euler_stress,
+    pressed_use,
+    steel_column,
+    steel_use,
+)
 from .member_check import Stuff
 from .member_strength import adjusted, metal_shear, metal_stress
 from .uprights import Section
@@ -50,7 +58,8 @@ class PostStrength:
         """Return the part (…) of its strength used, pressed along itself and bent both ways.
 
         ``pressed`` in N, drawn below 0, and moments in N m (…); ``effective`` length in m of a
-        column, both ways. Source: NDS 2018 3.9.1, Eq. 3.9-1 drawn, 3.9.2 pressed; AISC 360-16 H1.
+        column, both ways. Source: NDS 2018 3.9.1, Eq. 3.9-1 drawn, 3.9.2 pressed; AISC 360-16 H1;
+        Aluminum Design Manual 2015 H.1.
         """
         bent = self.bending_use(first, second)
         if not np.any(pressed):
@@ -58,8 +67,12 @@ class PostStrength:
         pulled = bent + np.maximum(-pressed, 0.0) / self.area / self.drawn
         fc = np.maximum(pressed, 0.0) / self.area
         if isinstance(self.stuff, Metal):
-            gives = steel_column(self.stuff.strength, self.elastic, self.slender(effective))
-            return np.where(pressed < 0.0, pulled, steel_use(fc / (gives * self.safety), bent))
+            of_alloy = self.stuff.column == "aluminium"
+            column, both = (
+                (aluminium_column, aluminium_use) if of_alloy else (steel_column, steel_use)
+            )
+            gives = column(self.stuff.strength, self.elastic, self.slender(effective))
+            return np.where(pressed < 0.0, pulled, both(fc / (gives * self.safety), bent))
         f1, f2 = np.abs(first) / self.moduli[0], np.abs(second) / self.moduli[1]
         ways = [
             (f, self.bending[k], euler_stress(self.elastic, effective / self.radii[k]))

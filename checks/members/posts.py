@@ -17,6 +17,7 @@ from ...loads.combinations import Factors
 from ...materials.metal import Metal
 from ..adjustments import wind_over
 from ..borne import Borne, as_actions
+from ..joints.joint_demand import at_once, together
 from ..judging import Check
 from .bending import cantilever_deflection
 from .columns import column_rule
@@ -112,6 +113,15 @@ def check_posts(
     )
 
 
+def sum_of(shares: Sequence[Share]) -> Share:
+    """Return what one post takes of several at once."""
+    return Share(
+        np.sum([one.moment for one in shares], axis=0),
+        np.sum([one.force for one in shares], axis=0),
+        np.sum([one.up for one in shares], axis=0),
+    )
+
+
 def load_shares(posts: Posts, borne: Borne) -> list[Share]:
     """Return what a named load leaves each post: shared as wind is, or all to the post it acts on.
 
@@ -202,16 +212,19 @@ def _under(
     basis: str,
     way: Spanned | None = None,
 ) -> Iterator[_Pushed]:
-    """Return what each named load does to posts. Metal holds for good what it holds in a gust.
+    """Return what named loads do to posts, each and all together.
 
-    In the ``way`` given, what acts on a post itself as ever.
+    Metal holds for good what it holds in a gust. In the ``way`` given, what acts on a post itself
+    as ever.
     """
-    for one in loads:
-        longer = 1.0 if isinstance(strength.stuff, Metal) else wind_over("normal", basis)
-        spans = None if way is None else way.loads.get(one.load.name)
-        shares = load_shares(posts, one) if spans is None else spans
-        weight = None if way is None else way.weight
-        yield _Pushed(shares, factors.live, np.zeros(1), ("",), one.load.name, longer, weight)
+    longer = 1.0 if isinstance(strength.stuff, Metal) else wind_over("normal", basis)
+    spans = {} if way is None else way.loads
+    weight = None if way is None else way.weight
+    for acting in at_once(loads):
+        each = [spans.get(one.load.name) or load_shares(posts, one) for one in acting]
+        shares = [sum_of(own) for own in zip(*each, strict=True)]
+        name = together([one.load for one in acting])
+        yield _Pushed(shares, factors.live, np.zeros(1), ("",), name, longer, weight)
 
 
 def _calm(posts: Posts, strength: PostStrength, basis: str) -> _Pushed:

@@ -12,7 +12,7 @@ from ..joints.joint_places import Place
 from .beam_loads import Beam, PointLoads, point_loads
 from .beams import beam_of, check_beam
 from .braces import is_brace, propped, propping
-from .carried_down import carry, taken_alike
+from .carried_down import Carried, carry, taken_alike
 from .legs import Pair, check_pair, is_leg, pairs_of
 from .load_path import LoadPath, load_path
 from .member_check import Member, NotJudged
@@ -47,7 +47,7 @@ def check_sticks(
         return found
     carried = carry(structure, path, bodies, blow, factors, basis, named)
     loads = {beam.body: point_loads(path, carried, beam) for beam in beams}
-    props = _props(path, beams, loads)
+    props = _props(path, carried, beams, loads)
     seen: set[tuple[object, ...]] = set()
     for beam in beams:
         brace = is_brace(path, beam)
@@ -70,15 +70,19 @@ def check_sticks(
 
 
 def _props(
-    path: LoadPath, beams: Sequence[Beam], loads: dict[int, PointLoads]
+    path: LoadPath, carried: Carried, beams: Sequence[Beam], loads: dict[int, PointLoads]
 ) -> dict[int, tuple[Beam, Array]]:
-    """Return by brace the arm that it props and the force (…) in N along it."""
+    """Return by brace the arm that it props and the force (…) in N along it.
+
+    As much as a load that lasts asks of the brace's stuff, whatever the arm is made of.
+    """
     found: dict[int, tuple[Beam, Array]] = {}
     for beam in beams:
         arm = propped(path, beams, beam) if is_brace(path, beam) else None
         force = None if arm is None else propping(path, arm, loads[arm.body], beam)
         if arm is not None and force is not None:
-            found[beam.body] = arm, force
+            of_arm, of_brace = (carried.lasting(one.strength.stuff) for one in (arm, beam))
+            found[beam.body] = arm, (of_brace / of_arm)[:, None, None, None] * force
     return found
 
 

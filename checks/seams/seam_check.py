@@ -119,7 +119,7 @@ def again(found: SeamFound, row: SeamRow) -> SeamFound:
 def _judged(
     row: SeamRow, seams: Seams, driven: Driven, holds: Capacity, factors: Factors, basis: str
 ) -> SeamFound:
-    T, V = seams.pull * row.spacing, seams.flow * row.spacing
+    T, V = seams.pull * row.spacing, seams.sideways * row.spacing
     used = float(fastener_use(row.fastener.kind, T, V, holds.pull, holds.sideways))
     force = hypot(T, V)
     capacity_ = min(holds.pull, holds.sideways)

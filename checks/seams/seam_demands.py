@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Collection
 from dataclasses import dataclass, replace
-from math import pi, tan
+from math import hypot, pi, tan
 
 import numpy as np
 
@@ -19,15 +19,23 @@ from ..members.boards import panel_pressure
 from ..members.uprights import Mask
 from .many_sided import seamed
 from .seam_fasteners import Spacing, spacings_into_a_cleat
-from .shear_flow import edge_pull, polygon_first_moment, polygon_inertia, shear_flow, twist_flow
+from .shear_flow import (
+    edge_pull,
+    hoop_pull,
+    polygon_first_moment,
+    polygon_inertia,
+    shear_flow,
+    twist_flow,
+)
 
 
 @dataclass(frozen=True)
 class Seams:
-    """The seams of one shell under the factored wind: ``flow`` along and ``pull`` across, in N/m.
+    """The seams of one shell under the factored wind, in N/m: ``flow`` along, ``pull`` outward.
 
-    ``shear`` in N and ``torque`` in N m are those of the section with the greatest flow, ``level``
-    its height in m. ``count`` seams; ``spacings`` hold through the panel into a corner cleat.
+    ``hoop`` pulls across them within the panels. ``shear`` in N and ``torque`` in N m are those of
+    the section with the greatest flow, ``level`` its height in m. ``count`` seams; ``spacings``
+    hold through the panel into a corner cleat.
     """
 
     part: str
@@ -37,7 +45,13 @@ class Seams:
     level: float
     flow: float
     pull: float
+    hoop: float
     spacings: tuple[Spacing, ...]
+
+    @property
+    def sideways(self) -> float:
+        """Return what pushes the fasteners sideways in N/m: along the seam and across it."""
+        return hypot(self.flow, self.hoop)
 
 
 def seams_of(
@@ -71,9 +85,11 @@ def seams_of(
         ]
         flow, shear, torque, level = max(ends)
         width = max(shell.bottom, shell.top) * tan(pi / shell.sides)
-        pull = float(edge_pull(factors.wind * panel_pressure(structure, i, local), width))
-        spacings = spacings_into_a_cleat(part.material, shell.wall, flow, pull, basis)
-        one = Seams(part.name, shell.sides, shear, torque, level, flow, pull, spacings)
+        pressure = factors.wind * panel_pressure(structure, i, local)
+        pull = float(edge_pull(pressure, width))
+        hoop = float(hoop_pull(pressure, width, shell.sides))
+        spacings = spacings_into_a_cleat(part.material, shell.wall, hypot(flow, hoop), pull, basis)
+        one = Seams(part.name, shell.sides, shear, torque, level, flow, pull, hoop, spacings)
         if part.name not in found or one.flow > found[part.name].flow:
             found[part.name] = one
     return tuple(found.values())

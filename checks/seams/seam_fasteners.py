@@ -50,20 +50,22 @@ def through_a_panel(
     )
 
 
-def greatest_spacing(fastener: Fastener, holds: Capacity, flow: float, pull: float) -> float | None:
-    """Return how far apart in m fasteners may stand that share ``flow`` and ``pull`` in N/m.
+def greatest_spacing(
+    fastener: Fastener, holds: Capacity, sideways: float, pull: float
+) -> float | None:
+    """Return how far apart in m fasteners may stand that share two pulls in N/m.
 
-    Each panel's row takes both: the flow along the seam, the pull along the fastener. None where
-    none so near holds, infinite where nothing is asked.
+    Each panel's row takes both: what pushes ``sideways``, and the ``pull`` along the fastener. None
+    where none so near holds, infinite where nothing is asked.
     """
-    used = float(fastener_use(fastener.kind, pull, flow, holds.pull, holds.sideways))
+    used = float(fastener_use(fastener.kind, pull, sideways, holds.pull, holds.sideways))
     if used == 0.0:
         return inf
     return 1.0 / used if used < inf else None
 
 
 def spacings_into_a_cleat(
-    material: str | None, wall: float, flow: float, pull: float, basis: str
+    material: str | None, wall: float, sideways: float, pull: float, basis: str
 ) -> tuple[Spacing, ...]:
     """Return how far apart common fasteners may stand, out of doors, into an assumed cleat."""
     driven = through_a_panel(stuff_of(material), wall, CLEAT)
@@ -75,5 +77,5 @@ def spacings_into_a_cleat(
         except ValueError:
             found.append(Spacing(name, None))
             continue
-        found.append(Spacing(name, greatest_spacing(one, holds, flow, pull)))
+        found.append(Spacing(name, greatest_spacing(one, holds, sideways, pull)))
     return tuple(found)

@@ -97,7 +97,7 @@ def _fits(seam: SeamFound, fastener: Fastener, step: float, most: float) -> Seam
         tried = again(seam, row)
     except ValueError:
         return None
-    apart = greatest_spacing(fastener, tried.holds, seam.seams.flow, seam.seams.pull)
+    apart = greatest_spacing(fastener, tried.holds, seam.seams.sideways, seam.seams.pull)
     if apart is None:
         return None
     spacing = most if apart >= most else down(apart, step) * step

@@ -60,3 +60,14 @@ def edge_pull(pressure: ArrayLike, width: ArrayLike) -> Array:
     ``width`` s (…) in m from seam to seam; p in Pa. ValueError below 0. Source: statics.
     """
     return not_negative("pressure", pressure) * not_negative("width", width) / 2.0
+
+
+def hoop_pull(pressure: ArrayLike, width: ArrayLike, sides: ArrayLike) -> Array:
+    """Return the pull p s/(2 tan(pi/n)) in N/m (…) in the plane of panels, square to a seam.
+
+    At a corner the ``edge_pull`` of one panel leans on the next, which has to pull it back within
+    its own plane: all together p times the apothem, as in the wall of a round tank. Of a regular
+    body of ``sides`` n (…), all its panels under the same ``pressure`` p (…) outward; other
+    arguments and errors as ``edge_pull``. Source: statics, equilibrium of a corner.
+    """
+    return edge_pull(pressure, width) / np.tan(np.pi / np.asarray(sides, dtype=float))

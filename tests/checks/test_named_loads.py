@@ -248,8 +248,9 @@ def test_it_is_told_on_which_part_a_load_acts():
 
 def test_what_is_left_unjudged_is_named():
     said = Result(found(ROW + load(at="['0 mm', '1.75 in', '1.64 m']"))).not_checked
-    (line,) = [line for line in said if "'push'" in line]
-    assert line == "What 'push' asks of the strength of block and slab was not checked."
+    strength, in_wind = [line for line in said if "'push'" in line]
+    assert strength == "What 'push' asks of the strength of block and slab was not checked."
+    assert in_wind == "'push' in wind, both at once, was not checked."
     assert not any("'push'" in line for line in Result(found(ROW)).not_checked)
 
 
@@ -262,8 +263,8 @@ def test_few_words_name_only_what_wind_was_asked_of_and_the_load_was_not():
     whole = found(text)
     assert "board" in {one.name for one in whole.members.judged}
     short = [remark.short for remark in not_checked(whole) if "'push'" in remark.full]
-    assert short == ["strength of board under 'push'"]
-    (remark,) = [r for r in not_checked(found(ROW + load(on="rail"))) if "'push'" in r.full]
+    assert short == ["strength of board under 'push'", "'push' in wind"]
+    (remark,) = [r for r in not_checked(found(ROW + load(on="rail"))) if "What 'push'" in r.full]
     assert remark.short == ""
 
 
@@ -276,6 +277,20 @@ def test_an_unknown_part_is_a_fault_with_the_nearest_name():
     assert fault.line == text[: text.index("on = 'psot'")].count("\n") + 1
     assert fault.expected == "the name of a part: 'slab', 'block', 'post'"
     assert "'post'?" in fault.hint
+
+
+@pytest.mark.parametrize("way", ["back", "down", "left"])
+def test_two_loads_at_one_place_ask_what_one_of_both_does(way):
+    at = "['200 mm', '1.75 in', '1.5 m']"
+    halves = ROW + load("100 N", at, way, "one", "rail") + load("140 N", at, way, "other", "rail")
+    whole = ROW + load("240 N", at, way, "both", "rail")
+    assert uses(halves) == pytest.approx(uses(whole), rel=1e-9)
+    worst = max(
+        (c for c in found(halves).checks if c.load and c.name.startswith(("joint", "member"))),
+        key=lambda c: c.utilization or 0.0,
+    )
+    assert worst.load == "one and other"
+    assert any("'one' and 'other' in wind" in remark.full for remark in not_checked(found(halves)))
 
 
 @settings(max_examples=12, deadline=None)

@@ -73,6 +73,8 @@ FLOW = along()  # 357 N/m
 
 # --- step 3: a panel pulls at its edges ----------------------------------------------------------
 PULL = (1.3 + 0.6) * Q * ACROSS * tan(pi / 6) / 2  # suction, more as it is open above: 84 N/m
+# and each panel, as the wall of a tank, is stretched by pressure times its apothem: 145 N/m
+HOOP = (1.3 + 0.6) * Q * ACROSS / 2
 
 # --- step 4: what a #8 wood screw holds, inches and pounds ---------------------------------------
 D, ROOT, HEAD, LONG = 0.164, 0.131, 0.292, 2.0  # flat head at its least (industry table)
@@ -107,7 +109,7 @@ def modes():
 SIDEWAYS = min(modes().values()) * CD * CM
 
 # --- step 5: both at once (Eq. 12.4-1, Hankinson), and never less than either alone --------------
-TENSION, SHEAR = PULL * EVERY, FLOW * EVERY  # 21 N and 89 N
+TENSION, SHEAR = PULL * EVERY, sqrt(FLOW**2 + HOOP**2) * EVERY  # 21 N and 96 N
 R = sqrt(TENSION**2 + SHEAR**2)
 HELD = min(OUT, THROUGH) * LBF
 BOTH = (TENSION**2 / HELD + SHEAR**2 / (SIDEWAYS * LBF)) / R
@@ -125,6 +127,7 @@ def seam():
         (Q, 383.0),
         (F, 227.4),
         (PULL, 84.0),
+        (HOOP, 145.5),
         (OUT, 87.6),
         (THROUGH, 88.6),
         (modes()["IV"], 72.7),
@@ -140,6 +143,7 @@ def test_shear_and_flow_are_those_by_hand(seam):
     assert seam.seams.shear == pytest.approx(F, rel=1e-6)
     assert seam.seams.flow == pytest.approx(FLOW, rel=1e-4)  # as fine as the integration is
     assert seam.seams.pull == pytest.approx(PULL, rel=1e-6)
+    assert seam.seams.hoop == pytest.approx(HOOP, rel=1e-6)
 
 
 def test_each_screw_is_asked_and_holds_what_it_does_by_hand(seam):

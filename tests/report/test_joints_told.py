@@ -6,7 +6,7 @@ import pytest
 from joint_designs import POST, TOWER, joint
 
 from yardfast.cli import main
-from yardfast.report.joint_words import plural
+from yardfast.report.fastener_words import plural
 
 NAILS = joint("block", "plank", "8d common nail", 2)
 
@@ -27,7 +27,7 @@ def test_a_joint_that_fails_comes_with_what_would_hold(run):
     assert status == 1
     assert "Fasten these better, or they come apart" in out
     assert "use 8d common nails, 4 of them" in out
-    assert "#6 wood screws 1 3/4 in, 2 of them" in " ".join(out.split())
+    assert "#6 wood screws 1 3/4 in long, 2 of them" in " ".join(out.split())
     assert all(len(line) <= 80 for line in out.splitlines())
 
 
@@ -41,7 +41,25 @@ def test_the_table_has_a_line_for_each_joint(run):
 def test_blocks_are_named_where_an_edge_holds_nothing(run):
     status, out = run(TOWER + joint(), "check")
     assert status == 1
-    assert "set blocks or cleats inside" in " ".join(out.split())
+    plain = " ".join(out.split())
+    assert "set blocks or cleats inside" in plain
+    # with the key by which the file says it
+    assert "(blocks = 'spruce-pine-fir')" in plain
+
+
+def test_how_thick_blocks_have_to_be_stands_beside_what_would_hold(run):
+    weak = joint(fastener="#8 wood screw 2 1/2 in", count=2, blocks="redwood")
+    _, out = run(TOWER.replace("58 mph", "90 mph") + weak, "check")
+    plain = " ".join(out.split())
+    # through the 3/4 in wall of the tower the point of 2 1/2 in stands 1 3/4 in deep
+    assert "use #8 wood screws 2 1/2 in long, 6 of them" in plain
+    assert "(blocks at least 1 3/4 in thick)" in plain
+
+
+def test_a_point_that_goes_in_too_little_comes_with_both_lengths(run):
+    _, out = run(POST + joint("block", "plank", "#14 wood screw 1 1/2 in", 2), "check")
+    # six diameters of 0.242 in are 1.452 in; through 3/4 in of plank 3/4 in is left
+    assert "too short: 1 1/2 in must be in block, this has 3/4 in; use #14" in " ".join(out.split())
 
 
 def test_an_engineer_reads_mode_factors_and_both_bases(run):

@@ -1,6 +1,7 @@
 """What a person and a program read of fastened seams."""
 
 import json
+import re
 
 import pytest
 from seam_designs import seam, tower
@@ -46,7 +47,7 @@ def test_seams_that_fail_come_with_what_would_hold(run):
     assert status == 1
     assert "And the seams of 'tower' do not hold in that wind" in plain
     assert "Fasten these better, or they come apart" in out
-    assert "seams of tower: use 6d common nails every" in plain
+    assert "seams of tower: use 6d common nails, one every" in plain
     assert all(len(line) <= 80 for line in out.splitlines())
     (row,) = [line for line in out.splitlines() if line.startswith("  seams  ")]
     assert row.endswith("no")
@@ -57,6 +58,18 @@ def test_cleats_are_named_where_nothing_counts(run):
     plain = " ".join(out.split())
     assert "set a cleat inside each corner (cleat = 'spruce-pine-fir')" in plain
     assert "What fastens 'seams of tower' is driven into the edge of a panel" in plain
+
+
+def test_how_thick_cleats_have_to_be_and_how_short_a_point_is_stand_on_the_screen(run):
+    text = tower() + seam(fastener="16 ga staple 3/4 in", cleat="redwood")
+    _, out = run(text, "check")
+    plain = " ".join(out.split())
+    # 14 legs of 0.0625 in (16 gage) have to go in; a wall of 3/4 in takes all of 3/4 in
+    assert "too short: 7/8 in must be in the cleat, this has 0 in; use 16 ga staples" in plain
+    # what is 1 3/4 in long reaches 1 in beyond a wall of 3/4 in
+    assert re.search(r"use 16 ga staples 1 3/4 in long, one every \d+ in.*\(cleats at least", plain)
+    _, out = run(tower() + seam(fastener="#8 wood screw 2 in"), "check")
+    assert "cleats at least 1 1/4 in thick, in wood" in " ".join(out.split())
 
 
 def test_an_engineer_reads_what_is_asked_and_held(run):
@@ -88,7 +101,7 @@ def test_a_program_reads_the_same(run):
 def test_sizing_tells_the_spacing_that_would_hold(run):
     _, out = run(tower("100 mph") + WEAK, "size")
     assert "\nSeams\n" in out
-    assert "use 6d common nails every" in out
+    assert "use 6d common nails, one every" in out
     _, out = run(tower("100 mph") + WEAK, "size", "--format", "json")
     (one,) = json.loads(out)["seams"]
     assert one["part"] == "tower"

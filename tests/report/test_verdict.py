@@ -146,8 +146,11 @@ def test_what_stands_says_so_with_what_was_not_checked():
     text = flat(text_of("STANDS"))
     assert (
         "STANDS UNTIED in the 35 mph forecast gust you asked, half again to spare; not checked: "
-        "strength of what it is made of. Above 35, stake it." in text
+        "strength of what it is made of. Untied it " in text
     )
+    # at which gust to stake it stands once, on the line for that
+    assert text.count("stake it") == 1
+    assert re.search(r"Untied stake it when gusts over \d+ mph are forecast", text)
     assert "Hold it one of these ways" not in text
 
 

@@ -1,5 +1,6 @@
 """Beams, arms, legs and braces worked by hand from weight and wind; and which are not judged."""
 
+from dataclasses import replace
 from math import cos, sin, sqrt
 
 import numpy as np
@@ -24,6 +25,8 @@ from yardfast.design.shapes.plans import Rectangle
 from yardfast.design.shapes.weight import Weight
 from yardfast.loads.actions import Actions
 from yardfast.loads.combinations import Factors
+from yardfast.materials.lumber import Lumber
+from yardfast.materials.metal import Metal
 
 G = 9.80665
 PSI = 6894.757293168
@@ -296,6 +299,25 @@ def test_legs_on_a_base_are_a_pair_too():
     assert there.check.utilization == pytest.approx(here.check.utilization, rel=1e-6)
 
 
+@pytest.mark.parametrize(
+    "thin",
+    [{"width": FOUR, "depth": 0.0381}, {"material": "redwood"}, {"grade": "No. 2"}],
+    ids=["section", "wood", "grade"],
+)
+def test_a_pair_of_unlike_legs_is_not_judged_by_the_better(thin):
+    """One cannot stand for the other: the thin one would be told the strength of the thick."""
+
+    def leg(name, side, **more):
+        return stick(name, (0.0, side * 0.8, 0.0), (0.0, side * 0.015, 1.9), None, **given_, **more)
+
+    given_ = {"cut": "level", "place": Place(), "mass": 1.0e-6}
+    found, not_judged = judged(leg("a", 1.0), leg("b", -1.0))
+    assert set(found) == {"a", "b"}
+    found, not_judged = judged(leg("a", 1.0), leg("b", -1.0, **thin))
+    assert found == {}
+    assert not_judged == {"a": "unlike legs", "b": "unlike legs"}
+
+
 def propped(**more):
     brace = stick(
         "brace",
@@ -340,6 +362,20 @@ def test_brace_that_props_an_arm_by_hand():
     assert found["brace"].check.case == "calm"
     assert found["brace"].check.utilization == pytest.approx((fc / stable) ** 2, rel=2e-3)
     assert found["arm"].beside == ("brace",)
+
+
+@pytest.mark.parametrize("of", ["southern pine", "steel"])
+def test_a_brace_tires_as_its_own_stuff_does_whatever_the_arm_is_made_of(of):
+    """What lies on it for good asks 1.6/0.9 more of wood (NDS 2018 Table 2.3.2), none of steel."""
+    *rest, brace = propped(material=of)
+    parts = {one.name: one for one in rest}
+    uses: list[float] = []
+    for stuff in ("southern pine", "steel"):
+        bar = replace(parts["arm"], material=stuff)
+        found = judged(*(bar if one.name == "arm" else one for one in rest), brace)[0]
+        uses.append(found["brace"].check.utilization)
+        assert type(found["arm"].stuff) is (Metal if stuff == "steel" else Lumber)
+    assert uses[0] == pytest.approx(uses[1], rel=1e-6)
 
 
 def _bodies(*parts):

@@ -96,6 +96,37 @@ def test_steel_column_is_one_curve():
     assert columns.steel_use(0.3, 0.45) == pytest.approx(0.7)
 
 
+def test_aluminium_gives_way_sooner_than_the_curve_of_steel_says():
+    """Aluminum Design Manual 2015 E.2 (memory), in ksi: 14 and 10,100; B_c 15.66, D_c 0.0755.
+
+    C_c 138.3, l_1 22.0; at 60: (15.66 - 4.53)(0.85 + 0.15 78.3/116.3) = 10.58.
+    """
+    ksi = 1000.0 * PSI
+    Fy, E = 14.0 * ksi, 10_100.0 * ksi
+    found = columns.aluminium_column(Fy, E, [10.0, 60.0, 100.0, 200.0]) / ksi
+    slow = 0.85 * pi**2 * 10_100.0 / 200.0**2
+    np.testing.assert_allclose(found, [14.0, 10.58, 7.29, slow], rtol=2e-3)
+    # from some 3 to 10 percent lower, but for the stocky ones, which neither curve lets give way
+    share = found[1:] / (columns.steel_column(Fy, E, [60.0, 100.0, 200.0]) / ksi)
+    assert (share > 0.90).all()
+    assert (share < 0.97).all()
+    # one curve: its branches meet at l_1 and, to a thousandth, at C_c
+    for at in (22.0, 138.3):
+        below, above = columns.aluminium_column(Fy, E, [at * 0.9999, at * 1.0001])
+        assert below == pytest.approx(above, rel=1e-3)
+
+
+def test_a_pole_of_aluminium_is_judged_as_aluminium():
+    """A rod 40 mm thick, 1 m: L/r 210 by K_e 2.1, 0.85 pi^2 E/210^2 over 1.65, and P + M."""
+    side = Section(np.array([1.0, 0.0]), 0.04, 0.04, is_round=True)
+    strength = post_strength(side, "aluminium", None, 1.0, "allowable")
+    area, S = pi * 0.02**2, pi * 0.04**3 / 32.0
+    holds = area * 0.85 * pi**2 * 10.1e6 * PSI / 210.0**2 / 1.65
+    bends = S * 14_000.0 * PSI / 1.65
+    found = strength.use(np.array(0.15 * holds), np.array(0.5 * bends), np.array(0.0), 2.1)
+    assert found == pytest.approx(0.65, rel=1e-6)
+
+
 def test_rules_are_the_printed_ones():
     assert columns.column_rule("stands out") == 2.1
     assert columns.column_rule("between") == 1.0

@@ -155,6 +155,21 @@ def test_a_sign_out_to_one_side_twists_the_seams():
     assert twisted.torque > 1.0
 
 
+@pytest.mark.parametrize("sides", range(3, 13))
+def test_a_corner_is_in_balance_under_edge_pull_and_hoop(sides):
+    """Both panels' edges push outward at a corner, and both panels pull it back in their planes."""
+    pressure, apothem = 300.0, 0.4
+    width = 2.0 * apothem * np.tan(np.pi / sides)
+    outward = float(seams.edge_pull(pressure, width))
+    within = float(seams.hoop_pull(pressure, width, sides))
+    half = np.pi / sides
+    normals = np.array([[np.cos(half), np.sin(half)], [np.cos(half), -np.sin(half)]])
+    away = np.array([[-np.sin(half), np.cos(half)], [-np.sin(half), -np.cos(half)]])
+    net = outward * normals.sum(axis=0) + within * away.sum(axis=0)
+    assert net == pytest.approx([0.0, 0.0], abs=1e-9)
+    assert within == pytest.approx(pressure * apothem)  # as in a round tank
+
+
 def test_spacing_uses_up_the_fastener_and_follows_the_wind():
     slow, fast = (seam_of(BASE, shell(), wind=wind) for wind in (20.0, 40.0))
     assert fast.flow == pytest.approx(4.0 * slow.flow)
@@ -177,7 +192,8 @@ def test_nail_spacing_by_hand():
     Fe, Fyb = 3350.0, 100_000.0
     k3 = -1.0 + np.sqrt(4.0 + 2.0 * Fyb * 3.0 * D**2 / (3.0 * Fe * t**2))
     Z = k3 * D * t * Fe / (3.0 * 2.2) * 0.7
-    T, V = one.pull * inch / pound, one.flow * inch / pound
+    across = one.pull / np.tan(np.pi / one.count)  # the panels beside hold each other so
+    T, V = one.pull * inch / pound, np.hypot(one.flow, across) * inch / pound
     use = T / (1.6 * min(drawn, head)) + V / (1.6 * Z)
     (spacing,) = (each.spacing for each in one.spacings if each.fastener == "8d common nail")
     assert spacing / inch == pytest.approx(1.0 / use, rel=1e-3)

@@ -1,0 +1,57 @@
+"""What of a piece falls short besides its holding: loose parts that go, loads it does not stand."""
+
+from collections.abc import Iterable
+
+from ..checks.examination import Examination
+from ..checks.judging import Check
+from .remark import joined
+
+_PREFIX = "load: "
+_LOOSE = ("loose", "loose sliding")
+
+
+def loose_off(examination: Examination) -> list[str]:
+    """Return the loose parts that tip or slide by themselves, in the file's order."""
+    each = (check.name.partition(": ") for check in examination.checks if not check.passes)
+    return list(dict.fromkeys(name for kind, _, name in each if kind in _LOOSE))
+
+
+def loads_not_stood(examination: Examination) -> list[str]:
+    """Return the named loads under which anything of it fails: as a whole, a joint, a part."""
+    under = {check.load for check in examination.checks if not check.passes}
+    named = (one.load.name for one in examination.loads)
+    return [name for name in named if name in under]
+
+
+def but_not_stood(examination: Examination) -> str:
+    """Return the sentence that it does not stand named loads as a whole; empty where it does.
+
+    What holds it down is not counted under a named load, so that is said where something does.
+    """
+    failing = _failing(examination)
+    if not failing:
+        return ""
+    untied = "untied " if all(is_untied(examination, check) for check in failing) else ""
+    said = joined([f"'{_name(check)}'" for check in failing], "nor")
+    return f" But {untied}it does not stand {said}."
+
+
+def is_untied(examination: Examination, check: Check) -> bool:
+    """Return whether what holds a piece down is left out of a check on a named load."""
+    held = bool(examination.held) and check.name.startswith(_PREFIX)
+    return held and check.remark != "bearing"
+
+
+def where_weak(checks: Iterable[Check], wind: str) -> str:
+    """Return under what checks fail: ``wind`` as said, ``under 'bench'``, or both."""
+    loads = dict.fromkeys(check.load for check in checks)
+    said = [wind] if "" in loads else []
+    return joined([*said, *(f"under '{load}'" for load in loads if load)])
+
+
+def _failing(examination: Examination) -> list[Check]:
+    return [c for c in examination.checks if c.name.startswith(_PREFIX) and not c.passes]
+
+
+def _name(check: Check) -> str:
+    return check.name.removeprefix(_PREFIX)

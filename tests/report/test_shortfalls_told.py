@@ -1,0 +1,99 @@
+"""What falls short besides the holding is said where people look: loose parts, named loads."""
+
+import pytest
+from pages import words
+from verdict_designs import CONCRETE, STANDS, block, design_text
+
+from yardfast.checks.examination import examine
+from yardfast.checks.inputs import read_text
+from yardfast.report.sheet import sheet
+from yardfast.report.verdict import verdict
+
+HEAD = (
+    "[[part]]\nname = 'head'\nshape = 'box'\nlength = '8 in'\nwidth = '8 in'\nheight = '8 in'\n"
+    "on = 'block'\nloose = true\ndensity = '12 lb/ft^3'\n"
+)
+STAKES = "[[anchor]]\nname = 'stakes'\nkind = 'steel stake 1 in x 36 in'\nwhere = 'corners'\n"
+BEAM = design_text(
+    "[[part]]\nname = 'foot'\nshape = 'box'\nlength = '60 in'\nwidth = '40 in'\nheight = '8 in'\n"
+    f"density = '{CONCRETE}'\n"
+    "[[part]]\nname = 'post'\nshape = 'box'\non = 'foot'\nlumber = '2x4'\nheight = '60 in'\n"
+    "material = 'douglas fir'\n",
+    wind="20 mph",
+)
+
+
+def load(force, at="['0 in', '0 in', '12 in']", direction="back", name="leaning", on="block"):
+    return (
+        f"[[load]]\nname = '{name}'\nforce = '{force}'\nat = {at}\ndirection = '{direction}'\n"
+        f"on = '{on}'\n"
+    )
+
+
+def examined(text):
+    return examine(read_text(text, "piece.toml"))
+
+
+def said(text):
+    return " ".join(" ".join(line.text for line in verdict(examined(text))).split())
+
+
+def on_paper(text):
+    return words(sheet(examined(text), "letter"))
+
+
+def light(more=""):
+    return design_text(block("20 in", "20 in", "48 in", "12 lb/ft^3", more))
+
+
+def test_the_sheet_says_in_its_box_that_loose_parts_come_off():
+    text = on_paper(light() + HEAD)
+    warning = "HEAD COMES OFF in a forecast gust of 58 mph: fasten it first."
+    assert text.index("1 On windy days") < text.index(warning) < text.index("2 Tie it down")
+    assert "OFF in" not in on_paper(light())
+
+
+def test_a_loose_part_that_only_tips_is_named_as_well():
+    tall = HEAD.replace("height = '8 in'", "height = '30 in'").replace("12 lb/ft^3", "9 lb/ft^3")
+    rough = light() + tall.replace("loose = true", "loose = true\ncontact = 'rubber'")
+    found = examined(rough)
+    failing = [check.name for check in found.checks if not check.passes]
+    assert "loose: head" in failing
+    assert "And its loose head goes without the rest" in said(rough)
+
+
+def test_the_sheet_tells_as_worked_out_only_loads_that_it_stands():
+    held, failing = load("5 lbf", name="a wreath"), load("900 lbf", name="climbers")
+    text = on_paper(STANDS + held + failing)
+    assert "Does NOT stand 'climbers': keep people off." in text
+    assert "Loads worked out: 'a wreath' (5 lb), no more." in text
+    assert "NOT stand" not in on_paper(STANDS + held)
+    assert "Loads worked out" not in on_paper(STANDS + failing)
+
+
+def test_stakes_against_the_wind_are_no_promise_for_a_named_load():
+    text = said(light() + load("400 lbf"))
+    assert "would keep it down. But it does not stand 'leaning'." in text
+    assert "does not stand" not in said(light() + load("0.1 lbf"))
+
+
+def test_a_load_is_said_to_be_judged_untied_where_something_holds_the_piece():
+    assert "load leaning, untied" in said(light() + STAKES + load("400 lbf"))
+    assert "load leaning, untied" not in said(light() + load("400 lbf"))
+
+
+def test_a_part_too_weak_under_a_load_is_not_called_too_weak_for_the_wind():
+    under = load("150 lbf", "['0 in', '0 in', '64 in']", name="pulled", on="post")
+    text, paper = said(BEAM + under), on_paper(BEAM + under)
+    assert "post under 'pulled'" in text or "Too weak under 'pulled': post" in text
+    assert "Not strong enough for that wind" not in text
+    assert "Parts TOO WEAK under 'pulled': post" in paper
+    assert "TOO WEAK for this wind" not in paper
+
+
+@pytest.mark.parametrize("more", ["", STAKES], ids=["suggested", "its own"])
+def test_what_holds_the_foot_does_not_keep_a_loose_part_from_sliding(more):
+    text = said(light() + HEAD + more)
+    assert "the head slides off; the stakes do not end that" in text
+    assert "the stakes end that" not in text
+    assert "ntied the head slides off at about" in text
