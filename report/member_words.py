@@ -20,6 +20,8 @@ MEMORY = "memory"
 
 _NAMED = 6
 _NAMED_BRIEFLY = 2
+_BRIEF = 32
+"""So many letters of names take no more room than their number does."""
 _WHY = {
     "no values": "no published strength of its stuff in this size is at hand",
     "no material": "its material is not named",
@@ -224,7 +226,8 @@ def strength_unchecked(examination: Examination) -> Remark:
         )
     names = [part.name for part in parts]
     said = joined(names) if len(names) <= _NAMED else f"{len(names)} of its parts"
-    short = joined(names) if len(names) <= _NAMED_BRIEFLY else f"{len(names)} of its parts"
+    brief = len(names) <= _NAMED_BRIEFLY or len(joined(names)) <= _BRIEF
+    short = joined(names) if brief else f"{len(names)} of its parts"
     return Remark(
         f"The strength of {said} was not checked; {alone}{_reasons(examination)}.",
         f"strength of {short}",

@@ -112,7 +112,7 @@ def _refastened(through: Sequence[Place], own: Sequence[Place]) -> tuple[Place, 
 def _worst_of(row: JointRow, cuts: Sequence[Cut], factors: Factors) -> JointFound:
     """Return what is found of a joint in the cut in which it is used most."""
     each = [_judged(row, cut, factors) for cut in cuts]
-    return replace(max(each, key=lambda one: _used(one.check)), cuts=tuple(cuts))
+    return replace(max(each, key=lambda one: one.check.rank), cuts=tuple(cuts))
 
 
 def _judged(row: JointRow, cut: Cut, factors: Factors) -> JointFound:
@@ -221,7 +221,3 @@ def _outward(points: Array, at: Array) -> float | None:
     if np.hypot(*away) < 1.0e-3:
         return None
     return float(np.degrees(np.arctan2(away[0], away[1])) % 360.0)
-
-
-def _used(check: Check) -> float:
-    return inf if check.utilization is None else check.utilization

@@ -134,10 +134,6 @@ def _worst_of_each(found: Iterable[Member | NotJudged]) -> Members:
         else:
             other = judged[one.name]
             loads = tuple(dict.fromkeys((*other.loads, *one.loads)))
-            worse = one if _use(one) > _use(other) else other
+            worse = one if one.check.rank > other.check.rank else other
             judged[one.name] = replace(worse, loads=loads)
     return Members(tuple(judged.values()), tuple(others.values()))
-
-
-def _use(one: Member) -> float:
-    return np.inf if one.check.utilization is None else one.check.utilization

@@ -20,7 +20,8 @@ class Member:
     "cut-out" or "propped cut-out"; ``where`` which piece or place of it governs, ``level`` in m how
     high above its foot; ``governs`` "bending" or "shear"; ``count`` like pieces share the load.
     ``slender`` is effective length over thickness of a piece that is pressed along itself, 0 of
-    others. ``deflection`` in m is how far it bends under the unfactored wind: shown, not judged.
+    others. ``deflection`` in m is how far it bends under the unfactored wind, or under what stands
+    on its overhang: shown, not judged.
     ``beside`` names parts that touch it and were not counted on, ``stuff`` the published strength,
     ``graded`` tells whether the design names its grade. ``loads`` are the named loads under which
     it was judged as well. ``spanned`` tells of posts that a rail over three or more is taken to

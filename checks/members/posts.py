@@ -214,14 +214,16 @@ def _under(
 ) -> Iterator[_Pushed]:
     """Return what named loads do to posts, each and all together.
 
-    Metal holds for good what it holds in a gust. In the ``way`` given, what acts on a post itself
-    as ever.
+    In the ``way`` given, what acts on a post itself as ever. Metal holds for good what it holds in
+    a gust.
     """
     longer = 1.0 if isinstance(strength.stuff, Metal) else wind_over("normal", basis)
-    spans = {} if way is None else way.loads
     weight = None if way is None else way.weight
     for acting in at_once(loads):
-        each = [spans.get(one.load.name) or load_shares(posts, one) for one in acting]
+        each: list[list[Share]] = []
+        for one in acting:
+            spans = None if way is None else way.loads.get(one.load.name)
+            each.append(load_shares(posts, one) if spans is None else spans)
         shares = [sum_of(own) for own in zip(*each, strict=True)]
         name = together([one.load for one in acting])
         yield _Pushed(shares, factors.live, np.zeros(1), ("",), name, longer, weight)

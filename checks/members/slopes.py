@@ -84,7 +84,7 @@ def check_gable(
         check, governs = check_strip(part.name, strip, moment, shear, factors, stuff, weighs)
         bends = float(span_deflection(up * width, span, strip.stiffness)) if span else 0.0
         found.append(Member(part.name, check, "roof slope", governs, 2, bends, stuff, where=where))
-    return max(found, key=lambda one: one.check.utilization or 0.0)
+    return max(found, key=lambda one: one.check.rank)
 
 
 def check_cone(

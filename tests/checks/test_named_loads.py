@@ -361,7 +361,7 @@ def test_turning_the_design_changes_nothing_under_a_load(turn):
     turned = (ROW + load(on="rail")).replace(
         "units = 'metric'", f"units = 'metric'\nturn = '{turn}'"
     )
-    assert uses(turned) == pytest.approx(uses(ROW + load(on="rail")), rel=5e-3)
+    assert uses(turned) == pytest.approx(uses(ROW + load(on="rail")), rel=1e-9)
 
 
 def test_what_swings_passes_its_load_on_at_its_hook():

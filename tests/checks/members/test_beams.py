@@ -56,10 +56,6 @@ def judged(*parts, turn=0.0, wind=0.5, **site):
     return {one.name: one for one in found.judged}, {one.name: one.why for one in found.not_judged}
 
 
-def top(z=1.25):
-    return z
-
-
 def arm(reach=0.8, **more):
     """Return an arm over a post at x = 0, from -0.2 m to ``reach``."""
     return stick(
@@ -67,7 +63,7 @@ def arm(reach=0.8, **more):
         (-0.2, 0.0, FOUR / 2.0),
         (reach, 0.0, FOUR / 2.0),
         "post",
-        place=Place(on="post", at=((reach - 0.2) / 2.0 - (reach - 0.2) / 2.0, 0.0, 0.0)),
+        place=Place(on="post", at=(0.0, 0.0, 0.0)),
         **more,
     )
 
@@ -152,7 +148,11 @@ def test_beam_between_two_posts_under_wind_by_hand():
 
 
 def test_beam_over_three_posts_bends_most_over_the_middle():
-    """0.125 w L^2 in one piece; each span by itself has the same at its middle."""
+    """0.125 w L^2 in one piece; each span by itself has the same near its middle: R (R/(2 w) - o).
+
+    Even load is put at the middles of pieces h long, at most a 24th of the beam: between them the
+    moment is exact at their ends and w h^2/8 too much, at most, beside their middles.
+    """
     posts = Part(
         "posts",
         Box(FOUR, FOUR, 1.2),
@@ -163,7 +163,10 @@ def test_beam_over_three_posts_bends_most_over_the_middle():
     one = judged(BASE, posts, beam)[0]["beam"]
     # the outer posts hold it from their middles, half a post from its ends... it ends there
     outer = 1.2 - FOUR / 4.0
-    assert one.check.demand == pytest.approx(20.0 * G / 2.4 * outer**2 / 8.0, rel=0.02)
+    w, o, h = 20.0 * G / 2.4, FOUR / 4.0, 2.4 / 24.0
+    R = w * 1.2**2 / (2.0 * outer)
+    hand = max(R * (R / (2.0 * w) - o), w * outer**2 / 8.0 - w * o**2 / 4.0)
+    assert hand <= one.check.demand <= hand + w * h**2 / 8.0
 
 
 def test_weights_on_rafters_come_down_through_the_beams():
@@ -390,11 +393,12 @@ def test_a_brace_in_a_frame_that_something_else_holds_too_is_not_judged():
 
 
 @settings(max_examples=8, deadline=None)
-@given(st.floats(0.0, 6.28))
+@given(st.integers(1, 71).map(lambda step: np.radians(5.0 * step)))
 def test_turning_the_whole_changes_no_beam(turn):
+    """By whole steps of the winds that are tried, so that the same winds blow on it."""
     parts = (BASE, post(0.0), arm(), weight("lamp", 0.4, "arm"))
     here, there = (judged(*parts, turn=angle, wind=20.0)[0]["arm"] for angle in (0.0, turn))
-    assert there.check.utilization == pytest.approx(here.check.utilization, rel=5e-3)
+    assert there.check.utilization == pytest.approx(here.check.utilization, rel=1e-9)
 
 
 @pytest.mark.parametrize(
