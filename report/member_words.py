@@ -182,7 +182,8 @@ def member_assumptions(examination: Examination) -> Iterator[Remark]:
     if any(one.spanned for one in posts):
         yield Remark(
             "What lies over three posts or more is taken to leave each the worst of three ways: "
-            "alike, span by span, and in one piece.",
+            "alike, span by span, and in one piece. What holds their feet, fasteners or soil, is "
+            "taken to share as one rigid piece.",
             "",
         )
     sticks = [one for one in judged if one.role in ("arm", "beam", "brace")]

@@ -25,13 +25,14 @@ _GAUSS = (np.array([-1.0, 1.0]) / np.sqrt(3.0) + 1.0) / 2.0
 class Touched:
     """What pushes a stick: forces (…, k, 3) in N and couples (…, k, 3) in N m at ``at`` (k,) in m.
 
-    ``own`` (…, 3) in N is spread evenly over its length.
+    ``own`` (…, 3) in N is spread evenly over its length, and so is ``twist`` (…) in N m about it.
     """
 
     at: Array
     force: Array
     couple: Array
     own: Array
+    twist: Array | float = 0.0
 
 
 def together(held: Sequence[tuple[float, float]], near: float) -> list[tuple[float, float]]:
@@ -99,6 +100,7 @@ def spanning(
     by_force = reactions(ones, 0.0 * ones, at, p)
     by_couple = reactions(0.0 * ones, ones, at, p)
     twisted = (pushed.couple @ stick.along) @ by_force[0][:k]
+    twisted = twisted + np.asarray(pushed.twist)[..., None] * (weight @ by_force[0][k:])
     off = points - (stick.start + along[:, None] * stick.along)
     found: list[tuple[Array, Array]] = []
     for force, couple in zip(by_force, by_couple, strict=True):

@@ -68,15 +68,15 @@ def _spanned(
 ) -> Spanned:
     """Return what one way leaves each post; its sets begin with number ``first``.
 
-    They are wind, wind again, weight alone, and each named load twice.
+    They are wind, wind again, weight alone, and each named load twice; then all together.
     """
     shares = {
-        one.load.name: _shares(path, carried, posts, first + 3 + 2 * n)
+        one.load.name: _steady(_shares(path, carried, posts, first + 3 + 2 * n))
         for n, one in enumerate(named)
     }
     return Spanned(
         _shares(path, carried, posts, first),
-        _shares(path, carried, posts, first + 2),
+        _steady(_shares(path, carried, posts, first + 2)),
         shares,
         carried.azimuths,
         carried.cases,
@@ -99,3 +99,10 @@ def _shares(path: LoadPath, carried: Carried, posts: Posts, s: int) -> list[Shar
         bends = np.stack([moment[..., 1], -moment[..., 0]], axis=-1)
         found.append(Share(bends / longer, force[..., :2] / longer, force[..., 2] / longer))
     return found
+
+
+def _steady(shares: list[Share]) -> list[Share]:
+    """Return what is the same in every gust, from every side, once (1, 1, 1)."""
+    return [
+        Share(one.moment[:1, :1, :1], one.force[:1, :1, :1], one.up[:1, :1, :1]) for one in shares
+    ]

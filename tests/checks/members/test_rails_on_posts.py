@@ -7,6 +7,7 @@ import pytest
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
+from yardfast.checks.joints.joint_check import again
 from yardfast.checks.joints.joint_places import places
 from yardfast.checks.members.rails_on_posts import spanned_by
 from yardfast.checks.members.uprights import posts_of
@@ -186,3 +187,45 @@ def test_wind_on_a_long_rail_leaves_the_middle_post_its_share():
         heavy = float(structure.part_mass[2].sum() - structure.part_mass[2, 0]) * G
         assert sum(weighs) == pytest.approx(heavy, rel=1e-6)
         assert weighs[1] == pytest.approx(heavy * middle / 300.0, rel=1e-3)
+
+
+def joint_of(text):
+    return found(text).joints[0]
+
+
+def test_the_screw_over_the_middle_post_takes_a_push_there_by_hand():
+    """600 N at the middle of the rail: its screw takes all sideways, not a third.
+
+    The push is 0.75 in above the post; the rail tips about the edge of that post's top, 1.75 in
+    from the screw but for the 10 mm of it that bear: T = F h/(b/2 - 10 mm).
+    """
+    joint = joint_of(fence(pushed(0.0), mass="1 g"))
+    assert joint.shear == pytest.approx(600.0, rel=1e-3)
+    assert joint.tension == pytest.approx(600.0 * 0.75 * INCH / (FOUR / 2.0 - 0.010), rel=1e-2)
+    assert joint.at[0] == pytest.approx(0.0, abs=1e-6)
+    assert (joint.count, joint.spots) == (3, 3)
+
+
+def test_screws_of_two_posts_share_a_push_as_ever():
+    joint = joint_of(fence(pushed(500.0), count=2, mass="1 g"))
+    assert joint.shear == pytest.approx(600.0 * 0.75, rel=1e-3)
+
+
+def test_what_lifts_the_middle_of_a_rail_draws_its_screw_alone():
+    """Less the rail's own weight over the middle post: 10/8 w L and less, light."""
+    joint = joint_of(fence(pushed(0.0, way="up")))
+    light = 0.6 * 10.0 * G * 1.25 / 2.0
+    assert 600.0 - 1.1 * light < joint.tension <= 600.0
+    assert joint.check.load == "push"
+
+
+def test_sizing_a_joint_along_a_rail_keeps_its_places():
+    """Two screws at each post in place of one: the one over the middle takes half."""
+    text = fence(pushed(0.0), mass="1 g")
+    two = text.replace("count    = 1", "count    = 2")
+    examined = found(text)
+    own = list(places(found(two).structure, "service"))
+    again_two = again(examined.joints[0], own, examined.factors)
+    assert again_two.count == 6
+    assert again_two.check.utilization == pytest.approx(joint_of(two).check.utilization, rel=1e-9)
+    assert again_two.shear == pytest.approx(300.0, rel=1e-3)
