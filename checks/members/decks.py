@@ -12,7 +12,7 @@ from ...design.structure import Structure
 from ...loads.combinations import Factors
 from ...loads.lids import is_free, lies_on_ground
 from ...materials.lumber import Lumber
-from ..local_wind import LocalWind, panel_coefficient
+from ..local_wind import LocalWind, overhang_pressure, panel_coefficient
 from .bending import (
     cantilever_deflection,
     overhang_deflection,
@@ -64,7 +64,14 @@ def check_plate(
         found.append(one)
     if bearing.flat > plate.thickness:
         two = _beyond(
-            part.name, plate, bearing, loads, (_overhang(local, i), dead), stuff, factors, basis
+            part.name,
+            plate,
+            bearing,
+            loads,
+            (overhang_pressure(local, i), dead),
+            stuff,
+            factors,
+            basis,
         )
         if isinstance(two, NotJudged):
             return two
@@ -217,8 +224,3 @@ def _pressures(structure: Structure, i: int, local: LocalWind) -> tuple[float, f
     else:
         lifted = panel_coefficient("outward")
     return max(lifted * q, local.least), max(panel_coefficient("inward") * q, local.least)
-
-
-def _overhang(local: LocalWind, i: int) -> float:
-    row = references.table("wind/uplift").one("place", "windward overhang")
-    return max(float(row["coefficient"]) * float(local.velocity[i]), local.least)
