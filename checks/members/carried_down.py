@@ -1,5 +1,6 @@
 """What comes on each body: weight, wind and named loads, brought down from body to body."""
 
+from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
 
@@ -78,8 +79,10 @@ def carry(
     ``loads`` are those that the design names, ``basis`` that of judgement.
     """
     above = _above(path, which)
-    actions = {i: _blown(structure, i, blow) for i in _one_of_each(structure, above)}
+    alike = {taken_alike(structure, i): i for i in _one_of_each(structure, above)}
+    actions = {i: _blown(structure, i, blow) for i in alike.values()}
     cases = _cases(list(actions.values()))
+    copies = Counter(body.part for body in structure.bodies)
     borne = [one for one in loads if one.body in above]
     held = {i: places_of(path, i) for i in above}
     sticks = {i for i in above if held[i] and any(hold.by in held for hold in path.of(i))}
@@ -88,7 +91,8 @@ def carry(
     sets = sets * 3 if sticks else sets
     tried = (*sets, LoadSet("typical", 1.0, 1.0))
     found: dict[int, tuple[Array, Array]] = {}
-    own = {i: _own(structure, i, actions, cases, tried) for i in above}
+    twins = {i: alike.get(taken_alike(structure, i)) for i in above}
+    own = {i: _own(structure, i, twins[i], actions, copies, cases, tried) for i in above}
     given: dict[int, list[tuple[Array, Array]]] = {}
     for one in borne:
         force = _given(one, tried, own[one.body].force)
@@ -213,30 +217,33 @@ def _cases(actions: Sequence[Actions]) -> tuple[str, ...]:
 def _own(
     structure: Structure,
     i: int,
+    alike: int | None,
     actions: dict[int, Actions],
+    copies: Counter[int],
     cases: tuple[str, ...],
     sets: Sequence[LoadSet],
 ) -> Wrench:
-    """Return what a body takes from its weight and the wind on it alone, in all sets."""
+    """Return what a body takes from its weight and the wind on it alone, in all sets.
+
+    ``alike`` is the body that takes the same from the wind, None where that finds nothing of it.
+    """
     body = structure.bodies[i]
-    alike = [k for k in actions if taken_alike(structure, k) == taken_alike(structure, i)]
-    twin = alike[0] if alike else next(iter(actions))
+    twin = next(iter(actions)) if alike is None else alike
     # the wind finds nothing of a point mass
-    wrench = wind_wrench(actions[twin] if alike else actions[twin].times(0.0))
+    wrench = wind_wrench(actions[twin].times(0.0) if alike is None else actions[twin])
     names = actions[twin].names
     # without suction of its own a body takes the same with that on others
     index = [names.index(c if c in names else c.removesuffix(", suction")) for c in cases]
     moved = body.origin - structure.bodies[twin].origin
     F = wrench[0][..., index, :]
     M = wrench[1][..., index, :] + np.cross(moved, F)
-    copies = sum(one.part == body.part for one in structure.bodies)
     moments = body.shape.moments()
     local = moments.first / moments.volume if moments.volume else np.zeros(3)
     centre = body.place(local)
     forces: list[Array] = []
     couples: list[Array] = []
     for one in sets:
-        mass = structure.part_mass[WEIGHINGS.index(one.weighing), body.part] / copies
+        mass = structure.part_mass[WEIGHINGS.index(one.weighing), body.part] / copies[body.part]
         pull = np.array([0.0, 0.0, -one.dead * mass * GRAVITY])
         wind = 0.0 if one.loads else one.live
         forces.append(one.longer * (wind * F + pull))
