@@ -97,11 +97,7 @@ def carry(
     for one in borne:
         force = _given(one, tried, own[one.body].force)
         given.setdefault(one.body, []).append((np.asarray(one.load.at), force))
-    total = {i: [one.force, one.moment] for i, one in own.items()}
-    for i, each in given.items():
-        for point, force in each:
-            total[i][0] = total[i][0] + force
-            total[i][1] = total[i][1] + np.cross(point, force)
+    total = _total(own, given)
     numbers = {id(hold): k for k, hold in enumerate(path.holds)}
     for i in path.order:
         holds = path.of(i) if i in total else []
@@ -134,14 +130,7 @@ def carry(
             below[0] = below[0] + passed.sum(axis=-2)
             below[1] = below[1] + np.cross(hold.points, passed).sum(axis=-2) + couple
     azimuths = next(iter(actions.values())).azimuths
-    return Carried(
-        own,
-        given,
-        found,
-        cases,
-        azimuths,
-        sets,
-    )
+    return Carried(own, given, found, cases, azimuths, sets)
 
 
 def shared(points: Array, force: Array, moment: Array) -> tuple[Array, Array]:
@@ -189,6 +178,18 @@ def _pushed(
         np.stack([couple for _, _, couple in each], axis=-2),
         own,
     )
+
+
+def _total(
+    own: dict[int, Wrench], given: dict[int, list[tuple[Array, Array]]]
+) -> dict[int, list[Array]]:
+    """Return by body the force (…, 3) in N and moment (…, 3) in N m of all that it takes itself."""
+    total = {i: [one.force, one.moment] for i, one in own.items()}
+    for i, each in given.items():
+        for point, force in each:
+            total[i][0] = total[i][0] + force
+            total[i][1] = total[i][1] + np.cross(point, force)
+    return total
 
 
 def _above(path: LoadPath, which: Sequence[int]) -> list[int]:
