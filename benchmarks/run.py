@@ -196,13 +196,14 @@ def slats() -> dict[int, float]:
                 f"height = '16 in'\non = 'foot'\nat = ['-60 in', '{y} in', '0 in']\ncount = 2\n"
                 "step = ['120 in', '0 in', '0 in']\nmaterial = 'southern pine'\n"
                 f"[[part]]\nname = 'joist {k}'\nshape = 'member'\non = 'foot'\n"
-                f"from = ['-66 in', '{y} in', '19 in']\nto = ['66 in', '{y} in', '19 in']\n"
-                "width = '2 in'\ndepth = '6 in'\nmaterial = 'southern pine'\ngrade = 'no. 2'\n"
+                f"from = ['-66 in', '{y} in', '18.75 in']\nto = ['66 in', '{y} in', '18.75 in']\n"
+                "width = '1 1/2 in'\ndepth = '5 1/2 in'\n"
+                "material = 'southern pine'\ngrade = 'no. 2'\n"
             )
         step = 130.0 / count
         text += (
             "[[part]]\nname = 'slats'\nshape = 'member'\non = 'foot'\n"
-            "from = ['-64.8 in', '-20 in', '22.5 in']\nto = ['-64.8 in', '20 in', '22.5 in']\n"
+            "from = ['-64.8 in', '-20 in', '22 in']\nto = ['-64.8 in', '20 in', '22 in']\n"
             f"width = '{0.8 * step:.4f} in'\ndepth = '1 in'\nmaterial = 'southern pine'\n"
             f"count = {count}\nstep = ['{step:.4f} in', '0 in', '0 in']\n"
         )

@@ -2,8 +2,6 @@
 
 from dataclasses import replace
 
-import numpy as np
-
 from ..loads.combinations import Factors
 from .anchoring.embedded_posts import Posts, check_ends, check_posts
 from .bearing import check_bearing
@@ -33,7 +31,7 @@ def check_given_load(
         found = [check(standing, actions, used) for check in (check_overturning, check_sliding)]
     if posts is None and standing.contact.area > 0.0 and found[0].passes:
         found.append(check_bearing(standing, actions, used))
-    worst = max(found, key=lambda one: np.inf if one.utilization is None else one.utilization)
+    worst = max(found, key=lambda one: one.rank)
     return replace(
         worst,
         name=f"load: {load.name}",

@@ -36,6 +36,11 @@ class Check:
     remark: str = ""
     load: str = ""
 
+    @property
+    def rank(self) -> float:
+        """Return utilization to rank checks by: infinite where nothing is left to resist."""
+        return np.inf if self.utilization is None else self.utilization
+
 
 def compared(name: str, demand: float, capacity: float, unit: str, source: str) -> Check:
     """Return the check of a demand against a capacity; ``replace`` adds what governed."""

@@ -51,6 +51,12 @@ def local_wind(structure: Structure, exposed: Exposed, method: Method) -> LocalW
     )
 
 
+def overhang_pressure(local: LocalWind, i: int) -> float:
+    """Return the unfactored uplift in Pa on what stands out of a body beyond what bears it."""
+    row = references.table("wind/uplift").one("place", "windward overhang")
+    return max(float(row["coefficient"]) * float(local.velocity[i]), local.least)
+
+
 def panel_coefficient(place: str) -> float:
     """Return the pressure coefficient of one panel: "inward", "outward", "within an open body"."""
     return float(references.table("wind/panel_pressure").one("place", place)["coefficient"])

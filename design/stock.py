@@ -1,12 +1,10 @@
 """Stock sizes as sold: what a 2x4 or a sheet of 3/4 plywood measures."""
 
 import re
-from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
-from functools import cache
 
-from ..references import table
+from ..materials.stock import lumber_sizes, sheet_thicknesses
 from ..units import INCH
 from .near_names import meant
 from .row import Row
@@ -53,7 +51,7 @@ def lumber_section(row: Row, instead: tuple[str, ...], standing: bool) -> Sectio
     plain = re.sub(r"\s*(?:x|×|by)\s*", "x", " ".join(text.casefold().split()))
     match = re.fullmatch(r"(.*?)[ ,]*(flat|on[ -]edge)?", plain)
     name, lying = (match[1], match[2]) if match else (plain, None)
-    sizes = _lumber()
+    sizes = lumber_sizes()
     if name not in sizes:
         row.refuse(
             "lumber",
@@ -94,7 +92,7 @@ def thickness(row: Row, key: str, needed: bool = True) -> float | None:
     text = row.text("stock")
     if text is None:
         return None
-    sizes = _sheets()
+    sizes = sheet_thicknesses()
     plain = re.sub(r"\s+(?:in|inch|inches)\.?\s+|\"", " ", text.casefold())
     plain = re.sub(r"\bply\b", "plywood", plain)
     word = " ".join(plain.split())
@@ -120,20 +118,3 @@ def _inches(length: float) -> str:
     whole, rest = divmod(tape, 1)
     parts = [str(whole)] if whole or not rest else []
     return " ".join([*parts, str(rest)] if rest else parts) + " in"
-
-
-@cache
-def _lumber() -> Mapping[str, tuple[float, float]]:
-    """Return the actual sizes in m by nominal size."""
-    sizes = table("wood/lumber_sizes")
-    names = [row["nominal"] for row in sizes.rows]
-    thick, wide = sizes.si("thickness_in").tolist(), sizes.si("width_in").tolist()
-    return dict(zip(names, zip(thick, wide, strict=True), strict=True))
-
-
-@cache
-def _sheets() -> Mapping[str, float]:
-    """Return the actual thickness in m by the name of the sheet."""
-    sheets = table("wood/stock_sheets")
-    names = [row["stock"] for row in sheets.rows]
-    return dict(zip(names, sheets.si("thickness_in").tolist(), strict=True))

@@ -47,7 +47,7 @@ class Fastener:
 
     @property
     def yielding_diameter(self) -> float:
-        """Return the diameter that bends and bears sideways: the root where there is a thread.
+        """Return the diameter that yields sideways: the root where there is a thread.
 
         ValueError where that root is not known. Source: NDS 2018 12.3.7.
         """

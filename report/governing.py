@@ -77,7 +77,7 @@ def governing(examination: Examination) -> Governing:
 def _of_posts(examination: Examination) -> Check:
     """Return the check of the post that is used most."""
     found = [check for check in examination.checks if check.name.startswith(EMBED)]
-    return max(found, key=lambda check: check.utilization or 0.0)
+    return max(found, key=lambda check: check.rank)
 
 
 def _heading(degrees: float) -> Array:

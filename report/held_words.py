@@ -48,7 +48,7 @@ def what_lacks(examination: Examination, amounts: Amounts) -> str:
         for check in examination.checks
         if not check.passes and check.name.partition(": ")[0] in _HOLDING
     ]
-    failing.sort(key=lambda check: -(check.utilization or float("inf")))
+    failing.sort(key=lambda check: -check.rank)
     return joined(dict.fromkeys(_lack(check, amounts) for check in failing[:3]))
 
 

@@ -82,7 +82,7 @@ def check_held(held: Held, standing: Standing, actions: Actions, factors: Factor
     for dead in factors.sets:
         for check in _asked(held, standing, actions, factors, dead):
             known = worst.get(check.name)
-            if known is None or _size(check) > _size(known):
+            if known is None or check.rank > known.rank:
                 worst[check.name] = check
     return list(worst.values())
 
@@ -317,7 +317,3 @@ def _arms(held: Held, standing: Standing, pivot: Array) -> Array:
 
 def _stiffness(held: Held) -> Array:
     return np.concatenate([np.full(len(row.tops), row.stiffness) for row in held.guys])
-
-
-def _size(check: Check) -> float:
-    return np.inf if check.utilization is None else check.utilization

@@ -2,16 +2,15 @@
 
 from dataclasses import dataclass
 from functools import cache
-from math import pi
 
 from ... import references
 from ...materials import fasteners
 from ...materials import find as find_material
 from ...materials.fastener import Fastener
-from .dowel_bearing import dowel_bearing
-from .driven import least_penetration
-from .lateral import TIP, main_bearing_length, single_shear
+from .driven import Driven, least_penetration
+from .joint_material import Stuff
 from .printed_units import INCH
+from .pushed_sideways import yields
 from .withdrawal import pull_through, withdrawal
 
 SIDE_THICKNESS = 0.75 * INCH
@@ -86,22 +85,12 @@ def _sideways(found: FastenerValue, gravity: float, side: float) -> FastenerValu
     missing = _why_not_sideways(one, side)
     if missing:
         return FastenerValue(one, found.withdrawal, found.head, lateral_missing=missing)
-    nominal, yielding = one.diameter, one.yielding_diameter
     penetration = _unsaid(one) if one.length is None else one.length - side
-    tip = TIP * nominal if one.tip_length is None else one.tip_length
-    bears = nominal if one.kind == "lag screw" else yielding
-    bearing = dowel_bearing(gravity, bears)
-    limits = single_shear(
-        diameter=yielding,
-        side_length=side,
-        main_length=main_bearing_length(penetration, tip),
-        side_bearing=bearing,
-        main_bearing=bearing,
-        bending_yield=one.need("bending_yield"),
-        grain_angle=pi / 2.0,
-        nominal_diameter=nominal,
-    )
-    lateral = one.legs * float(limits.value)
+    wood = Stuff("", False, gravity, None)
+    driven = Driven(wood, wood, side, penetration, "side grain", crown_across=one.legs > 1)
+    limits = yields(one, driven, side, penetration)
+    assert limits is not None
+    lateral = float(limits.value)
     return FastenerValue(one, found.withdrawal, found.head, lateral, str(limits.mode), penetration)
 
 

@@ -1,27 +1,21 @@
 """Which fastener is tried next where one does not hold: the next larger of its kind, or screws."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from ...materials import fasteners
 from ...materials.fastener import Fastener
 from ..build_steps import INCH
 
-SPACING = 10.0
-"""Least spacing in diameters at which fasteners are offered: judgement, nails in softwood."""
-
 _SCREW_LENGTHS = (1.0, 1.25, 1.5, 1.75, 2.0, 2.25, 2.5, 3.0, 3.5, 4.0)
-_LAG_LENGTHS = (1.5, 2.0, 2.5, 3.0, 3.5, 4.0, 5.0, 6.0, 8.0)
+_LAG_LENGTHS = (1.5, 2.0, 2.5, 3.0, 3.5, 4.0, 5.0, 6.0, 7.0, 8.0)
 _STAPLE_LENGTHS = (1.0, 1.25, 1.5, 1.75, 2.0)
 _SCREW_SIZES = ("#6", "#8", "#10", "#12", "#14")
 _DECK_SIZES = ("#8", "#9", "#10")
 _LAG_SIZES = ("1/4", "5/16", "3/8", "1/2")
+_BOLT_SIZES = ("1/4", "5/16", "3/8", "1/2", "5/8", "3/4")
 _GAUGES = ("16 ga", "15 ga", "14 ga")
 _SORTS = ("common", "box", "sinker", "finish")
-
-
-def least_apart(fastener: Fastener) -> float:
-    """Return how far apart in m, middle to middle, fasteners are offered; crowns end to end."""
-    return SPACING * fastener.diameter + (fastener.crown or 0.0)
 
 
 def larger(now: Fastener) -> Iterator[Fastener]:
@@ -37,6 +31,8 @@ def larger(now: Fastener) -> Iterator[Fastener]:
             yield from _sized(now, "staple", _GAUGES, _STAPLE_LENGTHS)
         case "nail":
             yield from _nails(now)
+        case "bolt":
+            yield from _bolts(now)
         case _:
             return
 
@@ -46,6 +42,23 @@ def screws() -> Iterator[Fastener]:
     for size in _SCREW_SIZES:
         for length in _SCREW_LENGTHS:
             yield fasteners.find(f"{size} wood screw {_inches(length)} in")
+
+
+def lag_screws() -> Iterator[Fastener]:
+    """Return lag screws that may stand in place of nails and wood screws, the least first."""
+    for size in _LAG_SIZES:
+        for length in _LAG_LENGTHS:
+            yield fasteners.find(f"{size} lag screw {_inches(length)} in")
+
+
+def _bolts(now: Fastener) -> Iterator[Fastener]:
+    """Return thicker bolts of the same length and head."""
+    head = "carriage bolt" if "carriage" in now.name.casefold() else "bolt"
+    for size in _BOLT_SIZES:
+        found = replace(fasteners.find(f"{size} {head}"), length=now.length)
+        if found.diameter > now.diameter * (1.0 + 1.0e-6):
+            length = (now.length or 0.0) / INCH
+            yield replace(found, name=f"{size} {head} {_inches(length)} in")
 
 
 def _sized(
@@ -75,5 +88,7 @@ def _nails(now: Fastener) -> Iterator[Fastener]:
 
 def _inches(length: float) -> str:
     whole, rest = divmod(length, 1.0)
-    part = {0.0: "", 0.25: "1/4", 0.5: "1/2", 0.75: "3/4"}[rest]
+    part = {0.0: "", 0.25: "1/4", 0.5: "1/2", 0.75: "3/4"}.get(round(rest, 6))
+    if part is None:
+        return f"{length:.4g}"
     return " ".join(word for word in (f"{whole:.0f}" if whole else "", part) if word)

@@ -79,9 +79,11 @@ def greatest(
     pressed: tuple[Array, Array],
     loads: PointLoads,
     load: tuple[int, int, int, int],
+    longer: float,
 ) -> tuple[float, float]:
     """Return the greatest use by bending between cuts under one load, and the moment there in N m.
 
+    By ``longer`` it is asked more than it is, as it lasts longer than wind.
     Between cuts nothing but the even load pushes: moments are parabolas through their ends.
     """
     step = np.diff(cuts)[:, None]
@@ -97,7 +99,7 @@ def greatest(
             for moment, own in zip(way.moment, loads.own[:2], strict=True)
         )
         by, size = (along(each[load]) for each in pressed)
-        use = beam.strength.use_within(by, size, first, second, beam.effective)
+        use = beam.strength.use_within(by, size, first, second, beam.effective, longer)
         at = np.unravel_index(int(use.argmax()), use.shape)
         best = max(best, (float(use[at]), float(np.hypot(first[at], second[at]))))
     return best

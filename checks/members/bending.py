@@ -59,6 +59,19 @@ def cantilever_deflection(
     return F * near**2 * (3.0 * far - near) / (6.0 * positive("stiffness", stiffness))
 
 
+def turned_deflection(
+    moment: ArrayLike, at: ArrayLike, length: ArrayLike, stiffness: ArrayLike
+) -> Array:
+    """Return how far in m (…) the tip of a cantilever moves under a moment that turns it.
+
+    M a (2 L - a)/(2 E I): ``moment`` M (…) in N m at ``at`` a (…) in m, beyond the tip as at it;
+    the others and errors as ``cantilever_deflection``. Source: statics, its curvature summed twice.
+    """
+    M, L = not_negative("moment", moment), positive("length", length)
+    a = np.minimum(not_negative("at", at), L)
+    return M * a * (2.0 * L - a) / (2.0 * positive("stiffness", stiffness))
+
+
 def span_moment(load: ArrayLike, span: ArrayLike) -> Array:
     """Return the greatest moment w s^2/8 in N m (…) of a strip resting on two supports.
 
@@ -85,6 +98,16 @@ def span_deflection(load: ArrayLike, span: ArrayLike, stiffness: ArrayLike) -> A
     """
     w, s = not_negative("load", load), not_negative("span", span)
     return 5.0 * w * s**4 / (384.0 * positive("stiffness", stiffness))
+
+
+def overhang_deflection(load: ArrayLike, overhang: ArrayLike, stiffness: ArrayLike) -> Array:
+    """Return how far in m (…) the tip of a strip that runs on beyond its support moves.
+
+    w o^4/(8 E I), held there as in a wall. Arguments and errors as ``span_deflection``.
+    Source: Wood Handbook FPL-GTR-190 (2010) Eq. 9-1 and Table 9-1.
+    """
+    w, o = not_negative("load", load), not_negative("overhang", overhang)
+    return w * o**4 / (8.0 * positive("stiffness", stiffness))
 
 
 def slenderness(unbraced: ArrayLike, width: ArrayLike, depth: ArrayLike) -> Array:

@@ -12,7 +12,7 @@ from ...design.touching import GAP
 from ...loads.combinations import Factors
 from ...loads.lids import is_closed_above
 from ..local_wind import LocalWind, panel_coefficient
-from .bending import cantilever_deflection, overhang_moment, span_deflection, span_moment
+from .bending import overhang_deflection, overhang_moment, span_deflection, span_moment
 from .member_check import Member, NotJudged
 from .strips import check_strip, strip_of, stuff_of
 from .uprights import Mask, section_of
@@ -49,9 +49,7 @@ def check_board(
     else:
         shear = pressure * board.width * board.height
         moment = float(overhang_moment(pressure * board.width, board.height))
-        bends = float(
-            cantilever_deflection(shear, board.height / 2.0, board.height, strip.stiffness)
-        )
+        bends = float(overhang_deflection(pressure * board.width, board.height, strip.stiffness))
     check, governs = check_strip(
         part.name, strip, factors.wind * moment, factors.wind * shear, factors, stuff
     )
@@ -122,11 +120,7 @@ def _between_posts(
     if widest:
         share = 0.5 if len(inside) < 3 else 0.625
         shear = max(shear, load * (share * widest + beyond**2 / (2.0 * widest)))
-    bends = (
-        [float(cantilever_deflection(load * beyond, beyond / 2.0, beyond, stiffness))]
-        if beyond
-        else []
-    )
+    bends = [float(overhang_deflection(load, beyond, stiffness))] if beyond else []
     bends += [float(span_deflection(load, widest, stiffness))] if widest else []
     return moment, shear, max(bends, default=0.0)
 

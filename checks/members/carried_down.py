@@ -97,11 +97,7 @@ def carry(
     for one in borne:
         force = _given(one, tried, own[one.body].force)
         given.setdefault(one.body, []).append((np.asarray(one.load.at), force))
-    total = {i: [one.force, one.moment] for i, one in own.items()}
-    for i, each in given.items():
-        for point, force in each:
-            total[i][0] = total[i][0] + force
-            total[i][1] = total[i][1] + np.cross(point, force)
+    total = _total(own, given)
     numbers = {id(hold): k for k, hold in enumerate(path.holds)}
     for i in path.order:
         holds = path.of(i) if i in total else []
@@ -110,20 +106,22 @@ def carry(
         force, moment = total[i]
         points = np.vstack([hold.points for hold in holds])
         shares, rest = shared(points, force, moment)
+        couples = np.repeat(rest[..., None, :] / len(points), len(points), axis=-2)
         stick = path.sticks[i]
         if i in sticks and stick is not None:
             pushed = _pushed(path, i, stick, numbers, found, given, own[i].force)
-            for n, span in enumerate(spanning(stick, holds, held[i], pushed), 1):
-                which_sets = [*range(n * count, (n + 1) * count), *([len(sets)] if n == 1 else [])]
-                left_force = force[which_sets] - span[which_sets].sum(axis=-2)
-                left = moment[which_sets] - np.cross(points, span[which_sets]).sum(axis=-2)
-                more, rest[which_sets] = shared(points, left_force, left)
-                shares[which_sets] = span[which_sets] + more
+            for n, way in enumerate(spanning(stick, holds, held[i], pushed), 1):
+                some = [*range(n * count, (n + 1) * count), *([len(sets)] if n == 1 else [])]
+                span, turns = (each[some] for each in way)
+                moved = np.cross(points, span).sum(axis=-2) + turns.sum(axis=-2)
+                more, rest = shared(points, force[some] - span.sum(axis=-2), moment[some] - moved)
+                shares[some] = span + more
+                couples[some] = turns + rest[..., None, :] / len(points)
         at = 0
         for hold in holds:
             size = len(hold.points)
             passed = shares[..., at : at + size, :]
-            couple = rest * (size / len(points))
+            couple = couples[..., at : at + size, :].sum(axis=-2)
             at += size
             if hold.by not in total:
                 continue
@@ -132,14 +130,7 @@ def carry(
             below[0] = below[0] + passed.sum(axis=-2)
             below[1] = below[1] + np.cross(hold.points, passed).sum(axis=-2) + couple
     azimuths = next(iter(actions.values())).azimuths
-    return Carried(
-        own,
-        given,
-        found,
-        cases,
-        azimuths,
-        sets,
-    )
+    return Carried(own, given, found, cases, azimuths, sets)
 
 
 def shared(points: Array, force: Array, moment: Array) -> tuple[Array, Array]:
@@ -187,6 +178,18 @@ def _pushed(
         np.stack([couple for _, _, couple in each], axis=-2),
         own,
     )
+
+
+def _total(
+    own: dict[int, Wrench], given: dict[int, list[tuple[Array, Array]]]
+) -> dict[int, list[Array]]:
+    """Return by body the force (…, 3) in N and moment (…, 3) in N m of all that it takes itself."""
+    total = {i: [one.force, one.moment] for i, one in own.items()}
+    for i, each in given.items():
+        for point, force in each:
+            total[i][0] = total[i][0] + force
+            total[i][1] = total[i][1] + np.cross(point, force)
+    return total
 
 
 def _above(path: LoadPath, which: Sequence[int]) -> list[int]:

@@ -104,7 +104,7 @@ def carried_by(structure: Structure, i: int, bearing: Bearing, local: LocalWind)
         elif beyond > _PARTLY:
             if beyond < _MOSTLY:
                 return None
-            away = float(region.distance(bearing.borne)) + load.across / 2.0
+            away = float(region.distance(bearing.borne)) + max(load.across / 2.0, _POINT)
             points.append(replace(load, at=away))
     return Loads(middle, rim, tuple(points))
 

@@ -12,8 +12,15 @@ from ...design.structure import Structure
 from ...loads.combinations import Factors
 from ...loads.lids import is_free, lies_on_ground
 from ...materials.lumber import Lumber
-from ..local_wind import LocalWind, panel_coefficient
-from .bending import cantilever_deflection, overhang_moment, span_deflection, span_moment
+from ..local_wind import LocalWind, overhang_pressure, panel_coefficient
+from .bending import (
+    cantilever_deflection,
+    overhang_deflection,
+    overhang_moment,
+    span_deflection,
+    span_moment,
+    turned_deflection,
+)
 from .carried_plate import Carried, Loads, carried_by
 from .member_check import Member, NotJudged, Stuff
 from .plates import Bearing, bearing_of
@@ -57,12 +64,19 @@ def check_plate(
         found.append(one)
     if bearing.flat > plate.thickness:
         two = _beyond(
-            part.name, plate, bearing, loads, (_overhang(local, i), dead), stuff, factors, basis
+            part.name,
+            plate,
+            bearing,
+            loads,
+            (overhang_pressure(local, i), dead),
+            stuff,
+            factors,
+            basis,
         )
         if isinstance(two, NotJudged):
             return two
         found.append(two)
-    return max(found, key=lambda each: each.check.utilization or 0.0) if found else None
+    return max(found, key=lambda each: each.check.rank) if found else None
 
 
 def middle_moment(carried: Carried, force: float, tilting: float, span: float) -> float:
@@ -133,7 +147,7 @@ def _over(
         bends = float(span_deflection(up * width, span, strip.stiffness))
         role = "lid" if bearing.all_round else "deck"
         found.append(Member(name, check, role, governs, 1, bends, stuff, where="between"))
-    return min(found, key=lambda one: one.check.utilization or 0.0)
+    return min(found, key=lambda one: one.check.rank)
 
 
 def _beyond(
@@ -169,22 +183,37 @@ def _beyond(
     moment = max(factors.wind * lifted, pressed)
     heavy = factors.hurting if moment == pressed else 0.0
     check, governs = check_strip(name, strip, moment, moment * 2.0 / o, factors, stuff, heavy)
-    bends = float(cantilever_deflection(over * width * o, o / 2.0, o, strip.stiffness))
+    bends = float(overhang_deflection(over * width, o, strip.stiffness))
     found = [Member(name, check, role, governs, 1, bends, stuff, where="beyond")]
     for point in loads.points:
         width = point.across + 2.0 * max(point.at, plate.thickness)
         narrow = strip_of(stuff, plate.thickness, width, across, basis)
         assert narrow is not None
         even = float(overhang_moment(width, o))
-        moment = max(
-            factors.wind * (over * even + point.tilting + point.lift * point.at),
-            downward(factors, basis, stuff, point.tilting, dead * even + point.weight * point.at),
+        pressed = downward(
+            factors, basis, stuff, point.tilting, dead * even + point.weight * point.at
         )
+        moment = max(factors.wind * (over * even + point.tilting + point.lift * point.at), pressed)
+        heavy = factors.hurting if moment == pressed else 0.0
         check, governs = check_strip(
-            name, narrow, moment, moment / max(point.at, plate.thickness), factors, stuff
+            name, narrow, moment, moment / max(point.at, plate.thickness), factors, stuff, heavy
+        )
+        bends = max(
+            _tip_moves(pressure * width, force, point, o, float(narrow.stiffness))
+            for pressure, force in ((over, point.lift), (dead, point.weight))
         )
         found.append(Member(name, check, role, governs, 1, bends, stuff, where="beyond"))
-    return max(found, key=lambda one: one.check.utilization or 0.0)
+    return max(found, key=lambda one: one.check.rank)
+
+
+def _tip_moves(load: float, force: float, point: Carried, o: float, stiffness: float) -> float:
+    """Return how far in m the tip of an overhang ``o`` m long moves, up or down.
+
+    Under an even ``load`` in N/m and, where ``point`` stands, a ``force`` in N and its tilting.
+    """
+    moved = overhang_deflection(load, o, stiffness)
+    moved = moved + cantilever_deflection(force, point.at, o, stiffness)
+    return float(moved + turned_deflection(point.tilting, point.at, o, stiffness))
 
 
 def _pressures(structure: Structure, i: int, local: LocalWind) -> tuple[float, float]:
@@ -195,8 +224,3 @@ def _pressures(structure: Structure, i: int, local: LocalWind) -> tuple[float, f
     else:
         lifted = panel_coefficient("outward")
     return max(lifted * q, local.least), max(panel_coefficient("inward") * q, local.least)
-
-
-def _overhang(local: LocalWind, i: int) -> float:
-    row = references.table("wind/uplift").one("place", "windward overhang")
-    return max(float(row["coefficient"]) * float(local.velocity[i]), local.least)

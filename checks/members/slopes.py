@@ -5,7 +5,6 @@ from math import hypot, pi, tan
 import numpy as np
 from shapely.geometry.base import BaseGeometry
 
-from ... import references
 from ...design import plane
 from ...design.placing import Body
 from ...design.shapes.bodies import Cone
@@ -13,7 +12,7 @@ from ...design.shapes.gables import Gable
 from ...design.structure import Structure
 from ...loads.combinations import Factors
 from ...loads.lids import is_free, supports, top_plan
-from ..local_wind import LocalWind, panel_coefficient
+from ..local_wind import LocalWind, overhang_pressure, panel_coefficient
 from .bending import overhang_moment, span_deflection, span_moment
 from .member_check import Member, NotJudged
 from .strips import check_strip, dead_pressure, downward, strip_of, stuff_of
@@ -59,7 +58,7 @@ def check_gable(
     inside = min(reach, half) / half * slope
     dead = dead_pressure(structure, body.part, 2.0 * slope * roof.length)
     between = _pressures(local, i, open_below=True)
-    over = _overhang_pressure(local, i), _pressures(local, i, open_below=False)[1]
+    over = overhang_pressure(local, i), _pressures(local, i, open_below=False)[1]
     strips = [
         (inside, 0.0, roof.length, "between"),
         (0.0, slope - inside, roof.length, "eaves"),
@@ -84,7 +83,7 @@ def check_gable(
         check, governs = check_strip(part.name, strip, moment, shear, factors, stuff, weighs)
         bends = float(span_deflection(up * width, span, strip.stiffness)) if span else 0.0
         found.append(Member(part.name, check, "roof slope", governs, 2, bends, stuff, where=where))
-    return max(found, key=lambda one: one.check.utilization or 0.0)
+    return max(found, key=lambda one: one.check.rank)
 
 
 def check_cone(
@@ -110,7 +109,7 @@ def check_cone(
     out, inward = _pressures(local, i, open_below=is_free(structure, body))
     plan = body.in_plan(roof.from_above())
     beyond = plan.difference(_beneath(structure, body)).area > _OVERHANGS * plan.area
-    up = max(out, _overhang_pressure(local, i)) if beyond else out
+    up = max(out, overhang_pressure(local, i)) if beyond else out
     dead = dead_pressure(structure, body.part, roof.sides * width * slope / 2.0)
     pressed = downward(factors, basis, stuff, inward, dead)
     load = max(factors.wind * up, pressed)
@@ -129,12 +128,6 @@ def _pressures(local: LocalWind, i: int, *, open_below: bool) -> tuple[float, fl
         max((panel_coefficient(way) + more) * q, local.least) for way in ("outward", "inward")
     )
     return out, inward
-
-
-def _overhang_pressure(local: LocalWind, i: int) -> float:
-    """Return the unfactored uplift in Pa on what stands out beyond the walls beneath."""
-    row = references.table("wind/uplift").one("place", "windward overhang")
-    return max(float(row["coefficient"]) * float(local.velocity[i]), local.least)
 
 
 def _beneath(structure: Structure, body: Body) -> BaseGeometry:

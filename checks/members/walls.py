@@ -67,7 +67,7 @@ def check_box(
     if refused:
         return refused[0]
     judged = [one for one in found if isinstance(one, Member)]
-    return max(judged, key=lambda one: one.check.utilization or 0.0) if judged else None
+    return max(judged, key=lambda one: one.check.rank) if judged else None
 
 
 def box_pressure(structure: Structure, i: int, local: LocalWind) -> float:
@@ -130,7 +130,7 @@ def _check_plate(
     judged = [one for one in found if one is not None]
     if not judged:
         return NotJudged(name, "across grain")
-    return min(judged, key=lambda one: one.check.utilization or 0.0)
+    return min(judged, key=lambda one: one.check.rank)
 
 
 def _along(

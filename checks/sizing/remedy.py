@@ -2,7 +2,6 @@
 
 from dataclasses import dataclass
 from enum import Enum
-from math import inf
 
 from ...design.faults import DesignError
 from ...design.model import Design
@@ -73,12 +72,13 @@ def holds(found: Examination | None, names: frozenset[str]) -> bool:
 def failing(found: Examination, names: frozenset[str]) -> tuple[Check, ...]:
     """Return those of the named checks that fail, the worst first."""
     failed = [check for check in found.checks if check.name in names and not check.passes]
-    return tuple(sorted(failed, key=_used, reverse=True))
+    return tuple(sorted(failed, key=lambda check: check.rank, reverse=True))
 
 
 def nearest_its_limit(found: Examination, names: frozenset[str]) -> Check:
     """Return the check of the named ones that is used most."""
-    return max((check for check in found.checks if check.name in names), key=_used)
+    named = (check for check in found.checks if check.name in names)
+    return max(named, key=lambda check: check.rank)
 
 
 def why_not(found: Examination, names: frozenset[str]) -> tuple[Reason, str]:
@@ -101,7 +101,3 @@ def examined(design: Design | None) -> Examination | None:
         return examine(design)
     except DesignError:
         return None
-
-
-def _used(check: Check) -> float:
-    return inf if check.utilization is None else check.utilization

@@ -220,5 +220,5 @@ def _judged(case: Case, kind: str, k: int | None, utmost: int, unit: str) -> Rem
 
 def _share(found: Examination) -> float:
     """Return a first guess of the part of the wind's speed that it stands: as force goes."""
-    worst = max(check.utilization or inf for check in found.free or found.checks)
+    worst = max(check.rank for check in found.free or found.checks)
     return 1.0 / sqrt(worst) if 0.0 < worst < inf else 0.1

@@ -1,10 +1,16 @@
 """Withdrawal and lateral values as the public API gives them."""
 
+from dataclasses import replace
+
 import pytest
 
 from yardfast import units
-from yardfast.checks.joints.fastener_values import listing
+from yardfast.checks.joints.driven import Driven
+from yardfast.checks.joints.fastener_capacity import capacity
+from yardfast.checks.joints.fastener_values import SIDE_THICKNESS, listing, value_of
+from yardfast.checks.joints.joint_material import stuff_of
 from yardfast.checks.joints.public import lateral, withdrawal
+from yardfast.materials import fasteners
 
 PRINTED = {"Im": 658, "Is": 235, "II": 219, "IIIm": 230, "IIIs": 105, "IV": 118}
 """AWC Structural Wood Design Examples E2.2 (memory), 10d common through 3/4 in Douglas fir."""
@@ -131,3 +137,33 @@ def test_listing_in_what_takes_no_fastener_is_refused():
         listing("concrete")
     with pytest.raises(KeyError):
         listing("balsa")
+
+
+WITH_A_VALUE = [one for one in listing("southern pine") if one.lateral is not None]
+
+
+@pytest.mark.parametrize("one", WITH_A_VALUE, ids=lambda one: one.fastener.name)
+def test_listing_and_joint_push_a_fastener_sideways_alike(one):
+    """Through 3/4 in of southern pine into the same, across the grain: less the factors of use."""
+    wood = stuff_of("southern pine")
+    long = replace(one.fastener, length=SIDE_THICKNESS + one.penetration)
+    across = one.fastener.kind == "staple"
+    driven = Driven(wood, wood, SIDE_THICKNESS, 1.0, "side grain", crown_across=across)
+    joint = capacity(long, driven, "allowable")
+    assert joint.sideways / joint.factor_sideways == pytest.approx(one.lateral, rel=1e-12)
+    assert joint.mode == one.mode
+
+
+def test_a_screw_of_a_quarter_inch_across_its_thread_bears_by_that_across_the_grain():
+    """NDS 2018 12.3.3 and Table 12.3.1B note 1 (memory), worked in inches and pounds, mode IIIs.
+
+    #18: D 0.294 in, root 0.232 in, 60,000 psi (Table I1, 0.273 to 0.344 in). Table 12L ends at
+    #14, under 1/4 in either way: it cannot tell. The 1/4 in lag screw of Table 12J can.
+    """
+    G, D, Dr, ls, Fyb = 0.5, 0.294, 0.232, 0.75, 60_000.0
+    Fe = 50.0 * round(6100.0 * G**1.45 / D**0.5 / 50.0)
+    k3 = -1.0 + (4.0 + 2.0 * Fyb * 3.0 * Dr**2 / (3.0 * Fe * ls**2)) ** 0.5
+    pounds = k3 * Dr * ls * Fe / (3.0 * (10.0 * Dr + 0.5) * 1.25)
+    found = value_of(fasteners.find("#18 wood screw 3 in"), G)
+    assert found.mode == "IIIs"
+    assert found.lateral == pytest.approx(pounds * 4.4482216152605, rel=1e-6)

@@ -36,13 +36,19 @@ def test_greatest_shear_stress_by_the_first_moment(width, depth, force):
 
 @pytest.mark.parametrize(
     ("support", "k"),
-    [("cantilever, load at its end", 1 / 3), ("span, even load", 5 / 384)],
+    [
+        ("cantilever, load at its end", 1 / 3),
+        ("cantilever, even load", 1 / 8),
+        ("span, even load", 5 / 384),
+    ],
 )
 def test_deflection_constants_of_the_wood_handbook(support, k):
     """Wood Handbook FPL-GTR-190 Table 9-1 (memory): k_b of W L^3/(E I), W the whole load."""
     L, W = 2.0, 100.0
     if support.startswith("span"):
         found = bending.span_deflection(W / L, L, EI)
+    elif support.endswith("even load"):
+        found = bending.overhang_deflection(W / L, L, EI)
     else:
         found = bending.cantilever_deflection(W, L, L, EI)
     assert found == pytest.approx(k * W * L**3 / EI)
@@ -63,6 +69,17 @@ def test_cantilever_bends_as_its_curvature_adds_up(share, length, force):
     y, slope = at_force.y[:, -1]
     found = bending.cantilever_deflection(force, at, length, EI)
     assert found == pytest.approx(y + slope * (length - bent), rel=1e-6)
+
+
+@given(st.floats(0.05, 1.8), lengths, loads)
+def test_what_turns_a_cantilever_is_two_forces_close_together(share, length, moment):
+    """A moment is a force down at one place and the like up just before it: M = F d, d to 0."""
+    at, d = share * length, 1e-5 * length
+    out, back = (
+        bending.cantilever_deflection(moment / d, at + end, length, EI) for end in (d / 2, -d / 2)
+    )
+    found = bending.turned_deflection(moment, at, length, EI)
+    assert found == pytest.approx(float(out - back), rel=1e-4)
 
 
 def test_strip_moments_by_integration():
@@ -113,6 +130,8 @@ def test_arrays_equal_the_loop_over_their_values():
         (bending.round_inertia, (a + b, b)),
         (bending.rectangle_shear_stress, (a, b, c)),
         (bending.cantilever_deflection, (a, b, c, d)),
+        (bending.turned_deflection, (a, b, c, d)),
+        (bending.overhang_deflection, (a, b, c)),
         (bending.span_moment, (a, b)),
         (bending.overhang_moment, (a, b)),
         (bending.span_deflection, (a, b, c)),

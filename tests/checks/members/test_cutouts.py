@@ -41,8 +41,7 @@ def test_a_plain_rectangle_is_judged_as_the_board_that_it_is():
     assert (sawn.role, one.role) == ("cut-out", "board on its foot")
     assert sawn.level == 0.0
     assert sawn.check.utilization == pytest.approx(one.check.utilization, rel=1e-4)
-    # all of the push at mid-height bends the tip by 5/6 of what an even load does
-    assert one.deflection == pytest.approx(sawn.deflection * 5.0 / 6.0, rel=1e-2)
+    assert sawn.deflection == pytest.approx(one.deflection, rel=1e-3)
 
 
 def test_moments_of_a_triangle_are_those_of_sums():
@@ -98,14 +97,19 @@ def propped(width, length, prop, fast):
 @pytest.mark.parametrize("fast", [True, False], ids=["fast foot", "free foot"])
 @pytest.mark.parametrize("prop", [0.3, 0.5, 0.8])
 def test_below_a_brace_no_less_is_asked_than_of_a_beam_on_two_supports(prop, fast):
-    """Against a beam solved by its stiffness matrix, its foot fast or free to turn."""
+    """Against a beam solved by its stiffness matrix, its foot fast or free to turn.
+
+    The most by hand: w (h - p)^2/2 over the brace, or w p^2/8 at a fast foot (Wood Handbook Table
+    9-1, fast at one end), where half of the brace's moment comes down at most.
+    """
     h, w = 1.0, 0.4
     found = levels_of(Cutout(rectangle(w, h), 0.018), prop)
     x, moment = propped(lambda _: w, h, prop, fast)
     asked = np.interp(x, found.up, found.moment)
     clear = (np.abs(x - prop) > 0.02) & (x < 0.97)
     assert (asked[clear] >= moment[clear] * (1.0 - 0.02) - 1e-4).all()
-    assert found.moment.max() == pytest.approx(max(moment.max(), found.moment[0]), rel=0.35)
+    over, at_foot = w * (h - prop) ** 2 / 2.0, w * prop**2 / 8.0
+    assert found.moment.max() == pytest.approx(max(over, at_foot, over / 2.0), rel=1e-6)
 
 
 def test_a_brace_helps_and_posts_or_loads_are_refused():

@@ -66,11 +66,12 @@ def test_floor_over_two_beams_by_hand():
         Place(on="foot", at=(0.0, 0.35, 0.0), mirror=frozenset("y")),
         material="southern pine",
     )
-    one = judged(BASE, beams, lid(Rectangle(1.2, 0.79), on="beams"))[0]["lid"]
-    gap, weight = 0.7 - 0.09, 0.018 * 576.665 * 9.80665
+    sheet = replace(lid(Rectangle(1.2, 0.79), on="beams"), mass=10.0)
+    one = judged(BASE, beams, sheet)[0]["lid"]
+    gap, weight = 0.7 - 0.09, 10.0 * 9.80665 / (1.2 * 0.79)
     up, down = 1.2 * q() * gap**2 / 8.0, (1.0 * q() + weight) * gap**2 / 8.0
     assert one.role == "deck"
-    assert one.check.demand == pytest.approx(1.2 * max(up, down), rel=0.02)
+    assert one.check.demand == pytest.approx(1.2 * max(up, down), rel=1e-6)
     boards = lid(Rectangle(1.2, 0.79), 0.0254, on="beams", material="western redcedar")
     two = judged(BASE, beams, boards)[0]["lid"]
     assert two.check.unit == "N*m"
@@ -124,12 +125,13 @@ def test_a_lantern_in_the_middle_bends_the_lid_more():
 
 
 def test_a_body_whose_wall_stands_over_the_wall_below_bends_nothing():
+    """Its wall stands on the wall: nothing comes onto the opening, so nothing changes at all."""
     over = Part("upper", Shell(8, 0.5, 0.5, 0.6, 0.018), Place(on="lid"), material=PLY)
     cap = Part("cap", Plate(Regular(8, 0.5), 0.018), Place(on="upper"), material=PLY)
     plain, topped = (
         judged(BASE, TOWER, lid(Regular(8, 0.5)), *more)[0]["lid"] for more in ((), (over, cap))
     )
-    assert topped.check.utilization == pytest.approx(plain.check.utilization, rel=0.2)
+    assert topped.check.utilization == pytest.approx(plain.check.utilization, rel=1e-9)
 
 
 def test_a_roof_round_the_rim_pulls_on_the_eaves():
@@ -230,14 +232,54 @@ def test_what_stands_on_a_lid_counts_whatever_it_is_placed_by():
     named = Part("lantern", Shell(8, 0.2, 0.2, 0.5, 0.012), Place(on="lid"), material=PLY)
     placed = replace(named, place=Place(at=(0.0, 0.0, top)))
     one, two = (judged(BASE, TOWER, lid(Regular(8, 0.5)), x)[0]["lid"] for x in (named, placed))
-    assert two.check.utilization == pytest.approx(one.check.utilization, rel=0.05)
+    assert two.check.utilization == pytest.approx(one.check.utilization, rel=1e-6)
 
 
 def test_weight_tires_wood_and_not_steel():
+    """P s/4 + w s^2/8 on a strip half as wide as the opening: P 60 kg, the lid 5 kg.
+
+    Wood is stronger along its grain, over the corners, and holds 0.9/1.6 of it for good (NDS 2018
+    Table 2.3.2); steel is as strong over the flats and takes the wind's 1.0 q down as well.
+    """
     bell = Part("bell", Weight(), Place(on="lid"), mass=60.0)
     wood, steel = (
-        judged(BASE, TOWER, lid(Regular(8, 0.5), t, material=m), bell, wind=1.0)[0]["lid"].check
-        for t, m in ((0.018, PLY), (0.004, "steel"))
+        judged(BASE, TOWER, replace(one, mass=5.0), bell, wind=1.0)[0]["lid"].check
+        for one in (lid(Regular(8, 0.5)), lid(Regular(8, 0.5), 0.004, material="steel"))
     )
-    assert wood.demand > 1.5 * 60.0 * 9.80665 * 0.464 / 4.0
-    assert steel.demand < 1.3 * 60.0 * 9.80665 * 0.5 / 4.0 * 1.1
+    flats, area = 0.5 - 2.0 * 0.018, 2.0 * (np.sqrt(2.0) - 1.0) * 0.5**2
+    P, w = 60.0 * 9.80665, 5.0 * 9.80665 / area
+
+    def moment(span, pressure):
+        return P * span / 4.0 + pressure * span / 2.0 * span**2 / 8.0
+
+    corners = flats / np.cos(pi / 8.0)
+    assert wood.demand == pytest.approx(moment(corners, w) * 1.6 / 0.9, rel=1e-6)
+    assert steel.demand == pytest.approx(moment(flats, w + 1.0 * q(1.0)), rel=1e-6)
+
+
+def test_a_weight_on_what_stands_out_is_told_with_its_own_factor_and_deflection():
+    """20 kg 0.1 m beyond the box, in hardly any wind; the lid weighs 14 kg on 1.4 by 1.0 m.
+
+    They bend a strip 0.2 m wide that stands out 0.2 root 2 m at its corner: P a + w o^2/2, times
+    1.6/0.9 for weight alone; its tip sinks by P a^2 (3 o - a)/(6 E I) + w o^4/(8 E I) (Wood
+    Handbook Table 9-1). E I is 0.85 of the dry one (APA D510, memory).
+    """
+    plate = replace(lid(Rectangle(1.4, 1.0), on="box"), mass=14.0)
+    bird = Part("bird", Weight(), Place(on="lid", at=(0.6, 0.0, 0.0)), mass=20.0)
+    one = judged(BASE, BOX, plate, bird, wind=5.0 / 3.6)[0]["lid"]
+    g, a, o = 9.80665, 0.1, 0.2 * np.sqrt(2.0)
+    P, w = 20.0 * g, 14.0 * g / 1.4 * 0.2
+    assert (one.where, one.check.dead) == ("beyond", 1.0)
+    assert one.check.demand == pytest.approx((P * a + w * o**2 / 2.0) * 1.6 / 0.9, rel=1e-5)
+    EI = 0.85 * one.stuff.stiffness[1] * 0.2
+    sinks = P * a**2 * (3.0 * o - a) / (6.0 * EI) + w * o**4 / (8.0 * EI)
+    assert one.deflection == pytest.approx(sinks, rel=1e-5)
+
+
+def test_wind_that_lifts_what_stands_out_bends_it_by_itself():
+    """1.7 q on 0.2 root 2 m: w o^2/2, and its tip rises by w o^4/(8 E I); no weight is told."""
+    one = judged(BASE, BOX, lid(Rectangle(1.4, 1.0), on="box"))[0]["lid"]
+    w, o = 1.7 * q() * 0.6, 0.2 * np.sqrt(2.0)
+    assert one.check.dead == 0.0
+    EI = 0.85 * one.stuff.stiffness[1] * 0.6
+    assert one.deflection == pytest.approx(w * o**4 / (8.0 * EI), rel=1e-6)

@@ -64,7 +64,7 @@ def test_a_closed_box_is_judged_the_better_way_of_its_worst_plate():
     strip = 0.5 + 0.5 * min((0.6 / 0.0254 - 8.0) / 16.0, 1.0)
     per = 4.4482216152605 * 0.0254 / 0.3048 * 1.6 * 0.75 * strip
     assert one.where == "top"
-    assert one.check.utilization == pytest.approx(worst / per, rel=0.06)
+    assert one.check.utilization == pytest.approx(worst / per, rel=1e-6)
 
 
 @pytest.mark.parametrize(
