@@ -216,7 +216,7 @@ def examine(design: Design) -> Examination:
     seams = seams_judged(structure, sewn, exposed, local, method, used, site.basis)
     checks += [one.check for one in seams]
     sticks = _sticks(structure, joined, blow, site, used, loads)
-    members = _members(structure, blow, local, site, used, loads, sticks)
+    members = _members(structure, joined, blow, local, site, used, loads, sticks)
     checks += [one.check for one in members.judged]
     return Examination(
         design=design,
@@ -272,6 +272,7 @@ def _sticks(
 
 def _members(
     structure: Structure,
+    joined: tuple[Place, ...],
     blow: Callable[[NDArray[np.bool_]], Actions],
     local: LocalWind,
     site: Site,
@@ -280,8 +281,11 @@ def _members(
     sticks: list[Judged | NotJudged],
 ) -> Members:
     """Return the strength of parts, posts under the wind on what they carry alone."""
-    posts = [
-        (group, None if group.why_not else blow(group.goes))
-        for group in posts_to_judge(structure, loads)
-    ]
-    return check_members(structure, posts, local, used, site.basis, loads, sticks)
+    groups = posts_to_judge(structure, loads)
+    posts = [(group, None if group.why_not else blow(group.goes)) for group in groups]
+    spanned = None
+    if any(len(group.bodies) > 2 for group in groups):
+        from .members.rails_on_posts import spanned_by  # noqa: PLC0415 - few pieces have so many
+
+        spanned = spanned_by(structure, joined, groups, blow, site.basis, loads)
+    return check_members(structure, posts, local, used, site.basis, loads, sticks, spanned)

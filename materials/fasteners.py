@@ -11,6 +11,8 @@ from .fastener import Fastener
 from .fastener_words import Words, read_words
 
 GIVEN = "diameter and length as given"
+_SUGGESTED = 4
+"""So many of one designation are offered: all sorts of a nail."""
 _INCH_POUND = units.INCH * units.POUND_FORCE
 _ROUNDED = 0.0001
 _MOST_APART = 0.0005
@@ -285,6 +287,11 @@ def _inches(row: Row, column: str) -> float | None:
 def _unknown(words: Words) -> KeyError:
     from difflib import get_close_matches  # noqa: PLC0415 - only where something is wrong
 
-    near = get_close_matches(words.text.casefold(), names(), n=3, cutoff=0.4)
+    near: list[str] = []
+    if "sort" not in words.facts and words.facts.get("shank") != "ring":
+        of_kind = _tables().get(words.facts.get("kind", ""), {})
+        near = [name for name in of_kind if name.startswith(f"{words.designation} ")][:_SUGGESTED]
+    if not near:
+        near = get_close_matches(words.text.casefold(), names(), n=3, cutoff=0.4)
     hint = f"; the nearest are {', '.join(map(repr, near))}" if near else ""
     return KeyError(f"{words.text!r} is not a fastener known here{hint}")

@@ -12,6 +12,9 @@ ATMOST = 1.0e-9
 
 Way = Literal["near", "down", "up"]
 
+_PLAIN = {"N*m": "N m", "l_e/d": "x thick"}
+"""Units of checks as they are said where they are the same in both systems."""
+
 
 @dataclass(frozen=True)
 class Amounts:
@@ -171,15 +174,13 @@ class Amounts:
         return f"{pascals_a_metre / PSF * FOOT:,.0f} psf a foot"
 
     def measure(self, value: float, unit: str, decimals: int = 0) -> str:
-        """Return a check's demand or capacity in N*m, N or Pa, in this system's units."""
+        """Return a check's demand or capacity in N*m, N, Pa or l_e/d, in this system's units."""
         number, name = self._converted(value, unit)
         return f"{number:,.{decimals}f} {name}"
 
     def _converted(self, value: float, unit: str) -> tuple[float, str]:
         if self.metric:
-            return (
-                (value / 1000.0, "kPa") if unit == "Pa" else (value, {"N*m": "N m"}.get(unit, unit))
-            )
+            return (value / 1000.0, "kPa") if unit == "Pa" else (value, _PLAIN.get(unit, unit))
         match unit:
             case "N*m":
                 return value / POUND_FORCE / FOOT, "lb-ft"
@@ -188,7 +189,7 @@ class Amounts:
             case "Pa":
                 return value / PSF, "psf"
             case _:
-                return value, unit
+                return value, _PLAIN.get(unit, unit)
 
     def has_and_needs(self, has: float, needs: float, unit: str, passes: bool) -> tuple[str, str]:
         """Return capacity and demand, with as many decimals as show which one is greater."""

@@ -12,6 +12,7 @@ from ..checks.examination import Examination
 from .amounts import Amounts
 from .assumed_wind import shape_assumptions, wind_assumptions
 from .fastened_seams import seam_assumptions
+from .fastener_words import thin_nails
 from .joint_words import joint_assumptions
 from .load_words import load_assumptions
 from .member_words import member_assumptions
@@ -35,6 +36,7 @@ def assumptions(examination: Examination) -> tuple[Remark, ...]:
         *_held_together(examination),
         *joint_assumptions(examination),
         *seam_assumptions(examination),
+        *thin_nails(examination),
         *load_assumptions(examination),
         *wind_assumptions(examination),
         *shape_assumptions(examination),

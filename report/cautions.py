@@ -15,6 +15,7 @@ from ..loads.standing_clear import hidden_though_apart
 from ..units import INCH, MPH
 from .amounts import Amounts
 from .dig_line import digging
+from .headline import stays_put
 from .joint_words import lead_holes, names_of, needs_lead_holes
 from .remark import Remark, joined
 
@@ -53,6 +54,12 @@ def _filled(text: str, examination: Examination) -> str:
         if place in text:
             text = text.replace(place, words(examination))
     return text
+
+
+def _carries(examination: Examination) -> bool:
+    """Return whether something is meant to hang on it or to weigh on it: a seat, a named load."""
+    hangs = any(part.hangs_at is not None for part in examination.design.parts)
+    return hangs or bool(examination.loads)
 
 
 def _height(examination: Examination) -> str:
@@ -168,6 +175,11 @@ _APPLIES: Mapping[str, Callable[[Examination], bool]] = {
 _FILLS: Mapping[str, Callable[[Examination], str]] = {
     "{height}": _height,
     "{digging}": digging,
+    "{laid}": lambda e: "keep away from it" if stays_put(e) else "lay it down",
+    "{laid in time}": lambda e: (
+        "keep away from it" if stays_put(e) else "lay it down or take it in, in time"
+    ),
+    "{more}": lambda e: "more " if _carries(e) else "",
     "{parts}": lambda e: joined(_open_lattices(e)),
     "{pairs}": _shared,
     "{weighed}": _disagrees,

@@ -1,18 +1,22 @@
 """Fasteners in a builder's words: several, how far they reach, how thick a cleat has to be."""
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 
+from ..checks.examination import Examination
 from ..checks.joints.fastener_capacity import Capacity
 from ..checks.joints.fastener_sets import BLOCKS
 from ..checks.joints.joint_check import JointFound
 from ..materials.fastener import Fastener
 from .amounts import Amounts
+from .remark import Remark
+
+_JUDGED = "judgement"
 
 
 def plural(fastener: str) -> str:
     """Return a fastener's name for several of them: ``#10 wood screws 3 in``."""
-    return re.sub(r"\b(nail|screw|bolt|staple)\b", r"\1s", fastener)
+    return re.sub(r"\b(nail|brad|screw|bolt|staple)\b", r"\1s", fastener)
 
 
 def several(fastener: Fastener) -> str:
@@ -23,6 +27,18 @@ def several(fastener: Fastener) -> str:
     name = plural(fastener.name)
     measured = fastener.length is not None and re.search(r" (in|mm)$", name)
     return f"{name} long" if measured and " x " not in name else name
+
+
+def thin_nails(examination: Examination) -> Iterator[Remark]:
+    """Return what was taken of nails, brads and pins thinner than NDS prints any."""
+    rows = [each.row for each in (*examination.joints, *examination.fastened_seams)]
+    for fastener in dict.fromkeys(row.fastener for row in rows):
+        if fastener.kind == "nail" and fastener.confidence == _JUDGED:
+            said = "; ".join(fastener.notes)
+            yield Remark(
+                f"{plural(fastener.name)}: {said} ({fastener.source}).",
+                f"{plural(fastener.name)}: {said}",
+            )
 
 
 def too_short(holds: Capacity, into: str, amounts: Amounts) -> str:

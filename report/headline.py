@@ -12,7 +12,7 @@ from .joint_words import failing_joints, names_of, uncovered
 from .member_words import strength_unchecked, weak_by_load, weak_parts
 from .people_pull import people_pull
 from .posts_words import deeper, posts_said
-from .remark import counted, joined
+from .remark import are_many, counted, joined
 from .shortfalls import but_not_stood, is_untied, loose_off
 from .stand import Stand, hold_down, most, stand_of, width_helps
 
@@ -47,6 +47,11 @@ def tie_down(examination: Examination) -> str:
     if examination.structure.mass("typical") <= HEAVY:
         return "tie it or lay it down"
     return "stake it" if examination.standing.ground.stakes_possible else "tie it down"
+
+
+def stays_put(examination: Examination) -> bool:
+    """Return whether nobody lays it down: too heavy, or with its posts in the ground."""
+    return examination.posts is not None or examination.structure.mass("typical") > HEAVY
 
 
 def first_words(examination: Examination, stand: Stand, amounts: Amounts) -> str:
@@ -222,8 +227,7 @@ def _goes_alone(examination: Examination, stand: Stand) -> str:
     names = loose_off(examination)
     if not names or stand is Stand.IN_PART:
         return ""
-    them = "it" if len(names) == 1 else "them"
-    goes = "goes" if len(names) == 1 else "go"
+    goes, them = ("go", "them") if are_many(names) else ("goes", "it")
     return f" And its loose {joined(names)} {goes} without the rest: fasten {them}."
 
 

@@ -3,7 +3,8 @@
 from ..checks.examination import Examination
 from .amounts import Amounts
 from .fastened_seams import seam_ways
-from .joint_words import failing_joints, joint_remedy, sized
+from .joint_advice import joint_remedy
+from .joint_words import failing_joints, sized
 from .lines import Line, wrapped
 from .remark import counted
 

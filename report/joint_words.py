@@ -7,13 +7,11 @@ from ..checks.examination import Examination
 from ..checks.joints.fastener_capacity import Capacity
 from ..checks.joints.fastener_sets import BLOCKS
 from ..checks.joints.joint_check import JointFound
-from ..checks.joints.joint_sizing import JointRemedy, JointSizing, Why, size_joint
+from ..checks.joints.joint_sizing import JointSizing, size_joint
 from ..checks.joints.withdrawal import MEAN_OVER_ALLOWABLE, mean_over_factor
 from ..checks.judging import Check
-from ..checks.seams.seam_fasteners import CLEAT
 from ..materials.fastener import Fastener
 from .amounts import Amounts
-from .fastener_words import into_blocks, several, thick_enough, too_short
 from .remark import Remark, joined
 from .words import quarter
 
@@ -100,39 +98,6 @@ def failing_joints(examination: Examination) -> tuple[JointFound, ...]:
 def sized(examination: Examination, joint: JointFound) -> JointSizing:
     """Return the ways to make a joint hold."""
     return size_joint(examination.structure, joint, examination.factors, examination.site.basis)
-
-
-def joint_remedy(sizing: JointSizing, amounts: Amounts) -> str:
-    """Return what to do about a joint that does not hold, or that none is needed."""
-    joint = sizing.joint
-    if joint.check.passes:
-        return f"holds, at {_uses(joint)} of what it can"
-    other = joint.fasteners.point_in
-    short = too_short(joint.fasteners.holds, other, amounts)
-    advice = _advice(sizing, other, amounts)
-    return f"{short}; {advice}" if short else advice
-
-
-def _advice(sizing: JointSizing, other: str, amounts: Amounts) -> str:
-    """Return how to fasten a joint that does not hold, its points now in ``other``."""
-    if sizing.remedies:
-        ways = "; or ".join(_way(remedy, sizing.joint, amounts) for remedy in sizing.remedies)
-        reaches = [into_blocks(remedy.found) for remedy in sizing.remedies]
-        thick = thick_enough("blocks", reaches, amounts)
-        return f"use {ways}" + (f" ({thick})" if thick else "")
-    match sizing.why:
-        case Why.PANEL_EDGE:
-            return (
-                f"nothing counts in the edge of {other}: set blocks or cleats inside, fastened to "
-                f"both (blocks = '{CLEAT}')"
-            )
-        case Why.END_GRAIN:
-            return (
-                f"nails and screws in the end of {other} count nothing: lag screws, or cleats at "
-                "its sides"
-            )
-        case _:
-            return "none of its kind that fits is strong enough: through bolts, or cleats"
 
 
 def uncovered(examination: Examination) -> list[str]:
@@ -270,19 +235,6 @@ def _spacing(joint: JointFound, amounts: Amounts) -> str:
         return ""
     each = joint.count // joint.spots
     return f"{each} stand{spots}, {amounts.length(joint.spacing)} apart at least."
-
-
-def _way(remedy: JointRemedy, joint: JointFound, amounts: Amounts) -> str:
-    name = several(remedy.fastener)
-    spots = " at each place" if joint.spots > 1 else ""
-    number = f"{remedy.count} of them{spots}" if remedy.count > 1 else f"one{spots}"
-    spacing = remedy.found.spacing
-    apart = f", {amounts.length(spacing)} apart" if spacing is not None else ""
-    return f"{name}, {number}{apart}"
-
-
-def _uses(joint: JointFound) -> str:
-    return f"{100.0 * joint.check.rank:.0f}%"
 
 
 def names_of(joints: Iterable[JointFound]) -> str:

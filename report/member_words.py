@@ -20,6 +20,8 @@ MEMORY = "memory"
 
 _NAMED = 6
 _NAMED_BRIEFLY = 2
+_BRIEF = 32
+"""So many letters of names take no more room than their number does."""
 _WHY = {
     "no values": "no published strength of its stuff in this size is at hand",
     "no material": "its material is not named",
@@ -37,6 +39,9 @@ _WHY = {
     "braces more": "it braces what is held elsewhere too",
     "leans alone": "it leans from the ground with no other leg against it",
     "leans on several": "it leans against more than one other leg",
+    "feet not held": "its feet are neither in the ground nor on a joint to a base: only what it "
+    "carries keeps it from falling over sideways of its pair, and what that asks of them and of "
+    "the joint there is not checked either",
     "unlike legs": "the two legs of its pair are not of the same section, wood or metal and grade",
 }
 _HOW = {
@@ -89,6 +94,7 @@ def member_notes(examination: Examination, member: Member) -> tuple[str, ...]:
     if member.role == "post" and member.count > 1:
         alone = _takes_it_alone(examination, member)
         share = f", {counted(member.count, 'post')} sharing alike"
+        share += " or as a slender rail leaves it, the worst" if member.spanned else ""
         share = ", the one that it acts on alone" if alone else share
     place = _place(member, amounts)
     found = [
@@ -99,11 +105,21 @@ def member_notes(examination: Examination, member: Member) -> tuple[str, ...]:
     under = f"Under '{member.check.load}'" if member.check.load else "In the wind asked for"
     found.append(f"{under} it bends {_bent(amounts, member.deflection)}: shown, not judged.")
     if isinstance(member.stuff, Lumber) and member.slender > column_rule("most slender"):
-        found.append(
-            f"Pressed along itself it counts as {member.slender:.0f} times as long as thick: NDS "
-            "allows a column 50."
-        )
+        found.append(_slender(member))
     return tuple(found)
+
+
+def _slender(member: Member) -> str:
+    """Return how slender a piece is beyond what columns may be, and whether that fails it."""
+    most = f"NDS allows {column_rule('most slender'):.0f}"
+    if member.governs == "slenderness":
+        times = f"{member.slender:.1f} times as long as thick"
+        return f"Too slender: pressed along itself it counts as {times}, {most}."
+    said = f"It counts as {member.slender:.1f} times as long as thick: {most} for a column."
+    if not member.check.passes:
+        return said
+    share = f"{100.0 * column_rule('is a column'):.0f} %"
+    return f"{said} It is none, pressed by less than {share} of what it holds along itself."
 
 
 def _takes_it_alone(examination: Examination, member: Member) -> bool:
@@ -163,6 +179,13 @@ def member_assumptions(examination: Examination) -> Iterator[Remark]:
             "no help from what is nailed between; the twist of a single post is left out.",
             "",
         )
+    if any(one.spanned for one in posts):
+        yield Remark(
+            "What lies over three posts or more is taken to leave each the worst of three ways: "
+            "alike, span by span, and in one piece. What holds their feet, fasteners or soil, is "
+            "taken to share as one rigid piece.",
+            "",
+        )
     sticks = [one for one in judged if one.role in ("arm", "beam", "brace")]
     if sticks:
         yield Remark(
@@ -175,7 +198,7 @@ def member_assumptions(examination: Examination) -> Iterator[Remark]:
     if legs:
         yield Remark(
             f"{_capital(joined([one.name for one in legs]))}: each pair holds its top as a "
-            "triangle; square to that it only bends, as if held fast at one end.",
+            "triangle; square to that it only bends, as if held fast at its foot.",
             "",
         )
 
@@ -216,7 +239,8 @@ def strength_unchecked(examination: Examination) -> Remark:
         )
     names = [part.name for part in parts]
     said = joined(names) if len(names) <= _NAMED else f"{len(names)} of its parts"
-    short = joined(names) if len(names) <= _NAMED_BRIEFLY else f"{len(names)} of its parts"
+    brief = len(names) <= _NAMED_BRIEFLY or len(joined(names)) <= _BRIEF
+    short = joined(names) if brief else f"{len(names)} of its parts"
     return Remark(
         f"The strength of {said} was not checked; {alone}{_reasons(examination)}.",
         f"strength of {short}",

@@ -8,7 +8,7 @@ from .how_often_words import how_often
 from .joint_words import uncovered
 from .load_words import loads_at_once, loads_unchecked
 from .member_words import strength_unchecked
-from .remark import Remark, joined
+from .remark import Remark, are_many, joined
 from .seam_words import seams_unchecked
 from .stand import anchor_word
 
@@ -74,9 +74,9 @@ def _other_joints(names: list[str]) -> Remark | None:
     said = joined(names) if len(names) <= _NAMED else f"{len(names)} other parts"
     few = joined(names) if len(names) <= _NAMED_BRIEFLY else f"{len(names)} other parts"
     return Remark(
-        f"How {said} {'is' if len(names) == 1 else 'are'} fastened was not checked: no joint "
+        f"How {said} {'are' if are_many(names) else 'is'} fastened was not checked: no joint "
         "says it.",
-        f"how {few} {'is' if len(names) == 1 else 'are'} fastened",
+        f"how {few} {'are' if are_many(names) else 'is'} fastened",
     )
 
 

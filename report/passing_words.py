@@ -5,7 +5,7 @@ Only those that a builder asked about are named; what was not checked is said el
 
 from collections.abc import Sequence
 
-from .remark import joined
+from .remark import are_many, joined
 
 _WHOLE = {
     "overturning": "tip",
@@ -27,6 +27,9 @@ _PARTS = {
     "member": ("is strong enough for the wind", "are strong enough for the wind"),
 }
 
+_OF_PARTS = ("loose", "loose sliding", "embedment", "member")
+"""Checks that bear the name of a part, which may itself be one of many."""
+
 
 def passing(names: Sequence[str]) -> str:
     """Return what passes: ``it neither tips nor slides; tower to foot stays fastened``."""
@@ -42,7 +45,8 @@ def passing(names: Sequence[str]) -> str:
     for kind, (one, many) in _PARTS.items():
         parts = [name for each, _, name in (n.partition(": ") for n in names) if each == kind]
         if parts:
-            said.append(f"{joined(parts)} {one if len(parts) == 1 else many}")
+            several = len(parts) > 1 or (kind in _OF_PARTS and are_many(parts))
+            said.append(f"{joined(parts)} {many if several else one}")
     return "; ".join(said)
 
 

@@ -8,6 +8,7 @@ import numpy as np
 
 from ..checks.anchoring.embedded_limits import DEEPEST, depth_needed
 from ..checks.anchoring.embedded_posts import Posts
+from ..checks.build_steps import steps_of, up
 from ..checks.examination import EMBED, Examination
 from ..units import INCH
 from .amounts import Amounts
@@ -28,7 +29,7 @@ def posts_said(examination: Examination, amounts: Amounts) -> str:
 
 
 def deeper(examination: Examination, amounts: Amounts) -> str:
-    """Return how deep the posts that give way should stand."""
+    """Return how long the posts that give way should be, and how deep they should then stand."""
     failing = {
         check.name.removeprefix(EMBED)
         for check in examination.checks
@@ -43,20 +44,27 @@ def deeper(examination: Examination, amounts: Amounts) -> str:
     for part in parts:
         own = [n for n, of in enumerate(posts.part) if of == part]
         name = examination.design.parts[part].name
-        across_said = f"in concrete {amounts.length(across)} across"
         bare, in_concrete = (max(each[n] for n in own) for each in (plain, cast))
-        ways = [f"set {name} {amounts.width_needed(bare)} deep"] if isfinite(bare) else []
+        above = max(b.top for b in examination.structure.bodies if b.part == part)
+        ways: list[str] = []
+        if isfinite(bare):
+            long, deep = _length(above, bare, amounts)
+            ways.append(f"{long} long, {deep} of it in the ground")
         if posts.width[own].max() < across and isfinite(in_concrete):
-            deep = amounts.width_needed(in_concrete)
-            ways.append(
-                f"{deep} {across_said}" if ways else f"set {name} {deep} deep {across_said}"
-            )
+            long, deep = _length(above, in_concrete, amounts)
+            ways.append(f"{long} long, {deep} of it in concrete {amounts.length(across)} across")
         none = (
             f"no depth up to {amounts.length(DEEPEST)} is enough for {name}: lower, or more posts"
         )
-        text = ", or ".join(ways) or none
-        said.append(text)
+        said.append(f"make {name} {', or '.join(ways)}" if ways else none)
     return joined(said)
+
+
+def _length(above: float, depth: float, amounts: Amounts) -> tuple[str, str]:
+    """Return how long a post is that stands ``above`` m high, and its ``depth``, as built."""
+    step = steps_of("metric" if amounts.metric else "imperial").width
+    built = up(depth, step) * step
+    return amounts.length(above + built, "up"), amounts.width_needed(built)
 
 
 def _depths(examination: Examination, posts: Posts) -> list[float]:

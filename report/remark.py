@@ -1,6 +1,6 @@
 """A sentence for people in two lengths: in full, and as a few words where space is short."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 
@@ -23,8 +23,20 @@ def joined(words: Iterable[str], last: str = "and") -> str:
     return f"{', '.join(items[:-1])} {last} {items[-1]}"
 
 
+def are_many(names: Sequence[str]) -> bool:
+    """Return whether several are spoken of: more names than one, or one such as ``legs``."""
+    one = names[0] if len(names) == 1 else ""
+    return len(names) > 1 or (one.endswith("s") and not one.endswith(("ss", "us", "is")))
+
+
 def counted(number: int, one: str, many: str | None = None) -> str:
     """Return a number with its noun: ``one stake``, ``4 stakes``."""
     words = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
     said = words[number] if 0 <= number < len(words) else f"{number:,}"
     return f"{said} {one if number == 1 else many or one + 's'}"
+
+
+def few(names: Sequence[str], last: str = "and", most: int = 3) -> str:
+    """Return at most so many of the names as a list in a sentence, and how many more."""
+    more = len(names) - most
+    return joined([*names[:most], f"{more} more"] if more > 0 else names, last)

@@ -4,6 +4,7 @@ from typing import Any
 
 from .. import __version__
 from ..checks.examination import Examination
+from . import sheet_warnings as warned
 from . import sheet_words as words
 from .added_words import only_with
 from .amounts import Amounts
@@ -48,7 +49,7 @@ def sheet_object(examination: Examination, paper: str) -> dict[str, Any]:
             "lead": words.act_lead(examination),
             "rows": words.act_rows(examination, amounts),
             "only": only_with(examination, amounts),
-            "off": words.comes_off(examination, amounts),
+            "off": warned.comes_off(examination, amounts),
             "starts": words.starting(examination, amounts),
             "hold": words.hold_off(examination),
         },
@@ -63,7 +64,7 @@ def sheet_object(examination: Examination, paper: str) -> dict[str, Any]:
         "basis": words.worked_out_for(examination, amounts),
         "records": words.records(examination, amounts),
         "unchecked": words.unchecked(examination),
-        "not_for": words.not_for(examination, amounts),
+        "not_for": warned.not_for(examination, amounts),
         "season": words.each_season(examination),
         "fingerprint": fingerprint(design),
         "version": __version__,

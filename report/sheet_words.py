@@ -1,9 +1,7 @@
 """What the sheet for a buyer says, in the words of whoever has the piece in the yard."""
 
-from collections.abc import Sequence
 from datetime import date
 
-from ..checks.borne import given_loads
 from ..checks.examination import Examination
 from ..checks.surroundings import act_by_exposure
 from ..design.record_table import Record
@@ -13,15 +11,15 @@ from .added_words import added_said
 from .amounts import Amounts
 from .asked_wind import SURROUNDINGS, asked, code_wind, to_spare
 from .fastened_seams import failing_seams, parts_of
-from .headline import HEAVY, first_words, starts, tie_down
+from .headline import first_words, starts, stays_put, tie_down
 from .held_words import holders, what_lacks
 from .joint_words import failing_joints, uncovered
 from .member_words import weak_by_load
 from .not_checked import not_checked
 from .people_pull import people_pull
 from .posts_words import posts_said
-from .remark import joined
-from .shortfalls import loads_not_stood, loose_off, where_weak
+from .remark import few, joined
+from .shortfalls import where_weak
 from .stand import Stand, anchor_word, anchors_meant, stand_of
 from .tied_words import anchors_said
 
@@ -80,21 +78,9 @@ def starting(examination: Examination, amounts: Amounts) -> str:
     return f"{said}{pushed}"
 
 
-def comes_off(examination: Examination, amounts: Amounts) -> str | None:
-    """Return that loose parts come off in that wind, for the box; None where none does."""
-    names = within(joined(loose_off(examination)), _LONGEST)
-    if not names:
-        return None
-    one = len(loose_off(examination)) == 1
-    come, them = ("COMES", "it") if one else ("COME", "them")
-    wind = _wind(examination, amounts).partition(", ")[0]
-    return f"{names.upper()} {come} OFF in {wind}: fasten {them} first."
-
-
 def hold_off(examination: Examination) -> str:
     """Return what nobody is to do in wind."""
-    heavy = examination.structure.mass("typical") > HEAVY or examination.posts is not None
-    warned = "keep away from it" if heavy else "lay it down or take it in, in time"
+    warned = "keep away from it" if stays_put(examination) else "lay it down or take it in, in time"
     return f"Do not go out to hold it. Under a hurricane or tornado warning {warned}."
 
 
@@ -108,7 +94,7 @@ def tie_title(examination: Examination) -> str:
 def tie_words(examination: Examination, amounts: Amounts) -> str:
     """Return what holds it down, or what would, and for which wind."""
     stand = stand_of(examination)
-    wind = f"{_wind(examination, amounts)}, {to_spare(examination)}"
+    wind = f"{wind_of(examination, amounts)}, {to_spare(examination)}"
     match stand:
         case Stand.ANCHOR:
             return f"{_proposed(examination, amounts)} Worked out for {wind}."
@@ -155,37 +141,6 @@ def unchecked(examination: Examination) -> str:
     return f"Not checked: {'; '.join(short)}. No promise for the whole piece."
 
 
-def not_for(examination: Examination, amounts: Amounts) -> str:
-    """Return what it is not for, and what it is to be kept clear of."""
-    height = amounts.length(examination.structure.height, "up")
-    loads = _loads(examination, amounts)
-    climbing = "climbing" if loads else "climbing or leaning on"
-    return (
-        f"{loads}Not for {climbing}; hang no banners, lights or wreaths on it. "
-        f"Keep it clear of glass, paths, cars and power lines by its own height, {height}."
-    )
-
-
-def _loads(examination: Examination, amounts: Amounts) -> str:
-    """Return first which named loads it does not stand, then which it was worked out for."""
-    failing = loads_not_stood(examination)
-    held = [load for load in given_loads(examination.design) if load.name not in failing]
-    said = ""
-    if failing:
-        names = _few([f"'{name}'" for name in failing], "nor")
-        said = f"Does NOT stand {names}: keep people off. "
-    if held:
-        named = [f"'{load.name}' ({amounts.force(load.force)})" for load in held]
-        said += f"Loads worked out: {joined(named[:_TOLD])}, no more. "
-    return said
-
-
-def _few(names: Sequence[str], last: str) -> str:
-    """Return at most three of the names as a list in a sentence, and how many more."""
-    more = len(names) - _TOLD
-    return joined([*names[:_TOLD], f"{more} more"] if more > 0 else names, last)
-
-
 def each_season(examination: Examination) -> str:
     """Return what is to be looked over each season."""
     parts = examination.design.parts
@@ -224,7 +179,8 @@ def day(written: str) -> str:
     return f"{on.day} {_MONTHS[on.month - 1]} {on.year}"
 
 
-def _wind(examination: Examination, amounts: Amounts) -> str:
+def wind_of(examination: Examination, amounts: Amounts) -> str:
+    """Return the wind that it was worked out for, with what is around."""
     site = examination.site
     wind = amounts.gust(site.wind, "near")
     if site.method == "gust":
@@ -280,7 +236,7 @@ def _joints(examination: Examination) -> str:
     said += _seams(examination)
     for load, names in weak_by_load(examination).items():
         where = f"under '{load}'" if load else "for this wind"
-        said += f". Parts TOO WEAK {where}: {_few(names, 'and')}"
+        said += f". Parts TOO WEAK {where}: {few(names)}"
     return f"{said}."
 
 

@@ -166,6 +166,7 @@ def _notes(sizing: Sizing) -> list[Line]:
             found += wrapped(_about_width(sizing, remedy), rest="  ")
     kinds = [remedy.kind for remedy in built]
     needless = any(remedy.reason is Reason.NOT_NEEDED for remedy in sizing.remedies)
+    kinds = [kind for kind in kinds if kind != "wind"]
     if sizing.found.needs_anchors and kinds and not needless:
         kind = next((each for each in _FIRST if each in kinds), kinds[0])
         file = sizing.design.file or "FILE"

@@ -36,6 +36,7 @@ class Cut:
 
     ``loads`` are on it, ``corners`` (k, 2) those of the face on which it presses, in the plane of
     ``axes`` (3, 3) (right, up, leaving) through ``origin`` (3,); no corners where it only hangs.
+    ``within`` is all that it goes through where this is one place of it; empty where it is all.
     """
 
     above: NDArray[np.bool_]
@@ -44,6 +45,12 @@ class Cut:
     origin: Array
     axes: Array
     corners: Array
+    within: tuple[Place, ...] = ()
+
+    @property
+    def whole(self) -> tuple[Place, ...]:
+        """Return all that it goes through, of one place the others as well."""
+        return self.within or self.through
 
 
 def cuts_at(
@@ -62,6 +69,7 @@ def cuts_at(
     """
     goes = carried(structure, fastened)
     known: dict[tuple[bool, ...], Cut] = {}
+    apart: dict[tuple[bool, ...], tuple[Cut, ...]] = {}
     found: dict[str, tuple[Cut, ...]] = {}
     for name in dict.fromkeys(place.row.name for place in places):
         of = {place.of for place in places if place.row.name == name}
@@ -73,9 +81,38 @@ def cuts_at(
             if key not in known:
                 sets = load_sets(factors, basis, [one.load for one in borne_by(loads, above)])
                 known[key] = _cut(structure, places, above, blow, sets, slope)
+                apart[key] = _at_each(structure, known[key])
             keys.append(key)
-        found[name] = tuple(known[key] for key in keys)
+        each = [one for key in keys for one in apart[key]]
+        alone = [one for one in each if any(place.row.name == name for place in one.through)]
+        found[name] = (*(known[key] for key in keys), *alone)
     return found
+
+
+def face_of(through: Sequence[Place]) -> tuple[Array, Array, Array]:
+    """Return the origin, axes (3, 3) and corners (k, 2) of the face on which some places press.
+
+    No corners where they leave in more ways than one, or not in one plane.
+    """
+    first = through[0].face
+    same = all(float(place.face.leaves @ first.leaves) > _SAME_WAY for place in through)
+    near = [abs(float((place.face.origin - first.origin) @ first.leaves)) for place in through]
+    if same and max(near) < BEDDING:
+        axes = np.stack([first.right, first.up, first.leaves])
+        moved = [_in_frame(place, first.origin, axes) for place in through]
+        corners = fastener_layout.pressing_corners(moved, BEDDING)
+        if len(corners) >= 3:
+            return first.origin, axes, corners
+    return np.zeros(3), np.eye(3), np.empty((0, 2))
+
+
+def _at_each(structure: Structure, cut: Cut) -> tuple[Cut, ...]:
+    """Return the cuts at each place of a slender piece that is fastened at three or more."""
+    if len(cut.through) < 3 or len({place.of for place in cut.through}) > 1:
+        return ()
+    from .along_a_rail import along_a_rail  # noqa: PLC0415 - few pieces have such a rail
+
+    return along_a_rail(structure, cut)
 
 
 def _freed(goes: NDArray[np.bool_], of: set[int]) -> list[NDArray[np.bool_]]:
@@ -173,16 +210,7 @@ def _pressing(
         flat = np.ptp([*points[:, 2], *heights]) <= IN_PLANE
         if len(corners) >= 3 and flat:
             return origin, level, corners
-    first = through[0].face
-    same = all(float(place.face.leaves @ first.leaves) > _SAME_WAY for place in through)
-    near = [abs(float((place.face.origin - first.origin) @ first.leaves)) for place in through]
-    if same and max(near) < BEDDING:
-        axes = np.stack([first.right, first.up, first.leaves])
-        moved = [_in_frame(place, first.origin, axes) for place in through]
-        corners = fastener_layout.pressing_corners(moved, BEDDING)
-        if len(corners) >= 3:
-            return first.origin, axes, corners
-    return np.zeros(3), level, np.empty((0, 2))
+    return face_of(through)
 
 
 def _in_frame(place: Place, origin: Array, axes: Array) -> BaseGeometry:

@@ -91,14 +91,22 @@ def again(found: JointFound, own: Sequence[Place], factors: Factors) -> JointFou
     cuts = [
         replace(
             cut,
-            through=(
-                *(place for place in cut.through if place.row.name != row.name),
-                *(place for place in own if cut.above[place.of] and not cut.above[place.to]),
-            ),
+            through=_refastened(cut.through, own),
+            within=_refastened(cut.within, own),
         )
         for cut in found.cuts
     ]
     return _worst_of(row, cuts, factors)
+
+
+def _refastened(through: Sequence[Place], own: Sequence[Place]) -> tuple[Place, ...]:
+    """Return what a cut goes through, with a joint's other fasteners ``own`` for those it had."""
+    name = own[0].row.name
+    meets = {(place.of, place.to) for place in through if place.row.name == name}
+    return (
+        *(place for place in through if place.row.name != name),
+        *(place for place in own if (place.of, place.to) in meets),
+    )
 
 
 def _worst_of(row: JointRow, cuts: Sequence[Cut], factors: Factors) -> JointFound:
@@ -113,11 +121,9 @@ def _judged(row: JointRow, cut: Cut, factors: Factors) -> JointFound:
     longer = np.array([one.longer for one in cut.loads.sets])
     at = 0
     worst: MostUsed | None = None
-    own: list[Place] = []
     for place in cut.through:
         size = len(place.points)
         if place.row.name == row.name:
-            own.append(place)
             for fasteners in place.sets:
                 drawn = _on_axis(held[..., at : at + size, :], fasteners.draws)
                 one = most_used(row, place, fasteners, longer, *drawn)
@@ -127,10 +133,11 @@ def _judged(row: JointRow, cut: Cut, factors: Factors) -> JointFound:
     assert worst is not None
     place = worst.place
     found = _check(row, cut, worst, factors)
-    points = np.vstack([each.points for each in cut.through])
+    own = [each for each in cut.whole if each.row.name == row.name]
+    points = np.vstack([each.points for each in cut.whole])
     apart = [fastener_layout.least_spacing(each.points) for each in own]
     spaced = [each for each in apart if each is not None]
-    others = {each.row.name: None for each in cut.through if each.row.name != row.name}
+    others = {each.row.name: None for each in cut.whole if each.row.name != row.name}
     return JointFound(
         row=row,
         check=found,

@@ -50,16 +50,20 @@ def places(structure: Structure, basis: str) -> tuple[Place, ...]:
     return tuple(found)
 
 
-def places_of(structure: Structure, row: JointRow, basis: str) -> list[Place]:
-    """Return one joint at each place. DesignError as ``places``."""
+Touching = Sequence[tuple[int, int, Face]]
+"""Bodies by index that meet, ``of`` and ``to``, with the face on which they do."""
+
+
+def touching(structure: Structure, row: JointRow) -> Touching:
+    """Return where the parts of a joint meet. DesignError where one of them meets none."""
     bodies, parts = structure.bodies, structure.design.parts
     of = [i for i, body in enumerate(bodies) if parts[body.part].name == row.of]
     to = [i for i, body in enumerate(bodies) if parts[body.part].name == row.to]
     bridged = row.blocks is not None or row.through is not None
     faces = [(i, j, meeting(bodies[i], bodies[j], bridged)) for i in of for j in to]
-    touching = [(i, j, face) for i, j, face in faces if face is not None]
+    found = [(i, j, face) for i, j, face in faces if face is not None]
     for i in of:
-        if not any(i == first for first, _, _ in touching):
+        if not any(i == first for first, _, _ in found):
             apart = min(gap(bodies[i], bodies[j]) for j in to)
             raise joint_fault(
                 structure,
@@ -69,6 +73,14 @@ def places_of(structure: Structure, row: JointRow, basis: str) -> list[Place]:
                 f"a part that touches {row.of}",
                 not_touching(apart, structure.design.units == "metric"),
             )
+    return found
+
+
+def places_of(
+    structure: Structure, row: JointRow, basis: str, faces: Touching | None = None
+) -> list[Place]:
+    """Return one joint at each place, ``faces`` where they are known. DesignError as ``places``."""
+    bodies = structure.bodies
     known: dict[Driven, Capacity] = {}
 
     def held(driven: Driven) -> Capacity:
@@ -77,7 +89,7 @@ def places_of(structure: Structure, row: JointRow, basis: str) -> list[Place]:
         return known[driven]
 
     found: list[Place] = []
-    for i, j, face in touching:
+    for i, j, face in touching(structure, row) if faces is None else faces:
         points = points_on(structure, row, face)
         if not len(points):
             continue

@@ -1,6 +1,6 @@
-"""What would make a joint hold: more of its fasteners, the next larger, or screws."""
+"""What would make a joint hold: more of its fasteners, the next larger, screws, lag screws."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from enum import Enum
 
@@ -9,13 +9,17 @@ from ...design.structure import Structure
 from ...loads.combinations import Factors
 from ...materials.fastener import Fastener
 from ..build_steps import least
+from .fastener_room import least_apart, spacing_share
 from .joint_check import JointFound, again
-from .joint_places import places_of
+from .joint_places import places_of, touching
 from .joint_table import JointRow
-from .larger_fasteners import larger, least_apart, screws
+from .larger_fasteners import lag_screws, larger, screws
 
 MOST = 120
 """So many fasteners at one place are the most that are tried."""
+
+MOST_OF_OTHERS = 8
+"""So many steps of their number are tried of other fasteners: judgement."""
 
 
 class Why(Enum):
@@ -23,12 +27,13 @@ class Why(Enum):
 
     PANEL_EDGE = "panel edge"
     END_GRAIN = "end grain"
+    NO_ROOM = "enough of them stand too near together"
     NONE_FITS = "none that fits is strong enough"
 
 
 @dataclass(frozen=True)
 class JointRemedy:
-    """One way to make a joint hold: ``kind`` is "more", "larger" or "screws".
+    """One way to make a joint hold: ``kind`` is "more", "larger", "screws" or "lag screws".
 
     ``found`` is the joint with it, checked as any joint; ``before`` the next smaller step, which
     fails, where there is one.
@@ -43,11 +48,15 @@ class JointRemedy:
 
 @dataclass(frozen=True)
 class JointSizing:
-    """A joint, the ways to make it hold, and why there are none."""
+    """A joint, the ways to make it hold, and why there are none.
+
+    ``crowded`` is the joint with enough of its fasteners, where these have no room.
+    """
 
     joint: JointFound
     remedies: tuple[JointRemedy, ...]
     why: Why | None
+    crowded: JointFound | None = None
 
 
 def size_joint(
@@ -57,10 +66,18 @@ def size_joint(
     if joint.check.passes:
         return JointSizing(joint, (), None)
     tried = _Tried(structure, joint, factors, basis)
-    found = [
-        remedy for remedy in (_more(tried), *_larger(tried), _screws(tried)) if remedy is not None
-    ]
-    return JointSizing(joint, tuple(found), None if found else _why(joint))
+    enough = _enough(tried)
+    ways = [_more(tried, enough), *_larger(tried), _screws(tried)]
+    found = [remedy for remedy in ways if remedy is not None]
+    if not found and "panel edge" not in joint.fasteners.holds.reasons:
+        found = [remedy for remedy in _others(tried) if remedy is not None]
+    if found:
+        return JointSizing(joint, tuple(found), None)
+    crowded = None if enough is None else tried.found(joint.row.fastener, enough)
+    why = _why(joint)
+    if why is not Why.NONE_FITS or crowded is None or crowded.fasteners.holds.comes_out:
+        return JointSizing(joint, (), why)
+    return JointSizing(joint, (), Why.NO_ROOM, crowded)
 
 
 class _Tried:
@@ -74,6 +91,7 @@ class _Tried:
         self._structure = structure
         self._factors = factors
         self._basis = basis
+        self._faces = touching(structure, joint.row)
         self._known: dict[tuple[str, int], JointFound | None] = {}
 
     def found(self, fastener: Fastener, count: int) -> JointFound | None:
@@ -86,39 +104,50 @@ class _Tried:
     def holds(self, fastener: Fastener, count: int) -> bool:
         """Return whether it holds so, with room between the fasteners, and no point comes out."""
         found = self.found(fastener, count)
-        if found is None or not found.check.passes:
+        if found is None or found.check.utilization is None or found.fasteners.holds.comes_out:
             return False
-        return _has_room(found, fastener) and not found.fasteners.holds.comes_out
+        return found.check.utilization <= spacing_share(fastener, found.spacing)
+
+    def strong(self, fastener: Fastener, count: int) -> bool:
+        """Return whether it holds so, however near together they stand."""
+        found = self.found(fastener, count)
+        return found is not None and found.check.passes
 
     def _look(self, fastener: Fastener, count: int) -> JointFound | None:
         row = replace(self.row, fastener=fastener, count=count)
         if count != self.row.count:
             row = replace(row, points=None)
         try:
-            places = places_of(self._structure, row, self._basis)
+            places = places_of(self._structure, row, self._basis, self._faces)
             return again(self.joint, places, self._factors)
         except (DesignError, ValueError):
             return None
 
 
-def _more(tried: _Tried) -> JointRemedy | None:
-    """Return the least number of the same fastener, in the steps that its pattern takes."""
+def _enough(tried: _Tried) -> int | None:
+    """Return the least number of the same fastener that is strong enough, room or none."""
     row = tried.row
     step = _step(row)
-    high = MOST // step
-    k = least(
-        lambda k: tried.holds(row.fastener, k * step),
-        row.count // step + 1,
-        high,
-        row.count // step + 1,
-    )
-    if k is None:
+    first = row.count // step + 1
+    k = least(lambda k: tried.strong(row.fastener, k * step), first, MOST // step, first)
+    return None if k is None else k * step
+
+
+def _more(tried: _Tried, enough: int | None) -> JointRemedy | None:
+    """Return the least number of the same fastener that holds, in the steps that its pattern takes.
+
+    More than are strong enough are tried only where bolts and lag screws so near hold less.
+    """
+    row, step = tried.row, _step(tried.row)
+    if enough is None:
         return None
-    found = tried.found(row.fastener, k * step)
-    assert found is not None
-    return JointRemedy(
-        "more", row.fastener, k * step, found, tried.found(row.fastener, (k - 1) * step)
-    )
+    for count in range(enough, min(enough + 2 * step, MOST) + 1, step):
+        if tried.holds(row.fastener, count):
+            found = tried.found(row.fastener, count)
+            assert found is not None
+            before = tried.found(row.fastener, count - step)
+            return JointRemedy("more", row.fastener, count, found, before)
+    return None
 
 
 def _larger(tried: _Tried) -> Iterator[JointRemedy]:
@@ -155,8 +184,37 @@ def _step(row: JointRow) -> int:
     return 2 if rows or row.count % 2 == 0 else 1
 
 
-def _has_room(found: JointFound, fastener: Fastener) -> bool:
-    return found.spacing is None or found.spacing >= least_apart(fastener)
+def _others(tried: _Tried) -> Iterator[JointRemedy | None]:
+    """Return other fasteners in another number: larger ones, wood screws, else lag screws."""
+    kind, row = tried.row.fastener.kind, tried.row
+    first = _another_number(tried, "larger", tuple(larger(row.fastener)))
+    yield first
+    if kind == "bolt" or row.toe_nailed:
+        return
+    second = None
+    if kind in ("nail", "staple"):
+        second = _another_number(tried, "screws", tuple(screws()))
+        yield second
+    if first is None and second is None:
+        yield _another_number(tried, "lag screws", tuple(lag_screws()))
+
+
+def _another_number(tried: _Tried, kind: str, ladder: Sequence[Fastener]) -> JointRemedy | None:
+    """Return the fewest fasteners of a ladder that hold, and of these the least."""
+    step = _step(tried.row)
+    for count in range(step, (MOST_OF_OTHERS + 1) * step, step):
+        spacing: float | None = None
+        before: JointFound | None = None
+        for fastener in ladder:
+            if spacing is not None and spacing < least_apart(fastener) * (1.0 - 1.0e-9):
+                continue
+            found = tried.found(fastener, count)
+            if found is None:
+                continue
+            if tried.holds(fastener, count):
+                return JointRemedy(kind, fastener, count, found, before)
+            spacing, before = found.spacing, found
+    return None
 
 
 def _why(joint: JointFound) -> Why:

@@ -1,6 +1,7 @@
 """Which fastener is tried next where one does not hold: the next larger of its kind, or screws."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 from functools import cache
 
 from ... import references
@@ -8,15 +9,7 @@ from ...materials import fasteners
 from ...materials.fastener import Fastener
 from ..build_steps import INCH
 
-SPACING = 10.0
-"""Least spacing in diameters at which fasteners are offered: judgement, nails in softwood."""
-
 _SORTS = ("common", "box", "sinker", "finish")
-
-
-def least_apart(fastener: Fastener) -> float:
-    """Return how far apart in m, middle to middle, fasteners are offered; crowns end to end."""
-    return SPACING * fastener.diameter + (fastener.crown or 0.0)
 
 
 def larger(now: Fastener) -> Iterator[Fastener]:
@@ -26,6 +19,8 @@ def larger(now: Fastener) -> Iterator[Fastener]:
             yield from _sized(now)
         case "nail":
             yield from _nails(now)
+        case "bolt":
+            yield from _bolts(now)
         case _:
             return
 
@@ -35,6 +30,23 @@ def screws() -> Iterator[Fastener]:
     for size in _sold("wood screw", "size"):
         for length in _lengths("wood screw"):
             yield fasteners.find(f"{size} wood screw {_inches(length)} in")
+
+
+def lag_screws() -> Iterator[Fastener]:
+    """Return lag screws that may stand in place of nails and wood screws, the least first."""
+    for size in _sold("lag screw", "size"):
+        for length in _lengths("lag screw"):
+            yield fasteners.find(f"{size} lag screw {_inches(length)} in")
+
+
+def _bolts(now: Fastener) -> Iterator[Fastener]:
+    """Return thicker bolts of the same length and head."""
+    head = "carriage bolt" if "carriage" in now.name.casefold() else "bolt"
+    for size in _sold("bolt", "size"):
+        found = replace(fasteners.find(f"{size} {head}"), length=now.length)
+        if found.diameter > now.diameter * (1.0 + 1.0e-6):
+            length = (now.length or 0.0) / INCH
+            yield replace(found, name=f"{size} {head} {_inches(length)} in")
 
 
 def _sized(now: Fastener) -> Iterator[Fastener]:
@@ -73,5 +85,7 @@ def _lengths(kind: str) -> list[float]:
 
 def _inches(length: float) -> str:
     whole, rest = divmod(length, 1.0)
-    part = {0.0: "", 0.25: "1/4", 0.5: "1/2", 0.75: "3/4"}[rest]
+    part = {0.0: "", 0.25: "1/4", 0.5: "1/2", 0.75: "3/4"}.get(round(rest, 6))
+    if part is None:
+        return f"{length:.4g}"
     return " ".join(word for word in (f"{whole:.0f}" if whole else "", part) if word)

@@ -1,6 +1,6 @@
 """The strength of parts whose load is plain from the drawing: posts, blades, boards, plates."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 
 import numpy as np
@@ -20,7 +20,7 @@ from ..local_wind import LocalWind
 from .blades import check_blades
 from .boards import check_board, check_shell
 from .member_check import Member, Members, NotJudged
-from .posts import check_posts
+from .posts import Spanned, check_posts
 from .uprights import Mask, Posts, posts_of, touching
 
 
@@ -47,12 +47,14 @@ def check_members(
     basis: str,
     loads: Sequence[Borne] = (),
     sticks: Iterable[Member | NotJudged] = (),
+    spanned: Mapping[tuple[int, ...], Sequence[Spanned]] | None = None,
 ) -> Members:
     """Return the strength of every part that can be judged, and the others of these kinds.
 
     ``posts`` come with what they and their load take from the wind (Q, D, C); None for those that
     cannot be judged. ``basis`` is the site's, ``loads`` those that the design names, ``sticks``
-    what was found of beams and the like. Of like copies the worst one is told.
+    what was found of beams and the like, ``spanned`` by the bodies of posts what rails leave them.
+    Of like copies the worst one is told.
     """
     found: list[Member | NotJudged] = []
     for group, actions in posts:
@@ -60,7 +62,8 @@ def check_members(
             one = NotJudged(group.names[0], group.why_not)
         else:
             carries = borne_by(loads, group.goes)
-            one = check_posts(group, structure, actions, factors, basis, carries)
+            ways = (spanned or {}).get(group.bodies, ())
+            one = check_posts(group, structure, actions, factors, basis, carries, ways)
         found += [_named(one, name) for name in group.names]
     is_board = any(isinstance(body.shape, (Cutout, Panel)) for body in structure.bodies)
     near = touching(structure) if is_board else np.zeros((0, 0), dtype=bool)

@@ -37,25 +37,24 @@ def cuts_of(beam: Beam, loads: PointLoads) -> Array:
 def carried_ways(beam: Beam, loads: PointLoads, cuts: Array) -> list[Bent]:
     """Return bending and shear in each way in which the beam may carry what pushes it.
 
-    All is linear: what one newton and one newton metre do at each place is found once.
+    What the even load amounts to stands at the middles of pieces between what else pushes.
     """
     edges = _edges(beam, loads)
-    middles = (edges[1:] + edges[:-1]) / 2.0
-    at = np.concatenate([loads.at, middles])
-    ones, none, k = np.eye(len(at)), np.zeros((len(at), len(at))), len(loads.at)
+    at = np.concatenate([loads.at, (edges[1:] + edges[:-1]) / 2.0])
     even = np.diff(edges) / beam.stick.length
-    by_force, by_turn = _ways(beam, ones, none, at, cuts), _ways(beam, none, ones, at, cuts)
-
-    def both(f: Array, c: Array) -> tuple[Array, Array]:
-        first, second = (
-            push @ f[:k] + couple @ c[:k] + own[..., None] * (even @ f[k:])
-            for push, couple, own in zip(loads.pushes, loads.turns, loads.own[:2], strict=True)
+    first, second = (
+        _ways(
+            beam,
+            np.concatenate([push, own[..., None] * even], axis=-1),
+            np.concatenate([turn, np.zeros((*turn.shape[:-1], len(even)))], axis=-1),
+            at,
+            cuts,
         )
-        return first, second
-
+        for push, turn, own in zip(loads.pushes, loads.turns, loads.own[:2], strict=True)
+    )
     return [
-        Bent(both(force.moment, turn.moment), both(force.shear, turn.shear))
-        for force, turn in zip(by_force, by_turn, strict=True)
+        Bent((one.moment, other.moment), (one.shear, other.shear))
+        for one, other in zip(first, second, strict=True)
     ]
 
 
@@ -80,9 +79,11 @@ def greatest(
     pressed: tuple[Array, Array],
     loads: PointLoads,
     load: tuple[int, int, int, int],
+    longer: float,
 ) -> tuple[float, float]:
     """Return the greatest use by bending between cuts under one load, and the moment there in N m.
 
+    By ``longer`` it is asked more than it is, as it lasts longer than wind.
     Between cuts nothing but the even load pushes: moments are parabolas through their ends.
     """
     step = np.diff(cuts)[:, None]
@@ -98,7 +99,7 @@ def greatest(
             for moment, own in zip(way.moment, loads.own[:2], strict=True)
         )
         by, size = (along(each[load]) for each in pressed)
-        use = beam.strength.use_within(by, size, first, second, beam.effective)
+        use = beam.strength.use_within(by, size, first, second, beam.effective, longer)
         at = np.unravel_index(int(use.argmax()), use.shape)
         best = max(best, (float(use[at]), float(np.hypot(first[at], second[at]))))
     return best

@@ -31,9 +31,11 @@ def cantilever(load: ArrayLike, turn: ArrayLike, at: ArrayLike, cuts: ArrayLike)
     """
     F, C = np.asarray(load, dtype=float), np.asarray(turn, dtype=float)
     s, x = np.asarray(at, dtype=float), np.asarray(cuts, dtype=float)
-    beyond = s[:, None] > x
-    arm = np.where(beyond, s[:, None] - x, 0.0)
-    return Along(F @ arm + C @ beyond, F @ beyond.astype(float))
+    order = np.argsort(s, kind="stable")
+    beyond = np.searchsorted(s[order], x, side="right")
+    f, c, u = F[..., order], C[..., order], s[order]
+    pushed = _from_end(f)[..., beyond]
+    return Along(_from_end(f * u + c)[..., beyond] - pushed * x, pushed)
 
 
 def over_supports(
@@ -171,13 +173,10 @@ def _borne(F: Array, C: Array, s: Array, p: Array, over: Array) -> Array:
 def _between(F: Array, C: Array, s: Array, p: Array, x: Array, over: Array) -> Along:
     """Return moments and shears at cuts from those ``over`` (…, n) the supports."""
     free = cantilever(F, C, s, x)
-    behind = s[:, None] < x
-    moment = np.where(
-        x < p[0],
-        F @ np.where(behind, x - s[:, None], 0.0) - C @ behind,
-        free.moment,
-    )
-    shear = np.where(x < p[0], F @ behind.astype(float), free.shear)
+    before = x < p[0]
+    other = cantilever(F, -C, -s, -x)
+    moment = np.where(before, other.moment, free.moment)
+    shear = np.where(before, other.shear, free.shear)
     for i, (a, b) in enumerate(pairwise(p)):
         here = (x >= a) & (x <= b) if i == len(p) - 2 else (x >= a) & (x < b)
         if not here.any():
@@ -190,3 +189,10 @@ def _between(F: Array, C: Array, s: Array, p: Array, x: Array, over: Array) -> A
         moment[..., here] = inner.moment + far * (b - cut) + over[..., i + 1 : i + 2]
         shear[..., here] = inner.shear + far
     return Along(moment, shear)
+
+
+def _from_end(one: Array) -> Array:
+    """Return the sums (…, k + 1) of all from each place on: from the first, …, from none."""
+    summed = np.zeros((*one.shape[:-1], one.shape[-1] + 1))
+    summed[..., :-1] = np.cumsum(one[..., ::-1], axis=-1)[..., ::-1]
+    return summed

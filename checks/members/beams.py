@@ -14,8 +14,9 @@ from .beam_bending import carried_ways, cuts_of, deflection, greatest, pressed_a
 from .beam_loads import Beam, PointLoads
 from .carried_down import Carried
 from .columns import column_rule
+from .governs import UNITS, as_column, used
 from .load_path import LoadPath
-from .member_check import Member, NotJudged
+from .member_check import Member, NotJudged, Stuff
 from .member_strength import STRENGTH
 from .over_places import MOSTLY, held_from_to, together
 from .post_strength import PostStrength, post_strength
@@ -67,25 +68,33 @@ def check_beam(
     ways = carried_ways(beam, loads, cuts)
     pressed = pressed_along(beam, loads, cuts)
     prop = np.zeros(1) if propping is None else propping[..., None]
-    bending = shear = np.zeros(1)
-    for way in ways:
-        by_bending = beam.strength.use_within(prop, pressed, *way.moment, beam.effective)
-        pushed = np.hypot(*way.shear) / beam.strength.shear_force
-        bending, shear = np.maximum(bending, by_bending), np.maximum(shear, pushed)
-    use = np.maximum(bending, shear)[:-1]
-    at = np.unravel_index(int(use.argmax()), use.shape)
+    along = prop + 0.0 * pressed, pressed
+    lasts = longer(carried, beam.strength.stuff)
+    use = used(
+        beam.strength,
+        along,
+        [way.moment for way in ways],
+        [np.hypot(*way.shear) for way in ways],
+        beam.effective,
+        lasts[..., None],
+    )
+    at = np.unravel_index(int(use.most[:-1].argmax()), use.most[:-1].shape)
     s, q, d, c, _ = (int(k) for k in at)
-    governs = "bending" if bending[at] >= shear[at] else "shear"
+    governs, most = use.governs(at), float(use.most[at])
     if governs == "bending":
         most, asked = greatest(
-            beam, cuts, ways, (prop + 0.0 * pressed, pressed), loads, (s, q, d, c)
+            beam, cuts, ways, along, loads, (s, q, d, c), float(lasts[s, 0, 0, 0])
         )
-    else:
-        most = float(use[at])
+    elif governs == "shear":
         asked = max(float(np.hypot(way.shear[0][at], way.shear[1][at])) for way in ways)
+    else:
+        asked = abs(float(along[0][at])) + float(pressed[at])
     check = stick_check(
         part.name, carried, (s, d, c), most, asked, governs, beam.strength, factors, basis
     )
+    if propping is not None:
+        braces = use.pressed(slice(-1))
+        governs, check = as_column(governs, check, beam.strength, beam.effective, braces)
     # a named load bends it as it is; else wind and weight do
     n = s if carried.sets[s].loads else -1
     shown = ways[0].moment[0][n, q, d, c], ways[0].moment[1][n, q, d, c]
@@ -105,6 +114,12 @@ def check_beam(
         graded=part.grade is not None,
         slender=0.0 if propping is None else beam.strength.slender(beam.effective),
     )
+
+
+def longer(carried: Carried, stuff: Stuff) -> Array:
+    """Return by how much each set (S + 1, 1, 1, 1) is asked more of a stuff than it is."""
+    times = [carried.times(s, stuff) for s in range(len(carried.sets))]
+    return np.array([*times, 1.0])[:, None, None, None]
 
 
 def stick_check(
@@ -132,7 +147,7 @@ def stick_check(
         name=f"member: {name}",
         demand=asked / times,
         capacity=capacity / times,
-        unit="N*m" if governs == "bending" else "N",
+        unit=UNITS[governs],
         utilization=use if np.isfinite(use) else None,
         passes=bool(use <= 1.0),
         source=f"{SOURCE}{' (LRFD)' if basis == STRENGTH else ''}; {strength.stuff.source}; "

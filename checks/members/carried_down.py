@@ -1,5 +1,6 @@
 """What comes on each body: weight, wind and named loads, brought down from body to body."""
 
+from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
 
@@ -78,8 +79,10 @@ def carry(
     ``loads`` are those that the design names, ``basis`` that of judgement.
     """
     above = _above(path, which)
-    actions = {i: _blown(structure, i, blow) for i in _one_of_each(structure, above)}
+    alike = {taken_alike(structure, i): i for i in _one_of_each(structure, above)}
+    actions = {i: _blown(structure, i, blow) for i in alike.values()}
     cases = _cases(list(actions.values()))
+    copies = Counter(body.part for body in structure.bodies)
     borne = [one for one in loads if one.body in above]
     held = {i: places_of(path, i) for i in above}
     sticks = {i for i in above if held[i] and any(hold.by in held for hold in path.of(i))}
@@ -88,16 +91,13 @@ def carry(
     sets = sets * 3 if sticks else sets
     tried = (*sets, LoadSet("typical", 1.0, 1.0))
     found: dict[int, tuple[Array, Array]] = {}
-    own = {i: _own(structure, i, actions, cases, tried) for i in above}
+    twins = {i: alike.get(taken_alike(structure, i)) for i in above}
+    own = {i: _own(structure, i, twins[i], actions, copies, cases, tried) for i in above}
     given: dict[int, list[tuple[Array, Array]]] = {}
     for one in borne:
         force = _given(one, tried, own[one.body].force)
         given.setdefault(one.body, []).append((np.asarray(one.load.at), force))
-    total = {i: [one.force, one.moment] for i, one in own.items()}
-    for i, each in given.items():
-        for point, force in each:
-            total[i][0] = total[i][0] + force
-            total[i][1] = total[i][1] + np.cross(point, force)
+    total = _total(own, given)
     numbers = {id(hold): k for k, hold in enumerate(path.holds)}
     for i in path.order:
         holds = path.of(i) if i in total else []
@@ -106,20 +106,22 @@ def carry(
         force, moment = total[i]
         points = np.vstack([hold.points for hold in holds])
         shares, rest = shared(points, force, moment)
+        couples = np.repeat(rest[..., None, :] / len(points), len(points), axis=-2)
         stick = path.sticks[i]
         if i in sticks and stick is not None:
             pushed = _pushed(path, i, stick, numbers, found, given, own[i].force)
-            for n, span in enumerate(spanning(stick, holds, held[i], pushed), 1):
-                which_sets = [*range(n * count, (n + 1) * count), *([len(sets)] if n == 1 else [])]
-                left_force = force[which_sets] - span[which_sets].sum(axis=-2)
-                left = moment[which_sets] - np.cross(points, span[which_sets]).sum(axis=-2)
-                more, rest[which_sets] = shared(points, left_force, left)
-                shares[which_sets] = span[which_sets] + more
+            for n, way in enumerate(spanning(stick, holds, held[i], pushed), 1):
+                some = [*range(n * count, (n + 1) * count), *([len(sets)] if n == 1 else [])]
+                span, turns = (each[some] for each in way)
+                moved = np.cross(points, span).sum(axis=-2) + turns.sum(axis=-2)
+                more, rest = shared(points, force[some] - span.sum(axis=-2), moment[some] - moved)
+                shares[some] = span + more
+                couples[some] = turns + rest[..., None, :] / len(points)
         at = 0
         for hold in holds:
             size = len(hold.points)
             passed = shares[..., at : at + size, :]
-            couple = rest * (size / len(points))
+            couple = couples[..., at : at + size, :].sum(axis=-2)
             at += size
             if hold.by not in total:
                 continue
@@ -128,14 +130,7 @@ def carry(
             below[0] = below[0] + passed.sum(axis=-2)
             below[1] = below[1] + np.cross(hold.points, passed).sum(axis=-2) + couple
     azimuths = next(iter(actions.values())).azimuths
-    return Carried(
-        own,
-        given,
-        found,
-        cases,
-        azimuths,
-        sets,
-    )
+    return Carried(own, given, found, cases, azimuths, sets)
 
 
 def shared(points: Array, force: Array, moment: Array) -> tuple[Array, Array]:
@@ -185,6 +180,18 @@ def _pushed(
     )
 
 
+def _total(
+    own: dict[int, Wrench], given: dict[int, list[tuple[Array, Array]]]
+) -> dict[int, list[Array]]:
+    """Return by body the force (…, 3) in N and moment (…, 3) in N m of all that it takes itself."""
+    total = {i: [one.force, one.moment] for i, one in own.items()}
+    for i, each in given.items():
+        for point, force in each:
+            total[i][0] = total[i][0] + force
+            total[i][1] = total[i][1] + np.cross(point, force)
+    return total
+
+
 def _above(path: LoadPath, which: Sequence[int]) -> list[int]:
     found, edge = set(which), set(which)
     while edge:
@@ -211,30 +218,33 @@ def _cases(actions: Sequence[Actions]) -> tuple[str, ...]:
 def _own(
     structure: Structure,
     i: int,
+    alike: int | None,
     actions: dict[int, Actions],
+    copies: Counter[int],
     cases: tuple[str, ...],
     sets: Sequence[LoadSet],
 ) -> Wrench:
-    """Return what a body takes from its weight and the wind on it alone, in all sets."""
+    """Return what a body takes from its weight and the wind on it alone, in all sets.
+
+    ``alike`` is the body that takes the same from the wind, None where that finds nothing of it.
+    """
     body = structure.bodies[i]
-    alike = [k for k in actions if taken_alike(structure, k) == taken_alike(structure, i)]
-    twin = alike[0] if alike else next(iter(actions))
+    twin = next(iter(actions)) if alike is None else alike
     # the wind finds nothing of a point mass
-    wrench = wind_wrench(actions[twin] if alike else actions[twin].times(0.0))
+    wrench = wind_wrench(actions[twin].times(0.0) if alike is None else actions[twin])
     names = actions[twin].names
     # without suction of its own a body takes the same with that on others
     index = [names.index(c if c in names else c.removesuffix(", suction")) for c in cases]
     moved = body.origin - structure.bodies[twin].origin
     F = wrench[0][..., index, :]
     M = wrench[1][..., index, :] + np.cross(moved, F)
-    copies = sum(one.part == body.part for one in structure.bodies)
     moments = body.shape.moments()
     local = moments.first / moments.volume if moments.volume else np.zeros(3)
     centre = body.place(local)
     forces: list[Array] = []
     couples: list[Array] = []
     for one in sets:
-        mass = structure.part_mass[WEIGHINGS.index(one.weighing), body.part] / copies
+        mass = structure.part_mass[WEIGHINGS.index(one.weighing), body.part] / copies[body.part]
         pull = np.array([0.0, 0.0, -one.dead * mass * GRAVITY])
         wind = 0.0 if one.loads else one.live
         forces.append(one.longer * (wind * F + pull))

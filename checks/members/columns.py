@@ -13,8 +13,9 @@ from ...loads.ranges import not_negative, positive
 def column_rule(name: str) -> float:
     """Return K_e of a piece that "stands out" or is held "between", or l_e/d of the "most slender".
 
-    Or the stress in psi of "aluminium buckling". KeyError for another. Source: NDS 2018 Appendix G
-    and 3.7.1.4; Aluminum Design Manual 2015.
+    Or the share of strength from which a piece "is a column", or the stress in psi of "aluminium
+    buckling". KeyError for another. Source: NDS 2018 Appendix G and 3.7.1.4; judgement; Aluminum
+    Design Manual 2015.
     """
     return float(references.table("column_rules").one("rule", name)["value"])
 

@@ -1,7 +1,8 @@
 """Legs that lean against each other in pairs, as under a swing: pressed along themselves and bent.
 
 In the plane of a pair its top is held by both legs as by a triangle. Square to that plane nothing
-holds it but bending: each takes half, as a stick held fast at one end.
+holds it but bending: each takes half, as a stick held fast at its foot. Where nothing holds the
+feet, what the pair carries would have to keep it from falling over: such a pair is not judged.
 """
 
 from collections.abc import Sequence
@@ -12,9 +13,11 @@ import numpy as np
 from ...design.on_ground import TOUCHING
 from ...design.shapes.shape import Array
 from ...design.structure import Structure
-from .beams import stick_check
+from ..joints.joint_places import Place
+from .beams import longer, stick_check
 from .carried_down import Carried
 from .columns import column_rule
+from .governs import as_column, used
 from .load_path import LoadPath
 from .member_check import Member, NotJudged
 from .post_strength import PostStrength, post_strength
@@ -71,9 +74,16 @@ def _leans_up(structure: Structure, path: LoadPath, i: int) -> bool:
 
 
 def pairs_of(
-    structure: Structure, path: LoadPath, legs: Sequence[int], basis: str
+    structure: Structure,
+    path: LoadPath,
+    places: Sequence[Place],
+    legs: Sequence[int],
+    basis: str,
 ) -> list[Pair | NotJudged]:
-    """Return legs in pairs, and those that cannot be judged with the reason."""
+    """Return legs in pairs, and those that cannot be judged with the reason.
+
+    ``places`` are the joints where they stand.
+    """
     found: list[Pair | NotJudged] = []
     left = list(legs)
     while left:
@@ -86,6 +96,10 @@ def pairs_of(
             continue
         left.remove(mate)
         one = _pair(structure, path, i, mate, basis)
+        if isinstance(one, Pair):
+            feet = zip(one.bodies, one.sticks, strict=True)
+            if not all(_holds_foot(structure, places, k, stick) for k, stick in feet):
+                one = NotJudged(part.name, "feet not held")
         found.append(one)
         if isinstance(one, NotJudged):
             other = structure.design.parts[structure.bodies[mate].part]
@@ -178,21 +192,22 @@ def _leg(
         for way in stick.ways
     )
     effective = column_rule("stands out") * L
-    bending = strength.use(pressing, first, second, effective)
     pushed = np.hypot(
         np.abs(own @ level) / 2.0 + np.abs(couple @ square) / L,
         np.abs(sideways + own @ square) + np.abs(couple @ level) / L,
     )
-    shear = pushed / strength.shear_force
-    use = np.maximum(bending, shear)[:-1]
-    at = np.unravel_index(int(use.argmax()), use.shape)
+    lasts = longer(carried, strength.stuff)
+    use = used(strength, (pressing, 0.0), [(first, second)], [pushed], effective, lasts)
+    at = np.unravel_index(int(use.most[:-1].argmax()), use.most[:-1].shape)
     s, q, d, c = (int(k) for k in at)
-    by_bending = bool(bending[at] >= shear[at])
-    asked = float(np.hypot(first[at], second[at])) if by_bending else float(pushed[at])
-    governs = "bending" if by_bending else "shear"
+    governs = use.governs(at)
+    amounts = {"bending": float(np.hypot(first[at], second[at])), "shear": float(pushed[at])}
+    asked, most = amounts.get(governs, abs(float(pressing[at]))), float(use.most[at])
     check = stick_check(
-        part.name, carried, (s, d, c), float(use[at]), asked, governs, strength, factors, basis
+        part.name, carried, (s, d, c), most, asked, governs, strength, factors, basis
     )
+    pressed = use.pressed(slice(-1))
+    governs, check = as_column(governs, check, strength, effective, pressed)
     named = bool(carried.sets[s].loads)
     shown = (s if named else -1, q, d, c)
     stiffness = min(strength.stiffness)
@@ -247,6 +262,14 @@ def _pair(structure: Structure, path: LoadPath, i: int, j: int, basis: str) -> P
     if not _are_alike(*strengths):
         return NotJudged(part.name, "unlike legs")
     return Pair((i, j), (sticks[0], sticks[1]), strengths[0])
+
+
+def _holds_foot(structure: Structure, places: Sequence[Place], i: int, stick: Stick) -> bool:
+    """Return whether the foot of a leg is set in the ground, or a joint holds it to a base."""
+    if structure.design.parts[structure.bodies[i].part].embed > 0.0:
+        return True
+    low = (1.0 - AT_TOP) * stick.length
+    return any(i in (at.of, at.to) and float(stick.at(at.points).max()) < low for at in places)
 
 
 def _are_alike(one: PostStrength, other: PostStrength) -> bool:

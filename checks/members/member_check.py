@@ -18,13 +18,15 @@ class Member:
     ``role`` is "post", "arm", "beam", "brace", "leg of a pair", "blade", "board between posts",
     "board on its foot", "wall panel", "box wall", "roof slope", "roof panel", "lid", "deck",
     "cut-out" or "propped cut-out"; ``where`` which piece or place of it governs, ``level`` in m how
-    high above its foot; ``governs`` "bending" or "shear"; ``count`` like pieces share the load.
+    high above its foot; ``governs`` "bending", "shear", "pressing",
+    "pulling" or "slenderness"; ``count`` like pieces share the load.
     ``slender`` is effective length over thickness of a piece that is pressed along itself, 0 of
     others. ``deflection`` in m is how far it bends under the unfactored wind, or under what stands
     on its overhang: shown, not judged.
     ``beside`` names parts that touch it and were not counted on, ``stuff`` the published strength,
     ``graded`` tells whether the design names its grade. ``loads`` are the named loads under which
-    it was judged as well.
+    it was judged as well. ``spanned`` tells of posts that a rail over three or more is taken to
+    load in other ways than alike, too.
     """
 
     name: str
@@ -40,6 +42,7 @@ class Member:
     loads: tuple[str, ...] = ()
     where: str = ""
     level: float | None = None
+    spanned: bool = False
 
 
 @dataclass(frozen=True)
@@ -48,7 +51,8 @@ class NotJudged:
 
     "no values", "no material", "thin wall", "braced", "lattice", "held otherwise", "across grain",
     "curved", "free edges", "knee", "at points", "off middle", "load on it", "held along",
-    "leans alone", "leans on several", "unlike legs", "braces more".
+    "leans alone", "leans on several", "unlike legs", "feet not held",
+    "braces more".
     """
 
     name: str

@@ -25,13 +25,14 @@ _GAUSS = (np.array([-1.0, 1.0]) / np.sqrt(3.0) + 1.0) / 2.0
 class Touched:
     """What pushes a stick: forces (…, k, 3) in N and couples (…, k, 3) in N m at ``at`` (k,) in m.
 
-    ``own`` (…, 3) in N is spread evenly over its length.
+    ``own`` (…, 3) in N is spread evenly over its length, and so is ``twist`` (…) in N m about it.
     """
 
     at: Array
     force: Array
     couple: Array
     own: Array
+    twist: Array | float = 0.0
 
 
 def together(held: Sequence[tuple[float, float]], near: float) -> list[tuple[float, float]]:
@@ -78,11 +79,13 @@ def places_of(path: LoadPath, i: int) -> list[list[int]]:
 
 def spanning(
     stick: Stick, holds: Sequence[Hold], places: Sequence[Sequence[int]], pushed: Touched
-) -> tuple[Array, Array]:
-    """Return forces (…, k, 3) in N at all points of holds, of spans by themselves and in one piece.
+) -> list[tuple[Array, Array]]:
+    """Return forces in N and couples in N m (…, k, 3) at all points of holds, in each of two ways.
 
-    Square to the stick, and evenly at the points of one place: what pushes it along itself or
-    turns it about itself is left to sharing as a rigid body. Source: ``reactions``.
+    Of spans by themselves, and in one piece; alike at the points of one place. What twists the
+    stick about itself goes to the two places between which it acts by the lever, as in an even bar
+    that its places keep from turning. What pushes it along itself is left to a rigid body.
+    Source: ``reactions``; statics.
     """
     points = np.vstack([hold.points for hold in holds])
     along = stick.at(points)
@@ -96,18 +99,24 @@ def spanning(
     ones = np.eye(len(at))
     by_force = reactions(ones, 0.0 * ones, at, p)
     by_couple = reactions(0.0 * ones, ones, at, p)
-    found: list[Array] = []
+    twisted = (pushed.couple @ stick.along) @ by_force[0][:k]
+    twisted = twisted + np.asarray(pushed.twist)[..., None] * (weight @ by_force[0][k:])
+    off = points - (stick.start + along[:, None] * stick.along)
+    found: list[tuple[Array, Array]] = []
     for force, couple in zip(by_force, by_couple, strict=True):
-        at_points = np.zeros((*pushed.own.shape[:-1], len(points), 3))
+        forces = np.zeros((*pushed.own.shape[:-1], len(points), 3))
+        couples = np.zeros(forces.shape)
         first, second = stick.ways
         for way, turns in ((first, second), (second, -first)):
             left = (pushed.force @ way) @ force[:k] + (pushed.couple @ turns) @ couple[:k]
             left = left + (pushed.own @ way)[..., None] * (weight @ force[k:])
             for n, place in enumerate(places):
-                share = left[..., n, None, None] / len(place)
-                at_points[..., list(place), :] += share * way
-        found.append(at_points)
-    return found[0], found[1]
+                forces[..., list(place), :] += left[..., n, None, None] / len(place) * way
+        for n, place in enumerate(places):
+            couples[..., list(place), :] += twisted[..., n, None, None] / len(place) * stick.along
+        beside = np.cross(off, forces) @ stick.along
+        found.append((forces, couples - beside[..., None] * stick.along))
+    return found
 
 
 def on_stick(

@@ -1,6 +1,7 @@
 """Posts as cantilevers from their foot: bent, sheared and pressed by all that they carry.
 
 n like posts take equal shares, and what turns the whole about its middle pushes each to the side.
+Under a rail over three or more each is judged by what the rail leaves it as a slender piece, too.
 No frame action is counted: a beam or rail that is nailed to them turns as they bend.
 """
 
@@ -20,6 +21,7 @@ from ..joints.joint_demand import at_once, together
 from ..judging import Check
 from .bending import cantilever_deflection
 from .columns import column_rule
+from .governs import UNITS, as_column, used
 from .member_check import Member, NotJudged
 from .member_strength import STRENGTH
 from .post_strength import PostStrength, post_strength
@@ -43,6 +45,21 @@ class Share:
     up: Array
 
 
+@dataclass(frozen=True, eq=False)
+class Spanned:
+    """What one way of a slender rail leaves each post, without factors.
+
+    ``wind`` of any gust, ``azimuths`` (D,) and ``cases`` (C,); ``weight`` where heavy, and
+    ``loads`` by the names of those on what the posts carry.
+    """
+
+    wind: list[Share]
+    weight: list[Share]
+    loads: dict[str, list[Share]]
+    azimuths: Array
+    cases: tuple[str, ...]
+
+
 def check_posts(
     posts: Posts,
     structure: Structure,
@@ -50,11 +67,13 @@ def check_posts(
     factors: Factors,
     basis: str,
     loads: Sequence[Borne] = (),
+    spanned: Sequence[Spanned] = (),
 ) -> Member | NotJudged:
     """Return the worst of bending and shear at the foot of posts under their actions (Q, D, C).
 
-    With bending goes what presses or draws the post along itself. ``loads`` are those that the
-    design names and the posts carry, each without wind.
+    With bending goes what presses or draws the post along itself; that alone is judged too.
+    ``loads`` are those that the design names and the posts carry, each and all together, without
+    wind. ``spanned`` is what they leave the posts in other ways than alike; the worst counts.
     """
     part = structure.design.parts[structure.bodies[posts.bodies[0]].part]
     if posts.why_not:
@@ -64,6 +83,9 @@ def check_posts(
         return NotJudged(posts.names[0], strength)
     wind = _Pushed(wind_shares(posts, actions), factors.wind, actions.azimuths, actions.names)
     pushed = [wind, *_under(posts, loads, factors, strength, basis)]
+    for way in spanned:
+        blown = _Pushed(way.wind, factors.wind, way.azimuths, way.cases, weight=way.weight)
+        pushed += [blown, *_under(posts, loads, factors, strength, basis, way)]
     found = [
         _worst(posts, structure, one, strength, weighing, dead, basis)
         for one in pushed
@@ -71,7 +93,8 @@ def check_posts(
         for dead in factors.sets
     ]
     calm = _calm(posts, strength, basis)
-    found.append(_worst(posts, structure, calm, strength, "heavy", factors.alone, basis))
+    for one in (calm, *(replace(calm, weight=way.weight) for way in spanned)):
+        found.append(_worst(posts, structure, one, strength, "heavy", factors.alone, basis))
     governs, check, bends = max(
         found, key=lambda one: np.inf if one[1].utilization is None else one[1].utilization
     )
@@ -87,6 +110,7 @@ def check_posts(
         graded=part.grade is not None,
         slender=strength.slender(column_rule("stands out") * posts.length),
         loads=tuple(one.load.name for one in loads),
+        spanned=bool(spanned),
     )
 
 
@@ -168,7 +192,8 @@ class _Pushed:
     """What pushes posts: the shares of each (…, D, C) and their ``factor``.
 
     ``azimuths`` (D,) and ``cases`` (C,) name wind; a named ``load`` has one of each. ``longer`` is
-    what the post carries under wind over what it carries for as long as this lasts.
+    what the post carries under wind over what it carries for as long as this lasts. ``weight`` is
+    what the weight that they carry leaves each, where heavy; None where all take the same.
     """
 
     shares: list[Share]
@@ -177,21 +202,32 @@ class _Pushed:
     cases: tuple[str, ...]
     load: str = ""
     longer: float = 1.0
+    weight: list[Share] | None = None
 
 
 def _under(
-    posts: Posts, loads: Sequence[Borne], factors: Factors, strength: PostStrength, basis: str
+    posts: Posts,
+    loads: Sequence[Borne],
+    factors: Factors,
+    strength: PostStrength,
+    basis: str,
+    way: Spanned | None = None,
 ) -> Iterator[_Pushed]:
     """Return what named loads do to posts, each and all together.
 
-    Metal holds for good what it holds in a gust.
+    In the ``way`` given, what acts on a post itself as ever. Metal holds for good what it holds in
+    a gust.
     """
     longer = 1.0 if isinstance(strength.stuff, Metal) else wind_over("normal", basis)
+    weight = None if way is None else way.weight
     for acting in at_once(loads):
-        each = [load_shares(posts, one) for one in acting]
+        each: list[list[Share]] = []
+        for one in acting:
+            spans = None if way is None else way.loads.get(one.load.name)
+            each.append(load_shares(posts, one) if spans is None else spans)
         shares = [sum_of(own) for own in zip(*each, strict=True)]
         name = together([one.load for one in acting])
-        yield _Pushed(shares, factors.live, np.zeros(1), ("",), name, longer)
+        yield _Pushed(shares, factors.live, np.zeros(1), ("",), name, longer, weight)
 
 
 def _calm(posts: Posts, strength: PostStrength, basis: str) -> _Pushed:
@@ -213,38 +249,46 @@ def _worst(
 ) -> tuple[str, Check, float]:
     """Return what governs, the check, and how far the top bends under what pushes, unfactored.
 
-    What lasts longer than wind is asked that much more: a little more than NDS asks where a post
-    may buckle sideways.
+    What lasts longer than wind is asked that much more, but where a post gives way sideways: there
+    wood is as stiff for good. C_L alone is that under wind, a little below that of a longer load.
     """
     shares = pushed.shares
     axis = posts.section.axis
     across = np.array([-axis[1], axis[0]])
-    lean = dead * weight_moment(posts, structure, weighing) / len(shares)
-    moment = np.stack([pushed.factor * share.moment + lean for share in shares])
+    leans, weights = _weighed(posts, structure, pushed.weight, weighing)
+    moment = np.stack(
+        [
+            pushed.factor * share.moment + dead * lean
+            for share, lean in zip(shares, leans, strict=True)
+        ]
+    )
     force = pushed.factor * np.stack([share.force for share in shares])
-    weight = dead * weight_on(posts, structure, weighing) / len(shares)
-    pressed = weight - pushed.factor * np.stack([share.up for share in shares])
-    bending = strength.use(
-        pushed.longer * pressed,
-        pushed.longer * (moment @ axis),
-        pushed.longer * (moment @ across),
-        column_rule("stands out") * posts.length,
+    pressed = np.stack(
+        [dead * on - pushed.factor * share.up for share, on in zip(shares, weights, strict=True)]
     )
     level = np.hypot(force[..., 0], force[..., 1])
-    shear = pushed.longer * level / strength.shear_force
-    use = np.maximum(bending, shear)
-    at = np.unravel_index(int(use.argmax()), use.shape)
+    use = used(
+        strength,
+        (pushed.longer * pressed, 0.0),
+        [(pushed.longer * (moment @ axis), pushed.longer * (moment @ across))],
+        [pushed.longer * level],
+        column_rule("stands out") * posts.length,
+        pushed.longer,
+    )
+    at = np.unravel_index(int(use.most.argmax()), use.most.shape)
     i, _, d, c = (int(k) for k in at)
-    by_bending = bool(bending[at] >= shear[at])
-    demand = float(np.linalg.norm(moment[at])) if by_bending else float(level[at])
-    ratio = float(use[at])
+    governs = use.governs(at)
+    along = np.broadcast_to(pressed, use.most.shape)
+    asked = {"bending": float(np.linalg.norm(moment[at])), "shear": float(level[at])}
+    demand = asked.get(governs, abs(float(along[at])))
+    ratio = float(use.most[at])
     capacity = 0.0 if not np.isfinite(ratio) else demand / ratio if ratio > 0.0 else 0.0
     share = shares[i]
     check = Check(
         name=f"member: {posts.names[0]}",
         demand=demand,
         capacity=capacity,
-        unit="N*m" if by_bending else "N",
+        unit=UNITS[governs],
         utilization=ratio if np.isfinite(ratio) else None,
         passes=bool(ratio <= 1.0),
         source=f"{SOURCE}{' (LRFD)' if basis == STRENGTH else ''}; {strength.stuff.source}",
@@ -255,10 +299,30 @@ def _worst(
         case=pushed.cases[c],
         load=pushed.load,
     )
+    effective = column_rule("stands out") * posts.length
+    governs, check = as_column(governs, check, strength, effective, use.pressed())
     return (
-        "bending" if by_bending else "shear",
+        governs,
         check,
         _bends(posts, strength, share.force[at[1:]], share.moment[at[1:]], axis, across),
+    )
+
+
+def _weighed(
+    posts: Posts, structure: Structure, weight: list[Share] | None, weighing: Weighing
+) -> tuple[list[Array], list[Array]]:
+    """Return by post the moment (…, 2) in N m and the force (…) in N of the weight on it."""
+    whole = weight_on(posts, structure, weighing)
+    if weight is None:
+        n = len(posts.bodies)
+        lean = weight_moment(posts, structure, weighing) / n
+        return [lean] * n, [np.array(whole / n)] * n
+    heavy = weight_on(posts, structure, "heavy")
+    part = whole / heavy if heavy > 0.0 else 0.0
+    # weight is the same in every gust, from every side
+    return (
+        [part * one.moment[0, 0, 0] for one in weight],
+        [-part * one.up[0, 0, 0] for one in weight],
     )
 
 

@@ -38,7 +38,7 @@ def check_sticks(
     path = load_path(structure, places)
     legs = [i for i in which if is_leg(structure, path, i)]
     looked = [beam_of(structure, path, i, basis) for i in which if i not in legs]
-    looked += pairs_of(structure, path, legs, basis)
+    looked += pairs_of(structure, path, places, legs, basis)
     found: list[Member | NotJudged] = [one for one in looked if isinstance(one, NotJudged)]
     beams = [one for one in looked if isinstance(one, Beam)]
     pairs = [one for one in looked if isinstance(one, Pair)]

@@ -5,8 +5,9 @@ from dataclasses import dataclass, replace
 
 from ...materials.fastener import Fastener
 from ..build_steps import down
+from ..joints.fastener_room import least_apart
 from ..joints.fastener_sets import block_thickness
-from ..joints.larger_fasteners import larger, least_apart, screws
+from ..joints.larger_fasteners import larger, screws
 from .seam_check import SeamFound, again
 from .seam_fasteners import CLEAT, greatest_spacing
 

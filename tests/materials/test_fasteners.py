@@ -266,3 +266,10 @@ def test_a_crown_that_is_not_made_is_refused():
         fasteners.find("14 ga 3/8 crown staple 2 in")
     with pytest.raises(KeyError, match="cannot be both"):
         fasteners.find("8d common nail 7/16 crown")
+
+
+def test_all_sorts_of_a_pennyweight_are_offered_where_none_was_named():
+    with pytest.raises(KeyError) as unknown:
+        fasteners.find("8d nail")
+    for sort in ("common", "box", "sinker", "finish"):
+        assert f"'8d {sort} nail'" in str(unknown.value)

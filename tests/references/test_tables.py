@@ -175,6 +175,7 @@ def test_green_gravities_agree_between_tables() -> None:
         ("deck screw", "wood/deck_screws_geometry", "size"),
         ("lag screw", "wood/lag_screws_geometry", "size"),
         ("staple", "wood/staples_geometry", "gauge"),
+        ("bolt", "wood/bolts_geometry", "size"),
     ],
 )
 def test_fasteners_that_are_sold_have_a_size_in_the_geometry_tables(kind, table, column) -> None:

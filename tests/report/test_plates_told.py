@@ -39,6 +39,42 @@ material = 'softwood plywood'
 """
 
 
+POST = """
+[design]
+name  = 'Bell'
+units = 'imperial'
+[site]
+method = 'gust'
+wind   = '20 mph'
+ground = 'firm lawn'
+[[part]]
+name = 'post'
+shape = 'box'
+length = '3 1/2 in'
+width = '3 1/2 in'
+height = '10 ft'
+embed = '2 ft'
+material = 'southern pine'
+[[part]]
+name = 'bell'
+shape = 'weight'
+on = 'post'
+mass = '{mass}'
+"""
+
+
+@pytest.mark.parametrize(
+    ("mass", "said"),
+    [
+        ("250 lb", "Too slender: pressed along itself it counts as 62.4 times as long as thick"),
+        ("5 lb", "62.4 times as long as thick: NDS allows 50 for a column. It is none, pressed"),
+    ],
+)
+def test_a_post_too_slender_for_a_column_is_told_so(mass, said):
+    """2.1 x 104 in over 3 1/2: K_e from a third of the depth down; NDS 2018 3.7.1.4 allows 50."""
+    assert said in notes(examine(read_text(POST.format(mass=mass))), "post")
+
+
 def told(**given):
     text = HOUSE.format(**{"wind": "60 mph", "wall": "1/2 in", "material": "OSB", **given})
     return examine(read_text(text))

@@ -72,6 +72,14 @@ def test_how_thick_cleats_have_to_be_and_how_short_a_point_is_stand_on_the_scree
     assert "cleats at least 1 1/4 in thick, in wood" in " ".join(out.split())
 
 
+def test_what_is_known_of_brads_stands_among_what_was_assumed(run):
+    _, out = run(tower() + seam(fastener="18 ga brad 2 in"), "check")
+    # Appendix I of NDS 2018 prints no wire below 0.099 in (memory)
+    assert "18 ga brads 2 in: head doubtful; steel as of the thinnest nail" in " ".join(out.split())
+    _, out = run(tower() + seam(fastener="8d common nail"), "check")
+    assert "steel as of the thinnest nail" not in " ".join(out.split())
+
+
 def test_an_engineer_reads_what_is_asked_and_held(run):
     _, out = run(tower() + seam(), "check", "--engineer", "--assumptions")
     plain = " ".join(out.split())

@@ -6,6 +6,9 @@ from verdict_designs import CONCRETE, STANDS, block, design_text
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
+from yardfast.report.cautions import cautions
+from yardfast.report.member_words import strength_unchecked
+from yardfast.report.passing_words import passing
 from yardfast.report.sheet import sheet
 from yardfast.report.verdict import verdict
 
@@ -97,3 +100,41 @@ def test_what_holds_the_foot_does_not_keep_a_loose_part_from_sliding(more):
     assert "the head slides off; the stakes do not end that" in text
     assert "the stakes end that" not in text
     assert "ntied the head slides off at about" in text
+
+
+def cautions_of(text):
+    return [remark.short for remark in cautions(examined(text))]
+
+
+def test_nobody_is_told_to_lay_down_what_stands_in_the_ground():
+    post = (
+        "[[part]]\nname = 'post'\nshape = 'box'\nlumber = '4x4'\nheight = '90 in'\n"
+        "embed = '30 in'\nmaterial = 'southern pine, treated'\n"
+    )
+    assert "hurricane or tornado warning: keep away from it" in cautions_of(design_text(post))
+    assert "hurricane or tornado warning: lay it down" in cautions_of(light())
+
+
+def test_what_is_built_to_carry_is_told_to_carry_nothing_more():
+    assert "hang nothing more on it" in cautions_of(light() + load("5 lbf"))
+    assert "hang nothing on it" in cautions_of(light())
+
+
+def test_one_name_of_many_takes_their_verb():
+    assert passing(["member: legs"]) == "legs are strong enough for the wind"
+    assert passing(["member: truss"]) == "truss is strong enough for the wind"
+    # a joint is one, whatever its name ends in
+    assert passing(["joint: beam to legs"]) == "beam to legs stays fastened"
+
+
+def test_parts_whose_strength_was_not_checked_are_named_where_there_is_room():
+    short = " in ', '0 in', '0 in']\nmass = '1 lb'\n"
+    parts = "".join(
+        f"[[part]]\nname = '{name}'\nshape = 'ball'\nacross = '4 in'\non = 'foot'\n"
+        f"at = ['{x}{short.replace(' in ', ' in', 1)}"
+        for x, name in ((-12, "cap"), (0, "ball"))
+    )
+    text = BEAM + parts
+    assert "strength of foot, cap and ball" in strength_unchecked(examined(text)).short
+    longer = text.replace("'cap'", "'a cap with a long name'")
+    assert "strength of 3 of its parts" in strength_unchecked(examined(longer)).short

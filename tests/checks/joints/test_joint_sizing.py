@@ -5,8 +5,8 @@ from joint_designs import POST, TOWER, joint
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
+from yardfast.checks.joints.fastener_room import SPACING
 from yardfast.checks.joints.joint_sizing import Why, size_joint
-from yardfast.checks.joints.larger_fasteners import SPACING
 
 NAILS = POST.replace("46 mph", "70 mph")
 
@@ -64,10 +64,135 @@ def test_a_joint_that_holds_needs_nothing():
     ("text", "why"),
     [
         (TOWER + joint(), Why.PANEL_EDGE),
-        (POST + joint("block", "plank", "#8 wood screw 3 in", 4, into="end grain"), Why.END_GRAIN),
+        (
+            POST.replace("46 mph", "290 mph")
+            + joint("block", "plank", "#8 wood screw 3 in", 1, into="end grain"),
+            Why.END_GRAIN,
+        ),
     ],
 )
 def test_what_no_number_mends_is_said(text, why):
     found = sized(text)
     assert found.remedies == ()
     assert found.why is why
+
+
+def test_lag_screws_are_found_where_wood_screws_count_nothing():
+    # NDS 2018 12.2.1.4: lag screws keep 3/4 in end grain, 12.2.2.2: wood screws are not drawn there
+    text = POST + joint("block", "plank", "#8 wood screw 3 in", 4, into="end grain")
+    (remedy,) = sized(text).remedies
+    assert remedy.kind == "lag screws"
+    again = joint("block", "plank", remedy.fastener.name, remedy.count, into="end grain")
+    assert examine(read_text(POST + again)).joints[0].check.passes
+
+
+SWING = """
+[design]
+name  = 'A swing'
+units = 'imperial'
+
+[site]
+method   = 'forecast'
+wind     = '46 mph'
+exposure = 'houses and trees'
+ground   = 'firm lawn'
+
+[[part]]
+name     = 'legs'
+shape    = 'member'
+from     = ['42 in', '30 in', '0 in']
+to       = ['42 in', '2 in', '78 in']
+lumber   = '4x4'
+cut      = 'level'
+mirror   = ['x', 'y']
+material = 'douglas fir'
+
+[[part]]
+name     = 'beam'
+shape    = 'member'
+from     = ['-48 in', '0 in', '0 in']
+to       = ['48 in', '0 in', '0 in']
+lumber   = '4x6 on edge'
+on       = 'legs'
+material = 'douglas fir'
+
+[[load]]
+name      = 'two on the swing'
+force     = '700 lbf'
+at        = ['0 in', '0 in', '78 in']
+direction = 'down'
+on        = 'beam'
+"""
+
+
+def test_more_lag_screws_are_found_in_a_face_as_small_as_a_post():
+    # between 3 and 4 diameters in a row the value falls in proportion (NDS 2018 12.5.1, memory)
+    (remedy,) = sized(SWING + joint("beam", "legs", "3/8 lag screw 6 in", 2)).remedies
+    diameters = remedy.found.spacing / (0.375 * 0.0254)
+    assert (remedy.kind, remedy.count) == ("more", 4)
+    assert 3.0 <= diameters < 4.0
+    assert remedy.found.check.utilization <= diameters / 4.0
+    assert not remedy.before.check.passes
+
+
+ARM = """
+[design]
+name  = 'A signpost'
+units = 'imperial'
+
+[site]
+method   = 'forecast'
+wind     = '58 mph'
+exposure = 'open'
+ground   = 'firm lawn'
+
+[[part]]
+name     = 'post'
+shape    = 'box'
+lumber   = '4x4'
+height   = '121 in'
+embed    = '55 in'
+material = 'southern pine, treated'
+
+[[part]]
+name     = 'arm'
+shape    = 'member'
+from     = ['0 in', '0 in', '60 in']
+to       = ['30 in', '0 in', '60 in']
+lumber   = '2x4 on edge'
+material = 'southern pine, treated'
+
+[[part]]
+name      = 'sign'
+shape     = 'panel'
+under     = 'arm'
+at        = ['2 in', '0 in', '-2 in']
+width     = '22 in'
+height    = '14 in'
+thickness = '3/4 in'
+material  = 'western redcedar'
+hangs_at  = '58 in'
+"""
+
+
+def test_other_fasteners_are_found_in_another_number():
+    (remedy,) = sized(ARM + joint("arm", "post", "16d common nail", 3)).remedies
+    assert remedy.kind == "lag screws"
+    again = joint("arm", "post", remedy.fastener.name, remedy.count)
+    assert examine(read_text(ARM + again)).joints[0].check.passes
+    # 3 diameters in a row at least (NDS 2018 Table 12.5.1B, memory)
+    assert remedy.found.spacing >= 3.0 * remedy.fastener.diameter
+
+
+def test_enough_bolts_that_have_no_room_are_told_apart_from_none_that_is_strong_enough():
+    found = sized(ARM + joint("arm", "post", "1/2 bolt 6 in", 2, washer="1 1/2 in"))
+    assert found.why is Why.NO_ROOM
+    assert found.crowded.check.passes
+    assert found.crowded.spacing < 3.0 * 0.5 * 0.0254
+
+
+def test_thicker_bolts_are_tried_too():
+    weak = ARM.replace("58 mph", "20 mph") + joint("arm", "post", "1/4 bolt 6 in", 2, washer="1 in")
+    kinds = {one.kind: one for one in sized(weak).remedies}
+    assert kinds["larger"].fastener.diameter > 0.25 * 0.0254
+    assert kinds["larger"].fastener.length == pytest.approx(6 * 0.0254)

@@ -11,7 +11,7 @@ from seam_designs import seam, tower
 from yardfast.checks.build_steps import IMPERIAL
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.checks.joints.larger_fasteners import least_apart
+from yardfast.checks.joints.fastener_room import least_apart
 from yardfast.checks.seams.seam_check import again
 from yardfast.checks.seams.seam_sizing import size_seam
 from yardfast.design.faults import DesignError

@@ -1,0 +1,61 @@
+"""What to do about a joint that does not hold, in a builder's words."""
+
+from ..checks.joints.joint_check import JointFound
+from ..checks.joints.joint_sizing import JointRemedy, JointSizing, Why
+from ..checks.seams.seam_fasteners import CLEAT
+from .amounts import Amounts
+from .fastener_words import into_blocks, several, thick_enough, too_short
+
+
+def joint_remedy(sizing: JointSizing, amounts: Amounts) -> str:
+    """Return what to do about a joint that does not hold, or that none is needed."""
+    joint = sizing.joint
+    if joint.check.passes:
+        return f"holds, at {100.0 * (joint.check.utilization or 0.0):.0f}% of what it can"
+    other = joint.fasteners.point_in
+    short = too_short(joint.fasteners.holds, other, amounts)
+    advice = _advice(sizing, other, amounts)
+    in_end = "end grain" in joint.fasteners.holds.reasons
+    return f"{short}; {advice}" if short and not in_end else advice
+
+
+def _advice(sizing: JointSizing, other: str, amounts: Amounts) -> str:
+    """Return how to fasten a joint that does not hold, its points now in ``other``."""
+    if sizing.remedies:
+        ways = "; or ".join(_way(remedy, sizing.joint, amounts) for remedy in sizing.remedies)
+        reaches = [into_blocks(remedy.found) for remedy in sizing.remedies]
+        thick = thick_enough("blocks", reaches, amounts)
+        in_end = "end grain" in sizing.joint.fasteners.holds.reasons
+        why = f"nails and screws in the end of {other} count nothing: " if in_end else ""
+        return f"{why}use {ways}" + (f" ({thick})" if thick else "")
+    joint = sizing.joint
+    match sizing.why:
+        case Why.PANEL_EDGE:
+            return (
+                f"nothing counts in the edge of {other}: set blocks or cleats inside, fastened to "
+                f"both (blocks = '{CLEAT}')"
+            )
+        case Why.END_GRAIN:
+            return (
+                f"nails and screws in the end of {other} count nothing: lag screws, or cleats at "
+                "its sides"
+            )
+        case Why.NO_ROOM if sizing.crowded is not None and sizing.crowded.spacing is not None:
+            apart = amounts.length(sizing.crowded.spacing, "down")
+            return (
+                f"{sizing.crowded.count // sizing.crowded.spots} of them are strong enough, but "
+                f"{apart} apart they stand too near: a larger face, or cleats"
+            )
+        case _:
+            bolts = joint.row.fastener.kind == "bolt"
+            other_way = "a larger face" if bolts else "through bolts"
+            return f"none of its kind that fits is strong enough: {other_way}, or cleats"
+
+
+def _way(remedy: JointRemedy, joint: JointFound, amounts: Amounts) -> str:
+    name = several(remedy.fastener)
+    spots = " at each place" if joint.spots > 1 else ""
+    number = f"{remedy.count} of them{spots}" if remedy.count > 1 else f"one{spots}"
+    spacing = remedy.found.spacing
+    apart = f", {amounts.length(spacing)} apart" if spacing is not None else ""
+    return f"{name}, {number}{apart}"
