@@ -17,7 +17,7 @@ def sliding_resistance(
     times their fraction of the pressing force, taken as even over the contact. The force acts
     along unit vectors ``along`` (M, 2), its twist over its size being ``arm`` (M,) in m, positive
     counter-clockwise. ``even`` tells that friction is the same all over, so that a force through
-    the centre turns nothing.
+    the centre turns nothing; no force at all is taken as such a one.
 
     By the upper-bound theorem for rigid sliding the resistance is the least, over all centres of
     rotation, of the friction's work over the force's own: minimise sum(shares |v + w J x|) with
@@ -27,7 +27,10 @@ def sliding_resistance(
     straight = float(shares.sum())
     result = np.full(len(arm), straight)
     scale = float(np.sqrt((points**2).sum(axis=1).max()))
+    if scale <= 0.0:  # all friction in one point: nothing there resists a twist
+        return np.where(arm == 0.0, straight, 0.0)
     turning = (np.abs(arm) > 1.0e-9 * scale) | (not even)
+    turning &= (along != 0.0).any(axis=1) | (arm != 0.0)
     if not turning.any():
         return result
     load = np.column_stack([along[turning], arm[turning] / scale])

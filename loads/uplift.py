@@ -129,4 +129,6 @@ def _blocked(structure: Structure, i: int, outlines: Polygons, solidity: Array) 
     if not others:
         return np.zeros(len(space))
     inside = plane.intersection(outlines[others], space)
-    return silhouette(inside, solidity[others]).area / plane.area(space)
+    whole = plane.area(space)
+    blocked = silhouette(inside, solidity[others]).area
+    return np.divide(blocked, whole, out=np.zeros_like(whole), where=whole > 0.0)

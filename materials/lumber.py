@@ -13,10 +13,6 @@ LOWEST = "stud"
 _SLACK = 1.02
 """How much over a printed size a piece may measure and still be of it: 90 mm is a 4x4."""
 
-_THINNEST_BOARD, _DIMENSION, _WIDEST_BOARD = 0.75, 1.5, 5.5
-"""Inches: the thinnest stress-rated board, the thinnest lumber of the tables, and the width for
-which boards are taken (wider ones of the lowest grade are not in the table)."""
-
 
 @dataclass(frozen=True)
 class Lumber:
@@ -66,11 +62,15 @@ def find_boards(material: str, thickness: float, grade: str | None = None) -> Lu
     Supplement 2018 Tables 4A and 4B, footnote 2); the boards of a yard seldom bear such a stamp.
     None as ``find``, and for thinner ones. KeyError as there.
     """
-    inch = units.factor("in")
-    if thickness < _THINNEST_BOARD * inch / _SLACK:
+    if thickness < _board_limit("thinnest stress-rated board") / _SLACK:
         return None
-    least = max(thickness, _DIMENSION * inch)
-    return find(material, least, max(least, _WIDEST_BOARD * inch), grade)
+    least = max(thickness, _board_limit("thinnest dimension lumber"))
+    return find(material, least, max(least, _board_limit("width of boards")), grade)
+
+
+def _board_limit(limit: str) -> float:
+    row = references.table("wood/board_limits").one("limit", limit)
+    return float(row["size_in"]) * units.factor("in")
 
 
 def _is_of_size(row: Row, least: float, wide: float) -> bool:

@@ -10,10 +10,6 @@ from .joint_material import Stuff
 from .lateral import LEAST_PENETRATION
 from .withdrawal import holding_length
 
-SLANT = radians(30.0)
-TOE_SIDE = 1.0 / 3.0
-"""A toe-nail starts a third of its length up the side and slants by 30 degrees (NDS 12.1.6.3)."""
-
 
 @dataclass(frozen=True)
 class Driven:
@@ -40,7 +36,8 @@ class Driven:
 def lengths(L: float, driven: Driven) -> tuple[float, float]:
     """Return what a fastener ``L`` m long goes through and how far it reaches beyond, in m."""
     if driven.toe_nailed:
-        return L * TOE_SIDE, L * cos(SLANT) - L * TOE_SIDE
+        side = L / driving_rule("toe-nail length over its start")
+        return side, L * cos(radians(driving_rule("toe-nail slant"))) - side
     return driven.through, max(L - driven.through - (driven.plate or 0.0), 0.0)
 
 
@@ -62,6 +59,12 @@ def least_penetration(fastener: Fastener) -> float:
         return 0.0
     times = LEAST_PENETRATION if fastener.kind != "staple" else _of_a_staple()
     return times * fastener.diameter
+
+
+@cache
+def driving_rule(rule: str) -> float:
+    """Return a rule of NDS on how fasteners are driven, by its name there."""
+    return float(references.table("wood/driving_rules").one("rule", rule)["value"])
 
 
 @cache

@@ -2,33 +2,21 @@
 
 from collections.abc import Iterator
 from dataclasses import replace
+from functools import cache
 
+from ... import references
 from ...materials import fasteners
 from ...materials.fastener import Fastener
 from ..build_steps import INCH
 
-_SCREW_LENGTHS = (1.0, 1.25, 1.5, 1.75, 2.0, 2.25, 2.5, 3.0, 3.5, 4.0)
-_LAG_LENGTHS = (1.5, 2.0, 2.5, 3.0, 3.5, 4.0, 5.0, 6.0, 7.0, 8.0)
-_STAPLE_LENGTHS = (1.0, 1.25, 1.5, 1.75, 2.0)
-_SCREW_SIZES = ("#6", "#8", "#10", "#12", "#14")
-_DECK_SIZES = ("#8", "#9", "#10")
-_LAG_SIZES = ("1/4", "5/16", "3/8", "1/2")
-_BOLT_SIZES = ("1/4", "5/16", "3/8", "1/2", "5/8", "3/4")
-_GAUGES = ("16 ga", "15 ga", "14 ga")
 _SORTS = ("common", "box", "sinker", "finish")
 
 
 def larger(now: Fastener) -> Iterator[Fastener]:
     """Return larger fasteners of the same kind, the next first."""
     match now.kind:
-        case "wood screw":
-            yield from _sized(now, "wood screw", _SCREW_SIZES, _SCREW_LENGTHS)
-        case "deck screw":
-            yield from _sized(now, "deck screw", _DECK_SIZES, _SCREW_LENGTHS)
-        case "lag screw":
-            yield from _sized(now, "lag screw", _LAG_SIZES, _LAG_LENGTHS)
-        case "staple":
-            yield from _sized(now, "staple", _GAUGES, _STAPLE_LENGTHS)
+        case "wood screw" | "deck screw" | "lag screw" | "staple":
+            yield from _sized(now)
         case "nail":
             yield from _nails(now)
         case "bolt":
@@ -39,35 +27,33 @@ def larger(now: Fastener) -> Iterator[Fastener]:
 
 def screws() -> Iterator[Fastener]:
     """Return wood screws that may stand in place of nails and staples, the least first."""
-    for size in _SCREW_SIZES:
-        for length in _SCREW_LENGTHS:
+    for size in _sold("wood screw", "size"):
+        for length in _lengths("wood screw"):
             yield fasteners.find(f"{size} wood screw {_inches(length)} in")
 
 
 def lag_screws() -> Iterator[Fastener]:
     """Return lag screws that may stand in place of nails and wood screws, the least first."""
-    for size in _LAG_SIZES:
-        for length in _LAG_LENGTHS:
+    for size in _sold("lag screw", "size"):
+        for length in _lengths("lag screw"):
             yield fasteners.find(f"{size} lag screw {_inches(length)} in")
 
 
 def _bolts(now: Fastener) -> Iterator[Fastener]:
     """Return thicker bolts of the same length and head."""
     head = "carriage bolt" if "carriage" in now.name.casefold() else "bolt"
-    for size in _BOLT_SIZES:
+    for size in _sold("bolt", "size"):
         found = replace(fasteners.find(f"{size} {head}"), length=now.length)
         if found.diameter > now.diameter * (1.0 + 1.0e-6):
             length = (now.length or 0.0) / INCH
             yield replace(found, name=f"{size} {head} {_inches(length)} in")
 
 
-def _sized(
-    now: Fastener, kind: str, sizes: tuple[str, ...], lengths: tuple[float, ...]
-) -> Iterator[Fastener]:
+def _sized(now: Fastener) -> Iterator[Fastener]:
     length = (now.length or 0.0) / INCH
-    for size in sizes:
-        for inches in lengths:
-            found = fasteners.find(f"{size} {kind} {_inches(inches)} in")
+    for size in _sold(now.kind, "size"):
+        for inches in _lengths(now.kind):
+            found = fasteners.find(f"{size} {now.kind} {_inches(inches)} in")
             thicker = found.diameter > now.diameter * (1.0 + 1.0e-6)
             alike = abs(found.diameter - now.diameter) <= 1.0e-6
             if (alike and inches > length + 1.0e-6) or (thicker and inches >= length - 1.0e-6):
@@ -84,6 +70,17 @@ def _nails(now: Fastener) -> Iterator[Fastener]:
     size = (now.length or 0.0, now.diameter)
     longer = [one for one in alike if one.length and (one.length, one.diameter) > size]
     yield from sorted(longer, key=lambda one: (one.length or 0.0, one.diameter))
+
+
+@cache
+def _sold(kind: str, measure: str) -> tuple[str, ...]:
+    """Return the sizes or lengths that shops keep of a kind of fastener, the least first."""
+    rows = references.table("wood/fasteners_sold").where("kind", kind)
+    return tuple(row["value"] for row in rows if row["measure"] == measure)
+
+
+def _lengths(kind: str) -> list[float]:
+    return [float(length) for length in _sold(kind, "length in inches")]
 
 
 def _inches(length: float) -> str:

@@ -4,7 +4,7 @@ from math import inf, pi
 
 from ... import references, units
 from ...materials.fastener import Fastener
-from .driven import Driven
+from .driven import Driven, driving_rule
 from .joint_material import Stuff
 from .withdrawal import HANDBOOK, kinds, mean_withdrawal, pull_through, withdrawal
 
@@ -58,7 +58,7 @@ def at_its_washer(fastener: Fastener, driven: Driven) -> float:
         return 0.0
     wet = references.table("wood/wet_service_CM").one("property", "Fc_perp")
     share = 1.0 if driven.stays_dry else float(wet["CM"])
-    hole = fastener.diameter + units.factor("in") / 16.0
+    hole = fastener.diameter + driving_rule("bolt hole over bolt") * units.factor("in")
     return least * share * pi / 4.0 * max(across**2 - hole**2, 0.0)
 
 

@@ -4,6 +4,7 @@ Wood is taken as wet in use: a yard piece stands in rain and dew, and near the s
 """
 
 from dataclasses import dataclass
+from functools import cache
 
 import numpy as np
 from numpy.typing import ArrayLike
@@ -84,9 +85,8 @@ def sheet_bending(sheet: Sheet, strip: ArrayLike, basis: str, across: bool) -> A
     ``across``: it bends across the grain of its face. Wet in use; C_D, or K_F phi lambda, under
     wind. ValueError unless the width is above 0. Source: APA Panel Design Specification D510.
     """
-    width = positive("strip", strip) / units.factor("in")
-    low, high = _panel("Cs", "8 in wide or less"), _panel("Cs", "24 in wide or more")
-    strip_factor = np.interp(width, (8.0, 24.0), (low, high))
+    width = positive("strip", strip)
+    strip_factor = np.interp(width, *_strip_factors())
     reference = sheet.bending[1 if across else 0]
     return reference * _panel("CM", "bending strength") * _duration("bending", basis) * strip_factor
 
@@ -141,6 +141,15 @@ def _wet_factors(lumber: Lumber) -> dict[str, float]:
         low = bool(mild) and value <= float(mild) * units.factor("psi")
         found[row["property"]] = 1.0 if low else float(row["CM"])
     return found
+
+
+@cache
+def _strip_factors() -> tuple[list[float], list[float]]:
+    """Return widths in m and the strip factors C_s at them, linear between."""
+    table = references.table("wood/panel_adjustment_factors")
+    pairs = zip(table.rows, table.si("width_in").tolist(), strict=True)
+    found = [(width, float(row["value"])) for row, width in pairs if row["factor"] == "Cs"]
+    return [width for width, _ in found], [value for _, value in found]
 
 
 def _panel(factor: str, condition: str) -> float:

@@ -74,6 +74,24 @@ def test_two_feet_slide_when_the_nearer_yields(arm):
     assert found[0] == pytest.approx(0.5 / (0.5 + arm), rel=2e-4)
 
 
+@pytest.mark.parametrize(
+    ("points", "arm", "resists"),
+    [
+        ([[0.0, 0.0]], 0.0, 0.5),
+        ([[0.0, 0.0]], 0.1, 0.0),
+        ([[0.0, 0.5], [0.0, -0.5]], 0.0, 0.5),
+    ],
+    ids=["through one point", "beside one point", "uneven, no force"],
+)
+def test_one_point_resists_no_twist_and_no_force_asks_for_none(points, arm, resists):
+    """Statics of a point; as the limit of a disc, 2/3 mu N R/arm with R to 0."""
+    points = np.array(points)
+    shares = 0.5 * np.array([0.25, 0.75][: len(points)]) if len(points) > 1 else np.array([0.5])
+    along = np.array([[1.0, 0.0]]) if len(points) == 1 else np.zeros((1, 2))
+    found = sliding_resistance(points, shares, along, np.array([arm]), even=False)
+    assert found == pytest.approx([resists], rel=1e-9)
+
+
 def test_disc_twisted_in_place_resists_two_thirds_of_its_radius():
     """T = 2/3 mu N R for even pressure (flat clutch, uniform pressure: any machine design text)."""
     disc = shapely.Point(0, 0).buffer(1.0, quad_segs=40)

@@ -166,3 +166,40 @@ def test_green_gravities_agree_between_tables() -> None:
     for row in references.table("wood/species_density_derived").rows:
         same = species.one("species", row["species"])
         assert float(same["G_green_basis"]) == float(row["G_green_basis"])
+
+
+@pytest.mark.parametrize(
+    ("kind", "table", "column"),
+    [
+        ("wood screw", "wood/wood_screws_geometry", "gauge"),
+        ("deck screw", "wood/deck_screws_geometry", "size"),
+        ("lag screw", "wood/lag_screws_geometry", "size"),
+        ("staple", "wood/staples_geometry", "gauge"),
+        ("bolt", "wood/bolts_geometry", "size"),
+    ],
+)
+def test_fasteners_that_are_sold_have_a_size_in_the_geometry_tables(kind, table, column) -> None:
+    """Each size has its row there, and both ladders rise."""
+    sold = references.table("wood/fasteners_sold").where("kind", kind)
+    sizes = [row["value"] for row in sold if row["measure"] == "size"]
+    named = [row[column] for row in references.table(table).rows]
+    across = [
+        width
+        for size in sizes
+        for name, width in zip(named, _diameters(table), strict=True)
+        if name == size
+    ]
+    assert len(across) == len(sizes) > 2
+    lengths = [float(row["value"]) for row in sold if row["measure"] == "length in inches"]
+    assert across == sorted(set(across))
+    assert lengths == sorted(set(lengths))
+
+
+def _diameters(table):
+    found = references.table(table)
+    column = next(
+        name
+        for name in ("nominal_dia_in", "thread_outer_in", "dia_in", "leg_dia_in")
+        if name in found.columns
+    )
+    return found.si(column).tolist()
