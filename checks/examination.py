@@ -36,6 +36,7 @@ from .bearing import check_bearing
 from .borne import Borne, borne_loads
 from .design_wind import DesignWind, design_actions, design_wind
 from .given_loads import check_given_load
+from .joints.cuts import Cut
 from .joints.fastened import fastened_by
 from .joints.joint_check import JointFound, find_joints
 from .joints.joint_places import Place
@@ -210,7 +211,17 @@ def examine(design: Design) -> Examination:
         return design_actions(expose(structure, surfaces, site.sheltering, some, each), method)
 
     joined, sewn = as_fastened(structure, site.basis)
-    joints = find_joints(structure, fastened, joined, blow, used, site.basis, standing.slope, loads)
+    joints = find_joints(
+        structure,
+        fastened,
+        joined,
+        blow,
+        used,
+        site.basis,
+        standing.slope,
+        loads,
+        _by_place_along_a_rail,
+    )
     checks += [one.check for one in joints]
     local = local_wind(structure, exposed, method)
     seams = seams_judged(structure, sewn, exposed, local, method, used, site.basis)
@@ -240,6 +251,12 @@ def examine(design: Design) -> Examination:
         if free is None
         else remedies(standing, actions, used, slides=not free[1].passes),
     )
+
+
+def _by_place_along_a_rail(structure: Structure, cut: Cut) -> tuple[Cut, ...]:
+    from .members.along_a_rail import along_a_rail  # noqa: PLC0415 - few pieces have such a rail
+
+    return along_a_rail(structure, cut)
 
 
 def _both(design: Design) -> Fault:

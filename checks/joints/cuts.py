@@ -4,7 +4,7 @@ What lies above a joint is cut free there and held by all joints that the cut go
 alone, once with all that is not beneath the joint, since what props it may need propping itself.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -53,6 +53,10 @@ class Cut:
         return self.within or self.through
 
 
+ByPlace = Callable[[Structure, Cut], tuple[Cut, ...]]
+"""What parts a cut along a slender piece by the places at which it is fastened."""
+
+
 def cuts_at(
     structure: Structure,
     fastened: Fastened,
@@ -62,6 +66,7 @@ def cuts_at(
     basis: str,
     slope: float,
     loads: Sequence[Borne],
+    by_place: ByPlace,
 ) -> Mapping[str, tuple[Cut, ...]]:
     """Return the cuts at each joint by its name; what several joints cut free is worked out once.
 
@@ -81,7 +86,7 @@ def cuts_at(
             if key not in known:
                 sets = load_sets(factors, basis, [one.load for one in borne_by(loads, above)])
                 known[key] = _cut(structure, places, above, blow, sets, slope)
-                apart[key] = _at_each(structure, known[key])
+                apart[key] = _at_each(structure, known[key], by_place)
             keys.append(key)
         each = [one for key in keys for one in apart[key]]
         alone = [one for one in each if any(place.row.name == name for place in one.through)]
@@ -106,13 +111,11 @@ def face_of(through: Sequence[Place]) -> tuple[Array, Array, Array]:
     return np.zeros(3), np.eye(3), np.empty((0, 2))
 
 
-def _at_each(structure: Structure, cut: Cut) -> tuple[Cut, ...]:
+def _at_each(structure: Structure, cut: Cut, by_place: ByPlace) -> tuple[Cut, ...]:
     """Return the cuts at each place of a slender piece that is fastened at three or more."""
     if len(cut.through) < 3 or len({place.of for place in cut.through}) > 1:
         return ()
-    from .along_a_rail import along_a_rail  # noqa: PLC0415 - few pieces have such a rail
-
-    return along_a_rail(structure, cut)
+    return by_place(structure, cut)
 
 
 def _freed(goes: NDArray[np.bool_], of: set[int]) -> list[NDArray[np.bool_]]:

@@ -19,7 +19,7 @@ from ..borne import Borne
 from ..judging import Check
 from . import fastener_group, fastener_layout
 from .carried import Fastened
-from .cuts import Cut, cuts_at
+from .cuts import ByPlace, Cut, cuts_at
 from .fastener_capacity import Capacity
 from .fastener_sets import FastenerSet
 from .joint_places import Place
@@ -68,18 +68,19 @@ def find_joints(
     blow: Blow,
     factors: Factors,
     basis: str,
-    slope: float = 0.0,
-    loads: Sequence[Borne] = (),
+    slope: float,
+    loads: Sequence[Borne],
+    by_place: ByPlace,
 ) -> tuple[JointFound, ...]:
     """Return what was found of every joint of a design, in the file's order.
 
     ``places`` are its joints where they stand, ``blow`` the wind on some of its bodies alone,
     ``basis`` that of judgement, ``slope`` that of the ground in rad, ``loads`` those that the
-    design names.
+    design names; ``by_place`` parts what is cut along a slender piece.
     """
     if not places:
         return ()
-    cuts = cuts_at(structure, fastened, places, blow, factors, basis, slope, loads)
+    cuts = cuts_at(structure, fastened, places, blow, factors, basis, slope, loads, by_place)
     return tuple(
         _worst_of(row, cuts[row.name], factors) for row in structure.design.several(JointRow)
     )

@@ -12,12 +12,12 @@ import numpy as np
 
 from ...design.shapes.shape import Array
 from ...design.structure import Structure
-from ..members.load_path import Hold
-from ..members.over_places import Touched, spanning, together
-from ..members.sticks import Stick, stick_of
-from .cuts import Cut, face_of
-from .joint_demand import Resultant, load_wrench
-from .joint_places import Place
+from ..joints.cuts import Cut, face_of
+from ..joints.joint_demand import Resultant, load_wrench
+from ..joints.joint_places import Place
+from .load_path import Hold
+from .over_places import Touched, spanning, together
+from .sticks import Stick, stick_of
 
 
 def along_a_rail(structure: Structure, cut: Cut) -> tuple[Cut, ...]:
