@@ -68,7 +68,8 @@ def test_how_thick_cleats_have_to_be_and_how_short_a_point_is_stand_on_the_scree
     # 14 legs of 0.0625 in (16 gage) have to go in; a wall of 3/4 in takes all of 3/4 in
     assert "too short: 7/8 in must be in the cleat, this has 0 in; use 16 ga staples" in plain
     # what is 1 3/4 in long reaches 1 in beyond a wall of 3/4 in
-    assert re.search(r"use 16 ga staples 1 3/4 in long, one every [\d /]+ in.*\(cleats at least", plain)
+    spaced = r"use 16 ga staples 1 3/4 in long, one every [\d /]+ in.*\(cleats at least"
+    assert re.search(spaced, plain)
     _, out = run(tower() + seam(fastener="#8 wood screw 2 in"), "check")
     assert "cleats at least 1 1/4 in thick, in wood" in " ".join(out.split())
 
