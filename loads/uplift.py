@@ -125,7 +125,7 @@ def _blocked(structure: Structure, i: int, outlines: Polygons, solidity: Array) 
     bounds = plane.bounds(outlines[i])
     under = structure.bodies[i].bottom
     space = plane.boxes(bounds[:, 0], 0.0, bounds[:, 2], under)
-    others = [j for j in range(len(structure.bodies)) if j != i]
+    others = [j for j, body in enumerate(structure.bodies) if j != i and body.bottom < under]
     if not others:
         return np.zeros(len(space))
     inside = plane.intersection(outlines[others], space)
