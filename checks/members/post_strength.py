@@ -31,9 +31,8 @@ class PostStrength:
     ``moduli`` in m3 and ``bending`` in Pa of both ways, ``buckling`` F_bE in Pa of bending on edge;
     ``shear_force`` in N; ``stiffness`` E I in N m2 of both ways. ``area`` in m2; ``along`` in Pa
     is what it may carry pressed along itself while it cannot give way sideways, ``drawn`` what it
-    may carry drawn along itself, and ``radii`` in m
-    and ``elastic`` in Pa tell when it does: its thickness (of metal its radius of gyration) both
-    ways, and E'_min (E of metal).
+    may carry drawn along itself. ``radii`` in m and ``elastic`` in Pa tell when it gives way: its
+    thickness (of metal its radius of gyration) both ways, and E'_min (E of metal).
     """
 
     moduli: tuple[float, float]

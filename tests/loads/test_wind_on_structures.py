@@ -166,6 +166,20 @@ def test_free_roof_is_lifted_more_where_the_space_beneath_is_blocked(under, coef
     assert at(wind, 0, wind.uplift) == pytest.approx(Q * coefficient * 0.64)
 
 
+@pytest.mark.parametrize(("pieces", "coefficient"), [(1, 0.8), (2, 1.2)])
+def test_what_blocks_the_space_beneath_a_free_roof_may_hang_high(pieces, coefficient):
+    """Each fills 0.975 of the width over 0.3 of the height: one leaves it clear, two block it.
+
+    What hangs is lifted by 0.8 on its own closed top.
+    """
+    roof = Part("roof", Plate(Rectangle(0.8, 0.8), 0.02), Place(at=(0, 0, 1.0)), density=500.0)
+    low = Part("low", Box(0.78, 0.78, 0.3), density=500.0)
+    high = Part("high", Box(0.78, 0.78, 0.3), Place(at=(0, 0, 0.65)), density=500.0)
+    wind = wind_on(low, roof, *[high][: pieces - 1])
+    own = (pieces - 1) * 0.8 * 0.78**2
+    assert at(wind, 0, wind.uplift) == pytest.approx(Q * (coefficient * 0.64 + own))
+
+
 def wheel(**changes):
     sizes = {"blades": 4, "span": 0.5, "root": 0.1, "tip": 0.2, "thickness": 0.01, "facing": 0.0}
     return Part("wheel", Rotor(**{**sizes, **changes}), Place(at=(0, 0, 1.5)), density=500.0)

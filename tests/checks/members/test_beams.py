@@ -395,7 +395,8 @@ def test_legs_whose_feet_nothing_holds_are_not_judged_as_if_held_fast(legs, more
     assert (one is not None) == stays
     if one is not None:
         assert one.check.load == "along"
-        assert one.check.demand == pytest.approx(100.0 * sqrt(0.55**2 + 1.6**2), rel=0.1)
+        # ends cut level reach some 2 mm beyond the line between their middles
+        assert one.check.demand == pytest.approx(100.0 * sqrt(0.55**2 + 1.6**2), rel=2e-3)
 
 
 @pytest.mark.parametrize(
