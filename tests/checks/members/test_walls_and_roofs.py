@@ -46,6 +46,13 @@ def test_wall_of_an_open_topped_box_by_hand():
     assert one.check.demand == pytest.approx(1.9 * q() * 0.5 * 1.0**2 / 8.0, rel=1e-6)
 
 
+def test_wind_that_blows_in_at_an_open_side_adds_to_the_suction_on_the_top():
+    """1.3 q and 0.6 q more; without a front its top spans from side to side: w s^2/8."""
+    one = judged(BASE, body("front"))[0]["body"]
+    assert one.where == "top"
+    assert one.check.demand == pytest.approx(1.9 * q() * 0.6 * 1.0**2 / 8.0, rel=1e-6)
+
+
 def test_a_lid_on_an_open_top_takes_the_wind_out_of_it():
     lid = Part("lid", Plate(Rectangle(1.0, 0.6), 0.018), Place(on="body"), material=PLY)
     open_, shut = (judged(BASE, body("top"), *more)[0]["body"] for more in ((), (lid,)))
