@@ -12,7 +12,17 @@ import verdict_designs
 import yardfast as yf
 
 ROOT = Path(yf.__file__).resolve().parent
-ARROWS = ("units", "references", "materials", "design", "loads", "statics", "checks", "report", "cli")
+ARROWS = (
+    "units",
+    "references",
+    "materials",
+    "design",
+    "loads",
+    "statics",
+    "checks",
+    "report",
+    "cli",
+)
 """Each room may look at those before it; units serves all, and looks at none."""
 NO_ROOMS = {"tests", "examples", "benchmarks", "build", "dist"}
 

@@ -9,10 +9,6 @@ from ... import references
 from ...design.shapes.shape import Array
 from ...loads.ranges import not_negative
 
-ACROSS, ALONG = "across the grain", "along the grain"
-CROWNS = (ACROSS, ALONG)
-"""How a crown lies to the grain of the piece that is under it."""
-
 
 def crown_factor(angle: ArrayLike) -> Array:
     """Return which part of the lateral value of two nails a staple has (…): 1, or 0.7.

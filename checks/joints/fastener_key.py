@@ -11,6 +11,10 @@ LONGEST = 0.6
 
 FASTENER_HINT = "fastener = '8d common nail' or '#8 wood screw 2 in'"
 
+ACROSS, ALONG = "across the grain", "along the grain"
+CROWNS = (ACROSS, ALONG)
+"""How a staple's crown lies to the grain of the piece that is under it."""
+
 CROWN_WORDS = {
     **dict.fromkeys(("across", "square to the grain", "crosswise"), "'across the grain'"),
     **dict.fromkeys(("along", "with the grain", "lengthwise"), "'along the grain'"),

@@ -11,9 +11,9 @@ from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...materials.stock import lumber_sizes
 from . import fastener_layout as layout
-from .crown import ACROSS
 from .driven import Driven, least_penetration
 from .fastener_capacity import Capacity
+from .fastener_key import ACROSS
 from .joint_faults import joint_fault
 from .joint_material import Met, met, stuff, stuff_of
 from .joint_table import JointRow

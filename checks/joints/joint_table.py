@@ -7,8 +7,15 @@ from ...design.near_names import listed, meant
 from ...design.row import Row
 from ...design.schema import Key, TableSpec
 from ...materials.fastener import Fastener
-from .crown import CROWNS
-from .fastener_key import CROWN_WORDS, FASTENER_HINT, WOOD_WORDS, check_crown, read_fastener, woods
+from .fastener_key import (
+    CROWN_WORDS,
+    CROWNS,
+    FASTENER_HINT,
+    WOOD_WORDS,
+    check_crown,
+    read_fastener,
+    woods,
+)
 
 WHERE = ("ring", "rectangle", "each side")
 """Round a circle, in two rows, or so many along each side of where the parts touch."""

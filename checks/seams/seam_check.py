@@ -15,9 +15,9 @@ from ...design.structure import Structure
 from ...loads.combinations import Factors
 from ...units import INCH
 from ..joints.combined import fastener_use
-from ..joints.crown import ACROSS
 from ..joints.driven import Driven
 from ..joints.fastener_capacity import Capacity, capacity
+from ..joints.fastener_key import ACROSS
 from ..joints.joint_material import stuff
 from ..judging import Check
 from .many_sided import seamed_parts

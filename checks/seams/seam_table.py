@@ -9,9 +9,9 @@ from ...design.row import Row
 from ...design.schema import Key, TableSpec
 from ...materials.fastener import Fastener
 from ...units import INCH
-from ..joints.crown import CROWNS
 from ..joints.fastener_key import (
     CROWN_WORDS,
+    CROWNS,
     FASTENER_HINT,
     WOOD_WORDS,
     check_crown,
