@@ -7,7 +7,7 @@ from ...design.near_names import listed, meant
 from ...design.row import Row
 from ...design.schema import Key, TableSpec
 from ...materials.fastener import Fastener
-from .fastener_key import (
+from ...statics.fastener_key import (
     CROWN_WORDS,
     CROWNS,
     FASTENER_HINT,

@@ -13,11 +13,11 @@ from ...design.model import Part
 from ...design.shapes.bodies import Shell
 from ...design.structure import Structure
 from ...loads.combinations import Factors
+from ...statics.fastener_key import ACROSS
 from ...units import INCH
 from ..joints.combined import fastener_use
 from ..joints.driven import Driven
 from ..joints.fastener_capacity import Capacity, capacity
-from ..joints.fastener_key import ACROSS
 from ..joints.joint_material import stuff
 from ..judging import Check
 from .many_sided import seamed_parts

@@ -8,8 +8,7 @@ from ...design.near_names import listed, meant
 from ...design.row import Row
 from ...design.schema import Key, TableSpec
 from ...materials.fastener import Fastener
-from ...units import INCH
-from ..joints.fastener_key import (
+from ...statics.fastener_key import (
     CROWN_WORDS,
     CROWNS,
     FASTENER_HINT,
@@ -18,6 +17,7 @@ from ..joints.fastener_key import (
     read_fastener,
     woods,
 )
+from ...units import INCH
 
 SPACINGS = Bounds(0.5 * INCH, 24.0 * INCH, "from 1/2 in to 24 in (13 to 610 mm)")
 
