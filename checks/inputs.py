@@ -8,8 +8,8 @@ from ..design.model import Design
 from ..design.record_table import RECORD
 from ..loads.load_table import LOAD
 from ..loads.site_table import SITE
+from ..statics.joint_table import JOINT
 from .anchoring.anchor_table import ANCHOR, BALLAST, GUY
-from .joints.joint_table import JOINT
 from .seams.seam_table import SEAM
 
 SPECS = (SITE, LOAD, ANCHOR, BALLAST, GUY, JOINT, SEAM, RECORD)

@@ -1,9 +1,9 @@
 """Which parts joints fasten to which, so that what moves together is known."""
 
 from ...design.structure import Structure
+from ...statics.joint_table import JointRow
 from .carried import Fastened, in_a_circle
 from .joint_faults import joint_fault
-from .joint_table import JointRow
 
 
 def fastened_by(structure: Structure) -> Fastened:

@@ -8,9 +8,9 @@ from ...design import plane
 from ...design.placing import about_z
 from ...design.shapes.shape import Array
 from ...design.structure import Structure
+from ...statics.joint_table import JointRow
 from . import fastener_layout as layout
 from .joint_faults import beside, odd_sides
-from .joint_table import JointRow
 from .meeting import Face
 
 OFF = 0.006

@@ -15,6 +15,7 @@ from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...loads.actions import Blow
 from ...loads.combinations import Factors
+from ...statics.joint_table import JointRow
 from ..borne import Borne
 from ..judging import Check
 from . import fastener_group, fastener_layout
@@ -23,7 +24,6 @@ from .cuts import ByPlace, Cut, cuts_at
 from .fastener_capacity import Capacity
 from .fastener_sets import FastenerSet
 from .joint_places import Place
-from .joint_table import JointRow
 from .most_used import MostUsed, held_for, most_used
 
 SOURCE = "NDS 2018 12.4 with 12.2 and 12.3; statics of the group"

@@ -2,8 +2,8 @@
 
 from ...design.faults import DesignError, Fault
 from ...design.structure import Structure
+from ...statics.joint_table import JointRow
 from ...units import INCH
-from .joint_table import JointRow
 
 
 def joint_fault(

@@ -6,12 +6,12 @@ from dataclasses import dataclass
 from ...design.faults import DesignError, Fault
 from ...design.shapes.shape import Array
 from ...design.structure import Structure
+from ...statics.joint_table import JointRow
 from .driven import Driven
 from .fastener_capacity import Capacity, capacity
 from .fastener_points import laid_out, points_on
 from .fastener_sets import FastenerSet, straight, to_blocks
 from .joint_faults import beside, joint_fault, not_touching
-from .joint_table import JointRow
 from .meeting import Face, gap, meeting
 
 

@@ -8,11 +8,11 @@ from ...design.faults import DesignError
 from ...design.structure import Structure
 from ...loads.combinations import Factors
 from ...materials.fastener import Fastener
+from ...statics.joint_table import JointRow
 from ..build_steps import least
 from .fastener_room import least_apart, spacing_share
 from .joint_check import JointFound, again
 from .joint_places import places_of, touching
-from .joint_table import JointRow
 from .larger_fasteners import lag_screws, larger, screws
 
 MOST = 120

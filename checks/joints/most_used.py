@@ -6,11 +6,11 @@ from math import inf
 import numpy as np
 
 from ...design.shapes.shape import Array
+from ...statics.joint_table import JointRow
 from .combined import fastener_use
 from .fastener_capacity import Capacity
 from .fastener_sets import FastenerSet
 from .joint_places import Place
-from .joint_table import JointRow
 
 
 @dataclass(frozen=True)

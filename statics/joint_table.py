@@ -3,11 +3,11 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from ...design.near_names import listed, meant
-from ...design.row import Row
-from ...design.schema import Key, TableSpec
-from ...materials.fastener import Fastener
-from ...statics.fastener_key import (
+from ..design.near_names import listed, meant
+from ..design.row import Row
+from ..design.schema import Key, TableSpec
+from ..materials.fastener import Fastener
+from .fastener_key import (
     CROWN_WORDS,
     CROWNS,
     FASTENER_HINT,
