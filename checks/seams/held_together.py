@@ -5,10 +5,10 @@ from ...design.structure import Structure
 from ...loads.combinations import Factors
 from ...loads.exposed import Exposed
 from ...loads.methods import Method
+from ...statics.seam_table import SeamRow
 from ..design_wind import design_actions
 from ..joints.joint_places import Place, places
 from ..local_wind import LocalWind
-from .seam_table import SeamRow
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

@@ -14,6 +14,7 @@ from ...design.shapes.bodies import Shell
 from ...design.structure import Structure
 from ...loads.combinations import Factors
 from ...statics.fastener_key import ACROSS
+from ...statics.seam_table import SeamRow
 from ...units import INCH
 from ..joints.combined import fastener_use
 from ..joints.driven import Driven
@@ -23,7 +24,6 @@ from ..judging import Check
 from .many_sided import seamed_parts
 from .seam_demands import Seams
 from .seam_fasteners import through_a_panel
-from .seam_table import SeamRow
 
 PREFIX = "seam: "
 SOURCE = "NDS 2018 12.4 with 12.2 and 12.3; shear flow V Q/(2 I) and T/(2 A)"

@@ -3,12 +3,13 @@
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
-from ...design.bounds import Bounds
-from ...design.near_names import listed, meant
-from ...design.row import Row
-from ...design.schema import Key, TableSpec
-from ...materials.fastener import Fastener
-from ...statics.fastener_key import (
+from ..design.bounds import Bounds
+from ..design.near_names import listed, meant
+from ..design.row import Row
+from ..design.schema import Key, TableSpec
+from ..materials.fastener import Fastener
+from ..units import INCH
+from .fastener_key import (
     CROWN_WORDS,
     CROWNS,
     FASTENER_HINT,
@@ -17,7 +18,6 @@ from ...statics.fastener_key import (
     read_fastener,
     woods,
 )
-from ...units import INCH
 
 SPACINGS = Bounds(0.5 * INCH, 24.0 * INCH, "from 1/2 in to 24 in (13 to 610 mm)")
 
