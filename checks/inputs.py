@@ -8,9 +8,9 @@ from ..design.model import Design
 from ..design.record_table import RECORD
 from ..loads.load_table import LOAD
 from ..loads.site_table import SITE
+from ..statics.anchor_table import ANCHOR, BALLAST, GUY
 from ..statics.joint_table import JOINT
 from ..statics.seam_table import SEAM
-from .anchoring.anchor_table import ANCHOR, BALLAST, GUY
 
 SPECS = (SITE, LOAD, ANCHOR, BALLAST, GUY, JOINT, SEAM, RECORD)
 """The tables beside ``[design]`` and ``[[part]]``, each from the room that owns it."""

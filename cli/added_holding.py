@@ -4,8 +4,8 @@ from collections.abc import Sequence
 from math import degrees
 from typing import Protocol
 
-from ..checks.anchoring.anchor_table import AnchorRow, GuyRow
 from ..design.model import Design
+from ..statics.anchor_table import AnchorRow, GuyRow
 from .lines import Row, block, quoted
 
 

@@ -1,8 +1,8 @@
 """The four steps of the sheet by which a piece is set up, tied down, or set in the ground."""
 
-from ..checks.anchoring.anchor_table import AnchorRow, GuyRow
 from ..checks.examination import Examination
 from ..materials import anchors
+from ..statics.anchor_table import AnchorRow, GuyRow
 from .amounts import Amounts
 from .headline import tie_down
 from .posts_words import posts_said

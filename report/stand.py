@@ -3,10 +3,10 @@
 from enum import Enum
 
 from .. import references, units
-from ..checks.anchoring.anchor_table import GuyRow
 from ..checks.examination import Examination
 from ..checks.judging import Check
 from ..materials import anchors
+from ..statics.anchor_table import GuyRow
 
 HOLDING = ("overturning", "sliding", "anchor", "anchor head", "guy")
 """Checks that fail where a piece is not held enough."""

@@ -5,11 +5,11 @@ from math import degrees
 from typing import Any
 
 from ..checks.anchoring.anchor_choice import AnchorChoice
-from ..checks.anchoring.anchor_table import AnchorRow, GuyRow
 from ..checks.anchoring.guy_choice import GuyChoice
 from ..checks.examination import Examination
 from ..materials import anchors as kinds
 from ..materials import guy_lines
+from ..statics.anchor_table import AnchorRow, GuyRow
 from .amounts import Amounts
 
 _HOW = {

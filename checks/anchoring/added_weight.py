@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from ...design.model import Design, Part
 from ...design.shapes.weight import Weight
 from ...design.structure import build_structure
-from .anchor_table import BallastRow
+from ...statics.anchor_table import BallastRow
 
 NAMED = "ballast"
 """Weights in a file that begin with this word were laid on to keep the piece down."""

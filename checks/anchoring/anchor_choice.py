@@ -11,10 +11,10 @@ from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...materials import anchors as kinds
 from ...materials import grounds
+from ...statics.anchor_table import AnchorRow
 from ..judging import Check
 from ..remedies import on_wood
 from ..standing import Standing
-from .anchor_table import AnchorRow
 from .anchored import anchor_pulls, check_tied
 from .held import Held, held_by
 from .holding import Holding

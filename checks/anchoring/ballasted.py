@@ -10,7 +10,7 @@ from ...design.shapes.bodies import Shell
 from ...design.shapes.boxes import Box
 from ...design.shapes.flat import Frame
 from ...design.shapes.weight import Weight
-from .anchor_table import BallastRow
+from ...statics.anchor_table import BallastRow
 from .filled import filling
 
 

@@ -13,12 +13,12 @@ from ...design.shapes.rotor import Rotor
 from ...design.structure import Structure
 from ...materials import guy_lines
 from ...materials.guy_lines import GuyLine
+from ...statics.anchor_table import AnchorRow, GuyRow
 from ..build_steps import down, steps_of, up
 from ..judging import Check
 from ..sliding import check_sliding
 from . import guys
 from .anchor_choice import MOST_TRIED, PLAINEST, Loaded, places_for, suited, with_anchors
-from .anchor_table import AnchorRow, GuyRow
 from .anchored import anchor_pulls, guy_pulls
 from .held import Held
 

@@ -15,8 +15,8 @@ from ...design.structure import Structure
 from ...materials import anchors as kinds
 from ...materials import guy_lines
 from ...materials.grounds import Ground
+from ...statics.anchor_table import AnchorRow, GuyRow
 from . import guys
-from .anchor_table import AnchorRow, GuyRow
 from .holding import Holding, holding
 
 

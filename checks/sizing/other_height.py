@@ -14,7 +14,7 @@ from ...design.shapes.member import Member, Point
 from ...design.shapes.shape import Shape
 from ...design.sizes import largest_lean_wall
 from ...loads.given import GivenLoad
-from ..anchoring.anchor_table import GuyRow
+from ...statics.anchor_table import GuyRow
 from ..anchoring.ground_parts import GroundParts
 from .weighed_again import weighed_again
 

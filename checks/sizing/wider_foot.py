@@ -10,7 +10,7 @@ from ...design.shapes.plans import Plan, Rectangle, Regular
 from ...design.shapes.shape import Array
 from ...loads.given import GivenLoad
 from ...materials.stock import sheet_thicknesses
-from ..anchoring.anchor_table import BallastRow, GuyRow
+from ...statics.anchor_table import BallastRow, GuyRow
 from ..anchoring.ground_parts import GroundParts, single_foot
 from .weighed_again import weighed_again
 

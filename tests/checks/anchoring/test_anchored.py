@@ -9,7 +9,6 @@ from designs import design, tower
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
-from yardfast.checks.anchoring.anchor_table import AnchorRow, BallastRow, GuyRow
 from yardfast.checks.anchoring.anchored import hold_of
 from yardfast.checks.anchoring.held import held_by
 from yardfast.checks.anchoring.holding import holding
@@ -22,6 +21,7 @@ from yardfast.design.shapes.flat import Frame, Plate
 from yardfast.design.shapes.plans import Rectangle
 from yardfast.materials import anchors, guy_lines
 from yardfast.materials.grounds import find
+from yardfast.statics.anchor_table import AnchorRow, BallastRow, GuyRow
 
 G = 9.80665
 KIND = "rebar stake 1/2 in x 36 in"

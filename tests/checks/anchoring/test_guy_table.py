@@ -3,8 +3,8 @@
 import pytest
 from sample_file import HARBOUR_LIGHT, the_fault
 
-from yardfast.checks.anchoring.anchor_table import GuyRow
 from yardfast.checks.inputs import read_text
+from yardfast.statics.anchor_table import GuyRow
 
 GUYS = """
 [[guy]]
