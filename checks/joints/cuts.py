@@ -17,12 +17,12 @@ from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...loads.actions import Blow
 from ...loads.combinations import Factors
+from ...statics.meeting import bearing_area
 from ..borne import Borne, borne_by
 from . import fastener_layout
 from .carried import Fastened, carried, masses_of
 from .joint_demand import LoadSet, Resultant, Weight, load_sets, resultant
 from .joint_places import Place
-from .meeting import bearing_area
 
 IN_PLANE = 0.05
 """Fasteners and faces within this (m) of each other count as in one plane: judgement."""

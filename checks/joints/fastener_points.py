@@ -9,9 +9,9 @@ from ...design.placing import about_z
 from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...statics.joint_table import JointRow
+from ...statics.meeting import Face
 from . import fastener_layout as layout
 from .joint_faults import beside, odd_sides
-from .meeting import Face
 
 OFF = 0.006
 """A fastener whose middle lies farther (m) off the face on which the parts meet holds nothing."""

@@ -7,12 +7,12 @@ from ...design.faults import DesignError, Fault
 from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...statics.joint_table import JointRow
+from ...statics.meeting import Face, gap, meeting
 from .driven import Driven
 from .fastener_capacity import Capacity, capacity
 from .fastener_points import laid_out, points_on
 from .fastener_sets import FastenerSet, straight, to_blocks
 from .joint_faults import beside, joint_fault, not_touching
-from .meeting import Face, gap, meeting
 
 
 @dataclass(frozen=True, eq=False)

@@ -4,7 +4,6 @@ import numpy as np
 import pytest
 
 from yardfast.checks.joints.joint_material import met
-from yardfast.checks.joints.meeting import bearing_area, meeting
 from yardfast.design.model import Design, Part, Place
 from yardfast.design.placing import place_parts
 from yardfast.design.shapes.bodies import Cone, Shell, Solid
@@ -12,6 +11,7 @@ from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Frame, Panel, Plate
 from yardfast.design.shapes.member import Member
 from yardfast.design.shapes.plans import Rectangle, Regular
+from yardfast.statics.meeting import bearing_area, meeting
 
 UP = np.array([0.0, 0.0, 1.0])
 

@@ -5,10 +5,10 @@ from dataclasses import dataclass
 import numpy as np
 from shapely.geometry.base import BaseGeometry
 
-from ...design import plane
-from ...design.placing import Body
-from ...design.sections import section
-from ...design.shapes.shape import Array
+from ..design import plane
+from ..design.placing import Body
+from ..design.sections import section
+from ..design.shapes.shape import Array
 
 CLEAR = 0.005
 """Faces that lie nearer than this (m) touch: saw cuts, paint, a washer."""
