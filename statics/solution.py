@@ -1,0 +1,128 @@
+"""The forces in a system under many load cases, and how well every piece is in balance."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from ..design.shapes.shape import Array
+from .one_way import Mask, settle
+from .system import System
+
+AS_READ: Mapping[str, float] = {}
+"""No factor on any stiffness."""
+
+_STILL = 1.0e-10
+"""Of the greatest stiffness; a motion that meets less than this meets none."""
+
+
+class MechanismError(Exception):
+    """Nothing holds a motion (size,) of the pieces of a system, whatever loads it."""
+
+    def __init__(self, motion: Array) -> None:
+        super().__init__("a mechanism")
+        self.motion = motion
+
+
+@dataclass(frozen=True, eq=False)
+class Solution:
+    """Motions (cases, size) in m and rad, and the force (cases, springs) in N in every spring.
+
+    Drawn above 0. ``ends`` (cases, m, 12) are the forces on beams' ends in their own axes. Cases
+    that are ``lost`` (cases,) have no equilibrium; all else in them is 0. ``open`` (cases, n) are
+    the springs that only press and do not. ``error`` (cases,) is the greatest force or moment left
+    over on any piece, over that case's load.
+    """
+
+    motion: Array
+    force: Array
+    ends: Array
+    lost: NDArray[np.bool_]
+    open: Mask
+    error: Array
+
+
+def solve(
+    system: System,
+    loads: Array,
+    fixed: Array,
+    factors: Mapping[str, float] = AS_READ,
+    start: Mask | None = None,
+) -> Solution:
+    """Return the solution for load cases (cases, size), those along beams counted in.
+
+    ``fixed`` (cases, m, 12) is what acts along beams amounts to at their own ends; ``factors`` are
+    those of one set of stiffness; ``start`` which springs are thought to open.
+    Raises MechanismError where some motion meets no stiffness even with all springs closed.
+    """
+    K = system.stiffness(factors)
+    scale = _scale(K)
+    only = np.flatnonzero(system.springs.one_way)
+    B = system.stretch[only]
+    k = system.spring_stiffness(factors)
+    right = np.concatenate([loads, B]) / scale
+    found = (_solved(K / scale[:, None] / scale, right.T) / scale[:, None]).T
+    motion, G = found[: len(loads)], found[len(loads) :]
+    open_, z, lost = _released(B, G, k[only], motion, start)
+    motion = motion + (z * k[only]) @ G
+    motion = np.where(lost[:, None], 0.0, motion)
+    stretched = motion @ system.stretch.T
+    stretched[:, only] -= z
+    force = np.where(lost[:, None], 0.0, stretched * k)
+    ends = np.where(lost[:, None, None], 0.0, system.beam_ends(motion, fixed))
+    error = np.where(lost, 0.0, _left_over(system, loads, fixed, force, ends))
+    return Solution(motion, force, ends, lost, open_, error)
+
+
+def _released(
+    B: Array, G: Array, k: Array, motion: Array, start: Mask | None
+) -> tuple[Mask, Array, NDArray[np.bool_]]:
+    """Return which of the springs that only press open, by how much, and which cases are lost."""
+    cases, n = len(motion), len(k)
+    open_, z, lost = (
+        np.zeros((cases, n), dtype=bool),
+        np.zeros((cases, n)),
+        np.zeros(cases, dtype=bool),
+    )
+    root = np.sqrt(k)
+    q = -(motion @ B.T) * root
+    size = np.abs(q).max(axis=1, initial=0.0)
+    drawn = (q < -1.0e-9 * size[:, None]).any(axis=1)
+    if drawn.any():
+        M = np.eye(n) - root[:, None] * (B @ G.T) * root
+        settled = settle((M + M.T) / 2.0, q[drawn], None if start is None else start[drawn])
+        open_[drawn], z[drawn], lost[drawn] = settled.open, settled.z / root, settled.lost
+    return open_, z, lost
+
+
+def _scale(K: Array) -> Array:
+    size = np.diag(K)
+    if (size <= 0.0).any():
+        motion = np.zeros(len(K))
+        motion[int(size.argmin())] = 1.0
+        raise MechanismError(motion)
+    return np.sqrt(size)
+
+
+def _solved(K: Array, right: Array) -> Array:
+    """Return K^-1 right of a scaled stiffness. Raises MechanismError."""
+    try:
+        least = float(np.diag(np.linalg.cholesky(K)).min()) ** 2
+    except np.linalg.LinAlgError:
+        least = 0.0
+    if least < _STILL:
+        values, ways = np.linalg.eigh(K)
+        if values[0] < _STILL:
+            raise MechanismError(ways[:, 0])
+    return np.asarray(np.linalg.solve(K, right), dtype=np.float64)
+
+
+def _left_over(system: System, loads: Array, fixed: Array, force: Array, ends: Array) -> Array:
+    """Return the imbalance (cases,) of the pieces: moments over the size of the whole."""
+    left = loads - force @ system.stretch - system.load_along(ends + fixed)
+    span = float(np.ptp(system.points, axis=0).max(initial=0.0)) or 1.0
+    parts = np.abs(left.reshape(len(loads), -1, 2, 3)) / np.array([1.0, span])[:, None]
+    whole = np.abs(loads.reshape(len(loads), -1, 2, 3)) / np.array([1.0, span])[:, None]
+    size = whole.sum(axis=(1, 2, 3))
+    return parts.max(axis=(1, 2, 3), initial=0.0) / np.where(size > 0.0, size, 1.0)

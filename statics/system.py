@@ -1,0 +1,184 @@
+"""Rigid bodies and beams joined by springs: stiffness, base loads and the motion that follows.
+
+Nodes belong to rigid pieces, each with the six motions of its own point; node ``FIXED`` stands
+still. A spring joins a point of one piece to the same point of another along a line. What a set of
+stiffness asks of each class of springs is a factor, so that the parts are put together once.
+"""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from functools import cached_property
+
+import numpy as np
+from numpy.typing import NDArray
+
+from ..design.shapes.shape import Array
+from .frame import Beams
+from .wrench import moved, rows
+
+FIXED = -1
+
+Integers = NDArray[np.intp]
+
+
+@dataclass(frozen=True, eq=False)
+class Springs:
+    """Springs between pieces ``start`` and ``end`` (n,), ``FIXED`` among them, at ``at`` (n, 3).
+
+    Each is stretched by how far ``end``'s point moves from ``start``'s along ``along`` (n, 3);
+    ``stiffness`` (n,) in N/m. Those that are ``one_way`` (n,) only press. ``kind`` (n,) tells the
+    class whose factor a set of stiffness gives.
+    """
+
+    start: Integers
+    end: Integers
+    at: Array
+    along: Array
+    stiffness: Array
+    one_way: NDArray[np.bool_]
+    kind: NDArray[np.str_]
+
+    def __len__(self) -> int:
+        return len(self.start)
+
+
+def no_springs() -> Springs:
+    """Return none."""
+    none = np.zeros(0, dtype=np.intp)
+    return Springs(
+        none,
+        none,
+        np.zeros((0, 3)),
+        np.zeros((0, 3)),
+        np.zeros(0),
+        np.zeros(0, dtype=bool),
+        np.zeros(0, dtype="U9"),
+    )
+
+
+def together(springs: Sequence[Springs]) -> Springs:
+    """Return all springs as one list, in order."""
+    given = [*springs] or [no_springs()]
+    return Springs(
+        np.concatenate([one.start for one in given]),
+        np.concatenate([one.end for one in given]),
+        np.concatenate([one.at for one in given]),
+        np.concatenate([one.along for one in given]),
+        np.concatenate([one.stiffness for one in given]),
+        np.concatenate([one.one_way for one in given]),
+        np.concatenate([one.kind for one in given]),
+    )
+
+
+@dataclass(frozen=True, eq=False)
+class System:
+    """Rigid pieces at ``points`` (p, 3), beams between ``nodes`` (n, 3), and springs.
+
+    Node i belongs to piece ``piece`` (n,). Beams join nodes.
+    """
+
+    points: Array
+    nodes: Array
+    piece: Integers
+    beams: Beams
+    springs: Springs
+
+    @property
+    def size(self) -> int:
+        """Return the number of motions, six a piece."""
+        return 6 * len(self.points)
+
+    @cached_property
+    def carriers(self) -> Array:
+        """Return the matrices (m, 12, 12) from the motions of pieces to beams' own end motions."""
+        found = np.zeros((len(self.beams.length), 12, 12))
+        turn = self.beams.axes
+        for at, ends in ((0, self.beams.start), (6, self.beams.end)):
+            off = self.nodes[ends] - self.points[self.piece[ends]]
+            T = moved(off)
+            found[:, at : at + 3, at : at + 6] = turn @ T[:, :3]
+            found[:, at + 3 : at + 6, at : at + 6] = turn @ T[:, 3:]
+        return found
+
+    @cached_property
+    def _beam_places(self) -> Integers:
+        """Return the motions (m, 12) that move each beam's ends."""
+        six = np.arange(6)
+        starts, ends = self.piece[self.beams.start], self.piece[self.beams.end]
+        return np.concatenate([6 * starts[:, None] + six, 6 * ends[:, None] + six], axis=1)
+
+    @cached_property
+    def stretch(self) -> Array:
+        """Return the matrix (springs, size) from motions to how far each spring is stretched."""
+        found = np.zeros((len(self.springs), self.size))
+        every, six = np.arange(len(self.springs))[:, None], np.arange(6)
+        for pieces, way in ((self.springs.end, 1.0), (self.springs.start, -1.0)):
+            held = pieces != FIXED
+            row = way * rows(self.springs.along, self.springs.at, self.points[pieces])
+            # one spring may join a piece to itself only by mistake: both rows then cancel
+            found[every[held], 6 * pieces[held, None] + six] += row[held]
+        return found
+
+    @cached_property
+    def beam_stiffness(self) -> Array:
+        """Return the beams' part (size, size) of the stiffness."""
+        K = np.zeros((self.size, self.size))
+        if len(self.beams.length):
+            A = self.carriers
+            own = np.swapaxes(A, -1, -2) @ self.beams.stiffness() @ A
+            at = self._beam_places
+            np.add.at(K, (at[:, :, None], at[:, None, :]), own)
+        return K
+
+    @cached_property
+    def _by_kind(self) -> Mapping[str, Array]:
+        """Return the part (size, size) of the stiffness of each class of springs."""
+        found: dict[str, Array] = {}
+        for kind in np.unique(self.springs.kind):
+            mine = self.springs.kind == kind
+            B = self.stretch[mine]
+            used = np.flatnonzero(B.any(axis=0))
+            K = np.zeros((self.size, self.size))
+            few = B[:, used]
+            K[np.ix_(used, used)] = few.T @ (self.springs.stiffness[mine, None] * few)
+            found[str(kind)] = K
+        return found
+
+    def stiffness(self, factors: Mapping[str, float]) -> Array:
+        """Return the whole stiffness (size, size), each class of springs times its factor."""
+        whole = self.beam_stiffness.copy()
+        for kind, part in self._by_kind.items():
+            whole += factors.get(kind, 1.0) * part
+        return whole
+
+    def spring_stiffness(self, factors: Mapping[str, float]) -> Array:
+        """Return the stiffness (springs,) in N/m of each spring."""
+        times = np.array([factors.get(str(kind), 1.0) for kind in self.springs.kind])
+        return self.springs.stiffness * times
+
+    def load_of_pieces(self, pieces: Integers, wrenches: Array) -> Array:
+        """Return loads (…, size) of ``wrenches`` (…, k, 6) about the origin on rigid ``pieces``."""
+        F = np.zeros((*wrenches.shape[:-2], len(self.points), 6))
+        T = moved(-self.points[pieces])
+        own = (np.swapaxes(T, -1, -2) @ wrenches[..., None])[..., 0]
+        for k, piece in enumerate(pieces):
+            F[..., piece, :] += own[..., k, :]
+        return F.reshape(*wrenches.shape[:-2], self.size)
+
+    def load_along(self, ends: Array) -> Array:
+        """Return loads (…, size) of what acts along beams: forces (…, m, 12) at their own ends."""
+        F = np.zeros((*ends.shape[:-2], self.size))
+        own = np.einsum("mij,...mi->...mj", self.carriers, ends)
+        for m, at in enumerate(self._beam_places):
+            F[..., at[:6]] += own[..., m, :6]
+            F[..., at[6:]] += own[..., m, 6:]
+        return F
+
+    def beam_ends(self, motion: Array, fixed: Array) -> Array:
+        """Return the forces (…, m, 12) on beams' ends, in their own axes.
+
+        ``motion`` (…, size), and ``fixed`` (…, m, 12) what acts along them amounts to.
+        """
+        moves = motion[..., self._beam_places]
+        own = np.einsum("mij,...mj->...mi", self.carriers, moves)
+        return np.einsum("mij,...mj->...mi", self.beams.stiffness(), own) - fixed
