@@ -9,7 +9,7 @@ from ..design.shapes.shape import Array
 from ..design.structure import Weighing
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
-from .judging import Check, azimuth, judged
+from .judging import Check, Kind, azimuth, judged
 from .overturning import Hold, overturning_moment
 from .standing import Standing
 from .worst import worst_by_line
@@ -39,7 +39,8 @@ def check_bearing(
     utilization, passes = judged(worst.pressure, limit)
     outside = not np.isfinite(worst.pressure)
     return Check(
-        name="bearing",
+        kind=Kind.BEARING,
+        subject="",
         demand=worst.pressure,
         capacity=limit,
         unit="Pa",

@@ -24,7 +24,6 @@ from .anchoring.anchor_choice import AnchorChoice, Loaded, choose_anchors
 from .anchoring.anchored import check_tied
 from .anchoring.ballasted import with_ballast
 from .anchoring.embedded_posts import (
-    PULL_OUT,
     Posts,
     check_ends,
     check_posts,
@@ -40,7 +39,7 @@ from .joints.cuts import Cut
 from .joints.fastened import fastened_by
 from .joints.joint_check import JointFound, find_joints
 from .joints.joint_places import Place
-from .judging import Check
+from .judging import Check, Kind
 from .limits import Limits, limits
 from .local_wind import LocalWind, local_wind
 from .loose import check_loose, loose_parts
@@ -61,7 +60,6 @@ if TYPE_CHECKING:
     from .seams.seam_demands import Seams
 
 MINIMUM = "minimum"
-EMBED = "embedment: "
 
 
 @dataclass(frozen=True, eq=False)
@@ -137,7 +135,7 @@ class Examination:
     def needs_anchors(self) -> bool:
         """Return whether it tips or slides as it stands, or its posts in the ground give way."""
         if self.free is None:
-            carried = [c for c in self.checks if c.name.startswith(EMBED) or c.name == PULL_OUT]
+            carried = [c for c in self.checks if c.kind in (Kind.EMBEDMENT, Kind.PULL_OUT)]
             return any(not check.passes for check in carried)
         return not all(check.passes for check in self.free)
 

@@ -6,7 +6,7 @@ from ..loads.combinations import Factors
 from .anchoring.embedded_posts import Posts, check_ends, check_posts
 from .bearing import check_bearing
 from .borne import Borne, as_actions
-from .judging import Check
+from .judging import Check, Kind
 from .overturning import check_overturning
 from .sliding import check_sliding
 from .standing import Standing
@@ -34,7 +34,8 @@ def check_given_load(
     worst = max(found, key=lambda one: one.rank)
     return replace(
         worst,
-        name=f"load: {load.name}",
+        kind=Kind.LOAD,
+        subject=load.name,
         remark=worst.name,
         direction_deg=None,
         case="",

@@ -1,16 +1,41 @@
-"""A check: demand against capacity, and what governed it."""
+"""A check: of what kind and subject it is, demand against capacity, and what governed it."""
 
 from dataclasses import dataclass
+from enum import StrEnum
 
 import numpy as np
 
 from ..design.shapes.shape import Array
 
 
+class Kind(StrEnum):
+    """What a check is about; those of the whole piece first, then those that have a subject."""
+
+    OVERTURNING = "overturning"
+    SLIDING = "sliding"
+    BEARING = "bearing"
+    PUSH = "push"
+    CLIMB = "climb"
+    PULL_OUT = "pull-out"
+    RACKING = "racking"
+    ANCHOR = "anchor"
+    ANCHOR_HEAD = "anchor head"
+    GUY = "guy"
+    EMBEDMENT = "embedment"
+    LOAD = "load"
+    LOOSE = "loose"
+    LOOSE_SLIDING = "loose sliding"
+    JOINT = "joint"
+    SPACING = "spacing"
+    SEAM = "seam"
+    MEMBER = "member"
+
+
 @dataclass(frozen=True)
 class Check:
     """One check in SI units, with what governed.
 
+    ``subject`` names the part, joint, row of anchors or load that it is of; empty of the whole.
     ``demand`` and ``capacity`` are factored, in ``unit``. ``utilization`` is their ratio, None
     where nothing is left to resist. ``direction_deg`` is the azimuth that the governing wind comes
     from and ``toward_deg`` the one in which the piece goes over. ``weighing``, ``dead`` and
@@ -19,7 +44,8 @@ class Check:
     whose factor ``wind`` then is.
     """
 
-    name: str
+    kind: Kind
+    subject: str
     demand: float
     capacity: float
     unit: str
@@ -37,15 +63,20 @@ class Check:
     load: str = ""
 
     @property
+    def name(self) -> str:
+        """Return the name that a program reads: ``overturning``, ``joint: tower to foot``."""
+        return f"{self.kind}: {self.subject}" if self.subject else str(self.kind)
+
+    @property
     def rank(self) -> float:
         """Return utilization to rank checks by: infinite where nothing is left to resist."""
         return np.inf if self.utilization is None else self.utilization
 
 
-def compared(name: str, demand: float, capacity: float, unit: str, source: str) -> Check:
+def compared(kind: Kind, demand: float, capacity: float, unit: str, source: str) -> Check:
     """Return the check of a demand against a capacity; ``replace`` adds what governed."""
     utilization, passes = judged(demand, capacity)
-    return Check(name, demand, capacity, unit, utilization, passes, source)
+    return Check(kind, "", demand, capacity, unit, utilization, passes, source)
 
 
 def judged(demand: float, capacity: float) -> tuple[float | None, bool]:

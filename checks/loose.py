@@ -17,7 +17,7 @@ from ..loads.exposed import Bare, Exposed, expose
 from ..materials.grounds import Ground
 from ..materials.surfaces import surface
 from .joints.carried import NOT_FASTENED, Fastened, carried, masses_of
-from .judging import Check
+from .judging import Check, Kind
 from .overturning import check_overturning
 from .sliding import check_sliding
 from .standing import Standing
@@ -69,9 +69,15 @@ def check_loose(
     for one, its in zip(loose, actions, strict=True):
         lowered = one.about_its_foot(its)
         checks += [
-            replace(check_overturning(one.standing, lowered, factors), name=f"loose: {one.name}"),
             replace(
-                check_sliding(one.standing, lowered, factors), name=f"loose sliding: {one.name}"
+                check_overturning(one.standing, lowered, factors),
+                kind=Kind.LOOSE,
+                subject=one.name,
+            ),
+            replace(
+                check_sliding(one.standing, lowered, factors),
+                kind=Kind.LOOSE_SLIDING,
+                subject=one.name,
             ),
         ]
     return checks

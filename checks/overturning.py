@@ -9,7 +9,7 @@ from ..design.shapes.shape import Array
 from ..design.structure import Weighing
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
-from .judging import Check, azimuth, judged
+from .judging import Check, Kind, azimuth, judged
 from .standing import Standing
 
 SOURCE = "statics: moments about the lee edge"
@@ -70,7 +70,8 @@ def check_overturning(
     bare_hold = weight_ / dead + (hold_ - weight_)  # what anchors hold bears no factor on weight
     *_, d, c, e = where
     return Check(
-        name="overturning",
+        kind=Kind.OVERTURNING,
+        subject="",
         demand=demand_,
         capacity=hold_,
         unit="N*m",

@@ -13,7 +13,7 @@ from ..loads.combinations import Factors
 from ..references import Row
 from .anchoring.embedded_limits import push_that_gives_way
 from .anchoring.embedded_posts import Posts
-from .judging import Check, azimuth, compared
+from .judging import Check, Kind, azimuth, compared
 from .standing import Standing
 
 
@@ -30,7 +30,7 @@ def check_push(standing: Standing, factors: Factors, people: str | None) -> Chec
     pivot = standing.pivot(np.full(len(standing.normals), weight))
     push = _force(row) * _height(row, standing.structure)
     found = _over_the_worst(
-        "push", standing, factors, np.full(len(standing.normals), push), pivot, row
+        Kind.PUSH, standing, factors, np.full(len(standing.normals), push), pivot, row
     )
     return replace(found, bare=found.capacity / factors.helping / found.demand)
 
@@ -49,7 +49,7 @@ def check_climb(standing: Standing, factors: Factors, people: str | None) -> Che
     pivot = standing.pivot(np.full(len(standing.normals), weight + force))
     out = (_within_reach(standing.structure, height) @ standing.normals.T).max(axis=0)
     return _over_the_worst(
-        "climb", standing, factors, force * np.maximum(out - pivot, 0.0), pivot, row
+        Kind.CLIMB, standing, factors, force * np.maximum(out - pivot, 0.0), pivot, row
     )
 
 
@@ -64,7 +64,7 @@ def check_push_on_posts(
     if row is None:
         return None
     gives = factors.soil * push_that_gives_way(posts, structure, _height(row, structure))
-    found = compared("push", _force(row), gives, "N", row["source"])
+    found = compared(Kind.PUSH, _force(row), gives, "N", row["source"])
     return replace(found, weighing="heavy", wind=0.0)
 
 
@@ -82,13 +82,13 @@ def _height(row: Row, structure: Structure) -> float:
 
 
 def _over_the_worst(
-    name: str, standing: Standing, factors: Factors, tipping: Array, pivot: Array, row: Row
+    kind: Kind, standing: Standing, factors: Factors, tipping: Array, pivot: Array, row: Row
 ) -> Check:
     """Return the check of moments (lines,) in N m against what holds, over the worst line."""
     hold = factors.helping * standing.hold("light", pivot)
     line = int((tipping / np.maximum(hold, 1.0e-9)).argmax())
     return replace(
-        compared(name, float(tipping[line]), float(hold[line]), "N*m", row["source"]),
+        compared(kind, float(tipping[line]), float(hold[line]), "N*m", row["source"]),
         toward_deg=azimuth(standing.normals[line]),
         dead=factors.helping,
         wind=0.0,

@@ -9,7 +9,7 @@ from ..design.structure import Weighing
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
 from .friction import sliding_resistance
-from .judging import Check, judged
+from .judging import Check, Kind, judged
 from .standing import Standing
 
 SOURCE = "statics: H + W sin(slope) <= mu (W cos(slope) - U)"
@@ -65,7 +65,8 @@ def check_sliding(
     bare_demand = float(size[where]) + weight * sin(standing.slope)
     bare_grip = float(share[where]) * (weight * cos(standing.slope) - float(actions.uplift[where]))
     return Check(
-        name="sliding",
+        kind=Kind.SLIDING,
+        subject="",
         demand=demand_,
         capacity=grip_,
         unit="N",

@@ -118,16 +118,16 @@ def _checked_again(arguments: Namespace, name: str, names: frozenset[str]) -> in
         screen.complain(fault_lines(wrong.faults))
         _say(f"{name} is written, but cannot be read again: do not build from it.")
         return NONE
-    failed = [named(check.name) for check in failing(found, names)]
+    failed = [named(check) for check in failing(found, names)]
     if failed:
         _say(f"{name} is written, but fails: {', '.join(failed)}. Do not build from it.")
         return NONE
-    passed = [check.name for check in found.checks if check.name in names]
+    passed = [check for check in found.checks if check.name in names]
     _say(
         f"{name} is written with the remedy '{_kind(arguments.remedy)}', read again and worked "
         f"out: {passing(passed)}."
     )
-    still = [named(check.name) for check in found.checks if not check.passes]
+    still = [named(check) for check in found.checks if not check.passes]
     if still:
         _say(f"What it does not mend: {', '.join(still)}. 'check' tells of it.")
     print(f"Next: yardfast check {name}")

@@ -2,8 +2,8 @@
 
 from typing import Any
 
-from ..checks.examination import EMBED, Examination
-from ..checks.judging import Check
+from ..checks.examination import Examination
+from ..checks.judging import Check, Kind
 from ..units import factor
 from .calculation_text import figures, said, section, step
 
@@ -17,7 +17,7 @@ def anchors(examination: Examination) -> list[dict[str, Any]]:
     for row in examination.held.anchors:
         holds = row.holds
         used, head = (
-            _check(examination, f"{kind}: {row.name}") for kind in ("anchor", "anchor head")
+            _check(examination, kind, row.name) for kind in (Kind.ANCHOR, Kind.ANCHOR_HEAD)
         )
         items.append(
             said(
@@ -47,7 +47,7 @@ def guys(examination: Examination) -> list[dict[str, Any]]:
         return []
     items: list[dict[str, Any]] = []
     for row in examination.held.guys:
-        check = _check(examination, f"guy: {row.name}")
+        check = _check(examination, Kind.GUY, row.name)
         items.append(
             said(
                 f"{row.name}: {len(row.tops)} guys, {figures(row.length)} m long, "
@@ -84,7 +84,7 @@ def posts(examination: Examination) -> list[dict[str, Any]]:
                 f"{figures(float(found.bearing[n]))} Pa for each m of depth, sideways."
             )
         )
-        check = _check(examination, f"{EMBED}{name}")
+        check = _check(examination, Kind.EMBEDMENT, name)
         if check is not None and check.capacity > 0.0:
             met = "met" if check.passes else "not met"
             values = {"demand": check.demand, "capacity": check.capacity}
@@ -97,8 +97,11 @@ def posts(examination: Examination) -> list[dict[str, Any]]:
 def _with_them(examination: Examination) -> list[dict[str, Any]]:
     """Return tipping and sliding of the piece held down."""
     found: list[dict[str, Any]] = []
-    for name, words in (("overturning", "Tipping, held down"), ("sliding", "Sliding, held down")):
-        check = _check(examination, name)
+    for kind, words in (
+        (Kind.OVERTURNING, "Tipping, held down"),
+        (Kind.SLIDING, "Sliding, held down"),
+    ):
+        check = _check(examination, kind)
         if check is None or check.capacity <= 0.0:
             continue
         values = {"demand": check.demand, "capacity": check.capacity}
@@ -108,5 +111,6 @@ def _with_them(examination: Examination) -> list[dict[str, Any]]:
     return found
 
 
-def _check(examination: Examination, name: str) -> Check | None:
-    return next((check for check in examination.checks if check.name == name), None)
+def _check(examination: Examination, kind: Kind, subject: str = "") -> Check | None:
+    of_it = (c for c in examination.checks if (c.kind, c.subject) == (kind, subject))
+    return next(of_it, None)

@@ -5,6 +5,7 @@ from math import degrees, isfinite, sqrt
 from typing import Any
 
 from ..checks.examination import MINIMUM, Examination
+from ..checks.judging import Kind
 from ..checks.limits import RESERVE
 from ..checks.worked import density, gripping, part_winds, slope_parts, tipping_at, turning
 from ..design.structure import GRAVITY
@@ -236,7 +237,7 @@ def sliding(examination: Examination) -> dict[str, Any]:
 
 def bearing(examination: Examination) -> dict[str, Any]:
     """Return the pressure on the ground."""
-    check = next(each for each in examination.checks if each.name == "bearing")
+    check = next(each for each in examination.checks if each.kind is Kind.BEARING)
     title = f"Bearing on {examination.site.ground}"
     if not isfinite(check.demand):
         return section(title, said("Nothing of the foot stays loaded: it tips first."))

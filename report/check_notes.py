@@ -3,13 +3,13 @@
 from math import isfinite
 
 from ..checks.examination import MINIMUM, Examination
-from ..checks.judging import Check
+from ..checks.judging import Check, Kind
 from .fastened_seams import seam_notes, seam_of
 from .joint_words import joint_notes
 from .member_words import member_notes, member_of
 from .words import over_what, wind_on
 
-_LOAD = "load: "
+_WHOLE = (Kind.OVERTURNING, Kind.SLIDING)
 _CASES = {
     "A": "full face (Case A)",
     "B left": "resultant a fifth of the width to one side (Case B)",
@@ -34,14 +34,14 @@ def check_notes(examination: Examination, check: Check) -> tuple[str, ...]:
         *joint_notes(examination, check),
         *seam_notes(examination, check),
     ]
-    if examination.site.method.startswith("ASCE") and check.name in ("overturning", "sliding"):
+    if examination.site.method.startswith("ASCE") and check.kind in _WHOLE:
         found.append("A pass means that the map wind just does not tip it.")
     return tuple(note for note in found if note)
 
 
 def _direction(examination: Examination, check: Check) -> str | None:
     over = None if check.toward_deg is None else over_what(examination, check.toward_deg)
-    if check.load and not check.name.startswith(_LOAD):
+    if check.load and check.kind is not Kind.LOAD:
         return f"Worst under '{check.load}', without wind."
     if check.direction_deg is None:
         return None if over is None else f"Worst over {over}."
@@ -93,7 +93,7 @@ def _bare(check: Check) -> str | None:
 def _remark(check: Check) -> str | None:
     if not check.remark:
         return None
-    if check.name.startswith(_LOAD):
+    if check.kind is Kind.LOAD:
         return f"Worst of tipping, sliding and bearing: {check.remark}."
     return f"{check.remark[0].upper()}{check.remark[1:]}."
 
@@ -101,6 +101,6 @@ def _remark(check: Check) -> str | None:
 def _nothing_left(check: Check) -> str | None:
     if check.utilization is not None:
         return None
-    if check.name == "bearing":
+    if check.kind is Kind.BEARING:
         return "Nothing of the foot stays loaded: it tips first."
     return "Nothing is left to resist."

@@ -3,14 +3,14 @@
 from math import isfinite
 
 from ..checks.examination import Examination
-from ..checks.judging import Check
+from ..checks.judging import Check, Kind
 from ..loads.asce7 import KINDS
 from ..units import FOOT, POUND_FORCE
 from .amounts import Amounts
 from .check_notes import check_notes
 from .held_words import hold_short
 from .lines import Line, wrapped
-from .member_words import PLATES, PREFIX
+from .member_words import PLATES
 from .seam_words import seam_lines
 from .shortfalls import is_untied
 from .stand import hold_downs
@@ -19,10 +19,10 @@ from .words import over_what
 _ABOUT = 22
 _MUCH = 0.5
 _WAYS = {
-    "loose sliding": "slides",
-    "anchor head": "its head",
-    "member": "strength",
-    "seam": "seams",
+    Kind.LOOSE_SLIDING: "slides",
+    Kind.ANCHOR_HEAD: "its head",
+    Kind.MEMBER: "strength",
+    Kind.SEAM: "seams",
 }
 _COLUMNS = "{:<13}{:<23}{:>13}  {:>13}   {}"
 
@@ -36,7 +36,7 @@ def checks_table(examination: Examination, amounts: Amounts) -> list[Line]:
     share = examination.factors.helping
     weight = "2/3" if abs(share - 2.0 / 3.0) < 0.01 else f"{share:.2g}"
     title = Line(f"{f'Checks {tied}, {weight} weight':<36}{'has':>13}  {'needs':>13}")
-    shown = [check for check in examination.checks if not check.name.startswith(PREFIX)]
+    shown = [check for check in examination.checks if check.kind is not Kind.MEMBER]
     rows = [_row(examination, check, amounts, _of_a_load(examination, check)) for check in shown]
     rows += _strengths(examination, amounts)
     if any(check.capacity <= 0.0 for check in examination.free or ()):
@@ -91,25 +91,24 @@ def _row(examination: Examination, check: Check, amounts: Amounts, more: str = "
 def _said(examination: Examination, check: Check, more: str = "") -> tuple[str, str]:
     """Return a check's name in plain words, and about what (with how many ``more``)."""
     ground = f"on {examination.site.ground}"
-    match check.name:
-        case "overturning":
+    match check.kind:
+        case Kind.OVERTURNING:
             return "tipping", f"over {over_what(examination, check.toward_deg or 0.0)}"
-        case "sliding":
+        case Kind.SLIDING:
             return "sliding", ground
-        case "bearing":
+        case Kind.BEARING:
             return "sinking in", ground
-        case "push":
+        case Kind.PUSH:
             over = over_what(examination, check.toward_deg or 0.0)
             return "push", f"over {over}"
-        case "pull-out":
+        case Kind.PULL_OUT:
             return "drawn up", "out of the ground"
-        case "climb":
+        case Kind.CLIMB:
             over = over_what(examination, check.toward_deg or 0.0)
             return "climbing", f"over {over}"
-        case name:
-            kind, _, of = name.partition(": ")
-            way = _WAYS.get(kind, kind)
-            of = f"of {of}" if kind == "member" else of
+        case kind:
+            way, of = _WAYS.get(kind, str(kind)), check.subject
+            of = f"of {of}" if kind is Kind.MEMBER else of
             width = _ABOUT - len(more)
             return way, (of if len(of) <= width else f"{of[: width - 3]}...") + more
 

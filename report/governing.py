@@ -4,8 +4,8 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from ..checks.examination import EMBED, Examination
-from ..checks.judging import Check
+from ..checks.examination import Examination
+from ..checks.judging import Check, Kind
 from ..design.shapes.shape import Array
 
 
@@ -76,7 +76,7 @@ def governing(examination: Examination) -> Governing:
 
 def _of_posts(examination: Examination) -> Check:
     """Return the check of the post that is used most."""
-    found = [check for check in examination.checks if check.name.startswith(EMBED)]
+    found = [check for check in examination.checks if check.kind is Kind.EMBEDMENT]
     return max(found, key=lambda check: check.rank)
 
 

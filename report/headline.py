@@ -3,6 +3,7 @@
 from shapely import Point, Polygon
 
 from ..checks.examination import Examination
+from ..checks.judging import Kind
 from ..units import POUND
 from .amounts import Amounts
 from .asked_wind import to_spare, wind_words
@@ -94,7 +95,7 @@ def first_words(examination: Examination, stand: Stand, amounts: Amounts) -> str
         case Stand.PUSHED:
             who = "a child" if examination.site.people == "children" else "a person"
             untied = f", counted without its {hold_short(examination)}," if examination.held else ""
-            pulled = any(c.name == "push" and not c.passes for c in examination.checks)
+            pulled = any(c.kind is Kind.PUSH and not c.passes for c in examination.checks)
             does = f"the pull of {who}" if pulled else "a child on its outermost edge"
             return (
                 f"FASTEN IT AGAINST PEOPLE. It {how} in the {wind}, {spare}, but {does}{untied} "
@@ -131,18 +132,17 @@ def first_words(examination: Examination, stand: Stand, amounts: Amounts) -> str
 def _failing(examination: Examination) -> str:
     """Return what fails in part: ``its loose cap``, ``under 'bench'``, ``its post in strength``."""
     said = {
-        "load": "under the load '{}'",
-        "member": "its {} in strength",
-        "joint": "its joint '{}'",
-        "seam": "the seams of its {}",
+        Kind.LOAD: "under the load '{}'",
+        Kind.MEMBER: "its {} in strength",
+        Kind.JOINT: "its joint '{}'",
+        Kind.SEAM: "the seams of its {}",
     }
     found: dict[str, None] = {}
     for check in examination.checks:
-        kind, _, name = check.name.partition(": ")
         if not check.passes:
-            words = said.get(kind, "its loose {}").format(name)
+            words = said.get(check.kind, "its loose {}").format(check.subject)
             untied = "untied " if is_untied(examination, check) else ""
-            under = f" under '{check.load}'" if kind == "member" and check.load else ""
+            under = f" under '{check.load}'" if check.kind is Kind.MEMBER and check.load else ""
             found[f"{untied}{words}{under}"] = None
     return joined(found, "nor")
 

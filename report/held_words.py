@@ -4,10 +4,11 @@ from math import isfinite
 
 from ..checks.anchoring.held import Held
 from ..checks.examination import Examination
-from ..checks.judging import Check
+from ..checks.judging import Check, Kind
 from ..materials import anchors
 from .amounts import Amounts
 from .remark import counted, joined
+from .stand import HOLDING
 
 _KINDS = {
     "stake": "stake",
@@ -18,7 +19,6 @@ _KINDS = {
     "pier": "concrete pier",
     "slab bolt": "bolt",
 }
-_HOLDING = ("overturning", "sliding", "anchor", "anchor head", "guy")
 
 
 def holders(examination: Examination) -> str:
@@ -43,24 +43,20 @@ def short_of(held: Held) -> str:
 
 def what_lacks(examination: Examination, amounts: Amounts) -> str:
     """Return what of the holding fails, the worst first."""
-    failing = [
-        check
-        for check in examination.checks
-        if not check.passes and check.name.partition(": ")[0] in _HOLDING
-    ]
+    failing = [check for check in examination.checks if not check.passes and check.kind in HOLDING]
     failing.sort(key=lambda check: -check.rank)
     return joined(dict.fromkeys(_lack(check, amounts) for check in failing[:3]))
 
 
 def _lack(check: Check, amounts: Amounts) -> str:
-    kind, _, name = check.name.partition(": ")
+    name = check.subject
     times = "far more than" if check.utilization is None else _times(check.utilization)
-    match kind:
-        case "overturning":
+    match check.kind:
+        case Kind.OVERTURNING:
             return "it still tips"
-        case "sliding":
+        case Kind.SLIDING:
             return "it still slides"
-        case "anchor head":
+        case Kind.ANCHOR_HEAD:
             pull = amounts.pull(check.demand) if isfinite(check.demand) else "more"
             return f"the heads of {name} are pulled {pull} and hold {amounts.pull(check.capacity)}"
         case _:

@@ -2,6 +2,7 @@
 
 from ..checks.anchoring.held import Held
 from ..checks.examination import Examination
+from ..checks.judging import Kind
 from ..checks.surroundings import act_by_exposure
 from ..design.model import Design
 from ..design.record_table import Record
@@ -141,31 +142,31 @@ def shortfalls(examination: Examination) -> Forms:
     held = {check.name for check in holding_checks(examination)}
     tips = any(not check.passes for check in holding_checks(examination))
     kinds = {
-        check.name.partition(": ")[0]
-        for check in examination.checks
-        if not check.passes and check.name not in held
+        check.kind for check in examination.checks if not check.passes and check.name not in held
     }
     if tips:
-        kinds -= {"bearing"}
+        kinds -= {Kind.BEARING}
     words = _SHORT_OF | (_SHORT_OF_POSTS if examination.posts is not None else {})
-    said = (words.get(kind, f"It falls short: {kind}.") for kind in sorted(kinds - {"embedment"}))
+    said = (
+        words.get(kind, f"It falls short: {kind}.") for kind in sorted(kinds - {Kind.EMBEDMENT})
+    )
     return (" ".join(dict.fromkeys(said)),)
 
 
 _SHORT_OF = {
-    "bearing": "Its foot sinks into that ground.",
-    "push": "Untied, people can pull it over.",
-    "loose": "Its loose parts do not stay on in that wind.",
-    "loose sliding": "Its loose parts do not stay on in that wind.",
-    "load": "Untied, it does not stand the load named on its sheet.",
-    "joint": "Its joints are too weak for that.",
-    "seam": "Its seams are too weak for that.",
-    "member": "Some of its members are too weak for that.",
+    Kind.BEARING: "Its foot sinks into that ground.",
+    Kind.PUSH: "Untied, people can pull it over.",
+    Kind.LOOSE: "Its loose parts do not stay on in that wind.",
+    Kind.LOOSE_SLIDING: "Its loose parts do not stay on in that wind.",
+    Kind.LOAD: "Untied, it does not stand the load named on its sheet.",
+    Kind.JOINT: "Its joints are too weak for that.",
+    Kind.SEAM: "Its seams are too weak for that.",
+    Kind.MEMBER: "Some of its members are too weak for that.",
 }
 _SHORT_OF_POSTS = {
-    "bearing": "Its posts sink into that ground.",
-    "push": "People can push its posts too far.",
-    "load": "Its posts do not stand the load named on its sheet.",
+    Kind.BEARING: "Its posts sink into that ground.",
+    Kind.PUSH: "People can push its posts too far.",
+    Kind.LOAD: "Its posts do not stand the load named on its sheet.",
 }
 
 
@@ -181,7 +182,7 @@ def unchecked(examination: Examination) -> Forms:
     """Return what was not checked, the joints first; and that joints were, where all are."""
     first, *others = _unchecked(examination)
     said = joined((*others, "anything hung on it"), "or")
-    joints = [check for check in examination.checks if check.name.startswith("joint: ")]
+    joints = [check for check in examination.checks if check.kind is Kind.JOINT]
     done = bool(joints) and "joints" not in first.casefold()
     before = "Joints: calculated. " if done and all(check.passes for check in joints) else ""
     return f"{before}{first}: not checked, nor {said.lower()}.", f"{before}{first}: not checked."
@@ -197,10 +198,10 @@ def _unchecked(examination: Examination) -> list[str]:
     said = [remark.short for remark in not_checked(examination)]
     found = ["Snow"]
     if any(short.startswith("strength of") for short in said):
-        part = any(check.name.startswith("member: ") for check in examination.checks)
+        part = any(check.kind is Kind.MEMBER for check in examination.checks)
         found.insert(0, "Strength of some parts" if part else "Strength")
     if any(short.endswith(" fastened") for short in said):
-        some = any(check.name.startswith("joint: ") for check in examination.checks)
+        some = any(check.kind is Kind.JOINT for check in examination.checks)
         found.insert(0, "Some joints" if some else "Joints")
     return found
 

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from .. import materials
 from ..checks.examination import Examination
-from ..checks.judging import Check
+from ..checks.judging import Check, Kind
 from ..checks.members.columns import column_rule
 from ..checks.members.member_check import Member
 from ..design.shapes.weight import Weight
@@ -15,7 +15,6 @@ from ..materials.sheets import Sheet
 from .amounts import Amounts
 from .remark import Remark, counted, joined
 
-PREFIX = "member: "
 MEMORY = "memory"
 
 _NAMED = 6
@@ -81,10 +80,9 @@ _BOARDS = (*PLATES, "board between posts", "board on its foot", "cut-out", "prop
 
 def member_of(examination: Examination, check: Check) -> Member | None:
     """Return the part whose strength a check is of; None for any other check."""
-    name = check.name.removeprefix(PREFIX)
-    if name == check.name:
+    if check.kind is not Kind.MEMBER:
         return None
-    return next((one for one in examination.members.judged if one.name == name), None)
+    return next((one for one in examination.members.judged if one.name == check.subject), None)
 
 
 def member_notes(examination: Examination, member: Member) -> tuple[str, ...]:

@@ -5,6 +5,7 @@ from math import cos, radians, sin
 import numpy as np
 
 from ..checks.examination import Examination
+from ..checks.judging import Kind
 
 
 def people_pull(examination: Examination) -> float:
@@ -12,7 +13,7 @@ def people_pull(examination: Examination) -> float:
 
     What the push leaves after weight, over the anchors' levers about the line that it tips on.
     """
-    push = next((check for check in examination.checks if check.name == "push"), None)
+    push = next((check for check in examination.checks if check.kind is Kind.PUSH), None)
     if push is None or push.passes or push.toward_deg is None:
         return 0.0
     toward = np.array([sin(radians(push.toward_deg)), cos(radians(push.toward_deg))])

@@ -9,7 +9,8 @@ import numpy as np
 from ..checks.anchoring.embedded_limits import DEEPEST, depth_needed
 from ..checks.anchoring.embedded_posts import Posts
 from ..checks.build_steps import steps_of, up
-from ..checks.examination import EMBED, Examination
+from ..checks.examination import Examination
+from ..checks.judging import Kind
 from ..units import INCH
 from .amounts import Amounts
 from .remark import counted, joined
@@ -31,9 +32,9 @@ def posts_said(examination: Examination, amounts: Amounts) -> str:
 def deeper(examination: Examination, amounts: Amounts) -> str:
     """Return how long the posts that give way should be, and how deep they should then stand."""
     failing = {
-        check.name.removeprefix(EMBED)
+        check.subject
         for check in examination.checks
-        if check.name.startswith(EMBED) and not check.passes
+        if check.kind is Kind.EMBEDMENT and not check.passes
     }
     posts = _posts(examination)
     parts = [p for p in dict.fromkeys(posts.part) if examination.design.parts[p].name in failing]

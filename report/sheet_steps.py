@@ -1,6 +1,7 @@
 """The four steps of the sheet by which a piece is set up, tied down, or set in the ground."""
 
 from ..checks.examination import Examination
+from ..checks.judging import Kind
 from ..materials import anchors
 from ..statics.anchor_table import AnchorRow, GuyRow
 from .amounts import Amounts
@@ -98,6 +99,4 @@ def _test(examination: Examination, amounts: Amounts) -> str:
 
 def _asked_of_each(examination: Examination) -> float:
     """Return the greatest straight pull in N on an anchor of the design."""
-    return max(
-        (c.demand for c in examination.checks if c.name.startswith("anchor head: ")), default=0.0
-    )
+    return max((c.demand for c in examination.checks if c.kind is Kind.ANCHOR_HEAD), default=0.0)

@@ -3,17 +3,16 @@
 from collections.abc import Iterable
 
 from ..checks.examination import Examination
-from ..checks.judging import Check
+from ..checks.judging import Check, Kind
 from .remark import joined
 
-_PREFIX = "load: "
-_LOOSE = ("loose", "loose sliding")
+_LOOSE = (Kind.LOOSE, Kind.LOOSE_SLIDING)
 
 
 def loose_off(examination: Examination) -> list[str]:
     """Return the loose parts that tip or slide by themselves, in the file's order."""
-    each = (check.name.partition(": ") for check in examination.checks if not check.passes)
-    return list(dict.fromkeys(name for kind, _, name in each if kind in _LOOSE))
+    failing = (check for check in examination.checks if not check.passes)
+    return list(dict.fromkeys(check.subject for check in failing if check.kind in _LOOSE))
 
 
 def loads_not_stood(examination: Examination) -> list[str]:
@@ -32,13 +31,13 @@ def but_not_stood(examination: Examination) -> str:
     if not failing:
         return ""
     untied = "untied " if all(is_untied(examination, check) for check in failing) else ""
-    said = joined([f"'{_name(check)}'" for check in failing], "nor")
+    said = joined([f"'{check.subject}'" for check in failing], "nor")
     return f" But {untied}it does not stand {said}."
 
 
 def is_untied(examination: Examination, check: Check) -> bool:
     """Return whether what holds a piece down is left out of a check on a named load."""
-    held = bool(examination.held) and check.name.startswith(_PREFIX)
+    held = bool(examination.held) and check.kind is Kind.LOAD
     return held and check.remark != "bearing"
 
 
@@ -50,8 +49,4 @@ def where_weak(checks: Iterable[Check], wind: str) -> str:
 
 
 def _failing(examination: Examination) -> list[Check]:
-    return [c for c in examination.checks if c.name.startswith(_PREFIX) and not c.passes]
-
-
-def _name(check: Check) -> str:
-    return check.name.removeprefix(_PREFIX)
+    return [c for c in examination.checks if c.kind is Kind.LOAD and not c.passes]

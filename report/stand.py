@@ -4,11 +4,11 @@ from enum import Enum
 
 from .. import references, units
 from ..checks.examination import Examination
-from ..checks.judging import Check
+from ..checks.judging import Check, Kind
 from ..materials import anchors
 from ..statics.anchor_table import GuyRow
 
-HOLDING = ("overturning", "sliding", "anchor", "anchor head", "guy")
+HOLDING = (Kind.OVERTURNING, Kind.SLIDING, Kind.ANCHOR, Kind.ANCHOR_HEAD, Kind.GUY)
 """Checks that fail where a piece is not held enough."""
 
 
@@ -40,13 +40,13 @@ def stand_of(examination: Examination) -> Stand:
         return Stand.SLIPS
     if not held and examination.posts is None and (unheld := _unheld(examination)) is not None:
         return unheld
-    failing = [check.name for check in examination.checks if not check.passes]
-    if {"push", "climb"} & set(failing):
+    failing = [check.kind for check in examination.checks if not check.passes]
+    if {Kind.PUSH, Kind.CLIMB} & set(failing):
         return Stand.PUSHED
-    if "bearing" in failing:
+    if Kind.BEARING in failing:
         return Stand.SINKS
     if failing:
-        weak = all(name.startswith("member: ") for name in failing)
+        weak = all(kind is Kind.MEMBER for kind in failing)
         return Stand.WEAK if weak else Stand.IN_PART
     if examination.posts is not None:
         return Stand.PLANTED
@@ -62,7 +62,7 @@ def anchors_meant(examination: Examination) -> bool:
 
 def holding_checks(examination: Examination) -> list[Check]:
     """Return the checks that tell whether it is held: tipping, sliding, each anchor and guy."""
-    return [c for c in examination.checks if c.name.partition(": ")[0] in HOLDING]
+    return [c for c in examination.checks if c.kind in HOLDING]
 
 
 def _unheld(examination: Examination) -> Stand | None:

@@ -11,7 +11,7 @@ from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...materials import anchors as kinds
 from ..bearing import check_bearing
-from ..judging import Check, azimuth, judged
+from ..judging import Check, Kind, azimuth, judged
 from ..overturning import Hold, check_overturning, overturning_moment
 from ..sliding import check_sliding, resistance_share
 from ..standing import Standing
@@ -194,15 +194,14 @@ def _anchor_checks(
             axis=0,
         )
         at = np.unravel_index(int(used.argmax()), used.shape)
-        checks.append(
-            _used(f"anchor: {row.name}", float(used[at]), row.holds, actions, at, factors, dead)
-        )
+        checks.append(_used(row.name, float(used[at]), row.holds, actions, at, factors, dead))
         pull = straight[..., own]
         at = np.unravel_index(int(pull.argmax()), pull.shape)
         utilization, passes = judged(float(pull[at]), row.holds.head)
         checks.append(
             Check(
-                name=f"anchor head: {row.name}",
+                kind=Kind.ANCHOR_HEAD,
+                subject=row.name,
                 demand=float(pull[at]),
                 capacity=row.holds.head,
                 unit="N",
@@ -230,7 +229,8 @@ def _used(
 ) -> Check:
     finite = bool(np.isfinite(used))
     return Check(
-        name=name,
+        kind=Kind.ANCHOR,
+        subject=name,
         demand=used,
         capacity=1.0,
         unit="1",
@@ -287,7 +287,8 @@ def _guy_checks(
         finite = bool(np.isfinite(pull))
         checks.append(
             Check(
-                name=f"guy: {row.name}",
+                kind=Kind.GUY,
+                subject=row.name,
                 demand=pull,
                 capacity=capacity,
                 unit="N",

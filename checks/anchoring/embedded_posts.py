@@ -17,14 +17,13 @@ from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...materials.grounds import Ground
 from ...units import GRAVITY
-from ..judging import Check, judged
+from ..judging import Check, Kind, judged
 from . import anchor_group, buried_weight
 from .embedment import lateral_bearing, moment_constrained, used_free
 
 LOW_FORCE = 20.0
 """Times its own height above ground at which a force acts that is no force but a moment."""
 
-PULL_OUT = "pull-out"
 
 SOURCE = "IBC 1807.3.2.1, Eq. 18-1"
 SOURCE_CONSTRAINED = "IBC 1807.3.2.2, Eq. 18-2 and 18-3"
@@ -174,7 +173,8 @@ def check_posts(
         capacity = demand / utilization if utilization > 0.0 else 0.0
         found.append(
             Check(
-                name=f"embedment: {structure.design.parts[part].name}",
+                kind=Kind.EMBEDMENT,
+                subject=structure.design.parts[part].name,
                 demand=demand,
                 capacity=capacity,
                 unit=unit,
@@ -204,7 +204,8 @@ def check_ends(
     limit = factors.soil * ground.allowable_pressure
     utilization, passes = judged(demand, limit)
     return Check(
-        name="bearing",
+        kind=Kind.BEARING,
+        subject="",
         demand=demand,
         capacity=limit,
         unit="Pa",
@@ -235,7 +236,8 @@ def check_pull_out(posts: Posts, structure: Structure, actions: Actions, factors
     demand = float(lifted[at])
     utilization, passes = judged(demand, capacity)
     return Check(
-        name=PULL_OUT,
+        kind=Kind.PULL_OUT,
+        subject="",
         demand=demand,
         capacity=capacity,
         unit="N",

@@ -17,7 +17,7 @@ from ...loads.actions import Blow
 from ...loads.combinations import Factors
 from ...statics.joint_table import JointRow
 from ..borne import Borne
-from ..judging import Check
+from ..judging import Check, Kind
 from . import fastener_group, fastener_layout
 from .carried import Fastened
 from .cuts import ByPlace, Cut, cuts_at
@@ -201,7 +201,8 @@ def _check(row: JointRow, cut: Cut, worst: MostUsed, factors: Factors) -> Check:
     if used == 0.0:
         capacity = min(holds.pull, holds.sideways)
     return Check(
-        name=f"joint: {row.name}",
+        kind=Kind.JOINT,
+        subject=row.name,
         demand=force,
         capacity=capacity,
         unit="N",

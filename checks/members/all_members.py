@@ -120,7 +120,7 @@ def _named(one: Member | NotJudged, name: str) -> Member | NotJudged:
     """Return what was found of posts that share a load, for the part of that name."""
     if isinstance(one, NotJudged):
         return replace(one, name=name)
-    return replace(one, name=name, check=replace(one.check, name=f"member: {name}"))
+    return replace(one, name=name, check=replace(one.check, subject=name))
 
 
 def _worst_of_each(found: Iterable[Member | NotJudged]) -> Members:

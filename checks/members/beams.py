@@ -9,7 +9,7 @@ import numpy as np
 from ...design.on_ground import TOUCHING
 from ...design.shapes.shape import Array
 from ...design.structure import Structure
-from ..judging import Check
+from ..judging import Check, Kind
 from .beam_bending import carried_ways, cuts_of, deflection, greatest, pressed_along
 from .beam_loads import Beam, PointLoads
 from .carried_down import Carried
@@ -144,7 +144,8 @@ def stick_check(
     times = carried.times(s, strength.stuff)
     capacity = 0.0 if not np.isfinite(use) else asked / use if use > 0.0 else 0.0
     return Check(
-        name=f"member: {name}",
+        kind=Kind.MEMBER,
+        subject=name,
         demand=asked / times,
         capacity=capacity / times,
         unit=UNITS[governs],

@@ -12,7 +12,7 @@ from ...loads import rotor
 from ...loads.combinations import Factors
 from ...loads.ranges import not_negative, positive
 from ...materials import metal, sheets
-from ..judging import Check, judged
+from ..judging import Check, Kind, judged
 from ..local_wind import LocalWind
 from .bending import cantilever_deflection, rectangle_inertia, rectangle_modulus
 from .member_check import Member, NotJudged, Stuff
@@ -65,7 +65,8 @@ def check_blades(
     demand = float(factors.wind * thrust * reach)
     utilization, passes = judged(demand, root.moment)
     check = Check(
-        name=f"member: {part.name}",
+        kind=Kind.MEMBER,
+        subject=part.name,
         demand=demand,
         capacity=root.moment,
         unit="N*m",

@@ -18,7 +18,7 @@ from ...materials.metal import Metal
 from ..adjustments import wind_over
 from ..borne import Borne, as_actions
 from ..joints.joint_demand import at_once, together
-from ..judging import Check
+from ..judging import Check, Kind
 from .bending import cantilever_deflection
 from .columns import column_rule
 from .governs import UNITS, as_column, used
@@ -285,7 +285,8 @@ def _worst(
     capacity = 0.0 if not np.isfinite(ratio) else demand / ratio if ratio > 0.0 else 0.0
     share = shares[i]
     check = Check(
-        name=f"member: {posts.names[0]}",
+        kind=Kind.MEMBER,
+        subject=posts.names[0],
         demand=demand,
         capacity=capacity,
         unit=UNITS[governs],

@@ -16,7 +16,7 @@ from ...materials.metal import Metal
 from ...materials.plastic import Plastic
 from ...materials.sheets import Sheet
 from ..adjustments import wind_over
-from ..judging import Check, judged
+from ..judging import Check, Kind, judged
 from .bending import rectangle_inertia, rectangle_modulus
 from .member_check import NotJudged, Stuff
 from .member_strength import (
@@ -127,7 +127,8 @@ def check_strip(
     demand, capacity = (moment, float(strip.moment)) if by_bending else (shear, float(strip.shear))
     utilization, passes = judged(demand, capacity)
     check = Check(
-        name=f"member: {name}",
+        kind=Kind.MEMBER,
+        subject=name,
         demand=demand,
         capacity=capacity,
         unit="N*m" if by_bending else "N",

@@ -20,12 +20,11 @@ from ..joints.combined import fastener_use
 from ..joints.driven import Driven
 from ..joints.fastener_capacity import Capacity, capacity
 from ..joints.joint_material import stuff
-from ..judging import Check
+from ..judging import Check, Kind
 from .many_sided import seamed_parts
 from .seam_demands import Seams
 from .seam_fasteners import through_a_panel
 
-PREFIX = "seam: "
 SOURCE = "NDS 2018 12.4 with 12.2 and 12.3; shear flow V Q/(2 I) and T/(2 A)"
 
 
@@ -126,7 +125,8 @@ def _judged(
     if used > 0.0:
         capacity_ = force / used if used < inf else 0.0
     check = Check(
-        name=f"{PREFIX}{row.part}",
+        kind=Kind.SEAM,
+        subject=row.part,
         demand=force,
         capacity=capacity_,
         unit="N",

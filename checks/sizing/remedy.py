@@ -6,12 +6,12 @@ from enum import Enum
 from ...design.faults import DesignError
 from ...design.model import Design
 from ..anchoring.anchor_choice import AnchorChoice
-from ..anchoring.embedded_posts import PULL_OUT
 from ..anchoring.guy_choice import GuyChoice
-from ..examination import EMBED, Examination, examine
-from ..judging import Check
+from ..examination import Examination, examine
+from ..judging import Check, Kind
 
-WIND_CHECKS = frozenset({"overturning", "sliding"})
+WIND_CHECKS = frozenset({Kind.OVERTURNING, Kind.SLIDING})
+POST_CHECKS = frozenset({Kind.EMBEDMENT, Kind.PULL_OUT})
 
 
 class Reason(Enum):
@@ -58,7 +58,7 @@ class Remedy:
 def needed(before: Examination) -> frozenset[str]:
     """Return the checks that a remedy has to pass: those of wind, and all that passed before."""
     if before.posts is not None:
-        wind = {check.name for check in before.checks if check.name.startswith(EMBED)} | {PULL_OUT}
+        wind = {check.name for check in before.checks if check.kind in POST_CHECKS}
     else:
         wind = WIND_CHECKS
     return frozenset(wind) | {check.name for check in before.checks if check.passes}

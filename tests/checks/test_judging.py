@@ -1,14 +1,16 @@
 """How checks are ranked by how much of what they hold is used."""
 
+from dataclasses import replace
+
 import pytest
 
-from yardfast.checks.judging import compared
+from yardfast.checks.judging import Kind, compared
 
 
 def test_what_nothing_resists_ranks_worst_and_what_nothing_asks_least():
     """Demand and capacity in N: 5 of 10, 30 of 10, 5 of none, none of none."""
     half, thrice, lost, idle = (
-        compared(name, demand, capacity, "N", "")
+        replace(compared(Kind.JOINT, demand, capacity, "N", ""), subject=name)
         for name, demand, capacity in (
             ("half", 5.0, 10.0),
             ("thrice", 30.0, 10.0),
@@ -17,6 +19,6 @@ def test_what_nothing_resists_ranks_worst_and_what_nothing_asks_least():
         )
     )
     ranked = sorted((half, lost, idle, thrice), key=lambda check: check.rank)
-    assert [check.name for check in ranked] == ["idle", "half", "thrice", "lost"]
+    assert [check.subject for check in ranked] == ["idle", "half", "thrice", "lost"]
     assert [half.rank, thrice.rank] == pytest.approx([0.5, 3.0])
     assert lost.utilization is None

@@ -4,6 +4,7 @@ import re
 
 import pytest
 import verdict_designs
+from bare_checks import bare_check
 
 from yardfast import references
 from yardfast.checks.examination import examine
@@ -195,10 +196,10 @@ def test_pressure_treated_pine_is_answered_with_its_name():
 
 def test_checks_that_pass_are_said_in_plain_words():
     names = ["overturning", "sliding", "bearing", "joint: a to b", "joint: c to d", "anchor: ties"]
-    said_ = passing(names)
+    said_ = passing([bare_check(name) for name in names])
     assert said_ == (
         "it neither tips nor slides, nor does it sink in; a to b and c to d stay fastened; "
         "ties can take the pull"
     )
-    assert named("overturning") == "tipping"
-    assert named("member: post") == "strength of post"
+    assert named(bare_check("overturning")) == "tipping"
+    assert named(bare_check("member: post")) == "strength of post"

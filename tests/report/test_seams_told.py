@@ -5,6 +5,7 @@ import re
 
 import numpy as np
 import pytest
+from bare_checks import bare_check
 from seam_designs import seam, tower
 
 from yardfast.checks.examination import examine
@@ -143,8 +144,8 @@ def test_the_sheet_says_whose_seams_were_checked():
 
 
 def test_checks_of_seams_have_plain_names():
-    assert named("seam: tower") == "seams of tower"
-    assert passing(["seam: tower"]) == "tower keeps its panels together"
+    assert named(bare_check("seam: tower")) == "seams of tower"
+    assert passing([bare_check("seam: tower")]) == "tower keeps its panels together"
 
 
 def test_a_named_load_is_said_not_to_be_asked_of_the_seams():

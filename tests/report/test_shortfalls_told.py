@@ -1,6 +1,7 @@
 """What falls short besides the holding is said where people look: loose parts, named loads."""
 
 import pytest
+from bare_checks import bare_check
 from pages import words
 from verdict_designs import CONCRETE, STANDS, block, design_text
 
@@ -121,10 +122,10 @@ def test_what_is_built_to_carry_is_told_to_carry_nothing_more():
 
 
 def test_one_name_of_many_takes_their_verb():
-    assert passing(["member: legs"]) == "legs are strong enough for the wind"
-    assert passing(["member: truss"]) == "truss is strong enough for the wind"
+    assert passing([bare_check("member: legs")]) == "legs are strong enough for the wind"
+    assert passing([bare_check("member: truss")]) == "truss is strong enough for the wind"
     # a joint is one, whatever its name ends in
-    assert passing(["joint: beam to legs"]) == "beam to legs stays fastened"
+    assert passing([bare_check("joint: beam to legs")]) == "beam to legs stays fastened"
 
 
 def test_parts_whose_strength_was_not_checked_are_named_where_there_is_room():

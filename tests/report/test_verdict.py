@@ -8,6 +8,7 @@ import verdict_designs
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
+from yardfast.checks.judging import Kind
 from yardfast.design.model import Part
 from yardfast.design.shapes.cutout import Cutout
 from yardfast.design.shapes.member import Member
@@ -276,9 +277,15 @@ def test_every_shape_is_read_back_in_words():
 def test_a_loose_part_or_a_named_load_that_fails_is_named_first():
     found = examined("STANDS")
     failing = [
-        replace(found.overturning, name="loose: cap", passes=False),
-        replace(found.sliding, name="loose sliding: cap", passes=False),
-        replace(found.overturning, name="load: a sitter", passes=False, remark="overturning"),
+        replace(found.overturning, kind=Kind.LOOSE, subject="cap", passes=False),
+        replace(found.sliding, kind=Kind.LOOSE_SLIDING, subject="cap", passes=False),
+        replace(
+            found.overturning,
+            kind=Kind.LOAD,
+            subject="a sitter",
+            passes=False,
+            remark="overturning",
+        ),
     ]
     lines = verdict(replace(found, checks=(*found.checks, *failing)), EVERYTHING)
     text = flat(" ".join(line.text for line in lines))
