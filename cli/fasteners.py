@@ -48,7 +48,8 @@ def _named(
     if found or not words:
         return found or everything
     try:
-        return [value_of(fasteners.find(name), gravity, side)]
+        pulled = None if wood is None else materials.find(wood).withdrawal_gravity
+        return [value_of(fasteners.find(name), gravity, side, pulled)]
     except (KeyError, ValueError) as wrong:
         raise _UnknownError(clean(str(wrong.args[0]), 300)) from None
 

@@ -12,8 +12,10 @@ class Fastener:
 
     ``kind`` is "nail", "wood screw", "deck screw", "lag screw", "bolt" or "staple". ``diameter``
     is that of the shank, of a screw the nominal one (across its thread), of a staple that of a leg.
-    ``thread_length`` is measured from the point, its tapered ``tip_length`` included.
-    ``head_diameter`` is the least published: of a hexagon head its width across flats. ``crown`` is
+    ``thread_length`` is measured from the point (of a bolt, the nut's end), a ``tip_length``
+    included.
+    ``head_diameter`` is the least published: of a hexagon head its width across flats, and
+    ``countersink`` how far a flat one is let into the wood, the most published. ``crown`` is
     a staple's least width outside its two ``legs``.
     A maker's own figures replace any of these: ``dataclasses.replace(found, head_diameter=…)``.
     """
@@ -29,6 +31,7 @@ class Fastener:
     root_diameter: float | None = None
     tip_length: float | None = None
     head_diameter: float | None = None
+    countersink: float | None = None
     bending_yield: float | None = None
     crown: float | None = None
     legs: int = 1
@@ -47,9 +50,10 @@ class Fastener:
 
     @property
     def yielding_diameter(self) -> float:
-        """Return the diameter that yields sideways: the root where there is a thread.
+        """Return the diameter that yields sideways: the root of a screw, else the shank.
 
-        ValueError where that root is not known. Source: NDS 2018 12.3.7.
+        Of a bolt that holds only where little of its thread bears (12.3.7.2). ValueError where that
+        root is not known. Source: NDS 2018 12.3.7.
         """
         return self.need("root_diameter") if self.kind.endswith("screw") else self.diameter
 

@@ -15,6 +15,8 @@ _SUGGESTED = 4
 """So many of one designation are offered: all sorts of a nail."""
 _INCH_POUND = units.INCH * units.POUND_FORCE
 _ROUNDED = 0.0001
+_LONG_BOLT = 6.0
+"""Inches above which bolts have the longer thread, by the names of the tables' columns."""
 _MOST_APART = 0.0005
 """Inches between a given diameter and the nominal size that it is taken for."""
 
@@ -94,6 +96,7 @@ def _wood_screw(words: Words) -> Fastener:
         thread_length=None if words.length is None else words.length * 2.0 / 3.0,
         root_diameter=_inches(row, "root_dia_in"),
         head_diameter=_inches(row, "washer_head_in" if head == "washer" else f"{head}_head_min_in"),
+        countersink=_inches(row, "flat_head_height_in") if head == "flat" else None,
         notes=(thread, *assumed),
     )
 
@@ -129,9 +132,17 @@ def _bolt(words: Words) -> Fastener:
     row = _sized(words, "carriage bolt" if carriage else "bolt", "dia_in")
     if row is None:
         raise _unknown(words)
-    head = _inches(row, "head_dia_min_in")
+    long = words.length is not None and words.length > _LONG_BOLT * units.factor("in") + 1.0e-6
     return _built(
-        words, "bolt", row, _inches(row, "dia_in"), "bolt", tip_length=0.0, head_diameter=head
+        words,
+        "bolt",
+        row,
+        _inches(row, "dia_in"),
+        "bolt",
+        thread_length=_inches(row, "thread_length_over_6_in" if long else "thread_length_in"),
+        root_diameter=_inches(row, "root_dia_in"),
+        tip_length=0.0,
+        head_diameter=_inches(row, "head_dia_min_in"),
     )
 
 

@@ -26,6 +26,7 @@ class Material:
     ``light`` is the lowest published, ``heavy`` the highest, of wood at 19 % (treated 30 %).
     ``contact`` is the kind that it rubs on the ground as. ``specific_gravity`` is the one that NDS
     assigns for fasteners: oven-dry mass on oven-dry volume; None where there is none.
+    ``withdrawal_gravity`` is the one that counts for what pulls out: of panels it is lower.
     ``confidence`` is that of the densities, the weakest of their rows.
     """
 
@@ -36,6 +37,7 @@ class Material:
     heavy: float
     contact: str
     specific_gravity: float | None
+    withdrawal_gravity: float | None
     stands_for: str
     source: str
     confidence: str
@@ -70,6 +72,7 @@ def find(name: str) -> Material:
         heavy=heavy,
         contact=row["contact"],
         specific_gravity=_gravity(row["gravity_row"]),
+        withdrawal_gravity=_gravity(row["withdrawal_row"]),
         stands_for=f"stands for {'; '.join(stands_for)}",
         source="; ".join(dict.fromkeys(each["source"] for each in rows)),
         confidence=weakest(each["confidence"] for each in rows),

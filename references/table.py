@@ -18,7 +18,7 @@ from .. import units
 
 Row = Mapping[str, str]
 
-CONFIDENCES = ("seen", "derived", "memory", "judgement")
+CONFIDENCES = ("seen", "copy", "derived", "memory", "judgement")
 """How well a value is known, best first; README.md beside this file says what each means."""
 
 _FOLDER = Path(__file__).parent

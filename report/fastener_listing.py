@@ -60,12 +60,15 @@ def _about(wood: str | None, gravity: float | None, side: float) -> list[Line]:
             rest="  ",
         )
     row = _gravity_row(wood)
+    pulled = materials.find(wood).withdrawal_gravity
+    lower = f"; what pulls out by {pulled:.2f}" if pulled not in (None, gravity) else ""
     board = f"{Amounts(False).own_length(side)} ({Amounts(True).length(side)})"
     into = "the face of the sheet" if materials.find(wood).kind == "panel" else "side grain"
     return [
         *wrapped(
-            f"In {wood}, specific gravity {gravity:.2f} ({row['source']}; {row['confidence']}): "
-            f"reference values of NDS 2018, {into}, dry, ten years of load, before any factor.",
+            f"In {wood}, specific gravity {gravity:.2f} ({row['source']}; {row['confidence']}"
+            f"{lower}): reference values of NDS 2018, {into}, dry, ten years of load, before "
+            "any factor.",
             rest="  ",
         ),
         *wrapped(

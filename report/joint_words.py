@@ -34,6 +34,13 @@ _REASONS = {
     "too short": "Its point goes in less than the {least} that it has to, so it counts nothing.",
     "too short for a nut": "It is too short to take a nut on the far side.",
     "head unknown": "Its head's size is not known, so it counts nothing: name its trade size.",
+    "small head": (
+        "No value is published for heads so small: nothing is counted against its head pulling "
+        "through."
+    ),
+    "nothing left under the head": (
+        "Its flat head is let in as deep as the piece is thick: nothing is left to hold it."
+    ),
     "no washer value": "No value is held here for washers on this wood: pull is not counted.",
 }
 

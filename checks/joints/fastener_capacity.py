@@ -10,6 +10,7 @@ from .driven import Driven, holding, least_penetration, lengths
 from .fastener_factors import head_factor, lateral_factor, under_wind, withdrawal_factor
 from .pulled_out import at_its_head, at_its_point, at_its_washer
 from .pushed_sideways import yields
+from .withdrawal import least_head
 
 
 @dataclass(frozen=True)
@@ -70,7 +71,7 @@ def capacity(fastener: Fastener, driven: Driven, basis: str) -> Capacity:
         out, mean = at_its_point(known, driven.main, held)
         out = out * C_out if reaches else 0.0
         head = at_its_head(known, driven, through) * head_factor(driven, duration)
-        reasons += [*why, *(["head unknown"] if head <= 0.0 else [])]
+        reasons += [*why, *([_no_head(known, driven)] if head <= 0.0 else [])]
     return Capacity(
         out=out,
         head=head,
@@ -106,8 +107,17 @@ def as_known(fastener: Fastener) -> Fastener:
         bending_yield=alike.bending_yield,
         root_diameter=fastener.root_diameter or alike.root_diameter,
         head_diameter=fastener.head_diameter or alike.head_diameter,
+        countersink=fastener.countersink or alike.countersink,
         thread_length=fastener.thread_length or (None if length is None else length * 2.0 / 3.0),
     )
+
+
+def _no_head(fastener: Fastener, driven: Driven) -> str:
+    """Return why a head counts nothing."""
+    across = driven.washer or fastener.head_across
+    if across is None:
+        return "head unknown"
+    return "small head" if across < least_head() else "nothing left under the head"
 
 
 def _reaches(

@@ -10,8 +10,8 @@ from ...materials.fastener import Fastener
 from .driven import Driven, least_penetration
 from .joint_material import Stuff
 from .printed_units import INCH
+from .pulled_out import at_its_head, at_its_point
 from .pushed_sideways import yields
-from .withdrawal import pull_through, withdrawal
 
 SIDE_THICKNESS = 0.75 * INCH
 """The board that is fastened, where no other is asked for: 3/4 in."""
@@ -43,27 +43,31 @@ def listing(wood: str | None = None, side_thickness: float = SIDE_THICKNESS) -> 
     ValueError for one that takes no fastener by NDS.
     """
     gravity = None if wood is None else assigned_gravity(wood)
-    return [value_of(each, gravity, side_thickness) for each in fasteners.listing()]
+    pulled = None if wood is None else find_material(wood).withdrawal_gravity
+    return [value_of(each, gravity, side_thickness, pulled) for each in fasteners.listing()]
 
 
 def value_of(
-    fastener: Fastener, gravity: float | None, side_thickness: float = SIDE_THICKNESS
+    fastener: Fastener,
+    gravity: float | None,
+    side_thickness: float = SIDE_THICKNESS,
+    withdrawal_gravity: float | None = None,
 ) -> FastenerValue:
     """Return what one fastener holds in wood of an assigned specific gravity; sizes alone if None.
 
-    ``side_thickness`` in m. ValueError unless both are above 0.
+    ``side_thickness`` in m. ``withdrawal_gravity`` is that of a panel for what pulls out, else the
+    same. ValueError unless all are above 0.
     """
     if gravity is None:
         return FastenerValue(fastener)
-    kind, head = fastener.withdrawal_kind, fastener.head_across
+    kind = fastener.withdrawal_kind
+    wood = Stuff("", False, gravity, None, withdrawal_gravity or gravity)
+    through = Driven(wood, wood, side_thickness, side_thickness, "side grain")
+    head = at_its_head(fastener, through, side_thickness)
     found = FastenerValue(
         fastener,
-        withdrawal=None
-        if kind is None
-        else fastener.legs * float(withdrawal(kind, fastener.diameter, gravity)),
-        head=None
-        if kind is None or head is None
-        else float(pull_through(head, side_thickness, gravity)),
+        withdrawal=None if kind is None else at_its_point(fastener, wood, 1.0)[0],
+        head=None if kind is None or head <= 0.0 else head,
     )
     return _sideways(found, gravity, side_thickness)
 
@@ -86,7 +90,7 @@ def _sideways(found: FastenerValue, gravity: float, side: float) -> FastenerValu
     if missing:
         return FastenerValue(one, found.withdrawal, found.head, lateral_missing=missing)
     penetration = _unsaid(one) if one.length is None else one.length - side
-    wood = Stuff("", False, gravity, None)
+    wood = Stuff("", False, gravity, None, gravity)
     driven = Driven(wood, wood, side, penetration, "side grain", crown_across=one.legs > 1)
     limits = yields(one, driven, side, penetration)
     assert limits is not None

@@ -33,15 +33,17 @@ class Met:
 
 @dataclass(frozen=True)
 class Stuff:
-    """A part's material for fasteners: both specific gravities, None where none is published.
+    """A part's material for fasteners: its specific gravities, None where none is published.
 
     ``gravity`` is that of NDS, on oven-dry volume, ``gravity_at_12`` on the volume at 12 %.
+    ``withdrawal_gravity`` is the one for what pulls out: of panels' faces it is lower.
     """
 
     name: str
     is_steel: bool
     gravity: float | None
     gravity_at_12: float | None
+    withdrawal_gravity: float | None
 
 
 def stuff(part: Part) -> Stuff:
@@ -52,9 +54,15 @@ def stuff(part: Part) -> Stuff:
 def stuff_of(material: str | None) -> Stuff:
     """Return a material as fasteners find it, by its name."""
     if material is None:
-        return Stuff("what has no material named", False, None, None)
+        return Stuff("what has no material named", False, None, None, None)
     of = materials.find(material)
-    return Stuff(of.name, of.name in STEEL, of.specific_gravity, of.gravity_at_12)
+    return Stuff(
+        of.name,
+        of.name in STEEL,
+        of.specific_gravity,
+        of.gravity_at_12,
+        of.withdrawal_gravity,
+    )
 
 
 def met(body: Body, part: Part, direction: Array) -> Met:

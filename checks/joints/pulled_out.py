@@ -6,7 +6,14 @@ from ... import references, units
 from ...materials.fastener import Fastener
 from .driven import Driven, driving_rule
 from .joint_material import Stuff
-from .withdrawal import HANDBOOK, kinds, mean_withdrawal, pull_through, withdrawal
+from .withdrawal import (
+    HANDBOOK,
+    kinds,
+    least_head,
+    mean_withdrawal,
+    pull_through,
+    withdrawal,
+)
 
 
 def at_its_point(fastener: Fastener, main: Stuff, holding: float) -> tuple[float, float | None]:
@@ -14,12 +21,14 @@ def at_its_point(fastener: Fastener, main: Stuff, holding: float) -> tuple[float
 
     ``holding`` in m is the length that holds; a staple's two legs each hold as a nail. The mean is
     None where no equation holds. ValueError where the wood or kind has no value.
+    In a panel's face the equivalent specific gravity of panels counts.
     """
     kind = fastener.withdrawal_kind
-    if kind is None or main.gravity is None:
+    gravity = main.withdrawal_gravity
+    if kind is None or gravity is None:
         raise ValueError(main.name)
     length = fastener.legs * holding
-    reference = float(withdrawal(kind, fastener.diameter, main.gravity)) * length
+    reference = float(withdrawal(kind, fastener.diameter, gravity)) * length
     if kind not in kinds(HANDBOOK) or main.gravity_at_12 is None:
         return reference, None
     return reference, float(mean_withdrawal(kind, fastener.diameter, main.gravity_at_12)) * length
@@ -28,15 +37,19 @@ def at_its_point(fastener: Fastener, main: Stuff, holding: float) -> tuple[float
 def at_its_head(fastener: Fastener, driven: Driven, through: float) -> float:
     """Return the reference value against its head pulling ``through`` so many m, in N.
 
-    Infinite under steel and of toe-nails; 0 where the head's size is not known. ValueError where
-    the wood has no value.
+    A flat head counts what is left under its countersink. Infinite under steel and of toe-nails;
+    0 where the head's size is not known or below those published. A staple's crown is no round
+    head: what it counts as has no least size. ValueError where the wood has no value.
     """
     if driven.plate is not None or driven.side.is_steel or driven.toe_nailed:
         return inf
     if driven.side.gravity is None:
         raise ValueError(driven.side.name)
     across = driven.washer or fastener.head_across
-    return 0.0 if across is None else float(pull_through(across, through, driven.side.gravity))
+    if across is None or (fastener.crown is None and across < least_head()):
+        return 0.0
+    sunk = 0.0 if driven.washer else fastener.countersink or 0.0
+    return float(pull_through(across, max(through - sunk, 0.0), driven.side.gravity))
 
 
 def at_its_washer(fastener: Fastener, driven: Driven) -> float:

@@ -51,14 +51,22 @@ def pull_through(
     """Return the reference value W_H in N (…) at which a round head is held by what it fastens.
 
     W_H = 690 pi D_H G^2 t up to t = 2.5 D_H, and no more beyond (1725 pi D_H^2 G^2), in lbf with
-    ``head_diameter`` D_H (…) and ``side_thickness`` t (…) in in, both given in m here.
-    ``specific_gravity`` G (…) is that of the side member. ValueError unless D_H and G are above 0.
-    Source: NDS 2018 12.2.5, Eq. 12.2-6a and 12.2-6b.
+    ``head_diameter`` D_H (…) and ``side_thickness`` t (…) in in, both given in m here. Heads and
+    washers wider than the widest that NDS tabulates count as that one. ``specific_gravity`` G (…)
+    is that of the side member. ValueError unless D_H and G are above 0.
+    Source: NDS 2018 12.2.5, Eq. 12.2-6a and 12.2-6b, Table 12.2F.
     """
-    D_H = positive("head_diameter", head_diameter)
+    head = positive("head_diameter", head_diameter)
     t = not_negative("side_thickness", side_thickness)
     G = positive("specific_gravity", specific_gravity)
-    return 690.0 * PSI * np.pi * D_H * G**2 * np.minimum(t, 2.5 * D_H)
+    D_H = np.minimum(head, _head_rule("greatest head") * INCH)
+    t = np.minimum(t, _head_rule("thickness over head") * D_H)
+    return _head_rule("coefficient") * PSI * np.pi * D_H * G**2 * t
+
+
+def least_head() -> float:
+    """Return the least diameter in m of a head for which pulling through is published."""
+    return _head_rule("least head") * INCH
 
 
 def mean_over_factor(mean: float) -> float:
@@ -92,6 +100,11 @@ def _per_length(basis: str, kind: str, diameter: ArrayLike, gravity: ArrayLike) 
     G = positive("specific_gravity", gravity)
     D = positive("diameter", diameter) / INCH
     return POUND_FORCE_PER_INCH * k * G**a * D**b
+
+
+@cache
+def _head_rule(rule: str) -> float:
+    return float(references.table("wood/pull_through").one("rule", rule)["value"])
 
 
 @cache

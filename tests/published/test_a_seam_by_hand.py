@@ -78,12 +78,13 @@ HOOP = (1.3 + 0.6) * Q * ACROSS / 2
 
 # --- step 4: what a #8 wood screw holds, inches and pounds ---------------------------------------
 D, ROOT, HEAD, LONG = 0.164, 0.131, 0.292, 2.0  # flat head at its least (industry table)
+SUNK = 0.100  # height of a flat head, ASME B18.6.1 and B18.6.3
 PANEL, CEDAR = 0.42, 0.36  # NDS Tables 12.3.3A and B
 SIDE = T / INCH  # 0.709 in of panel
 REACH = LONG - SIDE  # 1.29 in into the cleat, all of it thread (two thirds of the length, 1.33)
 CD, CM = 1.6, 0.7  # wind; used wet
 OUT = 2850 * CEDAR**2 * D * REACH * CD * CM  # Eq. 12.2-2: 87.6 lbf
-THROUGH = 690 * pi * HEAD * PANEL**2 * SIDE * CD * CM  # Eq. 12.2-6: 88.6 lbf
+THROUGH = 690 * pi * HEAD * PANEL**2 * (SIDE - SUNK) * CD * CM  # Eq. 12.2-6: 76.1 lbf
 FES = 50 * round(16600 * PANEL**1.84 / 50)  # 3350 psi
 FEM = 50 * round(16600 * CEDAR**1.84 / 50)  # 2550 psi
 FYB, KD = 90000, 2.2  # Appendix I, 0.142 to 0.177 in; Table 12.3.1B up to 0.17 in
@@ -129,7 +130,7 @@ def seam():
         (PULL, 84.0),
         (HOOP, 145.5),
         (OUT, 87.6),
-        (THROUGH, 88.6),
+        (THROUGH, 76.1),
         (modes()["IV"], 72.7),
         (FLOW, 357.2),
         (TENSION, 21.0),
