@@ -65,6 +65,11 @@ class Ground:
         return self._optional("undrained strength")
 
     @property
+    def is_granular(self) -> bool:
+        """Return whether it is sand or gravel: loose grains that hold by their own weight."""
+        return self.stakes_possible and self.undrained_strength is None
+
+    @property
     def source(self) -> str:
         """Return the source of the allowable pressure."""
         return self.ratings["allowable pressure"].source

@@ -115,10 +115,14 @@ def holding(
     return found
 
 
+_SAND = "a short stiff pile in sand (Broms 1964)"
+_CLAY = "adhesion on a rod; judgement within published stake tests"
+
+
 def _stake(anchor: Anchor, ground: Ground, wet: bool) -> Holding:
     d, length = _sizes(anchor)
     factor = value("stake", "factor")
-    sideways = _sideways(anchor, wet)
+    sideways = _sideways(anchor, ground, wet)
     up = stakes.straight_strength(d, length, _adhering(ground))
     return Holding(
         straight=float(up) / factor,
@@ -129,7 +133,7 @@ def _stake(anchor: Anchor, ground: Ground, wet: bool) -> Holding:
         spacing=length * value("stake", "spacing"),
         spacing_up=0.0,
         edge_distance=length * value("stake", "edge distance"),
-        source="adhesion on a rod; judgement within published stake tests",
+        source=_SAND if ground.is_granular else _CLAY,
         confidence="judgement",
         reasons=() if ground.straight_pull else ("nothing straight up",),
     )
@@ -162,7 +166,7 @@ def _screw_anchor(
         confidence, reasons = "seen", ("listed",)
     return Holding(
         straight=straight,
-        sideways=_sideways(anchor, wet),
+        sideways=_sideways(anchor, ground, wet),
         slanting=straight,
         head=anchor.head.holds,
         factor=factor,
@@ -264,9 +268,10 @@ def _sizes(anchor: Anchor) -> tuple[float, float]:
     return anchor.diameter or 0.0, anchor.embedded or 0.0
 
 
-def _sideways(anchor: Anchor, wet: bool) -> float:
+def _sideways(anchor: Anchor, ground: Ground, wet: bool) -> float:
     d, length = _sizes(anchor)
-    return float(stakes.sideways_strength(d, length, wet)) / value("stake", "factor")
+    strength = stakes.sideways_in_sand if ground.is_granular else stakes.sideways_strength
+    return float(strength(d, length, wet)) / value("stake", "factor")
 
 
 def _adhering(ground: Ground) -> float:

@@ -26,6 +26,28 @@ def sideways_strength(diameter: ArrayLike, embedded: ArrayLike, wet: ArrayLike =
     return np.asarray(value("stake", "sideways strength") * share * d * length)
 
 
+def sideways_in_sand(
+    diameter: ArrayLike, embedded: ArrayLike, wet: ArrayLike = False, height: ArrayLike = 0.0
+) -> Array:
+    """Return H = K_p gamma d l^3/(2 (l + e)) in N: a short stiff stake pushed sideways in sand.
+
+    The earth in front presses with 3 K_p gamma z at depth z, and the stake turns about its point.
+    ``diameter`` d and ``embedded`` length l in m, l counted up to 40 d as in `sideways_strength`;
+    ``wet`` halves gamma, buoyed by water; ``height`` e in m at which it is pushed above the ground.
+    All broadcast. ValueError when d is not above 0, or another is below 0.
+    Source: Broms 1964, Lateral Resistance of Piles in Cohesionless Soils; FHWA-HI-97-013 9.7.3.2.
+    """
+    d, e = positive("diameter", diameter), not_negative("height", height)
+    length = np.minimum(not_negative("embedded", embedded), value("stake", "most diameters") * d)
+    share = np.where(np.asarray(wet, dtype=bool), value("stake", "wet share"), 1.0)
+    phi = value("stake in sand", "friction angle")
+    passive = (1.0 + np.sin(phi)) / (1.0 - np.sin(phi))
+    pressure = value("stake in sand", "pressure over passive") * passive
+    pressure = pressure * share * value("stake in sand", "unit weight")
+    reach = np.where(length + e > 0.0, length + e, 1.0)
+    return np.asarray(pressure * d * length**3 / (6.0 * reach))
+
+
 def straight_strength(
     diameter: ArrayLike, embedded: ArrayLike, undrained_strength: ArrayLike
 ) -> Array:
