@@ -27,6 +27,21 @@ class Actions:
     lifting: Array
     names: tuple[str, ...]
 
+    @property
+    def wrench(self) -> Array:
+        """Return Fx, Fy, Fz in N and Mx, My, Mz in N m about the origin (…, D, C, 6): M = r x F."""
+        return np.stack(
+            [
+                self.force[..., 0],
+                self.force[..., 1],
+                self.uplift,
+                self.lifting[..., 1] - self.tilting[..., 1],
+                self.tilting[..., 0] - self.lifting[..., 0],
+                self.twist,
+            ],
+            axis=-1,
+        )
+
     def times(self, factor: float) -> "Actions":
         """Return all actions multiplied by a factor."""
         return Actions(
@@ -60,23 +75,75 @@ def wind_actions(
     round sections are beyond their limit; by default D sqrt(q) decides (ASCE/SEI 7 Fig. 29.4-1).
     The cases are those of signs, each without and with suction.
     """
-    at_body = pressure[..., None] * ratio
-    if above is None:
-        above = at_body > exposed.limit
-    product = np.where(above[..., None], exposed.above, exposed.below)
-    size = at_body[..., None] * directionality[:, None] * gust * product
+    size = _pushed(exposed, pressure, ratio, directionality, gust, above)
     lifted = exposed.up[:, None, :] + exposed.rise[:, None, None]
     vector = np.einsum("...bd,bdi->...bdi", size, exposed.along)
     force = np.einsum("...bdi,bs->...dsi", vector, exposed.case)
     tilting = np.einsum("...bdi,bsd,bs->...dsi", vector, lifted + 0.0 * exposed.shift, exposed.case)
     turning = exposed.arm[:, None, :] + exposed.shift
     twist = np.einsum("...bd,bsd,bs->...ds", size, turning, exposed.case)
-    on_lids = at_body * 0.0 + pressure[..., None] * directionality
+    on_lids = pressure[..., None] * directionality
     suction = np.einsum("...b,bd->...d", on_lids, exposed.suction.area) * gust
     lifting = np.einsum("...b,bdi->...di", on_lids, exposed.suction.moment) * gust[:, None]
     return _with_and_without(
-        exposed.azimuths, force, tilting, twist, suction, lifting, exposed.cases
+        exposed.azimuths,
+        force,
+        tilting,
+        twist,
+        suction,
+        lifting,
+        exposed.cases,
+        bool(exposed.suction.area.any()),
     )
+
+
+def body_actions(
+    exposed: Exposed,
+    pressure: Array,
+    *,
+    ratio: Array,
+    directionality: Array,
+    gust: Array,
+    above: NDArray[np.bool_] | None = None,
+) -> Actions:
+    """Return the actions (…, bodies, D, C) on each body by itself, all about the same origin.
+
+    Arguments as for ``wind_actions``, of which these are the terms: their sum over the bodies is
+    it, case by case. ``.wrench`` holds each body's force and its line of action.
+    """
+    size = _pushed(exposed, pressure, ratio, directionality, gust, above)
+    shape = (*size.shape, len(exposed.cases))
+    sized = size[..., None] * exposed.case[:, None, :]
+    force = sized[..., None] * exposed.along[:, :, None, :]
+    up = (exposed.up + exposed.rise[:, None])[:, :, None, None]
+    turning = exposed.arm[:, :, None] + np.swapaxes(exposed.shift, 1, 2)
+    on_lids = pressure[..., None, None] * directionality[:, None] * gust
+    return _with_and_without(
+        exposed.azimuths,
+        force,
+        force * up,
+        np.broadcast_to(sized * turning, shape),
+        on_lids * exposed.suction.area,
+        on_lids[..., None] * exposed.suction.moment,
+        exposed.cases,
+        bool(exposed.suction.area.any()),
+    )
+
+
+def _pushed(
+    exposed: Exposed,
+    pressure: Array,
+    ratio: Array,
+    directionality: Array,
+    gust: Array,
+    above: NDArray[np.bool_] | None,
+) -> Array:
+    """Return the level force (…, bodies, D) in N on each body before sign cases."""
+    at_body = pressure[..., None] * ratio
+    if above is None:
+        above = at_body > exposed.limit
+    product = np.where(above[..., None], exposed.above, exposed.below)
+    return at_body[..., None] * directionality[:, None] * gust * product
 
 
 def minimum_actions(exposed: Exposed, pressure: float) -> Actions:
@@ -117,11 +184,12 @@ def _with_and_without(
     suction: Array,
     lifting: Array,
     cases: tuple[str, ...],
+    lifts: bool,
 ) -> Actions:
-    """Return the sign cases without suction, then with it; without only where there is none."""
+    """Return the sign cases without suction, then with it; without only where nothing ``lifts``."""
     count = len(cases)
     none = np.zeros(twist.shape)
-    if not suction.any():
+    if not lifts:
         return Actions(azimuths, force, tilting, twist, none, np.zeros(force.shape), cases)
     up = np.repeat(suction[..., None], count, axis=-1)
     moment = np.repeat(lifting[..., None, :], count, axis=-2)

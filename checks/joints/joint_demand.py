@@ -155,17 +155,8 @@ def wind_wrench(actions: Actions) -> tuple[Array, Array]:
 
     M = r x F summed: the level force at its height, the twist, and the suction at its place.
     """
-    x, y = actions.force[..., 0], actions.force[..., 1]
-    F = np.stack([x, y, actions.uplift], axis=-1)
-    M = np.stack(
-        [
-            actions.lifting[..., 1] - actions.tilting[..., 1],
-            actions.tilting[..., 0] - actions.lifting[..., 0],
-            actions.twist,
-        ],
-        axis=-1,
-    )
-    return F, M
+    whole = actions.wrench
+    return whole[..., :3], whole[..., 3:]
 
 
 def load_wrench(load: GivenLoad) -> tuple[Array, Array]:
