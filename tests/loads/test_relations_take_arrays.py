@@ -13,6 +13,15 @@ from yardfast.loads import (
     shielding,
     signs,
 )
+from yardfast.loads.en1991 import (
+    basic_velocity,
+    boards,
+    edged_sections,
+    peak_pressure,
+    roofs,
+    round_sections,
+    slenderness,
+)
 
 N = 1000
 draw = np.random.default_rng(7).uniform
@@ -69,6 +78,31 @@ RELATIONS = {
         draw(0, 0.7, N),
         draw(0.7, 0.9, N),
     ),
+    "peak velocity pressure": (
+        lambda v, z, c: peak_pressure.peak_velocity_pressure(v, z, "II", c),
+        draw(0, 80, N),
+        draw(0, 200, N),
+        draw(1, 2, N),
+    ),
+    "probability factor": (basic_velocity.probability_factor, draw(0.001, 0.6, N)),
+    "yearly probability": (basic_velocity.yearly_probability, draw(0.6, 1.3, N)),
+    "rectangle": (edged_sections.rectangle, draw(0.01, 2, N), draw(0.01, 2, N)),
+    "rounded corners": (edged_sections.rounded_corners, draw(0, 1, N), draw(0.5, 2, N)),
+    "polygon": (lambda Re: edged_sections.polygon(8, Re), draw(1e5, 5e5, N)),
+    "cylinder": (round_sections.cylinder, draw(1e4, 1e7, N), draw(1e-6, 0.05, N)),
+    "drop ends": (round_sections.drop_ends, draw(1e-6, 0.05, N)),
+    "sphere": (round_sections.sphere, draw(0, 2, N), draw(0.1, 2, N)),
+    "effective slenderness": (
+        slenderness.effective_slenderness,
+        draw(0.1, 60, N),
+        draw(0.01, 4, N),
+    ),
+    "end effect factor": (slenderness.end_effect_factor, draw(0.5, 90, N), draw(0, 1, N)),
+    "wall, mean": (lambda *x: boards.wall(*x)[0], draw(0.1, 30, N), draw(0.1, 3, N)),
+    "wall, shift": (lambda *x: boards.wall(*x)[1], draw(0.1, 30, N), draw(0.1, 3, N)),
+    "plane lattice": (boards.plane_lattice, draw(0, 1, N), draw(1, 3, N), draw(0.1, 1, N)),
+    "canopy, up": (lambda *x: roofs.canopy("monopitch", *x)[1], draw(0, 1, N), draw(0, 1, N)),
+    "flat roof": (lambda a: roofs.flat_roof_suction("F", a), draw(0.1, 20, N)),
     "solid sign": (signs.solid_sign, draw(0.01, 60, N), draw(0.01, 1, N)),
     "case B": (signs.case_b_eccentricity, draw(0, 3, N)),
     "case C, mean": (lambda *x: signs.case_c(*x)[0], draw(1, 60, N), draw(0.01, 1, N)),
