@@ -22,6 +22,7 @@ from .seam_fasteners import Spacing, spacings_into_a_cleat
 from .shear_flow import (
     edge_pull,
     hoop_pull,
+    leaning_shear,
     polygon_first_moment,
     polygon_inertia,
     shear_flow,
@@ -33,9 +34,9 @@ from .shear_flow import (
 class Seams:
     """The seams of one shell under the factored wind, in N/m: ``flow`` along, ``pull`` outward.
 
-    ``hoop`` pulls across them within the panels. ``shear`` in N and ``torque`` in N m are those of
-    the section with the greatest flow, ``level`` its height in m. ``count`` seams; ``spacings``
-    hold through the panel into a corner cleat.
+    ``hoop`` pulls across them within the panels. ``shear`` in N, with what the lean of the walls
+    adds, and ``torque`` in N m are those of the section with the greatest flow, ``level`` its
+    height in m. ``count`` seams; ``spacings`` hold through the panel into a corner cleat.
     """
 
     part: str
@@ -66,8 +67,7 @@ def seams_of(
     """Return the seams of every many-sided shell, of like copies the one that is loaded most.
 
     Where ``only`` names parts, of these alone. ``actions_of`` turns what bodies offer the wind into
-    its actions (Q, D, C). Both ends are tried; what the lean of a taper's walls takes off the shear
-    is not counted.
+    its actions (Q, D, C). Both ends are tried: between them the flow is never greater.
     """
     found: dict[str, Seams] = {}
     for i, body in enumerate(structure.bodies):
@@ -134,15 +134,23 @@ def _own_wind(exposed: Exposed, goes: Mask) -> Exposed:
 def _flow(
     shell: Shell, across: float, level: float, actions: Actions, axis: np.ndarray, factors: Factors
 ) -> tuple[float, float, float, float]:
-    """Return the greatest flow in N/m at one end, its shear in N, torque in N m, and the level."""
+    """Return the greatest flow in N/m at one end, its shear in N, torque in N m, and the level.
+
+    What the lean of the walls adds to the shear counts, what it takes off does not.
+    """
     apothem = (across - shell.wall_in_plan) / 2.0
     if apothem <= 0.0:
         return 0.0, 0.0, 0.0, level
     inertia = polygon_inertia(shell.sides, apothem, shell.wall_in_plan)
     Q = polygon_first_moment(shell.sides, apothem, shell.wall_in_plan)
-    force = actions.force
-    shear = factors.wind * np.hypot(force[..., 0], force[..., 1])
-    turning = actions.twist - axis[0] * force[..., 1] + axis[1] * force[..., 0]
+    lean = (shell.top - shell.bottom) / (2.0 * shell.height)
+    lifted = actions.lifting - actions.uplift[..., None] * axis[:2]
+    moment = actions.tilting - level * actions.force - lifted
+    across_it = leaning_shear(actions.force, moment, lean, apothem)
+    shear = factors.wind * np.maximum(
+        np.linalg.norm(actions.force, axis=-1), np.linalg.norm(across_it, axis=-1)
+    )
+    turning = actions.twist - axis[0] * actions.force[..., 1] + axis[1] * actions.force[..., 0]
     torque = factors.wind * np.abs(turning)
     flow = shear_flow(shear, Q, inertia) + twist_flow(torque, area_factor(shell.sides) * apothem**2)
     at = np.unravel_index(int(flow.argmax()), flow.shape)

@@ -45,6 +45,22 @@ def shear_flow(shear: ArrayLike, first_moment: ArrayLike, inertia: ArrayLike) ->
     return not_negative("shear", shear) * Q / (2.0 * inertia_)
 
 
+def leaning_shear(
+    shear: ArrayLike, moment: ArrayLike, lean: ArrayLike, apothem: ArrayLike
+) -> Array:
+    """Return V + M tan(alpha)/a in N (…): what a wall that leans has to carry across itself.
+
+    Pull and push along walls that lean outward by ``lean`` tan(alpha) (…) have a level part that
+    goes with the force; where they lean inward, ``lean`` below 0, against it. ``shear`` V (…) in N
+    and ``moment`` M (…) in N m with their signs, ``apothem`` a (…) in m to the middle of the wall.
+    ValueError unless ``apothem`` is above 0. Source: statics; what half of the wall pulls, M Q/I,
+    grows down the wall by 2 q for each m, with Q/I as 1/a.
+    """
+    a = positive("apothem", apothem)
+    V, M, tangent = (np.asarray(each, dtype=float) for each in (shear, moment, lean))
+    return V + M * tangent / a
+
+
 def twist_flow(torque: ArrayLike, enclosed: ArrayLike) -> Array:
     """Return the shear flow T/(2 A) in N/m (…) all round a closed wall that is twisted.
 

@@ -146,6 +146,63 @@ def test_seams_carry_the_wind_on_the_shell_and_on_what_stands_on_it():
     assert seam_of(BASE, body, roof, wind=25.0).shear > one.shear
 
 
+INCH = 0.0254
+WIDENING = shell(8, 10 * INCH, 30 * INCH, 48 * INCH)
+LEAN = 10.0 / 48.0  # 10 in outward over 48 in of height
+APOTHEM = 5 * INCH - 0.018 * np.hypot(1.0, LEAN) / 2.0  # at the foot, to the middle of the wall
+
+
+def test_walls_that_lean_outward_add_to_the_shear_by_hand():
+    """8 sides, 10 to 30 in over 48 in: (V + M tan/a) Q/(2 I); of M = V z the lean adds z tan/a.
+
+    In the gust whose force alone makes 508 N/m: 1,147 N/m.
+    """
+    found = examine(design(BASE, WIDENING, wind=21.188))
+    (one,) = found.seams
+    i = [each.part for each in found.structure.bodies].index(1)
+    V = 0.5 * 1.226 * 21.188**2 * np.maximum(found.exposed.below, found.exposed.above)[i].max()
+    straight = V / (8 * APOTHEM * np.sin(np.pi / 8) * (1.0 + np.tan(np.pi / 8) ** 2 / 3.0))
+    assert straight == pytest.approx(508, abs=0.5)
+    up = 48 * INCH / 3.0 * (10 + 2 * 30) / (10 + 30)  # middle of a trapezoid
+    assert one.flow == pytest.approx(straight * (1.0 + up * LEAN / APOTHEM), rel=1e-6)
+    assert one.flow == pytest.approx(1147, abs=0.5)
+
+
+@given(st.floats(-0.3, 0.3), st.floats(0.05, 2.0), st.floats(-200.0, 200.0))
+def test_the_flow_of_leaning_walls_is_what_half_of_the_wall_pulls_more_each_metre(lean, arm, more):
+    """Half of a wall pulls M Q/I; what that grows by over a metre goes into its two seams.
+
+    A force at ``arm`` above the level, and a moment more, on walls whose apothem grows upward.
+    """
+    a, t, V, n, step = 0.3, 0.012, 400.0, 8, 1.0e-5
+
+    def pull(z):
+        apothem = a + lean * z
+        Q = seams.polygon_first_moment(n, apothem, t)
+        return (V * (arm - z) + more) * Q / seams.polygon_inertia(n, apothem, t)
+
+    by_metre = (pull(-step) - pull(step)) / (2.0 * step)
+    across = seams.leaning_shear(V, V * arm + more, lean, a)
+    Q, inertia = seams.polygon_first_moment(n, a, t), seams.polygon_inertia(n, a, t)
+    assert across * Q / inertia == pytest.approx(by_metre, rel=1e-6, abs=1e-6)
+
+
+def test_walls_that_lean_inward_are_not_relieved_and_far_past_their_point_loaded_more():
+    """0.5 to 0.4 m over 1.2 m: V counts whole. 0.9 to 0.2 m over 0.3 m under a mast of 4 m: M wins.
+
+    The walls would meet 0.39 m up; the wind's middle is more than twice as high.
+    """
+    mast = Part("mast", Solid(8, 0.2, 0.2, 4.0), Place(on="tower"), material="redwood")
+    for body, relieved in ((shell(8, 0.5, 0.4), True), (shell(8, 0.9, 0.2, 0.3), False)):
+        found = examine(design(BASE, body, *([] if relieved else [mast]), wind=25.0))
+        (one,) = found.seams
+        own = [each.part > 0 for each in found.structure.bodies]
+        size = np.maximum(found.exposed.below, found.exposed.above)[own]
+        force = 0.5 * 1.226 * 25.0**2 * size.sum(axis=0).max()
+        assert (one.shear == pytest.approx(force, rel=1e-6)) == relieved
+        assert one.shear >= force * (1.0 - 1e-6)
+
+
 def test_a_sign_out_to_one_side_twists_the_seams():
     arm = Part(
         "sign", Panel(0.5, 0.4, 0.012), Place(on="tower", at=(0.4, 0.0, 0.0)), material="OSB"
