@@ -1,0 +1,70 @@
+"""A face on which two things press as a bed of points, each with its share of the area."""
+
+from dataclasses import dataclass
+
+import numpy as np
+from shapely.geometry.base import BaseGeometry
+
+from ..design import plane
+from ..design.shapes.shape import Array
+
+FINE = 8
+"""Rows of a bed each way where the fasteners of a joint are judged."""
+
+COARSE = 3
+"""Rows of a bed each way where it only passes force on from piece to piece."""
+
+
+@dataclass(frozen=True, eq=False)
+class Bed:
+    """Points (n, 2) in a plane in m, and the area (n,) in m2 for which each stands."""
+
+    points: Array
+    area: Array
+
+
+def cells(face: BaseGeometry, rows: int) -> Bed:
+    """Return the middles of what lies of a face in each of ``rows`` x ``rows`` equal cells.
+
+    Of the narrowest rectangle round it; of thin walls they lie at mid-thickness.
+    """
+    if face.area <= 0.0:
+        points = plane.coordinates(face)
+        return Bed(points, np.full(len(points), LINE / max(len(points), 1)))
+    corners = plane.narrowest_box(face)
+    across, up = corners[1] - corners[0], corners[3] - corners[0]
+    at = np.arange(rows) / rows
+    low = corners[0] + at[:, None, None] * across + at[None, :, None] * up
+    ring = np.stack(
+        [low, low + across / rows, low + (across + up) / rows, low + up / rows], axis=-2
+    ).reshape(-1, 4, 2)
+    parts = plane.intersection(plane.hulls(ring), face)
+    area = plane.area(parts)
+    kept = area > 1.0e-9 * float(area.max())
+    return Bed(plane.centroids(parts[kept]), area[kept])
+
+
+LINE = 1.0e-4
+"""m2 for which a line or a point stands on which two things touch: they bed in (judgement)."""
+
+
+def with_corners(face: BaseGeometry) -> Bed:
+    """Return points on the true corners of a face and within, with the area of each.
+
+    A third of every triangle that fills it goes to each of its corners, so that turning about an
+    edge of the face is exact.
+    """
+    triangles = plane.triangles(face)
+    middles = triangles.mean(axis=1, keepdims=True)
+    size = (
+        np.abs(_cross(triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0])) / 2.0
+    )
+    spots = np.concatenate([triangles, middles], axis=1).reshape(-1, 2)
+    share = np.repeat(size / 4.0, 4)
+    rounded, where = np.unique(np.round(spots, 7), axis=0, return_inverse=True)
+    area = np.bincount(where.reshape(-1), weights=share, minlength=len(rounded))
+    return Bed(rounded, np.asarray(area, dtype=np.float64))
+
+
+def _cross(a: Array, b: Array) -> Array:
+    return a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0]
