@@ -31,6 +31,11 @@ def centroids(polygons: Polygons) -> Array:
     return result
 
 
+def middle(region: BaseGeometry) -> Array:
+    """Return the centroid (2,) of an area, a line or a point, in m."""
+    return _coordinates(_kernel.centroid(region))[0]
+
+
 def bounds(polygons: Polygons) -> Array:
     """Return least x, least y, greatest x, greatest y (…, 4) in m; NaN where empty."""
     return cast(Array, _kernel.bounds(polygons))

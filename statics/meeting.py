@@ -1,36 +1,41 @@
 """Where two bodies meet: the face that they share, and which way one leaves the other."""
 
-from dataclasses import dataclass
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, replace
 
 import numpy as np
+import shapely
+from shapely import affinity
 from shapely.geometry.base import BaseGeometry
 
 from ..design import plane
 from ..design.placing import Body
-from ..design.sections import section
 from ..design.shapes.shape import Array
-
-CLEAR = 0.005
-"""Faces that lie nearer than this (m) touch: saw cuts, paint, a washer."""
+from .fit import FIT
+from .surfaces import EXACT, Piece, Surfaces, outline, surfaces_of
 
 LEAST = 1.0e-6
 """Area (m2) below which two faces touch in a line or a point only."""
 
-SKIN = 5.0e-4
-"""So far (m) inside a face its section is taken."""
+NARROW = 1.0e-4
+"""Width (m) below which what two faces share is a line."""
 
-_LEVELS = 9
-"""Heights at which sides are looked at for touching."""
+_REACHES = FIT + 1.0e-9
+"""The fit is inclusive, whatever the last digit of a sum is."""
 
-_UP = np.array([0.0, 0.0, 1.0])
+_LEVEL = 1.0 - 1.0e-9
+_MOST, _MOST_DEEP = 6, 24
+"""So many planes are tried of two pieces that touch, and of two that lie within each other."""
 
 
 @dataclass(frozen=True, eq=False)
 class Face:
-    """A flat face: ``area`` in its own plane (m), ``origin`` and axes (3,) on the site.
+    """Where two bodies meet: ``area`` in a plane (m), with ``origin`` and axes (3,) on the site.
 
-    ``leaves`` is the unit vector in which the fastened body leaves the one it is fastened to;
-    ``right`` and ``up`` are the axes of the plane: right x up = leaves.
+    ``area`` is a polygon, or a segment or a point where they meet in no more. ``leaves`` is the
+    unit vector in which the one body leaves the other; ``right`` and ``up`` are the axes of the
+    plane: right x up = leaves. ``deep`` is how far in m they lie within each other, 0 where they
+    touch within the fit.
     """
 
     area: BaseGeometry
@@ -38,6 +43,7 @@ class Face:
     right: Array
     up: Array
     leaves: Array
+    deep: float = 0.0
 
     def on_site(self, points: Array) -> Array:
         """Return points (…, 2) of the plane on the site (…, 3)."""
@@ -53,16 +59,48 @@ class Face:
         """Return whether one body stands on, or hangs under, the other."""
         return abs(float(self.leaves[2])) > 0.5
 
+    def widened(self, by: float) -> "Face":
+        """Return the face itself, or of a segment or point a strip or spot ``by`` m round it."""
+        if self.area.area > 0.0:
+            return self
+        return replace(self, area=self.area.buffer(by, cap_style="square"))
+
+    @property
+    def middle(self) -> Array:
+        """Return the middle (3,) of where they meet, on the site."""
+        return self.on_site(plane.middle(self.area))
+
 
 def meeting(of: Body, to: Body, bridged: bool = False) -> Face | None:
-    """Return the face on which body ``of`` meets body ``to``; None where they do not touch.
+    """Return the face on which body ``of`` meets body ``to``; None where they do not.
 
-    A level one where one stands on the other; else an upright one where their sides touch. Sides
-    that lean are taken as plumb there. ``bridged``: blocks or a flange bridge what is hollow, so
-    the walls of the one may meet within the outline of the other.
+    They meet where they lie within the fit, 3.2 mm, of each other or overlap. A level face stands
+    before others, an area before a segment, a segment before a point; what has gone deep into the
+    other meets it where the one's face cuts the other. ``bridged``: blocks or a flange bridge what
+    is hollow, so the walls of the one may meet within the outline of the other.
     """
-    level = _level(of, to, bridged)
-    return level if level is not None else _upright(of, to)
+    return faces_met(surfaces_of(of), surfaces_of(to), bridged)
+
+
+def faces_met(of: Surfaces, to: Surfaces, bridged: bool = False) -> Face | None:
+    """Return where two bodies meet, by their surfaces; as ``meeting``."""
+    if not boxes_near(of.box, to.box):
+        return None
+    found: Face | None = None
+    for face in _faces(of, to):
+        if face.area.area > 0.0 and abs(face.leaves[2]) > _LEVEL and face.deep <= 0.0:
+            return face
+        if found is None or _rank(face) > _rank(found):
+            found = face
+    if bridged and (found is None or found.area.area <= 0.0):
+        return _within_outline(of, to) or found
+    return found
+
+
+def boxes_near(one: Array, other: Array, fit: float = FIT) -> bool:
+    """Return whether upright boxes (2, 3) lie within a distance of each other along every axis."""
+    apart = np.maximum(one[0] - other[1], other[0] - one[1])
+    return bool((apart <= fit + 1.0e-9).all())
 
 
 def bearing_area(upper: Body, lower: Body) -> BaseGeometry:
@@ -70,11 +108,10 @@ def bearing_area(upper: Body, lower: Body) -> BaseGeometry:
 
     What bears is the wood, not the outline: of a hollow body its walls.
     """
-    if abs(upper.bottom - lower.top) > CLEAR or not _near_in_plan(upper, lower):
+    face = meeting(upper, lower)
+    if face is None or face.deep > 0.0 or face.leaves[2] < _LEVEL or face.area.area <= 0.0:
         return plane.NOTHING
-    above = section(upper, upper.bottom + SKIN)
-    shared = above.intersection(section(lower, lower.top - SKIN))
-    return shared if shared.area > LEAST else plane.NOTHING
+    return face.area
 
 
 def gap(of: Body, to: Body) -> float:
@@ -84,87 +121,299 @@ def gap(of: Body, to: Body) -> float:
     return float(np.maximum(np.maximum(low - other_high, other_low - high), 0.0).max())
 
 
-def _level(of: Body, to: Body, bridged: bool) -> Face | None:
-    for upper, lower, way in ((of, to, 1.0), (to, of, -1.0)):
-        area = bearing_area(upper, lower)
-        if bridged and area.area <= 0.0:
-            area = _within_outline(upper, lower)
-        if area.area > 0.0:
-            origin = np.array([0.0, 0.0, lower.top])
-            seen = area if way > 0.0 else plane.flipped(area)
-            return Face(seen, origin, np.eye(3)[0], way * np.eye(3)[1], way * _UP)
+def axes_of(leaves: Array) -> tuple[Array, Array]:
+    """Return the axes ``right`` and ``up`` (3,) of the plane that a unit vector (3,) leaves.
+
+    Of a level plane x, and y as seen from where it leaves; of others the level one to the right as
+    one looks at it, and up.
+    """
+    if abs(float(leaves[2])) > _LEVEL:
+        return np.array([1.0, 0.0, 0.0]), np.array([0.0, float(np.sign(leaves[2])), 0.0])
+    right = np.array([-leaves[1], leaves[0], 0.0]) / float(np.hypot(leaves[0], leaves[1]))
+    return right, np.cross(leaves, right)
+
+
+def point_face(at: Array, leaves: Array) -> Face:
+    """Return a face that is one point (3,) of the site."""
+    right, up = axes_of(leaves)
+    return Face(shapely.Point(0.0, 0.0), at, right, up, leaves)
+
+
+def _rank(face: Face) -> tuple[int, float]:
+    """Return which of two faces counts: areas first, touching before deep ones, the greater one."""
+    if face.area.area > 0.0:
+        return (3 if face.deep <= 0.0 else 2), face.area.area
+    return (1 if face.area.length > 0.0 else 0), face.area.length
+
+
+def _faces(of: Surfaces, to: Surfaces) -> Iterator[Face]:
+    """Yield the places at which two bodies meet, one for each plane."""
+    hollow = bool(of.cavities or to.cavities)
+    for p in of.hulls:
+        for q in to.hulls:
+            yield from _of_pieces(of, to, p, q, hollow)
+    if hollow:
+        for inside, around, way in ((of, to, -1.0), (to, of, 1.0)):
+            for cavity in around.cavities:
+                for piece in inside.hulls:
+                    yield from _in_cavity(inside, around, piece, cavity, way)
+
+
+def _of_pieces(of: Surfaces, to: Surfaces, p: Piece, q: Piece, hollow: bool) -> Iterator[Face]:
+    """Yield where two convex pieces meet: on the planes on which they touch, or the shallowest."""
+    ways = np.vstack([q.normals, -p.normals, *_ways_of_rounds(p, q)])
+    first, second = -p.reach(-ways), q.reach(ways)
+    apart = first - second
+    best = int(apart.argmax())
+    if apart[best] > _REACHES:
+        return
+    touching = np.flatnonzero(apart >= -_REACHES)
+    level = np.abs(ways[touching, 2]) > _LEVEL
+    order = touching[np.lexsort((-apart[touching], ~level))]
+    lines: list[Face] = []
+    for k in order[:_MOST]:
+        face = _touching(of, to, ways[k], float(first[k]), float(second[k]))
+        if face is not None and face.area.area > 0.0:
+            yield face
+            return
+        if face is not None:
+            lines.append(face)
+    crossed, clear = _crossing(of, to, p, q)
+    if clear > _REACHES:
+        return
+    if len(touching):
+        if crossed is not None and clear > float(apart[best]) + EXACT:
+            yield crossed
+        else:
+            yield from lines
+    elif crossed is not None and clear >= -_REACHES:
+        yield crossed
+    else:
+        yield from _deep(of, to, p, q, ways, first, second, hollow)
+
+
+def _ways_of_rounds(p: Piece, q: Piece) -> list[Array]:
+    """Return unit vectors from ``q`` to ``p`` in which round pieces may touch: balls and axes."""
+    found: list[Array] = []
+    for one, other, way in ((p, q, 1.0), (q, p, -1.0)):
+        if len(one.balls):
+            others = np.vstack([other.points, other.centres, other.balls, other.middle])
+            found.append(way * _unit((one.balls[:, None] - others[None]).reshape(-1, 3)))
+        elif len(one.radii) and other.is_round and len(other.radii):
+            axis = one.axes[0]
+            off = one.centres[0] - other.centres[0]
+            radial = _unit((off - (off @ axis) * axis)[None])
+            found.append(way * radial)
+            across = _unit(np.cross(axis, other.axes[0])[None])
+            found += [across, -across]
+    return found
+
+
+def _unit(vectors: Array) -> Array:
+    sizes = np.linalg.norm(vectors, axis=1)
+    kept = sizes > 1.0e-9
+    return vectors[kept] / sizes[kept, None]
+
+
+def _crossing(of: Surfaces, to: Surfaces, p: Piece, q: Piece) -> tuple[Face | None, float]:
+    """Return where an edge of the one crosses one of the other, and how far apart they lie."""
+    across = np.cross(p.directions[:, None], q.directions[None]).reshape(-1, 3)
+    ways = _unit(across)
+    if not len(ways):
+        return None, -np.inf
+    ways = np.vstack([ways, -ways])
+    first, second = -p.reach(-ways), q.reach(ways)
+    best = int((first - second).argmax())
+    clear = float(first[best] - second[best])
+    if abs(clear) > _REACHES:
+        return None, clear
+    return _touching(of, to, ways[best], float(first[best]), float(second[best])), clear
+
+
+def _touching(of: Surfaces, to: Surfaces, way: Array, first: float, second: float) -> Face | None:
+    """Return what two bodies share in a plane in which they touch, as if moved together there."""
+    right, up = axes_of(way)
+    one = _lying(of, -way, -first, right, up)
+    other = _lying(to, way, second, right, up)
+    return _face(_shared(one, other), way, second, right, up)
+
+
+def _lying(body: Surfaces, way: Array, reach: float, right: Array, up: Array) -> BaseGeometry:
+    """Return what of a body lies in the plane at its reach along a unit vector; hollows do not."""
+    found = [
+        outline(piece.lying(way, FIT), right, up)
+        for piece in body.hulls
+        if float(piece.reach(way[None])[0]) >= reach - EXACT
+    ]
+    filled = found[0] if len(found) == 1 else plane.union_of(found)
+    for cavity in body.cavities:
+        if float(cavity.reach(way[None])[0]) >= reach - EXACT:
+            filled = filled.difference(outline(cavity.lying(way, FIT), right, up))
+    return filled
+
+
+def _cut(body: Surfaces, way: Array, at: float, right: Array, up: Array) -> BaseGeometry:
+    """Return what a plane cuts of a body's wood."""
+    found = plane.union_of([outline(piece.cut(way, at), right, up) for piece in body.hulls])
+    for cavity in body.cavities:
+        found = found.difference(outline(cavity.cut(way, at), right, up))
+    return found
+
+
+def _deep(
+    of: Surfaces,
+    to: Surfaces,
+    p: Piece,
+    q: Piece,
+    ways: Array,
+    first: Array,
+    second: Array,
+    hollow: bool,
+) -> Iterator[Face]:
+    """Yield where two bodies that lie within each other cross: where a face of one cuts the other.
+
+    Of such faces the one square to which what they share is thinnest: an arm let into the side of a
+    post meets it there, a post let into a beam on its end. One that lies within the other whole
+    meets it in its middle.
+    """
+    deep = second - first
+    thin = np.minimum(p.reach(ways) + p.reach(-ways), q.reach(ways) + q.reach(-ways))
+    order = np.lexsort((deep, np.round(np.minimum(deep, thin), 6)))
+    found: Face | None = None
+    for k in order[:_MOST_DEEP]:
+        found = _cut_by_a_face(of, to, ways[k], float(first[k]), float(second[k]))
+        if found is not None:
+            break
+    if found is None and not hollow:
+        k = order[0]
+        middle = 0.5 * float(first[k] + second[k])
+        right, up = axes_of(ways[k])
+        both = [_cut(body, ways[k], middle, right, up) for body in (of, to)]
+        found = _face(both[0].intersection(both[1]), ways[k], middle, right, up, float(deep[k]))
+    if found is not None:
+        yield found
+
+
+def _cut_by_a_face(
+    of: Surfaces, to: Surfaces, way: Array, first: float, second: float
+) -> Face | None:
+    """Return where the face of one body square to ``way`` lies within the wood of the other."""
+    right, up = axes_of(way)
+    lies, cut = _lying(to, way, second, right, up), _cut(of, way, second, right, up)
+    at, shared = second, lies.intersection(cut)
+    if shared.area <= LEAST:
+        lies, cut = _lying(of, -way, -first, right, up), _cut(to, way, first, right, up)
+        at, shared = first, lies.intersection(cut)
+    if shared.area <= LEAST:
+        return None
+    return _face(shared, way, at, right, up, second - first)
+
+
+def _in_cavity(
+    inside: Surfaces, around: Surfaces, piece: Piece, cavity: Piece, way: float
+) -> Iterator[Face]:
+    """Yield where a piece within a hollow body meets, or goes through, the walls round it."""
+    normals = cavity.normals
+    at, reach = cavity.reach(normals), piece.reach(normals)
+    ends = np.max([hull.reach(normals) for hull in around.hulls], axis=0) <= at + EXACT
+    least = -piece.reach(-normals)
+    near = ~ends & (reach >= at - _REACHES) & (least <= at + _REACHES)
+    touching = near & (reach <= at + _REACHES)
+    for k in np.flatnonzero(touching):
+        wall, lies = _wall(around, normals[k], float(at[k])), float(reach[k])
+        right, up = axes_of(way * normals[k])
+        shared = _shared(_lying(inside, normals[k], lies, right, up), wall(right, up))
+        face = _face(shared, way * normals[k], way * float(at[k]), right, up)
+        if face is not None:
+            yield face
+    for k in np.flatnonzero(near & ~touching):
+        wall = _wall(around, normals[k], float(at[k]))
+        right, up = axes_of(way * normals[k])
+        shared = _cut(inside, normals[k], float(at[k]), right, up).intersection(wall(right, up))
+        if shared.area > LEAST:
+            deep = float(reach[k] - at[k])
+            face = _face(shared, way * normals[k], way * float(at[k]), right, up, deep)
+            if face is not None:
+                yield face
+
+
+def _wall(around: Surfaces, normal: Array, at: float) -> Callable[[Array, Array], BaseGeometry]:
+    """Return what gives the wood just beyond a plane of a cavity, by the axes of that plane."""
+    return lambda right, up: _cut(around, normal, at + EXACT, right, up)
+
+
+def _within_outline(of: Surfaces, to: Surfaces) -> Face | None:
+    """Return the walls of one body that lie within the outline of the other, level with it."""
+    up = np.array([0.0, 0.0, 1.0])
+    for upper, lower, way in ((of, to, up), (to, of, -up)):
+        low, high = float(upper.box[0, 2]), float(lower.box[1, 2])
+        if abs(low - high) > _REACHES:
+            continue
+        right, along = axes_of(way)
+        above = _lying(upper, -up, -low, right, along)
+        below = _lying(lower, up, high, right, along)
+        for walls, other in ((below, above), (above, below)):
+            shared = walls.intersection(other.convex_hull)
+            if shared.area > LEAST:
+                return _face(shared, way, float(way[2]) * high, right, along)
     return None
 
 
-def _within_outline(upper: Body, lower: Body) -> BaseGeometry:
-    """Return the walls of one body that lie within the outline of the other, level with it."""
-    if abs(upper.bottom - lower.top) > CLEAR or not _near_in_plan(upper, lower):
+def _shared(one: BaseGeometry, other: BaseGeometry) -> BaseGeometry:
+    """Return what two regions of a plane share; of such as lie beside each other the line between.
+
+    Regions that end within the fit of each other meet there.
+    """
+    shared = one.intersection(other)
+    if not shared.is_empty:
+        return shared
+    if one.is_empty or other.is_empty or one.distance(other) > _REACHES:
         return plane.NOTHING
-    above, below = section(upper, upper.bottom + SKIN), section(lower, lower.top - SKIN)
-    for walls, other in ((below, above), (above, below)):
-        shared = walls.intersection(plane.hull(plane.coordinates(other)))
-        if not walls.is_empty and not other.is_empty and shared.area > LEAST:
-            return shared
-    return plane.NOTHING
+    reach = 0.5 * _REACHES + EXACT
+    strip = plane.narrowest_box(one.buffer(reach).intersection(other.buffer(reach)))
+    return _midline(strip, 4.0 * reach)
 
 
-def _upright(of: Body, to: Body) -> Face | None:
-    low, high = max(of.bottom, to.bottom), min(of.top, to.top)
-    if high - low <= CLEAR or not _near_in_plan(of, to):
-        return None
-    levels = low + (np.arange(_LEVELS) + 0.5) / _LEVELS * (high - low)
-    strips = [_strip(of, to, float(z)) for z in levels]
-    touching = [k for k, strip in enumerate(strips) if strip is not None]
-    if not touching:
-        return None
-    middle = touching[len(touching) // 2]
-    strip = strips[middle]
-    assert strip is not None
-    step = (high - low) / _LEVELS
-    reach = float(levels[touching[0]] - step / 2.0), float(levels[touching[-1]] + step / 2.0)
-    return _upright_face(of, to, strip, float(levels[middle]), reach)
+def _midline(corners: Array, least: float) -> BaseGeometry:
+    """Return the line along the middle of a rectangle (4, 2); of a short one its middle."""
+    if len(corners) < 4:
+        return plane.line(corners[:2]) if len(corners) > 1 else shapely.Point(corners[0])
+    if np.linalg.norm(corners[1] - corners[0]) < np.linalg.norm(corners[2] - corners[1]):
+        corners = np.roll(corners, -1, axis=0)
+    ends = np.array([corners[[0, 3]].mean(axis=0), corners[[1, 2]].mean(axis=0)])
+    if float(np.linalg.norm(ends[1] - ends[0])) <= least:
+        return shapely.Point(ends.mean(axis=0))
+    return plane.line(ends)
 
 
-def _strip(of: Body, to: Body, z: float) -> BaseGeometry | None:
-    """Return where two bodies touch at a height, a strip as wide as their faces lie apart."""
-    strip = section(of, z).buffer(CLEAR).intersection(section(to, z).buffer(CLEAR))
-    pieces = plane.pieces(strip)
-    return max(pieces, key=lambda piece: piece.area) if pieces else None
-
-
-def _upright_face(
-    of: Body, to: Body, strip: BaseGeometry, z: float, reach: tuple[float, float]
+def _face(
+    shared: BaseGeometry, way: Array, at: float, right: Array, up: Array, deep: float = 0.0
 ) -> Face | None:
-    corners = plane.narrowest_box(strip)
-    sides = np.roll(corners, -1, axis=0)[:2] - corners[:2]
-    lengths = np.linalg.norm(sides, axis=1)
-    along = sides[int(lengths.argmax())] / max(float(lengths.max()), 1.0e-12)
-    wide = float(lengths.max()) - 2.0 * CLEAR
-    if wide <= 0.0:
+    """Return the face of what is shared in the plane ``way . x = at``; None where nothing is."""
+    if shared.is_empty:
         return None
-    centre = corners.mean(axis=0)
-    normal = np.array([along[1], -along[0]])
-    leaves = _side_of(section(of, z), section(to, z), centre, normal)
-    # as one sees the face from the part that leaves: right x up = leaves
-    right = np.array([-leaves[1], leaves[0], 0.0])
-    face = plane.box(-wide / 2.0, reach[0], wide / 2.0, reach[1])
-    origin = np.array([centre[0], centre[1], 0.0])
-    return Face(face, origin, right, _UP, np.array([leaves[0], leaves[1], 0.0]))
+    area = _of_one_kind(shared)
+    middle = plane.middle(area)
+    if abs(float(way[2])) > _LEVEL:
+        return Face(area, at * way, right, up, way, deep)
+    upright = abs(float(way[2])) < 1.0e-9
+    place = np.array([middle[0], 0.0 if upright else middle[1]])
+    origin = at * way + place[0] * right + place[1] * up
+    moved = affinity.translate(area, -float(place[0]), -float(place[1]))
+    return Face(moved, origin, right, up, way, deep)
 
 
-def _side_of(one: BaseGeometry, other: BaseGeometry, centre: Array, normal: Array) -> Array:
-    """Return the normal that points from the other into the one at a place where they touch."""
-    step = 2.0 * CLEAR
-    reach: list[float] = []
-    for way in (1.0, -1.0):
-        spot = plane.disc(centre + way * step * normal, CLEAR)
-        reach.append(one.intersection(spot).area - other.intersection(spot).area)
-    return normal if reach[0] >= reach[1] else -normal
-
-
-def _near_in_plan(one: Body, other: Body) -> bool:
-    low, high = one.extent
-    return bool(
-        (other.extent[0][:2] <= high[:2] + CLEAR).all()
-        and (other.extent[1][:2] >= low[:2] - CLEAR).all()
-    )
+def _of_one_kind(shared: BaseGeometry) -> BaseGeometry:
+    """Return the areas of what is shared; where it has none to speak of, its line or point."""
+    areas = plane.pieces(shared)
+    if areas and (whole := plane.union_of(areas)).area > LEAST:
+        if 2.0 * whole.area > NARROW * whole.length:
+            return whole
+        return _midline(plane.narrowest_box(whole), 0.0)
+    lines = [one for one in shapely.get_parts(shared).tolist() if one.length > 0.0]
+    if not lines:
+        return shapely.Point(plane.coordinates(shared)[0])
+    ends = plane.coordinates(plane.union_of(lines))
+    if len(ends) == 2:
+        return plane.line(ends)
+    return _midline(plane.narrowest_box(plane.hull(ends)), 0.0)

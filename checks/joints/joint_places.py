@@ -10,7 +10,7 @@ from ...statics.joint_table import JointRow
 from ...statics.meeting import Face, gap, meeting
 from .driven import Driven
 from .fastener_capacity import Capacity, capacity
-from .fastener_points import laid_out, points_on
+from .fastener_points import OFF, laid_out, points_on
 from .fastener_sets import FastenerSet, straight, to_blocks
 from .joint_faults import beside, joint_fault, not_touching
 
@@ -61,7 +61,7 @@ def touching(structure: Structure, row: JointRow) -> Touching:
     to = [i for i, body in enumerate(bodies) if parts[body.part].name == row.to]
     bridged = row.blocks is not None or row.through is not None
     faces = [(i, j, meeting(bodies[i], bodies[j], bridged)) for i in of for j in to]
-    found = [(i, j, face) for i, j, face in faces if face is not None]
+    found = [(i, j, face.widened(OFF)) for i, j, face in faces if face is not None]
     for i in of:
         if not any(i == first for first, _, _ in found):
             apart = min(gap(bodies[i], bodies[j]) for j in to)

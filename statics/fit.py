@@ -1,0 +1,19 @@
+"""How near surfaces have to lie to meet: one tolerance for all that asks what touches what."""
+
+from .. import references
+from ..units import factor
+
+
+def _rule(rule: str) -> float:
+    row = references.table("fit").one("rule", rule)
+    return float(row["value"]) * (factor(row["unit"]) if row["unit"] else 1.0)
+
+
+FIT = _rule("fit")
+"""Surfaces that lie so near (m), or nearer, meet; what overlaps does so too. Source: fit.csv."""
+
+ACROSS = _rule("carried across")
+"""So far (m) below or above a part lies what carries it, with a note to look again."""
+
+OUT_OF_PROPORTION = _rule("out of proportion")
+"""Sizes beside each other that differ by more are looked at again."""
