@@ -16,7 +16,7 @@ from ..loads.combinations import Factors
 from ..loads.exposed import Bare, Exposed, expose
 from ..materials.grounds import Ground
 from ..materials.surfaces import surface
-from .joints.carried import NOT_FASTENED, Fastened, carried, masses_of
+from .joints.carried import NOT_FASTENED, Fastened, carried
 from .judging import Check, Kind
 from .overturning import check_overturning
 from .sliding import check_sliding
@@ -111,12 +111,10 @@ def _loose(
                 ),
             )
         )
-    mass, centre = masses_of(structure, goes)
-    centre[:, 2] -= level
     alone = replace(
         structure,
-        part_mass=mass,
-        part_centre=centre,
+        body_mass=structure.body_mass * goes,
+        body_centre=structure.body_centre - np.array([0.0, 0.0, level]),
         footprint=plane.ring_of(seat_hull),
         patches=(Patch(face, body.part, contact_kind(parts[body.part])),),
         height=structure.height - level,

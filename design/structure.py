@@ -1,6 +1,7 @@
 """The structure that a design describes: its bodies, their weight, and what touches the ground."""
 
 from dataclasses import dataclass
+from functools import cached_property
 from typing import Literal
 
 import numpy as np
@@ -23,24 +24,25 @@ WEIGHINGS: tuple[Weighing, ...] = ("light", "typical", "heavy")
 class Structure:
     """What a design weighs and where it stands, in SI units.
 
-    ``part_mass`` (3, parts) in kg holds the light, typical and heavy mass of all copies of each
-    part; ``part_centre`` (parts, 3) and ``part_volume`` (parts,) likewise. ``footprint`` (k, 2) is
-    the convex hull of what touches the ground, counter-clockwise; ``patches`` are the faces.
+    ``body_mass`` (3, bodies) in kg holds the light, typical and heavy mass of each body with what
+    covers it, ``body_centre`` (bodies, 3) its centre in m and ``body_volume`` (bodies,) its volume.
+    ``footprint`` (k, 2) is the convex hull of what touches the ground, counter-clockwise;
+    ``patches`` are the faces.
     """
 
     design: Design
     bodies: tuple[Body, ...]
     stack: tuple[int, ...]
-    part_mass: Array
-    part_centre: Array
-    part_volume: Array
+    body_mass: Array
+    body_centre: Array
+    body_volume: Array
     footprint: Array
     patches: tuple[Patch, ...]
     height: float
 
     def mass(self, weighing: Weighing) -> float:
         """Return the whole mass in kg."""
-        return float(self.part_mass[WEIGHINGS.index(weighing)].sum())
+        return float(self.body_mass[WEIGHINGS.index(weighing)].sum())
 
     def weight(self, weighing: Weighing) -> float:
         """Return the whole weight in N."""
@@ -48,17 +50,50 @@ class Structure:
 
     def centre_of_mass(self, weighing: Weighing) -> Array:
         """Return the centre of mass (3,) in m."""
-        masses = self.part_mass[WEIGHINGS.index(weighing)]
-        return masses @ self.part_centre / masses.sum()
+        masses = self.body_mass[WEIGHINGS.index(weighing)]
+        return masses @ self.body_centre / masses.sum()
 
     def steady_centre(self, weighing: Weighing) -> Array:
         """Return the centre of mass (3,) in m with what swings taken at its hook's height."""
-        masses = self.part_mass[WEIGHINGS.index(weighing)]
-        centres = self.part_centre.copy()
-        for i, part in enumerate(self.design.parts):
-            if part.hangs_at is not None:
-                centres[i, 2] = part.hangs_at
-        return masses @ centres / masses.sum()
+        masses = self.body_mass[WEIGHINGS.index(weighing)]
+        return masses @ self.steady_centres / masses.sum()
+
+    @cached_property
+    def of(self) -> NDArray[np.int_]:
+        """Return the part (bodies,) of which each body is a copy."""
+        return np.array([body.part for body in self.bodies], dtype=int)
+
+    @cached_property
+    def steady_centres(self) -> Array:
+        """Return the centre (bodies, 3) in m of each body, of what swings at its hook's height."""
+        centres = self.body_centre.copy()
+        for i, body in enumerate(self.bodies):
+            hook = self.design.parts[body.part].hangs_at
+            if hook is not None:
+                centres[i, 2] = hook
+        return centres
+
+    @cached_property
+    def part_mass(self) -> Array:
+        """Return the mass (3, parts) in kg of all copies of each part."""
+        return self._of_parts(self.body_mass)
+
+    @cached_property
+    def part_centre(self) -> Array:
+        """Return the centre (parts, 3) in m of all copies of each part."""
+        count = np.bincount(self.of, minlength=len(self.design.parts))
+        return self._of_parts(self.body_centre.T).T / count[:, None]
+
+    @cached_property
+    def part_volume(self) -> Array:
+        """Return the volume (parts,) in m3 of all copies of each part."""
+        return self._of_parts(self.body_volume)
+
+    def _of_parts(self, values: Array) -> Array:
+        """Return the sums (…, parts) over the copies of each part of values (…, bodies)."""
+        total = np.zeros((*values.shape[:-1], len(self.design.parts)))
+        np.add.at(total.T, self.of, values.T)
+        return total
 
     @property
     def contact_area(self) -> BaseGeometry:
@@ -73,56 +108,52 @@ def build_structure(design: Design) -> Structure:
     stands on a line or a point.
     """
     bodies = place_parts(design)
-    volume, centre, copies = _volumes(design, bodies)
-    added, covered = _coverings(design, bodies)
-    mass, centre = _masses(design, volume, copies, added, centre, covered)
+    volume, centre = _volumes(bodies)
+    mass, centre = _masses(design, bodies, volume, centre)
     points, patches = ground_contact(design, bodies)
     return Structure(
         design=design,
         bodies=bodies,
         stack=stacks(design.parts),
-        part_mass=mass,
-        part_centre=centre,
-        part_volume=volume,
+        body_mass=mass,
+        body_centre=centre,
+        body_volume=volume,
         footprint=footprint_of(design, bodies, points),
         patches=patches,
         height=max(body.top for body in bodies),
     )
 
 
-def _volumes(design: Design, bodies: tuple[Body, ...]) -> tuple[Array, Array, Array]:
-    """Return volume (parts,), centre (parts, 3) and count of all copies of each part."""
-    count = len(design.parts)
-    volume, centre = np.zeros(count), np.zeros((count, 3))
-    copies = np.zeros(count)
-    for body in bodies:
+def _volumes(bodies: tuple[Body, ...]) -> tuple[Array, Array]:
+    """Return volume (bodies,) and centre (bodies, 3) of each body."""
+    volume, centre = np.zeros(len(bodies)), np.zeros((len(bodies), 3))
+    for i, body in enumerate(bodies):
         moments = body.shape.moments()
-        local = moments.first / moments.volume if moments.volume else np.zeros(3)
-        volume[body.part] += moments.volume
-        centre[body.part] += body.place(local)
-        copies[body.part] += 1
-    return volume, centre / copies[:, None], copies
+        volume[i] = moments.volume
+        centre[i] = body.place(moments.first / moments.volume if moments.volume else np.zeros(3))
+    return volume, centre
 
 
 def _masses(
-    design: Design, volume: Array, copies: Array, added: Array, centre: Array, covered: Array
+    design: Design, bodies: tuple[Body, ...], volume: Array, centre: Array
 ) -> tuple[Array, Array]:
-    """Return light, typical and heavy mass (3, parts) and centres (parts, 3), coverings included.
+    """Return light, typical and heavy mass (3, bodies) and centres (bodies, 3), with coverings.
 
-    ``added`` (parts,) is the mass of coverings and ``covered`` (parts, 3) its first moment. A
-    scale's reading is shared out over what is known by material only.
+    A scale's reading is shared out over what is known by material only.
     """
-    mass = np.zeros((3, len(design.parts)))
-    by_material = np.zeros(len(design.parts), dtype=bool)
-    for i, part in enumerate(design.parts):
+    mass = np.zeros((3, len(bodies)))
+    by_material = np.zeros(len(bodies), dtype=bool)
+    for i, body in enumerate(bodies):
+        part = design.parts[body.part]
         if part.mass is not None:
-            mass[:, i] = part.mass * copies[i]
+            mass[:, i] = part.mass
         elif part.density is not None:
             mass[:, i] = part.density * volume[i]
         elif part.material is not None:
             by_material[i] = True
             rho = materials.find(part.material)
             mass[:, i] = np.array([rho.light, rho.typical, rho.heavy]) * volume[i]
+    added, covered = _coverings(design, bodies)
     if design.weighed is not None:
         mass = _scaled_to_reading(design, mass, by_material, float(added.sum()))
     total = mass[1] + added
@@ -131,14 +162,14 @@ def _masses(
 
 
 def _coverings(design: Design, bodies: tuple[Body, ...]) -> tuple[Array, Array]:
-    """Return the mass (parts,) in kg of what covers outer slopes, and its first moment in kg m."""
-    added, moment = np.zeros(len(design.parts)), np.zeros((len(design.parts), 3))
-    for body in bodies:
+    """Return the mass (bodies,) in kg of what covers outer slopes, and its first moment in kg m."""
+    added, moment = np.zeros(len(bodies)), np.zeros((len(bodies), 3))
+    for i, body in enumerate(bodies):
         covering = design.parts[body.part].covering
         if covering > 0.0 and isinstance(body.shape, Sloped):
             area, height = body.shape.slopes()
-            added[body.part] += covering * area
-            moment[body.part] += covering * area * body.place(np.array([0.0, 0.0, height]))
+            added[i] = covering * area
+            moment[i] = added[i] * body.place(np.array([0.0, 0.0, height]))
     return added, moment
 
 

@@ -54,24 +54,6 @@ def in_a_circle(below: Sequence[Sequence[int]]) -> list[int]:
     return _in_order(below)[1]
 
 
-def masses_of(
-    structure: Structure, goes: NDArray[np.bool_]
-) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
-    """Return masses (3, parts) and centres (parts, 3) of the bodies (bodies,) that go."""
-    count = len(structure.design.parts)
-    copies, going, moved = np.zeros(count), np.zeros(count), np.zeros((count, 3))
-    for body, goes_too in zip(structure.bodies, goes, strict=True):
-        copies[body.part] += 1
-        if goes_too:
-            going[body.part] += 1
-            moments = body.shape.moments()
-            local = moments.first / moments.volume if moments.volume else np.zeros(3)
-            moved[body.part] += body.place(local)
-    some = (going > 0) & (going < copies)
-    centre = np.where(some[:, None], moved / np.maximum(going, 1.0)[:, None], structure.part_centre)
-    return structure.part_mass * going / copies, centre
-
-
 def _bearers(bodies: Sequence[Body], i: int, copies: Sequence[int]) -> list[int]:
     """Return the copies that body ``i`` touches, else the nearest in plan."""
     low, high = bodies[i].extent

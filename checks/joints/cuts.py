@@ -20,7 +20,7 @@ from ...loads.combinations import Factors
 from ...statics.meeting import bearing_area
 from ..borne import Borne, borne_by
 from . import fastener_layout
-from .carried import Fastened, carried, masses_of
+from .carried import Fastened, carried
 from .joint_demand import LoadSet, Resultant, Weight, load_sets, resultant
 from .joint_places import Place
 
@@ -179,10 +179,7 @@ def _cut(
     slope: float,
 ) -> Cut:
     through = tuple(place for place in places if above[place.of] and not above[place.to])
-    mass, centre = masses_of(structure, above)
-    for i, part in enumerate(structure.design.parts):
-        if part.hangs_at is not None:
-            centre[i, 2] = part.hangs_at
+    mass, centre = structure.body_mass * above, structure.steady_centres
     light, heavy = (_weight(mass[kind], centre) for kind in (0, 2))
     loads = resultant(blow(above), light, heavy, sets, slope)
     origin, axes, corners = _pressing(structure, above, through)

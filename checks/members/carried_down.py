@@ -1,6 +1,5 @@
 """What comes on each body: weight, wind and named loads, brought down from body to body."""
 
-from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
 
@@ -82,7 +81,6 @@ def carry(
     alike = {taken_alike(structure, i): i for i in _one_of_each(structure, above)}
     actions = {i: _blown(structure, i, blow) for i in alike.values()}
     cases = _cases(list(actions.values()))
-    copies = Counter(body.part for body in structure.bodies)
     borne = [one for one in loads if one.body in above]
     held = {i: places_of(path, i) for i in above}
     sticks = {i for i in above if held[i] and any(hold.by in held for hold in path.of(i))}
@@ -92,7 +90,7 @@ def carry(
     tried = (*sets, LoadSet("typical", 1.0, 1.0))
     found: dict[int, tuple[Array, Array]] = {}
     twins = {i: alike.get(taken_alike(structure, i)) for i in above}
-    own = {i: _own(structure, i, twins[i], actions, copies, cases, tried) for i in above}
+    own = {i: _own(structure, i, twins[i], actions, cases, tried) for i in above}
     given: dict[int, list[tuple[Array, Array]]] = {}
     for one in borne:
         force = _given(one, tried, own[one.body].force)
@@ -220,7 +218,6 @@ def _own(
     i: int,
     alike: int | None,
     actions: dict[int, Actions],
-    copies: Counter[int],
     cases: tuple[str, ...],
     sets: Sequence[LoadSet],
 ) -> Wrench:
@@ -238,13 +235,11 @@ def _own(
     moved = body.origin - structure.bodies[twin].origin
     F = wrench[0][..., index, :]
     M = wrench[1][..., index, :] + np.cross(moved, F)
-    moments = body.shape.moments()
-    local = moments.first / moments.volume if moments.volume else np.zeros(3)
-    centre = body.place(local)
+    centre = structure.body_centre[i]
     forces: list[Array] = []
     couples: list[Array] = []
     for one in sets:
-        mass = structure.part_mass[WEIGHINGS.index(one.weighing), body.part] / copies[body.part]
+        mass = structure.body_mass[WEIGHINGS.index(one.weighing), i]
         pull = np.array([0.0, 0.0, -one.dead * mass * GRAVITY])
         wind = 0.0 if one.loads else one.live
         forces.append(one.longer * (wind * F + pull))

@@ -117,19 +117,13 @@ def _stands_on(body: Body) -> BaseGeometry:
 
 def _load(structure: Structure, j: int, local: LocalWind, level: float) -> Carried:
     """Return what a body and all that stands on its part brings onto a level; shared by copies."""
-    parts = structure.design.parts
     own = structure.bodies[j]
-    of = np.array([body.part for body in structure.bodies])
-    copies = np.bincount(of, minlength=len(parts))
-    riders = _riders(structure, own.part)
-    share = riders[of] / copies[own.part]
+    of = structure.of
+    share = _riders(structure, own.part)[of] / np.count_nonzero(of == own.part)
     share[j] = 1.0
     tilts = local.force * np.maximum(local.up - level, 0.0)
-    heavy = structure.part_mass[WEIGHINGS.index("heavy")]
-    mass = (heavy[own.part] + float(heavy @ riders)) / copies[own.part]
-    return Carried(
-        float(tilts @ share), float(local.lift @ share), GRAVITY * float(mass), _across(own)
-    )
+    mass = float(structure.body_mass[WEIGHINGS.index("heavy")] @ share)
+    return Carried(float(tilts @ share), float(local.lift @ share), GRAVITY * mass, _across(own))
 
 
 def _riders(structure: Structure, part: int) -> Array:

@@ -168,23 +168,13 @@ def wind_shares(posts: Posts, actions: Actions) -> list[Share]:
 def weight_moment(posts: Posts, structure: Structure, weighing: Weighing) -> Array:
     """Return the moment (2,) in N m of what posts carry about the middle between them."""
     middle = posts.places.mean(axis=0)
-    copies = np.bincount([b.part for b in structure.bodies], minlength=len(structure.design.parts))
-    masses = structure.part_mass[WEIGHINGS.index(weighing)] / np.maximum(copies, 1)
-    total = np.zeros(2)
-    for body, goes in zip(structure.bodies, posts.goes, strict=True):
-        if goes:
-            moments = body.shape.moments()
-            local = moments.first / moments.volume if moments.volume else np.zeros(3)
-            total += masses[body.part] * GRAVITY * (body.place(local)[:2] - middle)
-    return total
+    weights = GRAVITY * structure.body_mass[WEIGHINGS.index(weighing)] * posts.goes
+    return weights @ (structure.body_centre[:, :2] - middle)
 
 
 def weight_on(posts: Posts, structure: Structure, weighing: Weighing) -> float:
     """Return the weight in N of posts and all that they carry."""
-    copies = np.bincount([b.part for b in structure.bodies], minlength=len(structure.design.parts))
-    masses = structure.part_mass[WEIGHINGS.index(weighing)] / np.maximum(copies, 1)
-    going = [b.part for b, goes in zip(structure.bodies, posts.goes, strict=True) if goes]
-    return float(masses[going].sum()) * GRAVITY
+    return GRAVITY * float(structure.body_mass[WEIGHINGS.index(weighing)] @ posts.goes)
 
 
 @dataclass(frozen=True, eq=False)

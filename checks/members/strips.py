@@ -93,9 +93,8 @@ def strip_of(
 
 def dead_pressure(structure: Structure, part: int, area: float) -> float:
     """Return the weight in Pa of one copy of a part over an area in m2, as heavy as it may be."""
-    copies = sum(body.part == part for body in structure.bodies)
-    heavy = structure.part_mass[WEIGHINGS.index("heavy"), part]
-    return float(heavy) / copies * GRAVITY / area
+    heavy = structure.body_mass[WEIGHINGS.index("heavy"), structure.of == part]
+    return float(heavy[0]) * GRAVITY / area
 
 
 def downward(factors: Factors, basis: str, stuff: Stuff, wind: float, dead: float) -> float:
