@@ -7,6 +7,7 @@ import numpy as np
 from .. import references
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
+from ..loads.closed_tops import strip_suction
 from ..loads.exposed import Exposed
 from ..loads.methods import Method
 
@@ -52,9 +53,13 @@ def local_wind(structure: Structure, exposed: Exposed, method: Method) -> LocalW
 
 
 def overhang_pressure(local: LocalWind, i: int) -> float:
-    """Return the unfactored uplift in Pa on what stands out of a body beyond what bears it."""
-    row = references.table("wind/uplift").one("place", "windward overhang")
-    return max(float(row["coefficient"]) * float(local.velocity[i]), local.least)
+    """Return the unfactored uplift in Pa on what stands out of a body beyond what bears it.
+
+    The greatest suction on a level top with the pressure beneath a windward overhang.
+    """
+    row = references.table("wind/uplift").one("place", "beneath a windward overhang")
+    coefficient = float(strip_suction(1.0).max()) + float(row["coefficient"])
+    return max(coefficient * float(local.velocity[i]), local.least)
 
 
 def panel_coefficient(place: str) -> float:

@@ -153,6 +153,11 @@ def hulls(points: Array) -> Polygons:
     return cast(Polygons, _kernel.convex_hull(_kernel.multipoints(flat, indices=owner)))
 
 
+def polygons(corners: Array) -> Polygons:
+    """Return the polygons (D,) of corners (D, k, 2) in m."""
+    return cast(Polygons, _kernel.polygons(corners))
+
+
 def line(points: Array) -> BaseGeometry:
     """Return the line through points (k, 2) in m."""
     return cast(BaseGeometry, _kernel.linestrings(points))

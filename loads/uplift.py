@@ -1,8 +1,8 @@
 """Suction on what is closed above: lids, decks, roofs and the floors of open vessels.
 
-The coefficients and where each belongs are in references/wind/uplift.csv. They act on the area in
-plan, with the wind, at its centroid. Nothing on what lies on the ground, on solid posts, or on
-slopes steeper than 60 degrees (judgement after the roof coefficients of ASCE/SEI 7 chapter 27).
+Closed tops by ``closed_tops.py``; the other coefficients and where each belongs are in
+references/wind/uplift.csv. They act on the area in plan, with the wind, at its centroid. Nothing on
+what lies on the ground, on solid posts, or on slopes steeper than 60 degrees.
 """
 
 from dataclasses import dataclass
@@ -20,6 +20,7 @@ from ..design.shapes.boxes import Box
 from ..design.shapes.flat import Panel, Plate
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
+from .closed_tops import LEVEL_TO, mean_strip_suction, roof_suction, strip_edges, strip_suction
 from .lids import (
     body_beneath,
     covered,
@@ -30,10 +31,16 @@ from .lids import (
     top_plan,
     vessel_floors,
 )
+from .roof_planes import roof_planes
 from .visible import silhouette
 
-FACING_OPEN = 0.5
-"""Cosine of the greatest angle between the wind and an open side that it blows into (60 deg)."""
+BLOWS_IN = (75.0, 60.0)
+"""Angles in degrees off an open side from which the wind does not blow in, and in full (judgement).
+"""
+
+BLOCKED = (0.45, 0.55)
+"""Shares of the space beneath a free roof up to which it is clear and from which it is obstructed;
+linear between (the figures change from the one to the other at a half: no jump, judgement)."""
 
 FACE_ANGLE = {"right": 0.0, "back": 90.0, "left": 180.0, "front": 270.0}
 
@@ -72,22 +79,89 @@ def uplift(structure: Structure, outlines: Polygons, solidity: Array, azimuths: 
             exposed = top.difference(covered(structure, i))
             share = body.shape.solidity if isinstance(body.shape, (Plate, Panel)) else 1.0
             if is_free(structure, body):
-                blocked = _blocked(structure, i, outlines, solidity) > 0.5
-                c = np.where(blocked, coefficient["free, blocked"], coefficient["free, clear"])
-                add(i, exposed, c * share)
-            else:
-                add(i, exposed, coefficient["closed top"] * share)
-                extra = coefficient["windward overhang"] - coefficient["closed top"]
+                obstructed = _between(*BLOCKED, _blocked(structure, i, outlines, solidity))
+                clear, blocked = coefficient["free, clear"], coefficient["free, blocked"]
+                add(i, exposed, (clear + obstructed * (blocked - clear)) * share)
+            elif not exposed.is_empty:
+                lifted, its = closed_top(body, top, exposed, along)
+                area[i] += lifted * share
+                moment[i] += its * share
                 for k, region in _windward_overhangs(structure, body, exposed, along):
                     c = np.zeros(len(azimuths))
-                    c[k] = extra * share
+                    c[k] = coefficient["beneath a windward overhang"] * share
                     add(i, region, c)
         for floor in vessel_floors(structure, i):
             add(i, floor, coefficient["floor of an open vessel"])
         for outward, roof in _open_sides(structure, i):
-            facing = -(along @ outward)
-            add(i, roof, np.where(facing > FACING_OPEN, coefficient["roof over an open side"], 0.0))
+            off = np.degrees(np.arccos(np.clip(-(along @ outward), -1.0, 1.0)))
+            add(i, roof, coefficient["roof over an open side"] * _between(*BLOWS_IN, off))
     return Uplift(area, moment)
+
+
+def closed_top(
+    body: Body, top: BaseGeometry, exposed: BaseGeometry, along: Array
+) -> tuple[Array, Array]:
+    """Return the suction (D,) in m2 on a closed top and its moments (D, 2) in m3.
+
+    ``top`` is the whole in plan, whose length along the wind counts, and ``exposed`` what of it
+    nothing covers; ``along`` (D, 2) the way in which the wind blows.
+    """
+    area, moment = np.zeros(len(along)), np.zeros((len(along), 2))
+    reach = plane.coordinates(top) @ along.T
+    edge, h = reach.min(axis=0), body.top
+    L = np.maximum(reach.max(axis=0) - edge, 1e-9)
+    for one in roof_planes(body, exposed):
+        if one.slope <= LEVEL_TO:
+            lifted, its = _strips(one.region, along, edge, h, L)
+        else:
+            place = plane.coordinates(one.region) @ along.T - edge
+            strip = mean_strip_suction(place.min(axis=0), place.max(axis=0), h, L)
+            c = roof_suction(one.slope, -(along @ one.fall), h / L, strip)
+            lifted = c * one.region.area
+            its = lifted[:, None] * plane.centroids(np.array(one.region))
+        area += lifted
+        moment += its
+    return area, moment
+
+
+def _strips(
+    region: BaseGeometry, along: Array, edge: Array, h: float, L: Array
+) -> tuple[Array, Array]:
+    """Return suction (D,) in m2 and moments (D, 2) in m3 on a level region, strip by strip.
+
+    The strips lie across the wind, from the windward ``edge`` (D,) of the top on.
+    """
+    values = strip_suction(h / L)
+    starts = strip_edges() * h
+    lifted = values[:, 0] * region.area
+    its = lifted[:, None] * plane.centroids(np.array(region))
+    # most pieces are taller than twice their length: the first strip is all there is
+    for k in range(1, len(starts)):
+        beyond = np.flatnonzero(starts[k] < L)
+        if not len(beyond):
+            break
+        rest = plane.intersection(
+            _downwind(along[beyond], edge[beyond] + starts[k], region), region
+        )
+        step = (values[beyond, k] - values[beyond, k - 1]) * plane.area(rest)
+        lifted[beyond] += step
+        its[beyond] += step[:, None] * plane.centroids(rest)
+    return lifted, its
+
+
+def _downwind(along: Array, start: Array, region: BaseGeometry) -> Polygons:
+    """Return what lies farther downwind than ``start`` (D,), wide enough to cover a region."""
+    across = np.column_stack([-along[:, 1], along[:, 0]])
+    size = 2.0 * reach_of(region) + float(np.abs(plane.bounds_of(region)).max()) * 2.0
+    near = along * start[:, None]
+    corners = [near - across * size, near + across * size]
+    corners += [corners[1] + along * 2.0 * size, corners[0] + along * 2.0 * size]
+    return plane.polygons(np.stack(corners, axis=1))
+
+
+def _between(none: float, full: float, value: Array) -> Array:
+    """Return 0 at ``none``, 1 at ``full``, linear between and held beyond."""
+    return np.clip((value - none) / (full - none), 0.0, 1.0)
 
 
 def _windward_overhangs(

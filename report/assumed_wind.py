@@ -47,8 +47,8 @@ def wind_assumptions(examination: Examination) -> Iterator[Remark]:
         yield from _gust_effect(examination)
     if exposed.suction.area.any():
         yield Remark(
-            "Wind is taken to lift closed tops, roofs and decks as well, where that is worse: the "
-            "coefficients are a judgement after ASCE/SEI 7.",
+            "Wind is taken to lift closed tops, roofs and decks as well, where that is worse (closed "
+            "tops in strips by ASCE/SEI 7 Fig. 27.3-1).",
             "wind lifts tops",
         )
     apart = len(set(examination.structure.stack)) > 1

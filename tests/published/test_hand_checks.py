@@ -93,8 +93,11 @@ CLOSED = Part("box", Box(4 * FOOT, 4 * FOOT, 2.5 * FOOT, 0.75 * INCH), mass=156 
 
 
 def test_closed_box_tips_sooner_for_the_suction_on_its_lid():
-    """W 693.9 N x 0.6096 m over 1.3 x 0.92903 x 0.381 + 0.8 x 1.48645 x 0.6096: 54 mph."""
-    assert examined(CLOSED).limits.tipping / MPH == pytest.approx(54, abs=0.5)
+    """W 693.9 N x 0.6096 m over 1.3 x 0.92903 x 0.381 + 0.8869 x 1.48645 x 0.6096: 52.3 mph.
+
+    0.8869 is the even coefficient of equal moment of the strips of ASCE/SEI 7 Fig. 27.3-1.
+    """
+    assert examined(CLOSED).limits.tipping / MPH == pytest.approx(52.3, abs=0.05)
 
 
 def test_box_without_a_lid_tips_later():
