@@ -35,11 +35,14 @@ def design_wind(exposed: Exposed, method: Method) -> tuple[DesignWind, Actions]:
     """Return the site's wind for people, and all its actions (Q, D, C) for the checks."""
     blown = _Blown(exposed, method)
     actions = blown.actions()
-    plain = np.hypot(actions.force[..., 0, 0], actions.force[..., 0, 1])
-    greatest = plain.argmax(axis=0)
-    every = np.arange(len(exposed.azimuths))
-    force = plain[greatest, every]
-    tilting = np.hypot(actions.tilting[..., 0, 0], actions.tilting[..., 0, 1])[greatest, every]
+    count = len(exposed.azimuths)
+    sign_a = slice(0, None, len(exposed.cases))
+    plain, tilts = (
+        np.moveaxis(np.linalg.norm(each[..., sign_a, :], axis=-1), 1, -1).reshape(-1, count)
+        for each in (actions.force, actions.tilting)
+    )
+    greatest, every = plain.argmax(axis=0), np.arange(count)
+    force, tilting = plain[greatest, every], tilts[greatest, every]
     wind = DesignWind(
         azimuths=exposed.azimuths,
         area=exposed.silhouette.area,

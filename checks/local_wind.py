@@ -41,14 +41,15 @@ def local_wind(structure: Structure, exposed: Exposed, method: Method) -> LocalW
     tops = np.array([body.top for body in structure.bodies])
     least = method.minimum or 0.0
     blown = np.maximum(exposed.below, exposed.above) * gust * exposed.case.max(axis=1)[:, None]
+    pushed = blown + exposed.suction.sideways * gust
     return LocalWind(
         pressure=q * gust.max(),
         standing=np.maximum(q * coefficient, least),
         velocity=method.pressure(tops) * directionality,
         least=least,
-        force=np.maximum(q * blown.max(axis=1), least * exposed.area.max(axis=1)),
+        force=np.maximum(q * pushed.max(axis=1), least * exposed.area.max(axis=1)),
         up=exposed.up.max(axis=1),
-        lift=q * (exposed.suction.area * gust).max(axis=1),
+        lift=q * (exposed.suction.upward * gust).max(axis=1),
     )
 
 

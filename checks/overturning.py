@@ -13,6 +13,10 @@ from .judging import Check, Kind, azimuth, judged
 from .standing import Standing
 
 SOURCE = "statics: moments about the lee edge"
+GREATEST_PRESSURE = 20.0e3
+"""Velocity pressure in Pa of some 180 m/s, beyond which no gust is looked for."""
+
+_HALVINGS = 45
 _ROUNDS = 60
 
 
@@ -137,7 +141,35 @@ def tipping_pressures(
         q = after
         if settled or standing.ground.yield_pressure is None or not lift.any():
             break
+    if standing.ground.yield_pressure is not None and (lift < 0.0).any():
+        q = np.where(lift < 0.0, _pressed(standing, unit, weighing, lift, high), q)
     return np.where(q <= high, np.maximum(q, low), np.inf)
+
+
+def _pressed(
+    standing: Standing, unit: Actions, weighing: Weighing, lift: Array, high: float
+) -> Array:
+    """Return the least pressures (D, C, E) where the wind presses a piece into yielding ground.
+
+    The harder it blows the farther in the pivot lies: what is missing of the moment only grows with
+    q, and is halved in on between calm and where it tips about the pivot of calm air.
+    """
+    weight = standing.structure.weight(weighing)
+
+    def missing(q: Array) -> Array:
+        pivot = standing.pivot(weight - q * lift)
+        return q * overturning_moment(unit, standing.normals, pivot) - standing.hold(
+            weighing, pivot
+        )
+
+    below = np.zeros(lift.shape)
+    above = np.full(lift.shape, min(high, GREATEST_PRESSURE))
+    tips = missing(above) >= 0.0
+    for _ in range(_HALVINGS):
+        middle = 0.5 * (below + above)
+        over = missing(middle) >= 0.0
+        below, above = np.where(over, below, middle), np.where(over, middle, above)
+    return np.where(tips, above, np.inf)
 
 
 def push_that_tips(standing: Standing, weighing: Weighing, height: float) -> float:

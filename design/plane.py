@@ -158,6 +158,19 @@ def polygons(corners: Array) -> Polygons:
     return cast(Polygons, _kernel.polygons(corners))
 
 
+def beyond(way: Array, start: Array, region: BaseGeometry) -> Polygons:
+    """Return what lies farther than ``start`` (D,) along unit vectors (D, 2), as far as a region.
+
+    Upright to each way it reaches beyond the region on every side.
+    """
+    across = np.column_stack([-way[:, 1], way[:, 0]])
+    size = 3.0 * float(np.hypot(*np.abs(bounds_of(region)).reshape(2, 2).max(axis=0))) + 1.0
+    near = way * start[:, None]
+    corners = [near - across * size, near + across * size]
+    corners += [corners[1] + way * 2.0 * size, corners[0] + way * 2.0 * size]
+    return polygons(np.stack(corners, axis=1))
+
+
 def line(points: Array) -> BaseGeometry:
     """Return the line through points (k, 2) in m."""
     return cast(BaseGeometry, _kernel.linestrings(points))

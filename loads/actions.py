@@ -73,7 +73,7 @@ def wind_actions(
     ``ratio`` (bodies,) is the pressure at each body over that at the top, ``directionality``
     (bodies,) its Kd and ``gust`` (D,) the gust effect factor. ``above`` (…, bodies) tells which
     round sections are beyond their limit; by default D sqrt(q) decides (ASCE/SEI 7 Fig. 29.4-1).
-    The cases are those of signs, each without and with suction.
+    The cases are those of signs under each case of what acts normal to tops and roofs.
     """
     size = _pushed(exposed, pressure, ratio, directionality, gust, above)
     lifted = exposed.up[:, None, :] + exposed.rise[:, None, None]
@@ -82,19 +82,10 @@ def wind_actions(
     tilting = np.einsum("...bdi,bsd,bs->...dsi", vector, lifted + 0.0 * exposed.shift, exposed.case)
     turning = exposed.arm[:, None, :] + exposed.shift
     twist = np.einsum("...bd,bsd,bs->...ds", size, turning, exposed.case)
-    on_lids = pressure[..., None] * directionality
-    suction = np.einsum("...b,bd->...d", on_lids, exposed.suction.area) * gust
-    lifting = np.einsum("...b,bdi->...di", on_lids, exposed.suction.moment) * gust[:, None]
-    return _with_and_without(
-        exposed.azimuths,
-        force,
-        tilting,
-        twist,
-        suction,
-        lifting,
-        exposed.cases,
-        bool(exposed.suction.area.any()),
+    normal = np.einsum(
+        "...b,bdvk->...dvk", pressure[..., None] * directionality, exposed.suction.terms
     )
+    return _each_case(exposed, force, tilting, twist, normal * gust[:, None, None])
 
 
 def body_actions(
@@ -117,16 +108,13 @@ def body_actions(
     force = sized[..., None] * exposed.along[:, :, None, :]
     up = (exposed.up + exposed.rise[:, None])[:, :, None, None]
     turning = exposed.arm[:, :, None] + np.swapaxes(exposed.shift, 1, 2)
-    on_lids = pressure[..., None, None] * directionality[:, None] * gust
-    return _with_and_without(
-        exposed.azimuths,
+    on_each = pressure[..., None, None] * directionality[:, None] * gust
+    return _each_case(
+        exposed,
         force,
         force * up,
         np.broadcast_to(sized * turning, shape),
-        on_lids * exposed.suction.area,
-        on_lids[..., None] * exposed.suction.moment,
-        exposed.cases,
-        bool(exposed.suction.area.any()),
+        on_each[..., None, None] * exposed.suction.terms,
     )
 
 
@@ -176,29 +164,31 @@ def joined(first: Actions, second: Actions) -> Actions:
     )
 
 
-def _with_and_without(
-    azimuths: Array,
-    force: Array,
-    tilting: Array,
-    twist: Array,
-    suction: Array,
-    lifting: Array,
-    cases: tuple[str, ...],
-    lifts: bool,
+def _each_case(
+    exposed: Exposed, force: Array, tilting: Array, twist: Array, normal: Array
 ) -> Actions:
-    """Return the sign cases without suction, then with it; without only where nothing ``lifts``."""
-    count = len(cases)
-    none = np.zeros(twist.shape)
-    if not lifts:
-        return Actions(azimuths, force, tilting, twist, none, np.zeros(force.shape), cases)
-    up = np.repeat(suction[..., None], count, axis=-1)
-    moment = np.repeat(lifting[..., None, :], count, axis=-2)
+    """Return the sign cases (…, D, S) under each case of what acts normal (…, D, V, 8) in turn."""
+    cases = [
+        (
+            force + normal[..., v, None, 0:2],
+            tilting + normal[..., v, None, 3:5],
+            twist + normal[..., v, None, 7],
+            np.zeros(twist.shape) + normal[..., v, None, 2],
+            np.zeros(force.shape) + normal[..., v, None, 5:7],
+        )
+        for v in range(normal.shape[-2])
+    ]
+    names = tuple(
+        ", ".join(filter(None, (sign, name)))
+        for name in exposed.suction.names
+        for sign in exposed.cases
+    )
     return Actions(
-        azimuths,
-        np.concatenate([force, force], axis=-2),
-        np.concatenate([tilting, tilting], axis=-2),
-        np.concatenate([twist, twist], axis=-1),
-        np.concatenate([none, up], axis=-1),
-        np.concatenate([np.zeros(moment.shape), moment], axis=-2),
-        cases + tuple(f"{name}, suction" for name in cases),
+        exposed.azimuths,
+        np.concatenate([each[0] for each in cases], axis=-2),
+        np.concatenate([each[1] for each in cases], axis=-2),
+        np.concatenate([each[2] for each in cases], axis=-1),
+        np.concatenate([each[3] for each in cases], axis=-1),
+        np.concatenate([each[4] for each in cases], axis=-2),
+        names,
     )

@@ -18,7 +18,7 @@ from . import rotor, signs
 from .directions import wind_directions
 from .shape_coefficients import Coefficient, shape_coefficient
 from .sheltering import shelter
-from .uplift import Uplift, uplift
+from .uplift import Lift, lift
 from .visible import Faces, breadth, measure, silhouette, visible_outlines
 
 
@@ -50,7 +50,7 @@ class Exposed:
     cases: tuple[str, ...]
     case: Array
     shift: Array
-    suction: Uplift
+    suction: Lift
     outline: Polygons
     solidity: Array
     breadth: Array
@@ -72,7 +72,10 @@ class Exposed:
 
 @dataclass(frozen=True, eq=False)
 class Bare:
-    """What the wind would find of each body alone: outlines, coefficients and suction.
+    """What the wind would find of each body alone: outlines, coefficients, and what acts normal.
+
+    ``standing`` (bodies, D) is the share of the level force that acts beside what acts normal to a
+    free roof or leaning board.
 
     Found once for a structure, however many of its parts are then looked at by themselves.
     """
@@ -80,7 +83,8 @@ class Bare:
     azimuths: Array
     outline: Polygons
     coefficients: tuple[Coefficient, ...]
-    suction: Uplift
+    suction: Lift
+    standing: Array
 
     @property
     def solidity(self) -> Array:
@@ -94,8 +98,8 @@ def bare(structure: Structure, surfaces: Sequence[str | None]) -> Bare:
     angles = np.radians(azimuths)
     outline = outlines(structure.bodies, angles)
     coefficients = tuple(_coefficients(structure, angles, surfaces))
-    solidity = np.array([c.solidity for c in coefficients])
-    return Bare(azimuths, outline, coefficients, uplift(structure, outline, solidity, angles))
+    normal, standing = lift(structure, outline, coefficients, angles)
+    return Bare(azimuths, outline, coefficients, normal, _kept(structure, coefficients, standing))
 
 
 def expose(
@@ -120,10 +124,12 @@ def expose(
     rank = np.array([np.maximum(c.below, c.above) for c in coefficients])
     if only is not None:
         outline = plane.kept(np.broadcast_to(only[:, None], outline.shape), outline)
-        suction = Uplift(suction.area * only[:, None], suction.moment * only[:, None, None])
+        suction = suction.of(only)
     visible = measure(visible_outlines(bodies, structure.stack, outline, rank))
     whole = measure(outline)
-    kept = shelter(bodies, stack, outline, solidity, angles) if sheltering else 1.0
+    kept = found.standing
+    if sheltering:
+        kept = kept * shelter(bodies, stack, outline, solidity, angles)
     below, above, along, arm, up = _forces(bodies, coefficients, visible, whole, angles, hooks)
     names, case, shift = _sign_cases(bodies, coefficients, angles)
     return Exposed(
@@ -154,6 +160,12 @@ def expose(
         height=structure.height,
         area=visible.area,
     )
+
+
+def _kept(structure: Structure, coefficients: Sequence[Coefficient], standing: Array) -> Array:
+    """Return the share (bodies, D) of each level force that is left: edges stay whole."""
+    edges = np.array([c.edges for c in coefficients])
+    return edges + standing * (1.0 - edges)
 
 
 def _coefficients(

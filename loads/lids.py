@@ -26,6 +26,9 @@ LEANS_OVER = 0.5
 POST = 0.25
 """Solid supports that fill less of what they carry than this are posts: wind passes beneath."""
 
+CLOSE = 0.1
+"""Gap beneath a roof over its own reach in plan, up to which what stands there is closed by it."""
+
 _ROOFS = (Cone, Gable, Dome, Vault)
 _BODIES = (Shell, Box, Solid, *_ROOFS)
 
@@ -101,7 +104,7 @@ def is_free(structure: Structure, body: Body) -> bool:
     """Return whether wind passes beneath: it hangs alone, or on posts, panels or their frame."""
     if isinstance(body.shape, Box) and body.shape.wall is not None:
         return False
-    below = supports(structure, body)
+    below = carrying(structure, body)
     if not below:
         return bool(body.bottom > TOUCHING)
     if all(isinstance(one.shape, (Frame, Plate)) for one in below):
@@ -113,10 +116,39 @@ def is_free(structure: Structure, body: Body) -> bool:
     return filled.area < POST * body.shape.from_above().area
 
 
+def carrying(structure: Structure, body: Body) -> list[Body]:
+    """Return what a body stands on by the file's word, else what reaches up to it from beneath.
+
+    A roof nearer to a body than a tenth of its own reach in plan closes it (judgement).
+    """
+    named = supports(structure, body)
+    if named or not body.shape.hulls():
+        return named
+    low, high = body.extent
+    near = low[2] - CLOSE * float(np.hypot(*(high - low)[:2]))
+    found: list[Body] = []
+    for other in structure.bodies:
+        (x0, y0, z0), (x1, y1, z1) = other.extent
+        beside = x0 > high[0] or x1 < low[0] or y0 > high[1] or y1 < low[1]
+        if not beside and z0 < low[2] - TOUCHING and near <= z1 <= high[2]:
+            found.append(other)
+    return found
+
+
+def leans_open(structure: Structure, body: Body) -> bool:
+    """Return whether wind passes beneath a leaning board: nothing that is closed stands there."""
+    bodies = body_beneath(structure, body)
+    if any(_is_hollow(one) for one in bodies):
+        return False
+    low, high = body.extent
+    filled = plane.union_of([top_plan(one) for one in bodies])
+    return filled.area < POST * float(np.prod((high - low)[:2]))
+
+
 def body_beneath(structure: Structure, body: Body) -> list[Body]:
     """Return the true bodies beneath, through plates and frames that lie between."""
     found: list[Body] = []
-    for one in supports(structure, body):
+    for one in carrying(structure, body):
         if isinstance(one.shape, (Frame, Plate)):
             found += body_beneath(structure, one)
         elif isinstance(one.shape, _BODIES):

@@ -1,6 +1,6 @@
 """Which published coefficient each body takes in each direction."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import inf, pi
 
 import numpy as np
@@ -48,6 +48,7 @@ class Coefficient:
     ``below`` and ``above`` (D,) hold at pressures up to and beyond ``limit`` (Pa, on the velocity
     pressure without directionality), which is infinite for all but round sections. ``solidity``
     (D,) is what fraction of the outline is solid. ``kind`` names the row of directionality.
+    ``face`` is a board's coefficient broadside, ``share`` (D,) what its edges take of the force.
     """
 
     below: Array
@@ -56,6 +57,13 @@ class Coefficient:
     kind: str
     limit: float = inf
     sign: SignCases | None = None
+    face: float = 0.0
+    share: Array | None = None
+
+    @property
+    def edges(self) -> Array:
+        """Return the share (D,) of the force that edges take; 0 where that is not told apart."""
+        return np.zeros(len(self.below)) if self.share is None else self.share
 
 
 def shape_coefficient(
@@ -105,13 +113,17 @@ def shape_coefficient(
             return _rectangle(width, depth, stack_top, bearing)
         case Box() as box if not body.upright:
             return _face_only(min(box.middle()), stack_top, ones, "square")
-        case Plate(Rectangle() as plan) | Frame(Rectangle() as plan) if not body.upright:
+        case Plate() as plate:
+            return _lying_board(
+                plate, _lying(body, plate, stack_top, bearing, surface), stack_top, own
+            )
+        case Frame(Rectangle() as plan) if not body.upright:
             return _face_only(plan.least_width, stack_top, ones, "square")
         case Box() as box:
             return _rectangle(*box.middle(), stack_top, bearing)
-        case Plate(Rectangle(length, width)) | Frame(Rectangle(length, width)):
+        case Frame(Rectangle(length, width)):
             return _rectangle(length, width, stack_top, bearing)
-        case Plate(Regular(sides, across)) | Frame(Regular(sides, across)):
+        case Frame(Regular(sides, across)):
             return _regular(sides, across, stack_top, bearing, surface)
         case Shell(sides, bottom, top) | Solid(sides, bottom, top):
             return _regular(sides, (bottom + top) / 2.0, stack_top, bearing, surface)
@@ -119,6 +131,30 @@ def shape_coefficient(
             return _regular(sides, bottom / 2.0, stack_top, bearing, surface)
         case _:
             return Coefficient(ones * 0.0, ones * 0.0, ones, "none")
+
+
+def _lying(body: Body, plate: Plate, h: float, bearing: Array, surface: str) -> Coefficient:
+    """Take a plate as a body of its outline; one with corners that leans as a square's face."""
+    match plate.plan:
+        case Regular(sides, across):
+            return _regular(sides, across, h, bearing, surface)
+        case Rectangle(length, width) if body.upright:
+            return _rectangle(length, width, h, bearing)
+        case plan:
+            return _face_only(plan.least_width, h, np.ones(len(bearing)), "square")
+
+
+def _lying_board(plate: Plate, found: Coefficient, h: float, own: Array) -> Coefficient:
+    """Tell apart what a plate's edges and its face take; ``own`` (D, 3) is the wind in its axes."""
+    match plate.plan:
+        case Regular(_, across):
+            edges = across * np.hypot(own[:, 0], own[:, 1])
+        case Rectangle(length, width):
+            edges = width * np.abs(own[:, 0]) + length * np.abs(own[:, 1])
+    edges = plate.thickness * edges
+    face = plate.plan.area * np.abs(own[:, 2])
+    broadside = float(cf.square_face(h / plate.plan.least_width))
+    return replace(found, face=broadside, share=edges / np.maximum(edges + face, 1e-12))
 
 
 def _face_only(least_width: float, h: float, ones: Array, kind: str) -> Coefficient:
@@ -197,4 +233,6 @@ def _standing_board(board: _Board, top: float, own: Array) -> Coefficient:
         mean_c, shift_c = float(c) / solid, float(shift)
     rise = float(signs.resultant_rise(clearance, top))
     cases = SignCases(board.width, rise, mean_c, shift_c)
-    return Coefficient(value, value, solidity, "lattice" if open_ else "sign", sign=cases)
+    kind = "lattice" if open_ else "sign"
+    share = edge * edges / np.maximum(broadside * face + edge * edges, 1e-12)
+    return Coefficient(value, value, solidity, kind, sign=cases, face=broadside, share=share)

@@ -5,10 +5,12 @@ references/wind/uplift.csv. They act on the area in plan, with the wind, at its 
 what lies on the ground, on solid posts, or on slopes steeper than 60 degrees.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from math import radians
 
 import numpy as np
+from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
 
 from .. import references
@@ -26,12 +28,17 @@ from .lids import (
     covered,
     is_closed_above,
     is_free,
+    leans_open,
     lid,
+    lies_on_ground,
     reach_of,
     top_plan,
     vessel_floors,
 )
 from .roof_planes import roof_planes
+from .roof_wind import ROOF_CASES, RoofWind, board_of, on_board, on_slopes
+from .shape_coefficients import Coefficient
+from .signs import openings_factor
 from .visible import silhouette
 
 BLOWS_IN = (75.0, 60.0)
@@ -42,28 +49,91 @@ BLOCKED = (0.45, 0.55)
 """Shares of the space beneath a free roof up to which it is clear and from which it is obstructed;
 linear between (the figures change from the one to the other at a half: no jump, judgement)."""
 
+UPRIGHT = 89.9
+"""Slope in degrees from which a board stands: a sign (it rounds off what turning leaves)."""
+
+SUCTION = "suction"
+"""The cases in which closed tops are lifted."""
+
 FACE_ANGLE = {"right": 0.0, "back": 90.0, "left": 180.0, "front": 270.0}
 
 
-@dataclass(frozen=True, eq=False)
-class Uplift:
-    """Suction by body: coefficient times area (bodies, D) in m2, and its first moments in m3.
+TERMS = 8
+"""Fx, Fy, Fz; force times height along x and y; Fz times the place along x and y; the twist."""
 
-    ``moment`` (bodies, D, 2) is about the site's y and x axes: the product times the place in plan.
+
+@dataclass(frozen=True, eq=False)
+class Lift:
+    """What 1 Pa does normal to tops, roofs and leaning boards, body by body and case by case.
+
+    ``terms`` (bodies, D, V, 8) are ``TERMS`` in m2 and m3 about the origin; ``names`` (V,) tells
+    the cases: without and with suction on closed tops, by those of free roofs, where there are any.
     """
 
-    area: Array
-    moment: Array
+    names: tuple[str, ...]
+    terms: Array
+
+    def of(self, some: NDArray[np.bool_]) -> "Lift":
+        """Return the same cases with what acts on some of the bodies (bodies,) only."""
+        return Lift(self.names, self.terms * some[:, None, None, None])
+
+    @property
+    def acts(self) -> bool:
+        """Return whether there is anything at all."""
+        return bool(self.terms.any())
+
+    @property
+    def upward(self) -> Array:
+        """Return the greatest upward force (bodies, D) of any case, in m2, 0 where none lifts."""
+        return np.maximum(self.terms[..., 2], 0.0).max(axis=2)
+
+    @property
+    def sideways(self) -> Array:
+        """Return the greatest level force (bodies, D) of any case, in m2."""
+        return np.hypot(self.terms[..., 0], self.terms[..., 1]).max(axis=2)
 
 
-def uplift(structure: Structure, outlines: Polygons, solidity: Array, azimuths: Array) -> Uplift:
-    """Return the suction on every closed surface for winds from the azimuths (D,), rad."""
+def lift(
+    structure: Structure,
+    outlines: Polygons,
+    coefficients: Sequence[Coefficient],
+    azimuths: Array,
+) -> tuple[Lift, Array]:
+    """Return what acts normal to surfaces for winds from the azimuths (D,), rad.
+
+    With it the share (bodies, D) of the level force on each body's face that acts besides.
+    """
+    solidity = np.array([one.solidity for one in coefficients])
+    tops, roofs, standing = _surfaces(structure, outlines, solidity, coefficients, azimuths)
+    names, terms = [""], np.zeros((*standing.shape, 1, TERMS))
+    if roofs is not None:
+        used = [k for k in range(len(ROOF_CASES)) if k < 2 or roofs[:, :, k].any()]
+        names, terms = [ROOF_CASES[k] for k in used], roofs[:, :, used]
+    if tops.any():
+        terms = np.concatenate([terms, terms + tops[:, :, None]], axis=2)
+        names += [", ".join(filter(None, (SUCTION, name))) for name in names]
+    return Lift(tuple(names), terms), standing
+
+
+def _surfaces(
+    structure: Structure,
+    outlines: Polygons,
+    solidity: Array,
+    coefficients: Sequence[Coefficient],
+    azimuths: Array,
+) -> tuple[Array, Array | None, Array]:
+    """Return the terms on closed tops (bodies, D, 8), those on free roofs, and what stands.
+
+    Free roofs (bodies, D, R, 8) are None where there are none.
+    """
     bodies = structure.bodies
     rows = references.table("wind/uplift").rows
     coefficient = {row["place"]: float(row["coefficient"]) for row in rows}
     along = downwind_axes(azimuths)
     area = np.zeros((len(bodies), len(azimuths)))
     moment = np.zeros((len(bodies), len(azimuths), 2))
+    standing = np.ones(area.shape)
+    roofs: dict[int, Array] = {}
 
     def add(i: int, region: BaseGeometry, c: Array | float) -> None:
         if region.is_empty or region.area <= 0.0:
@@ -74,15 +144,17 @@ def uplift(structure: Structure, outlines: Polygons, solidity: Array, azimuths: 
         moment[i] += product[:, None] * centre
 
     for i, body in enumerate(bodies):
+        free = passes_beneath(structure, i)
+        if free is not None:
+            obstructed = _between(*BLOCKED, _blocked(structure, i, outlines, solidity))
+            found = free_roof(body, free, along, obstructed, coefficients[i])
+            roofs[i], standing[i] = found.terms, found.standing
+            continue
         top = lid(structure, i)
         if top is not None:
             exposed = top.difference(covered(structure, i))
             share = body.shape.solidity if isinstance(body.shape, (Plate, Panel)) else 1.0
-            if is_free(structure, body):
-                obstructed = _between(*BLOCKED, _blocked(structure, i, outlines, solidity))
-                clear, blocked = coefficient["free, clear"], coefficient["free, blocked"]
-                add(i, exposed, (clear + obstructed * (blocked - clear)) * share)
-            elif not exposed.is_empty:
+            if not exposed.is_empty:
                 lifted, its = closed_top(body, top, exposed, along)
                 area[i] += lifted * share
                 moment[i] += its * share
@@ -95,7 +167,51 @@ def uplift(structure: Structure, outlines: Polygons, solidity: Array, azimuths: 
         for outward, roof in _open_sides(structure, i):
             off = np.degrees(np.arccos(np.clip(-(along @ outward), -1.0, 1.0)))
             add(i, roof, coefficient["roof over an open side"] * _between(*BLOWS_IN, off))
-    return Uplift(area, moment)
+    tops = np.zeros((*area.shape, TERMS))
+    tops[..., 2], tops[..., 5:7] = area, moment
+    if not roofs:
+        return tops, None, standing
+    terms = np.zeros((*area.shape, len(ROOF_CASES), TERMS))
+    for i, its in roofs.items():
+        terms[i] = its
+    return tops, terms, standing
+
+
+def passes_beneath(structure: Structure, i: int) -> BaseGeometry | None:
+    """Return the plan of what is uncovered of a roof or board that wind passes beneath, or None."""
+    body = structure.bodies[i]
+    board = board_of(body)
+    if board is not None:
+        level = board.slope <= LEVEL_TO
+        lies = isinstance(body.shape, Plate) and lies_on_ground(structure, body)
+        open_ = is_free(structure, body) and not (lies and level)
+        if board.slope > UPRIGHT or not (open_ or (not level and leans_open(structure, body))):
+            return None
+        plan = board.plan.difference(covered(structure, i))
+    else:
+        top = lid(structure, i)
+        if top is None or not is_free(structure, body):
+            return None
+        plan = top.difference(covered(structure, i))
+    return plan if plan.area > 1.0e-9 else None
+
+
+def free_roof(
+    body: Body, plan: BaseGeometry, along: Array, obstructed: Array, own: Coefficient
+) -> RoofWind:
+    """Return the wind on a free roof or a leaning board; ``plan`` is what nothing covers of it."""
+    board = board_of(body)
+    if board is None:
+        return on_slopes(body, plan, along, obstructed)
+    open_ = body.shape.solidity if isinstance(body.shape, (Panel, Plate)) else 1.0
+    solid = float(openings_factor(open_)) if not getattr(body.shape, "climbers", False) else 1.0
+    whole = board.plan.area
+    if plan.area < (1.0 - 1.0e-9) * whole:
+        if board.slope <= LEVEL_TO:
+            board = board.level(plan)
+        else:
+            solid *= plan.area / whole
+    return on_board(board, along, obstructed, solid, own.face)
 
 
 def closed_top(
@@ -141,22 +257,12 @@ def _strips(
         if not len(beyond):
             break
         rest = plane.intersection(
-            _downwind(along[beyond], edge[beyond] + starts[k], region), region
+            plane.beyond(along[beyond], edge[beyond] + starts[k], region), region
         )
         step = (values[beyond, k] - values[beyond, k - 1]) * plane.area(rest)
         lifted[beyond] += step
         its[beyond] += step[:, None] * plane.centroids(rest)
     return lifted, its
-
-
-def _downwind(along: Array, start: Array, region: BaseGeometry) -> Polygons:
-    """Return what lies farther downwind than ``start`` (D,), wide enough to cover a region."""
-    across = np.column_stack([-along[:, 1], along[:, 0]])
-    size = 2.0 * reach_of(region) + float(np.abs(plane.bounds_of(region)).max()) * 2.0
-    near = along * start[:, None]
-    corners = [near - across * size, near + across * size]
-    corners += [corners[1] + along * 2.0 * size, corners[0] + along * 2.0 * size]
-    return plane.polygons(np.stack(corners, axis=1))
 
 
 def _between(none: float, full: float, value: Array) -> Array:

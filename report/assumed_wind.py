@@ -45,10 +45,10 @@ def wind_assumptions(examination: Examination) -> Iterator[Remark]:
         yield Remark("The wind is taken as an ultimate speed of the code's map.", "ultimate wind")
     if code:
         yield from _gust_effect(examination)
-    if exposed.suction.area.any():
+    if exposed.suction.acts:
         yield Remark(
-            "Wind is taken to lift closed tops, roofs and decks as well, where that is worse (closed "
-            "tops in strips by ASCE/SEI 7 Fig. 27.3-1).",
+            "Wind is taken to lift closed tops as well, where that is worse, and to lift or press "
+            "roofs and boards that it passes beneath (ASCE/SEI 7 Fig. 27.3-1 to 27.3-7).",
             "wind lifts tops",
         )
     apart = len(set(examination.structure.stack)) > 1

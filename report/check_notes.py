@@ -4,6 +4,7 @@ from math import isfinite
 
 from ..checks.examination import MINIMUM, Examination
 from ..checks.judging import Check, Kind
+from ..loads.uplift import SUCTION
 from .fastened_seams import seam_notes, seam_of
 from .joint_words import joint_notes
 from .member_words import member_notes, member_of
@@ -16,6 +17,12 @@ _CASES = {
     "B right": "resultant a fifth of the width to one side (Case B)",
     "C left": "stronger toward the windward edge (Case C)",
     "C right": "stronger toward the windward edge (Case C)",
+}
+_ROOFS = {
+    "roof A": "roofs that wind passes beneath by Case A of their figure",
+    "roof B": "roofs that wind passes beneath by Case B of their figure",
+    "roof lifted": "nearly level roofs that wind passes beneath lifted evenly",
+    "roof pressed": "nearly level roofs that wind passes beneath pressed evenly",
 }
 
 
@@ -58,14 +65,15 @@ def _case(examination: Examination, check: Check) -> str | None:
             "The least wind of the standard, 16 psf (766 Pa) on the whole outline, governs: the "
             "answer does not follow the wind typed."
         )
-    sign, _, suction = check.case.partition(", ")
+    sign, *normal = check.case.split(", ")
     parts: list[str] = []
     if len(examination.exposed.cases) > 1 and sign in _CASES:
         parts.append(_CASES[sign])
-    if suction:
-        parts.append("with the wind lifting tops and decks")
-    elif examination.exposed.suction.area.any() and sign in _CASES:
-        parts.append("without the wind lifting tops and decks")
+    if SUCTION in normal:
+        parts.append("with the wind lifting closed tops")
+    elif SUCTION in ", ".join(examination.exposed.suction.names) and sign in _CASES:
+        parts.append("without the wind lifting closed tops")
+    parts += [_ROOFS[each] for each in normal if each in _ROOFS]
     return f"Wind case: {', '.join(parts)}." if parts else None
 
 

@@ -230,8 +230,7 @@ def _own(
     # the wind finds nothing of a point mass
     wrench = wind_wrench(actions[twin].times(0.0) if alike is None else actions[twin])
     names = actions[twin].names
-    # without suction of its own a body takes the same with that on others
-    index = [names.index(c if c in names else c.removesuffix(", suction")) for c in cases]
+    index = [names.index(each) for each in cases]
     moved = body.origin - structure.bodies[twin].origin
     F = wrench[0][..., index, :]
     M = wrench[1][..., index, :] + np.cross(moved, F)

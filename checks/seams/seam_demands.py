@@ -12,7 +12,6 @@ from ...design.structure import Structure
 from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...loads.exposed import Exposed
-from ...loads.uplift import Uplift
 from ...loads.visible import Faces
 from ..local_wind import LocalWind
 from ..members.boards import panel_pressure
@@ -125,9 +124,7 @@ def _own_wind(exposed: Exposed, goes: Mask) -> Exposed:
         seen=Faces(total, side, up),
         below=exposed.below * goes[:, None],
         above=exposed.above * goes[:, None],
-        suction=Uplift(
-            exposed.suction.area * goes[:, None], exposed.suction.moment * goes[:, None, None]
-        ),
+        suction=exposed.suction.of(goes),
     )
 
 
