@@ -4,18 +4,15 @@
 that overlap) it counts as 1 on the disc.
 """
 
+from functools import cache
+
 import numpy as np
 from numpy.typing import ArrayLike
 
+from .. import references
 from ..design.shapes.shape import Array
 from .ranges import not_negative
 from .signs import open_class, solid_from
-
-DISC = 1.2
-"""Thrust coefficient on the disc that nothing exceeds (judgement: discs measure 1.12 to 1.17)."""
-
-IDEAL = 1.0
-"""Momentum theory's ceiling on a turning wheel: C_T = 4 a (1 - a) at a = 1/2."""
 
 
 def locked(solidity: ArrayLike) -> Array:
@@ -25,16 +22,22 @@ def locked(solidity: ArrayLike) -> Array:
     Source: ASCE/SEI 7-16 and 7-22 Fig. 29.4-2; the disc's 1.2 is a judgement.
     """
     filled = np.minimum(not_negative("solidity", solidity), 1.0)
-    return np.where(filled < solid_from(), open_class(filled), DISC)
+    return np.where(filled < solid_from(), open_class(filled), disc())
 
 
 def spinning(solidity: ArrayLike) -> Array:
-    """Return the thrust coefficient of a wheel that may turn, on its disc.
+    """Return the thrust coefficient of a wheel that may turn, on its disc: 1.2 at any solidity.
 
-    The greater of ``locked`` and 1.0, which momentum theory allows at most whatever the solidity.
-    ValueError when the solidity is below 0.
+    Real wheels do not keep to momentum theory's 1.0, and take no less than a locked one.
+    ValueError when the solidity is below 0. Source: judgement after Hoerner 1965 and Glauert 1926.
     """
-    return np.maximum(locked(solidity), IDEAL)
+    return np.maximum(locked(solidity), disc())
+
+
+@cache
+def disc() -> float:
+    """Return the thrust coefficient on a whole disc. Source: as ``spinning``."""
+    return float(references.table("wind/rotor_thrust").one("place", "disc")["coefficient"])
 
 
 def blade_coefficient(solidity: ArrayLike) -> Array:

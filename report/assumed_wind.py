@@ -116,8 +116,8 @@ def _wheel(part: Part, wheel: Rotor, said: bool) -> Iterator[Remark]:
         )
     if wheel.spins:
         yield Remark(
-            f"A spinning {part.name} is taken to push as a whole disc can at most (momentum "
-            "theory), whatever its blades.",
+            f"A spinning {part.name} is taken to push as a whole disc does, 1.2 times the wind's "
+            "pressure on it, whatever its blades.",
             f"{part.name} pushes as a disc",
         )
 
