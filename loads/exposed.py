@@ -15,6 +15,7 @@ from ..design.shapes.rotor import Rotor
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
 from . import rotor, signs
+from .beneath import filled_beneath
 from .directions import wind_directions
 from .shape_coefficients import Coefficient, shape_coefficient
 from .sheltering import shelter
@@ -178,9 +179,13 @@ def _coefficients(
             top[foot] = max(top.get(foot, 0.0), body.top)
     return [
         shape_coefficient(
-            body, top.get(structure.stack[body.part], 0.0), angles, surfaces[body.part] or "rough"
+            body,
+            top.get(structure.stack[body.part], 0.0),
+            angles,
+            surfaces[body.part] or "rough",
+            float(filled),
         )
-        for body in structure.bodies
+        for body, filled in zip(structure.bodies, filled_beneath(structure), strict=True)
     ]
 
 

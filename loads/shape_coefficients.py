@@ -67,7 +67,7 @@ class Coefficient:
 
 
 def shape_coefficient(
-    body: Body, stack_top: float, azimuths: Array, surface: str = "rough"
+    body: Body, stack_top: float, azimuths: Array, surface: str = "rough", filled: float = 0.0
 ) -> Coefficient:
     """Return the coefficient of a body for winds from the azimuths (D,), rad.
 
@@ -75,7 +75,8 @@ def shape_coefficient(
     body's own least width at mid-height (ASCE/SEI 7 Fig. 29.4-1). Squares and rectangles go from
     face to diagonal; hexagon, octagon and round take one coefficient on the projected area; three
     and five sides as a square's face, seven as a hexagon, nine and more as an octagon; standing
-    panels as signs (Fig. 29.3-1), lattices as open signs (Fig. 29.4-2).
+    panels as signs (Fig. 29.3-1), lattices as open signs (Fig. 29.4-2). ``filled`` is the height in
+    m beneath a board that something else fills.
     """
     wind = downwind_axes(azimuths)
     own = body.own_wind(wind)
@@ -85,12 +86,12 @@ def shape_coefficient(
         case Panel(width, height, thickness, solidity, climbers):
             shown = height - max(-body.bottom, 0.0)
             board = _Board(width, shown, thickness, width * shown, solidity, climbers)
-            return _standing_board(board, body.top, own)
+            return _standing_board(board, body.top, own, filled)
         case Cutout() as cut:
             buried = max(-body.bottom, 0.0)
             area = plane.area_above(cut.outline, buried)
             board = _Board(cut.width, cut.height - buried, cut.thickness, area)
-            return _standing_board(board, body.top, own)
+            return _standing_board(board, body.top, own, filled)
         case Rotor() as wheel:
             blades = ones * rotor.blade_coefficient(wheel.blade_area / wheel.disc_area)
             return Coefficient(blades, blades, ones * wheel.solidity, "wheel")
@@ -211,12 +212,13 @@ class _Board:
     climbers: bool = False
 
 
-def _standing_board(board: _Board, top: float, own: Array) -> Coefficient:
+def _standing_board(board: _Board, top: float, own: Array, filled: float) -> Coefficient:
     """Broadside as a sign or open sign on its gross area, its edges as a rectangle's face.
 
+    ``filled`` is the height in m that is filled beneath it, s/h 1 where all of it is (a wall).
     ``own`` (D, 3) is the wind in the board's axes: what it meets of face, side and upper edge.
     """
-    ratio, clearance = board.width / board.height, min(board.height / top, 1.0)
+    ratio, clearance = board.width / board.height, min((board.height + filled) / top, 1.0)
     solid = float(signs.solid_sign(ratio, clearance))
     open_ = board.solidity < 1.0
     broadside = float(signs.open_sign(board.solidity, solid)) if open_ else solid

@@ -13,8 +13,8 @@ from ..design.shapes.shape import Array
 from .interpolation import between_rows_and_columns, bound
 from .ranges import fraction, positive
 
-FROM_THE_GROUND = 1.0 - 1e-9
-"""The s/h from which a board counts as standing on the ground."""
+RISES_FROM = 0.9
+"""The printed s/h next to 1, from which the resultant rises, linear to 1: no jump (judgement)."""
 
 MEMBERS = {
     "flat": ("flat_sided", "flat_sided"),
@@ -67,12 +67,13 @@ def case_c(B_over_s: ArrayLike, s_over_h: ArrayLike) -> tuple[Array, Array]:
 
 
 def resultant_rise(s_over_h: ArrayLike, h: ArrayLike) -> Array:
-    """Return how far above the board's middle the resultant acts: 0.05 h at s/h = 1, otherwise 0.
+    """Return how far above the board's middle the resultant acts: 0.05 h at s/h = 1.
 
-    In the unit of ``h``. Source: ASCE/SEI 7-16 and 7-22 Fig. 29.3-1 Note 3.
+    In the unit of ``h``; none up to s/h 0.9. Source: ASCE/SEI 7-16 and 7-22 Fig. 29.3-1 Note 3,
+    which knows the 1 alone.
     """
-    stands = np.asarray(s_over_h) >= FROM_THE_GROUND
-    return np.where(stands, 0.05 * np.asarray(h, dtype=float), 0.0)
+    near = np.clip((np.asarray(s_over_h, dtype=float) - RISES_FROM) / (1.0 - RISES_FROM), 0.0, 1.0)
+    return np.asarray(0.05 * near * np.asarray(h, dtype=float))
 
 
 def openings_factor(solidity: ArrayLike) -> Array:
