@@ -16,7 +16,6 @@ SOURCE = "statics: moments about the lee edge"
 GREATEST_PRESSURE = 20.0e3
 """Velocity pressure in Pa of some 180 m/s, beyond which no gust is looked for."""
 
-_HALVINGS = 45
 _ROUNDS = 60
 
 
@@ -131,15 +130,15 @@ def tipping_pressures(
     weight = standing.structure.weight(weighing)
     lines = len(standing.normals)
     lift = np.repeat(unit.uplift[..., None], lines, axis=-1)
-    q = np.zeros(lift.shape)
+    q, upward = np.zeros(lift.shape), np.maximum(lift, 0.0)
     for _ in range(_ROUNDS):
-        pivot = standing.pivot(weight - np.where(np.isfinite(q), q, 0.0) * lift)
+        pivot = standing.pivot(weight - np.where(np.isfinite(q), q, 0.0) * upward)
         over = overturning_moment(unit, standing.normals, pivot)
         hold = np.maximum(standing.hold(weighing, pivot), 0.0)
         after = np.where(over > 0.0, hold / np.where(over > 0.0, over, 1.0), np.inf)
         settled = np.allclose(after, q, rtol=1.0e-10, atol=0.0, equal_nan=True)
         q = after
-        if settled or standing.ground.yield_pressure is None or not lift.any():
+        if settled or standing.ground.yield_pressure is None or not upward.any():
             break
     if standing.ground.yield_pressure is not None and (lift < 0.0).any():
         q = np.where(lift < 0.0, _pressed(standing, unit, weighing, lift, high), q)
@@ -152,24 +151,33 @@ def _pressed(
     """Return the least pressures (D, C, E) where the wind presses a piece into yielding ground.
 
     The harder it blows the farther in the pivot lies: what is missing of the moment only grows with
-    q, and is halved in on between calm and where it tips about the pivot of calm air.
+    q. It is closed in on between calm and where it tips for certain, by false position with the end
+    that stays put halved (Dowell and Jarratt 1971); the lower end is told, which lies before it.
     """
     weight = standing.structure.weight(weighing)
 
     def missing(q: Array) -> Array:
         pivot = standing.pivot(weight - q * lift)
-        return q * overturning_moment(unit, standing.normals, pivot) - standing.hold(
-            weighing, pivot
-        )
+        over = overturning_moment(unit, standing.normals, pivot)
+        return q * over - np.maximum(standing.hold(weighing, pivot), 0.0)
 
-    below = np.zeros(lift.shape)
-    above = np.full(lift.shape, min(high, GREATEST_PRESSURE))
-    tips = missing(above) >= 0.0
-    for _ in range(_HALVINGS):
-        middle = 0.5 * (below + above)
-        over = missing(middle) >= 0.0
-        below, above = np.where(over, below, middle), np.where(over, middle, above)
-    return np.where(tips, above, np.inf)
+    below, above = np.zeros(lift.shape), np.full(lift.shape, min(high, GREATEST_PRESSURE))
+    short, beyond = missing(below), missing(above)
+    tips, before = beyond >= 0.0, np.zeros(lift.shape)
+    for _ in range(_ROUNDS):
+        spread = np.where(tips, beyond - short, 1.0)
+        q = np.where(tips, below - short * (above - below) / np.where(spread > 0.0, spread, 1.0), 0)
+        found = missing(q)
+        over = found >= 0.0
+        settled = np.abs(found) <= 1.0e-10 * weight
+        if (settled | ~tips).all():
+            below = np.where(tips, q, below)
+            break
+        short = np.where(over, np.where(before > 0.0, 0.5, 1.0) * short, found)
+        beyond = np.where(over, found, np.where(before < 0.0, 0.5, 1.0) * beyond)
+        below, above = np.where(over, below, q), np.where(over, q, above)
+        before = np.where(over, 1.0, -1.0)
+    return np.where(tips, below, np.inf)
 
 
 def push_that_tips(standing: Standing, weighing: Weighing, height: float) -> float:
