@@ -1,6 +1,6 @@
 """The head of a starting file: what the design is called, and its site."""
 
-from ..loads.hill import greatest_topographic_factor
+from ..loads.asce7.hill import greatest_topographic_factor
 from ..loads.site_table import EXPOSURES
 from .answers import is_metric
 from .asked_site import WIND_OF

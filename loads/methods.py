@@ -7,8 +7,9 @@ from typing import Protocol
 import numpy as np
 
 from ..design.shapes.shape import Array
-from . import asce7, gust
-from .gust_effect import gust_factor_used
+from .asce7 import velocity_pressure as asce7
+from .asce7.gust_effect import gust_factor_used
+from .gust import dynamic_pressure as gust
 from .site import Site
 
 ASCE_METHODS = ("ASCE 7-22", "ASCE 7-16")

@@ -6,8 +6,8 @@ import numpy as np
 
 from .. import units
 from ..design.bounds import ELEVATION, Bounds
-from . import asce7
 from .arguments import number, plain_number, quoted, refuse, si, word
+from .asce7 import velocity_pressure as asce7
 from .exposure import EXPOSURES
 from .methods import METHODS, edition_of, method_of
 from .site import Site

@@ -7,7 +7,7 @@ from ..design.row import Row
 from ..design.schema import Key, TableSpec
 from ..materials import grounds
 from ..units import MPH
-from .asce7 import NOMINAL_TO_ULTIMATE
+from .asce7.velocity_pressure import NOMINAL_TO_ULTIMATE
 from .exposure import EXPOSURES
 from .gust_record import read_record
 from .methods import ASCE_METHODS, METHODS

@@ -9,7 +9,7 @@ from ..checks.judging import Kind
 from ..checks.limits import RESERVE
 from ..checks.worked import density, gripping, part_winds, slope_parts, tipping_at, turning
 from ..design.structure import GRAVITY
-from ..loads import asce7
+from ..loads.asce7 import velocity_pressure as asce7
 from .calculation_text import figures, said, section, step, table
 from .words import over_what, wind_on
 

@@ -4,7 +4,7 @@ from math import isfinite
 
 from ..checks.examination import Examination
 from ..checks.judging import Check, Kind
-from ..loads.asce7 import KINDS
+from ..loads.asce7.velocity_pressure import KINDS
 from ..units import FOOT, POUND_FORCE
 from .amounts import Amounts
 from .check_notes import check_notes

@@ -2,7 +2,7 @@
 
 import pytest
 
-from yardfast.loads.hill import greatest_topographic_factor
+from yardfast.loads.asce7.hill import greatest_topographic_factor
 
 
 @pytest.mark.parametrize(

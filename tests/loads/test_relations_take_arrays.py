@@ -4,15 +4,14 @@ import numpy as np
 import pytest
 
 from yardfast.loads import (
-    asce7,
     force_coefficients,
-    gust,
-    gust_effect,
     how_often,
     rotor,
     shielding,
     signs,
 )
+from yardfast.loads.asce7 import gust_effect
+from yardfast.loads.asce7 import velocity_pressure as asce7
 from yardfast.loads.en1991 import (
     basic_velocity,
     boards,
@@ -22,6 +21,7 @@ from yardfast.loads.en1991 import (
     round_sections,
     slenderness,
 )
+from yardfast.loads.gust import dynamic_pressure as gust
 
 N = 1000
 draw = np.random.default_rng(7).uniform

@@ -14,7 +14,7 @@ from yardfast.design.shapes.bodies import Solid
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Panel, Plate
 from yardfast.design.shapes.plans import Regular
-from yardfast.loads.asce7 import exposure_coefficient, velocity_pressure
+from yardfast.loads.asce7.velocity_pressure import exposure_coefficient, velocity_pressure
 from yardfast.loads.site import Site
 
 INCH, FOOT, POUND, MPH, LBF = 0.0254, 0.3048, 0.45359237, 0.44704, 4.4482216152605

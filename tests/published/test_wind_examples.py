@@ -5,9 +5,14 @@ import math
 import numpy as np
 import pytest
 
-from yardfast.loads import asce7, force_coefficients, how_often, signs
-from yardfast.loads.gust import dynamic_pressure, forecast_to_object, object_to_forecast
-from yardfast.loads.gust_effect import gust_factor_used, rigid_gust_factor
+from yardfast.loads import force_coefficients, how_often, signs
+from yardfast.loads.asce7 import velocity_pressure as asce7
+from yardfast.loads.asce7.gust_effect import gust_factor_used, rigid_gust_factor
+from yardfast.loads.gust.dynamic_pressure import (
+    dynamic_pressure,
+    forecast_to_object,
+    object_to_forecast,
+)
 
 FOOT = 0.3048
 INCH = 0.0254

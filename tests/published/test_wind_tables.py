@@ -10,9 +10,10 @@ import numpy as np
 import pytest
 
 from yardfast import references
-from yardfast.loads import asce7, force_coefficients, how_often, signs
-from yardfast.loads.gust import dynamic_pressure
-from yardfast.loads.gust_effect import rigid_gust_factor
+from yardfast.loads import force_coefficients, how_often, signs
+from yardfast.loads.asce7 import velocity_pressure as asce7
+from yardfast.loads.asce7.gust_effect import rigid_gust_factor
+from yardfast.loads.gust.dynamic_pressure import dynamic_pressure
 from yardfast.loads.shielding import shielding
 
 FOOT = 0.3048

@@ -7,11 +7,11 @@ from math import sqrt
 import numpy as np
 from numpy.typing import ArrayLike
 
-from .. import references
-from ..design.shapes.shape import Array
-from ..units import FOOT, PSF
-from .exposure import exposure_letter
-from .ranges import not_negative
+from ... import references
+from ...design.shapes.shape import Array
+from ...units import FOOT, PSF
+from ..exposure import exposure_letter
+from ..ranges import not_negative
 
 EDITIONS = ("7-22", "7-16")
 

@@ -3,8 +3,8 @@
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ..design.shapes.shape import Array
-from .ranges import not_negative, positive
+from ...design.shapes.shape import Array
+from ..ranges import not_negative, positive
 
 AIR_DENSITY = 1.226
 """In kg/m3: twice the 0.613 of ASCE/SEI 7 Eq. 26.10-1.si."""

@@ -5,11 +5,11 @@ from functools import cache
 import numpy as np
 from numpy.typing import ArrayLike
 
-from .. import references
-from ..design.shapes.shape import Array
-from ..units import FOOT
-from .exposure import exposure_letter
-from .ranges import positive
+from ... import references
+from ...design.shapes.shape import Array
+from ...units import FOOT
+from ..exposure import exposure_letter
+from ..ranges import positive
 
 PERMITTED = 0.85
 """G that ASCE/SEI 7-16 26.11.1 permits for any rigid structure."""

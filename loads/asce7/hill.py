@@ -1,6 +1,6 @@
 """Faster gusts on a hill: the topographic factor at a crest, at its greatest."""
 
-from .. import references
+from ... import references
 
 STEEPEST = 0.5
 """Height over half-width of the steepest rise that the standard tells apart (Fig. 26.8-1)."""
