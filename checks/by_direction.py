@@ -5,7 +5,7 @@ import numpy as np
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
 from ..loads.exposed import bare
-from ..loads.methods import air_density
+from ..loads.methods import air_density, method_of
 from .anchoring.embedded_limits import give_way_pressures
 from .anchoring.embedded_posts import Posts
 from .examination import Examination
@@ -24,13 +24,14 @@ def tipping_gusts(examination: Examination) -> Array:
     """
     structure, standing = examination.structure, examination.standing
     surfaces = [part.surface for part in structure.design.parts]
+    each = bare(structure, surfaces, method_of(examination.site, structure.height))
     ranges = stages(standing, examination.exposed, slides=examination.posts is None)
     if examination.posts is None:
         least = _least(standing, ranges)
     else:
         least = _least_of_posts(examination.posts, structure, ranges)
     for loose in loose_parts(structure, standing.ground, standing.slope, fastened_by(structure)):
-        alone = loose.exposed(structure, examination.site.sheltering, bare(structure, surfaces))
+        alone = loose.exposed(structure, examination.site.sheltering, each)
         least = np.minimum(least, _least(loose.standing, stages(loose.standing, alone, loose)))
     gusts = np.sqrt(2.0 * least / air_density(examination.site))
     return np.where(gusts <= GREATEST_GUST, gusts, np.inf)

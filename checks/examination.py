@@ -171,9 +171,9 @@ def examine(design: Design) -> Examination:
     design = with_ballast(design)
     structure = build_structure(design)
     surfaces = [part.surface for part in design.parts]
-    each = bare(structure, surfaces)
-    exposed = expose(structure, surfaces, site.sheltering, each=each)
     method = method_of(site, structure.height)
+    each = bare(structure, surfaces, method)
+    exposed = expose(structure, each, site.sheltering)
     wind, actions = design_wind(exposed, method)
     standing = Standing(structure, grounds.find(site.ground), site.slope or 0.0)
     used = factors(site)
@@ -206,7 +206,7 @@ def examine(design: Design) -> Examination:
     checks += [check_given_load(standing, load, used, posts) for load in loads]
 
     def blow(some: NDArray[np.bool_]) -> Actions:
-        return design_actions(expose(structure, surfaces, site.sheltering, some, each), method)
+        return design_actions(expose(structure, each, site.sheltering, some), method)
 
     joined, sewn = as_fastened(structure, site.basis)
     joints = find_joints(

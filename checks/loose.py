@@ -37,8 +37,7 @@ class Loose:
 
     def exposed(self, structure: Structure, sheltering: bool, each: Bare) -> Exposed:
         """Return what only these bodies offer the wind: nothing before or behind them helps."""
-        surfaces = [part.surface for part in structure.design.parts]
-        return expose(structure, surfaces, sheltering, self.goes, each)
+        return expose(structure, each, sheltering, self.goes)
 
     def about_its_foot(self, actions: Actions) -> Actions:
         """Return actions with heights measured from its own underside."""

@@ -1,9 +1,8 @@
 """The gust to act at in other surroundings: the same piece among houses, in the open, by water."""
 
 from collections.abc import Mapping
-from dataclasses import replace
 
-from ..loads.methods import shelter_of_ground
+from ..loads.methods import standard_of
 from .examination import Examination
 
 EXPOSURES = ("C", "B", "D")
@@ -16,8 +15,10 @@ def act_by_exposure(examination: Examination) -> Mapping[str, float | None]:
     What a piece stands is a gust at itself; only the forecast that brings it differs.
     """
     site, height = examination.site, examination.structure.height
-    limits = examination.limits
+    limits, standard = examination.limits, standard_of(site.method)
     return {
-        exposure: limits.act_by_ratio(shelter_of_ground(replace(site, exposure=exposure), height))
+        exposure: limits.act_by_ratio(
+            standard.gust_ratio(standard.in_surroundings(site, exposure), height)
+        )
         for exposure in EXPOSURES
     }

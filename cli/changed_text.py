@@ -17,8 +17,9 @@ from ..design.shapes.member import Member
 from ..design.shapes.plans import Rectangle, Regular
 from ..design.shapes.shape import Shape
 from ..design.sizes import flats_from_points, flats_from_side
+from ..loads.asce7.standard import ASCE7, LOWEST_ASCE_WIND
+from ..loads.asce7.velocity_pressure import NOMINAL_TO_ULTIMATE
 from ..loads.site import Site
-from ..loads.site_table import ASCE_METHODS, LOWEST_ASCE_WIND, NOMINAL_TO_ULTIMATE
 from ..units import KMH, MPH, POUND
 from .added_holding import added_holding
 from .answers import size
@@ -160,7 +161,7 @@ def _change_head(write: Writer, tables: _Tables, old: Design, new: Design) -> No
         write.speed(after.wind / (NOMINAL_TO_ULTIMATE if nominal else 1)),
     )
     tables.get("site")["wind"].comment("the greatest that it stands as it is")
-    below_maps = after.method in ASCE_METHODS and after.wind < LOWEST_ASCE_WIND
+    below_maps = after.method in ASCE7.names and after.wind < LOWEST_ASCE_WIND
     if below_maps and after.wind_kind is None:
         write.set(tables.get("site"), "wind_kind", "ultimate")
 

@@ -17,7 +17,8 @@ from ..design.structure import Structure
 from . import rotor, signs
 from .beneath import filled_beneath
 from .directions import wind_directions
-from .shape_coefficients import Coefficient, shape_coefficient
+from .methods import Method
+from .shape_coefficients import Coefficient
 from .sheltering import shelter
 from .uplift import Lift, lift
 from .visible import Faces, breadth, measure, silhouette, visible_outlines
@@ -93,31 +94,31 @@ class Bare:
         return np.array([c.solidity for c in self.coefficients])
 
 
-def bare(structure: Structure, surfaces: Sequence[str | None]) -> Bare:
-    """Return what each body offers by itself; ``surfaces`` names each part's roughness or None."""
+def bare(structure: Structure, surfaces: Sequence[str | None], method: Method) -> Bare:
+    """Return what each body offers by itself, with the coefficients of a method.
+
+    ``surfaces`` names each part's roughness or None.
+    """
     azimuths = wind_directions(structure)
     angles = np.radians(azimuths)
     outline = outlines(structure.bodies, angles)
-    coefficients = tuple(_coefficients(structure, angles, surfaces))
+    coefficients = tuple(_coefficients(structure, angles, surfaces, method))
     normal, standing = lift(structure, outline, coefficients, angles)
     return Bare(azimuths, outline, coefficients, normal, _kept(structure, coefficients, standing))
 
 
 def expose(
     structure: Structure,
-    surfaces: Sequence[str | None],
+    each: Bare,
     sheltering: bool,
     only: NDArray[np.bool_] | None = None,
-    each: Bare | None = None,
 ) -> Exposed:
-    """Return what a structure offers the wind; ``surfaces`` names each part's roughness or None.
+    """Return what a structure offers the wind, of what ``each`` of its bodies does by itself.
 
     ``only`` (bodies,) takes some of the bodies alone, as if nothing stood before or behind them.
-    ``each`` is what was found of each body before.
     """
-    found = bare(structure, surfaces) if each is None else each
-    azimuths, outline, coefficients = found.azimuths, found.outline, found.coefficients
-    suction, solidity = found.suction, found.solidity
+    azimuths, outline, coefficients = each.azimuths, each.outline, each.coefficients
+    suction, solidity = each.suction, each.solidity
     angles = np.radians(azimuths)
     bodies = structure.bodies
     stack = [structure.stack[body.part] for body in bodies]
@@ -170,7 +171,7 @@ def _kept(structure: Structure, coefficients: Sequence[Coefficient], standing: A
 
 
 def _coefficients(
-    structure: Structure, angles: Array, surfaces: Sequence[str | None]
+    structure: Structure, angles: Array, surfaces: Sequence[str | None], method: Method
 ) -> list[Coefficient]:
     top: dict[int, float] = {}
     for body in structure.bodies:
@@ -178,7 +179,7 @@ def _coefficients(
             foot = structure.stack[body.part]
             top[foot] = max(top.get(foot, 0.0), body.top)
     return [
-        shape_coefficient(
+        method.coefficient(
             body,
             top.get(structure.stack[body.part], 0.0),
             angles,

@@ -11,7 +11,6 @@ from numpy.typing import ArrayLike
 
 from ..design.shapes.shape import Array
 from .ranges import positive
-from .site import Site
 
 SHORTEST = np.exp(-3.6) / 12.0
 """The return period in years at which the relation's speed reaches 0."""
@@ -79,27 +78,3 @@ class Recurrence:
     years: float
     method: str
     longest: float | None
-
-
-def recurrence(gust: float, site: Site) -> Recurrence | None:
-    """Return how often a forecast ``gust`` in m/s comes at the site; None where it cannot be told.
-
-    By the site's own ``gusts``, else by its record of ``peaks``; these hold in hurricane regions
-    too. Else from the map of an ASCE method with its return period, by ``return_period``: only
-    where it is said to lie outside hurricane regions, and in open country, as the map is drawn.
-    """
-    if len(site.gusts) >= 2:
-        years = sorted(site.gusts)
-        T = years_between(gust, years, [site.gusts[each] for each in years])
-        return Recurrence(float(T), "local values", years[-1])
-    if site.peaks:
-        from .peak_gusts import fit_peaks, recurrence_by_peaks  # noqa: PLC0415 - it imports this
-
-        return recurrence_by_peaks(gust, fit_peaks(site.peaks, site.peaks_per))
-    mapped = site.method.startswith("ASCE") and site.return_period is not None
-    if mapped and site.hurricane is False and site.return_period is not None:
-        V_50 = fifty_year_speed(site.wind, site.return_period)
-        years = float(return_period(gust / V_50))
-        told = years if years <= LONGER * site.return_period else np.inf
-        return Recurrence(told, "map", site.return_period)
-    return None

@@ -1,27 +1,24 @@
-"""The method by which a site's wind becomes pressure: alternatives with one face."""
+"""The books of wind and the one face by which the rest of the house asks them.
+
+A standard is a folder here. It says what its speed means, what a site has to tell it and on which
+basis it judges; and of a site and a piece its wind: pressure, gust effect, coefficients and least
+wind. Adding one adds a folder and its name in ``STANDARDS``.
+"""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Protocol
 
-import numpy as np
-
+from ..design.placing import Body
+from ..design.row import Row
 from ..design.shapes.shape import Array
-from .asce7 import velocity_pressure as asce7
-from .asce7.gust_effect import gust_factor_used
-from .gust import dynamic_pressure as gust
+from .asce7.standard import ASCE7
+from .gust.standard import GUST
+from .shape_coefficients import Coefficient
 from .site import Site
-
-ASCE_METHODS = ("ASCE 7-22", "ASCE 7-16")
-METHODS = ("forecast", "gust", *ASCE_METHODS)
-"""What a site's ``method`` may be."""
-
-OPEN_COUNTRY = "C"
-"""Exposure that a forecast gust is stated for where the site names none."""
 
 
 class Method(Protocol):
-    """What a method says of pressure, gust effect, directionality and least wind."""
+    """The wind of one standard at one site on a piece of one height, in SI units."""
 
     @property
     def minimum(self) -> float | None:
@@ -40,97 +37,101 @@ class Method(Protocol):
         """Return Kd (bodies,) of kinds of part."""
         ...
 
+    def coefficient(
+        self, body: Body, stack_top: float, azimuths: Array, surface: str, filled: float
+    ) -> Coefficient:
+        """Return the force coefficient of a body for winds from the azimuths (D,), rad.
 
-@dataclass(frozen=True)
-class AtObject:
-    """A 3-s gust ``speed`` in m/s at the piece itself, all over it; ``density`` of air kg/m3."""
-
-    speed: float
-    density: float
-
-    minimum = None
-
-    def pressure(self, height: Array) -> Array:
-        """Return q = 1/2 rho V2, the same at every height."""
-        return np.broadcast_to(gust.dynamic_pressure(self.speed, self.density), np.shape(height))
-
-    def gust(self, height: float, breadth: Array) -> Array:
-        """Return 1: the gust itself is given."""
-        return np.ones_like(breadth)
-
-    def directionality(self, kinds: Sequence[str]) -> Array:
-        """Return 1: every direction is taken at full strength."""
-        return np.ones(len(kinds))
+        ``filled`` is the height in m beneath a board that something else fills.
+        """
+        ...
 
 
-@dataclass(frozen=True)
-class Asce7:
-    """ASCE/SEI 7 with an ultimate map ``speed`` in m/s, of ``edition`` 7-22 or 7-16."""
-
-    speed: float
-    edition: str
-    exposure: str
-    topographic: float
-    elevation: float
+class WindStandard(Protocol):
+    """A book of wind: what its methods are called, and what each asks and answers."""
 
     @property
-    def minimum(self) -> float | None:
-        """Return the least wind on other structures, 16 psf (29.7)."""
-        return asce7.minimum_pressure()
+    def names(self) -> tuple[str, ...]:
+        """What a site's ``method`` may be."""
+        ...
 
-    def pressure(self, height: Array) -> Array:
-        """Return q_z = 0.613 Kz Kzt Ke V2, without Kd in either edition (26.10-1)."""
-        return asce7.velocity_pressure(
-            self.speed,
-            asce7.exposure_coefficient(height, self.exposure, self.edition),
-            self.topographic,
-            asce7.elevation_factor(self.elevation),
-        )
+    @property
+    def is_code(self) -> bool:
+        """Whether its wind is that of a building code's map, not a gust that somebody names."""
+        ...
 
-    def gust(self, height: float, breadth: Array) -> Array:
-        """Return the computed rigid G, or 0.85 if that is larger (26.11.4)."""
-        return gust_factor_used(height, breadth, self.exposure)
+    @property
+    def bases(self) -> tuple[str, ...]:
+        """The bases of judgement that belong to it, the one that is taken unless said first."""
+        ...
 
-    def directionality(self, kinds: Sequence[str]) -> Array:
-        """Return Kd by each part's own kind (Table 26.6-1), once: q here is without it."""
-        return np.array([asce7.directionality(kind, self.edition) for kind in kinds])
+    def speed_means(self, method: str) -> str:
+        """Return what ``wind`` is under a method, as it stands after 'its wind is'."""
+        ...
+
+    def document(self, method: str) -> str:
+        """Return the document and the chapters on which the wind rests."""
+        ...
+
+    def tables(self, method: str) -> tuple[str, ...]:
+        """Return the tables of values on which the wind rests whatever the piece."""
+        ...
+
+    def read_wind(self, row: Row, method: str, wind: float | None) -> float | None:
+        """Return ``wind`` in m/s as it enters the method; record what is wrong with its keys."""
+        ...
+
+    def at(self, site: Site, height: float) -> Method:
+        """Return the wind at a site on a piece of that height in m."""
+        ...
+
+    def gust_ratio(self, site: Site, height: float) -> float:
+        """Return the gust at the piece's top over the forecast gust 10 m up over open country."""
+        ...
+
+    def air_density(self, site: Site) -> float:
+        """Return the density of air in kg/m3."""
+        ...
+
+    def in_surroundings(self, site: Site, exposure: str) -> Site:
+        """Return the site as it would be among houses "B", on open ground "C" or by water "D"."""
+        ...
+
+    def years(self, gust: float, site: Site) -> tuple[float, float] | None:
+        """Return once in how many years a forecast gust in m/s comes by the standard's own map.
+
+        Beside it the period in years that the map states; None where nothing can be told.
+        """
+        ...
+
+
+STANDARDS: tuple[WindStandard, ...] = (GUST, ASCE7)
+"""Every book that there is, in the order in which people are told."""
+
+
+def methods() -> tuple[str, ...]:
+    """Return what a site's ``method`` may be."""
+    return tuple(name for standard in STANDARDS for name in standard.names)
+
+
+def standard_of(method: str) -> WindStandard:
+    """Return the standard of a method. KeyError: there is none of that name."""
+    for standard in STANDARDS:
+        if method in standard.names:
+            return standard
+    raise KeyError(f"there is no method {method!r}: {', '.join(methods())}")
 
 
 def method_of(site: Site, height: float) -> Method:
-    """Return the method of a site for a piece of that height in m."""
-    if site.method in ASCE_METHODS:
-        return Asce7(
-            site.wind,
-            edition_of(site.method),
-            site.exposure or OPEN_COUNTRY,
-            site.topographic or 1.0,
-            site.elevation or 0.0,
-        )
-    speed = site.wind if site.method == "gust" else object_gust(site, height)
-    return AtObject(speed, air_density(site))
-
-
-def edition_of(method: str) -> str:
-    """Return the edition of ASCE/SEI 7 whose Kz a method uses: its own, else the newest."""
-    return method.removeprefix("ASCE ") if method in ASCE_METHODS else asce7.EDITIONS[0]
-
-
-def object_gust(site: Site, height: float) -> float:
-    """Return the gust in m/s that the site's forecast ``wind`` brings to the piece's top."""
-    return float(site.wind * shelter_of_ground(site, height))
+    """Return the wind of a site on a piece of that height in m."""
+    return standard_of(site.method).at(site, height)
 
 
 def shelter_of_ground(site: Site, height: float) -> float:
-    """Return the gust at the piece over the forecast gust: sqrt(Kz Kzt) at its top.
-
-    Kz is 1.0 where forecasts are stated: 10 m up over open country. A site without exposure is
-    taken as open.
-    """
-    exposure = site.exposure or OPEN_COUNTRY
-    Kz = asce7.exposure_coefficient(height, exposure, edition_of(site.method))
-    return float(gust.forecast_to_object(1.0, Kz, site.topographic or 1.0))
+    """Return the gust at the top of a piece over the forecast gust, by the site's standard."""
+    return standard_of(site.method).gust_ratio(site, height)
 
 
 def air_density(site: Site) -> float:
     """Return the density of air in kg/m3, thinner where the site says how high it lies."""
-    return float(gust.AIR_DENSITY * asce7.elevation_factor(site.elevation or 0.0))
+    return standard_of(site.method).air_density(site)

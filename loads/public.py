@@ -8,9 +8,14 @@ from .. import units
 from ..design.bounds import ELEVATION, Bounds
 from .arguments import number, plain_number, quoted, refuse, si, word
 from .asce7 import velocity_pressure as asce7
+from .asce7.standard import ASCE7, edition_of
 from .exposure import EXPOSURES
-from .methods import METHODS, edition_of, method_of
+from .gust.standard import GUST
+from .methods import method_of
 from .site import Site
+
+METHODS = (*GUST.names, *ASCE7.names)
+"""Methods whose pressure follows from an exposure."""
 
 _FACTOR = Bounds(0.0, inf, "a number above 0, such as 1.0 on level ground", above=True)
 

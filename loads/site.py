@@ -3,6 +3,9 @@
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+OPEN_COUNTRY = "C"
+"""Exposure that a forecast gust is stated for where the site names none."""
+
 
 @dataclass(frozen=True)
 class Site:

@@ -6,15 +6,10 @@ from ..design.bounds import ELEVATION, SAFETY, TOPOGRAPHIC, WIND, YEARS
 from ..design.row import Row
 from ..design.schema import Key, TableSpec
 from ..materials import grounds
-from ..units import MPH
-from .asce7.velocity_pressure import NOMINAL_TO_ULTIMATE
 from .exposure import EXPOSURES
 from .gust_record import read_record
-from .methods import ASCE_METHODS, METHODS
+from .methods import methods, standard_of
 from .site import Site
-
-LOWEST_ASCE_WIND = 85.0 * MPH
-"""Below 85 mph (m/s) a speed is hardly an ultimate one of a map: judgement."""
 
 SAFETY_DEFAULT = 1.5
 
@@ -52,7 +47,7 @@ _KEYS = (
         "method",
         "choice",
         required=True,
-        choices=METHODS,
+        choices=methods,
         words=_METHOD_WORDS,
         hint="method = 'forecast', if the wind is a gust as warnings state it",
     ),
@@ -114,25 +109,12 @@ def _site(row: Row) -> Site | None:
     gusts, peaks = _gusts(row), read_record(row)
     if method is None:
         return None
-    asce = method in ASCE_METHODS
-    if method != "gust":
-        row.need("exposure", reason=": what lies around it")
-    if row.given("topographic") and method == "gust":
-        row.refuse(
-            "topographic",
-            "no 'topographic' with method = 'gust': the gust at the piece itself has it already",
-            "leave it out, or method = 'forecast'",
-        )
-    basis = row.text("basis") or ("allowable" if asce else "service")
-    _check_wind_kind(row, method, wind)
+    standard = standard_of(method)
+    wind = standard.read_wind(row, method, wind)
+    basis = row.text("basis") or standard.bases[0]
     _check_safety(row, basis)
     if wind is None or ground is None or row.wrong:
         return None
-    if row.text("wind_kind") == "nominal":
-        wind *= NOMINAL_TO_ULTIMATE
-        row.note(
-            f"wind: '{row.typed('wind')}' nominal is {wind / MPH:.0f} mph ({wind:.1f} m/s) ultimate"
-        )
     safety = row.quantity("safety")
     exposure = row.text("exposure")
     return Site(
@@ -159,24 +141,6 @@ def _site(row: Row) -> Site | None:
         peaks=peaks,
         peaks_per=row.text("gusts_recorded") or "yearly",
     )
-
-
-def _check_wind_kind(row: Row, method: str, wind: float | None) -> None:
-    """See to it that an ASCE wind is an ultimate speed of a map, or said to be another."""
-    if method not in ASCE_METHODS:
-        if row.given("wind_kind"):
-            row.refuse(
-                "wind_kind",
-                f"no 'wind_kind' with method = '{method}': its wind is a 3-second gust",
-                "leave it out",
-            )
-    elif wind is not None and wind < LOWEST_ASCE_WIND and not row.given("wind_kind"):
-        row.refuse(
-            "wind",
-            f"an ultimate wind speed of the {method} map: they begin at about 85 mph (38 m/s)",
-            "wind_kind = 'ultimate' if it is one, 'nominal' if it is of an older map; or "
-            "method = 'forecast'",
-        )
 
 
 def _check_safety(row: Row, basis: str) -> None:

@@ -3,7 +3,8 @@
 from math import isfinite
 
 from ..checks.examination import Examination
-from ..loads.how_often import LONGER, Recurrence, recurrence
+from ..loads.how_often import LONGER, Recurrence
+from ..loads.recurrence import recurrence
 from .amounts import Amounts
 
 _BY = {

@@ -16,14 +16,18 @@ from yardfast.design.shapes.flat import Panel, Plate
 from yardfast.design.shapes.plans import Rectangle
 from yardfast.design.structure import build_structure
 from yardfast.loads.actions import body_actions, wind_actions
-from yardfast.loads.exposed import expose
+from yardfast.loads.exposed import bare, expose
+from yardfast.loads.methods import method_of
+from yardfast.loads.site import Site
 
 EXAMPLES = sorted((Path(__file__).parents[2] / "examples").glob("*.toml"))
 
 
 def exposed_of(design):
     surfaces = [part.surface for part in design.parts]
-    return expose(build_structure(design), surfaces, False)
+    structure = build_structure(design)
+    gust = method_of(Site("gust", 30.0, "paving"), structure.height)
+    return expose(structure, bare(structure, surfaces, gust), False)
 
 
 def drawn(exposed):

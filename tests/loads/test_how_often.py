@@ -10,13 +10,13 @@ from hypothesis import strategies as st
 from yardfast import units
 from yardfast.loads.how_often import (
     fifty_year_speed,
-    recurrence,
     return_period,
     speed_ratio,
     years_between,
 )
 from yardfast.loads.peak_gusts import fit_peaks, gust_of, recurrence_by_peaks
 from yardfast.loads.public_how_often import return_period as public
+from yardfast.loads.recurrence import recurrence
 from yardfast.loads.site import Site
 
 MPH = 0.44704

@@ -28,7 +28,8 @@ from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.shapes.rotor import Rotor
 from yardfast.design.shapes.weight import Weight
 from yardfast.loads.actions import wind_actions
-from yardfast.loads.exposed import expose
+from yardfast.loads.exposed import bare, expose
+from yardfast.loads.methods import method_of
 from yardfast.materials import lumber, metal, sheets
 
 INCH = 0.0254
@@ -125,7 +126,9 @@ def test_shares_balance_what_the_wind_does(count):
     (group,) = posts_of(found.structure)
     assert len(group.bodies) == count
     nothing = [None] * len(found.design.parts)
-    exposed = expose(found.structure, nothing, False, group.goes)
+    method = method_of(found.site, found.structure.height)
+    each = bare(found.structure, nothing, method)
+    exposed = expose(found.structure, each, False, group.goes)
     ones = np.ones(len(exposed.kinds))
     actions = wind_actions(
         exposed,
