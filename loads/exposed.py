@@ -129,7 +129,7 @@ def expose(
         suction = suction.of(only)
     visible = measure(visible_outlines(bodies, structure.stack, outline, rank))
     whole = measure(outline)
-    kept = found.standing
+    kept = each.standing
     if sheltering:
         kept = kept * shelter(bodies, stack, outline, solidity, angles)
     below, above, along, arm, up = _forces(bodies, coefficients, visible, whole, angles, hooks)
