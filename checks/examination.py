@@ -14,7 +14,7 @@ from ..design.shapes.boxes import Box
 from ..design.shapes.member import Member
 from ..design.structure import Structure, build_structure
 from ..loads.actions import Actions
-from ..loads.combinations import Factors, factors
+from ..loads.combinations import Factors, factors, factors_of_parts, resistance_basis
 from ..loads.exposed import Exposed, bare, expose
 from ..loads.methods import method_of
 from ..loads.site import Site
@@ -155,8 +155,8 @@ class Examination:
             self.exposed,
             local_wind(self.structure, self.exposed, method),
             lambda offered: design_wind(offered, method)[1],
-            self.factors,
-            self.site.basis,
+            factors_of_parts(self.site),
+            resistance_basis(self.site),
         )
 
     @property
@@ -208,24 +208,25 @@ def examine(design: Design) -> Examination:
     def blow(some: NDArray[np.bool_]) -> Actions:
         return design_actions(expose(structure, each, site.sheltering, some), method)
 
-    joined, sewn = as_fastened(structure, site.basis)
+    inside, resists = factors_of_parts(site), resistance_basis(site)
+    joined, sewn = as_fastened(structure, resists)
     joints = find_joints(
         structure,
         fastened,
         joined,
         blow,
-        used,
-        site.basis,
+        inside,
+        resists,
         standing.slope,
         loads,
         _by_place_along_a_rail,
     )
     checks += [one.check for one in joints]
     local = local_wind(structure, exposed, method)
-    seams = seams_judged(structure, sewn, exposed, local, method, used, site.basis)
+    seams = seams_judged(structure, sewn, exposed, local, method, inside, resists)
     checks += [one.check for one in seams]
-    sticks = _sticks(structure, joined, blow, site, used, loads)
-    members = _members(structure, joined, blow, local, site, used, loads, sticks)
+    sticks = _sticks(structure, joined, blow, resists, inside, loads)
+    members = _members(structure, joined, blow, local, resists, inside, loads, sticks)
     checks += [one.check for one in members.judged]
     return Examination(
         design=design,
@@ -273,7 +274,7 @@ def _sticks(
     structure: Structure,
     joined: tuple[Place, ...],
     blow: Callable[[NDArray[np.bool_]], Actions],
-    site: Site,
+    basis: str,
     used: Factors,
     loads: tuple[Borne, ...],
 ) -> list[Judged | NotJudged]:
@@ -282,7 +283,7 @@ def _sticks(
         return []
     from .members.stick_checks import check_sticks  # noqa: PLC0415 - most pieces have no such parts
 
-    return check_sticks(structure, joined, blow, used, site.basis, loads)
+    return check_sticks(structure, joined, blow, used, basis, loads)
 
 
 def _members(
@@ -290,7 +291,7 @@ def _members(
     joined: tuple[Place, ...],
     blow: Callable[[NDArray[np.bool_]], Actions],
     local: LocalWind,
-    site: Site,
+    basis: str,
     used: Factors,
     loads: tuple[Borne, ...],
     sticks: list[Judged | NotJudged],
@@ -302,5 +303,5 @@ def _members(
     if any(len(group.bodies) > 2 for group in groups):
         from .members.rails_on_posts import spanned_by  # noqa: PLC0415 - few pieces have so many
 
-        spanned = spanned_by(structure, joined, groups, blow, site.basis, loads)
-    return check_members(structure, posts, local, used, site.basis, loads, sticks, spanned)
+        spanned = spanned_by(structure, joined, groups, blow, basis, loads)
+    return check_members(structure, posts, local, used, basis, loads, sticks, spanned)

@@ -56,7 +56,7 @@ NOTHING_TO_HOLD = Remedies(Stakes(np.empty((0, 2)), "", 0.0, 0.0), 0.0, None, Fa
 def remedies(standing: Standing, actions: Actions, factors: Factors, slides: bool) -> Remedies:
     """Return what would hold the piece in the given gusts, directions and cases (Q, D, C)."""
     worst = worst_by_line(standing, actions, factors)
-    share = resistance_share(standing, actions)
+    share = factors.friction * resistance_share(standing, actions)
     stakes = _stakes(standing, actions, factors, worst, share)
     width = _base_width(standing, factors, worst)
     return Remedies(

@@ -52,7 +52,7 @@ def check_sliding(
     for dead in factors.sets:
         demand = factors.wind * size + dead * weight * sin(standing.slope)
         pressing = dead * weight * cos(standing.slope) - factors.wind * actions.uplift
-        grip = share * np.maximum(pressing, 0.0) + held
+        grip = factors.friction * share * np.maximum(pressing, 0.0) + held
         ratio = demand / np.maximum(grip, 1.0e-12)
         at = np.unravel_index(int(ratio.argmax()), ratio.shape)
         if worst is None or ratio[at] > worst[0]:

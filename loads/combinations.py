@@ -14,7 +14,8 @@ class Factors:
     """Factors of one basis: dead load that helps and that hurts, wind, and soil strength.
 
     ``soil`` multiplies an allowable (ultimate over its factor) value. ``alone`` is on dead load
-    without any wind, ``live`` on a load that the design names.
+    without any wind, ``live`` on a load that the design names; ``friction`` multiplies friction on
+    the ground.
     """
 
     helping: float
@@ -24,6 +25,7 @@ class Factors:
     source: str
     alone: float = 1.0
     live: float = 1.0
+    friction: float = 1.0
 
     def soil_on(self, factor: float) -> float:
         """Return ``soil`` for what is held with its own ``factor``: at most 0.9 of its ultimate.
@@ -38,14 +40,36 @@ class Factors:
         return self.helping, self.hurting
 
 
+EQUILIBRIUM, STRENGTH = "EQU", "STR"
+"""The two limit states of EN 1990: what stands as a rigid body, and what may break."""
+
+
 def factors(site: Site) -> Factors:
     """Return the factors of the site's basis; on service loads helping weight is over ``safety``.
 
     Allowable: 0.6 D + 0.6 W and D + 0.6 W (ASCE/SEI 7 2.4.1). Strength: 0.9 D + W and 1.2 D + W
-    (2.3.1). Service: a factor of safety of 1.5 on actual loads (IBC 1807.2.3, by analogy).
+    (2.3.1). Service: a factor of safety of 1.5 on actual loads (IBC 1807.2.3, by analogy). EQU:
+    0.9 G + 1.5 Q and 1.1 G + 1.5 Q, friction over 1.25 (EN 1990 Table A1.2(A)).
     """
-    row = references.table("combinations").where("basis", site.basis)[0]
-    helping = 1.0 / site.safety if site.basis == "service" else float(row["dead_helping"])
+    return _of(site.basis, site.safety)
+
+
+def factors_of_parts(site: Site) -> Factors:
+    """Return the factors for joints and members: of EN 1990 those of STR, else the basis's own.
+
+    STR: 1.0 G + 1.5 Q and 1.35 G + 1.5 Q (EN 1990 Table A1.2(B)).
+    """
+    return _of(STRENGTH if site.basis == EQUILIBRIUM else site.basis, site.safety)
+
+
+def resistance_basis(site: Site) -> str:
+    """Return the basis on which wood and fasteners resist: NDS LRFD stands against EN 1990."""
+    return "strength" if site.basis == EQUILIBRIUM else site.basis
+
+
+def _of(basis: str, safety: float) -> Factors:
+    row = references.table("combinations").one("basis", basis)
+    helping = 1.0 / safety if basis == "service" else float(row["dead_helping"])
     return Factors(
         helping,
         float(row["dead_hurting"]),
@@ -54,4 +78,5 @@ def factors(site: Site) -> Factors:
         row["source"],
         float(row["dead_alone"]),
         float(row["live"]),
+        float(row["friction"]),
     )

@@ -14,7 +14,7 @@ from ..design.plane import Polygons
 from ..design.shapes.rotor import Rotor
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
-from . import rotor, signs
+from . import rotor
 from .beneath import filled_beneath
 from .directions import wind_directions
 from .methods import Method
@@ -259,7 +259,7 @@ def _sign_cases(
         for j, name in enumerate(names[1:], start=1):
             way = 1.0 if name.endswith("left") else -1.0
             if name.startswith("B"):
-                shift[i, j] = -way * signs.case_b_eccentricity(side)
+                shift[i, j] = -way * sign.shift_b * side
             elif sign.mean_c is not None and sign.shift_c is not None:
                 case[i, j] = sign.mean_c
                 shift[i, j] = -way * sign.shift_c * side
@@ -269,11 +269,11 @@ def _sign_cases(
 def _pressure_heights(
     bodies: Sequence[Body], coefficients: Sequence[Coefficient], visible: Faces
 ) -> Array:
-    """Return the height (bodies,) of each body's pressure: a sign's top, else its centroid."""
+    """Return the height (bodies,) of each body's pressure, its centroid unless said."""
     return np.array(
         [
-            body.top
-            if c.sign
+            c.pressure_at
+            if c.pressure_at is not None
             else body.origin[2]
             if isinstance(body.shape, Rotor)
             else float(up.max())

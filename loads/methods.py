@@ -12,6 +12,7 @@ from ..design.placing import Body
 from ..design.row import Row
 from ..design.shapes.shape import Array
 from .asce7.standard import ASCE7
+from .en1991.standard import EN1991
 from .gust.standard import GUST
 from .shape_coefficients import Coefficient
 from .site import Site
@@ -105,7 +106,7 @@ class WindStandard(Protocol):
         ...
 
 
-STANDARDS: tuple[WindStandard, ...] = (GUST, ASCE7)
+STANDARDS: tuple[WindStandard, ...] = (GUST, ASCE7, EN1991)
 """Every book that there is, in the order in which people are told."""
 
 

@@ -30,15 +30,16 @@ PLUMB = 0.94
 class SignCases:
     """Cases A, B and C of a solid sign, relative to Case A.
 
-    ``width`` B in m; ``rise`` of the resultant above the board's middle in m; ``mean_c`` the
-    Case C coefficient over that of Case A and ``shift_c`` its resultant's shift over B, both None
-    where B/s is below 2.
+    ``width`` B in m; ``rise`` of the resultant above the board's middle in m; ``shift_b`` Case B's
+    shift of the resultant over B; ``mean_c`` the Case C coefficient over that of Case A and
+    ``shift_c`` its resultant's shift over B, both None where B/s is below 2.
     """
 
     width: float
     rise: float
     mean_c: float | None
     shift_c: float | None
+    shift_b: float
 
 
 @dataclass(frozen=True, eq=False)
@@ -49,6 +50,8 @@ class Coefficient:
     pressure without directionality), which is infinite for all but round sections. ``solidity``
     (D,) is what fraction of the outline is solid. ``kind`` names the row of directionality.
     ``face`` is a board's coefficient broadside, ``share`` (D,) what its edges take of the force.
+    ``pressure_at`` in m above ground is where its pressure is taken, None for the middle of what
+    the wind sees of it.
     """
 
     below: Array
@@ -59,6 +62,7 @@ class Coefficient:
     sign: SignCases | None = None
     face: float = 0.0
     share: Array | None = None
+    pressure_at: float | None = None
 
     @property
     def edges(self) -> Array:
@@ -234,7 +238,16 @@ def _standing_board(board: _Board, top: float, own: Array, filled: float) -> Coe
         c, shift = signs.case_c(ratio, clearance)
         mean_c, shift_c = float(c) / solid, float(shift)
     rise = float(signs.resultant_rise(clearance, top))
-    cases = SignCases(board.width, rise, mean_c, shift_c)
+    cases = SignCases(board.width, rise, mean_c, shift_c, float(signs.case_b_eccentricity(1.0)))
     kind = "lattice" if open_ else "sign"
     share = edge * edges / np.maximum(broadside * face + edge * edges, 1e-12)
-    return Coefficient(value, value, solidity, kind, sign=cases, face=broadside, share=share)
+    return Coefficient(
+        value,
+        value,
+        solidity,
+        kind,
+        sign=cases,
+        face=broadside,
+        share=share,
+        pressure_at=top,
+    )

@@ -16,6 +16,10 @@ class Site:
     None where the file does not say. ``gusts`` maps a return period in years to a forecast gust
     in m/s; ``peaks`` in m/s are a record of the place's own, one ``peaks_per`` year or day.
     ``basis`` and ``safety`` are resolved: never None.
+
+    Of EN 1991-1-4 alone: ``terrain`` 0 to IV, and what a National Annex says: factors of direction,
+    season and probability on the speed, ``turbulence_factor`` k_I, ``air_density`` in kg/m3 and
+    ``orography`` c_o; None for what is recommended.
     """
 
     method: str
@@ -37,6 +41,13 @@ class Site:
     hurricane: bool | None = None
     country: str | None = None
     sheltering: bool = False
+    terrain: str | None = None
+    direction_factor: float = 1.0
+    season_factor: float = 1.0
+    probability_factor: float = 1.0
+    turbulence_factor: float | None = None
+    air_density: float | None = None
+    orography: float | None = None
     gusts: Mapping[float, float] = field(default_factory=dict[float, float])
     peaks: tuple[float, ...] = ()
     peaks_per: str = "yearly"

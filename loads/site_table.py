@@ -2,10 +2,12 @@
 
 from itertools import pairwise
 
-from ..design.bounds import ELEVATION, SAFETY, TOPOGRAPHIC, WIND, YEARS
+from ..design.bounds import AIR, ANNEX, ELEVATION, OROGRAPHY, SAFETY, TOPOGRAPHIC, WIND, YEARS
 from ..design.row import Row
 from ..design.schema import Key, TableSpec
 from ..materials import grounds
+from .en1991.peak_pressure import terrains
+from .en1991.standard import ANNEX_KEYS, EN1991
 from .exposure import EXPOSURES
 from .gust_record import read_record
 from .methods import methods, standard_of
@@ -15,7 +17,7 @@ SAFETY_DEFAULT = 1.5
 
 _TREES = "'houses and trees', if they stand all round for 1,500 ft; else 'open'"
 _METHOD_WORDS = {
-    **dict.fromkeys(("en 1991-1-4", "en 1991", "eurocode", "ec1"), "it is not understood yet"),
+    **dict.fromkeys(("en 1991", "eurocode", "eurocode 1", "ec1"), "'EN 1991-1-4'"),
     **dict.fromkeys(
         ("asce", "asce 7"), "'ASCE 7-22' or 'ASCE 7-16', as your building code names it"
     ),
@@ -40,6 +42,21 @@ _GROUND_WORDS = {
     **dict.fromkeys(
         ("concrete", "patio", "asphalt", "pavers", "slab", "stone", "pavement"), "'paving'"
     ),
+}
+
+_TERRAIN_WORDS = {
+    **dict.fromkeys(("sea", "coast", "shore", "beach", "d"), "'0'"),
+    **dict.fromkeys(("lake", "flat", "1"), "'I'"),
+    **dict.fromkeys(("open", "field", "fields", "country", "farmland", "grass", "c", "2"), "'II'"),
+    **dict.fromkeys(
+        ("suburb", "suburban", "village", "houses", "houses and trees", "woods", "b", "3"), "'III'"
+    ),
+    **dict.fromkeys(("town", "city", "4"), "'III', or 'IV' where houses above 15 m stand close"),
+}
+_BASIS_WORDS = {
+    **dict.fromkeys(("en 1990", "eurocode", "equ + str", "str"), "'EQU', with STR for the parts"),
+    "lrfd": "'strength'",
+    "asd": "'allowable'",
 }
 
 _KEYS = (
@@ -67,12 +84,25 @@ _KEYS = (
         words=_EXPOSURE_WORDS,
         hint="exposure = 'open', if you do not know",
     ),
-    Key("wind_kind", "choice", choices=("ultimate", "nominal")),
+    Key("wind_kind", "choice", choices=("ultimate", "nominal", "mean")),
+    Key(
+        "terrain",
+        "choice",
+        choices=terrains,
+        words=_TERRAIN_WORDS,
+        hint="terrain = 'II', if you do not know: grass and single trees or houses",
+    ),
+    Key("direction_factor", "number", bounds=ANNEX),
+    Key("season_factor", "number", bounds=ANNEX),
+    Key("probability_factor", "number", bounds=ANNEX),
+    Key("turbulence_factor", "number", bounds=ANNEX),
+    Key("air_density", "density", bounds=AIR),
+    Key("orography", "number", bounds=OROGRAPHY),
     Key("wind_source", "text"),
     Key("slope", "slope"),
     Key("elevation", "length", bounds=ELEVATION),
     Key("topographic", "number", bounds=TOPOGRAPHIC),
-    Key("basis", "choice", choices=("allowable", "strength", "service")),
+    Key("basis", "choice", choices=("allowable", "strength", "service", "EQU"), words=_BASIS_WORDS),
     Key("safety", "number", bounds=SAFETY),
     Key("people", "choice", choices=("children", "public", "none")),
     Key("hurricane", "flag"),
@@ -90,7 +120,6 @@ _WORDS = {
     "speed": "'wind'",
     "wind_speed": "'wind'",
     "soil": "'ground'",
-    "terrain": "'exposure'",
     "surroundings": "'exposure'",
     "standard": "'method'",
     "code": "'method'",
@@ -111,7 +140,11 @@ def _site(row: Row) -> Site | None:
         return None
     standard = standard_of(method)
     wind = standard.read_wind(row, method, wind)
+    _check_own_keys(row, method)
     basis = row.text("basis") or standard.bases[0]
+    if basis not in standard.bases:
+        ours = " or ".join(f"'{each}'" for each in standard.bases)
+        row.refuse("basis", f"{ours} with method = '{method}'", f"basis = '{standard.bases[0]}'")
     _check_safety(row, basis)
     if wind is None or ground is None or row.wrong:
         return None
@@ -129,6 +162,13 @@ def _site(row: Row) -> Site | None:
         slope=row.quantity("slope"),
         elevation=row.quantity("elevation"),
         topographic=row.quantity("topographic"),
+        terrain=row.text("terrain"),
+        direction_factor=row.quantity("direction_factor") or 1.0,
+        season_factor=row.quantity("season_factor") or 1.0,
+        probability_factor=row.quantity("probability_factor") or 1.0,
+        turbulence_factor=row.quantity("turbulence_factor"),
+        air_density=row.quantity("air_density"),
+        orography=row.quantity("orography"),
         basis=basis,
         basis_given=row.given("basis"),
         safety=safety or (SAFETY_DEFAULT if basis == "service" else 1.0),
@@ -141,6 +181,20 @@ def _site(row: Row) -> Site | None:
         peaks=peaks,
         peaks_per=row.text("gusts_recorded") or "yearly",
     )
+
+
+def _check_own_keys(row: Row, method: str) -> None:
+    """Refuse what only EN 1991-1-4 reads where another method is chosen."""
+    if method in EN1991.names:
+        return
+    for key in ("terrain", *ANNEX_KEYS):
+        if row.given(key):
+            row.refuse(
+                key,
+                f"no '{key}' with method = '{method}'",
+                "method = 'EN 1991-1-4', if the wind is of a European map"
+                + ("; else 'exposure'" if key == "terrain" else ""),
+            )
 
 
 def _check_safety(row: Row, basis: str) -> None:

@@ -3,20 +3,41 @@
 from math import degrees
 
 from ..checks.examination import Examination
+from ..loads.gust.standard import AT_PIECE
+from ..loads.methods import standard_of
+from ..loads.site import OPEN_COUNTRY, Site
 from .amounts import Amounts
 
 SURROUNDINGS = {"B": "houses and trees", "C": "open ground", "D": "shore"}
+_TERRAINS = {
+    "0": "shore",
+    "I": "flat bare ground",
+    "II": "open ground",
+    "III": "houses and trees",
+    "IV": "town",
+}
+
+
+def around(site: Site) -> str:
+    """Return what lies around it, in a few words."""
+    if site.terrain is not None:
+        return _TERRAINS[site.terrain]
+    return SURROUNDINGS[site.exposure or OPEN_COUNTRY]
 
 
 def asked(examination: Examination, amounts: Amounts) -> str:
     """Return the wind that was asked for, a hill and a slope with it, in a few words."""
     site = examination.site
     wind = amounts.gust(site.wind, "near")
-    said = [f"{wind} at the piece"] if site.method == "gust" else [wind, SURROUNDINGS["C"]]
-    if site.method != "gust" and site.exposure is not None:
-        said[1] = SURROUNDINGS[site.exposure]
-    if site.topographic is not None and abs(site.topographic - 1.0) > 1.0e-9:
-        said.append(f"on a hill (x{site.topographic:.2f})")
+    if site.method == AT_PIECE:
+        said = [f"{wind} at the piece"]
+    elif site.terrain is not None:
+        said = [f"{wind} ten-minute mean", f"{around(site)} (terrain {site.terrain})"]
+    else:
+        said = [wind, around(site)]
+    hill = site.topographic or site.orography
+    if hill is not None and abs(hill - 1.0) > 1.0e-9:
+        said.append(f"on a hill (x{hill:.2f})")
     if site.slope:
         said.append(f"ground sloping {degrees(site.slope):.3g} deg")
     return ", ".join(said)
@@ -25,14 +46,18 @@ def asked(examination: Examination, amounts: Amounts) -> str:
 def code_wind(examination: Examination, amounts: Amounts) -> str | None:
     """Return the sentence that names a code's wind as it was given; None for plain gusts."""
     site = examination.site
-    if not site.method.startswith("ASCE"):
+    if not standard_of(site.method).is_code:
         return None
     source = f"source: {site.wind_source}" if site.wind_source else "no source given"
+    wind = amounts.gust(site.wind, "near")
+    if site.terrain is not None:
+        means = standard_of(site.method).speed_means(site.method)
+        return f"Code wind: {site.method}, {wind}, {means}; {source}; {site.basis} basis."
     years = site.return_period
     period = f"return period {years:,.0f} years" if years else "no return period given"
     kind = "from a nominal speed" if site.wind_kind == "nominal" else "ultimate"
     return (
-        f"Code wind: {site.method}, {amounts.gust(site.wind, 'near')} {kind} 3-second gust; "
+        f"Code wind: {site.method}, {wind} {kind} 3-second gust; "
         f"{source}; {period}; {site.basis} basis."
     )
 
@@ -46,7 +71,12 @@ def wind_words(examination: Examination, amounts: Amounts) -> str:
         case "gust":
             return f"{wind} gust at the piece that you asked"
         case method:
-            return f"{wind} map wind ({method})"
+            return f"{wind} {mapped(examination.site)} ({method})"
+
+
+def mapped(site: Site) -> str:
+    """Return what a code's map states, in a few words."""
+    return "mean wind of the map" if site.terrain is not None else "map wind"
 
 
 def to_spare(examination: Examination) -> str:

@@ -11,6 +11,8 @@ from ..design.shapes.member import Member
 from ..design.shapes.plans import Regular
 from ..design.shapes.roofs import Dome
 from ..design.shapes.rotor import Rotor
+from ..loads.asce7.standard import ASCE7
+from ..loads.gust.standard import AT_PIECE
 from ..loads.methods import air_density
 from .amounts import LB_FT3
 from .given import given_parts
@@ -22,20 +24,22 @@ _TABLED_SIDES = (0, 4, 6, 8)
 def wind_assumptions(examination: Examination) -> Iterator[Remark]:
     """Return what was assumed of air, surroundings, gusts and shelter."""
     site, exposed = examination.site, examination.exposed
-    code = site.method.startswith("ASCE")
-    if site.elevation is None:
+    code = site.method in ASCE7.names
+    if site.terrain is not None:
+        yield from _by_en1991(examination)
+    elif site.elevation is None:
         rho = air_density(site)
         yield Remark(
             f"Air is taken as at sea level, {rho:.3f} kg/m3 ({rho / LB_FT3:.4f} lb/ft3): 5,000 ft "
             "(1,500 m) up the same wind pushes about a sixth less.",
             "air of sea level",
         )
-    if site.exposure is None:
+    if site.exposure is None and site.terrain is None:
         yield Remark(
             "No surroundings are given: a forecast gust is taken to reach it over open ground.",
             "open ground around",
         )
-    if site.topographic is None and site.method != "gust":
+    if site.topographic is None and site.terrain is None and site.method != AT_PIECE:
         yield Remark(
             "No hill, ridge or bluff is taken to speed the wind up, since 'topographic' is not "
             "given.",
@@ -120,6 +124,25 @@ def _wheel(part: Part, wheel: Rotor, said: bool) -> Iterator[Remark]:
             "pressure on it, whatever its blades.",
             f"{part.name} pushes as a disc",
         )
+
+
+def _by_en1991(examination: Examination) -> Iterator[Remark]:
+    site = examination.site
+    yield Remark(
+        f"Air of {air_density(site):.2f} kg/m3, and what the file does not say of a National Annex "
+        "is as EN 1991-1-4 recommends: your country's annex counts before that.",
+        "recommended values of EN 1991-1-4",
+    )
+    if site.orography is None:
+        yield Remark(
+            "No hill is taken to speed the wind up, since 'orography' is not given.",
+            "no hill",
+        )
+    yield Remark(
+        "c_s c_d is 1, as for what is lower than 15 m; between two faces of a rectangle the force "
+        "goes by the squares of sine and cosine: a judgement.",
+        "forces between faces",
+    )
 
 
 def _gust_effect(examination: Examination) -> Iterator[Remark]:

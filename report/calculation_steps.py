@@ -10,6 +10,9 @@ from ..checks.limits import RESERVE
 from ..checks.worked import density, gripping, part_winds, slope_parts, tipping_at, turning
 from ..design.structure import GRAVITY
 from ..loads.asce7 import velocity_pressure as asce7
+from ..loads.asce7.standard import ASCE7
+from ..loads.en1991 import peak_pressure
+from ..loads.en1991.standard import basic_of
 from .calculation_text import figures, said, section, step, table
 from .words import over_what, wind_on
 
@@ -45,11 +48,19 @@ def weight(examination: Examination) -> dict[str, Any]:
     )
 
 
+_FORCES = (
+    "ASCE/SEI 7-22 29.4; Figs. 29.3-1, 29.4-1 to 29.4-3",
+    "EN 1991-1-4:2005 Eq. 5.3; 7.4 and 7.6 to 7.13; Kd and G are 1",
+)
+
+
 def pressure(examination: Examination) -> dict[str, Any]:
     """Return the velocity pressure at the top, by the site's method."""
     site, wind = examination.site, examination.wind
     height = examination.structure.height
-    if site.method.startswith("ASCE"):
+    if site.terrain is not None:
+        return _peak_pressure(examination)
+    if site.method in ASCE7.names:
         edition = site.method.removeprefix("ASCE ")
         Kz = float(asce7.exposure_coefficient(height, site.exposure or "C", edition))
         values = {
@@ -94,6 +105,31 @@ def pressure(examination: Examination) -> dict[str, Any]:
     )
 
 
+def _peak_pressure(examination: Examination) -> dict[str, Any]:
+    site, height = examination.site, examination.structure.height
+    terrain = site.terrain or peak_pressure.OPEN_COUNTRY
+    c_o = site.orography or 1.0
+    turbulence = peak_pressure.turbulence_intensity(height, terrain, c_o, site.turbulence_factor)
+    values = {
+        "Iv": float(turbulence),
+        "rho": density(examination),
+        "cr": float(peak_pressure.roughness_factor(height, terrain)),
+        "co": c_o,
+        "V": basic_of(site),
+        "q": examination.wind.pressure,
+    }
+    return section(
+        "Wind pressure",
+        step(
+            "peak pressure",
+            f"At the top of the piece, terrain {terrain}",
+            values,
+            "EN 1991-1-4:2005 Eqs. 4.3 to 4.8",
+        ),
+        said("The structural factor is 1 (6.2), and the direction factor is in the velocity."),
+    )
+
+
 def forces(examination: Examination) -> dict[str, Any]:
     """Return what each part takes of the wind in the governing direction."""
     check = examination.overturning
@@ -135,7 +171,7 @@ def forces(examination: Examination) -> dict[str, Any]:
     words = f"In the direction that decides tipping: {where}. A is what is seen of all copies."
     return section(
         title,
-        step("force", words, {"G": G}, "ASCE/SEI 7-22 29.4; Figs. 29.3-1, 29.4-1 to 29.4-3"),
+        step("force", words, {"G": G}, _FORCES[examination.site.terrain is not None]),
         table(heads, rows),
         step(
             "sum of forces",

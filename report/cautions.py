@@ -11,6 +11,7 @@ from ..design.shapes.flat import Panel
 from ..design.shapes.rotor import Rotor
 from ..design.structure import build_structure
 from ..design.touching import untouched
+from ..loads.methods import standard_of
 from ..loads.standing_clear import hidden_though_apart
 from ..units import INCH, MPH
 from .amounts import Amounts
@@ -92,7 +93,7 @@ def _disagrees(examination: Examination) -> str:
 
 
 def _is_code(examination: Examination) -> bool:
-    return examination.site.method.startswith("ASCE")
+    return standard_of(examination.site.method).is_code
 
 
 def _people_unanswered(examination: Examination) -> bool:

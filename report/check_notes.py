@@ -4,6 +4,7 @@ from math import isfinite
 
 from ..checks.examination import MINIMUM, Examination
 from ..checks.judging import Check, Kind
+from ..loads.methods import standard_of
 from ..loads.uplift import SUCTION
 from .fastened_seams import seam_notes, seam_of
 from .joint_words import joint_notes
@@ -41,7 +42,7 @@ def check_notes(examination: Examination, check: Check) -> tuple[str, ...]:
         *joint_notes(examination, check),
         *seam_notes(examination, check),
     ]
-    if examination.site.method.startswith("ASCE") and check.kind in _WHOLE:
+    if standard_of(examination.site.method).is_code and check.kind in _WHOLE:
         found.append("A pass means that the map wind just does not tip it.")
     return tuple(note for note in found if note)
 

@@ -10,6 +10,7 @@ from ..checks.joints.joint_check import JointFound
 from ..checks.joints.joint_sizing import JointSizing, size_joint
 from ..checks.joints.withdrawal import MEAN_OVER_ALLOWABLE, mean_over_factor
 from ..checks.judging import Check
+from ..loads.combinations import factors_of_parts, resistance_basis
 from ..materials.fastener import Fastener
 from .amounts import Amounts
 from .remark import Remark, joined
@@ -104,7 +105,8 @@ def failing_joints(examination: Examination) -> tuple[JointFound, ...]:
 
 def sized(examination: Examination, joint: JointFound) -> JointSizing:
     """Return the ways to make a joint hold."""
-    return size_joint(examination.structure, joint, examination.factors, examination.site.basis)
+    site = examination.site
+    return size_joint(examination.structure, joint, factors_of_parts(site), resistance_basis(site))
 
 
 def uncovered(examination: Examination) -> list[str]:

@@ -9,7 +9,7 @@ from ..design.record_table import Record
 from ..loads.given import GivenLoad
 from .added_words import without_short
 from .amounts import MPH, Amounts
-from .asked_wind import SURROUNDINGS
+from .asked_wind import around, mapped
 from .dig_line import dig_line, digging
 from .headline import tie_down
 from .held_words import hold_short
@@ -36,7 +36,7 @@ def act_words(examination: Examination) -> Forms:
     amounts, act = _amounts(examination), examination.limits.act
     if act is None:
         return ()
-    where = SURROUNDINGS[examination.site.exposure or "C"]
+    where = around(examination.site)
     bare = without_short(examination, amounts)
     forms = tuple(f"{where}; {said}" for said in bare) or (where,)
     return tuple(f"{amounts.act(act)} are forecast ({form})" for form in forms)
@@ -129,8 +129,8 @@ def worked_out_for(examination: Examination, amounts: Amounts) -> Forms:
         case "gust":
             return (f"a gust of {wind} at the piece ({site.ground})",) * 3
         case method:
-            said = f"the {wind} map wind of {method}"
-    where = SURROUNDINGS[site.exposure or "C"]
+            said = f"the {wind} {mapped(site)} of {method}"
+    where = around(site)
     return f"{said} ({where}, {site.ground})", f"{said} ({site.ground})", said
 
 

@@ -8,6 +8,7 @@ from ..checks.examination import Examination
 from ..checks.joints.carried import NEAR
 from ..checks.members.member_strength import STRENGTH
 from ..design.shapes.weight import Weight
+from ..loads.combinations import resistance_basis
 from .amounts import Amounts
 from .remark import Remark, joined
 
@@ -115,7 +116,7 @@ def _hung(examination: Examination, one: Borne) -> tuple[str, ...]:
 
 
 def _lasting(examination: Examination) -> str:
-    if examination.site.basis == STRENGTH:
+    if resistance_basis(examination.site) == STRENGTH:
         live, wind = time_effect("normal"), time_effect("wind")
         return f"lambda {live:.1f} in place of the {wind:.1f} of wind (NDS 2018 Table N3)"
     live, wind = load_duration("normal"), load_duration("wind or earthquake")

@@ -2,6 +2,7 @@
 
 from ..checks.examination import Examination
 from ..design.shapes.rotor import Rotor
+from ..loads.methods import standard_of
 from .amounts import Amounts
 from .fastened_seams import seams_under_loads
 from .how_often_words import how_often
@@ -137,7 +138,7 @@ def _how_often(examination: Examination) -> Remark | None:
         return None
     amounts = Amounts(examination.design.units == "metric")
     wind = amounts.gust(site.wind, "near")
-    if site.method.startswith("ASCE"):
+    if standard_of(site.method).is_code:
         return Remark(
             f"Whether {wind} is the code's wind for this place was not checked, nor how often it "
             "comes there.",

@@ -9,7 +9,7 @@ from ..design.shapes.rotor import Rotor
 from ..materials import find as material
 from .added_words import added_said
 from .amounts import Amounts
-from .asked_wind import SURROUNDINGS, asked, code_wind, to_spare
+from .asked_wind import around, asked, code_wind, mapped, to_spare
 from .fastened_seams import failing_seams, parts_of
 from .headline import first_words, starts, stays_put, tie_down
 from .held_words import holders, what_lacks
@@ -70,8 +70,8 @@ def act_lead(examination: Examination) -> str:
 def starting(examination: Examination, amounts: Amounts) -> str:
     """Return the gusts at which it slides and starts to tip, and the pushes that tip it."""
     said = starts(examination, amounts) or "It falls over with no wind at all."
-    around = SURROUNDINGS[examination.site.exposure or "C"]
-    said = f"{around[0].upper()}{around[1:]}: {said[0].lower()}{said[1:]}"
+    where = around(examination.site)
+    said = f"{where[0].upper()}{where[1:]}: {said[0].lower()}{said[1:]}"
     push = examination.limits.push
     tips = "tips it" if examination.posts is None else "is all that its posts may be asked"
     pushed = f" A push of about {amounts.force(push, 'down')} {tips}." if push > 0.0 else ""
@@ -185,10 +185,9 @@ def wind_of(examination: Examination, amounts: Amounts) -> str:
     wind = amounts.gust(site.wind, "near")
     if site.method == "gust":
         return f"a gust of {wind} at the piece"
-    around = SURROUNDINGS[site.exposure or "C"]
     if site.method == "forecast":
-        return f"a forecast gust of {wind}, {around}"
-    return f"the {site.method} map wind of {wind}, {around}"
+        return f"a forecast gust of {wind}, {around(site)}"
+    return f"the {site.method} {mapped(site)} of {wind}, {around(site)}"
 
 
 def _proposed(examination: Examination, amounts: Amounts) -> str:

@@ -4,9 +4,8 @@ import re
 
 from .. import materials, references
 from ..checks.examination import Examination
+from ..loads.methods import standard_of
 from .assumptions import first_source, plain_source
-
-_WIND = ("ASCE/SEI 7-22 Chs. 26 and 29", "ASCE/SEI 7-16 Chs. 26 and 29")
 
 
 def sources(examination: Examination) -> list[str]:
@@ -19,7 +18,8 @@ def sources(examination: Examination) -> list[str]:
         *(rating.source for rating in ground.ratings.values()),
         *(ground.friction[contact].source for contact in rubbing),
     ]
-    edition = _WIND[examination.site.method == "ASCE 7-16"]
+    method = examination.site.method
+    edition = standard_of(method).document(method)
     plain = [plain_source(each) for source in given for each in source.split(";")]
     plain += [first_source(materials.find(name).source) for name in named]
     numbered = sorted({found for source in given for found in re.findall(r"\[(R\d+)\]", source)})

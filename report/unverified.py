@@ -10,6 +10,8 @@ from ..checks.joints.fastener_capacity import Capacity
 from ..design.shapes.cutout import Cutout
 from ..design.shapes.flat import Panel
 from ..design.shapes.rotor import Rotor
+from ..loads.asce7.standard import ASCE7
+from ..loads.methods import standard_of
 from ..materials.fastener import Fastener
 from .assumptions import first_source, plain_source
 from .fastener_words import plural
@@ -20,6 +22,12 @@ from .remark import joined
 MEMORY = "memory"
 
 _SECTIONS = "wind/asce7_cf_chimneys_tanks"
+_WHAT = {
+    "wind/asce7_kz_table": "the gust near the ground by surroundings (Kz)",
+    "wind/asce7_kd": "directionality (Kd)",
+    "wind/asce7_gust_factor": "the gust effect factor's constants",
+    "wind/en1991_terrain": "the terrain categories",
+}
 _PUSHES = "ground/pushes"
 _KINDS = {
     "square": "Square",
@@ -89,6 +97,9 @@ def _ground(examination: Examination) -> Iterator[str]:
 
 
 def _coefficients(examination: Examination) -> Iterator[str]:
+    if examination.site.terrain is not None:
+        yield from _by_en1991(examination)
+        return
     rows = references.table(_SECTIONS).rows
     for kind in dict.fromkeys(examination.exposed.kinds):
         begins = _KINDS.get(kind, "Hexagonal" if kind.endswith("sides") else None)
@@ -118,12 +129,25 @@ def _coefficients(examination: Examination) -> Iterator[str]:
         yield from _of_table("wind/iso4302_shielding", "shelter behind one another")
 
 
+def _by_en1991(examination: Examination) -> Iterator[str]:
+    kinds = examination.exposed.kinds
+    if "round" in kinds:
+        yield from _rows("wind/en1991_constants", "item", "cylinder drop", "wind on round bodies")
+    if "ball" in kinds:
+        near = "sphere near the ground"
+        yield from _rows("wind/en1991_constants", "item", near, "wind on balls near the ground")
+    if "lattice" in kinds:
+        yield from _of_table("wind/en1991_lattices", "force coefficients of lattices")
+        yield from _of_table("wind/en1991_end_effect", "the end effect of lattices")
+    if examination.site.sheltering:
+        yield from _of_table("wind/iso4302_shielding", "shelter behind one another")
+
+
 def _wind(examination: Examination) -> Iterator[str]:
     site = examination.site
-    yield from _of_table("wind/asce7_kz_table", "the gust near the ground by surroundings (Kz)")
-    if site.method.startswith("ASCE"):
-        yield from _of_table("wind/asce7_kd", "directionality (Kd)")
-        yield from _of_table("wind/asce7_gust_factor", "the gust effect factor's constants")
+    for name in standard_of(site.method).tables(site.method):
+        yield from _of_table(name, _WHAT[name])
+    if site.method in ASCE7.names:
         row = references.table("wind/asce7_cf_misc_other_structures").one(
             "item", "minimum design wind, other structures"
         )

@@ -250,7 +250,7 @@ def _level_pulls(
     """Return the level pull (…, n) in N on each anchor: what friction leaves, shared alike."""
     weight = dead * standing.structure.weight("light")
     size = factors.wind * np.hypot(actions.force[..., 0], actions.force[..., 1])
-    share = resistance_share(standing, actions)
+    share = factors.friction * resistance_share(standing, actions)
     grip = share * np.maximum(weight * cos(standing.slope) - factors.wind * actions.uplift, 0.0)
     asked = size + weight * sin(standing.slope)
     rest = anchor_group.left_to_stakes(asked, grip) / np.where(size > 0.0, size, 1.0)

@@ -8,6 +8,7 @@ from ...design import plane
 from ...design.on_ground import BEDDING
 from ...design.sections import section
 from ...design.shapes.flat import Plate
+from ...loads.combinations import resistance_basis
 from ...materials import sheets
 from ..examination import Examination
 from ..judging import judged
@@ -71,7 +72,7 @@ def foot_bending(found: Examination, part: str) -> FootBending | None:
     spread = body.max(axis=0) - body.min(axis=0) + out
     width = np.minimum(along.max(axis=0) - along.min(axis=0), spread)
     moment = weight * out
-    holds = sheet_bending(sheet, width, found.site.basis, across=True) * width
+    holds = sheet_bending(sheet, width, resistance_basis(found.site), across=True) * width
     line = int((moment / holds).argmax())
     utilization, _ = judged(float(moment[line]), float(holds[line]))
     return FootBending(part, float(out[line]), float(moment[line]), float(holds[line]), utilization)

@@ -25,6 +25,12 @@ def terrains() -> tuple[str, ...]:
     return tuple(row["category"] for row in references.table("wind/en1991_terrain").rows)
 
 
+def description(terrain: str) -> str:
+    """Return what a terrain category looks like, in a few words. ValueError for another."""
+    _of(terrain)
+    return references.table("wind/en1991_terrain").one("category", terrain)["description"]
+
+
 def terrain_factor(terrain: str) -> float:
     """Return k_r = 0.19 (z_0/z_0,II)^0.07 of a terrain category.
 

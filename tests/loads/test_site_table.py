@@ -9,6 +9,7 @@ from yardfast.loads.site import Site
 
 MPH = 0.44704  # international mile, exact
 FORECAST = "method='forecast'\nground='sand'\nexposure='C'\nwind='40 mph'\n"
+EN = "method='EN 1991-1-4'\nground='sand'\nterrain='II'\nwind='26 m/s'\n"
 ASCE = "method='ASCE 7-22'\nground='sand'\nexposure='C'\n"
 
 
@@ -106,7 +107,7 @@ def test_a_low_place_lies_below_the_sea() -> None:
 @pytest.mark.parametrize(
     ("keys", "key", "expected", "hint"),
     [
-        (FORECAST.replace("forecast", "EN 1991-1-4"), "method", "'forecast'", "not understood yet"),
+        (FORECAST.replace("forecast", "eurocode"), "method", "'forecast'", "'EN 1991-1-4'"),
         (FORECAST.replace("forecast", "forcast"), "method", "'forecast'", "'forecast'?"),
         (FORECAST.replace("'40 mph'", "40"), "wind", "a speed", "wind = '40 mph'"),
         (FORECAST.replace("'40 mph'", "'0 mph'"), "wind", "more than 0", ""),
@@ -124,7 +125,22 @@ def test_a_low_place_lies_below_the_sea() -> None:
         (f"{FORECAST}safety='2'", "safety", "a plain number", "safety = 2"),
         (f"{FORECAST}basis='strength'\nsafety=2", "safety", "no 'safety'", "'service'"),
         (f"{ASCE}wind='105 mph'\nsafety=2", "safety", "no 'safety'", "'service'"),
-        (f"{FORECAST}basis='EQU'", "basis", "'allowable'", ""),
+        (f"{FORECAST}basis='EQU'", "basis", "'allowable'", "'service'"),
+        (f"{FORECAST}terrain='II'", "terrain", "no 'terrain'", "'exposure'"),
+        (f"{FORECAST}orography=1.1", "orography", "no 'orography'", "EN 1991-1-4"),
+        (f"{ASCE}wind='105 mph'\nwind_kind='mean'", "wind_kind", "3-second", "ten-minute mean"),
+        (f"{EN}exposure='B'", "exposure", "no 'exposure'", "terrain = 'III'"),
+        (f"{EN}exposure='open'", "exposure", "no 'exposure'", "terrain = 'II'"),
+        (f"{EN}exposure='shore'", "exposure", "no 'exposure'", "terrain = '0'"),
+        (f"{EN}topographic=1.2", "topographic", "no 'topographic'", "orography"),
+        (f"{EN}wind_kind='ultimate'", "wind_kind", "mean over ten minutes", "'ASCE 7-22'"),
+        (f"{EN}basis='allowable'", "basis", "'EQU' or 'service'", "'EQU'"),
+        (f"{EN}direction_factor=0", "direction_factor", "more than 0", ""),
+        (f"{EN}air_density='2 kg/m^3'", "air_density", "from 0.9 to 1.4", "1.25"),
+        (EN.replace("26 m/s", "105 mph"), "wind", "mean over ten minutes", "wind_kind = 'mean'"),
+        (EN.replace("terrain='II'\n", ""), "terrain", "'0'", "terrain = 'II'"),
+        (EN.replace("'II'", "'V'"), "terrain", "'IV'", ""),
+        (EN.replace("'II'", "'suburb'"), "terrain", "'III'", "'III'"),
         (f"{FORECAST}topographic=0.9", "topographic", "from 1", ""),
         (
             "method='gust'\nground='sand'\nwind='40 mph'\ntopographic=1.2",
@@ -154,6 +170,18 @@ def test_what_is_wrong_with_a_site_is_one_fault(keys, key, expected, hint) -> No
     assert expected in fault.expected
     assert hint in fault.hint
     assert fault.line is not None
+
+
+def test_a_european_site_is_read_with_its_annex() -> None:
+    annex = "direction_factor=0.9\nseason_factor=0.95\nprobability_factor=1.04\norography=1.1\n"
+    annex += "turbulence_factor=0.9\nair_density='1.2 kg/m^3'\n"
+    here = found(EN + annex)
+    assert (here.terrain, here.exposure, here.basis) == ("II", None, "EQU")
+    assert here.wind == pytest.approx(26.0)
+    assert (here.direction_factor, here.season_factor, here.probability_factor) == (0.9, 0.95, 1.04)
+    assert (here.orography, here.turbulence_factor) == (1.1, 0.9)
+    assert here.air_density == pytest.approx(1.2)
+    assert found(f"{EN.replace('26 m/s', '45 m/s')}wind_kind='mean'").wind == pytest.approx(45.0)
 
 
 def test_a_missing_site_is_asked_for() -> None:

@@ -1,0 +1,137 @@
+"""A standard that is no book at all, as a test double: the face is all that the house asks."""
+
+from dataclasses import dataclass, replace
+
+import numpy as np
+import pytest
+from sample_file import design as read_design
+from sample_file import the_fault
+
+from yardfast.checks.examination import examine
+from yardfast.checks.surroundings import act_by_exposure
+from yardfast.loads import methods
+from yardfast.loads.recurrence import recurrence
+from yardfast.loads.shape_coefficients import Coefficient
+from yardfast.loads.site import Site
+
+NAME = "flat book"
+
+
+@dataclass(frozen=True)
+class FlatWind:
+    speed: float
+    minimum = None
+
+    def pressure(self, height):
+        return np.full(np.shape(height), 0.5 * self.speed**2)
+
+    def gust(self, height, breadth):
+        return np.ones_like(breadth)
+
+    def directionality(self, kinds):
+        return np.ones(len(kinds))
+
+    def coefficient(self, body, stack_top, azimuths, surface):
+        two = np.full(len(azimuths), 2.0)
+        return Coefficient(two, two, np.ones(len(azimuths)), "square")
+
+
+class FlatBook:
+    """Air of 1 kg/m3, a coefficient of 2 on everything, half the gust among houses."""
+
+    names = (NAME,)
+    is_code = False
+    bases = ("strength",)
+
+    def speed_means(self, method):
+        return "the wind of the flat book"
+
+    def document(self, method):
+        return "The Flat Book, first edition"
+
+    def tables(self, method):
+        return ()
+
+    def read_wind(self, row, method, wind):
+        row.need("exposure", reason=": what lies around it")
+        if wind is not None and wind > 50.0:
+            row.refuse("wind", "a wind of the flat book: they end at 50 m/s", "wind = '50 m/s'")
+        return wind
+
+    def at(self, site, height):
+        return FlatWind(site.wind * self.gust_ratio(site, height))
+
+    def gust_ratio(self, site, height):
+        return 0.5 if site.exposure == "B" else 1.0
+
+    def air_density(self, site):
+        return 1.0
+
+    def in_surroundings(self, site, exposure):
+        return replace(site, exposure=exposure)
+
+    def years(self, gust, site):
+        return gust, 100.0
+
+
+FILE = """
+[design]
+name = 'post'
+units = 'metric'
+
+[site]
+method = 'flat book'
+wind = '20 m/s'
+exposure = 'C'
+ground = 'paving'
+hurricane = false
+
+[[part]]
+name = 'post'
+shape = 'box'
+length = '300 mm'
+width = '300 mm'
+height = '1500 mm'
+density = '600 kg/m^3'
+"""
+
+
+@pytest.fixture(autouse=True)
+def _third_book(monkeypatch):
+    monkeypatch.setattr(methods, "STANDARDS", (*methods.STANDARDS, FlatBook()))
+
+
+def test_it_is_chosen_in_the_file_and_judges_by_its_own_numbers():
+    """By hand: q 200 Pa, F = 2 x 200 x 0.45 = 180 N at 0.75 m, on 0.9 G and 1.0 W."""
+    found = examine(read_design(FILE))
+    assert found.site.basis == "strength"
+    assert found.wind.pressure == pytest.approx(200.0)
+    face = int(np.abs(found.wind.azimuths).argmin())
+    assert found.wind.force[face] == pytest.approx(180.0)
+    assert found.overturning.demand >= 180.0 * 0.75
+
+
+def test_limits_are_in_its_own_air():
+    """Hand: tips over a side at q where 2 q 0.45 0.75 = W 0.15; V = sqrt(2 q/1.0) or sooner."""
+    found = examine(read_design(FILE))
+    W = 600.0 * 0.3 * 0.3 * 1.5 * 9.80665
+    q = W * 0.15 / (2.0 * 0.45 * 0.75)
+    assert found.limits.tipping <= np.sqrt(2.0 * q) * (1.0 + 1e-9)
+    assert found.limits.tipping == pytest.approx(np.sqrt(2.0 * q), rel=0.2)
+
+
+def test_surroundings_and_recurrence_are_its_own():
+    found = examine(read_design(FILE))
+    acts = act_by_exposure(found)
+    assert acts["B"] >= 1.6 * acts["C"]
+    assert recurrence(30.0, found.design.table(Site)).years == pytest.approx(30.0)
+
+
+def test_its_faults_come_with_the_others():
+    fault = the_fault(FILE.replace("20 m/s", "60 m/s"))
+    assert (fault.key, fault.expected) == ("wind", "a wind of the flat book: they end at 50 m/s")
+
+
+def test_without_it_the_name_is_unknown(monkeypatch):
+    monkeypatch.setattr(methods, "STANDARDS", methods.STANDARDS[:-1])
+    assert "'EN 1991-1-4'" in the_fault(FILE).expected
