@@ -17,6 +17,7 @@ yardfast {__version__}: will it stand in the wind, and what holds it down?
   yardfast check *.toml        several at a glance
   yardfast draw FILE --text    what was read, as a small drawing
   yardfast size FILE.toml      what holds it: foot, weight, anchors, height
+  yardfast compare FILE.toml   by every book of wind; or two designs
   yardfast cuts FILE.toml      what to saw: panels, bevels, lumber, sheets
   yardfast sheet FILE.toml     the stability sheet on paper, for a buyer
   yardfast label FILE.toml     text for a listing
@@ -135,6 +136,14 @@ def _add_new(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--defaults", action="store_true", help="ask nothing: take every default")
 
 
+def _add_compare(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("file", metavar="FILE", help="a design file, .toml")
+    parser.add_argument(
+        "second", nargs="?", metavar="FILE2", help="another: what changed, and what it did"
+    )
+    _add_format(parser)
+
+
 def _add_draw(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("file", metavar="FILE", help="a design file, .toml")
     parser.add_argument("--text", action="store_true", help="in characters, 80 columns wide")
@@ -244,6 +253,9 @@ COMMANDS = {
         "light.toml --write heavy.toml --remedy ballast",
         _add_size,
         "size",
+    ),
+    "compare": _Command(
+        "one piece by every book of wind, or two designs", "light.toml", _add_compare, "compare"
     ),
     "cuts": _Command(
         "what to saw and to buy for a piece", "light.toml -o pattern.svg", _add_cuts, "cuts"

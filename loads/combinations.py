@@ -5,6 +5,9 @@ from dataclasses import dataclass
 from .. import references
 from .site import Site
 
+SAFETY_DEFAULT = 1.5
+"""The factor of safety on service loads unless a design says another (IBC 1807.2.3)."""
+
 MOST_OF_ULTIMATE = 0.9
 """Of an ultimate strength, on any basis."""
 

@@ -98,6 +98,17 @@ class WindStandard(Protocol):
         """Return the site as it would be among houses "B", on open ground "C" or by water "D"."""
         ...
 
+    def open_gust(self, site: Site) -> float | None:
+        """Return the 3-s gust in m/s, 10 m up over open country, that the site's wind is.
+
+        None where it is the wind at the piece, of which that cannot be told.
+        """
+        ...
+
+    def speed_of(self, gust: float, site: Site, height: float) -> float:
+        """Return ``wind`` in m/s as ``site.method`` takes it, of a gust over open country."""
+        ...
+
     def years(self, gust: float, site: Site) -> tuple[float, float] | None:
         """Return once in how many years a forecast gust in m/s comes by the standard's own map.
 

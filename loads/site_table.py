@@ -6,14 +6,13 @@ from ..design.bounds import AIR, ANNEX, ELEVATION, OROGRAPHY, SAFETY, TOPOGRAPHI
 from ..design.row import Row
 from ..design.schema import Key, TableSpec
 from ..materials import grounds
+from .combinations import SAFETY_DEFAULT
 from .en1991.peak_pressure import terrains
 from .en1991.standard import ANNEX_KEYS, EN1991
 from .exposure import EXPOSURES
 from .gust_record import read_record
 from .methods import methods, standard_of
 from .site import Site
-
-SAFETY_DEFAULT = 1.5
 
 _TREES = "'houses and trees', if they stand all round for 1,500 ft; else 'open'"
 _METHOD_WORDS = {

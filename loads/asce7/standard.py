@@ -129,6 +129,14 @@ class _Asce7:
         """Return the site of another exposure."""
         return replace(site, exposure=exposure)
 
+    def open_gust(self, site: Site) -> float | None:
+        """Return the map's speed, which is one."""
+        return site.wind
+
+    def speed_of(self, gust: float, site: Site, height: float) -> float:
+        """Return the gust itself: the map states one."""
+        return gust
+
     def years(self, gust: float, site: Site) -> tuple[float, float] | None:
         """Return the return period by the map's own, outside hurricane regions only (C26.5)."""
         if site.return_period is None or site.hurricane is not False:

@@ -159,6 +159,14 @@ class _En1991:
         """Return the site in the terrain nearest to an exposure."""
         return replace(site, terrain=NEAREST[exposure])
 
+    def open_gust(self, site: Site) -> float | None:
+        """Return the peak of the basic velocity 10 m up over open country (Eq. 4.8)."""
+        return basic_of(site) / basic_of_gust(1.0)
+
+    def speed_of(self, gust: float, site: Site, height: float) -> float:
+        """Return the basic velocity whose peak over open country the gust is."""
+        return basic_of_gust(gust)
+
     def years(self, gust: float, site: Site) -> tuple[float, float] | None:
         """Return the return period by the probability factor (Eq. 4.2), outside hurricane regions.
 

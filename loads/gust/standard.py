@@ -99,6 +99,14 @@ class _Gust:
         """Return the site of another exposure."""
         return replace(site, exposure=exposure)
 
+    def open_gust(self, site: Site) -> float | None:
+        """Return a forecast's gust; None of one at the piece."""
+        return site.wind if site.method == FORECAST else None
+
+    def speed_of(self, gust: float, site: Site, height: float) -> float:
+        """Return the gust of a forecast, or what it comes to at the piece."""
+        return gust if site.method == FORECAST else gust * self.gust_ratio(site, height)
+
     def years(self, gust: float, site: Site) -> tuple[float, float] | None:
         """Return None: a gust that somebody names is of no map."""
         return None

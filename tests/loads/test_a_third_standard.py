@@ -70,6 +70,12 @@ class FlatBook:
     def in_surroundings(self, site, exposure):
         return replace(site, exposure=exposure)
 
+    def open_gust(self, site):
+        return site.wind
+
+    def speed_of(self, gust, site, height):
+        return gust
+
     def years(self, gust, site):
         return gust, 100.0
 

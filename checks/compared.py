@@ -1,0 +1,56 @@
+"""One piece by several books of wind, and two pieces beside each other: what was found of each."""
+
+from dataclasses import dataclass, replace
+
+from ..design.model import Design
+from ..loads.other_books import in_every_book
+from ..loads.site import Site
+from .examination import Examination, examine
+
+
+@dataclass(frozen=True, eq=False)
+class Compared:
+    """What one book, or one design, makes of a piece: SI, along the wind that pushes most.
+
+    ``coefficient`` is the force over velocity pressure and silhouette, with gust effect and
+    directionality; ``factor`` what the basis asks of what holds against what turns over.
+    """
+
+    examination: Examination
+    pressure: float
+    area: float
+    coefficient: float
+    force: float
+    factor: float
+
+    @property
+    def site(self) -> Site:
+        """Return the site as this book takes it."""
+        return self.examination.site
+
+
+def by_book(design: Design) -> tuple[Compared, ...]:
+    """Return what each book that the site allows makes of a design, its own first.
+
+    Raises DesignError where it cannot stand at all.
+    """
+    own = examine(design)
+    sites = in_every_book(own.site, own.structure.height)
+    others = (examine(replace(design, tables={**design.tables, Site: site})) for site in sites[1:])
+    return tuple(compared(each) for each in (own, *others))
+
+
+def compared(examination: Examination) -> Compared:
+    """Return what is compared of an examination."""
+    wind = examination.wind
+    d = int(wind.force.argmax())
+    offered = wind.pressure * float(wind.area[d])
+    factors = examination.factors
+    return Compared(
+        examination=examination,
+        pressure=wind.pressure,
+        area=float(wind.area[d]),
+        coefficient=float(wind.force[d]) / offered if offered > 0.0 else 0.0,
+        force=float(wind.force[d]),
+        factor=factors.wind / factors.helping,
+    )
