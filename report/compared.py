@@ -76,7 +76,7 @@ def why(found: Sequence[Compared], amounts: Amounts) -> str:
             f"{most.site.method} asks {_demand(most) / _demand(least):.1f} times what "
             f"{least.site.method} asks against tipping, mostly by {_mostly(most, least)}."
         )
-    return f"{said} {_set_by(found, amounts)}".strip()
+    return " ".join(part for part in (said, _least_wind(found), _set_by(found, amounts)) if part)
 
 
 def _demand(one: Compared) -> float:
@@ -92,6 +92,14 @@ def _mostly(most: Compared, least: Compared) -> str:
     }
     words = max(apart, key=lambda each: log(apart[each][0] / apart[each][1]))
     return words.format(*apart[words])
+
+
+def _least_wind(found: Sequence[Compared]) -> str:
+    """Name the books whose least wind decides, so that force and pressure tell too little."""
+    names = [one.site.method for one in found if one.examination.minimum_governs]
+    if not names:
+        return ""
+    return f"By {' and '.join(names)} the least wind of that book decides a check, not this one."
 
 
 def _set_by(found: Sequence[Compared], amounts: Amounts) -> str:
