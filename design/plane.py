@@ -186,6 +186,12 @@ def widths(region: BaseGeometry, heights: Array, low: float, high: float) -> Arr
     return cast(Array, _kernel.length(_kernel.intersection(lines, region)))
 
 
+def cut_lengths(region: BaseGeometry, starts: Array, ends: Array) -> Array:
+    """Return how much (n,) in m of the lines between points (n, 2) lies within a region."""
+    lines = _kernel.linestrings(np.stack([starts, ends], axis=1))
+    return cast(Array, _kernel.length(_kernel.intersection(lines, region)))
+
+
 def hull(points: Array) -> BaseGeometry:
     """Return the convex hull of points (k, 2) in m."""
     return cast(BaseGeometry, _kernel.convex_hull(_kernel.multipoints(points)))

@@ -68,6 +68,11 @@ def find_boards(material: str, thickness: float, grade: str | None = None) -> Lu
     return find(material, least, max(least, _board_limit("width of boards")), grade)
 
 
+def board_width() -> float:
+    """Return how wide in m a board is taken where none is given."""
+    return _board_limit("width of boards")
+
+
 def _board_limit(limit: str) -> float:
     row = references.table("wood/board_limits").one("limit", limit)
     return float(row["size_in"]) * units.factor("in")

@@ -23,15 +23,17 @@ _THINNER = 1.0 / 64.0
 class Sheet:
     """Capacity of a sheet for each m of its width: ``bending`` in N m/m, ``stiffness`` in N m2/m.
 
-    ``shear`` in N/m is what its layers hold against rolling over each other, F_s(Ib/Q). Reference
-    values, dry, ten years of load: (along, across) the grain of its face. ``unread`` names the
-    sources of what was written from memory.
+    ``shear`` in N/m is what its layers hold against rolling over each other, F_s(Ib/Q), and
+    ``through`` in N/m its shear through the thickness, F_v t_v. Reference values, dry, ten years
+    of load: (along, across) the grain of its face. ``unread`` names the sources of what was
+    written from memory.
     """
 
     span_rating: str
     bending: tuple[float, float]
     stiffness: tuple[float, float]
     shear: tuple[float, float]
+    through: float
     source: str
     confidence: str
     unread: str
@@ -52,9 +54,9 @@ def find(material: str, thickness: float) -> Sheet | None:
     if kind is None or not reached:
         return None
     rating = reached[-1]
-    row, rolling = (
-        references.table(table).one("span_rating", rating["span_rating"])
-        for table in ("wood/panel_bending_apa", "wood/panel_shear_apa")
+    tables = ("wood/panel_bending_apa", "wood/panel_shear_apa", "wood/panel_shear_through_apa")
+    row, rolling, through = (
+        references.table(table).one("span_rating", rating["span_rating"]) for table in tables
     )
     if not row[f"FbS_par_{kind}"]:
         return None
@@ -64,13 +66,14 @@ def find(material: str, thickness: float) -> Sheet | None:
         along, across = (float(of[f"{value}_{way}_{kind}"]) * unit for way in ("par", "perp"))
         return along, across
 
-    rows = (row, rating, rolling)
+    rows = (row, rating, rolling, through)
     recalled = [each["source"] for each in rows if each["confidence"] == "memory"]
     return Sheet(
         rating["span_rating"],
         both(row, "FbS", pound * inch / foot),
         both(row, "EI", pound * inch**2 / foot),
         both(rolling, "Fs", pound / foot),
+        float(through[f"FvTv_{kind}"]) * pound / inch,
         row["source"],
         weakest(each["confidence"] for each in rows),
         "; ".join(dict.fromkeys(recalled)),

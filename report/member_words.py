@@ -51,6 +51,7 @@ _HOW = {
     "leg of a pair": "as one of two legs that lean against each other",
     "blade": "as a blade bent flat where it joins the hub",
     "board between posts": "as strips between the posts that it touches",
+    "board beyond its posts": "as a board that stands out beyond its posts",
     "board on its foot": "as a board that stands on its lower edge alone",
     "wall panel": "as strips from seam to seam, one panel under local suction",
     "box wall": "as strips from edge to edge, one wall under local suction",
@@ -58,8 +59,9 @@ _HOW = {
     "roof panel": "as strips from hip to hip at the eave, one panel under local suction",
     "lid": "as strips over the opening beneath it, lifted by wind and pressed by what it carries",
     "deck": "as strips from beam to beam, lifted by wind and pressed by what it carries",
-    "cut-out": "as a board held at its foot, level by level",
-    "propped cut-out": "as a board held at its foot and where it is propped, level by level",
+    "cut-out": "as a board held at its foot, level by level and across its arms",
+    "propped cut-out": "as a board held at its foot and where it is propped, level by level and "
+    "across its arms",
 }
 _WHERE = {
     "long wall": "its long wall",
@@ -74,7 +76,14 @@ _WHERE = {
 PLATES = ("wall panel", "box wall", "roof slope", "roof panel", "lid", "deck")
 """Roles that stay off the first screen while they use less than half of their strength."""
 
-_BOARDS = (*PLATES, "board between posts", "board on its foot", "cut-out", "propped cut-out")
+_BOARDS = (
+    *PLATES,
+    "board between posts",
+    "board beyond its posts",
+    "board on its foot",
+    "cut-out",
+    "propped cut-out",
+)
 """Roles in which lumber is laid as boards."""
 
 
@@ -162,7 +171,7 @@ def member_assumptions(examination: Examination) -> Iterator[Remark]:
         yield Remark(
             f"{_capital(names)}: boards no wider than 5 1/2 in, as strong as lumber of their grade "
             "though thinner, along their longer side or, over beams and on roofs, from support to "
-            "support.",
+            "support; separate, so that one of them alone carries who stands on it.",
             "",
         )
     for stuff in dict.fromkeys(stuff for stuff in stuffs if isinstance(stuff, (Metal, Plastic))):

@@ -68,7 +68,7 @@ def check_members(
     is_board = any(isinstance(body.shape, (Cutout, Panel)) for body in structure.bodies)
     near = touching(structure) if is_board else np.zeros((0, 0), dtype=bool)
     for i in range(len(structure.bodies)):
-        one = _check_body(structure, i, near, local, factors, basis)
+        one = _check_body(structure, i, near, local, factors, basis, loads)
         if one is not None:
             found.append(_as_graded(structure, i, one))
     found += sticks
@@ -76,7 +76,13 @@ def check_members(
 
 
 def _check_body(
-    structure: Structure, i: int, near: Mask, local: LocalWind, factors: Factors, basis: str
+    structure: Structure,
+    i: int,
+    near: Mask,
+    local: LocalWind,
+    factors: Factors,
+    basis: str,
+    loads: Sequence[Borne],
 ) -> Member | NotJudged | None:
     """Return the strength of one body that is no post; None where none is to be told."""
     given = (structure, i, local, factors, basis)
@@ -87,7 +93,7 @@ def _check_body(
         case Shell():
             return check_shell(*given)
         case Panel():
-            return check_board(structure, i, near, local, factors, basis)
+            return check_board(structure, i, near[i], local, factors, basis, loads)
         case Box(wall=float()):
             from .walls import check_box  # noqa: PLC0415
 
@@ -99,7 +105,7 @@ def _check_body(
         case Plate():
             from .decks import check_plate  # noqa: PLC0415
 
-            return check_plate(*given)
+            return check_plate(*given, loads)
         case Cutout():
             from .cutouts import check_cutout  # noqa: PLC0415
 

@@ -33,16 +33,6 @@ def round_inertia(across: ArrayLike, bore: ArrayLike = 0.0) -> Array:
     return np.pi / 64.0 * (positive("across", across) ** 4 - not_negative("bore", bore) ** 4)
 
 
-def rectangle_shear_stress(shear: ArrayLike, width: ArrayLike, depth: ArrayLike) -> Array:
-    """Return the greatest shear stress f_v = 3 V/(2 b d) in Pa (…) of a rectangle.
-
-    ``shear`` V (…) in N, sizes (…) in m. ValueError for a negative force or sizes not above 0.
-    Source: NDS 2018 3.4.2, Eq. 3.4-2.
-    """
-    area = positive("width", width) * positive("depth", depth)
-    return 1.5 * not_negative("shear", shear) / area
-
-
 def cantilever_deflection(
     force: ArrayLike, at: ArrayLike, length: ArrayLike, stiffness: ArrayLike
 ) -> Array:
@@ -57,57 +47,6 @@ def cantilever_deflection(
     L = positive("length", length)
     near, far = np.minimum(a, L), np.maximum(a, L)
     return F * near**2 * (3.0 * far - near) / (6.0 * positive("stiffness", stiffness))
-
-
-def turned_deflection(
-    moment: ArrayLike, at: ArrayLike, length: ArrayLike, stiffness: ArrayLike
-) -> Array:
-    """Return how far in m (…) the tip of a cantilever moves under a moment that turns it.
-
-    M a (2 L - a)/(2 E I): ``moment`` M (…) in N m at ``at`` a (…) in m, beyond the tip as at it;
-    the others and errors as ``cantilever_deflection``. Source: statics, its curvature summed twice.
-    """
-    M, L = not_negative("moment", moment), positive("length", length)
-    a = np.minimum(not_negative("at", at), L)
-    return M * a * (2.0 * L - a) / (2.0 * positive("stiffness", stiffness))
-
-
-def span_moment(load: ArrayLike, span: ArrayLike) -> Array:
-    """Return the greatest moment w s^2/8 in N m (…) of a strip resting on two supports.
-
-    ``load`` w (…) in N per m of its length, ``span`` s (…) in m. Of a strip over three or more
-    supports it is the moment above the middle one at most. ValueError below 0.
-    Source: statics; American Wood Council, Design Aid 6 (2007), figures 1 and 12.
-    """
-    return not_negative("load", load) * not_negative("span", span) ** 2 / 8.0
-
-
-def overhang_moment(load: ArrayLike, overhang: ArrayLike) -> Array:
-    """Return the moment w o^2/2 in N m (…) at the support of a strip that runs on beyond it.
-
-    Arguments and errors as ``span_moment``. Source: statics; the same, figure 13.
-    """
-    return not_negative("load", load) * not_negative("overhang", overhang) ** 2 / 2.0
-
-
-def span_deflection(load: ArrayLike, span: ArrayLike, stiffness: ArrayLike) -> Array:
-    """Return how far in m (…) the middle of a strip on two supports moves: 5 w s^4/(384 E I).
-
-    ``stiffness`` E I (…) in N m2; the others as ``span_moment``. ValueError as there.
-    Source: Wood Handbook FPL-GTR-190 (2010) Eq. 9-1 and Table 9-1.
-    """
-    w, s = not_negative("load", load), not_negative("span", span)
-    return 5.0 * w * s**4 / (384.0 * positive("stiffness", stiffness))
-
-
-def overhang_deflection(load: ArrayLike, overhang: ArrayLike, stiffness: ArrayLike) -> Array:
-    """Return how far in m (…) the tip of a strip that runs on beyond its support moves.
-
-    w o^4/(8 E I), held there as in a wall. Arguments and errors as ``span_deflection``.
-    Source: Wood Handbook FPL-GTR-190 (2010) Eq. 9-1 and Table 9-1.
-    """
-    w, o = not_negative("load", load), not_negative("overhang", overhang)
-    return w * o**4 / (8.0 * positive("stiffness", stiffness))
 
 
 def slenderness(unbraced: ArrayLike, width: ArrayLike, depth: ArrayLike) -> Array:

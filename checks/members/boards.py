@@ -1,30 +1,65 @@
 """Standing boards between their posts or on their foot, and the panels of many-sided shells."""
 
-from math import hypot, pi, tan
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from math import copysign, hypot, pi, tan
 
 import numpy as np
 
 from ...design.placing import Body
-from ...design.shapes.bodies import Shell
+from ...design.shapes.bodies import Shell, Solid
+from ...design.shapes.boxes import Box
 from ...design.shapes.flat import Panel
+from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...design.touching import GAP
 from ...loads.combinations import Factors
 from ...loads.lids import is_closed_above
+from ...materials.lumber import Lumber
+from ..borne import Borne
 from ..local_wind import LocalWind, panel_coefficient
-from .bending import overhang_deflection, overhang_moment, span_deflection, span_moment
 from .member_check import Member, NotJudged
-from .strips import check_strip, strip_of, stuff_of
+from .strip_strength import stuff_of
+from .strips import Acting, Basis, Point, Strip, Ways, carrying, plain, weakest
 from .uprights import Mask, section_of
+
+_MOSTLY = 0.5
+"""A board of lumber that stands out beyond its posts by no more than this share of what they hold
+of its height bends as one with that (judgement)."""
+
+
+_NARROW = 0.25
+"""What is no wider than this share of a board holds it as a post, not along it (judgement)."""
+
+_BETWEEN, _ABOVE, _ON_FOOT = "board between posts", "board beyond its posts", "board on its foot"
+
+
+@dataclass(frozen=True, eq=False)
+class _Posts:
+    """Where posts hold a board: ``along`` (k,) it in m from its middle, and how high up it.
+
+    From ``low`` to ``high`` in m above its lower edge, where all of them reach.
+    """
+
+    along: Array
+    low: float
+    high: float
 
 
 def check_board(
-    structure: Structure, i: int, near: Mask, local: LocalWind, factors: Factors, basis: str
+    structure: Structure,
+    i: int,
+    near: Mask,
+    local: LocalWind,
+    factors: Factors,
+    basis: str,
+    loads: Sequence[Borne] = (),
 ) -> Member | NotJudged | None:
     """Return the bending of a standing board; None for any other body.
 
-    Between the posts that it touches it spans level, its ends beyond them standing out; without
-    posts it stands on its lower edge. Its face grain is taken along its longer side.
+    Between the posts that it touches strips span level, as high as the posts reach, its ends
+    standing out beyond; what is higher or lower than they are stands out from them as a cantilever.
+    Without posts it stands on its lower edge. Its face grain is taken along its longer side.
     """
     body = structure.bodies[i]
     board, part = body.shape, structure.design.parts[body.part]
@@ -35,26 +70,23 @@ def check_board(
     stuff = stuff_of(part, board.thickness)
     if isinstance(stuff, NotJudged):
         return stuff
-    pressure = float(local.standing[i])
-    posts = _posts_along(structure, body, near[i])
-    if not posts.size and not _stands_alone(structure, body, near[i]):
+    by = Basis(factors, basis, stuff, board.thickness)
+    wind, pushes = float(local.standing[i]), _pushes(body, loads, i)
+    posts = _posts_along(structure, body, near)
+    if posts is None:
+        if not _stands_alone(structure, body, near):
+            return NotJudged(part.name, "held otherwise")
+        return weakest(part.name, _upright(board, 0.0, board.height, wind, pushes, _ON_FOOT), by)
+    if posts.high - posts.low <= GAP:
         return NotJudged(part.name, "held otherwise")
-    level = bool(posts.size)
-    breadth, span_side = (board.height, board.width) if level else (board.width, board.height)
-    strip = strip_of(stuff, board.thickness, breadth, breadth > span_side, basis)
-    if strip is None:
-        return NotJudged(part.name, "across grain")
-    if level:
-        moment, shear, bends = _between_posts(board, posts, pressure, float(strip.stiffness))
-    else:
-        shear = pressure * board.width * board.height
-        moment = float(overhang_moment(pressure * board.width, board.height))
-        bends = float(overhang_deflection(pressure * board.width, board.height, strip.stiffness))
-    check, governs = check_strip(
-        part.name, strip, factors.wind * moment, factors.wind * shear, factors, stuff
-    )
-    role = "board between posts" if level else "board on its foot"
-    return Member(part.name, check, role, governs, 1, bends, stuff)
+    held = posts.high - posts.low
+    above, below = board.height - posts.high, posts.low
+    as_one = isinstance(stuff, Lumber) and max(above, below) <= _MOSTLY * held
+    places = _level(board, posts, board.height if as_one else held, wind, pushes, by)
+    for foot, length in ((posts.high, above), (posts.low, -below)):
+        if not as_one and abs(length) > board.thickness:
+            places += _upright(board, foot, length, wind, pushes, _ABOVE)
+    return weakest(part.name, places, by)
 
 
 def check_shell(
@@ -73,18 +105,11 @@ def check_shell(
     stuff = stuff_of(part, shell.wall)
     if isinstance(stuff, NotJudged):
         return stuff
-    pressure = panel_pressure(structure, i, local)
     width = max(shell.bottom, shell.top) * tan(pi / shell.sides)
     slope = hypot(shell.height, (shell.bottom - shell.top) / 2.0)
-    strip = strip_of(stuff, shell.wall, slope, slope >= width, basis)
-    if strip is None:
-        return NotJudged(part.name, "across grain")
-    load = pressure * slope
-    moment = factors.wind * float(span_moment(load, width))
-    shear = factors.wind * load * width / 2.0
-    check, governs = check_strip(part.name, strip, moment, shear, factors, stuff)
-    bends = float(span_deflection(load, width, strip.stiffness))
-    return Member(part.name, check, "wall panel", governs, shell.sides, bends, stuff)
+    strip = plain(width, slope, slope >= width, panel_pressure(structure, i, local))
+    by = Basis(factors, basis, stuff, shell.wall)
+    return weakest(part.name, [Ways("wall panel", "", (strip,))], by, shell.sides)
 
 
 def panel_pressure(structure: Structure, i: int, local: LocalWind) -> float:
@@ -95,34 +120,104 @@ def panel_pressure(structure: Structure, i: int, local: LocalWind) -> float:
     return max(coefficient * float(local.velocity[i]), local.least)
 
 
-def _posts_along(structure: Structure, body: Body, near: Mask) -> np.ndarray:
-    """Return where along a board (k,), in m from its middle, the posts stand that it touches."""
-    along = body.bearing(0.0)
-    found = [
-        float((0.5 * (other.extent[0] + other.extent[1])[:2] - body.origin[:2]) @ along)
+@dataclass(frozen=True)
+class _Push:
+    """A named load on a board: N square to it, ``along`` and ``up`` in m from its lower middle."""
+
+    name: str
+    along: float
+    up: float
+    force: float
+
+
+def _pushes(body: Body, loads: Sequence[Borne], i: int) -> list[_Push]:
+    way, normal = body.bearing(0.0), body.bearing(pi / 2.0)
+    found: list[_Push] = []
+    for one in loads:
+        if one.body == i:
+            load = one.load
+            along = float((np.array(load.at[:2]) - body.origin[:2]) @ way)
+            force = load.force * abs(float(np.array(load.direction[:2]) @ normal))
+            found.append(_Push(load.name, along, load.at[2] - body.bottom, force))
+    return found
+
+
+def _level(
+    board: Panel, posts: _Posts, height: float, wind: float, pushes: Sequence[_Push], by: Basis
+) -> list[Ways]:
+    """Return the strips along a board that carry it to its posts, ``height`` m of it.
+
+    They take all of the wind on the board. On one post alone both ends stand out from it.
+    """
+    half, across = board.width / 2.0, height > board.width
+    wind *= board.height / height
+    inside = np.clip(posts.along, -half, half)
+    first = float(inside[0])
+    if len(inside) == 1:
+        strip = Strip((0.0, half + abs(first)), (0.0,), height, across, True, (Acting(wind),))
+    else:
+        edges = np.unique(np.concatenate([[-half], inside, [half]]))
+        between = (edges[:-1] >= first) & (edges[1:] <= inside[-1])
+        winds = tuple(Acting(wind * some) for some in (between | True, between, ~between))
+        strip = Strip(edges, inside, height, across, lifts=winds)
+    places = [Ways(_BETWEEN, "", (strip,))]
+    span = board.width if strip.fast else float(np.diff(inside).max())
+    width = carrying(by.stuff, 0.0, span, height)
+    for one in pushes:
+        at = abs(one.along - first) if strip.fast else min(max(one.along, -half), half)
+        load = Acting(0.0, (Point(at, one.force),), one.name)
+        narrow = replace(strip, width=width, lifts=(), named=(load,))
+        places.append(Ways(_BETWEEN, "", (narrow,)))
+    return places
+
+
+def _upright(
+    board: Panel, foot: float, length: float, wind: float, pushes: Sequence[_Push], role: str
+) -> list[Ways]:
+    """Return the strips that stand ``length`` m up from a level of a board, or down below 0.
+
+    As wide as the board, held fast there; across the grain where the board is wider than high.
+    """
+    out, wide = abs(length), board.width > board.height
+    strip = Strip((0.0, out), (0.0,), board.width, wide, True, (Acting(wind),))
+    places = [Ways(role, "", (strip,))]
+    for one in pushes:
+        up = (one.up - foot) * copysign(1.0, length)
+        if 0.0 < up <= out * (1.0 + 1.0e-9):
+            load = Acting(0.0, (Point(min(up, out), one.force),), one.name)
+            width = min(2.0 * up, board.width)
+            narrow = replace(strip, width=width, lifts=(), named=(load,))
+            places.append(Ways(role, "", (narrow,)))
+    return places
+
+
+def _posts_along(structure: Structure, body: Body, near: Mask) -> _Posts | None:
+    """Return how the posts that it touches hold a board; None where it touches none."""
+    way = body.bearing(0.0)
+    posts = [
+        other
         for other, touches in zip(structure.bodies, near, strict=True)
-        if touches and section_of(other) is not None
+        if touches and _is_post(other, way, body)
     ]
-    return np.array(sorted(found))
+    if not posts:
+        return None
+    middles = [0.5 * (post.extent[0] + post.extent[1])[:2] - body.origin[:2] for post in posts]
+    low = max(max(post.bottom, body.bottom) for post in posts) - body.bottom
+    high = min(min(post.top, body.top) for post in posts) - body.bottom
+    return _Posts(np.sort([float(middle @ way) for middle in middles]), low, high)
 
 
-def _between_posts(
-    board: Panel, posts: np.ndarray, pressure: float, stiffness: float
-) -> tuple[float, float, float]:
-    """Return the greatest moment in N m over its whole height, shear in N, and bending in m."""
-    load = pressure * board.height
-    half = board.width / 2.0
-    inside = np.clip(posts, -half, half)
-    beyond = max(float(inside[0] + half), float(half - inside[-1]))
-    widest = float(np.diff(inside).max()) if len(inside) > 1 else 0.0
-    moment = max(float(span_moment(load, widest)), float(overhang_moment(load, beyond)))
-    shear = load * beyond
-    if widest:
-        share = 0.5 if len(inside) < 3 else 0.625
-        shear = max(shear, load * (share * widest + beyond**2 / (2.0 * widest)))
-    bends = [float(overhang_deflection(load, beyond, stiffness))] if beyond else []
-    bends += [float(span_deflection(load, widest, stiffness))] if widest else []
-    return moment, shear, max(bends, default=0.0)
+def _is_post(other: Body, way: Array, board: Body) -> bool:
+    """Return whether a body holds a board as a post: slender, or narrow beside the board."""
+    if section_of(other) is not None:
+        return True
+    assert isinstance(board.shape, Panel)
+    narrow = float(np.abs(other.extent[1] - other.extent[0])[:2] @ np.abs(way))
+    solid = isinstance(other.shape, Solid) or (
+        isinstance(other.shape, Box) and not other.shape.wall
+    )
+    beside = other.top > board.bottom + GAP
+    return solid and other.upright and beside and narrow <= _NARROW * board.shape.width
 
 
 def _stands_alone(structure: Structure, body: Body, near: Mask) -> bool:

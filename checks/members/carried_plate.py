@@ -1,4 +1,4 @@
-"""What stands on a plate: a push, a pull and a weight in its middle, or round its overhang."""
+"""What stands on a plate: a push, a pull and a weight over its openings, or on its overhang."""
 
 from dataclasses import dataclass, replace
 
@@ -15,6 +15,7 @@ from ...design.shapes.weight import Weight
 from ...design.structure import GRAVITY, WEIGHINGS, Structure
 from ..local_wind import LocalWind
 from .plates import Bearing, stands_at
+from .strips import Point
 
 _MOSTLY, _PARTLY = 0.95, 0.05
 """Shares of what stands on a plate that count as all of it and as some of it (judgement)."""
@@ -26,49 +27,52 @@ _OFF = 0.05
 """Share of an opening's width by which what stands in its middle may be out of it (judgement)."""
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Carried:
     """Unfactored loads at the top of a plate: ``tilting`` in N m, ``lift`` and ``weight`` in N.
 
     ``across`` in m is how wide what stands there is; ``at`` in m how far beyond what bears the
-    plate it stands, 0 for what stands in the middle.
+    plate it stands, 0 for what stands between; ``place`` (2,) where, as ``Bearing.place``.
     """
 
     tilting: float
     lift: float
     weight: float
     across: float
+    place: Array
     at: float = 0.0
 
-    def __add__(self, other: "Carried") -> "Carried":
-        return Carried(
-            self.tilting + other.tilting,
-            self.lift + other.lift,
-            self.weight + other.weight,
-            min(self.across, other.across),
-            max(self.at, other.at),
-        )
+    def lines(self, force: float, tilting: float, at: float) -> tuple[Point, ...]:
+        """Return in which points a force in N and a couple in N m come onto a strip.
+
+        Half of the force at each side, and the couple as two more. ``at`` m along it is the middle.
+        """
+        half = self.across / 2.0
+        if half < _POINT:
+            return (Point(at, force, tilting),)
+        couple = tilting / self.across
+        return (Point(at - half, force / 2.0 + couple), Point(at + half, force / 2.0 - couple))
 
 
 @dataclass(frozen=True)
 class Loads:
-    """What stands in the ``middle`` of a plate, round its ``rim``, and as single ``points``."""
+    """What stands on a plate over openings, round its ``rim``, and beyond as single ``points``."""
 
-    middle: Carried | None
-    rim: Carried | None
+    between: tuple[Carried, ...]
+    rim: tuple[Carried, ...]
     points: tuple[Carried, ...]
 
 
 def carried_by(structure: Structure, i: int, bearing: Bearing, local: LocalWind) -> Loads | None:
     """Return what a plate carries off what bears it; None where that is not plain.
 
-    What stands over a beam or a wall presses straight down on it.
+    What stands over beams or walls presses straight down on them.
     """
     body = structure.bodies[i]
     parts = structure.design.parts
     name = parts[body.part].name
-    middle: Carried | None = None
-    rim: Carried | None = None
+    between: list[Carried] = []
+    rim: list[Carried] = []
     points: list[Carried] = []
     for j, other in enumerate(structure.bodies):
         place = parts[other.part].place
@@ -84,29 +88,33 @@ def carried_by(structure: Structure, i: int, bearing: Bearing, local: LocalWind)
             continue
         if region.area <= 0.0:
             return None
+        if bearing.beams and _rests_on_beams(region, bearing):
+            continue
         inside = region.intersection(bearing.opening).area / region.area
         beyond = region.difference(bearing.borne).area / region.area
-        if not bearing.all_round:
-            if inside > _PARTLY:
-                return None
-            continue
-        load = _load(structure, j, local, body.top)
+        load = _load(structure, j, local, body.top, bearing)
         hollow = _hollow(other) if _is_amid(other, bearing) else None
         if inside > _PARTLY:
-            if hollow is not None:
-                load = replace(load, across=hollow)
-            elif inside < _MOSTLY or not _is_amid(other, bearing):
-                return None
-            middle = load if middle is None else middle + load
+            between.append(load if hollow is None else replace(load, across=hollow))
+        elif bearing.beams:
+            continue
         elif hollow is not None and beyond > _PARTLY:
-            load = replace(load, at=(load.across - bearing.width) / 2.0)
-            rim = load if rim is None else rim + load
+            rim.append(replace(load, at=(load.across - bearing.width) / 2.0))
         elif beyond > _PARTLY:
             if beyond < _MOSTLY:
                 return None
             away = float(region.distance(bearing.borne)) + max(load.across / 2.0, _POINT)
             points.append(replace(load, at=away))
-    return Loads(middle, rim, tuple(points))
+    return Loads(tuple(between), tuple(rim), tuple(points))
+
+
+def _rests_on_beams(region: BaseGeometry, bearing: Bearing) -> bool:
+    """Return whether what stands on a region of a deck stands over beams on both sides of it.
+
+    It then bears itself from one to the other, whatever lies between.
+    """
+    over = region.intersection(bearing.borne)
+    return not over.is_empty and bool(over.convex_hull.contains(region.centroid))
 
 
 def _stands_on(body: Body) -> BaseGeometry:
@@ -115,7 +123,9 @@ def _stands_on(body: Body) -> BaseGeometry:
     return body.in_plan(body.shape.contact())
 
 
-def _load(structure: Structure, j: int, local: LocalWind, level: float) -> Carried:
+def _load(
+    structure: Structure, j: int, local: LocalWind, level: float, bearing: Bearing
+) -> Carried:
     """Return what a body and all that stands on its part brings onto a level; shared by copies."""
     own = structure.bodies[j]
     of = structure.of
@@ -123,7 +133,13 @@ def _load(structure: Structure, j: int, local: LocalWind, level: float) -> Carri
     share[j] = 1.0
     tilts = local.force * np.maximum(local.up - level, 0.0)
     mass = float(structure.body_mass[WEIGHINGS.index("heavy")] @ share)
-    return Carried(float(tilts @ share), float(local.lift @ share), GRAVITY * mass, _across(own))
+    return Carried(
+        float(tilts @ share),
+        float(local.lift @ share),
+        GRAVITY * mass,
+        _across(own),
+        bearing.place(own.origin[:2]),
+    )
 
 
 def _riders(structure: Structure, part: int) -> Array:

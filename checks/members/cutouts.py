@@ -1,6 +1,6 @@
-"""Boards sawn to an outline: cantilevers from their foot, or propped by a brace, level by level."""
+"""Boards sawn to an outline: cantilevers from their foot, or propped by a brace, and their arms."""
 
-from dataclasses import dataclass
+from dataclasses import replace
 
 import numpy as np
 
@@ -12,32 +12,28 @@ from ...design.structure import Structure
 from ...design.touching import GAP
 from ...loads.combinations import Factors
 from ..local_wind import LocalWind
+from .arms import arms_of, levels_of
 from .member_check import Member, NotJudged
-from .strips import check_strip, strip_of, stuff_of
+from .strip_strength import strip_strength, stuff_of, twist_strength
+from .strips import Acting, Basis, Strip, Ways, weakest
 from .uprights import Mask, section_of
 
 _LEVELS = 200
+_LEAST = 1.0e-3
+"""A figure is nowhere taken narrower than this, in m: at its point there is no wood at all."""
 
-
-@dataclass(frozen=True, eq=False)
-class Levels:
-    """What bends a board at heights ``up`` (n,) in m above its foot, for a pressure of 1 Pa.
-
-    ``width`` (n,) in m of wood there, ``moment`` (n,) in N m per Pa and ``shear`` (n,) in N per Pa.
-    """
-
-    up: Array
-    width: Array
-    moment: Array
-    shear: Array
+_ALONG, _HARDLY = 0.93, 0.05
+"""An arm of lumber whose axis lies within 15 degrees of its grain bends along it (square of the
+cosine); across it one counts that asks no more than this share of the strength along: judgement."""
 
 
 def check_cutout(
     structure: Structure, i: int, near: Mask, local: LocalWind, factors: Factors, basis: str
 ) -> Member | NotJudged | None:
-    """Return the bending of a sawn board at the level that is used most; None for any other body.
+    """Return the strength of a sawn board where it is used most; None for any other body.
 
-    Judged at level sections alone: what reaches out to a side hangs on the wood beside it.
+    Level by level as a strip held at its foot, with the twist of what lies to one side; and across
+    every arm that reaches out, whichever way. Boards of lumber with such arms are not judged.
     """
     body = structure.bodies[i]
     board, part = body.shape, structure.design.parts[body.part]
@@ -46,63 +42,109 @@ def check_cutout(
     stuff = stuff_of(part, board.thickness)
     if isinstance(stuff, NotJudged):
         return stuff
-    brace = _brace(structure, body, near)
-    if isinstance(brace, str):
-        return NotJudged(part.name, brace)
-    levels = levels_of(board, brace)
-    pressure = factors.wind * float(local.standing[i])
-    some = levels.width > 0.0
-    up, width = levels.up[some], levels.width[some]
-    moment, shear = pressure * levels.moment[some], pressure * levels.shear[some]
-    strip = strip_of(stuff, board.thickness, width, board.height <= board.width, basis)
-    if strip is None:
+    prop = _prop(structure, body, near)
+    if isinstance(prop, str):
+        return NotJudged(part.name, prop)
+    up = None if prop is None else float(prop[1])
+    role = "cut-out" if prop is None else "propped cut-out"
+    by = Basis(factors, basis, stuff, board.thickness)
+    pressure = float(local.standing[i])
+    places = [Ways(role, "", (strip,), True) for strip in strips_of(board, up, pressure)]
+    one = weakest(part.name, places, by)
+    if isinstance(one, NotJudged):
+        return one
+    other = _across(board, prop, pressure, by)
+    if other is None:
         return NotJudged(part.name, "across grain")
-    use = np.maximum(moment / strip.moment, shear / strip.shear)
-    k = int(use.argmax())
-    one = strip_of(stuff, board.thickness, width[k], board.height <= board.width, basis)
-    assert one is not None
-    check, governs = check_strip(part.name, one, float(moment[k]), float(shear[k]), factors, stuff)
-    bends = _bends(up, moment / factors.wind, strip.stiffness, brace)
-    role = "cut-out" if brace is None else "propped cut-out"
-    return Member(part.name, check, role, governs, 1, bends, stuff, level=float(up[k]))
+    use, level, governs, demand, holds = other
+    if use <= one.check.rank:
+        return one
+    check = replace(
+        one.check, demand=demand, capacity=holds, unit="N*m", utilization=use, passes=use <= 1.0
+    )
+    return replace(one, check=check, governs=governs, level=level)
 
 
-def levels_of(board: Cutout, brace: float | None) -> Levels:
-    """Return what an even wind does at the levels of a sawn board, held at its foot.
+def _across(
+    board: Cutout, prop: Array | None, pressure: float, by: Basis
+) -> tuple[float, float, str, float, float] | None:
+    """Return the most that a section is used: use, level, what governs, demand and capacity.
 
-    ``brace`` in m above the foot is where it is propped too. Its foot may hold it fast or let it
-    turn: below the brace the worse of both is taken, the moment of the free foot, or of the fast
-    one: half of the brace's, or W z/8 of the wind W below it. Holes are closed for the wind and
-    weaken the wood. Source: statics; Wood Handbook FPL-GTR-190 (2010) Table 9-1 has the beams.
+    None where an arm of lumber reaches out across its grain. Twist is added to shear.
+    Source: Hankinson's formula for bending at an angle to the grain; EN 1995-1-1 6.1.8.
+    """
+    low = float(np.asarray(board.points)[:, 1].min())
+    held = [] if prop is None else [prop + np.array([0.0, low])]
+    arms = arms_of(board, held)
+    levels = levels_of(board, _LEVELS, _pushes(board, prop))
+    factor = by.factors.wind * pressure
+    found: list[tuple[float, float, str, float, float]] = []
+    for some in (arms, levels):
+        ways = [
+            strip_strength(by.stuff, by.thickness, some.width, across, by.basis)
+            for across in (board.height <= board.width, board.height > board.width)
+        ]
+        along, across = ways
+        if along is None:
+            return None
+        if across is None:
+            steep = (some.rise < _ALONG) & (some.moment > 0.0)
+            if bool((factor * some.moment > _HARDLY * along.moment)[steep].any()):
+                return None
+            bends, slides = along.moment, along.shear
+        else:
+            bends, slides = (
+                1.0 / (some.rise / one + (1.0 - some.rise) / other)
+                for one, other in ((along.moment, across.moment), (along.shear, across.shear))
+            )
+        turns = twist_strength(by.stuff, by.thickness, some.width, by.basis)
+        twisted = some.shear / slides + some.twist / turns
+        for governs, use, asked in (
+            ("bending", some.moment / bends, some.moment),
+            ("twist", twisted, some.twist),
+        ):
+            if use.size:
+                k = int(use.argmax())
+                most, demand = factor * float(use[k]), factor * float(asked[k])
+                holds = demand / most if most > 0.0 else 0.0
+                found.append((most, float(some.level[k]), governs, demand, holds))
+    return max(found)
+
+
+def _pushes(board: Cutout, prop: Array | None) -> tuple[float, float, float] | None:
+    """Return where a prop pushes back and how much for a wind of 1 Pa, its foot free to turn."""
+    if prop is None:
+        return None
+    low = float(np.asarray(board.points)[:, 1].min())
+    middle = float(board.outline.centroid.y) - low
+    return float(prop[0]), float(prop[1]), float(board.outline.area) * middle / float(prop[1])
+
+
+def strips_of(board: Cutout, brace: float | None, pressure: float) -> list[Strip]:
+    """Return a sawn board as a strip held at its foot, level by level, under a wind in Pa.
+
+    ``brace`` in m above the foot is where it is propped too: its foot may then hold it fast or let
+    it turn, and both are told. Holes are closed for the wind and weaken the wood.
     """
     low_x, low, high_x, high = (float(end) for end in plane.bounds_of(board.outline))
     edges: Array = np.linspace(low, high, _LEVELS + 1)
-    step = (high - low) / _LEVELS
+    ends = low_x - 1.0, high_x + 1.0
     wood = plane.polygon(board.sawn, [np.asarray(hole) for hole in board.holes])
-    width = plane.widths(wood, edges, low_x - 1.0, high_x + 1.0)
-    filled = plane.widths(board.outline, edges + 0.5 * step, low_x - 1.0, high_x + 1.0)[:-1] * step
-    middle = edges[:-1] + 0.5 * step - low
-    up = edges - low
-    above = (middle[None] > up[:, None]) * filled
-    shear: Array = above.sum(axis=1)
-    moment: Array = (above * (middle[None] - up[:, None])).sum(axis=1)
-    if brace is not None:
-        at_brace = float(np.interp(brace, up, moment))
-        prop = moment[0] / brace
-        below = up < brace
-        free = np.abs(moment - prop * (brace - up))
-        wind_below = float(filled[middle < brace].sum())
-        fast = max(0.5 * at_brace, wind_below * brace / 8.0)
-        moment = np.where(below, np.maximum(free, fast), moment)
-        fast_shear = shear[0] + 1.5 * at_brace / brace
-        shear = np.where(below, fast_shear, shear)
-    return Levels(up, width, moment, shear)
+    width = plane.widths(wood, edges, *ends)
+    least = np.maximum(np.minimum(width[1:], width[:-1]), _LEAST)
+    filled = plane.widths(board.outline, 0.5 * (edges[1:] + edges[:-1]), *ends)
+    held = (0.0,) if brace is None else (0.0, brace)
+    wind = (Acting(pressure * filled / least),)
+    feet = (True,) if brace is None else (True, False)
+    across = board.height <= board.width
+    return [Strip(edges - low, held, least, across, fast, wind) for fast in feet]
 
 
-def _brace(structure: Structure, body: Body, near: Mask) -> float | str | None:
-    """Return how high above its foot a board is propped, None without a prop, or why it is refused.
+def _prop(structure: Structure, body: Body, near: Mask) -> Array | str | None:
+    """Return where a board is propped, None without a prop, or why it is refused.
 
-    Whatever touches it above its foot props it up to there; posts hold it in another way.
+    How far along it and how high above its foot (2,) in m: whatever touches it above its foot props
+    it up to there; posts hold it in another way.
     """
     parts = structure.design.parts
     part = parts[body.part]
@@ -112,7 +154,8 @@ def _brace(structure: Structure, body: Body, near: Mask) -> float | str | None:
     )
     if not stands or part.place.under is not None or part.hangs_at is not None:
         return "held otherwise"
-    found: list[float] = []
+    found: list[tuple[float, float]] = []
+    way = body.bearing(0.0)
     for other, touches in zip(structure.bodies, near, strict=True):
         if not touches or other.top <= body.bottom + GAP:
             continue
@@ -120,17 +163,9 @@ def _brace(structure: Structure, body: Body, near: Mask) -> float | str | None:
             return "load on it"
         if section_of(other) is not None or other.top > body.top + GAP:
             return "held otherwise"
-        found.append(other.top - body.bottom)
-    return min(found, default=None)
-
-
-def _bends(up: Array, moment: Array, stiffness: Array, brace: float | None) -> float:
-    """Return how far in m the top moves: curvature summed from the foot, or from the brace."""
-    start = 0.0 if brace is None else brace
-    above = up >= start
-    if above.sum() < 2:
-        return 0.0
-    curved = moment[above] / stiffness[above]
-    arm = up[above][-1] - up[above]
-    swing = curved * arm
-    return float((0.5 * (swing[1:] + swing[:-1]) * np.diff(up[above])).sum())
+        middle = 0.5 * (other.extent[0] + other.extent[1])[:2] - body.origin[:2]
+        found.append((other.top - body.bottom, float(middle @ way)))
+    if not found:
+        return None
+    up, along = min(found)
+    return np.array([along, up])

@@ -1,41 +1,75 @@
 """Plates that lie flat over an opening or beams: lids, galleries, eaves, floors and decks.
 
-Wind lifts them; what stands on them pulls, presses and tilts; what stands out beyond the body below
-is a cantilever under the greater suction there.
+Wind lifts them; what stands on them, and who, pulls, presses and tilts; what stands out beyond the
+body below is a cantilever under the greater suction there.
 """
 
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass, replace
+from itertools import pairwise
 from math import pi
 
+import numpy as np
+
 from ... import references
+from ...design import plane
 from ...design.shapes.flat import Plate
+from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...loads.combinations import Factors
 from ...loads.lids import is_free, lies_on_ground
 from ...materials.lumber import Lumber
+from ..borne import Borne
 from ..local_wind import LocalWind, overhang_pressure, panel_coefficient
-from .bending import (
-    cantilever_deflection,
-    overhang_deflection,
-    overhang_moment,
-    span_deflection,
-    span_moment,
-    turned_deflection,
-)
 from .carried_plate import Carried, Loads, carried_by
-from .member_check import Member, NotJudged, Stuff
+from .member_check import Member, NotJudged
 from .plates import Bearing, bearing_of
-from .strips import check_strip, dead_pressure, downward, strip_of, stuff_of
+from .strip_strength import stuff_of
+from .strips import Acting, Basis, Point, Strip, Ways, carrying, dead_pressure, weakest
 
-_NOTHING = Carried(0.0, 0.0, 0.0, 0.0)
+
+@dataclass(frozen=True, eq=False)
+class _Pressed:
+    """Unfactored pressures in Pa on a plate, and by what its strips are judged.
+
+    ``up`` and ``down`` between what bears it, ``over`` up on what stands out, ``dead`` its weight.
+    """
+
+    up: float
+    down: float
+    over: float
+    dead: float
+    by: Basis
+
+    @property
+    def boards(self) -> bool:
+        """Return whether the plate is laid of boards."""
+        return isinstance(self.by.stuff, Lumber)
+
+
+@dataclass(frozen=True, eq=False)
+class _Person:
+    """A named load on a plate: N down or up, ``place`` (2,) as ``Bearing.place``, ``at`` beyond."""
+
+    name: str
+    force: float
+    place: Array
+    at: float
+    between: bool
 
 
 def check_plate(
-    structure: Structure, i: int, local: LocalWind, factors: Factors, basis: str
+    structure: Structure,
+    i: int,
+    local: LocalWind,
+    factors: Factors,
+    basis: str,
+    loads: Sequence[Borne] = (),
 ) -> Member | NotJudged | None:
     """Return the bending of a plate off the ground, where it is used most; None for any other body.
 
     None too for one that lies on something solid. Over an opening that holds it all round the
-    better way of strips is taken, of boards the longer; over beams strips run from beam to beam.
+    better way of strips is taken, of boards the longer; over beams strips run across all of them.
     What stands out less than it is thick is no strip.
     """
     body = structure.bodies[i]
@@ -51,169 +85,199 @@ def check_plate(
     bearing = None if hangs or not body.upright else bearing_of(structure, body)
     if bearing is None:
         return NotJudged(part.name, "held otherwise")
-    loads = carried_by(structure, i, bearing, local)
-    if loads is None:
+    carried = carried_by(structure, i, bearing, local)
+    if carried is None:
         return NotJudged(part.name, "load on it")
+    by = Basis(factors, basis, stuff, plate.thickness)
     dead = dead_pressure(structure, body.part, plate.plan.area)
-    up, down = _pressures(structure, i, local)
-    found: list[Member] = []
-    if bearing.short > plate.thickness:
-        one = _over(part.name, plate, bearing, loads, (up, down, dead), stuff, factors, basis)
-        if isinstance(one, NotJudged):
-            return one
-        found.append(one)
-    if bearing.flat > plate.thickness:
-        two = _beyond(
-            part.name,
-            plate,
-            bearing,
-            loads,
-            (overhang_pressure(local, i), dead),
-            stuff,
-            factors,
-            basis,
-        )
-        if isinstance(two, NotJudged):
-            return two
-        found.append(two)
-    return max(found, key=lambda each: each.check.rank) if found else None
+    wind = _Pressed(*_pressures(structure, i, local), overhang_pressure(local, i), dead, by)
+    people = [_person(one, bearing) for one in loads if one.body == i]
+    if bearing.beams:
+        places = _over_beams(bearing, carried, people, wind)
+    else:
+        places: list[Ways] = []
+        if bearing.short > plate.thickness:
+            places += _over_opening(bearing, carried.between, people, wind)
+        if bearing.flat > plate.thickness:
+            places += _beyond(bearing, carried, people, wind)
+    return weakest(part.name, places, by) if places else None
 
 
-def middle_moment(carried: Carried, force: float, tilting: float, span: float) -> float:
-    """Return the moment in N m in a strip across an opening from what stands in its middle.
+def rim_line(carried: Carried, force: float, tilting: float, around: float) -> float:
+    """Return what stands round an overhang brings onto each m of its support's circle, in N/m.
 
-    ``force`` N in N up or down and ``tilting`` M in N m come onto the strip in two lines, b apart,
-    b how wide it stands: (N/2 + M/span) a, a = (span - b)/2 from the support. Source: statics.
-    """
-    a = max(span - carried.across, 0.0) / 2.0
-    return (force / 2.0 + tilting / span) * a
-
-
-def rim_moment(carried: Carried, force: float, tilting: float, around: float) -> float:
-    """Return the moment in N m per m at the support of an overhang from what stands round it.
-
-    A ring of radius r carries N/(2 pi r) + M/(pi r2) at most for each m, at the distance d beyond
-    the support, whose own circle of radius R is shorter: times d r/R. ``around`` is 2 R in m.
-    Source: statics; the section modulus of a thin ring, pi r2 t.
+    A ring of radius r carries N/(2 pi r) + M/(pi r2) at most for each m; the circle of the support,
+    ``around`` 2 R in m, is shorter: times r/R. Source: statics; the section modulus of a thin ring,
+    pi r2 t.
     """
     r = carried.across / 2.0
     line = force / (2.0 * pi * r) + tilting / (pi * r**2)
-    return line * carried.at * carried.across / around
+    return line * carried.across / around
 
 
-def _over(
-    name: str,
-    plate: Plate,
-    bearing: Bearing,
-    loads: Loads,
-    pressures: tuple[float, float, float],
-    stuff: Stuff,
-    factors: Factors,
-    basis: str,
-) -> Member | NotJudged:
-    """Return the check of strips over the opening, or from beam to beam."""
-    up, down, dead = pressures
-    ways = [(bearing.short, True), (bearing.long, False)] if bearing.all_round else []
-    if isinstance(stuff, Lumber):
-        ways = [(bearing.long, False)]
-    elif not bearing.all_round:
-        ways = [(bearing.short, bearing.short <= bearing.width)]
-    found: list[Member] = []
-    for span, across in ways:
-        carried = loads.middle or _NOTHING
-        width = max(carried.across, span / 2.0) if loads.middle else bearing.width
-        strip = strip_of(stuff, plate.thickness, width, across, basis)
-        if strip is None:
-            return NotJudged(name, "across grain")
+def _over_opening(
+    bearing: Bearing, between: Sequence[Carried], people: Sequence[_Person], wind: _Pressed
+) -> list[Ways]:
+    """Return the strips over an opening: all of it under wind, and those under each thing on it.
 
-        def even(pressure: float, span: float = span, width: float = width) -> float:
-            return float(span_moment(pressure * width, span))
-
-        lifted = even(up) + middle_moment(carried, carried.lift, carried.tilting, span)
-        pressed = even(down) + middle_moment(carried, 0.0, carried.tilting, span)
-        weighs = even(dead) + middle_moment(carried, carried.weight, 0.0, span)
-        down_moment = downward(factors, basis, stuff, pressed, weighs)
-        moment = max(factors.wind * lifted, down_moment)
-        area = width * span / 2.0
-        tilts = carried.tilting / span
-        shear = max(
-            factors.wind * (up * area + carried.lift / 2.0 + tilts),
-            downward(
-                factors, basis, stuff, down * area + tilts, dead * area + carried.weight / 2.0
-            ),
+    Somebody is taken to stand in the middle, the worst place.
+    """
+    ways = [(bearing.long, bearing.short, False, 1)]
+    if not wind.boards:
+        ways.append((bearing.short, bearing.long, True, 0))
+    even: list[Strip] = []
+    loaded: list[Strip] = []
+    stepped_on: list[list[Strip]] = [[] for _ in people]
+    for span, other, across, axis in ways:
+        strip = Strip(
+            (0.0, span),
+            (0.0, span),
+            bearing.width,
+            across,
+            lifts=(Acting(wind.up),),
+            presses=(Acting(wind.down),),
+            weighs=Acting(wind.dead),
         )
-        heavy = factors.hurting if moment == down_moment else 0.0
-        check, governs = check_strip(name, strip, moment, shear, factors, stuff, heavy)
-        bends = float(span_deflection(up * width, span, strip.stiffness))
-        role = "lid" if bearing.all_round else "deck"
-        found.append(Member(name, check, role, governs, 1, bends, stuff, where="between"))
-    return min(found, key=lambda one: one.check.rank)
+        even.append(strip)
+        if between:
+            widest = min(one.across for one in between)
+            narrow = replace(strip, width=carrying(wind.by.stuff, widest, span, other))
+
+            def spread(
+                one: Carried, force: float, tilting: float, mid: float = span / 2.0, k: int = axis
+            ) -> tuple[Point, ...]:
+                return one.lines(force, tilting, mid + float(one.place[k]))
+
+            loaded.append(_loaded(narrow, between, spread))
+        for one, strips in zip(people, stepped_on, strict=True):
+            points = (Point(span / 2.0, one.force),) if one.between else ()
+            width = carrying(wind.by.stuff, 0.0, span, other)
+            strips.append(_stepped_on(replace(strip, width=width), one.name, points))
+    return [Ways("lid", "between", each) for each in (even, loaded, *stepped_on) if each]
+
+
+def _loaded(
+    strip: Strip,
+    carried: Sequence[Carried],
+    spread: Callable[[Carried, float, float], Iterable[Point]],
+) -> Strip:
+    """Return a strip with what stands on it, ``spread`` as points: a force in N, a couple in N m.
+
+    Wind lifts and tilts it, or tilts it alone and presses. Beyond its ends the strip is held.
+    """
+
+    def added(to: Acting, forces: Sequence[tuple[float, float]]) -> Acting:
+        points = [
+            replace(point, at=min(max(point.at, 0.0), strip.length))
+            for one, (force, tilting) in zip(carried, forces, strict=True)
+            for point in spread(one, force, tilting)
+        ]
+        return replace(to, points=tuple(points))
+
+    assert strip.weighs is not None
+    return replace(
+        strip,
+        lifts=(added(strip.lifts[0], [(one.lift, one.tilting) for one in carried]),),
+        presses=(added(strip.presses[0], [(0.0, one.tilting) for one in carried]),),
+        weighs=added(strip.weighs, [(one.weight, 0.0) for one in carried]),
+    )
 
 
 def _beyond(
-    name: str,
-    plate: Plate,
-    bearing: Bearing,
-    loads: Loads,
-    pressures: tuple[float, float],
-    stuff: Stuff,
-    factors: Factors,
-    basis: str,
-) -> Member | NotJudged:
-    """Return the check of what stands out, across the grain where it stands out all round."""
-    over, dead = pressures
-    role = "lid" if bearing.all_round else "deck"
-    across = bearing.all_round or 2.0 * bearing.beyond + bearing.short <= bearing.width
-    if isinstance(stuff, Lumber) and not bearing.all_round:
-        across = False
-    strip = strip_of(stuff, plate.thickness, bearing.width, across, basis)
-    if strip is None:
-        return NotJudged(name, "across grain")
-    rim, width, o = loads.rim or _NOTHING, bearing.width, bearing.beyond
-
-    def round_it(force: float, tilting: float) -> float:
-        return rim_moment(rim, force, tilting, width) * width if loads.rim else 0.0
-
-    lifted = float(overhang_moment(over * width, o)) + round_it(rim.lift, rim.tilting)
-    tilted, weighs = (
-        round_it(0.0, rim.tilting),
-        float(overhang_moment(dead * width, o)) + round_it(rim.weight, 0.0),
+    bearing: Bearing, loads: Loads, people: Sequence[_Person], wind: _Pressed
+) -> list[Ways]:
+    """Return the strips that stand out all round: across the grain, as it may run either way."""
+    o, width = bearing.beyond, bearing.width
+    strip = Strip(
+        (0.0, o),
+        (0.0,),
+        width,
+        across=True,
+        fast=True,
+        lifts=(Acting(wind.over),),
+        presses=(Acting(0.0),),
+        weighs=Acting(wind.dead),
     )
-    pressed = downward(factors, basis, stuff, tilted, weighs)
-    moment = max(factors.wind * lifted, pressed)
-    heavy = factors.hurting if moment == pressed else 0.0
-    check, governs = check_strip(name, strip, moment, moment * 2.0 / o, factors, stuff, heavy)
-    bends = float(overhang_deflection(over * width, o, strip.stiffness))
-    found = [Member(name, check, role, governs, 1, bends, stuff, where="beyond")]
-    for point in loads.points:
-        width = point.across + 2.0 * max(point.at, plate.thickness)
-        narrow = strip_of(stuff, plate.thickness, width, across, basis)
-        assert narrow is not None
-        even = float(overhang_moment(width, o))
-        pressed = downward(
-            factors, basis, stuff, point.tilting, dead * even + point.weight * point.at
-        )
-        moment = max(factors.wind * (over * even + point.tilting + point.lift * point.at), pressed)
-        heavy = factors.hurting if moment == pressed else 0.0
-        check, governs = check_strip(
-            name, narrow, moment, moment / max(point.at, plate.thickness), factors, stuff, heavy
-        )
-        bends = max(
-            _tip_moves(pressure * width, force, point, o, float(narrow.stiffness))
-            for pressure, force in ((over, point.lift), (dead, point.weight))
-        )
-        found.append(Member(name, check, role, governs, 1, bends, stuff, where="beyond"))
-    return max(found, key=lambda one: one.check.rank)
+
+    def near(one: Carried | _Person, across: float) -> Strip:
+        """Return as much of it as carries a point: widening on both sides toward its support."""
+        return replace(strip, width=min(across + 2.0 * max(one.at, wind.by.thickness), width))
+
+    def round_it(one: Carried, force: float, tilting: float) -> tuple[Point, ...]:
+        return (Point(one.at, rim_line(one, force, tilting, width) * width),)
+
+    def alone(one: Carried, force: float, tilting: float) -> tuple[Point, ...]:
+        return (Point(one.at, force, tilting),)
+
+    strips = [_loaded(strip, loads.rim, round_it)]
+    strips += [_loaded(near(one, one.across), [one], alone) for one in loads.points]
+    for one in people:
+        points = (Point(min(one.at, o), one.force),) if one.at > 0.0 else ()
+        strips.append(_stepped_on(near(one, 0.0), one.name, points))
+    return [Ways("lid", "beyond", (one,)) for one in strips]
 
 
-def _tip_moves(load: float, force: float, point: Carried, o: float, stiffness: float) -> float:
-    """Return how far in m the tip of an overhang ``o`` m long moves, up or down.
+def _stepped_on(strip: Strip, name: str, points: tuple[Point, ...]) -> Strip:
+    """Return a strip under a named load and its weight, without wind."""
+    return replace(strip, lifts=(), presses=(), named=(Acting(0.0, points, name),))
 
-    Under an even ``load`` in N/m and, where ``point`` stands, a ``force`` in N and its tilting.
-    """
-    moved = overhang_deflection(load, o, stiffness)
-    moved = moved + cantilever_deflection(force, point.at, o, stiffness)
-    return float(moved + turned_deflection(point.tilting, point.at, o, stiffness))
+
+def _over_beams(
+    bearing: Bearing, loads: Loads, people: Sequence[_Person], wind: _Pressed
+) -> list[Ways]:
+    """Return the strips across all beams, as one piece; bearings have no width along them."""
+    first, last = bearing.ends
+    beams, thin = bearing.beams, wind.by.thickness
+    outer = [gap if gap > thin else 0.0 for gap in (beams[0][0] - first, last - beams[-1][1])]
+    gaps = [b[0] - a[1] for a, b in pairwise(beams)]
+    along = np.cumsum([0.0, outer[0], *gaps, outer[1]])
+    held, edges = along[1:-1], np.unique(along)
+    between = (edges[:-1] >= held[0]) & (edges[1:] <= held[-1])
+    parts = (np.ones_like(between), between, ~between)  # a gust may reach some of it alone
+    up = np.where(between, wind.up, wind.over)
+    strip = Strip(
+        edges,
+        held,
+        bearing.width,
+        across=not wind.boards and last - first <= bearing.width,
+        lifts=tuple(Acting(up * some) for some in parts),
+        presses=tuple(Acting(wind.down * some) for some in parts),
+        weighs=Acting(wind.dead),
+    )
+    places = np.array([first, *np.ravel(beams), last])
+    clear = np.array([along[0], *np.repeat(held, 2), along[-1]])
+
+    def at(one: Carried | _Person) -> float:
+        return float(np.interp(float(one.place[0]), places, clear))
+
+    def narrow(one: Carried | _Person, across: float) -> Strip:
+        width = carrying(wind.by.stuff, across, max(gaps), bearing.width)
+        return replace(strip, width=_within(width, float(one.place[1]), bearing.width))
+
+    def spread(one: Carried, force: float, tilting: float) -> tuple[Point, ...]:
+        return one.lines(force, tilting, at(one))
+
+    strips = [strip]
+    strips += [_loaded(narrow(one, one.across), [one], spread) for one in loads.between]
+    strips += [
+        _stepped_on(narrow(one, 0.0), one.name, (Point(at(one), one.force),)) for one in people
+    ]
+    return [Ways("deck", "between", (one,)) for one in strips]
+
+
+def _within(width: float, aside: float, room: float) -> float:
+    """Return how much in m of a strip lies on a plate, its middle ``aside`` m off the plate's."""
+    half, left = width / 2.0, max(room / 2.0 - abs(aside), 0.0)
+    return min(half, room - left) + min(half, left)
+
+
+def _person(one: Borne, bearing: Bearing) -> _Person:
+    point = np.array(one.load.at[:2])
+    spot = plane.disc(point, 1.0e-4)
+    away = float(spot.distance(bearing.borne))
+    force = one.load.force * abs(one.load.direction[2])
+    inside = not spot.intersection(bearing.opening).is_empty
+    return _Person(one.load.name, force, bearing.place(point), away, inside)
 
 
 def _pressures(structure: Structure, i: int, local: LocalWind) -> tuple[float, float]:

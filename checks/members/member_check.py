@@ -16,10 +16,10 @@ class Member:
     """A part's strength: its ``check``, whose name is ``member: NAME``, and what it rests on.
 
     ``role`` is "post", "arm", "beam", "brace", "leg of a pair", "blade", "board between posts",
-    "board on its foot", "wall panel", "box wall", "roof slope", "roof panel", "lid", "deck",
-    "cut-out" or "propped cut-out"; ``where`` which piece or place of it governs, ``level`` in m how
-    high above its foot; ``governs`` "bending", "shear", "pressing",
-    "pulling" or "slenderness"; ``count`` like pieces share the load.
+    "board beyond its posts", "board on its foot", "wall panel", "box wall", "roof slope", "roof
+    panel", "lid", "deck", "cut-out" or "propped cut-out"; ``where`` which piece or place of it
+    governs, ``level`` in m how high above its foot; ``governs`` "bending", "shear", "twist",
+    "pressing", "pulling" or "slenderness"; ``count`` like pieces share the load.
     ``slender`` is effective length over thickness of a piece that is pressed along itself, 0 of
     others. ``deflection`` in m is how far it bends under the unfactored wind, or under what stands
     on its overhang: shown, not judged.

@@ -105,6 +105,11 @@ def sheet_rolling_shear(sheet: Sheet, basis: str, across: bool) -> float:
     return reference * _panel("CM", "bending strength") * _duration("shear", basis)
 
 
+def sheet_through(sheet: Sheet, basis: str) -> float:
+    """Return the shear in N per m through the thickness of a wet sheet. Source: as above."""
+    return sheet.through * _panel("CM", "bending strength") * _duration("shear", basis)
+
+
 def metal_stress(metal: Metal, basis: str) -> float:
     """Return the bending stress in Pa that a metal may carry: yield over Omega, or phi times yield.
 

@@ -13,6 +13,7 @@ from ...design.shapes.boxes import Box
 from ...design.shapes.flat import Frame, Panel, Plate
 from ...design.shapes.member import Member
 from ...design.shapes.plans import Rectangle, Regular
+from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...loads.lids import top_plan
 
@@ -25,10 +26,12 @@ _RUNS = 0.95
 class Bearing:
     """How a plate is borne, in m.
 
-    ``short`` and ``long`` are the widths of the widest opening beneath it, held ``all_round``, or
-    the widest gap between beams (both the same), 0 where there is none. ``beyond`` is how far it
-    stands out at most, ``flat`` along its edges, ``width`` how wide the strips are. ``opening`` and
-    ``borne`` (what bears it and the opening) are regions of the site's plan.
+    ``short`` and ``long`` are the widths of the widest opening beneath it, held ``all_round``, 0
+    where there is none. ``beyond`` is how far it stands out at most, ``flat`` along its edges,
+    ``width`` how wide its strips are. ``opening`` and ``borne`` (what bears it and the opening) are
+    regions of the site's plan, ``middle`` (2,) a point there and ``axes`` (2, 2) the ways from
+    which places are told: along the narrower side of an opening, or along strips over beams.
+    ``beams`` tells of those where each begins and ends along them, ``ends`` of the plate.
     """
 
     short: float
@@ -39,6 +42,14 @@ class Bearing:
     all_round: bool
     opening: BaseGeometry
     borne: BaseGeometry
+    middle: Array
+    axes: Array
+    beams: tuple[tuple[float, float], ...] = ()
+    ends: tuple[float, float] = (0.0, 0.0)
+
+    def place(self, point: Array) -> Array:
+        """Return a point (2,) of the site's plan along the axes, in m from the middle."""
+        return self.axes @ (point - self.middle)
 
 
 def bearing_of(structure: Structure, body: Body) -> Bearing | None:
@@ -59,11 +70,15 @@ def bearing_of(structure: Structure, body: Body) -> Bearing | None:
         if len(plane.pieces(borne)) > 1:
             return None
         short, long = _widths(plate, opening)
-        return Bearing(short, long, *_farthest(plan, borne), _width(borne), True, opening, borne)
+        out = _farthest(plan, borne)
+        return Bearing(
+            short, long, *out, _width(borne), True, opening, borne, *_middle_and_axes(opening)
+        )
     pieces = plane.pieces(bears)
     if len(pieces) == 1:
         out = _farthest(plan, bears)
-        return Bearing(0.0, 0.0, *out, _width(bears), True, plane.NOTHING, bears)
+        where = _middle_and_axes(bears)
+        return Bearing(0.0, 0.0, *out, _width(bears), True, plane.NOTHING, bears, *where)
     if not isinstance(plate.plan, Rectangle):
         return None
     return _over_beams(body, plate.plan, pieces, plan)
@@ -115,13 +130,32 @@ def _over_beams(
         if len(ends) < len(pieces):
             continue
         ends.sort()
-        gaps = [b[0] - a[1] for a, b in pairwise(ends)]
-        beyond = max(length / 2.0 + ends[0][0], length / 2.0 - ends[-1][1])
-        gap = max(gaps)
         bears = plane.union_of(list(pieces))
-        out = max(beyond, 0.0)
-        return Bearing(gap, gap, out, out, width, False, whole.difference(bears), bears)
+        half = length / 2.0
+        return Bearing(
+            short=max(b[0] - a[1] for a, b in pairwise(ends)),
+            long=length,
+            beyond=max(half + ends[0][0], half - ends[-1][1], 0.0),
+            flat=max(half + ends[0][0], half - ends[-1][1], 0.0),
+            width=width,
+            all_round=False,
+            opening=whole.difference(bears),
+            borne=bears,
+            middle=body.origin[:2],
+            axes=np.stack([along, across]),
+            beams=tuple(ends),
+            ends=(min(-half, ends[0][0]), max(half, ends[-1][1])),
+        )
     return None
+
+
+def _middle_and_axes(region: BaseGeometry) -> tuple[Array, Array]:
+    """Return the middle (2,) of a region and the ways (2, 2) of its narrower and its wider side."""
+    corners = plane.narrowest_box(region)
+    sides = np.diff(corners[:3], axis=0)
+    size = np.linalg.norm(sides, axis=1)
+    ways = (sides / np.where(size > 0.0, size, 1.0)[:, None])[np.argsort(size, kind="stable")]
+    return corners[:4].mean(axis=0), ways
 
 
 def _rim(body: Body) -> BaseGeometry:

@@ -1,5 +1,6 @@
 """Slopes of hollow roofs: strips from eave to ridge, or level from hip to hip, under suction."""
 
+from dataclasses import replace
 from math import hypot, pi, tan
 
 import numpy as np
@@ -12,10 +13,11 @@ from ...design.shapes.gables import Gable
 from ...design.structure import Structure
 from ...loads.combinations import Factors
 from ...loads.lids import is_free, supports, top_plan
+from ...materials.lumber import Lumber
 from ..local_wind import LocalWind, overhang_pressure, panel_coefficient
-from .bending import overhang_moment, span_deflection, span_moment
 from .member_check import Member, NotJudged
-from .strips import check_strip, dead_pressure, downward, strip_of, stuff_of
+from .strip_strength import stuff_of
+from .strips import Acting, Basis, Strip, Ways, dead_pressure, plain, weakest
 
 _ALONG_EAVE = 0.9
 """Share of the eave's length, between the ends of what bears it, that has to be borne for strips to
@@ -59,31 +61,30 @@ def check_gable(
     dead = dead_pressure(structure, body.part, 2.0 * slope * roof.length)
     between = _pressures(local, i, open_below=True)
     over = overhang_pressure(local, i), _pressures(local, i, open_below=False)[1]
-    strips = [
-        (inside, 0.0, roof.length, "between"),
-        (0.0, slope - inside, roof.length, "eaves"),
-        (0.0, roof.length / 2.0 - ends, slope, "ends"),
-    ]
-    found: list[Member] = []
-    for span, beyond, width, where in strips:
-        if max(span, beyond) <= _EDGE:
+    out = roof.length / 2.0 - ends
+    as_boards = isinstance(stuff, Lumber) and out <= _EDGE  # from support to support
+    places: list[Ways] = []
+    for where, span, beyond, width, along in (
+        ("between", inside, 0.0, roof.length, slope),
+        ("eaves", 0.0, slope - inside, roof.length, slope),
+        ("ends", 0.0, out, slope, roof.length),
+    ):
+        length = max(span, beyond)
+        if length <= _EDGE:
             continue
-        along = roof.length if where == "ends" else slope
-        strip = strip_of(stuff, roof.thickness, width, along <= width, basis)
-        if strip is None and not roof.length / 2.0 - ends > _EDGE:
-            strip = strip_of(stuff, roof.thickness, width, False, basis)
-        if strip is None:
-            return NotJudged(part.name, "across grain")
         up, inward = over if beyond else between
-        pressed = downward(factors, basis, stuff, inward, dead)
-        load = max(factors.wind * up, pressed)
-        weighs = factors.hurting if load == pressed else 0.0
-        moment = float(span_moment(load, span) + overhang_moment(load, beyond)) * width
-        shear = load * (span / 2.0 + beyond) * width
-        check, governs = check_strip(part.name, strip, moment, shear, factors, stuff, weighs)
-        bends = float(span_deflection(up * width, span, strip.stiffness)) if span else 0.0
-        found.append(Member(part.name, check, "roof slope", governs, 2, bends, stuff, where=where))
-    return max(found, key=lambda one: one.check.rank)
+        strip = Strip(
+            (0.0, length),
+            (0.0, length) if span else (0.0,),
+            width,
+            along <= width and not as_boards,
+            bool(beyond),
+            (Acting(up),),
+            (Acting(inward),),
+            Acting(dead),
+        )
+        places.append(Ways("roof slope", where, (strip,)))
+    return weakest(part.name, places, Basis(factors, basis, stuff, roof.thickness), 2)
 
 
 def check_cone(
@@ -103,21 +104,18 @@ def check_cone(
     if isinstance(stuff, NotJudged):
         return stuff
     width, slope = roof.bottom * tan(pi / roof.sides), hypot(roof.height, roof.bottom / 2.0)
-    strip = strip_of(stuff, roof.wall, slope, slope >= width, basis)
-    if strip is None:
-        return NotJudged(part.name, "across grain")
     out, inward = _pressures(local, i, open_below=is_free(structure, body))
     plan = body.in_plan(roof.from_above())
     beyond = plan.difference(_beneath(structure, body)).area > _OVERHANGS * plan.area
     up = max(out, overhang_pressure(local, i)) if beyond else out
     dead = dead_pressure(structure, body.part, roof.sides * width * slope / 2.0)
-    pressed = downward(factors, basis, stuff, inward, dead)
-    load = max(factors.wind * up, pressed)
-    weighs = factors.hurting if load == pressed else 0.0
-    moment, shear = float(span_moment(load * slope, width)), load * slope * width / 2.0
-    check, governs = check_strip(part.name, strip, moment, shear, factors, stuff, weighs)
-    bends = float(span_deflection(up * slope, width, strip.stiffness))
-    return Member(part.name, check, "roof panel", governs, roof.sides, bends, stuff)
+    strip = replace(
+        plain(width, slope, slope >= width, up),
+        presses=(Acting(inward),),
+        weighs=Acting(dead),
+    )
+    places = [Ways("roof panel", "", (strip,))]
+    return weakest(part.name, places, Basis(factors, basis, stuff, roof.wall), roof.sides)
 
 
 def _pressures(local: LocalWind, i: int, *, open_below: bool) -> tuple[float, float]:

@@ -13,9 +13,9 @@ from ...loads.combinations import Factors
 from ...loads.lids import covered, is_closed_above, top_plan
 from ...materials.lumber import Lumber
 from ..local_wind import LocalWind, panel_coefficient
-from .bending import span_deflection, span_moment
-from .member_check import Member, NotJudged, Stuff
-from .strips import check_strip, strip_of, stuff_of
+from .member_check import Member, NotJudged
+from .strip_strength import stuff_of
+from .strips import Basis, Strip, Ways, plain, weakest
 
 _SIDES = {"front": "left", "back": "left", "left": "front", "right": "front"}
 """Each side of a box with one of the two that it meets; the other is opposite to that."""
@@ -58,16 +58,14 @@ def check_box(
     if "top" not in box.open and reached and hidden > 0.0:
         return NotJudged(part.name, "load on it")
     pressure = box_pressure(structure, i, local)
-    found = [
-        _check_plate(part.name, plate, stuff, box.wall, pressure, factors, basis)
-        for plate in plates_of(box)
-        if plate.where != "top" or reached
-    ]
-    refused = [one for one in found if isinstance(one, NotJudged)]
-    if refused:
-        return refused[0]
-    judged = [one for one in found if isinstance(one, Member)]
-    return max(judged, key=lambda one: one.check.rank) if judged else None
+    places: list[Ways] = []
+    for plate in plates_of(box):
+        if plate.where != "top" or reached:
+            ways = _strips(plate, pressure, isinstance(stuff, Lumber))
+            if not ways:
+                return NotJudged(part.name, "free edges")
+            places.append(Ways("box wall", plate.where, ways))
+    return weakest(part.name, places, Basis(factors, basis, stuff, box.wall)) if places else None
 
 
 def box_pressure(structure: Structure, i: int, local: LocalWind) -> float:
@@ -112,48 +110,14 @@ def plates_of(box: Box) -> list[Plate]:
     return found
 
 
-def _check_plate(
-    name: str,
-    plate: Plate,
-    stuff: Stuff,
-    thickness: float,
-    pressure: float,
-    factors: Factors,
-    basis: str,
-) -> Member | NotJudged:
-    ways = [0, 1] if all(plate.held) else [k for k in (0, 1) if plate.held[k]]
-    if not ways:
-        return NotJudged(name, "free edges")
-    if isinstance(stuff, Lumber) and len(ways) == 2:
+def _strips(plate: Plate, pressure: float, boards: bool) -> list[Strip]:
+    """Return the strips that may carry a plate; of ``boards`` those along the longer side alone."""
+    ways = [way for way in (0, 1) if plate.held[way]]
+    if boards and len(ways) == 2:
         ways = [0 if plate.extent[0] >= plate.extent[1] else 1]
-    found = [_along(name, plate, k, stuff, thickness, pressure, factors, basis) for k in ways]
-    judged = [one for one in found if one is not None]
-    if not judged:
-        return NotJudged(name, "across grain")
-    return min(judged, key=lambda one: one.check.rank)
-
-
-def _along(
-    name: str,
-    plate: Plate,
-    way: int,
-    stuff: Stuff,
-    thickness: float,
-    pressure: float,
-    factors: Factors,
-    basis: str,
-) -> Member | None:
-    """Return the check of strips that run one way; None where that is across solid boards."""
-    span, width = plate.extent[way], plate.extent[1 - way]
-    strip = strip_of(stuff, thickness, width, span <= width, basis)
-    if strip is None and span == width:
-        strip = strip_of(stuff, thickness, width, False, basis)
-    if strip is None:
-        return None
-    load = pressure * width
-    moment = factors.wind * float(span_moment(load, span))
-    check, governs = check_strip(
-        name, strip, moment, factors.wind * load * span / 2.0, factors, stuff
-    )
-    bends = float(span_deflection(load, span, strip.stiffness))
-    return Member(name, check, "box wall", governs, 1, bends, stuff, where=plate.where)
+    found: list[Strip] = []
+    for way in ways:
+        span, width = plate.extent[way], plate.extent[1 - way]
+        across = span < width if boards else span <= width
+        found.append(plain(span, width, across, pressure))
+    return found

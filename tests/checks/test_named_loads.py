@@ -255,15 +255,15 @@ def test_what_is_left_unjudged_is_named():
 
 
 def test_few_words_name_only_what_wind_was_asked_of_and_the_load_was_not():
-    board = (
-        "[[part]]\nname='board'\nshape='panel'\nwidth='900 mm'\nheight='400 mm'\n"
-        "thickness='18 mm'\non='slab'\nat=['0 mm','98 mm','900 mm']\nmaterial='OSB'\n"
+    chest = (
+        "[[part]]\nname='chest'\nshape='box'\nlength='300 mm'\nwidth='300 mm'\nheight='400 mm'\n"
+        "wall='18 mm'\non='slab'\nat=['0 mm','400 mm','0 mm']\nmaterial='OSB'\n"
     )
-    text = ROW + board + load(at="['200 mm', '98 mm', '1.2 m']", on="board")
+    text = ROW + chest + load(at="['0 mm', '250 mm', '300 mm']", on="chest")
     whole = found(text)
-    assert "board" in {one.name for one in whole.members.judged}
+    assert "chest" in {one.name for one in whole.members.judged}
     short = [remark.short for remark in not_checked(whole) if "'push'" in remark.full]
-    assert short == ["strength of board under 'push'", "'push' in wind"]
+    assert short == ["strength of chest under 'push'", "'push' in wind"]
     (remark,) = [r for r in not_checked(found(ROW + load(on="rail"))) if "What 'push'" in r.full]
     assert remark.short == ""
 

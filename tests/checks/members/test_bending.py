@@ -25,33 +25,10 @@ def test_moments_of_area_by_integration(width, depth):
     assert bending.round_inertia(depth, depth / 2.0) == pytest.approx(disc * 15.0 / 16.0, rel=1e-6)
 
 
-@given(sizes, sizes, loads)
-def test_greatest_shear_stress_by_the_first_moment(width, depth, force):
-    """V Q/(I b) at mid-depth, Q the first moment of the half above it."""
-    Q = quad(lambda y: width * y, 0.0, depth / 2.0)[0]
-    inertia = quad(lambda y: width * y**2, -depth / 2.0, depth / 2.0)[0]
-    found = bending.rectangle_shear_stress(force, width, depth)
-    assert found == pytest.approx(force * Q / (inertia * width))
-
-
-@pytest.mark.parametrize(
-    ("support", "k"),
-    [
-        ("cantilever, load at its end", 1 / 3),
-        ("cantilever, even load", 1 / 8),
-        ("span, even load", 5 / 384),
-    ],
-)
-def test_deflection_constants_of_the_wood_handbook(support, k):
-    """Wood Handbook FPL-GTR-190 Table 9-1 (memory): k_b of W L^3/(E I), W the whole load."""
-    L, W = 2.0, 100.0
-    if support.startswith("span"):
-        found = bending.span_deflection(W / L, L, EI)
-    elif support.endswith("even load"):
-        found = bending.overhang_deflection(W / L, L, EI)
-    else:
-        found = bending.cantilever_deflection(W, L, L, EI)
-    assert found == pytest.approx(k * W * L**3 / EI)
+def test_deflection_constant_of_the_wood_handbook():
+    """Wood Handbook FPL-GTR-190 Table 9-1 (memory): W L^3/(3 E I), W at the end."""
+    found = bending.cantilever_deflection(100.0, 2.0, 2.0, EI)
+    assert found == pytest.approx(100.0 * 2.0**3 / (3.0 * EI))
 
 
 @given(st.floats(0.05, 1.8), lengths, loads)
@@ -69,26 +46,6 @@ def test_cantilever_bends_as_its_curvature_adds_up(share, length, force):
     y, slope = at_force.y[:, -1]
     found = bending.cantilever_deflection(force, at, length, EI)
     assert found == pytest.approx(y + slope * (length - bent), rel=1e-6)
-
-
-@given(st.floats(0.05, 1.8), lengths, loads)
-def test_what_turns_a_cantilever_is_two_forces_close_together(share, length, moment):
-    """A moment is a force down at one place and the like up just before it: M = F d, d to 0."""
-    at, d = share * length, 1e-5 * length
-    out, back = (
-        bending.cantilever_deflection(moment / d, at + end, length, EI) for end in (d / 2, -d / 2)
-    )
-    found = bending.turned_deflection(moment, at, length, EI)
-    assert found == pytest.approx(float(out - back), rel=1e-4)
-
-
-def test_strip_moments_by_integration():
-    """Half the load as reaction; the moment at mid-span, and at the root of an overhang."""
-    w, s = 120.0, 1.4
-    middle = w * s / 2.0 * s / 2.0 - quad(lambda x: w * (s / 2.0 - x), 0.0, s / 2.0)[0]
-    assert bending.span_moment(w, s) == pytest.approx(middle)
-    root = quad(lambda x: w * x, 0.0, s)[0]
-    assert bending.overhang_moment(w, s) == pytest.approx(root)
 
 
 @given(st.floats(1e6, 5e7), st.floats(1e6, 1e9))
@@ -128,13 +85,7 @@ def test_arrays_equal_the_loop_over_their_values():
         (bending.rectangle_modulus, (a, b)),
         (bending.rectangle_inertia, (a, b)),
         (bending.round_inertia, (a + b, b)),
-        (bending.rectangle_shear_stress, (a, b, c)),
         (bending.cantilever_deflection, (a, b, c, d)),
-        (bending.turned_deflection, (a, b, c, d)),
-        (bending.overhang_deflection, (a, b, c)),
-        (bending.span_moment, (a, b)),
-        (bending.overhang_moment, (a, b)),
-        (bending.span_deflection, (a, b, c)),
         (bending.slenderness, (a, b, c)),
         (bending.buckling_stress, (a, b)),
         (bending.beam_stability, (a, b)),

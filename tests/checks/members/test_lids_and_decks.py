@@ -11,13 +11,14 @@ from hypothesis import strategies as st
 
 from yardfast.checks.examination import examine
 from yardfast.checks.members.carried_plate import Carried
-from yardfast.checks.members.decks import middle_moment, rim_moment
+from yardfast.checks.members.decks import rim_line
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.bodies import Cone, Shell
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Frame, Plate
 from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.shapes.weight import Weight
+from yardfast.loads.given import GivenLoad
 
 BASE = Part("foot", Plate(Rectangle(2.4, 2.4), 0.05), material="concrete")
 PLY = "softwood plywood"
@@ -80,29 +81,6 @@ def test_floor_over_two_beams_by_hand():
     assert two.check.capacity == pytest.approx(S * 550.0 * 6894.757 * 1.6, rel=1e-5)
 
 
-def beam_moment(span, loads):
-    """Return the greatest moment in a beam on two supports under forces (at, down): by sums."""
-    right = sum(at * force for at, force in loads) / span
-    left = sum(force for _, force in loads) - right
-    x = np.linspace(0.0, span, 4001)
-    moment = left * x - sum(force * np.clip(x - at, 0.0, None) for at, force in loads)
-    return float(np.abs(moment).max())
-
-
-@settings(max_examples=40, deadline=None)
-@given(st.floats(0.2, 1.0), st.floats(0.05, 0.95), st.floats(0.0, 500.0), st.floats(0.0, 80.0))
-def test_what_stands_in_the_middle_by_sums_of_forces(span, share, force, tilting):
-    """Two lines, b apart: half of the force each and a couple; never less than the sums."""
-    b = share * span
-    carried = Carried(tilting, force, 0.0, b)
-    lines = [
-        ((span - b) / 2.0, force / 2.0 + tilting / b),
-        ((span + b) / 2.0, force / 2.0 - tilting / b),
-    ]
-    found = middle_moment(carried, force, tilting, span)
-    assert found == pytest.approx(beam_moment(span, lines), rel=2e-3, abs=1e-3)
-
-
 def test_what_stands_round_the_rim_by_sums_round_the_ring():
     """N/(2 pi r) and M cos/(pi r2) round a ring: they add up to N and M."""
     r, R, N, M = 0.3, 0.2, 120.0, 25.0
@@ -111,9 +89,8 @@ def test_what_stands_round_the_rim_by_sums_round_the_ring():
     each = line * r * 2.0 * pi / 3600
     assert each.sum() == pytest.approx(N)
     assert (each * r * np.cos(angle)).sum() == pytest.approx(M)
-    carried = Carried(M, N, 0.0, 2.0 * r, r - R)
-    per_metre = line.max() * (r - R) * r / R
-    assert rim_moment(carried, N, M, 2.0 * R) == pytest.approx(per_metre, rel=1e-5)
+    carried = Carried(M, N, 0.0, 2.0 * r, np.zeros(2), r - R)
+    assert rim_line(carried, N, M, 2.0 * R) == pytest.approx(line.max() * r / R, rel=1e-5)
 
 
 def test_a_lantern_in_the_middle_bends_the_lid_more():
@@ -162,15 +139,8 @@ def test_a_heavy_thing_in_the_middle_counts_in_calm_air():
                       material=PLY)), "lattice"),
         ((TOWER, lid(Regular(8, 0.5), 0.003)), "no values"),
         ((TOWER, lid(Regular(8, 0.8), 0.02, material="western redcedar")), "across grain"),
-        ((TOWER, lid(Regular(8, 0.5)),
-          Part("bird", Box(0.1, 0.1, 0.1), Place(on="lid", at=(0.1, 0.0, 0.0)), material=PLY)),
-         "load on it"),
-        ((TOWER, lid(Regular(8, 0.5)),
-          Part("bird", Box(0.1, 0.1, 0.1), Place(on="lid", at=(0.22, 0.0, 0.0)), material=PLY)),
-         "load on it"),
     ],
-    ids=["in the air", "a hole", "slats of plywood", "too thin", "boards all round",
-         "off the middle", "half on the wall"],
+    ids=["in the air", "a hole", "slats of plywood", "too thin", "boards all round"],
 )  # fmt: skip
 def test_what_is_not_plain_is_refused(parts, why):
     assert judged(BASE, *parts)[1]["lid"] == why
@@ -236,7 +206,7 @@ def test_what_stands_on_a_lid_counts_whatever_it_is_placed_by():
 
 
 def test_weight_tires_wood_and_not_steel():
-    """P s/4 + w s^2/8 on a strip half as wide as the opening: P 60 kg, the lid 5 kg.
+    """P s/4 + w s^2/8 on a strip 0.3 as wide as the opening, of steel half: P 60 kg, the lid 5 kg.
 
     Wood is stronger along its grain, over the corners, and holds 0.9/1.6 of it for good (NDS 2018
     Table 2.3.2); steel is as strong over the flats and takes the wind's 1.0 q down as well.
@@ -249,11 +219,11 @@ def test_weight_tires_wood_and_not_steel():
     flats, area = 0.5 - 2.0 * 0.018, 2.0 * (np.sqrt(2.0) - 1.0) * 0.5**2
     P, w = 60.0 * 9.80665, 5.0 * 9.80665 / area
 
-    def moment(span, pressure):
-        return P * span / 4.0 + pressure * span / 2.0 * span**2 / 8.0
+    def moment(span, pressure, share=0.5):
+        return P * span / 4.0 + pressure * share * span * span**2 / 8.0
 
     corners = flats / np.cos(pi / 8.0)
-    assert wood.demand == pytest.approx(moment(corners, w) * 1.6 / 0.9, rel=1e-6)
+    assert wood.demand == pytest.approx(moment(corners, w, 0.3) * 1.6 / 0.9, rel=1e-6)
     assert steel.demand == pytest.approx(moment(flats, w + 1.0 * q(1.0)), rel=1e-6)
 
 
@@ -283,3 +253,101 @@ def test_wind_that_lifts_what_stands_out_bends_it_by_itself():
     assert one.check.dead == 0.0
     EI = 0.85 * one.stuff.stiffness[1] * 0.6
     assert one.deflection == pytest.approx(w * o**4 / (8.0 * EI), rel=1e-6)
+
+
+INCH, PSI, POUND = 0.0254, 6894.757, 0.45359237
+CHEST = Part(
+    "box",
+    Box(72 * INCH, 12 * INCH, 15 * INCH, 0.75 * INCH, frozenset({"top"})),
+    Place(on="foot"),
+    material=PLY,
+)
+CEDAR = lid(Rectangle(72 * INCH, 12 * INCH), 1.0 * INCH, "box", "western redcedar")
+
+
+@pytest.mark.parametrize(("wide", "use"), [(0.3, 1.6), (0.01, 3.1)], ids=["a chest", "a stone"])
+def test_a_lid_of_boards_shares_nothing_between_them_by_hand(wide, use):
+    """1 in cedar, 72 by 12 in on a box of 3/4 in, 140 lb in its middle: P s/4 + w s^2/8.
+
+    Over S F'_b, stud grade of western cedars 550 psi, C_D 1.6 (memory). On all of the opening's
+    other side 1.6, on one board of 5 1/2 in 3.1; what stays asks 1.6/0.9 times that (NDS 2.3.2).
+    Half of the span, 35 in, was taken once.
+    """
+    stone = Part("stone", Box(wide, 12 * INCH, 0.2), Place(on="lid"), mass=140 * POUND)
+    one = judged(BASE, CHEST, replace(CEDAR, mass=8.0), stone, wind=0.1)[0]["lid"].check
+    span, strip = 70.5 * INCH, min(max(wide, 5.5 * INCH), 10.5 * INCH)
+    P, w = 140 * POUND * 9.80665, 8.0 * 9.80665 / (72 * 12 * INCH**2)
+    moment = P * (span - wide) / 4.0 + w * strip * span**2 / 8.0
+    point = P * span / 4.0 + w * strip * span**2 / 8.0
+    holds = strip * INCH**2 / 6.0 * 550 * PSI * 1.6
+    assert point / holds == pytest.approx(use, abs=0.1)
+    assert one.utilization == pytest.approx(moment / holds * 1.6 / 0.9, rel=1e-4)
+
+
+def under(*parts, load, **site):
+    whole = design(*parts, **site)
+    found = examine(replace(whole, tables={**whole.tables, GivenLoad: (load,)}))
+    return {one.name: one for one in found.members.judged}
+
+
+def test_somebody_on_a_lid_of_boards_sits_on_one_of_them():
+    """140 lb in the middle of the same lid: C_D 1.0, and of the opening's other side 2.6."""
+    top = 0.05 + 16 * INCH
+    sits = GivenLoad("somebody", 140 * POUND * 9.80665, (0.0, 0.0, top), (0.0, 0.0, -1.0), "lid")
+    one = under(BASE, CHEST, replace(CEDAR, mass=1e-6), load=sits, wind=0.1)["lid"]
+    moment = 140 * POUND * 9.80665 * 70.5 * INCH / 4.0
+    all_of_it, board = (wide * INCH**3 / 6.0 * 550 * PSI for wide in (10.5, 5.5))
+    assert moment / all_of_it == pytest.approx(2.6, abs=0.05)
+    assert (one.loads, one.check.load) == (("somebody",), "somebody")
+    assert one.check.utilization == pytest.approx(moment / board, rel=1e-4)
+
+
+def test_somebody_on_a_sheet_is_carried_by_what_is_there_by_hand():
+    """A narrow opening caps the strip along the grain, 1.764 m long, at its other side, 0.264 m.
+
+    P s/4 over it, at C_D 1.0 for the 1.6 of wind (NDS 2018 Table 2.3.2); of 18 mm plywood, in
+    strips so narrow 0.575 of 845 lbf-in/ft (APA D510, memory). Across the grain: 0.079 m, 225.
+    """
+    narrow = replace(BOX, shape=Box(1.8, 0.3, 0.4, 0.018, frozenset({"top"})))
+    top = replace(lid(Rectangle(1.8, 0.3), on="box"), mass=1.0e-6)
+    sits = GivenLoad("somebody", 600.0, (0.0, 0.0, 0.47), (0.0, 0.0, -1.0), "lid")
+    one = under(BASE, narrow, top, load=sits, wind=0.1)["lid"].check
+    ways = {
+        600.0 * 1.764 / 4.0: 0.264 * 845.0 * (0.5 + (0.264 / INCH - 8) / 32),
+        600.0 * 0.264 / 4.0: 0.0792 * 225.0 * 0.5,
+    }
+    moment = min(ways, key=lambda each: each / ways[each])
+    assert one.demand == pytest.approx(moment * 1.6, rel=1e-5)
+    per_metre = 4.4482216 * INCH / 0.3048 * 1.6 * 0.75
+    assert one.capacity == pytest.approx(ways[moment] * per_metre, rel=1e-3)
+
+
+def test_a_deck_in_one_piece_over_three_beams_by_hand():
+    """w s^2/8 over the middle beam; somebody in one bay 13/64 P s, on 0.3 of the span (Design Aid
+    6, figure 29; the load in the middle of one of two spans)."""
+    beams = Part(
+        "beams",
+        Box(1.2, 0.09, 0.09),
+        Place(on="foot", at=(0.0, -0.6, 0.0), count=3, step=(0.0, 0.6, 0.0)),
+        material="southern pine",
+    )
+    deck = replace(
+        lid(Rectangle(1.2, 1.29), on="beams", at=(0.0, 0.6, 0.0)), place=Place(at=(0.0, 0.0, 0.14))
+    )
+    deck = replace(deck, mass=1e-6)
+    gap = 0.6 - 0.09
+    calm = judged(BASE, beams, deck)[0]["lid"]
+    assert (calm.role, calm.check.demand) == ("deck", pytest.approx(1.2 * q() * 1.2 * gap**2 / 8))
+    sits = GivenLoad("somebody", 900.0, (0.0, 0.3, 0.16), (0.0, 0.0, -1.0), "lid")
+    one = under(BASE, beams, deck, load=sits, wind=0.1)["lid"]
+    assert one.check.demand == pytest.approx(13 / 64 * 900.0 * gap * 1.6, rel=1e-6)
+
+
+@pytest.mark.parametrize("x", [-0.3, 0.0, 0.2])
+def test_a_weight_off_the_middle_is_carried_where_it_stands(x):
+    """P a b/s: the way along the grain, over 0.964 m, or across it."""
+    bird = Part("bird", Weight(), Place(on="lid", at=(x, 0.1, 0.0)), mass=40.0)
+    top = replace(lid(Rectangle(1.0, 0.6), on="box"), mass=1.0e-6)
+    one = judged(BASE, BOX, top, bird, wind=0.1)[0]["lid"].check
+    P, a = 40.0 * 9.80665, 0.964 / 2.0 + x
+    assert one.demand == pytest.approx(P * a * (0.964 - a) / 0.964 * 1.6 / 0.9, rel=1e-5)

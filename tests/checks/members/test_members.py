@@ -29,12 +29,14 @@ from yardfast.design.shapes.rotor import Rotor
 from yardfast.design.shapes.weight import Weight
 from yardfast.loads.actions import wind_actions
 from yardfast.loads.exposed import bare, expose
+from yardfast.loads.given import GivenLoad
 from yardfast.loads.methods import method_of
 from yardfast.materials import lumber, metal, sheets
 
 INCH = 0.0254
 PSI = 6894.757293168
 FOUR = 3.5 * INCH
+PLYWOOD = "softwood plywood"
 BASE = Part("foot", Plate(Rectangle(1.2, 1.2), 0.05), material="concrete")
 
 
@@ -309,6 +311,73 @@ def test_board_between_two_posts_by_hand():
     per_metre = 845.0 * 4.4482216152605 * INCH / 0.3048
     strip = 0.5 + 0.5 * (0.6 / INCH - 8.0) / 16.0
     assert one.check.capacity == pytest.approx(per_metre * 1.6 * 0.75 * strip * 0.6, rel=1e-6)
+
+
+def held_board(width, height, up, post_height, apart, material=PLYWOOD, thickness=0.018):
+    """Return a board on two posts, its lower edge ``up`` above their feet."""
+    posts = Part(
+        "posts",
+        Box(FOUR, FOUR, post_height),
+        Place(on="foot", count=2, step=(apart, 0.0, 0.0), at=(-apart / 2.0, 0.0, 0.0)),
+        material="southern pine",
+    )
+    place = Place(on="foot", at=(0.0, -(FOUR + thickness) / 2.0, up))
+    return posts, Part("board", Panel(width, height, thickness), place, material=material)
+
+
+def test_a_board_taller_than_its_posts_stands_out_above_them_by_hand():
+    """60 by 48 in on posts of 12 in, 48 in apart: p o^2/2 across the grain over p s^2/8 along it.
+
+    In the wind in which strips between the posts use 0.26 if all of its height goes that way:
+    (36^2/2)/225 over (48^2/8)/845, lbf-in/ft of 48/24 plywood (APA D510, memory): 2.2.
+    """
+    parts = held_board(60 * INCH, 48 * INCH, 0.0, 12 * INCH, 48 * INCH)
+    found = examine(design(BASE, *parts, wind=20.71))
+    one = {each.name: each for each in found.members.judged}["board"]
+    i = [body.part for body in found.structure.bodies].index(3 - 1)
+    q = 0.5 * 1.226 * 20.71**2
+    p = q * found.exposed.coefficient[i].max() * found.exposed.case[i].max()
+    per_metre = 4.4482216152605 * INCH / 0.3048 * 1.6 * 0.75
+    assert p * (48 * INCH) ** 2 / 8.0 / (845.0 * per_metre) == pytest.approx(0.26, abs=0.005)
+    assert one.role == "board beyond its posts"
+    use = p * (36 * INCH) ** 2 / 2.0 / (225.0 * per_metre)
+    assert one.check.utilization == pytest.approx(use, rel=1e-6)
+    assert 2.0 <= use <= 2.6
+    assert one.check.demand == pytest.approx(p * 60 * INCH * (36 * INCH) ** 2 / 2.0, rel=1e-6)
+
+
+def test_the_height_that_posts_hold_carries_all_of_a_board():
+    """0.1 m of it stands out above: the rest, 0.5 m, takes the wind on 0.6 m."""
+    parts = held_board(1.2, 0.6, 0.9, 1.4, 0.9)
+    found = examine(design(BASE, *parts, wind=25.0))
+    one = {each.name: each for each in found.members.judged}["board"]
+    i = [body.part for body in found.structure.bodies].index(2)
+    p = 0.5 * 1.226 * 25.0**2 * found.exposed.coefficient[i].max() * found.exposed.case[i].max()
+    assert one.check.demand == pytest.approx(p * 0.6 * 0.9**2 / 8.0, rel=1e-6)
+    per_metre = 845.0 * 4.4482216152605 * INCH / 0.3048 * 1.6 * 0.75
+    strip = 0.5 + 0.5 * (0.5 / INCH - 8.0) / 16.0
+    assert one.check.capacity == pytest.approx(per_metre * strip * 0.5, rel=1e-6)
+
+
+def test_boards_laid_level_above_their_posts_hang_on_nothing():
+    parts = held_board(1.5, 1.2, 0.0, 0.3, 1.2, "western redcedar", 0.0254)
+    assert judged(BASE, *parts)[1]["board"] == "across grain"
+    held = held_board(1.5, 0.14, 0.9, 1.0, 1.2, "western redcedar", 0.0254)
+    assert judged(BASE, *held)[0]["board"].role == "board between posts"
+
+
+def test_somebody_who_leans_on_a_board_between_posts_by_hand():
+    """F s/4 in its middle, on 0.3 of its span or less of the height that posts hold; C_D 1.0."""
+    parts = held_board(1.2, 0.6, 0.9, 1.5, 0.9)
+    lean = GivenLoad("somebody", 300.0, (0.0, -0.06, 1.2), (0.0, 1.0, 0.0), "board")
+    whole = design(BASE, *parts, wind=0.1)
+    found = examine(replace(whole, tables={**whole.tables, GivenLoad: (lean,)}))
+    one = {each.name: each for each in found.members.judged}["board"]
+    assert (one.loads, one.check.load) == (("somebody",), "somebody")
+    assert one.check.demand == pytest.approx(300.0 * 0.9 / 4.0 * 1.6, rel=1e-6)
+    strip = 0.5 + 0.5 * (0.27 / INCH - 8.0) / 16.0
+    per_metre = 845.0 * 4.4482216152605 * INCH / 0.3048 * 1.6 * 0.75
+    assert one.check.capacity == pytest.approx(0.27 * per_metre * strip, rel=1e-6)
 
 
 def test_board_on_its_foot_and_boards_held_otherwise():

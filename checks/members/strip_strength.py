@@ -1,0 +1,112 @@
+"""What a strip of a plate may carry, along its grain and across it."""
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import ArrayLike
+
+from ... import references
+from ...design.model import Part
+from ...design.shapes.shape import Array
+from ...materials import lumber, metal, plastic, sheets
+from ...materials.lumber import Lumber
+from ...materials.metal import Metal
+from ...materials.plastic import Plastic
+from ...materials.sheets import Sheet
+from .bending import rectangle_inertia, rectangle_modulus
+from .member_check import NotJudged, Stuff
+from .member_strength import (
+    adjusted,
+    metal_shear,
+    metal_stress,
+    sheet_bending,
+    sheet_rolling_shear,
+    sheet_stiffness,
+    sheet_through,
+)
+
+
+@dataclass(frozen=True, eq=False)
+class StripStrength:
+    """What a strip (…) may carry: ``moment`` in N m and ``shear`` in N; its ``stiffness`` in N m2.
+
+    A shear of infinity is not judged.
+    """
+
+    moment: Array
+    shear: Array
+    stiffness: Array
+
+
+def stuff_of(part: Part, thickness: float) -> Stuff | NotJudged:
+    """Return the published strength of what a plate ``thickness`` m thick is made of."""
+    if part.material is None:
+        return NotJudged(part.name, "no material")
+    found = (
+        sheets.find(part.material, thickness)
+        or metal.find(part.material)
+        or plastic.find(part.material)
+        or lumber.find_boards(part.material, thickness, part.grade)
+    )
+    return NotJudged(part.name, "no values") if found is None else found
+
+
+def strip_strength(
+    stuff: Stuff, thickness: float, width: ArrayLike, across: bool, basis: str
+) -> StripStrength | None:
+    """Return what strips ``width`` (…) and ``thickness`` m thick carry; None for no published one.
+
+    ``across``: they bend across the grain of the face, or of the boards: for that no strength of
+    solid wood is published. Wet in use, under wind. ValueError unless sizes are above 0.
+    """
+    b, t = np.asarray(width, dtype=float), np.full_like(width, thickness, dtype=float)
+    match stuff:
+        case Sheet():
+            bending = sheet_bending(stuff, b, basis, across)
+            rolling = sheet_rolling_shear(stuff, basis, across)
+            return StripStrength(bending * b, rolling * b, sheet_stiffness(stuff, across) * b)
+        case Metal():
+            stress, shear, stiffness = (
+                metal_stress(stuff, basis),
+                metal_shear(stuff, basis),
+                stuff.stiffness,
+            )
+        case Plastic():
+            stress, shear = stuff.stress * _over_allowable(basis), np.inf
+            stiffness = stuff.stiffness
+        case Lumber():
+            if across:
+                return None
+            value = adjusted(stuff, thickness, thickness, thickness, basis)
+            stress, shear, stiffness = value.flatwise, value.shear, value.stiffness
+    return StripStrength(
+        rectangle_modulus(b, t) * stress,
+        b * t * shear / 1.5,
+        rectangle_inertia(b, t) * stiffness,
+    )
+
+
+def twist_strength(stuff: Stuff, thickness: float, width: ArrayLike, basis: str) -> Array:
+    """Return the torque in N m that a thin section ``width`` (…) and ``thickness`` m thick holds.
+
+    tau b t^2/3 with the shear strength of lumber and metal, b F_v t_v t/3 of sheets, and half of
+    the bending stress of plastic (judgement). Wet in use, under wind. ValueError unless sizes are
+    above 0. Source: de Saint-Venant's thin rectangle; of wood EN 1995-1-1 6.1.8 without its shape
+    factor, as NDS has no value; sheets as ``sheet_bending``.
+    """
+    b = np.asarray(width, dtype=float)
+    match stuff:
+        case Sheet():
+            return sheet_through(stuff, basis) * b * thickness / 3.0
+        case Metal():
+            shear = metal_shear(stuff, basis)
+        case Plastic():
+            shear = 0.5 * stuff.stress * _over_allowable(basis)
+        case Lumber():
+            shear = adjusted(stuff, thickness, thickness, thickness, basis).shear
+    return shear * b * thickness**2 / 3.0
+
+
+def _over_allowable(basis: str) -> float:
+    """Return by how much resistances of a basis stand above allowable values."""
+    return float(references.table("combinations").where("basis", basis)[0]["soil"])
