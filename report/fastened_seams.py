@@ -6,6 +6,7 @@ from typing import Any
 
 from ..checks.build_steps import steps_of
 from ..checks.examination import Examination
+from ..checks.joints.fastener_room import from_edge, from_end
 from ..checks.judging import Check
 from ..checks.seams.seam_fasteners import CLEAT
 from .amounts import Amounts
@@ -69,6 +70,11 @@ def seam_assumptions(examination: Examination) -> Iterator[Remark]:
     for seam in examination.fastened_seams:
         row = seam.row
         said = ["each panel by a row of its own, heads in the panels"]
+        end, edge = from_end(row.fastener, row.predrilled), from_edge(row.fastener)
+        said.append(
+            f"two or more, the last {amounts.length(end)} from either end and all "
+            f"{amounts.length(edge)} from the panel's edge, or more"
+        )
         if row.cleat is not None:
             thick = thick_enough(f"cleats of {row.cleat}", [seam.holds.penetration], amounts)
             said.append(f"{thick or f'cleats of {row.cleat}'}, across their grain")

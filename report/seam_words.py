@@ -3,9 +3,9 @@
 from math import floor
 
 from ..checks.examination import Examination
-from ..checks.seams.many_sided import seamed_parts
 from ..checks.seams.seam_demands import Seams
 from ..checks.seams.seam_fasteners import CLEAT, Spacing
+from ..checks.seams.tubes import cornered_parts
 from ..materials import fasteners
 from .amounts import FOOT, INCH, POUND_FORCE, Amounts
 from .fastener_words import several
@@ -28,7 +28,7 @@ def seam_lines(examination: Examination, amounts: Amounts) -> list[Line]:
 def seams_unchecked(examination: Examination) -> Remark | None:
     """Return whose seams are not judged, since no `[[seam]]` says how they are joined."""
     fastened = {one.row.part for one in examination.fastened_seams}
-    names = [name for name in seamed_parts(examination.structure) if name not in fastened]
+    names = [name for name in cornered_parts(examination.structure) if name not in fastened]
     if not names:
         return None
     return Remark(

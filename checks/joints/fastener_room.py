@@ -22,6 +22,19 @@ def least_apart(fastener: Fastener) -> float:
     return SPACING * fastener.diameter + (fastener.crown or 0.0)
 
 
+def from_end(fastener: Fastener, predrilled: bool) -> float:
+    """Return how far in m a nail, screw or staple stands from the end of a piece at least.
+
+    Source: NDS 2018 Commentary, recommended; of staples by their leg.
+    """
+    return _rule("end in lead holes" if predrilled else "end") * fastener.diameter
+
+
+def from_edge(fastener: Fastener) -> float:
+    """Return how far in m a nail, screw or staple stands from an edge at least, as above."""
+    return _rule("edge") * fastener.diameter
+
+
 def spacing_share(fastener: Fastener, spacing: float | None) -> float:
     """Return which part of its value a fastener keeps at a spacing in m; 0 where too near.
 

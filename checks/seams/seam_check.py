@@ -11,6 +11,7 @@ from math import hypot, inf
 from ...design.faults import DesignError, Fault
 from ...design.model import Part
 from ...design.shapes.bodies import Shell
+from ...design.shapes.boxes import Box
 from ...design.structure import Structure
 from ...loads.combinations import Factors
 from ...statics.fastener_key import ACROSS
@@ -19,11 +20,12 @@ from ...units import INCH
 from ..joints.combined import fastener_use
 from ..joints.driven import Driven
 from ..joints.fastener_capacity import Capacity, capacity
+from ..joints.fastener_room import from_end, least_apart
 from ..joints.joint_material import stuff
 from ..judging import Check, Kind
-from .many_sided import seamed_parts
 from .seam_demands import Seams
 from .seam_fasteners import through_a_panel
+from .tubes import seamed_parts, slant
 
 SOURCE = "NDS 2018 12.4 with 12.2 and 12.3; shear flow V Q/(2 I) and T/(2 A)"
 
@@ -70,10 +72,10 @@ def fastened_seams(structure: Structure, basis: str) -> tuple[SeamFastened, ...]
         if wrong is not None:
             faults.append(wrong)
             continue
-        part, shell = _shell(structure, row.part)
+        part, wall, _ = _walls(structure, row.part)
         driven = through_a_panel(
             stuff(part),
-            shell.wall,
+            wall,
             row.cleat,
             row.made_wet,
             row.stays_dry,
@@ -139,10 +141,12 @@ def _judged(
     return SeamFound(row, seams, check, driven, holds, T, V, factors, basis)
 
 
-def _shell(structure: Structure, name: str) -> tuple[Part, Shell]:
+def _walls(structure: Structure, name: str) -> tuple[Part, float, float]:
+    """Return a part with seams, how thick its walls are and how long its seams, in m."""
     part = next(each for each in structure.design.parts if each.name == name)
-    assert isinstance(part.shape, Shell)
-    return part, part.shape
+    assert isinstance(part.shape, (Shell, Box))
+    assert part.shape.wall is not None
+    return part, part.shape.wall, slant(part.shape)
 
 
 def _wrong(structure: Structure, row: SeamRow, before: SeamRow | None) -> Fault | None:
@@ -159,19 +163,24 @@ def _wrong(structure: Structure, row: SeamRow, before: SeamRow | None) -> Fault 
             row,
             "part",
             row.part,
-            "an upright shell of flat panels",
-            "shape = 'shell' with sides = 3 or more",
+            "an upright shell of flat panels, or a hollow box with walls all round",
+            "shape = 'shell' with sides = 3 or more, or 'box' with a wall and no open side",
         )
-    height = _shell(structure, row.part)[1].height
-    if row.spacing > height:
-        metric = structure.design.units == "metric"
-        shown = (
-            f"{v * 1000.0:.0f} mm" if metric else f"{v / INCH:.4g} in"
-            for v in (row.spacing, height)
-        )
-        spacing, long = shown
-        return _fault(structure, row, "spacing", spacing, f"at most as long as its seams, {long}")
-    return None
+    long, end = _walls(structure, row.part)[2], from_end(row.fastener, row.predrilled)
+    room = long - 2.0 * end
+    if row.spacing <= room * (1.0 + 1.0e-9):
+        return None
+    metric = structure.design.units == "metric"
+    spacing, room_, end_, long_ = (
+        f"{v * 1000.0:.0f} mm" if metric else f"{v / INCH:.3g} in"
+        for v in (row.spacing, room, end, long)
+    )
+    ends = f"{end_} from either end of a seam {long_} long"
+    if room < least_apart(row.fastener):
+        name = row.fastener.name
+        return _fault(structure, row, "fastener", name, f"one of which two have room, {ends}")
+    expected = f"at most {room_}: two or more, {ends}"
+    return _fault(structure, row, "spacing", spacing, expected)
 
 
 def _unknown(structure: Structure, row: SeamRow, name: str, driven: Driven) -> Fault:

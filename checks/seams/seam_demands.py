@@ -1,13 +1,14 @@
-"""The seams of each many-sided shell: shear flow, panel pull, and fasteners spaced along them."""
+"""The seams of each shell and box: shear flow, panel pull, and fasteners spaced along them."""
 
 from collections.abc import Callable, Collection
 from dataclasses import dataclass, replace
-from math import hypot, pi, tan
+from math import hypot, pi
 
 import numpy as np
 
+from ...design.placing import Body
 from ...design.shapes.bodies import Shell
-from ...design.shapes.plans import area_factor
+from ...design.shapes.boxes import Box
 from ...design.structure import Structure
 from ...loads.actions import Actions
 from ...loads.combinations import Factors
@@ -16,26 +17,20 @@ from ...loads.visible import Faces
 from ..local_wind import LocalWind
 from ..members.boards import panel_pressure
 from ..members.uprights import Mask
-from .many_sided import seamed
+from ..members.walls import box_pressure
 from .seam_fasteners import Spacing, spacings_into_a_cleat
-from .shear_flow import (
-    edge_pull,
-    hoop_pull,
-    leaning_shear,
-    polygon_first_moment,
-    polygon_inertia,
-    shear_flow,
-    twist_flow,
-)
+from .shear_flow import edge_pull, hoop_pull, leaning_shear, twist_flow
+from .tubes import Tube, ends_of, panel_widths, seamed, slant
 
 
 @dataclass(frozen=True)
 class Seams:
-    """The seams of one shell under the factored wind, in N/m: ``flow`` along, ``pull`` outward.
+    """The seams of one body under the factored wind, in N/m: ``flow`` along, ``pull`` outward.
 
     ``hoop`` pulls across them within the panels. ``shear`` in N, with what the lean of the walls
     adds, and ``torque`` in N m are those of the section with the greatest flow, ``level`` its
-    height in m. ``count`` seams; ``spacings`` hold through the panel into a corner cleat.
+    height in m. ``count`` seams, each ``long`` in m; ``spacings`` hold through the panel into a
+    corner cleat.
     """
 
     part: str
@@ -46,6 +41,7 @@ class Seams:
     flow: float
     pull: float
     hoop: float
+    long: float
     spacings: tuple[Spacing, ...]
 
     @property
@@ -63,7 +59,7 @@ def seams_of(
     basis: str,
     only: Collection[str] | None = None,
 ) -> tuple[Seams, ...]:
-    """Return the seams of every many-sided shell, of like copies the one that is loaded most.
+    """Return the seams of every shell and box, of like copies the one that is loaded most.
 
     Where ``only`` names parts, of these alone. ``actions_of`` turns what bodies offer the wind into
     its actions (Q, D, C). Both ends are tried: between them the flow is never greater.
@@ -71,24 +67,27 @@ def seams_of(
     found: dict[str, Seams] = {}
     for i, body in enumerate(structure.bodies):
         part = structure.design.parts[body.part]
-        shell = body.shape
-        if not isinstance(shell, Shell) or not seamed(body):
+        shape = body.shape
+        if not isinstance(shape, (Shell, Box)) or not seamed(body):
             continue
         if only is not None and part.name not in only:
             continue
         own = _own_wind(exposed, _goes_along(structure, body.part))
         above = _own_wind(exposed, _goes_along(structure, body.part, itself=False))
-        ends = [
-            _flow(shell, shell.bottom, body.bottom, actions_of(own), body.origin, factors),
-            _flow(shell, shell.top, body.top, actions_of(above), body.origin, factors),
-        ]
-        flow, shear, torque, level = max(ends)
-        width = max(shell.bottom, shell.top) * tan(pi / shell.sides)
-        pressure = factors.wind * panel_pressure(structure, i, local)
+        foot, top = ends_of(shape)
+        flow, shear, torque, level = max(
+            _flow(foot, body, body.bottom, actions_of(own), factors),
+            _flow(top, body, body.top, actions_of(above), factors),
+        )
+        count, width, half = panel_widths(shape)
+        local_pressure = panel_pressure if isinstance(shape, Shell) else box_pressure
+        pressure = factors.wind * local_pressure(structure, i, local)
         pull = float(edge_pull(pressure, width))
-        hoop = float(hoop_pull(pressure, width, shell.sides))
-        spacings = spacings_into_a_cleat(part.material, shell.wall, hypot(flow, hoop), pull, basis)
-        one = Seams(part.name, shell.sides, shear, torque, level, flow, pull, hoop, spacings)
+        hoop = float(hoop_pull(pressure, width, half))
+        assert shape.wall is not None
+        spacings = spacings_into_a_cleat(part.material, shape.wall, hypot(flow, hoop), pull, basis)
+        long = slant(shape)
+        one = Seams(part.name, count, shear, torque, level, flow, pull, hoop, long, spacings)
         if part.name not in found or one.flow > found[part.name].flow:
             found[part.name] = one
     return tuple(found.values())
@@ -129,26 +128,27 @@ def _own_wind(exposed: Exposed, goes: Mask) -> Exposed:
 
 
 def _flow(
-    shell: Shell, across: float, level: float, actions: Actions, axis: np.ndarray, factors: Factors
+    tube: Tube | None, body: Body, level: float, actions: Actions, factors: Factors
 ) -> tuple[float, float, float, float]:
     """Return the greatest flow in N/m at one end, its shear in N, torque in N m, and the level.
 
     What the lean of the walls adds to the shear counts, what it takes off does not.
     """
-    apothem = (across - shell.wall_in_plan) / 2.0
-    if apothem <= 0.0:
+    if tube is None:
         return 0.0, 0.0, 0.0, level
-    inertia = polygon_inertia(shell.sides, apothem, shell.wall_in_plan)
-    Q = polygon_first_moment(shell.sides, apothem, shell.wall_in_plan)
-    lean = (shell.top - shell.bottom) / (2.0 * shell.height)
+    axis, axes = body.origin, np.stack([body.bearing(0.0), body.bearing(pi / 2.0)])
     lifted = actions.lifting - actions.uplift[..., None] * axis[:2]
-    moment = actions.tilting - level * actions.force - lifted
-    across_it = leaning_shear(actions.force, moment, lean, apothem)
-    shear = factors.wind * np.maximum(
-        np.linalg.norm(actions.force, axis=-1), np.linalg.norm(across_it, axis=-1)
-    )
+    moment = (actions.tilting - level * actions.force - lifted) @ axes.T
+    force = actions.force @ axes.T
+    leaning = leaning_shear(force, moment, tube.lean, tube.apothem)
+    if tube.alike:
+        shear = np.maximum(np.linalg.norm(force, axis=-1), np.linalg.norm(leaning, axis=-1))
+        flow = shear * tube.share[0]
+    else:
+        each = np.maximum(np.abs(force), np.abs(leaning))
+        shear, flow = np.linalg.norm(each, axis=-1), each @ tube.share
     turning = actions.twist - axis[0] * actions.force[..., 1] + axis[1] * actions.force[..., 0]
     torque = factors.wind * np.abs(turning)
-    flow = shear_flow(shear, Q, inertia) + twist_flow(torque, area_factor(shell.sides) * apothem**2)
+    flow = factors.wind * flow + twist_flow(torque, tube.enclosed)
     at = np.unravel_index(int(flow.argmax()), flow.shape)
-    return float(flow[at]), float(shear[at]), float(torque[at]), level
+    return float(flow[at]), factors.wind * float(shear[at]), float(torque[at]), level

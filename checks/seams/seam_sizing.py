@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 
 from ...materials.fastener import Fastener
 from ..build_steps import down
-from ..joints.fastener_room import least_apart
+from ..joints.fastener_room import from_end, least_apart
 from ..joints.fastener_sets import block_thickness
 from ..joints.larger_fasteners import larger, screws
 from .seam_check import SeamFound, again
@@ -101,6 +101,7 @@ def _fits(seam: SeamFound, fastener: Fastener, step: float, most: float) -> Seam
     apart = greatest_spacing(fastener, tried.holds, seam.seams.sideways, seam.seams.pull)
     if apart is None:
         return None
+    most = min(most, seam.seams.long - 2.0 * from_end(fastener, seam.row.predrilled))
     spacing = most if apart >= most else down(apart, step) * step
     if spacing < least_apart(fastener):
         return None

@@ -1,7 +1,8 @@
-"""The seams of a many-sided body of flat panels: what runs along them, and what pulls at them.
+"""The seams of a body of flat panels: what runs along them, and what pulls at them.
 
-The section is a thin-walled regular polygon, measured at the middle of its wall, in bending as a
-whole. Every seam of it is alike; the one that a shear force loads most lies square to the force.
+The section is a thin-walled regular polygon or rectangle, measured at the middle of its wall, in
+bending as a whole. Every seam of a polygon is alike; the one that a force loads most lies square to
+it. Those of a rectangle carry what a force does along each of its sides.
 """
 
 import numpy as np
@@ -32,6 +33,20 @@ def polygon_first_moment(sides: ArrayLike, apothem: ArrayLike, wall: ArrayLike) 
     """
     n, a, t = np.asarray(sides, dtype=float), positive("apothem", apothem), positive("wall", wall)
     return 2.0 * t * a**2 / np.cos(np.pi / n)
+
+
+def rectangle_shares(sides: Array, walls: Array) -> Array:
+    """Return Q/(2 I) in 1/m (2,) at the corners of a thin-walled rectangle, for a force each way.
+
+    Of ``sides`` (2,) in m along x and y to the middle of the walls; ``walls`` (2,) in m are how
+    thick those are that stand square to x and to y. The wall square to the force lies beyond the
+    cut: Q = t W L/2 and I = 2 (t W (L/2)^2 + t' L^3/12). ValueError unless all are above 0.
+    Source: plane geometry.
+    """
+    L, t = positive("sides", sides), positive("walls", walls)
+    W, other = L[::-1], t[::-1]
+    inertia = 2.0 * (t * W * (L / 2.0) ** 2 + other * L**3 / 12.0)
+    return t * W * L / 2.0 / (2.0 * inertia)
 
 
 def shear_flow(shear: ArrayLike, first_moment: ArrayLike, inertia: ArrayLike) -> Array:
@@ -78,12 +93,13 @@ def edge_pull(pressure: ArrayLike, width: ArrayLike) -> Array:
     return not_negative("pressure", pressure) * not_negative("width", width) / 2.0
 
 
-def hoop_pull(pressure: ArrayLike, width: ArrayLike, sides: ArrayLike) -> Array:
-    """Return the pull p s/(2 tan(pi/n)) in N/m (…) in the plane of panels, square to a seam.
+def hoop_pull(pressure: ArrayLike, width: ArrayLike, half_angle: ArrayLike) -> Array:
+    """Return the pull p s/(2 tan(half)) in N/m (…) in the plane of panels, square to a seam.
 
     At a corner the ``edge_pull`` of one panel leans on the next, which has to pull it back within
-    its own plane: all together p times the apothem, as in the wall of a round tank. Of a regular
-    body of ``sides`` n (…), all its panels under the same ``pressure`` p (…) outward; other
-    arguments and errors as ``edge_pull``. Source: statics, equilibrium of a corner.
+    its own plane: in a regular body p times the apothem, as in the wall of a round tank.
+    ``half_angle`` (…) in rad is half of that by which the wall turns there, pi/n; all panels under
+    the same ``pressure`` p (…) outward; other arguments and errors as ``edge_pull``.
+    Source: statics, equilibrium of a corner.
     """
-    return edge_pull(pressure, width) / np.tan(np.pi / np.asarray(sides, dtype=float))
+    return edge_pull(pressure, width) / np.tan(np.asarray(half_angle, dtype=float))

@@ -12,6 +12,7 @@ from yardfast.checks.examination import examine
 from yardfast.checks.seams import shear_flow as seams
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.bodies import Shell, Solid
+from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Panel, Plate
 from yardfast.design.shapes.plans import Regular
 
@@ -77,6 +78,25 @@ def test_many_sides_come_to_the_round_tube():
     assert inertia == pytest.approx(np.pi * r**3 * t, rel=1e-4)
     flow = seams.shear_flow(V, seams.polygon_first_moment(400, r, t), inertia)
     assert flow == pytest.approx(V / (np.pi * r), rel=1e-4)
+
+
+@pytest.mark.parametrize(("long", "wide"), [(0.4, 0.4), (0.9, 0.3), (0.3, 1.1)])
+def test_flows_at_the_corners_of_a_box_balance_the_shear(long, wide):
+    """Along each web q grows from the corners by V t x/I; both webs together carry V."""
+    V, t = 600.0, np.array([0.012, 0.018])
+    corner = V * seams.rectangle_shares(np.array([long, wide]), t)[0]
+    x = np.linspace(-long / 2.0, long / 2.0, 4001)
+    inertia = 2.0 * (t[0] * wide * (long / 2.0) ** 2 + t[1] * long**3 / 12.0)
+    web = corner + V / inertia * t[1] * (long**2 / 8.0 - x**2 / 2.0)
+    assert 2.0 * trapezoid(web, x) == pytest.approx(V, rel=1e-6)
+
+
+def test_a_square_box_carries_what_a_shell_of_four_sides_does():
+    """On its face a square's corners carry half as much from each side as over its diagonal."""
+    shares = seams.rectangle_shares(np.full(2, 0.4), np.full(2, 0.012))
+    Q, inertia = seams.polygon_first_moment(4, 0.2, 0.012), seams.polygon_inertia(4, 0.2, 0.012)
+    over_the_diagonal = float(seams.shear_flow(1.0, Q, inertia))
+    assert shares.sum() / np.sqrt(2.0) == pytest.approx(over_the_diagonal)
 
 
 def test_twist_runs_round_by_bredt():
@@ -218,7 +238,7 @@ def test_a_corner_is_in_balance_under_edge_pull_and_hoop(sides):
     pressure, apothem = 300.0, 0.4
     width = 2.0 * apothem * np.tan(np.pi / sides)
     outward = float(seams.edge_pull(pressure, width))
-    within = float(seams.hoop_pull(pressure, width, sides))
+    within = float(seams.hoop_pull(pressure, width, np.pi / sides))
     half = np.pi / sides
     normals = np.array([[np.cos(half), np.sin(half)], [np.cos(half), -np.sin(half)]])
     away = np.array([[-np.sin(half), np.cos(half)], [-np.sin(half), -np.cos(half)]])
@@ -254,6 +274,30 @@ def test_nail_spacing_by_hand():
     use = T / (1.6 * min(drawn, head)) + V / (1.6 * Z)
     (spacing,) = (each.spacing for each in one.spacings if each.fastener == "8d common nail")
     assert spacing / inch == pytest.approx(1.0 / use, rel=1e-3)
+
+
+def test_the_corners_of_a_box_by_hand():
+    """0.8 by 0.5 by 0.6 m, open above, on its long face: V Q/(2 I) at its foot; p s/2 each way.
+
+    The wind over the corner asks along both sides at once; here the greatest of all directions.
+    """
+    body = Part("box", Box(0.8, 0.5, 0.6, 0.018, frozenset({"top"})), Place(on="foot"),
+                material="softwood plywood")  # fmt: skip
+    found = examine(design(BASE, body, wind=25.0))
+    (one,) = found.seams
+    i = [each.part for each in found.structure.bodies].index(1)
+    q = 0.5 * 1.226 * 25.0**2
+    size = q * np.maximum(found.exposed.below, found.exposed.above)[i]
+    L, W, t = 0.782, 0.482, 0.018
+    shares = [
+        t * b * a / 2.0 / (4.0 * (t * b * a**2 / 4.0 + t * a**3 / 12.0))
+        for a, b in ((L, W), (W, L))
+    ]
+    along = np.abs(found.exposed.along[i])
+    by_hand = (size[:, None] * along * shares).sum(axis=1).max()
+    assert one.count == 4
+    assert one.flow == pytest.approx(by_hand, rel=1e-6)
+    assert [one.pull, one.hoop] == pytest.approx([(1.3 + 0.6) * q * 0.8 / 2.0] * 2, rel=1e-6)
 
 
 def test_what_nobody_publishes_gets_no_spacing_and_round_bodies_no_seams():
