@@ -67,6 +67,7 @@ _WHERE = {
     "long wall": "its long wall",
     "short wall": "its short wall",
     "top": "its top",
+    "upper edge": "its upper edge, which a roof pushes outward",
     "between": "",
     "eaves": "what stands out at the eaves",
     "ends": "what stands out at its two ends",

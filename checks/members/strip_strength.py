@@ -52,17 +52,24 @@ def stuff_of(part: Part, thickness: float) -> Stuff | NotJudged:
 
 
 def strip_strength(
-    stuff: Stuff, thickness: float, width: ArrayLike, across: bool, basis: str
+    stuff: Stuff,
+    thickness: float,
+    width: ArrayLike,
+    across: bool,
+    basis: str,
+    *,
+    whole: float | None = None,
 ) -> StripStrength | None:
     """Return what strips ``width`` (…) and ``thickness`` m thick carry; None for no published one.
 
     ``across``: they bend across the grain of the face, or of the boards: for that no strength of
-    solid wood is published. Wet in use, under wind. ValueError unless sizes are above 0.
+    solid wood is published. ``whole`` in m is how wide the sheet is of which it is a part. Wet in
+    use, under wind. ValueError unless sizes are above 0.
     """
     b, t = np.asarray(width, dtype=float), np.full_like(width, thickness, dtype=float)
     match stuff:
         case Sheet():
-            bending = sheet_bending(stuff, b, basis, across)
+            bending = sheet_bending(stuff, b if whole is None else whole, basis, across)
             rolling = sheet_rolling_shear(stuff, basis, across)
             return StripStrength(bending * b, rolling * b, sheet_stiffness(stuff, across) * b)
         case Metal():

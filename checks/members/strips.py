@@ -56,7 +56,8 @@ class Strip:
     """A strip of a plate between ``edges`` (m + 1,) in m along it, held at ``held`` (k,) in m.
 
     ``width`` in m of it, of each part (m,) or of all. ``across``: it bends across the grain.
-    ``fast``: at its start it may not turn. ``lifts`` and ``presses`` are winds, each a case of its
+    ``whole`` in m is how wide the sheet is that it is part of, where wider. ``fast``: at its start
+    it may not turn. ``lifts`` and ``presses`` are winds, each a case of its
     own; with those that press goes the weight, ``weighs``. ``named`` are loads of the design.
     """
 
@@ -69,6 +70,7 @@ class Strip:
     presses: tuple[Acting, ...] = ()
     weighs: Acting | None = None
     named: tuple[Acting, ...] = ()
+    whole: float | None = None
 
     @property
     def length(self) -> float:
@@ -142,7 +144,9 @@ def judge(name: str, place: Ways, strip: Strip, by: Basis, count: int = 1) -> Me
     """Return the use of one strip; None where no strength is published for the way it bends."""
     at, part = _nodes(strip)
     width = np.broadcast_to(np.asarray(strip.width, dtype=float), part.max() + 1)[part]
-    strength = strip_strength(by.stuff, by.thickness, width, strip.across, by.basis)
+    strength = strip_strength(
+        by.stuff, by.thickness, width, strip.across, by.basis, whole=strip.whole
+    )
     if strength is None:
         return None
     cases = list(_cases(strip, by))

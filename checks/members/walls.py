@@ -11,16 +11,22 @@ from ...design.shapes.boxes import Box
 from ...design.structure import Structure
 from ...loads.combinations import Factors
 from ...loads.lids import covered, is_closed_above, top_plan
-from ...materials.lumber import Lumber
+from ...materials.lumber import Lumber, board_width
 from ..local_wind import LocalWind, panel_coefficient
 from .member_check import Member, NotJudged
 from .strip_strength import stuff_of
-from .strips import Basis, Strip, Ways, plain, weakest
+from .strips import Acting, Basis, Strip, Ways, plain, weakest
+from .thrust import Thrust, thrust_on
 
 _SIDES = {"front": "left", "back": "left", "left": "front", "right": "front"}
 """Each side of a box with one of the two that it meets; the other is opposite to that."""
 
 _OPPOSITE = {"front": "back", "back": "front", "left": "right", "right": "left"}
+_FRONT, _ENDS = frozenset({"front", "back"}), frozenset({"left", "right"})
+EDGE = 0.175
+"""Share of its span that carries a line of load along the free edge of a sheet (judgement: no more
+than that of the weakest plywood along its grain, by plate theory)."""
+
 _WHOLE = 0.9
 """Share of a top that has to be covered for the wind not to reach it (judgement)."""
 
@@ -58,14 +64,18 @@ def check_box(
     if "top" not in box.open and reached and hidden > 0.0:
         return NotJudged(part.name, "load on it")
     pressure = box_pressure(structure, i, local)
+    by = Basis(factors, basis, stuff, box.wall)
     places: list[Ways] = []
+    thrust = thrust_on(structure, i, local) if "top" in box.open else None
+    if thrust is not None:
+        places += _upper_edges(box, thrust, float(local.velocity[i]), by)
     for plate in plates_of(box):
         if plate.where != "top" or reached:
             ways = _strips(plate, pressure, isinstance(stuff, Lumber))
             if not ways:
                 return NotJudged(part.name, "free edges")
             places.append(Ways("box wall", plate.where, ways))
-    return weakest(part.name, places, Basis(factors, basis, stuff, box.wall)) if places else None
+    return weakest(part.name, places, by) if places else None
 
 
 def box_pressure(structure: Structure, i: int, local: LocalWind) -> float:
@@ -121,3 +131,28 @@ def _strips(plate: Plate, pressure: float, boards: bool) -> list[Strip]:
         across = span < width if boards else span <= width
         found.append(plain(span, width, across, pressure))
     return found
+
+
+def _upper_edges(box: Box, thrust: Thrust, velocity: float, by: Basis) -> list[Ways]:
+    """Return the upper edges of the walls that bear a roof: strips along them, between corners.
+
+    No deeper than the wall is high, and of a sheet than carries a line of load on a free edge.
+    """
+    sides, ends = (_FRONT, _ENDS) if thrust.front else (_ENDS, _FRONT)
+    if sides <= box.open or box.open & ends:
+        return []
+    top, high = box.top_plan, box.height
+    span = max(box.length, top.length) if thrust.front else max(box.width, top.width)
+    depth = min(board_width() if isinstance(by.stuff, Lumber) else EDGE * span, high)
+    outward, inward = thrust.edges(velocity, depth)
+    strip = Strip(
+        (0.0, span),
+        (0.0, span),
+        depth,
+        span <= high,
+        lifts=(Acting(inward / depth),),
+        presses=(Acting(outward / depth),),
+        weighs=Acting(thrust.weight / depth),
+        whole=high,
+    )
+    return [Ways("box wall", "upper edge", (strip,))]

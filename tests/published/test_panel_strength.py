@@ -3,6 +3,7 @@
 import numpy as np
 import pytest
 
+from yardfast.checks.members import walls
 from yardfast.checks.members.member_strength import sheet_bending
 from yardfast.checks.members.strip_strength import strip_strength
 from yardfast.checks.members.strips import carrying
@@ -171,3 +172,21 @@ def test_a_metal_or_plastic_plate_too():
         Mx, My = patched(ratio, 1.0, 1.0, 1.0, 1.0, 0.1)
         most = max(Mx + 0.3 * My, My + 0.3 * Mx)
         assert most <= 0.9 / 4.0 / carrying(plastic.find("acrylic"), 0.1, 1.0, ratio)
+
+
+@pytest.mark.parametrize(("material", "inches"), SHEETS)
+def test_the_free_edge_of_a_sheet_carries_a_line_on_no_less_than_its_strip(material, inches):
+    """A half plate with a wave of load along its edge, nu 0: Dx, Dy and H of Huber's equation.
+
+    Its deflection dies away as two exponentials, without moment at the edge and with the load as
+    Kirchhoff's shear there; the wave's moment P/a^2 over that at the edge is the strip's width.
+    """
+    sheet = sheets.find(material, inches * INCH)
+    G = (180_000.0 if material == "OSB" else 90_000.0) * PSI
+    H, a = 2.0 * G * (inches * INCH) ** 3 / 12.0, np.pi
+    for Dx, Dy in (sheet.stiffness, sheet.stiffness[::-1]):
+        root = np.sqrt(complex(H**2 - Dx * Dy))
+        r, t = (a * np.sqrt((H + sign * root) / Dy) for sign in (1.0, -1.0))
+        A, B = 1.0, -((r / t) ** 2)
+        load = abs(Dy * (r**3 * A + t**3 * B) - 2.0 * H * a**2 * (r * A + t * B))
+        assert load / a**2 / abs(Dx * a**2 * (A + B)) >= walls.EDGE

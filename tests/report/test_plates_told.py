@@ -25,7 +25,7 @@ length = '40 in'
 width = '24 in'
 height = '20 in'
 wall = '{wall}'
-open = ['top']
+{top}
 material = '{material}'
 [[part]]
 name = 'roof'
@@ -75,8 +75,11 @@ def test_a_post_too_slender_for_a_column_is_told_so(mass, said):
     assert said in notes(examine(read_text(POST.format(mass=mass))), "post")
 
 
+GIVEN = {"wind": "60 mph", "wall": "1/2 in", "material": "OSB", "top": "open = ['top']"}
+
+
 def told(**given):
-    text = HOUSE.format(**{"wind": "60 mph", "wall": "1/2 in", "material": "OSB", **given})
+    text = HOUSE.format(**{**GIVEN, **given})
     return examine(read_text(text))
 
 
@@ -88,7 +91,8 @@ def notes(examination, name):
 def test_notes_say_which_piece_governs_and_how_it_was_judged():
     found = told()
     assert "strips from edge to edge" in notes(found, "house")
-    assert "in its long wall" in notes(found, "house")
+    assert "in its upper edge, which a roof pushes outward" in notes(found, "house")
+    assert "in its long wall" in notes(told(top="open = []"), "house")
     assert "strips from eave to ridge" in notes(found, "roof")
     assert "bends about" in notes(found, "house")
 
@@ -112,7 +116,7 @@ def test_what_was_not_judged_says_why():
 
 
 def test_members_in_the_result_carry_where_and_level():
-    result = Result(told()).to_dict()
+    result = Result(told(top="open = []")).to_dict()
     house = next(one for one in result["members"] if one["part"] == "house")
     assert (house["role"], house["where"], house["level_m"]) == ("box wall", "long wall", None)
 
@@ -120,7 +124,7 @@ def test_members_in_the_result_carry_where_and_level():
 @pytest.mark.parametrize(("wind", "status", "shown"), [("10 mph", 0, False), ("200 mph", 1, True)])
 def test_walls_that_are_too_weak_are_told_on_the_screen(tmp_path, wind, status, shown):
     file = tmp_path / "house.toml"
-    text = HOUSE.format(wind=wind, wall="1/4 in", material="softwood plywood")
+    text = HOUSE.format(**{**GIVEN, "wind": wind})
     file.write_text(text, encoding="utf-8")
     ran = subprocess.run(
         [sys.executable, "-m", "yardfast", "check", str(file)],
