@@ -161,10 +161,12 @@ def member_assumptions(examination: Examination) -> Iterator[Remark]:
         )
     if any(isinstance(stuff, Sheet) for stuff in stuffs):
         names = [one.name for one in judged if isinstance(one.stuff, Sheet)]
+        deciding = joined([one.name for one in judged if one.by_grain])
+        told = f" Turned round, {deciding} would not be judged the same." if deciding else ""
         yield Remark(
             f"The face grain of {joined(names)} is taken to run along the longer side of each "
-            "piece; plywood is taken as the weakest lay-up, of three layers.",
-            "",
+            f"piece; plywood is taken as the weakest lay-up, of three layers.{told}",
+            f"face grain of {deciding} along its longer side" if deciding else "",
         )
     boards = [one for one in judged if isinstance(one.stuff, Lumber) and one.role in _BOARDS]
     if boards:

@@ -23,6 +23,7 @@ class Member:
     ``slender`` is effective length over thickness of a piece that is pressed along itself, 0 of
     others. ``deflection`` in m is how far it bends under the unfactored wind, or under what stands
     on its overhang: shown, not judged.
+    ``by_grain``: turned round, the grain of a sheet's face would change whether it passes.
     ``beside`` names parts that touch it and were not counted on, ``stuff`` the published strength,
     ``graded`` tells whether the design names its grade. ``loads`` are the named loads under which
     it was judged as well. ``spanned`` tells of posts that a rail over three or more is taken to
@@ -43,6 +44,7 @@ class Member:
     where: str = ""
     level: float | None = None
     spanned: bool = False
+    by_grain: bool = False
 
 
 @dataclass(frozen=True)

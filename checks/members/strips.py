@@ -93,12 +93,16 @@ class Ways:
 
 @dataclass(frozen=True, eq=False)
 class Basis:
-    """By what strips are judged: load ``factors``, the ``basis`` of judgement, stuff, thickness."""
+    """By what strips are judged: load ``factors``, the ``basis`` of judgement, stuff, thickness.
+
+    ``turned``: the face grain runs the other way than is taken.
+    """
 
     factors: Factors
     basis: str
     stuff: Stuff
     thickness: float
+    turned: bool = False
 
 
 def plain(span: float, width: float, across: bool, pressure: float) -> Strip:
@@ -127,8 +131,19 @@ def carrying(stuff: Stuff, across: float, span: float, room: float) -> float:
 def weakest(name: str, places: Iterable[Ways], by: Basis, count: int = 1) -> Member | NotJudged:
     """Return the strength of a plate where it is used most; of each place the better way counts.
 
-    Not judged where a place has no way for which a strength is published.
+    Not judged where a place has no way for which a strength is published. It is told of a sheet
+    whether it would pass or fail otherwise with its face grain turned.
     """
+    places = list(places)
+    one = _weakest(name, places, by, count)
+    if isinstance(one, NotJudged) or not isinstance(by.stuff, Sheet):
+        return one
+    other = _weakest(name, places, replace(by, turned=True), count)
+    decides = isinstance(other, Member) and other.check.passes != one.check.passes
+    return replace(one, by_grain=decides)
+
+
+def _weakest(name: str, places: Sequence[Ways], by: Basis, count: int) -> Member | NotJudged:
     found: list[Member] = []
     for place in places:
         ways = [judge(name, place, strip, by, count) for strip in place.strips]
@@ -145,7 +160,7 @@ def judge(name: str, place: Ways, strip: Strip, by: Basis, count: int = 1) -> Me
     at, part = _nodes(strip)
     width = np.broadcast_to(np.asarray(strip.width, dtype=float), part.max() + 1)[part]
     strength = strip_strength(
-        by.stuff, by.thickness, width, strip.across, by.basis, whole=strip.whole
+        by.stuff, by.thickness, width, strip.across != by.turned, by.basis, whole=strip.whole
     )
     if strength is None:
         return None

@@ -19,6 +19,7 @@ from yardfast.design.shapes.flat import Frame, Plate
 from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.shapes.weight import Weight
 from yardfast.loads.given import GivenLoad
+from yardfast.report.member_words import member_assumptions
 
 BASE = Part("foot", Plate(Rectangle(2.4, 2.4), 0.05), material="concrete")
 PLY = "softwood plywood"
@@ -351,3 +352,24 @@ def test_a_weight_off_the_middle_is_carried_where_it_stands(x):
     one = judged(BASE, BOX, top, bird, wind=0.1)[0]["lid"].check
     P, a = 40.0 * 9.80665, 0.964 / 2.0 + x
     assert one.demand == pytest.approx(P * a * (0.964 - a) / 0.964 * 1.6 / 0.9, rel=1e-5)
+
+
+def test_it_is_told_where_the_way_of_the_grain_decides():
+    """Turned, the deck over two beams bends along its grain, 845 of 225 lbf-in/ft as strong."""
+    beams = Part(
+        "beams",
+        Box(1.2, 0.09, 0.09),
+        Place(on="foot", at=(0.0, 0.35, 0.0), mirror=frozenset("y")),
+        material="southern pine",
+    )
+    deck = lid(Rectangle(1.2, 0.79), on="beams")
+    uses = {
+        wind: judged(BASE, beams, deck, wind=wind)[0]["lid"] for wind in (20.0, 60.0, 80.0, 140.0)
+    }
+    for one in uses.values():
+        turned = one.check.utilization * 225.0 / 845.0
+        assert one.by_grain == ((one.check.utilization <= 1.0) != (turned <= 1.0))
+    assert {one.by_grain for one in uses.values()} == {False, True}
+    fails = examine(design(BASE, beams, deck, wind=next(w for w, u in uses.items() if u.by_grain)))
+    said = [remark for remark in member_assumptions(fails) if "face grain" in remark.full]
+    assert [remark.short for remark in said] == ["face grain of lid along its longer side"]
