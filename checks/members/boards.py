@@ -149,7 +149,7 @@ def _level(
 
     They take all of the wind on the board. On one post alone both ends stand out from it.
     """
-    half, across = board.width / 2.0, height > board.width
+    half, across = board.width / 2.0, board.height > board.width
     wind *= board.height / height
     inside = np.clip(posts.along, -half, half)
     first = float(inside[0])

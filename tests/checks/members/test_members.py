@@ -359,6 +359,15 @@ def test_the_height_that_posts_hold_carries_all_of_a_board():
     assert one.check.capacity == pytest.approx(per_metre * strip * 0.5, rel=1e-6)
 
 
+def test_the_grain_of_a_board_runs_along_all_of_it_not_along_what_posts_hold():
+    """0.9 m wide and 1.0 m tall on posts that hold 0.3 m of it: along its height, so across."""
+    one = judged(BASE, *held_board(0.9, 1.0, 0.0, 0.3, 0.8), wind=5.0)[0]["board"]
+    level = 225.0 * 4.4482216152605 * INCH / 0.3048 * 1.6 * 0.75
+    strip = 0.5 + 0.5 * (0.3 / INCH - 8.0) / 16.0
+    assert one.role == "board between posts"
+    assert one.check.capacity == pytest.approx(level * strip * 0.3, rel=1e-6)
+
+
 def test_boards_laid_level_above_their_posts_hang_on_nothing():
     parts = held_board(1.5, 1.2, 0.0, 0.3, 1.2, "western redcedar", 0.0254)
     assert judged(BASE, *parts)[1]["board"] == "across grain"
