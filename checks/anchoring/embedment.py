@@ -112,7 +112,7 @@ def diagonal(side: ArrayLike) -> Array:
 def lateral_bearing(ground: Ground, doubled: bool = False) -> float | None:
     """Return a ground's allowable lateral pressure in Pa per m of depth; None beneath paving.
 
-    The presumptive value of its class, less in proportion where the ground bears less than its
+    The presumptive value of its class; of wet ground less, in proportion as it bears less than its
     class does (judgement). ``doubled`` only for an isolated pole that may move 1/2 in at the ground
     without harm. Source: IBC 2012 Table 1806.2; doubling: IBC 1806.3.4.
     """
@@ -121,7 +121,7 @@ def lateral_bearing(ground: Ground, doubled: bool = False) -> float | None:
     rows = references.table("ground/ibc_presumptive_soil").rows
     row = next(row for row in rows if row["class"].startswith(f"{ground.ibc_class} "))
     presumptive = float(row["vertical_psf"]) * units.factor("psf")
-    share = min(ground.allowable_pressure / presumptive, 1.0)
+    share = min(ground.allowable_pressure / presumptive, 1.0) if ground.wet else 1.0
     value = float(row["lateral_psf_per_ft_below_grade"]) * units.factor("psf/ft")
     return value * share * (2.0 if doubled else 1.0)
 

@@ -5,16 +5,17 @@ in a gust of 20 m/s at the piece itself (method "gust"); stakes of 1 in, 32 in i
 head, one at each corner. Service basis: 1.5 on what helps. Each step names where it comes from.
 """
 
-from math import pi, sqrt
+from math import cos, pi, radians, sin, sqrt
 
 import pytest
+import shapely
+import shapely.affinity
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 
 G = 9.80665
 V, B, HEIGHT = 20.0, 0.5, 1.5
-PSF = 4.4482216152605 / 0.3048**2
 FILE = """
 [design]
 name = 'Held tower'
@@ -52,30 +53,44 @@ W = 150 * B * B * HEIGHT * G
 FACE = interpolated(HEIGHT / B, 1.3, 1.4) * B * HEIGHT
 DIAGONAL = interpolated(HEIGHT / B, 1.0, 1.1) * sqrt(2) * B * HEIGHT
 """Cf times area in m2 square on and on the diagonal, each on the projected area."""
-YIELD = 3 * 1500 * PSF
-"""The ground gives way at three times the presumptive 1500 psf (IBC 2012 Table 1806.2 class 5)."""
+YIELD = 5.14 * 25e3  # Prandtl's bearing capacity of loam with s_u 25 kPa, Pa
 
 
-def pulls(force_area, corner):
-    """Straight and level pull in N on the stake that is pulled most, wind on a face or a corner.
+def cap_centroid(line, area):
+    """Distance of the centroid of the square's cap of ``area`` m2 beyond a line, by bisection."""
+    turned = shapely.affinity.rotate(
+        shapely.box(-B / 2, -B / 2, B / 2, B / 2), -line, origin=(0, 0)
+    )
+    low, high = -B, B
+    for _ in range(60):
+        middle = (low + high) / 2
+        cap = turned.intersection(shapely.box(middle, -B, B, B))
+        low, high = (middle, high) if cap.area > area else (low, middle)
+    return cap.centroid.x
 
-    What presses on the ground, W/1.5, is carried by the strip or corner of the foot that yields,
-    whose centroid is the line of turning (Meyerhof 1953).
+
+CORNERS = [(x * B / 2, y * B / 2) for x in (-1, 1) for y in (-1, 1)]
+
+
+def pulls(off, line):
+    """Straight and level pull in N on the stake pulled most; wind ``off`` the face, in degrees.
+
+    What presses on the ground, W/1.5, is carried by the cap of the foot that yields beyond a
+    ``line`` in the same degrees; its centroid is the line of turning (Meyerhof 1953).
     """
-    force, pressing = Q * force_area, W / 1.5
-    yielding = pressing / YIELD
-    if corner:
-        pivot = B / sqrt(2) - 2 / 3 * sqrt(yielding)  # a corner's triangle, sqrt(A) deep
-        arms = (B / sqrt(2), 0.0, 0.0, -B / sqrt(2))
-    else:
-        pivot = B / 2 - yielding / B / 2  # a strip along the side
-        arms = (B / 2, B / 2, -B / 2, -B / 2)
-    net = force * HEIGHT / 2 - pressing * pivot
-    distance = [max(pivot - arm, 0.0) for arm in arms]
+    share = sin(radians(90 * off / 45)) ** 2  # engineering basis 3: between face and diagonal
+    force, pressing = Q * (FACE + (DIAGONAL - FACE) * share), W / 1.5
+    pivot = cap_centroid(line, pressing / YIELD)
+    net = force * cos(radians(off - line)) * HEIGHT / 2 - pressing * pivot
+    c, s = cos(radians(line)), sin(radians(line))
+    distance = [max(pivot - x * c - y * s, 0.0) for x, y in CORNERS]
     straight = net * max(distance) / sum(d * d for d in distance)  # elastic, the farthest most
     friction = 0.40 * pressing  # wood on lawn, the lower of those published
     level = max(force - friction, 0.0) / 4  # shared alike
     return straight, level
+
+
+WINDS, LINES = range(0, 50, 5), range(0, 50, 5)
 
 
 STRAIGHT = 0.5 * 25000 * pi * 0.0254 * (32 * 0.0254 - 0.15) / 3
@@ -101,7 +116,7 @@ def test_untied_it_tips(found):
 
 
 def test_each_stake_is_asked_for_what_the_hand_finds(found):
-    wanted = {corner: pulls(DIAGONAL if corner else FACE, corner) for corner in (False, True)}
+    wanted = {(off, line): pulls(off, line) for off in WINDS for line in LINES}
     used = {c: T / STRAIGHT + H / LEVEL for c, (T, H) in wanted.items()}
     check = named(found, "anchor: stakes")
     assert check.demand == pytest.approx(max(used.values()), rel=1e-4)

@@ -203,9 +203,12 @@ def _cap_centroid(normal_angle, area):
     return cap.centroid.x
 
 
+YIELD = 5.14 * 25e3  # Prandtl's bearing capacity of loam with s_u 25 kPa, Pa
+
+
 def _tips_at(angle, normal_angle):
     """The pressure at which M_over = W d about the line, the ground giving way at N/q_u."""
-    yield_pressure = 3 * 1500 * PSF  # three times the presumptive 1,500 psf (IBC class 5)
+    yield_pressure = YIELD
     weight, q = MASS * G, 0.0
     normal = np.array([cos(normal_angle), sin(normal_angle)])
     toward = cos(angle - normal_angle)
@@ -247,7 +250,7 @@ def test_it_slides_at_the_gust_found_by_hand(found):
 def test_the_push_and_the_gust_to_act_at_are_as_by_hand(found):
     """Push at 5 ft: W d / 1.524 m. To act at: the least of the limits over sqrt 1.5 and of the
     range's low ends, as a forecast gust over sqrt 0.85, down to 5 mph."""
-    yield_pressure = 3 * 1500 * PSF
+    yield_pressure = YIELD
     pivots = [_cap_centroid(radians(5.0 * k), MASS * G / yield_pressure) for k in range(9)]
     assert found.limits.push == pytest.approx(MASS * G * min(pivots) / 1.524, rel=1e-6)
     limits = found.limits
