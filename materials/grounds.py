@@ -9,12 +9,16 @@ from .. import references, units
 
 @dataclass(frozen=True)
 class Friction:
-    """A coefficient of friction, ultimate, and on whose word."""
+    """A coefficient of friction, ultimate, and on whose word.
+
+    ``state`` is "wet" or "dry" where the source tells on hard ground, else empty.
+    """
 
     coefficient: float
     source: str
     confidence: str
     note: str = ""
+    state: str = ""
 
 
 @dataclass(frozen=True)
@@ -116,7 +120,11 @@ def listing() -> list[Ground]:
 def _friction(name: str) -> Mapping[str, Friction]:
     return {
         row["contact"]: Friction(
-            float(row["coefficient"]), row["source"], row["confidence"], row["note"]
+            float(row["coefficient"]),
+            row["source"],
+            row["confidence"],
+            row["note"],
+            row["state"],
         )
         for row in references.table("ground/ground_friction").where("ground", name)
     }

@@ -9,8 +9,8 @@ from .. import references, units
 class Metal:
     """Yield strength and modulus of elasticity in Pa; ``safety`` on yield, ``resistance`` factor.
 
-    ``column`` is the rule by which a pressed piece gives way, of "steel" or "aluminium";
-    ``stands_for`` names the alloy.
+    ``column`` is the rule by which a pressed piece gives way, by its name in
+    references/metal_columns.csv; ``stands_for`` names the alloy and temper.
     """
 
     name: str

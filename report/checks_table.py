@@ -95,7 +95,7 @@ def _said(examination: Examination, check: Check, more: str = "") -> tuple[str, 
         case Kind.OVERTURNING:
             return "tipping", f"over {over_what(examination, check.toward_deg or 0.0)}"
         case Kind.SLIDING:
-            return "sliding", ground
+            return "sliding", f"{ground}{_dry(examination)}"
         case Kind.BEARING:
             return "sinking in", ground
         case Kind.PUSH:
@@ -111,6 +111,14 @@ def _said(examination: Examination, check: Check, more: str = "") -> tuple[str, 
             of = f"of {of}" if kind is Kind.MEMBER else of
             width = _ABOUT - len(more)
             return way, (of if len(of) <= width else f"{of[: width - 3]}...") + more
+
+
+def _dry(examination: Examination) -> str:
+    """Return that friction is known dry only, where it is: gusts come with rain."""
+    standing = examination.standing
+    touching = {patch.contact for patch in standing.structure.patches}
+    states = {standing.ground.friction[kind].state for kind in touching}
+    return ", dry" if "dry" in states else ""
 
 
 def engineer(examination: Examination, amounts: Amounts) -> list[Line]:

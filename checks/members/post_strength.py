@@ -11,12 +11,11 @@ from ...materials import lumber, metal
 from ...materials.metal import Metal
 from .bending import both_ways_use, rectangle_inertia, round_inertia
 from .columns import (
-    aluminium_column,
     aluminium_use,
     column_stability,
     euler_stress,
+    metal_column,
     pressed_use,
-    steel_column,
     steel_use,
 )
 from .member_check import Stuff
@@ -76,7 +75,8 @@ class PostStrength:
         fc = np.maximum(pressed, 0.0) / self.area
         gives = self._gives(effective, longer)
         if isinstance(self.stuff, Metal):
-            both = aluminium_use if self.stuff.column == "aluminium" else steel_use
+            is_aluminium = self.stuff.column.startswith("aluminium")
+            both = aluminium_use if is_aluminium else steel_use
             return np.where(pressed < 0.0, pulled, both(fc / gives, bent))
         f1, f2 = np.abs(first) / self.moduli[0], np.abs(second) / self.moduli[1]
         ways = [
@@ -114,8 +114,8 @@ class PostStrength:
         """Return the stress in Pa (…) that a piece may be pressed by until it gives way."""
         slender = self.slender(effective)
         if isinstance(self.stuff, Metal):
-            column = aluminium_column if self.stuff.column == "aluminium" else steel_column
-            return self.safety * column(self.stuff.strength, self.elastic, slender)
+            kind, strength = self.stuff.column, self.stuff.strength
+            return self.safety * metal_column(kind, strength, self.elastic, slender)
         least = longer * euler_stress(self.elastic, slender)
         return self.along * column_stability(self.along, least)
 

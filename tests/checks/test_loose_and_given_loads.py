@@ -123,8 +123,8 @@ def test_somebody_in_the_middle_does_not():
 
 
 def test_a_level_pull_tips_by_its_height_and_turns_with_the_piece():
-    load = GivenLoad("rope", 100.0, (0.0, 0.0, 0.4), (1.0, 0.0, 0.0))
+    load = GivenLoad("rope", 100.0, (0.0, 0.0, 0.6), (1.0, 0.0, 0.0))
     straight = named(examine(_bench(load)), "load: rope")
     turned = named(examine(replace(_bench(load), turn=0.5)), "load: rope")
-    assert straight.demand == pytest.approx(100 * 0.4)
+    assert straight.demand == pytest.approx(100 * 0.6)
     assert turned.utilization == pytest.approx(straight.utilization, rel=1e-9)

@@ -49,6 +49,9 @@ def test_friction_is_the_lowest_published(ground: str, contact: str) -> None:
         assert friction.coefficient == pytest.approx(0.40)
         assert 0.36 <= friction.coefficient <= math.tan(math.radians(2 / 3 * 34)) < min(found)
         assert "0.65" in friction.note
+    elif (ground, contact) == ("paving", "wood"):
+        assert friction.state == "wet"
+        assert friction.coefficient < min(found)  # 0.60 dry, EN 13814
     elif found:
         assert friction.coefficient == min(found)
     else:
@@ -60,7 +63,7 @@ def test_friction_is_the_lowest_published(ground: str, contact: str) -> None:
 @pytest.mark.parametrize(
     ("ground", "contact", "coefficient"),
     [
-        ("paving", "wood", 0.60),
+        ("paving", "wood", 0.40),  # wet, EN 1995-2 Table 6.1 (memory)
         ("paving", "steel", 0.10),
         ("paving", "concrete", 0.40),
         ("paving", "rubber", 0.30),
@@ -188,3 +191,12 @@ def test_every_rating_has_its_source() -> None:
 def test_a_name_that_is_unknown_is_a_key_error() -> None:
     with pytest.raises(KeyError, match="mud"):
         grounds.find("mud")
+
+
+def test_friction_on_paving_is_wet_or_says_that_it_is_dry() -> None:
+    """Gusts come with rain: a published wet value where there is one, else the note tells."""
+    for friction in grounds.find("paving").friction.values():
+        assert friction.state in ("wet", "dry")
+        assert friction.state in friction.note
+    states = {kind: one.state for kind, one in grounds.find("paving").friction.items()}
+    assert states == {"wood": "wet", "steel": "dry", "concrete": "dry", "rubber": "wet"}

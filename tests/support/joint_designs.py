@@ -33,6 +33,7 @@ length    = '24 in'
 width     = '24 in'
 thickness = '3/4 in'
 material  = 'southern pine'
+mass      = '35 lb'                # heavy, so that it does not slide on wet paving
 
 [[part]]
 name     = 'block'

@@ -116,6 +116,48 @@ def test_aluminium_gives_way_sooner_than_the_curve_of_steel_says():
         assert below == pytest.approx(above, rel=1e-3)
 
 
+def test_stainless_steel_has_a_curve_of_its_own():
+    """AISC Design Guide 27 (2013) 5.3 (memory): 0.50^(F_y/F_e) F_y, 0.531 F_e from F_y/F_e of 1.44.
+
+    Both branches give 0.369 F_y there, which holds the three numbers together.
+    """
+    E, Fy = 28_000.0, 30.0  # ksi, annealed 304
+    at = pi * np.sqrt(E * 1.44 / Fy)
+    low, high = columns.steel_column(Fy, E, [at * 0.99999, at * 1.00001], "stainless")
+    assert low == pytest.approx(high, rel=1e-3)
+    assert low / Fy == pytest.approx(0.369, abs=0.0005)
+    assert columns.steel_column(Fy, E, 250.0, "stainless") == pytest.approx(
+        0.531 * pi**2 * E / 250.0**2
+    )
+    slender = np.linspace(20.0, 300.0, 60)
+    of_carbon = columns.steel_column(Fy, E, slender)
+    assert (columns.steel_column(Fy, E, slender, "stainless") < of_carbon).all()
+    side = Section(np.array([1.0, 0.0]), 0.04, 0.04, is_round=True)
+    strength = post_strength(side, "stainless steel", None, 1.0, "allowable")
+    area, ratio = pi * 0.02**2, 2.1 / 0.01
+    holds = area * 0.531 * pi**2 * E * 1000.0 * PSI / ratio**2 / 1.67
+    assert strength.along_use(np.array(holds), 2.1) == pytest.approx(1.0, rel=1e-6)
+
+
+def test_aged_aluminium_has_constants_of_its_own_temper():
+    """6061-T6: B_c 39.4 ksi, D_c 0.246 ksi, C_c 66 (Aluminum Design Manual, memory).
+
+    The Stress Analysis Manual of the Air Force Flight Dynamics Laboratory (1986) Table 2-3 prints
+    38.3 - 0.202 L/r up to 63 for the same metal (seen): within 5 percent, before crookedness.
+    """
+    Fy, E = 35.0, 10_100.0
+    scale = 1000.0 * PSI
+    found = columns.aluminium_column(
+        Fy * scale, E * scale, [10.0, 40.0, 60.0, 120.0], "aluminium aged"
+    )
+    first = (39.4 - 35.0) / 0.246
+    line = [(39.4 - 0.246 * r) * (0.85 + 0.15 * (66 - r) / (66 - first)) for r in (40.0, 60.0)]
+    slow = 0.85 * pi**2 * E / 120.0**2
+    np.testing.assert_allclose(found / scale, [35.0, *line, slow], rtol=3e-3)
+    for ratio in (25.0, 40.0, 55.0):
+        assert 39.4 - 0.246 * ratio == pytest.approx(38.3 - 0.202 * ratio, rel=0.05)
+
+
 def test_a_pole_of_aluminium_is_judged_as_aluminium():
     """A rod 40 mm thick, 1 m: L/r 210 by K_e 2.1, 0.85 pi^2 E/210^2 over 1.65, and P + M."""
     side = Section(np.array([1.0, 0.0]), 0.04, 0.04, is_round=True)
