@@ -17,8 +17,8 @@ def sideways_strength(diameter: ArrayLike, embedded: ArrayLike, wet: ArrayLike =
 
     ``diameter`` d and ``embedded`` length l in m; l counts up to 40 d, beyond which no stake was
     tested. All broadcast. ValueError when d is not above 0 or l below 0.
-    Source: judgement within published stake tests, 4 to 26 N/cm2 (references/ground/stake_tests);
-    half when wet: Univ. of Illinois stake study as quoted in InTents, 1 June 2009.
+    Source: judgement within published stake tests, 4 to 26 N/cm2; half when wet: Univ. of Illinois
+    stake study as quoted in InTents, 1 June 2009.
     """
     d = positive("diameter", diameter)
     length = np.minimum(not_negative("embedded", embedded), value("stake", "most diameters") * d)

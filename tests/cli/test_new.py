@@ -6,10 +6,10 @@ import select
 import subprocess
 import sys
 
+import printed
 import pytest
 from scripted_talk import answered
 
-from yardfast import references
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.cli import main
@@ -59,8 +59,8 @@ def test_no_map_wind_stands_in_a_file_that_nobody_asked_for_it(kind):
     [("advisory", "Wind Advisory"), ("warning", "High Wind Warning")],
 )
 def test_the_gusts_offered_are_those_at_which_warnings_start(word, product):
-    # Criteria of the US National Weather Service, as in references/wind/forecast_thresholds.csv.
-    row = references.table("wind/forecast_thresholds").one("product", product)
+    # Criteria of the US National Weather Service: tests/published/data/forecast_thresholds.csv
+    row = printed.table("forecast_thresholds").one("product", product)
     (number,) = re.findall(r"^(?:>=)?(\d+)", row["gust"])
     assert WIND_OF[word] == f"{number} mph"
 

@@ -2,6 +2,7 @@
 
 import math
 
+import printed
 import pytest
 
 from yardfast import references
@@ -31,7 +32,7 @@ BENEATH = {
 def published(ground: str, contact: str) -> list[float]:
     return [
         float(row["mu_low"])
-        for row in references.table("ground/friction_coefficients").rows
+        for row in printed.table("friction_coefficients").rows
         if row["surface_a"] in SURFACES[contact]
         and row["surface_b"] in BENEATH[ground]
         and row["mu_low"]

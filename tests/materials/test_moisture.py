@@ -1,6 +1,7 @@
 """Density of wood at a moisture content, against published numbers."""
 
 import numpy as np
+import printed
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -16,7 +17,7 @@ def test_white_ash_of_the_wood_handbook() -> None:
     assert density_at(0.55, 0.12) == pytest.approx(678.0, rel=0.006)
 
 
-SPECIES = references.table("wood/species_density_derived").rows
+SPECIES = printed.table("species_density_derived").rows
 
 
 @pytest.mark.parametrize(

@@ -4,6 +4,7 @@ import re
 from itertools import pairwise
 
 import numpy as np
+import printed
 import pytest
 import shapely
 
@@ -24,7 +25,7 @@ PSF = LBF / FOOT**2
 @pytest.mark.parametrize("ratio", [1, 2, 3, 4])
 def test_slope_takes_what_the_table_says(ratio):
     """W(b cos - h_g sin)/(W b), statics: a block whose middle lies ``ratio`` half-widths up."""
-    table = references.table("ground/slope_reduction")
+    table = printed.table("slope_reduction")
     site = Site(method="gust", wind=20.0, ground="paving")
     block = Part("block", Box(2.0, 2.0, 2.0 * ratio), density=600.0)
     structure = build_structure(Design("block", "metric", (block,), tables={Site: site}))
@@ -41,7 +42,7 @@ def test_slope_takes_what_the_table_says(ratio):
 
 def test_toe_carries_what_the_table_says():
     """Meyerhof 1953, B' = B - 2e: the cap whose centroid lies under the resultant."""
-    table = references.table("ground/toe_pressure_ratio")
+    table = printed.table("toe_pressure_ratio")
     B, L = 1.2, 0.7
     found = caps(shapely.box(0, 0, B, L), np.array([[1.0, 0.0]]))
     e = table.numbers("e_over_B") * B
@@ -51,7 +52,7 @@ def test_toe_carries_what_the_table_says():
 
 def test_linear_toe_pressures_are_those_of_a_trapezoid_or_a_triangle():
     """Theoretical Foundation Engineering 4.10: 1 + 6 e/B, beyond the kern 4/(3 (1 - 2 e/B))."""
-    table = references.table("ground/toe_pressure_ratio")
+    table = printed.table("toe_pressure_ratio")
     e = table.numbers("e_over_B")
     toe = np.where(e <= 1 / 6, 1 + 6 * e, 4 / (3 * (1 - 2 * e)))
     assert toe == pytest.approx(table.numbers("qmax_over_qavg_linear"), abs=0.0005)
@@ -61,7 +62,7 @@ def test_linear_toe_pressures_are_those_of_a_trapezoid_or_a_triangle():
 
 def test_probe_classes_follow_one_another():
     """8-class soil classification sheet 2000: each class is softer than the one before it."""
-    rows = references.table("ground/eight_class_probe_table").rows[1:]
+    rows = printed.table("eight_class_probe_table").rows[1:]
     spans = [[float(n) for n in re.findall(r"\d+", row["probe_in_lb"])] for row in rows]
     assert [span[0] for span in spans[:-1]] == [750, 600, 500, 400, 300, 200, 100]
     assert all(harder[0] >= softer[-1] for harder, softer in pairwise(spans))
@@ -70,7 +71,7 @@ def test_probe_classes_follow_one_another():
 
 
 def _tested():
-    table = references.table("ground/stake_tests")
+    table = printed.table("stake_tests")
     return [row for row in table.rows if row["diameter_mm"] and row["force_N"]]
 
 

@@ -4,6 +4,7 @@ import csv
 from pathlib import Path
 
 import numpy as np
+import printed
 import pytest
 
 import yardfast.references
@@ -66,9 +67,9 @@ def test_si_by_the_unit_column() -> None:
 
 def test_panel_labels_in_inches_and_millimetres_agree() -> None:
     # APA performance-category page prints both
-    panels = references.table("wood/panel_thickness_ps1")
-    printed = panels.numbers("decimal_label_mm")
-    assert 1000.0 * panels.si("decimal_label_in") == pytest.approx(printed, abs=0.0127 + 0.005)
+    panels = printed.table("panel_thickness_ps1")
+    metric = panels.numbers("decimal_label_mm")
+    assert 1000.0 * panels.si("decimal_label_in") == pytest.approx(metric, abs=0.0127 + 0.005)
 
 
 def test_a_header_without_a_unit_is_not_guessed() -> None:
@@ -153,7 +154,7 @@ def test_lumber_is_dressed_as_the_standard_says() -> None:
 
 def test_sheets_measure_what_their_category_says() -> None:
     # PS 1 performance categories: decimal label, least and most
-    labels = references.table("wood/panel_thickness_ps1")
+    labels = printed.table("panel_thickness_ps1")
     for row in references.table("wood/stock_sheets").rows:
         label = labels.one("performance_category", row["performance_category"])
         assert row["thickness_in"] == label["decimal_label_in"]
@@ -163,7 +164,7 @@ def test_sheets_measure_what_their_category_says() -> None:
 
 def test_green_gravities_agree_between_tables() -> None:
     species = references.table("wood/species_properties")
-    for row in references.table("wood/species_density_derived").rows:
+    for row in printed.table("species_density_derived").rows:
         same = species.one("species", row["species"])
         assert float(same["G_green_basis"]) == float(row["G_green_basis"])
 
