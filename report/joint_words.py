@@ -8,7 +8,7 @@ from ..checks.joints.fastener_capacity import Capacity
 from ..checks.joints.fastener_sets import BLOCKS
 from ..checks.joints.joint_check import JointFound
 from ..checks.joints.joint_sizing import JointSizing, size_joint
-from ..checks.joints.withdrawal import MEAN_OVER_ALLOWABLE, mean_over_factor
+from ..checks.joints.withdrawal import mean_over_allowable, mean_over_factor
 from ..checks.judging import Check
 from ..loads.combinations import factors_of_parts, resistance_basis
 from ..materials.fastener import Fastener
@@ -224,11 +224,12 @@ def _handbook(joint: JointFound, amounts: Amounts) -> str:
     holds = joint.fasteners.holds
     if holds.mean_out is None or holds.mean_out <= 0.0:
         return ""
+    mean, over = (
+        amounts.measure(n, "N") for n in (holds.mean_out, mean_over_factor(holds.mean_out))
+    )
     return (
-        f"In tests such fasteners came out of dry side grain at "
-        f"{amounts.measure(holds.mean_out, 'N')} on the average (Wood Handbook), over a factor of "
-        f"{MEAN_OVER_ALLOWABLE:g} {amounts.measure(mean_over_factor(holds.mean_out), 'N')}; it is "
-        "judged by NDS."
+        f"In tests such fasteners came out of dry side grain at {mean} on the average (Wood "
+        f"Handbook), over a factor of {mean_over_allowable():g} {over}; it is judged by NDS."
     )
 
 

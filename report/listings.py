@@ -12,7 +12,7 @@ from .amounts import LB_FT3, Amounts
 from .lines import Line, wrapped
 
 _COMPARES = re.compile(r"\b(?:dis)?agrees?\b|\bdoubtful\b", re.IGNORECASE)
-_COPY = re.compile(r" \(page copy [^)]*\)")
+_COPY = re.compile(r" \(page copy [^)]*\)|^(?:read in|a) .*public.*|^read in .*")
 
 
 def material_lines() -> list[Line]:

@@ -192,9 +192,11 @@ def _fastener(
             "wood/withdrawal_formulas", "law", law, f"what pulls out {plural(fastener.name)}"
         )
     elif out:
-        yield _sentence("what pulls heads through", "NDS 2018 Eq. 12.2-6")
+        yield from _rows("wood/pull_through", "rule", "coefficient", "what pulls heads through")
     else:
-        yield _sentence("the yield equations' rules of bearing", "NDS 2018 12.3")
+        yield from _rows(
+            "wood/nds_equations", "name", "bearing step", "how dowel bearing strength is rounded"
+        )
     for factor in ("CD", "CM"):
         yield from _rows(
             "wood/nds_adjustment_factors", "factor", factor, f"the factor {factor} of joints"

@@ -4,6 +4,8 @@ Free: nothing holds the post at the surface. Constrained: a rigid floor or pavem
 allowable lateral pressure grows with depth, so each depth is found together with its pressure.
 """
 
+from functools import cache
+
 import numpy as np
 from numpy.typing import ArrayLike
 
@@ -11,9 +13,6 @@ from ... import references, units
 from ...design.shapes.shape import Array
 from ...loads.ranges import not_negative, positive
 from ...materials.grounds import Ground
-
-MOST_COUNTED = 12.0 * units.FOOT
-"""Depth in m to which lateral pressure is counted: 12 ft, IBC 1807.3.2.1."""
 
 _ROUNDS = 40
 
@@ -31,13 +30,14 @@ def depth_free(
     """
     P, h, s, b = _arguments("force", force, height, lateral_bearing, width)
     # S1 = s d/3 makes Eq. 18-1 the cubic d3 - K d - 1.09 h K = 0, convex from here down to its root
-    K = 3.0 * 2.34 * P / (s * b)
-    d = np.sqrt(K) + np.cbrt(1.09 * h * K)
+    lever = _rule("free slope") / 4.0  # the 1.09 of the cubic
+    K = 3.0 * _rule("free") * P / (s * b)
+    d = np.sqrt(K) + np.cbrt(lever * h * K)
     for _ in range(_ROUNDS):
         slope = 3.0 * d**2 - K
-        d = d - (d**3 - K * d - 1.09 * h * K) / np.where(slope > 0.0, slope, 1.0)
-    deep = depth_under_pressure(P, h, s * MOST_COUNTED / 3.0, b)
-    return np.where(d > MOST_COUNTED, deep, d)
+        d = d - (d**3 - K * d - lever * h * K) / np.where(slope > 0.0, slope, 1.0)
+    deep = depth_under_pressure(P, h, s * most_counted() / 3.0, b)
+    return np.where(d > most_counted(), deep, d)
 
 
 def depth_under_pressure(
@@ -49,8 +49,9 @@ def depth_under_pressure(
     `depth_free` finds both. The rest as there.
     """
     P, h, S1, b = _arguments("force", force, height, pressure, width)
-    A = 2.34 * P / (S1 * b)
-    return np.asarray(0.5 * A * (1.0 + np.sqrt(1.0 + 4.36 * h / np.where(A > 0.0, A, 1.0))))
+    A = _rule("free") * P / (S1 * b)
+    slope = _rule("free slope") * h / np.where(A > 0.0, A, 1.0)
+    return np.asarray(0.5 * A * (1.0 + np.sqrt(1.0 + slope)))
 
 
 def depth_constrained(moment: ArrayLike, lateral_bearing: ArrayLike, width: ArrayLike) -> Array:
@@ -61,8 +62,8 @@ def depth_constrained(moment: ArrayLike, lateral_bearing: ArrayLike, width: Arra
     """
     M = not_negative("moment", moment)
     s, b = positive("lateral_bearing", lateral_bearing), positive("width", width)
-    cube = 4.25 * M / (s * b)
-    return np.asarray(np.maximum(np.cbrt(cube), np.sqrt(cube / MOST_COUNTED)))
+    cube = _rule("constrained") * M / (s * b)
+    return np.asarray(np.maximum(np.cbrt(cube), np.sqrt(cube / most_counted())))
 
 
 def force_free(
@@ -91,9 +92,9 @@ def used_free(
     """
     d, M, s, b = _arguments("depth", depth, moment, lateral_bearing, width)
     P = not_negative("force", force)
-    S1 = s * np.minimum(d, MOST_COUNTED) / 3.0
+    S1 = s * np.minimum(d, most_counted()) / 3.0
     holds = d**2 * S1 * b
-    asked = 2.34 * (P * d + 1.09 * M)
+    asked = _rule("free") * (P * d + _rule("free slope") / 4.0 * M)
     return np.where(holds > 0.0, asked / np.where(holds > 0.0, holds, 1.0), np.inf)
 
 
@@ -101,7 +102,7 @@ def moment_constrained(depth: ArrayLike, lateral_bearing: ArrayLike, width: Arra
     """Return the moment P h in N m that ``depth`` d in m holds; inverse of `depth_constrained`."""
     d = not_negative("depth", depth)
     s, b = positive("lateral_bearing", lateral_bearing), positive("width", width)
-    return np.asarray(d**2 * s * np.minimum(d, MOST_COUNTED) * b / 4.25)
+    return np.asarray(d**2 * s * np.minimum(d, most_counted()) * b / _rule("constrained"))
 
 
 def diagonal(side: ArrayLike) -> Array:
@@ -135,3 +136,14 @@ def _arguments(
         positive("lateral bearing", bearing),
         positive("width", width),
     )
+
+
+def most_counted() -> float:
+    """Return the depth in m to which lateral pressure is counted: 12 ft, IBC 1807.3.2.1."""
+    return _rule("deepest counted") * units.FOOT
+
+
+@cache
+def _rule(name: str) -> float:
+    """Return a number of IBC 1807.3.2 by its name in references/ground/embedment_rules.csv."""
+    return float(references.table("ground/embedment_rules").one("rule", name)["value"])

@@ -5,13 +5,11 @@ from numpy.typing import ArrayLike, NDArray
 
 from ...design.shapes.shape import Array
 from ...loads.ranges import not_negative, positive
+from .nds_numbers import nds_number
 from .printed_units import INCH, PSI
 
 ACROSS = np.pi / 2.0
 """Load across the grain in rad: the weakest direction."""
-
-STEP = 50.0
-"""NDS rounds dowel bearing strengths to this many psi before they enter the yield equations."""
 
 
 def dowel_bearing(
@@ -29,17 +27,21 @@ def dowel_bearing(
     G = positive("specific_gravity", specific_gravity)
     D = positive("diameter", diameter) / INCH
     theta = not_negative("grain_angle", grain_angle)
-    small = _rounded(16600.0 * G**1.84)
-    along = _rounded(11200.0 * G)
-    across = _rounded(6100.0 * G**1.45 / np.sqrt(D))
+    small = _rounded(nds_number("bearing small") * G ** nds_number("bearing small exponent"))
+    along = _rounded(nds_number("bearing along") * G)
+    power = G ** nds_number("bearing across exponent")
+    across = _rounded(nds_number("bearing across") * power / np.sqrt(D))
     between = along * across / (along * np.sin(theta) ** 2 + across * np.cos(theta) ** 2)
     return PSI * np.where(from_quarter_inch(diameter), between, small)
 
 
 def from_quarter_inch(diameter: ArrayLike) -> NDArray[np.bool_]:
     """Return whether a diameter (…) in m is 1/4 in or more, where other rules begin."""
-    return np.round(np.asarray(diameter, dtype=float) / INCH, 9) >= 0.25  # 6.35 mm is 1/4 in
+    rounded = np.round(np.asarray(diameter, dtype=float) / INCH, 9)  # 6.35 mm is 1/4 in
+    return rounded >= nds_number("other rules from")
 
 
 def _rounded(strength: Array) -> Array:
-    return STEP * np.round(strength / STEP)
+    """Return strengths in psi as NDS rounds them before they enter the yield equations."""
+    step = nds_number("bearing step")
+    return step * np.round(strength / step)

@@ -7,7 +7,7 @@ from math import cos, inf, radians
 from ... import references
 from ...materials.fastener import Fastener
 from .joint_material import Stuff
-from .lateral import LEAST_PENETRATION
+from .nds_numbers import nds_number
 from .withdrawal import holding_length
 
 
@@ -57,7 +57,7 @@ def least_penetration(fastener: Fastener) -> float:
     """
     if fastener.kind == "bolt":
         return 0.0
-    times = LEAST_PENETRATION if fastener.kind != "staple" else _of_a_staple()
+    times = nds_number("least penetration") if fastener.kind != "staple" else _of_a_staple()
     return times * fastener.diameter
 
 

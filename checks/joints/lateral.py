@@ -13,13 +13,10 @@ from numpy.typing import ArrayLike, NDArray
 from ...design.shapes.shape import Array
 from ...loads.ranges import not_negative, positive
 from .dowel_bearing import from_quarter_inch
+from .nds_numbers import nds_number
 from .printed_units import INCH
 
 MODES = ("Im", "Is", "II", "IIIm", "IIIs", "IV")
-TIP = 2.0
-"""Length of a nail's or screw's tapered tip over its diameter."""
-LEAST_PENETRATION = 6.0
-"""Least penetration of nails and screws into the main piece, tip included, over the diameter."""
 
 
 @dataclass(frozen=True, eq=False)
@@ -113,7 +110,7 @@ def main_bearing_length(penetration: ArrayLike, tip_length: ArrayLike) -> Array:
     """Return l_m = p - E/2 in m (…), at least 0.
 
     ``penetration`` p (…) into the main piece, tip included, and ``tip_length`` E (…), both in m;
-    E is ``TIP`` diameters of a nail, 0 of a bolt. ValueError below 0. Source: NDS 2018 12.3.5.3.
+    E is two diameters of a nail, 0 of a bolt. ValueError below 0. Source: NDS 2018 12.3.5.3.
     """
     p = not_negative("penetration", penetration)
     return np.maximum(p - not_negative("tip_length", tip_length) / 2.0, 0.0)
@@ -126,7 +123,7 @@ def penetrates_enough(penetration: ArrayLike, diameter: ArrayLike) -> NDArray[np
     that ``single_shear`` is given. Source: NDS 2018 12.1.5.6 (screws), 12.1.6.5 (nails).
     """
     p, D = np.asarray(penetration, dtype=float), np.asarray(diameter, dtype=float)
-    return p >= LEAST_PENETRATION * D * (1.0 - 1e-9)
+    return p >= nds_number("least penetration") * D * (1.0 - 1e-9)
 
 
 def _reductions(
@@ -140,10 +137,14 @@ def _reductions(
     D = diameter / INCH
     nominal = diameter if nominal_diameter is None else positive("nominal", nominal_diameter)
     theta = not_negative("grain_angle", grain_angle)
-    K_theta = np.where(from_quarter_inch(nominal), 1.0 + 0.25 * theta / (np.pi / 2.0), 1.0)
-    K_D = np.where(D <= 0.17, 2.2, 10.0 * D + 0.5)
+    slope = nds_number("K_theta slope") / (np.pi / 2.0)
+    K_theta = np.where(from_quarter_inch(nominal), 1.0 + slope * theta, 1.0)
+    thin = nds_number("K_D thin up to") >= D
+    growing = nds_number("K_D slope") * D + nds_number("K_D constant")
+    K_D = np.where(thin, nds_number("K_D thin"), growing)
     thick = from_quarter_inch(diameter)
-    R_I, R_II, R_III = (np.where(thick, R, K_D) * K_theta for R in (4.0, 3.6, 3.2))
+    printed = (nds_number(f"R_d mode {mode}") for mode in ("I", "II", "III"))
+    R_I, R_II, R_III = (np.where(thick, R, K_D) * K_theta for R in printed)
     return R_I, R_II, R_III
 
 

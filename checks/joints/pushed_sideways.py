@@ -6,7 +6,8 @@ from ... import references, units
 from ...materials.fastener import Fastener
 from .dowel_bearing import dowel_bearing
 from .driven import Driven, driving_rule
-from .lateral import TIP, YieldLimits, main_bearing_length, single_shear
+from .lateral import YieldLimits, main_bearing_length, single_shear
+from .nds_numbers import nds_number
 
 
 def yields(fastener: Fastener, driven: Driven, through: float, p: float) -> YieldLimits | None:
@@ -26,7 +27,7 @@ def yields(fastener: Fastener, driven: Driven, through: float, p: float) -> Yiel
         raise ValueError(driven.side.name)
     else:
         side_length, side_bearing = through, float(dowel_bearing(driven.side.gravity, D))
-    tip = 0.0 if fastener.kind == "bolt" else fastener.tip_length or TIP * D
+    tip = 0.0 if fastener.kind == "bolt" else fastener.tip_length or nds_number("tip") * D
     bearing = float(main_bearing_length(p, tip))
     if bearing <= 0.0 or side_length <= 0.0:
         return None

@@ -13,13 +13,16 @@ from numpy.typing import ArrayLike
 from ... import references
 from ...design.shapes.shape import Array
 from ...loads.ranges import not_negative, positive
+from .nds_numbers import nds_number
 from .printed_units import INCH, POUND_FORCE_PER_INCH, PSI
 
 NDS = "NDS reference"
 HANDBOOK = "mean maximum"
 
-MEAN_OVER_ALLOWABLE = 5.0
-"""Mean maximum load over allowable: 1380 is 6900/5, FPL Technical Note 236 (1958)."""
+
+def mean_over_allowable() -> float:
+    """Return the mean maximum load over the allowable one: 1380 is 6900/5, FPL Note 236 (1958)."""
+    return nds_number("mean over allowable")
 
 
 def withdrawal(kind: str, diameter: ArrayLike, specific_gravity: ArrayLike) -> Array:
@@ -37,7 +40,7 @@ def withdrawal(kind: str, diameter: ArrayLike, specific_gravity: ArrayLike) -> A
 def mean_withdrawal(kind: str, diameter: ArrayLike, gravity_at_12: ArrayLike) -> Array:
     """Return the mean load in N per m (…) at which fasteners came out of seasoned wood.
 
-    As ``withdrawal``, but half of all fasteners hold less: divide by ``MEAN_OVER_ALLOWABLE``.
+    As ``withdrawal``, but half of all fasteners hold less: divide by ``mean_over_allowable``.
     ``gravity_at_12`` G (…) is oven-dry mass on the volume at 12 % moisture, some 5 % below that
     of NDS. ``kind`` is one of ``kinds(HANDBOOK)``. Raises as ``withdrawal``.
     Source: Wood Handbook FPL-GTR-190 (2010) Eq. 8-1, 8-2, 8-10, 8-14.
@@ -71,7 +74,7 @@ def least_head() -> float:
 
 def mean_over_factor(mean: float) -> float:
     """Return the Wood Handbook's average in N over the stated factor."""
-    return mean / MEAN_OVER_ALLOWABLE
+    return mean / mean_over_allowable()
 
 
 def holding_length(

@@ -11,6 +11,7 @@ from ...design.shapes.shape import Array
 from ...loads.ranges import not_negative, positive
 
 
+@cache
 def column_rule(name: str) -> float:
     """Return K_e of a piece that "stands out" or is held "between", or l_e/d of the "most slender".
 
@@ -26,7 +27,7 @@ def euler_stress(emin: ArrayLike, slender: ArrayLike) -> Array:
     ``emin`` E'_min (…) in Pa, ``slender`` l_e/d (…). ValueError unless above 0.
     Source: NDS 2018 3.7.1.5.
     """
-    return 0.822 * positive("emin", emin) / positive("slender", slender) ** 2
+    return _of_wood("column Euler") * positive("emin", emin) / positive("slender", slender) ** 2
 
 
 def column_stability(strength: ArrayLike, buckling: ArrayLike) -> Array:
@@ -36,8 +37,9 @@ def column_stability(strength: ArrayLike, buckling: ArrayLike) -> Array:
     Source: NDS 2018 3.7.1.5, Eq. 3.7-1.
     """
     r = positive("buckling", buckling) / positive("strength", strength)
-    half = (1.0 + r) / 1.6
-    return half - np.sqrt(half**2 - r / 0.8)
+    c = _of_wood("column c")
+    half = (1.0 + r) / (2.0 * c)
+    return half - np.sqrt(half**2 - r / c)
 
 
 def pressed_use(
@@ -135,6 +137,12 @@ def aluminium_use(pressed: ArrayLike, bent: ArrayLike) -> Array:
     Source: Aluminum Design Manual 2015 H.1 (memory).
     """
     return np.asarray(not_negative("pressed", pressed) + not_negative("bent", bent), dtype=float)
+
+
+@cache
+def _of_wood(name: str) -> float:
+    """Return a number of NDS 3.7.1.5 by its name in the table."""
+    return float(references.table("wood/nds_equations").one("name", name)["value"])
 
 
 @cache

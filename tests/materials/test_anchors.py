@@ -98,7 +98,7 @@ def test_a_rule_tells_its_source():
     wet = holding_rules.rule("stake", "wet share")
     assert wet.value == 0.5
     assert "Illinois" in wet.source
-    assert wet.confidence == "seen"
+    assert wet.confidence == "copy"
     with pytest.raises(KeyError, match="luck"):
         holding_rules.rule("stake", "luck")
 

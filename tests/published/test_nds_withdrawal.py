@@ -134,6 +134,6 @@ def test_nds_nail_is_a_fifth_of_the_mean_of_1958():
 
 
 def test_head_pull_through_is_the_quoted_one():
-    """NDS 2018 12.2.5 as quoted in a public copy: D_H 0.320 in, t 0.55875 in, G 0.42: 68.370 lbf."""
+    """NDS 2018 12.2.5 in a public quotation: D_H 0.320, t 0.55875 in, G 0.42: 68.370 lbf."""
     found = pull_through(0.320 * INCH, 0.55875 * INCH, 0.42) / POUND_FORCE
     assert found == pytest.approx(68.370, abs=0.0005)

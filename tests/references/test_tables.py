@@ -103,8 +103,8 @@ def test_a_missing_column_or_row_is_named() -> None:
 
 
 def test_a_table_is_as_well_known_as_its_worst_row() -> None:
-    assert references.table("wind/asce7_kz_table").confidence == "memory"
-    assert references.table("ground/ibc_presumptive_soil").confidence == "seen"
+    assert references.table("wood/nails_geometry").confidence == "memory"
+    assert references.table("ground/ibc_presumptive_soil").confidence == "copy"
     assert "IBC 2012" in references.table("ground/ibc_presumptive_soil").source
 
 
