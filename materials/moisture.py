@@ -3,17 +3,18 @@
 Moisture content is the mass of water over the oven-dry mass (0.12 is 12 %). Densities in kg/m3.
 """
 
+from functools import cache
+
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from .. import references
 from ..units import FOOT, POUND
 
 Array = NDArray[np.float64]
 
 WATER = 1000.0
 """Density of water in kg/m3 as the Wood Handbook takes it."""
-
-FIBRE_SATURATION = 0.30
 
 
 def gravity_at(basic_gravity: ArrayLike, moisture: ArrayLike) -> Array:
@@ -23,8 +24,8 @@ def gravity_at(basic_gravity: ArrayLike, moisture: ArrayLike) -> Array:
     wood swells no more, and G_x is G_b. Raises nothing. Source: Wood Handbook FPL-GTR-190 (2010)
     ch. 4 eq. 4-10: G_x = G_b / (1 - 0.265 G_b (1 - x/30)), x in percent.
     """
-    dryness = 1.0 - np.minimum(np.asarray(moisture), FIBRE_SATURATION) / FIBRE_SATURATION
-    return np.asarray(basic_gravity) / (1.0 - 0.265 * np.asarray(basic_gravity) * dryness)
+    G = np.asarray(basic_gravity)
+    return G / (1.0 - _number("swelling") * G * _dryness(moisture))
 
 
 def density_at(basic_gravity: ArrayLike, moisture: ArrayLike) -> Array:
@@ -42,8 +43,7 @@ def basic_gravity(density: ArrayLike, moisture: ArrayLike) -> Array:
     The inverse of `density_at`. Raises nothing. Source: as there.
     """
     gravity = np.asarray(density) / (WATER * (1.0 + np.asarray(moisture)))
-    dryness = 1.0 - np.minimum(np.asarray(moisture), FIBRE_SATURATION) / FIBRE_SATURATION
-    return gravity / (1.0 + 0.265 * gravity * dryness)
+    return gravity / (1.0 + _number("swelling") * gravity * _dryness(moisture))
 
 
 def density_from_oven_dry(gravity: ArrayLike, moisture: ArrayLike) -> Array:
@@ -54,5 +54,16 @@ def density_from_oven_dry(gravity: ArrayLike, moisture: ArrayLike) -> Array:
     rho = 62.4 lb/ft3 G / (1 + 0.009 G m) (1 + m/100), m in percent.
     """
     G, m = np.asarray(gravity), 100.0 * np.asarray(moisture)
-    water = 62.4 * POUND / FOOT**3
-    return water * G / (1.0 + 0.009 * G * m) * (1.0 + m / 100.0)
+    water = _number("NDS water") * POUND / FOOT**3
+    return water * G / (1.0 + _number("NDS swelling") * G * m) * (1.0 + m / 100.0)
+
+
+@cache
+def _number(name: str) -> float:
+    """Return a number of these equations by its name in references/wood/moisture_equations.csv."""
+    return float(references.table("wood/moisture_equations").one("name", name)["value"])
+
+
+def _dryness(moisture: ArrayLike) -> Array:
+    """Return 1 - x/30, 0 from fibre saturation on (…)."""
+    return np.maximum(1.0 - 100.0 * np.asarray(moisture) / _number("fibre saturation"), 0.0)

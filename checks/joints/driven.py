@@ -6,8 +6,8 @@ from math import cos, inf, radians
 
 from ... import references
 from ...materials.fastener import Fastener
+from ..nds_numbers import nds_number
 from .joint_material import Stuff
-from .nds_numbers import nds_number
 from .withdrawal import holding_length
 
 

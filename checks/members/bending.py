@@ -5,6 +5,7 @@ from numpy.typing import ArrayLike
 
 from ...design.shapes.shape import Array
 from ...loads.ranges import not_negative, positive
+from ..nds_numbers import nds_number
 
 
 def rectangle_modulus(width: ArrayLike, depth: ArrayLike) -> Array:
@@ -57,7 +58,9 @@ def slenderness(unbraced: ArrayLike, width: ArrayLike, depth: ArrayLike) -> Arra
     Source: NDS 2018 3.3.3, Eq. 3.3-5 and Table 3.3.3.
     """
     lu, b, d = positive("unbraced", unbraced), positive("width", width), positive("depth", depth)
-    effective = np.where(lu < 7.0 * d, 1.87 * lu, 1.44 * lu + 3.0 * d)
+    long = nds_number("cantilever long") * lu + nds_number("depths added") * d
+    short = lu < nds_number("short to") * d
+    effective = np.where(short, nds_number("cantilever short") * lu, long)
     return np.sqrt(effective * d / b**2)
 
 
@@ -68,8 +71,11 @@ def slenderness_between(unbraced: ArrayLike, width: ArrayLike, depth: ArrayLike)
     errors as ``slenderness``. Source: NDS 2018 Table 3.3.3, note 1 (memory).
     """
     lu, b, d = positive("unbraced", unbraced), positive("width", width), positive("depth", depth)
-    effective = np.where(lu <= 14.3 * d, 1.63 * lu + 3.0 * d, 1.84 * lu)
-    effective = np.where(lu < 7.0 * d, 2.06 * lu, effective)
+    middle = nds_number("span middle") * lu + nds_number("depths added") * d
+    longer = lu > nds_number("middle to") * d
+    effective = np.where(longer, nds_number("span long") * lu, middle)
+    short = lu < nds_number("short to") * d
+    effective = np.where(short, nds_number("span short") * lu, effective)
     return np.sqrt(effective * d / b**2)
 
 
@@ -79,7 +85,7 @@ def buckling_stress(emin: ArrayLike, ratio: ArrayLike) -> Array:
     ``emin`` E'_min (…) in Pa, ``ratio`` R_B (…). ValueError unless above 0.
     Source: NDS 2018 3.3.3.8.
     """
-    return 1.2 * positive("emin", emin) / positive("ratio", ratio) ** 2
+    return nds_number("beam Euler") * positive("emin", emin) / positive("ratio", ratio) ** 2
 
 
 def beam_stability(strength: ArrayLike, buckling: ArrayLike) -> Array:
@@ -89,8 +95,9 @@ def beam_stability(strength: ArrayLike, buckling: ArrayLike) -> Array:
     Source: NDS 2018 3.3.3.8, Eq. 3.3-6.
     """
     r = positive("buckling", buckling) / positive("strength", strength)
-    half = (1.0 + r) / 1.9
-    return half - np.sqrt(half**2 - r / 0.95)
+    c = nds_number("beam c")
+    half = (1.0 + r) / (2.0 * c)
+    return half - np.sqrt(half**2 - r / c)
 
 
 def both_ways_use(

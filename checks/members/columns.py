@@ -9,6 +9,7 @@ from numpy.typing import ArrayLike
 from ... import references, units
 from ...design.shapes.shape import Array
 from ...loads.ranges import not_negative, positive
+from ..nds_numbers import nds_number
 
 
 @cache
@@ -27,7 +28,7 @@ def euler_stress(emin: ArrayLike, slender: ArrayLike) -> Array:
     ``emin`` E'_min (…) in Pa, ``slender`` l_e/d (…). ValueError unless above 0.
     Source: NDS 2018 3.7.1.5.
     """
-    return _of_wood("column Euler") * positive("emin", emin) / positive("slender", slender) ** 2
+    return nds_number("column Euler") * positive("emin", emin) / positive("slender", slender) ** 2
 
 
 def column_stability(strength: ArrayLike, buckling: ArrayLike) -> Array:
@@ -37,7 +38,7 @@ def column_stability(strength: ArrayLike, buckling: ArrayLike) -> Array:
     Source: NDS 2018 3.7.1.5, Eq. 3.7-1.
     """
     r = positive("buckling", buckling) / positive("strength", strength)
-    c = _of_wood("column c")
+    c = nds_number("column c")
     half = (1.0 + r) / (2.0 * c)
     return half - np.sqrt(half**2 - r / c)
 
@@ -137,12 +138,6 @@ def aluminium_use(pressed: ArrayLike, bent: ArrayLike) -> Array:
     Source: Aluminum Design Manual 2015 H.1 (memory).
     """
     return np.asarray(not_negative("pressed", pressed) + not_negative("bent", bent), dtype=float)
-
-
-@cache
-def _of_wood(name: str) -> float:
-    """Return a number of NDS 3.7.1.5 by its name in the table."""
-    return float(references.table("wood/nds_equations").one("name", name)["value"])
 
 
 @cache
