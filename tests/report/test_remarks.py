@@ -68,7 +68,7 @@ def test_one_degree_of_slope_costs_what_the_examination_finds_at_one_degree():
 def test_the_friction_row_is_named_with_its_source():
     assert has(
         said(examined(HARBOUR), assumptions),
-        "Friction of wood on firm lawn is taken as 0.40: EN 13814 Table 3",
+        "Friction of wood on firm lawn is taken as 0.40: EN 13814:2004 Table 3",
     )
 
 
