@@ -31,7 +31,7 @@ def run(arguments: Namespace) -> int:
     if faults:
         for each in found:
             if isinstance(each, tuple):
-                screen.complain(fault_lines(each))
+                screen.complain(fault_lines(each, every=getattr(arguments, "all", False)))
         return WRONG
     return max(PASSES if each.passes else FAILS for each in found if isinstance(each, Examination))
 

@@ -15,6 +15,7 @@ yardfast {__version__}: will it stand in the wind, and what holds it down?
   yardfast new                 a starting file, by questions
   yardfast check FILE.toml     the verdict on a design file
   yardfast check *.toml        several at a glance
+  yardfast mend FILE.toml      put right what is surely meant in it
   yardfast draw FILE --text    what was read, as a small drawing
   yardfast size FILE.toml      what holds it: foot, weight, anchors, height
   yardfast compare FILE.toml   by every book of wind; or two designs
@@ -112,6 +113,7 @@ def _add_check(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument("--assumptions", action="store_true", help="every assumption in full")
     parser.add_argument("--cautions", action="store_true", help="every caution in full")
+    parser.add_argument("--all", action="store_true", help="everything: of a wrong file each fault")
 
 
 def _add_format(parser: argparse.ArgumentParser) -> None:
@@ -142,6 +144,13 @@ def _add_compare(parser: argparse.ArgumentParser) -> None:
         "second", nargs="?", metavar="FILE2", help="another: what changed, and what it did"
     )
     _add_format(parser)
+
+
+def _add_mend(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("file", metavar="FILE", help="a design file, .toml")
+    parser.add_argument(
+        "--yes", action="store_true", help="put in all that is sure, without asking"
+    )
 
 
 def _add_draw(parser: argparse.ArgumentParser) -> None:
@@ -244,6 +253,12 @@ COMMANDS = {
     "new": _Command("a starting file, by questions", "tower -o light.toml", _add_new, "new"),
     "check": _Command(
         "the verdict on one design file or several", "light.toml --engineer", _add_check, "check"
+    ),
+    "mend": _Command(
+        "put right what is surely meant in a design file, the old text kept beside it",
+        "light.toml",
+        _add_mend,
+        "mend",
     ),
     "draw": _Command(
         "the drawing: elevation, plan, gusts by side", "light.toml -o light.svg", _add_draw, "draw"

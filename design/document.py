@@ -5,15 +5,16 @@ from pathlib import Path
 from typing import Any, cast
 
 from .bounds import FORMAT, MOST_BYTES
-from .faults import DesignError
+from .faults import DesignError, Fault
 from .file_text import text_in, unreadable
 from .kind_words import typed
+from .mending import settled
 from .model import Design
 from .parsed import add_findings, in_order, parsed
 from .part_table import every_key, part_label, read_parts
 from .raw_values import shown
 from .row import Row, check_names
-from .scan import Spot, scan
+from .scan import Spot, scan, seen
 from .schema import Key, Reading, TableSpec
 
 DESIGN_KEYS = (
@@ -24,6 +25,29 @@ DESIGN_KEYS = (
         required=True,
         choices=("imperial", "metric"),
         hint="units = 'imperial' or 'metric': how results are shown",
+        words={
+            **dict.fromkeys(
+                (
+                    "us",
+                    "usa",
+                    "inch",
+                    "inches",
+                    "in",
+                    "feet",
+                    "ft",
+                    "english",
+                    "american",
+                    "us customary",
+                    "customary",
+                    "imperial units",
+                ),
+                "'imperial'",
+            ),
+            **dict.fromkeys(
+                ("si", "mm", "cm", "m", "meters", "metres", "millimeters", "millimetres"),
+                "'metric'",
+            ),
+        },
     ),
     Key("turn", "angle"),
     Key("weighed", "mass"),
@@ -62,6 +86,23 @@ def read_text(text: str, file: str = "", specs: Sequence[TableSpec[Any]] = ()) -
     """Return the design in a text; ``file`` is its name in faults. Raises as ``read_design``."""
     if len(text) > MOST_BYTES:
         raise unreadable(file, "more than 1 MB", "a design file of at most 1 MB")
+    try:
+        return _read(text, file, specs)
+    except DesignError as error:
+        wrong = error.faults
+
+    def again(changed: str) -> Sequence[Fault]:
+        try:
+            _read(changed, file, specs)
+        except DesignError as error:
+            return error.faults
+        return ()
+
+    raise DesignError(settled(seen(text), wrong, again))
+
+
+def _read(text: str, file: str, specs: Sequence[TableSpec[Any]]) -> Design:
+    """Return the design in a text; what to type instead of what is wrong was not tried yet."""
     many = {"design": False, "part": True} | {spec.name: spec.many for spec in specs}
     look = scan(text, many, _names_of_keys(specs))
     reading = Reading(file, look)
@@ -149,7 +190,7 @@ def _other_tables(
         read: list[Row] = []
         for index, each in enumerate(rows):
             part = part_label(each, index, spec.name) if spec.many else None
-            row = Row(reading, Spot(spec.name, index), each, spec.keys, part)
+            row = Row(reading, Spot(spec.name, index), each, spec.keys, part, spec.words)
             row.check_keys(spec.words, spec.later)
             read.append(row)
             item = spec.build(row)

@@ -4,11 +4,27 @@ from dataclasses import dataclass
 
 
 @dataclass(frozen=True)
+class Change:
+    """What a person would type instead: the text from ``start`` to ``end`` becomes ``new``.
+
+    Places count in the text as the reader sees it (``scan.seen``), ``old`` stands there. ``sure``
+    where what was written can mean nothing else.
+    """
+
+    start: int
+    end: int
+    old: str
+    new: str
+    sure: bool
+
+
+@dataclass(frozen=True)
 class Fault:
     """One thing in an input that a person has to mend, in that person's words.
 
     ``found`` is the user's own text, ``expected`` what belongs there, ``hint`` the nearest right
     spelling or the way out. ``line`` counts from 1; ``None`` where there is no single line.
+    ``change`` is what to type, where that is known; ``missing`` where nothing was written.
     """
 
     file: str
@@ -18,6 +34,8 @@ class Fault:
     found: str
     expected: str
     hint: str = ""
+    change: Change | None = None
+    missing: bool = False
 
 
 class DesignError(Exception):

@@ -1,12 +1,13 @@
 """What belongs to a key, what is said of a value that does not, and a quantity read."""
 
+import re
 from math import inf
 from typing import Protocol, cast
 
 from .. import units
 from .near_names import listed
 from .raw_values import quoted, shown
-from .schema import Key
+from .schema import Instead, Key
 
 _QUANTITIES = {
     "length": ("36 in", "900 mm"),
@@ -43,6 +44,13 @@ PLAIN = {
 }
 
 
+_YES, _NO = {"yes", "true", "on", "y"}, {"no", "false", "off", "n", "none"}
+_NUMBER_WORDS = (
+    *("none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"),
+    *("eleven", "twelve"),
+)
+
+
 class Listener(Protocol):
     """Where a value's faults and notes go."""
 
@@ -51,8 +59,15 @@ class Listener(Protocol):
         """Whether examples are given in metric units."""
         ...
 
-    def fault(self, key: str | None, found: str, expected: str, hint: str = "") -> None:
-        """Record a fault."""
+    def fault(
+        self,
+        key: str | None,
+        found: str,
+        expected: str,
+        hint: str = "",
+        instead: Instead | None = None,
+    ) -> None:
+        """Record a fault, and what to type instead."""
         ...
 
     def note(self, text: str) -> None:
@@ -104,7 +119,10 @@ def read_quantity(key: Key, value: object, to: Listener) -> float | None:
         limits = key.limits()
         reading = units.read(value, key.kind, signed=limits is not None and limits.signed)
     except units.UnitError as error:
-        to.fault(key.name, typed(value), error.expected, error.hint)
+        instead = Instead(quoted(error.write), error.sure) if error.write else None
+        if key.kind in _QUANTITIES and _UNITLESS.fullmatch(value.strip()):
+            instead = Instead(quoted(f"{value.strip()} {_unit(key, to)}"))
+        to.fault(key.name, typed(value), error.expected, error.hint, instead)
         return None
     if not within(key, reading.value, typed(value), to):
         return None
@@ -117,19 +135,48 @@ def mistyped(key: Key, value: object, to: Listener, hint: str = "") -> None:
     """Record a value of the wrong type, with the value that was probably meant."""
     expected, example = belongs(key, to.metric)
     number = isinstance(value, int | float) and not isinstance(value, bool) and abs(value) < inf
+    instead = None
     if key.kind in _QUANTITIES and number:
-        unit = _QUANTITIES[key.kind][to.metric].partition(" ")[2]
-        hint = hint or f"{key.name} = '{typed(value)} {unit}', if you mean {unit}"
+        unit = _unit(key, to)
+        example = quoted(f"{typed(value)} {unit}")
+        instead = Instead(example, sure=value == 0 or key.kind == "angle")
+        hint = hint or (
+            f"{key.name} = {example}" + ("" if instead.sure else f", if you mean {unit}")
+        )
     elif key.kind in {"count", "number", "ratio"} and isinstance(value, str):
-        plain = value.strip()
-        example = plain if plain.replace(".", "", 1).isdigit() and len(plain) < 12 else example
+        right = _number_in(value)
+        example = right or example
+        instead = Instead(right, sure=True) if right else None
     elif key.kind == "text" and number:
         example = f"'{typed(value)}'"
+        instead = Instead(example, sure=True)
     elif key.kind == "flag" and isinstance(value, str):
-        example = "false" if value.casefold() in {"no", "false", "off"} else "true"
-    to.fault(
-        key.name, typed(value), expected, hint or (f"{key.name} = {example}" if example else "")
-    )
+        word = value.strip().casefold()
+        example = "false" if word in _NO else "true"
+        instead = Instead(example, sure=True) if word in _NO | _YES else None
+    elif key.kind == "flag" and number and value in (0, 1):
+        instead = Instead("true" if value else "false", sure=True)
+    hint = hint or (f"{key.name} = {example}" if example else "")
+    to.fault(key.name, typed(value), expected, hint, instead)
+
+
+_UNITLESS = re.compile(r"\d+(?:\.\d+)?|(?:\d+[ -])?\d+/[1-9]\d*", re.ASCII)
+
+
+def _unit(key: Key, to: Listener) -> str:
+    """Return the unit in which a quantity of a key is given as a rule."""
+    if key.name in {"wall", "thickness"}:
+        return "mm" if to.metric else "in"
+    return _QUANTITIES[key.kind][to.metric].partition(" ")[2]
+
+
+def _number_in(text: str) -> str:
+    """Return the plain number that a text is, in figures or small words; nothing if it is none."""
+    word = text.strip().casefold()
+    if word in _NUMBER_WORDS:
+        return str(_NUMBER_WORDS.index(word))
+    plain = re.fullmatch(r"\d{1,6}|\d{1,6}\.\d{1,6}|0?\.\d{1,6}", word, re.ASCII)
+    return (f"0{word}" if word.startswith(".") else word) if plain else ""
 
 
 def within(key: Key, value: float, found: str, to: Listener) -> bool:

@@ -7,9 +7,9 @@ from typing import cast
 
 from .kind_words import PLAIN, Listener, belongs, mistyped, read_quantity, typed, within
 from .lists_of_lengths import read_offset, read_outline, read_outlines
-from .near_names import listed, meant
+from .near_names import alone, first, listed, meant, misspelt, plain, same, sure
 from .raw_values import quoted, shown
-from .schema import Key
+from .schema import Instead, Key
 
 LONGEST_TEXT = 200
 
@@ -35,31 +35,48 @@ def _choice(key: Key, value: object, to: Listener) -> str | None:
         mistyped(key, value, to)
         return None
     names = key.names()
-    word = " ".join(value.split()).casefold()
-    found = next((name for name in names if name.casefold() == word), None)
-    if found is None:
-        hint = key.words.get(word) or meant(value, names)
-        to.fault(key.name, typed(value), f"one of {listed(names, value)}", hint)
-    return found
+    return _name(key, value, f"one of {listed(names, value)}", to)
+
+
+def _name(key: Key, value: str, expected: str, to: Listener) -> str | None:
+    """Return the name that a word is, or that can only be meant by it; None with a fault."""
+    names = key.names()
+    found = same(value, names)
+    if found is not None:
+        return found
+    answer = _answer(key, value)
+    right = alone(answer)
+    if right is not None and right in names:
+        to.note(f"{key.name}: {quoted(shown(value))} was read as {right}")
+        return right
+    hint = answer or meant(value, names)
+    near = first(hint)
+    instead = Instead(quoted(near), sure(value, hint, names)) if near and near in names else None
+    to.fault(key.name, typed(value), expected, hint, instead)
+    return None
+
+
+def _answer(key: Key, value: str) -> str:
+    """Return the answer to a builder's word, also where it is a slip of the pen for one."""
+    words = {plain(word): answer for word, answer in key.words.items()}
+    return words.get(plain(value)) or words.get(misspelt(value, words) or "", "")
 
 
 def _named_or_quantity(key: Key, value: object, to: Listener) -> str | float | None:
     """Read a quantity that may also be given by a name."""
     if not isinstance(value, str) or not re.match(r"\s*[A-Za-z]", value):
         return read_quantity(key, value, to)
-    names = key.names()
-    word = " ".join(value.split()).casefold()
-    found = next((name for name in names if name.casefold() == word), None)
-    if found is None:
-        hint = key.words.get(word) or meant(value, names)
-        to.fault(key.name, typed(value), belongs(key, to.metric)[0], hint)
-    return found
+    return _name(key, value, belongs(key, to.metric)[0], to)
 
 
 def _choices(key: Key, value: object, to: Listener) -> frozenset[str] | None:
     if not isinstance(value, list):
         hint = f"{key.name} = [{quoted(shown(value))}]" if isinstance(value, str) else ""
-        mistyped(key, value, to, hint)
+        if isinstance(value, str) and same(value, key.names()):
+            instead = Instead(f"[{quoted(value)}]", sure=True)
+            to.fault(key.name, typed(value), belongs(key, to.metric)[0], hint, instead)
+        else:
+            mistyped(key, value, to, hint)
         return None
     found = [_choice(key, item, to) for item in cast("list[object]", value)]
     return None if None in found else frozenset(item for item in found if item is not None)
@@ -82,7 +99,9 @@ def _flag(key: Key, value: object, to: Listener) -> bool | None:
 
 def _count(key: Key, value: object, to: Listener) -> int | None:
     if isinstance(value, float) and abs(value) < 1.0e6 and value.is_integer():
-        to.fault(key.name, typed(value), PLAIN["count"][0], f"{key.name} = {int(value)}")
+        hint = f"{key.name} = {int(value)}"
+        instead = Instead(str(int(value)), sure=True)
+        to.fault(key.name, typed(value), PLAIN["count"][0], hint, instead)
     elif isinstance(value, bool) or not isinstance(value, int):
         mistyped(key, value, to)
     elif within(key, value, typed(value), to):

@@ -1,9 +1,11 @@
 """Lists of lengths: an offset, the points of an outline, and several outlines."""
 
-from typing import cast
+from collections.abc import Sequence
+from typing import NamedTuple, cast
 
-from .kind_words import Listener, mistyped, read_quantity, typed
-from .schema import Key
+from .kind_words import PLAIN, Listener, mistyped, read_quantity, typed
+from .raw_values import quoted
+from .schema import Instead, Key
 
 Corners = tuple[tuple[float, float], ...]
 
@@ -11,13 +13,52 @@ Corners = tuple[tuple[float, float], ...]
 def read_offset(key: Key, value: object, to: Listener) -> tuple[float, float, float] | None:
     """Return three signed lengths in m, or None with a fault recorded."""
     items = cast("list[object]", value) if isinstance(value, list) else []
-    if len(items) != 3:
-        mistyped(key, cast(object, value), to)
-        return None
     along = Key(key.name, "length", bounds=key.limits())
-    found = [read_quantity(along, item, to) for item in items]
-    x, y, z = found
-    return (x, y, z) if x is not None and y is not None and z is not None else None
+    if len(items) != 3:
+        text = value if isinstance(value, str) else ""
+        three = _parted(text, along, to)
+        if three:
+            hint = f"{key.name} = {three}"
+            to.fault(key.name, typed(text), PLAIN["offset"][0], hint, Instead(three, sure=True))
+        else:
+            mistyped(key, cast(object, value), to)
+        return None
+    heard = [_Heard(to) for _ in items]
+    x, y, z = (read_quantity(along, item, one) for item, one in zip(items, heard, strict=True))
+    if x is not None and y is not None and z is not None:
+        for one in heard:
+            one.pass_on()
+        return (x, y, z)
+    _as_a_whole(key, items, heard, to)
+    return None
+
+
+def _as_a_whole(key: Key, items: list[object], heard: "Sequence[_Heard]", to: Listener) -> None:
+    """Record what is wrong with the lengths of an offset: as one fault where all can be mended."""
+    wrong = [one.faults[0] for one in heard if one.faults]
+    mended = [fault.instead for fault in wrong if fault.instead is not None]
+    if len(mended) < len(wrong):
+        for one in heard:
+            one.pass_on()
+        return
+    right = [one.faults[0].instead if one.faults else None for one in heard]
+    texts = [new.text if new else quoted(str(item)) for item, new in zip(items, right, strict=True)]
+    whole = f"[{', '.join(texts)}]"
+    sure = all(new.sure for new in mended)
+    first = wrong[0]
+    hint = f"{key.name} = {whole}" + ("" if sure else ", if you mean those")
+    found = typed(items) if len(wrong) > 1 else first.found
+    to.fault(key.name, found, first.expected, hint, Instead(whole, sure))
+
+
+def _parted(text: str, along: Key, to: Listener) -> str:
+    """Return the list that a text such as '0 in, 0 in, 12 in' means, or nothing."""
+    pieces = [piece.strip() for piece in text.strip("[]() ").split(",")]
+    heard = _Heard(to)
+    lengths = [read_quantity(along, piece, heard) for piece in pieces]
+    if len(pieces) != 3 or None in lengths:
+        return ""
+    return "[" + ", ".join(quoted(piece) for piece in pieces) + "]"
 
 
 def read_outline(key: Key, value: object, to: Listener) -> Corners | None:
@@ -49,6 +90,46 @@ def read_outlines(key: Key, value: object, to: Listener) -> tuple[Corners, ...] 
     return whole if len(whole) == len(found) else None
 
 
+class _Said(NamedTuple):
+    key: str | None
+    found: str
+    expected: str
+    hint: str
+    instead: Instead | None
+
+
+class _Heard:
+    """Keeps what is said of one value among several until all have been read."""
+
+    def __init__(self, to: Listener) -> None:
+        self._to = to
+        self.faults: list[_Said] = []
+        self._notes: list[str] = []
+
+    @property
+    def metric(self) -> bool:
+        return self._to.metric
+
+    def fault(
+        self,
+        key: str | None,
+        found: str,
+        expected: str,
+        hint: str = "",
+        instead: Instead | None = None,
+    ) -> None:
+        self.faults.append(_Said(key, found, expected, hint, instead))
+
+    def note(self, text: str) -> None:
+        self._notes.append(text)
+
+    def pass_on(self) -> None:
+        for note in self._notes:
+            self._to.note(note)
+        for said in self.faults:
+            self._to.fault(said.key, said.found, said.expected, said.hint)
+
+
 class _Among:
     """Passes on what is said of one value among many, with where it stands."""
 
@@ -60,7 +141,14 @@ class _Among:
     def metric(self) -> bool:
         return self._to.metric
 
-    def fault(self, key: str | None, found: str, expected: str, hint: str = "") -> None:
+    def fault(
+        self,
+        key: str | None,
+        found: str,
+        expected: str,
+        hint: str = "",
+        instead: Instead | None = None,
+    ) -> None:
         self._to.fault(key, found, f"{self._where}: {expected}", hint)
 
     def note(self, text: str) -> None:

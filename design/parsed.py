@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from typing import cast
 
 from .faults import Fault
+from .mending import changed
 from .part_table import part_label
 from .raw_values import shown
 from .schema import Reading
@@ -52,6 +53,7 @@ def add_findings(reading: Reading, data: Mapping[str, object]) -> None:
                 problem.found,
                 problem.expected,
                 problem.hint,
+                changed(reading.scan.seen, problem.at, problem.write, problem.sure),
             )
         )
 

@@ -11,6 +11,7 @@ from .coverings import COVERING, covering
 from .embed_keys import EMBED_KEYS, check_embedded
 from .fill_keys import FILL_KEYS, check_fill
 from .model import Part
+from .near_names import alone, misspelt
 from .place_keys import PLACE_KEYS, check_places, read_place
 from .raw_values import shown
 from .row import Row, check_names
@@ -57,7 +58,7 @@ def _read_part(reading: Reading, index: int, data: Mapping[str, object]) -> tupl
     """Return a part's row, and the part where nothing is wrong with it."""
     spot = Spot("part", index)
     label = part_label(data, index)
-    shape_name = data.get("shape")
+    shape_name = next((data[key] for key in data if key == "shape" or _means_shape(key)), None)
     kind = " ".join(shape_name.casefold().split()) if isinstance(shape_name, str) else ""
     spec = SHAPES.get(kind)
     keys = (*PART_KEYS, *(spec.keys if spec else ()))
@@ -97,6 +98,12 @@ def _read_part(reading: Reading, index: int, data: Mapping[str, object]) -> tupl
         fill=row.text("fill"),
         fill_depth=row.quantity("fill_depth"),
         grade=row.text("grade"),
+    )
+
+
+def _means_shape(key: str) -> bool:
+    return (
+        alone(PART_WORDS.get(key.casefold(), "")) == "shape" or misspelt(key, ["shape"]) == "shape"
     )
 
 

@@ -4,10 +4,10 @@ from collections.abc import Mapping, Sequence
 
 from .bounds import COUNT, TILT
 from .model import Place
-from .near_names import listed, meant
-from .raw_values import shown
+from .near_names import guess, listed, meant, sure
+from .raw_values import quoted, shown
 from .row import Row
-from .schema import Key
+from .schema import Instead, Key
 
 PLACE_KEYS = (
     Key("on", "text"),
@@ -126,7 +126,10 @@ def _name_others(row: Row, key: str, other: str, names: Sequence[str]) -> None:
     rest = f", and {len(names) - 12} more" if len(names) > 12 else ""
     words = f"the name of another part: {listed([shown(name) for name in names[:12]])}{rest}"
     expected = words if names else "the name of another part, and there is none"
-    row.fault(key, shown(other), expected, meant(other, names))
+    hint = meant(other, names)
+    near = guess(hint)
+    instead = Instead(quoted(near), sure(other, hint, names)) if near else None
+    row.fault(key, shown(other), expected, hint, instead)
 
 
 def _check_circles(rows: Sequence[Row], below: Mapping[str, tuple[str, str]]) -> None:

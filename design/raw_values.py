@@ -1,7 +1,8 @@
 """Values as people type them: where each ends in the raw text, and what would trip TOML."""
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from typing import NamedTuple
 
 SHOWN = 60
 """So many characters of what a person typed are repeated back."""
@@ -15,6 +16,7 @@ HEADING_LINE = re.compile(
 )
 
 _DEEPEST = 8
+_MOST_ITEMS = 100
 _NUMBER = r"[+-]?(?:0|[1-9](?:_?\d)*)(?:\.\d(?:_?\d)*)?(?:[eE][+-]?\d(?:_?\d)*)?"
 _SCALAR = re.compile(
     rf"(?:true|false|[+-]?inf|[+-]?nan|{_NUMBER}|0x[0-9A-Fa-f_]+|0o[0-7_]+|0b[01_]+"
@@ -26,6 +28,8 @@ _BAD_ESCAPE = re.compile(r"\\(?!u[0-9A-Fa-f]{4}|U[0-9A-Fa-f]{8}|[btnfr\"\\])")
 _TOKEN = re.compile(r"[^,\]}#\n]*")
 _BLANKS = re.compile(r"(?:[ \t\n]|#[^\n]*)*")
 _CURLY = "“”„‟‘’‚‛«»`´"
+_STRAIGHT = str.maketrans({**dict.fromkeys("′’‘´", "'"), **dict.fromkeys("″”“", '"')})
+_MARKED = re.compile(r"-?[\d\s./-]+'[\s-]*(?:[\d\s./-]+(?:\"|'')?)?", re.ASCII)
 _FLAGS = {
     "true": "true",
     "yes": "true",
@@ -38,11 +42,26 @@ _FLAGS = {
 
 @dataclass(frozen=True)
 class Problem:
-    """What is wrong with a value: what was found, what is expected, and the way out."""
+    """What is wrong with a value: what was found, what is expected, and the way out.
+
+    ``write`` is what to type instead, between the places ``at``; ``sure`` where nothing else can
+    be meant. Without ``at`` it is the whole value.
+    """
 
     found: str
     expected: str
     hint: str = ""
+    write: str = ""
+    sure: bool = True
+    at: tuple[int, int] | None = None
+
+
+class Value(NamedTuple):
+    """Where a value ends, where its last line ends, and what is wrong with it."""
+
+    end: int
+    last: int
+    problem: Problem | None
 
 
 def shown(text: str) -> str:
@@ -64,27 +83,53 @@ def quoted(text: str) -> str:
     return '"' + text.replace("\\", "\\\\").replace('"', '\\"') + '"'
 
 
+def in_words(text: str) -> str:
+    """Return a dimension with feet and inch marks as words, where marks would end the quote."""
+    if "'" not in text or not _MARKED.fullmatch(text.translate(_STRAIGHT)):
+        return text
+    plain = re.sub(r"''|\"", " in ", text.translate(_STRAIGHT))
+    plain = re.sub(r"'[\s-]*", " ft ", plain)
+    return " ".join(plain.split())
+
+
 def as_value(text: str) -> str:
-    """Return a value as it would have to be typed."""
-    problem = read_value(text, 0)[1]
-    return shown(text) if problem is None else problem.hint
+    """Return a value as it would have to be typed, or nothing where that is not known."""
+    problem = read_value(text, 0).problem
+    return text if problem is None else problem.write
 
 
-def read_value(text: str, start: int) -> tuple[int, Problem | None]:
-    """Return the end of the value that begins at ``start``, and what is wrong with it.
-
-    The end is that of the last line that belongs to the value.
-    """
+def read_value(text: str, start: int) -> Value:
+    """Return the value that begins at ``start``: where it ends, and what is wrong with it."""
+    whole = start, start + len(_rest(text, start))
     if text.startswith(("[", "{"), start):
         end, problem = _brackets(text, start, 0)
-        if problem is None:
-            problem = _behind(text, start, end)
-            return _line_end(text, end), problem
-        return _bracket_end(text, start), problem
-    end, problem = _single(text, start, _rest(text, start))
-    if problem is None:
-        problem = _behind(text, start, end)
-    return _line_end(text, end), problem
+        if problem is not None:
+            return Value(end, _bracket_end(text, start), _in_list(text, start, problem))
+    else:
+        end, problem = _single(text, start, _rest(text, start))
+    problem = problem or _behind(text, start, end)
+    if problem is not None and problem.at is None:
+        problem = replace(problem, at=whole)
+    return Value(end, _line_end(text, end), problem)
+
+
+def _in_list(text: str, start: int, problem: Problem) -> Problem:
+    """Return what is wrong with one value of a list, with the whole list as it has to be typed."""
+    if not problem.write or problem.at is None:
+        return replace(problem, write="")
+    line, first, sure = _rest(text, start), problem, True
+    place = start
+    for _ in range(_MOST_ITEMS):
+        if not problem.write or problem.at is None or problem.at[1] > place + len(line):
+            break
+        begin, end = problem.at[0] - place, problem.at[1] - place
+        line, sure, place = line[:begin] + problem.write + line[end:], sure and problem.sure, 0
+        _, following = _brackets(line, 0, 0)
+        if following is None:
+            at = (start, start + len(_rest(text, start)))
+            return replace(first, write=line, sure=sure, at=at)
+        problem = following
+    return replace(first, write="")
 
 
 def _single(text: str, start: int, token: str) -> tuple[int, Problem | None]:
@@ -110,7 +155,8 @@ def _short_text(text: str, start: int) -> tuple[int, Problem | None]:
         return start + len(whole), Problem(
             shown(whole),
             f"a closing {text[start]} at the end",
-            f"{quoted(shown(inner))} as a whole",
+            f"{quoted(shown(in_words(inner)))} as a whole",
+            quoted(in_words(inner)),
         )
     if text[start] == '"' and _BAD_ESCAPE.search(match[1]):
         hint = "take single quote marks, in which a backslash is only itself"
@@ -126,7 +172,10 @@ def _long_text(text: str, start: int, mark: str) -> tuple[int, Problem | None]:
         whole = _rest(text, start)
         inner = whole.strip("'\"")
         return start + len(whole), Problem(
-            shown(whole), "one quote mark on either side", quoted(shown(inner))
+            shown(whole),
+            "one quote mark on either side",
+            quoted(shown(in_words(inner))),
+            quoted(in_words(inner)),
         )
     end += 3
     while text.startswith(mark[0], end):
@@ -137,33 +186,52 @@ def _long_text(text: str, start: int, mark: str) -> tuple[int, Problem | None]:
 def _bare(token: str) -> Problem:
     """Say what is wrong with a value that stands without quote marks."""
     if token[0] == "=":
-        return Problem(shown(token), "one '=' between key and value", as_value(token.lstrip("= ")))
+        value = as_value(token.lstrip("= "))
+        return Problem(shown(token), "one '=' between key and value", shown(value), value)
     if token[0] in _CURLY:
         inner = token.strip(_CURLY + "'\"").strip()
-        return Problem(shown(token), "straight quote marks ' ' around it", quoted(shown(inner)))
+        return Problem(
+            shown(token),
+            "straight quote marks ' ' around it",
+            quoted(shown(in_words(inner))),
+            quoted(in_words(inner)),
+        )
     if token.casefold() in _FLAGS:
-        return Problem(shown(token), "true or false, in small letters", _FLAGS[token.casefold()])
+        flag = _FLAGS[token.casefold()]
+        return Problem(shown(token), "true or false, in small letters", flag, flag)
     if re.match(r"[+-]?[.\d¼-¾⅐-⅞]", token):
         return _bare_number(token)
-    return Problem(shown(token), "text between quote marks", quoted(shown(_without_stray(token))))
+    inner = _without_stray(token)
+    return Problem(
+        shown(token),
+        "text between quote marks",
+        quoted(shown(in_words(inner))),
+        quoted(in_words(inner)),
+    )
 
 
 def _bare_number(token: str) -> Problem:
     """Say what is wrong with a number that TOML does not take, or with a bare dimension."""
     if token[-1] in ",;" and _SCALAR.match(token[:-1]):
-        return Problem(shown(token), "nothing behind the value", token[:-1])
+        return Problem(shown(token), "nothing behind the value", token[:-1], token[:-1])
     if re.fullmatch(r"[+-]?\d{1,3}(,\d{3})+(\.\d+)?", token):
-        return Problem(shown(token), "a number without commas", token.replace(",", ""))
+        plain = token.replace(",", "")
+        return Problem(shown(token), "a number without commas", plain, plain, sure=False)
     if re.fullmatch(r"[+-]?(\d+\.|\.\d+|0\d+(\.\d*)?)", token) and len(token) < 16:
         plain = f"{float(token):.15g}"
-        return Problem(shown(token), "a number with a digit on either side of its point", plain)
-    inner = shown(_without_stray(token))
-    has_unit = re.search(r"[A-Za-z'\"%′″’”°]", inner)
+        expected = "a number with a digit on either side of its point"
+        return Problem(shown(token), expected, plain, plain)
+    expected = "a dimension with its unit between quote marks"
+    inner = _without_stray(token)
     if re.search(r"\d,\d", inner):
-        hint = f"{quoted(inner.replace(',', ''))} or {quoted(inner.replace(',', '.'))}"
-    else:
-        hint = quoted(inner) if has_unit else f"{quoted(inner + ' in')}, if you mean in"
-    return Problem(shown(token), "a dimension with its unit between quote marks", hint)
+        one, other = shown(inner.replace(",", "")), shown(inner.replace(",", "."))
+        return Problem(shown(token), expected, f"{quoted(one)} or {quoted(other)}")
+    if re.search(r"[A-Za-z'\"%′″’”°]", inner):
+        return Problem(
+            shown(token), expected, quoted(shown(in_words(inner))), quoted(in_words(inner))
+        )
+    write = quoted(inner + " in")
+    return Problem(shown(token), expected, f"{shown(write)}, if you mean in", write, sure=False)
 
 
 def _without_stray(token: str) -> str:
@@ -183,12 +251,15 @@ def _behind(text: str, start: int, end: int) -> Problem | None:
         return Problem(shown(whole), "one key on a line", hint)
     mark = text[start]
     if mark not in "'\"" or rest.strip() in {",", ";"}:
-        return Problem(shown(whole), "nothing behind the value", shown(text[start:end]))
+        value = text[start:end]
+        return Problem(shown(whole), "nothing behind the value", shown(value), value)
     if whole.endswith(mark):
         expected = f"no {mark} inside the text, since it ends it"
-        return Problem(shown(whole), expected, quoted(shown(whole[1:-1])))
-    inner = f"{text[start + 1 : end - 1]}{rest}".strip()
-    return Problem(shown(whole), "the whole text between the quote marks", quoted(shown(inner)))
+        inner = whole[1:-1]
+    else:
+        expected = "the whole text between the quote marks"
+        inner = f"{text[start + 1 : end - 1]}{rest}".strip()
+    return Problem(shown(whole), expected, quoted(shown(in_words(inner))), quoted(in_words(inner)))
 
 
 def _brackets(text: str, start: int, depth: int) -> tuple[int, Problem | None]:
@@ -226,7 +297,12 @@ def _item(text: str, pos: int, depth: int) -> tuple[int, Problem | None]:
         return _brackets(text, pos, depth + 1)
     match = _TOKEN.match(text, pos)
     token = match[0].strip() if match else ""
-    return _single(text, pos, token)
+    end, problem = _single(text, pos, token)
+    if problem is not None and text.startswith(("'", '"'), pos):
+        problem = replace(problem, write="")  # where its end is missing, that of the list is too
+    elif problem is not None:
+        problem = replace(problem, at=(pos, pos + len(token)))
+    return end, problem
 
 
 def _skip(text: str, pos: int) -> tuple[int, bool]:

@@ -6,10 +6,10 @@ from typing import cast
 from .kind_words import belongs, typed
 from .kinds import read_kind
 from .lists_of_lengths import Corners
-from .near_names import meant, nearest
+from .near_names import alone, guess, meant, nearest, same, sure
 from .raw_values import shown
 from .scan import Spot
-from .schema import Key, Reading
+from .schema import Instead, Key, Reading
 
 _NO_ANSWERS: Mapping[str, str] = {}
 NOT_YET = "what is understood by now"
@@ -39,13 +39,18 @@ class Row:
         self.keys = {key.name: key for key in keys}
         self.wrong = False
         self._values: dict[str, object] = {}
-        unknown = [key for key in data if key not in self.keys]
+        broken = (
+            each.key or ""
+            for each in reading.scan.broken
+            if each.table == spot.table and each.number == spot.number
+        )
+        unknown = [key for key in (*data, *broken) if key not in self.keys]
         near = {key: nearest(key, tuple(self.keys)) for key in unknown}
         self._misspelt = {
             right
             for key, right in near.items()
             if key not in answers or f"'{right}'" in answers[key]
-        }
+        } | {alone(answers[key]) for key in unknown if key in answers}
         for key in keys:
             if key.name in data:
                 self._values[key.name] = read_kind(key, data[key.name], self)
@@ -74,14 +79,23 @@ class Row:
                 hint = self.keys[key].hint or (f"{key} = {example}" if example else "")
                 self.fault(key, f"no '{key}'", f"{expected}{reason}", hint)
 
-    def fault(self, key: str | None, found: str, expected: str, hint: str = "") -> None:
-        """Record that a key of this row is wrong."""
+    def fault(
+        self,
+        key: str | None,
+        found: str,
+        expected: str,
+        hint: str = "",
+        instead: Instead | None = None,
+    ) -> None:
+        """Record that a key of this row is wrong, and what to type instead."""
         self.wrong = True
-        self.reading.fault(self.spot.at(key), self.part, found, expected, hint)
+        self.reading.fault(self.spot.at(key), self.part, found, expected, hint, instead)
 
-    def refuse(self, key: str, expected: str, hint: str = "") -> None:
+    def refuse(
+        self, key: str, expected: str, hint: str = "", instead: Instead | None = None
+    ) -> None:
         """Record that what stands behind a key does not belong there."""
-        self.fault(key, self.typed(key), expected, hint)
+        self.fault(key, self.typed(key), expected, hint, instead)
 
     def check_keys(
         self, words: Mapping[str, str], later: frozenset[str], expected: str = ""
@@ -93,8 +107,15 @@ class Row:
             if key in later:
                 self.fault(key, key, NOT_YET, f"'{key}' is not understood yet")
                 continue
-            hint = words.get(key.casefold()) or meant(key, tuple(self.keys))
-            self.fault(key, typed(key), expected or f"one of {', '.join(self.keys)}", hint)
+            right = same(key, self.keys)
+            hint = f"'{right}'" if right else words.get(key.casefold()) or ""
+            hint = hint or meant(key, tuple(self.keys))
+            name = guess(hint)
+            instead = None
+            if name in self.keys and name not in self.data:
+                instead = Instead(name, sure(key, hint, self.keys), name=True)
+            words_ = expected or f"one of {', '.join(self.keys)}"
+            self.fault(key, typed(key), words_, hint, instead)
 
     def typed(self, key: str) -> str:
         """Return what the person typed for a key, for repeating back."""

@@ -3,7 +3,7 @@
 import re
 from bisect import bisect_right
 from collections.abc import Collection, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import NamedTuple
 
 from .near_names import nearest
@@ -32,6 +32,10 @@ class Spot(NamedTuple):
         return Spot(self.table, self.number, key)
 
 
+Span = tuple[int, int]
+"""Where in the text something begins, and where it ends."""
+
+
 class Finding(NamedTuple):
     """A fault of the raw text: its line, where it belongs, and what is wrong."""
 
@@ -45,13 +49,18 @@ class Scan:
     """What the first look found: lines from 1, faults, and a text that leaves the faults out.
 
     ``broken`` holds the keys whose values were left out, ``names`` the names among what was.
+    ``seen`` is the text as people see it, line ends alike; ``keys`` and ``values`` say where in it
+    each key and its value stand.
     """
 
+    seen: str
     text: str
     lines: Mapping[Spot, int]
     broken: frozenset[Spot]
     findings: tuple[Finding, ...]
     names: frozenset[str]
+    keys: Mapping[Spot, Span]
+    values: Mapping[Spot, Span]
 
     def line(self, spot: Spot) -> int | None:
         """Return the line of a key, else that of its table's heading."""
@@ -69,16 +78,24 @@ def scan(
     that holds mostly keys of what was meant, is read as that; what stands under a heading of no
     use is left out.
     """
-    clean = text.removeprefix("\ufeff").replace("\r\n", "\n").replace("\r", "\n")
-    walk = _Walk(clean.replace("\u00a0", " "), many, keys)
+    clean = seen(text).replace("\u00a0", " ")
+    walk = _Walk(clean, many, keys)
     walk.run()
     return Scan(
+        clean,
         "\n".join(walk.rows),
         walk.lines,
         frozenset(walk.broken),
         tuple(walk.findings),
         frozenset(walk.names),
+        walk.key_spans,
+        walk.value_spans,
     )
+
+
+def seen(text: str) -> str:
+    """Return a file's text as people see it: its line ends alike, no mark before it."""
+    return text.removeprefix("\ufeff").replace("\r\n", "\n").replace("\r", "\n")
 
 
 class _Walk:
@@ -99,6 +116,8 @@ class _Walk:
         self.broken: set[Spot] = set()
         self.findings: list[Finding] = []
         self.names: set[str] = set()
+        self.key_spans: dict[Spot, Span] = {}
+        self.value_spans: dict[Spot, Span] = {}
         self.skipping = False
 
     def run(self) -> None:
@@ -150,17 +169,17 @@ class _Walk:
                 Spot(outer, len(self.headings.get(outer, [0])) - 1, inner), row + 1
             )
         if name != written:
-            self._mend(row, Problem(found, right, f"'{name}'?"), right)
+            self._mend(row, Problem(found, right, f"'{name}'?", right), right)
         elif not HEADING_LINE.match(line) or len(opening) != len(closing):
             hint = "brackets in pairs, the name alone between them"
-            self._mend(row, Problem(found, right, hint), right)
+            self._mend(row, Problem(found, right, hint, right), right)
         elif double != (opening == "[["):
             hint = (
                 "double brackets, since there may be several"
                 if double
                 else "single brackets, since there is one of it"
             )
-            self._mend(row, Problem(found, right, hint), right)
+            self._mend(row, Problem(found, right, hint, right), right)
 
     def _known(self, name: str, row: int) -> str:
         """Return the known table that a heading means, with what stands behind a dot."""
@@ -202,8 +221,8 @@ class _Walk:
             return row
         key = re.sub(r"[\"' \t]", "", match[1])
         spot = self.here.at(_first_key(match[1]))
-        end, problem = read_value(self.text, match.end())
-        last = max(row, bisect_right(self.starts, end) - 1)
+        end, last_end, problem = read_value(self.text, match.end())
+        last = max(row, bisect_right(self.starts, last_end) - 1)
         first = self.seen.get((self.here, key))
         if problem is not None:
             self.lines.setdefault(spot, row + 1)
@@ -222,6 +241,10 @@ class _Walk:
             )
         self.seen.setdefault((self.here, key), row + 1)
         self.lines.setdefault(spot, row + 1)
+        if first is None and problem is None:
+            begin = match.start(1)
+            self.key_spans.setdefault(spot, (begin, begin + len(match[1])))
+            self.value_spans.setdefault(spot, (match.end(), end))
         return last
 
     def _not_an_entry(self, line: str) -> tuple[Spot, Problem]:
@@ -229,18 +252,16 @@ class _Walk:
         head, equals, value = line.partition("=")
         if equals and head.strip():
             word = re.sub(r"[^A-Za-z0-9]+", "_", head).strip("_")
-            hint = f"{shown(word)} = {as_value(value.strip())}" if word else ""
             expected = "a key of letters, digits and _ before the '='"
-            return self.here.at(word or None), Problem(shown(line), expected, hint)
+            return self.here.at(word or None), _entry_problem(line, expected, word, value.strip())
         match = re.match(r"[A-Za-z0-9_-]+", line)
         if match is None:
             return self.here, Problem(shown(line), "key = value")
         rest = line[match.end() :].lstrip(" \t:")
-        hint = f"{shown(match[0])} = {as_value(rest) if rest else '…'}"
-        return self.here.at(match[0]), Problem(shown(line), "key = value", hint)
+        return self.here.at(match[0]), _entry_problem(line, "key = value", match[0], rest)
 
     def _mend(self, row: int, problem: Problem, line: str) -> None:
-        self._note(row, self.here, problem)
+        self._note(row, self.here, replace(problem, at=self._line_span(row)))
         self.rows[row] = line
 
     def _skip_table(self, row: int, problem: Problem) -> None:
@@ -266,7 +287,23 @@ class _Walk:
             self.names.add(without_note(match[1]).strip(" \t\"'“”‘’"))
 
     def _note(self, row: int, spot: Spot, problem: Problem) -> None:
+        if problem.write and problem.at is None:
+            problem = replace(problem, at=self._line_span(row))
         self.findings.append(Finding(row + 1, spot, problem))
+
+    def _line_span(self, row: int) -> Span:
+        """Return where a line stands in the text, without blanks around it and its note."""
+        line = without_note(self.text[self.starts[row] : self.starts[row + 1] - 1])
+        begin = self.starts[row] + len(line) - len(line.lstrip(" \t"))
+        return begin, self.starts[row] + len(line)
+
+
+def _entry_problem(line: str, expected: str, key: str, value: str) -> Problem:
+    """Return what is wrong with a line that means ``key = value`` but says it otherwise."""
+    right = as_value(value) if value else ""
+    hint = f"{shown(key)} = {shown(right) or '…'}" if key else ""
+    write = f"{key} = {right}" if key and right else ""
+    return Problem(shown(line), expected, hint, write)
 
 
 def _first_key(key: str) -> str:

@@ -2,10 +2,11 @@
 
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
-from typing import TYPE_CHECKING, Generic, TypeVar
+from typing import TYPE_CHECKING, Generic, NamedTuple, TypeVar
 
 from .bounds import DEFAULT_BOUNDS, Bounds
 from .faults import Fault
+from .mending import changed
 from .raw_values import shown
 from .scan import Scan, Spot
 
@@ -14,6 +15,14 @@ if TYPE_CHECKING:
 
 T = TypeVar("T")
 Names = Sequence[str] | Callable[[], Sequence[str]]
+
+
+class Instead(NamedTuple):
+    """What to type in place of a value, or of the key's own ``name``; ``sure`` as in ``Change``."""
+
+    text: str
+    sure: bool = False
+    name: bool = False
 
 
 @dataclass(frozen=True)
@@ -73,9 +82,22 @@ class Reading:
     """What the file calls its parts, rightly read or not: for tables that name them."""
 
     def fault(
-        self, spot: Spot | None, part: str | None, found: str, expected: str, hint: str = ""
+        self,
+        spot: Spot | None,
+        part: str | None,
+        found: str,
+        expected: str,
+        hint: str = "",
+        instead: Instead | None = None,
     ) -> None:
-        """Record a fault at a place of the file."""
+        """Record a fault at a place of the file, and what to type instead."""
         line = self.scan.line(spot) if spot else None
         key = shown(spot.key) if spot and spot.key else None
-        self.faults.append(Fault(self.file, line, part, key, found, expected, hint))
+        change = None
+        if spot is not None and instead is not None:
+            at = (self.scan.keys if instead.name else self.scan.values).get(spot)
+            change = changed(self.scan.seen, at, instead.text, instead.sure)
+        missing = spot is None or (spot not in self.scan.lines and change is None)
+        self.faults.append(
+            Fault(self.file, line, part, key, found, expected, hint, change, missing)
+        )

@@ -1,14 +1,16 @@
 """Stock sizes as sold: what a 2x4 or a sheet of 3/4 plywood measures."""
 
 import re
+from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import cache
 
 from ..materials.stock import lumber_sizes, sheet_thicknesses
 from ..units import INCH
-from .near_names import meant
+from .near_names import LIKE_ENOUGH, misspelt, nearest
 from .row import Row
-from .schema import Key
+from .schema import Instead, Key
 
 LUMBER = Key("lumber", "text")
 STOCK = Key("stock", "text")
@@ -48,27 +50,24 @@ def lumber_section(row: Row, instead: tuple[str, ...], standing: bool) -> Sectio
     text = row.text("lumber")
     if text is None:
         return None
-    plain = re.sub(r"\s*(?:x|×|by)\s*", "x", " ".join(text.casefold().split()))
-    match = re.fullmatch(r"(.*?)[ ,]*(flat|on[ -]edge)?", plain)
-    name, lying = (match[1], match[2]) if match else (plain, None)
-    sizes = lumber_sizes()
-    if name not in sizes:
-        row.refuse(
-            "lumber",
-            "lumber as it is sold, such as '2x4', '4x4' or '5/4x6'",
-            meant(name, list(sizes)),
-        )
+    name, lying = named_lumber(text)
+    size = lumber_size(name)
+    if size is None:
+        near = nearest(name, list(lumber_sizes()))
+        expected = "lumber as it is sold, such as '2x4', '4x4', '5/4x6' or '45x95 mm'"
+        row.refuse("lumber", expected, f"'{near}'?" if near else "")
         return None
-    thin, wide = sorted(sizes[name])
+    thin, wide = size
     if standing and lying:
         hint = f"lumber = '{name}'; 'turn' turns it"
-        row.refuse("lumber", "lumber without 'flat' or 'on edge': it stands", hint)
+        expected = "lumber without 'flat' or 'on edge': it stands"
+        row.refuse("lumber", expected, hint, Instead(f"'{name}'"))
         return None
     if not standing and not lying and thin != wide:
         hint = f"'{name} flat' or '{name} on edge'?"
         row.refuse("lumber", "lumber that lies flat or on edge", hint)
         return None
-    section = Section(thin, wide, on_edge=bool(lying) and lying != "flat")
+    section = Section(thin, wide, on_edge=lying == "on edge")
     if standing:
         row.note(f"{name} is {_inches(wide)} by {_inches(thin)}")
     else:
@@ -92,21 +91,101 @@ def thickness(row: Row, key: str, needed: bool = True) -> float | None:
     text = row.text("stock")
     if text is None:
         return None
-    sizes = sheet_thicknesses()
-    plain = re.sub(r"\s+(?:in|inch|inches)\.?\s+|\"", " ", text.casefold())
-    plain = re.sub(r"\bply\b", "plywood", plain)
-    word = " ".join(plain.split())
-    name = next((name for name in sizes if name.casefold() == word), None)
-    if name is None:
-        expected = "a sheet as it is sold, such as '3/4 plywood'"
-        row.refuse(
-            "stock",
-            expected,
-            meant(word if " " in word else f"{word} plywood", list(sizes)) or f"{key} = '3/4 in'",
-        )
+    found = sheet_thickness(text)
+    if found is None:
+        expected = "a sheet as it is sold, such as '3/4 plywood' or '18 mm plywood'"
+        row.refuse("stock", expected, *_near_sheet(text, key))
         return None
-    row.note(f"{name} is {_inches(sizes[name])} thick")
-    return sizes[name]
+    name, thick = found
+    row.note(f"{name} is {_inches(thick)} thick")
+    return thick
+
+
+def named_lumber(text: str) -> tuple[str, str]:
+    """Return lumber's name such as ``2x4`` and how it lies: ``flat``, ``on edge`` or nothing."""
+    plain = re.sub(r"(?<=\d)\s*(?:x|×|by|\*)\s*(?=\d)", "x", " ".join(text.casefold().split()))
+    plain = re.sub(
+        r"^(?:pt|treated|pressure[ -]treated)\s+|(?<=\d)\s*(?:lumber|studs?)\b", "", plain
+    )
+    match = re.fullmatch(r"(.*?)[ ,]*(?:(?:laid |lying )?(flat)|(on[ -]?(?:its )?edge))?", plain)
+    if match is None:
+        return plain, ""
+    return match[1].strip(), "flat" if match[2] else "on edge" if match[3] else ""
+
+
+def lumber_size(name: str) -> tuple[float, float] | None:
+    """Return the thin and the wide measure in m of lumber such as ``2x4`` or ``45x95 mm``.
+
+    A nominal size in inches gives what it measures dressed; one in mm, or with both numbers above
+    those of inches, is what it measures.
+    """
+    sizes = lumber_sizes()
+    if name in sizes:
+        thin, wide = sorted(sizes[name])
+        return thin, wide
+    metric = re.fullmatch(r"(\d{2,3})x(\d{2,3})\s*(mm)?", name, re.ASCII)
+    if metric is None:
+        return None
+    thin, wide = sorted((int(metric[1]), int(metric[2])))
+    if thin < _LEAST_MM and not metric[3]:
+        return None
+    return thin / 1000.0, wide / 1000.0
+
+
+_LEAST_MM = 17
+"""Above what lumber measures in inches: 45x95 can only be mm."""
+
+
+@cache
+def _sheet_words() -> Mapping[str, str]:
+    return {name.casefold(): name for name in sheet_thicknesses()}
+
+
+def sheet_thickness(text: str) -> tuple[str, float] | None:
+    """Return the name and thickness in m of a sheet as sold, such as ``3/4 plywood``.
+
+    Grades and the glue of softwood plywood, such as CDX or exterior, do not change its thickness;
+    a sheet in mm is as thick as it says.
+    """
+    word = _sheet_word(text)
+    name = _sheet_words().get(word)
+    if name is not None:
+        return name, sheet_thicknesses()[name]
+    metric = re.fullmatch(r"(\d{1,2}(?:\.\d)?)\s*mm ((?:marine )?plywood|osb|mdo)", word, re.ASCII)
+    if metric is None or not 0.003 <= float(metric[1]) / 1000.0 <= 0.05:
+        return None
+    kind = metric[2].replace("osb", "OSB").replace("mdo", "MDO")
+    return f"{metric[1]} mm {kind}", float(metric[1]) / 1000.0
+
+
+def _sheet_word(text: str) -> str:
+    """Return what a person calls a sheet with the words of the table."""
+    plain = " ".join(re.sub(r"[\s,]+", " ", text.casefold().replace("”", '"')).split())
+    plain = re.sub(r"(?<=[\d½¼¾⅜⅝])[\s-]*(?:in\b\.?|inch(?:es)?\b|\"|'')", " ", plain)
+    for sign, fraction in (("½", "1/2"), ("¼", "1/4"), ("¾", "3/4"), ("⅜", "3/8"), ("⅝", "5/8")):
+        plain = plain.replace(sign, fraction)
+    plain = re.sub(r"(?<=\d)mm\b", " mm", plain)
+    plain = re.sub(rf"\b(?:{'|'.join(_GRADES)})\b(?: (?:plywood|ply))?", "plywood", plain)
+    plain = re.sub(r"\b(?:softwood|exterior|ext|sanded|treated|pt) (?=ply)", "", plain)
+    plain = re.sub(r"\bply\b", "plywood", plain)
+    plain = re.sub(r"\b(?:sheets?|of|sheathing|board|grade)\b", " ", plain)
+    turned = re.fullmatch(r"([a-z ]+?) ?(\d[\d/ -]*(?: mm)?)", " ".join(plain.split()))
+    return f"{turned[2]} {turned[1]}" if turned else " ".join(plain.split())
+
+
+_GRADES = ("cdx", "acx", "bcx", "bc", "ac", "cd", "c-d", "a-c", "b-c", "exterior ply", "ext ply")
+"""Veneer grades by which softwood plywood is sold (PS 1): A to D, X for glue that stands rain."""
+
+
+def _near_sheet(text: str, key: str) -> tuple[str, Instead | None]:
+    """Return the hint to a sheet that is not known, and what to type instead."""
+    word = _sheet_word(text)
+    names = list(sheet_thicknesses())
+    for tried in (word, f"{word} plywood"):
+        near = misspelt(tried, names) or nearest(tried, names, LIKE_ENOUGH)
+        if near:
+            return f"'{near}'?", Instead(f"'{near}'", misspelt(tried, names) == near)
+    return f"{key} = '3/4 in'", None
 
 
 def _inches(length: float) -> str:

@@ -23,10 +23,13 @@ _METHOD_WORDS = {
     **dict.fromkeys(
         ("asce 7-10", "asce 7-05"), "its wind speeds are of another map: not understood"
     ),
-    "warning": "'forecast'",
+    **dict.fromkeys(("warning", "weather", "forecast gust"), "'forecast'"),
+    **dict.fromkeys(("asce7 22", "asce 7 22", "asce7/22", "7 22", "asce 722"), "'ASCE 7-22'"),
+    **dict.fromkeys(("asce7 16", "asce 7 16", "asce7/16", "7 16", "asce 716"), "'ASCE 7-16'"),
     "beaufort": "Beaufort states a mean wind: take the gust of a forecast, and 'forecast'",
 }
 _EXPOSURE_WORDS = {
+    **{f"exposure {letter}": f"'{letter.upper()}'" for letter in "bcd"},
     **dict.fromkeys(("suburb", "suburban", "town", "city", "houses", "trees", "woods"), _TREES),
     **dict.fromkeys(("field", "fields", "rural", "country", "meadow", "open country"), "'open'"),
     **dict.fromkeys(("water", "lake", "sea", "coast", "beach", "open water"), "'shore'"),
@@ -34,12 +37,28 @@ _EXPOSURE_WORDS = {
 }
 _GROUND_WORDS = {
     **dict.fromkeys(
-        ("lawn", "grass", "turf", "yard"), "'firm lawn', or 'wet lawn' if you do not know"
+        ("lawn", "grass", "turf", "yard", "garden", "sod"),
+        "'wet lawn' if you do not know; 'firm lawn' where a heel leaves no mark",
     ),
+    **dict.fromkeys(("wet grass", "soft lawn", "soggy lawn"), "'wet lawn'"),
+    **dict.fromkeys(("dry lawn", "hard lawn"), "'firm lawn'"),
     **dict.fromkeys(("soil", "dirt", "earth", "garden bed"), "'soft clay', if you do not know"),
     "clay": "'firm clay lawn' or 'soft clay'?",
     **dict.fromkeys(
-        ("concrete", "patio", "asphalt", "pavers", "slab", "stone", "pavement"), "'paving'"
+        (
+            "concrete",
+            "patio",
+            "asphalt",
+            "pavers",
+            "slab",
+            "concrete slab",
+            "pavement",
+            "brick",
+            "driveway",
+            "flagstone",
+            "paved",
+        ),
+        "'paving'",
     ),
 }
 

@@ -21,9 +21,11 @@ CROWN_WORDS = {
 }
 
 WOOD_WORDS = {
-    **dict.fromkeys(("pine", "2x2", "2x4", "lumber", "wood", "spf"), "'spruce-pine-fir'"),
-    **dict.fromkeys(("cedar", "red cedar"), "'western redcedar'"),
-    "oak": "'white oak'",
+    **dict.fromkeys(("pine", "2x2", "2x4", "lumber", "wood"), "'spruce-pine-fir'?"),
+    "spf": "'spruce-pine-fir'",
+    "cedar": "'western redcedar' or 'northern white cedar'?",
+    **dict.fromkeys(("red cedar", "western red cedar"), "'western redcedar'"),
+    "oak": "'white oak' or 'red oak'?",
 }
 
 

@@ -10,18 +10,25 @@ LONGEST = 60
 
 
 class UnitError(ValueError):
-    """Text or quantity that is not what belongs there: what was found, what is expected, a hint."""
+    """Text or quantity that is not what belongs there: what was found, what is expected, a hint.
 
-    def __init__(self, found: str, expected: str, hint: str = "") -> None:
+    ``write`` is what to write instead where that is known, ``sure`` if nothing else can be meant.
+    """
+
+    def __init__(
+        self, found: str, expected: str, hint: str = "", write: str = "", sure: bool = False
+    ) -> None:
         found = found if len(found) <= LONGEST else found[: LONGEST - 1] + "…"
         super().__init__(f"{found!r} is not {expected}" + (f": {hint}" if hint else ""))
         self.found = found
         self.expected = expected
         self.hint = hint
+        self.write = write
+        self.sure = sure
 
-    def __reduce__(self) -> tuple[type["UnitError"], tuple[str, str, str]]:
+    def __reduce__(self) -> tuple[type["UnitError"], tuple[str, str, str, str, bool]]:
         """Return what makes the same again, so that it passes from one process to another."""
-        return type(self), (self.found, self.expected, self.hint)
+        return type(self), (self.found, self.expected, self.hint, self.write, self.sure)
 
 
 def expected_of(kind: Kind) -> str:
@@ -69,6 +76,8 @@ def wrong_kind(text: str, unit: Unit, kind: Kind) -> UnitError:
         force = re.sub(r"(?<![A-Za-z])(?:lbs?|pounds?)(?![A-Za-z])\.?", "lbf", text)
         other = f"'{kind.spellings[0]}'" if force == text else f"'{force.strip()}'"
         hint += f"; lb and kg are masses, a force is written lbf or N: {other}"
+        if force != text and kind.dims == (1, 1, -2, 0):
+            return UnitError(text, expected_of(kind), hint, force.strip(), sure=True)
     elif a == (b[0] + 1, b[1], b[2] - 2, b[3]):
         hint += f"; it is written {' or '.join(kind.spellings)}"
     return UnitError(text, expected_of(kind), hint)

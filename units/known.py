@@ -70,7 +70,11 @@ def find(name: str, text: str, expected: str) -> Unit:
     hint = f"Did you mean {near[0]!r}? " if near else ""
     listed = "Known are " + ", ".join(spellings()) if expected.endswith("unit") else ""
     raise UnitError(
-        text, expected, f"{missing!r} is not a unit known here. {hint}{listed}".rstrip(". ")
+        text,
+        expected,
+        f"{missing!r} is not a unit known here. {hint}{listed}".rstrip(". "),
+        text.strip().replace(missing, near[0]) if near and text.count(missing) == 1 else "",
+        sure=bool(near) and len(missing) > 4 and missing.casefold().startswith(near[0][:2]),
     )
 
 

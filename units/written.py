@@ -36,6 +36,8 @@ _CHARACTERS = str.maketrans(
         "⋅": "·",
     }
 )
+_ABBREVIATED = re.compile(r"m\.p\.h\.?$", re.IGNORECASE)
+_PER = re.compile(r" per (?=[a-z])", re.IGNORECASE)
 _VULGAR = re.compile("[¼-¾⅐-⅞]")
 _NUMBER = re.compile(
     r"(?:(?P<whole>\d+)(?:\s+|-))??(?P<over>\d+)\s*/\s*(?P<under>\d+)(?![\d.])"
@@ -56,6 +58,8 @@ def parts_of(
     plain = _plain(text)
     if len(plain) > LONGEST:
         raise UnitError(text, expected, "too long for one dimension")
+    if "," in plain:
+        plain = _without_commas(plain)
     if re.search(r"\d,\d", plain):
         raise UnitError(text, expected, two_readings(plain))
     sign = -1.0 if plain.startswith("-") else 1.0
@@ -70,6 +74,8 @@ def parts_of(
             unread(plain[position:], text, expected)
         value = _value(number, text, expected)
         start = _spaces(plain, number.end())
+        if re.match(r"-[A-Za-z]", plain[start:]):
+            start += 1  # as in '3/4-inch'
         named = _UNIT.match(plain, start)
         if named:
             unit = find(named[0], text, expected)
@@ -93,7 +99,22 @@ def _plain(text: str) -> str:
     text = text.translate(_CHARACTERS)
     if not text.isascii():
         text = _VULGAR.sub(_as_fraction, text)
-    return " ".join(text.split()).replace("''", '"')
+    text = " ".join(text.split()).replace("''", '"')
+    return _PER.sub("/", _ABBREVIATED.sub("mph", text))
+
+
+def _without_commas(plain: str) -> str:
+    """Return a text without the commas of which each can only part decimals, or only thousands.
+
+    ``1,200`` may be either: it stays. ``1,5``, ``0,125`` and ``1.200,5`` are decimal commas,
+    ``1,200.5`` and ``1,200,000`` thousands.
+    """
+    thousands = r"(?<![\d.,])[1-9]\d{0,2}(?:,\d{3})(?:(?:,\d{3})+|(?=\.\d))"
+    plain = re.sub(thousands, lambda found: found[0].replace(",", ""), plain)
+    points = r"(?<![\d.,])([1-9]\d{0,2}(?:\.\d{3})+),(\d+)(?![\d,])"
+    plain = re.sub(points, lambda m: f"{m[1].replace('.', '')}.{m[2]}", plain)
+    decimal = r"(?<![\d.,])(\d+),(\d{1,2}|\d{4,})(?![\d,])|(?<![\d.,])(0),(\d+)(?![\d,])"
+    return re.sub(decimal, lambda m: f"{m[1] or m[3]}.{m[2] or m[4]}", plain)
 
 
 def _as_fraction(match: re.Match[str]) -> str:

@@ -57,10 +57,10 @@ def test_a_wrong_file_leaves_standard_output_empty(folder, capsys):
         main(["check", "wrong.toml", "--format", form])
         out, err = capsys.readouterr()
         assert out == ""
-        assert "wrong.toml:15: foot, across" in err
-        assert "found     20\n" in err
-        assert "wrong.toml:26: tower, height" in err
-        assert "2 faults in wrong.toml" in err
+        assert "wrong.toml: 2 things to put right; nothing was worked out yet." in err
+        assert "line 15  foot, across" in err
+        assert "you wrote  20\n" in err
+        assert "line 26  tower, height" in err
 
 
 def test_json_of_one_file_is_an_object_with_the_file_as_given(folder, capsys):
@@ -150,14 +150,16 @@ def test_control_characters_of_a_file_never_reach_the_screen(folder, capsys):
     assert "\\x1b" in err
 
 
-def test_twenty_faults_are_shown_then_how_many_more(folder, capsys):
+def test_six_faults_are_shown_then_how_many_more_and_all_if_asked(folder, capsys):
     part = "[[part]]\nname = 'p{0}'\nshape = 'blob'\n"
     text = verdict_designs.STANDS + "".join(part.format(i) for i in range(30))
     (folder / "many.toml").write_text(text, encoding="utf-8")
     assert main(["check", "many.toml"]) == 2
     err = capsys.readouterr().err
-    assert err.count("  found ") == 20
-    assert "more faults: mend these first" in err
+    assert err.count("you wrote  blob") == 6
+    assert "... and 24 more (--all)." in err
+    assert main(["check", "many.toml", "--all"]) == 2
+    assert capsys.readouterr().err.count("you wrote  blob") == 30
 
 
 @pytest.mark.parametrize("content", [b"\xff\xfe\x00", b"\x00\x01\x02", b"", b"\x80abc", b"=" * 99])

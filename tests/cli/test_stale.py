@@ -133,4 +133,4 @@ def test_faults_do_not_hide_the_other_sheets(folder, capsys):
 def test_what_was_typed_wrongly_is_answered(folder, capsys, words):
     status, out, err = run(capsys, *words)
     assert (status, out) == (2, "")
-    assert "expected" in err
+    assert "needed" in err

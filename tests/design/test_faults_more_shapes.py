@@ -52,7 +52,7 @@ def points(*pairs: tuple[float, float]) -> str:
         ),
         (f"{ENDS}\nacross='1 in'\ncut='plumb'", "cut", "plumb", "stands plumb", "'level'"),
         (f"{LEVEL}\nacross='1 in'\ncut='level'", "cut", "level", "lies level", "'plumb'"),
-        (f"{LEVEL}\nacross='1 in'\ncut='seat'", "cut", "seat", "'square', 'level'", "'level'"),
+        (f"{LEVEL}\nacross='1 in'\ncut='slanted'", "cut", "slanted", "'square', 'level'", ""),
         (f"{ENDS}\nlumber='4x4'\nsurface='rough'", "surface", "rough", "flat sides", "'across'"),
         (
             f"{ENDS}\nacross='1 in'\nlength='3 ft'",

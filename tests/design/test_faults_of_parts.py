@@ -145,7 +145,7 @@ def shell(key: str, value: str) -> str:
         (f"{SHELL}\nsurface='rough'", "surface", "rough", "round ones", "sides = 0"),
         (f"{BALL}\ncontact='glass'", "contact", "glass", "'wood', 'steel'", ""),
         (f"{BALL}\nmaterial='sothern pine'", "material", "sothern pine", "", "'southern pine'?"),
-        (f"{BALL}\nmaterial='plywood'", "material", "plywood", "", "'softwood plywood' or"),
+        (f"{BALL}\nmaterial='plywood'", "material", "plywood", "", "'softwood plywood', or"),
         (f"{BALL}\nmaterial=5", "material", "5", "one of 'softwood plywood'", ""),
         (f"{BOX}\nwall='1 in'\nopen='top'", "open", "top", "", "open = ['top']"),
         (f"{BOX}\nwall='1 in'\nopen=['up']", "open", "up", "'top'", ""),
@@ -292,7 +292,7 @@ def test_five_hundred_parts_are_enough() -> None:
 @pytest.mark.parametrize(
     ("old", "new", "key", "expected", "hint"),
     [
-        ("units = 'imperial'", "units = 'inches'", "units", "'imperial', 'metric'", ""),
+        ("units = 'imperial'", "units = 'yards'", "units", "'imperial', 'metric'", ""),
         ("units = 'imperial'", "", "units", "'imperial', 'metric'", "units = 'imperial'"),
         ("name  = 'Harbour light'", "", "name", "text", "name = "),
         ("name  = 'Harbour light'", "name  = ''", "name", "one line of text", ""),

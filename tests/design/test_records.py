@@ -58,7 +58,7 @@ by = 'J. Miller'
 
 def test_all_that_is_wrong_with_a_record_comes_at_once():
     found = faults(PIECE + "[[record]]\nkind = 'scale test'\nvalue = '10 lb'\nwho = 'me'\n")
-    assert set(found) == {"value", "height", "date", "by", "who"}
+    assert set(found) == {"value", "height", "date", "who"}
     assert "10 lbf" in found["value"].hint
     assert "'by'" in found["who"].hint
 

@@ -52,7 +52,7 @@ def test_an_empty_joint_is_told_what_it_needs():
             "no value is published for staples driven so",
             "",
         ),
-        ({"fastener": "16 ga staple 2 in", "crown": "crosswise"}, "crown", "'along", "'across the"),
+        ({"fastener": "16 ga staple 2 in", "crown": "askew"}, "crown", "'along", ""),
         ({"crown": "across the grain"}, "crown", "staples only have one", ""),
         ({"staples": 8}, "staples", "one of name, of, to", "'fastener'"),
         ({"fastener": "nail 0.131 in x 30 in"}, "fastener", "at most 24 in", ""),
