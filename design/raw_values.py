@@ -17,6 +17,7 @@ HEADING_LINE = re.compile(
 
 _DEEPEST = 8
 _MOST_ITEMS = 100
+_LONGEST_LIST = 2000
 _NUMBER = r"[+-]?(?:0|[1-9](?:_?\d)*)(?:\.\d(?:_?\d)*)?(?:[eE][+-]?\d(?:_?\d)*)?"
 _SCALAR = re.compile(
     rf"(?:true|false|[+-]?inf|[+-]?nan|{_NUMBER}|0x[0-9A-Fa-f_]+|0o[0-7_]+|0b[01_]+"
@@ -118,6 +119,8 @@ def _in_list(text: str, start: int, problem: Problem) -> Problem:
     if not problem.write or problem.at is None:
         return replace(problem, write="")
     line, first, sure = _rest(text, start), problem, True
+    if len(line) > _LONGEST_LIST:
+        return replace(problem, write="")
     place = start
     for _ in range(_MOST_ITEMS):
         if not problem.write or problem.at is None or problem.at[1] > place + len(line):
