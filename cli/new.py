@@ -1,66 +1,41 @@
-"""`yardfast new`: a starting file for a kind of piece, asked for at a terminal."""
+"""`yardfast new`: a starting file for a kind of piece, asked for at a terminal, and checked."""
 
 import sys
 from argparse import Namespace
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 from textwrap import fill
 
-from .questions import Talk
+from .pieces import KINDS, piece
+from .questions import Question, Talk, given, hold, put
 from .written import unwritable, write
 
-_KIND_SAYS = {
-    "tower": "a tower: a hollow body on a foot, straight or tapered, with a roof",
-    "well": "a well: a wall, and a roof on two posts",
-    "post": "a post on a foot",
-    "sign": "a sign: a board on two legs",
-    "arbor": "an arbor: four posts, lattice, a top",
-    "wheel": "a wheel of blades on a tower",
-    "cut-out": "a figure sawn from a board, with a brace behind it",
-    "barn": "a mini barn or boathouse with a gambrel roof, on skids",
-    "mailbox": "a mailbox on a braced post with a heavy foot",
-    "birdhouse": "a birdhouse on a post with a crossed foot",
-    "footbridge": "a footbridge with posts and rails",
-    "swing": "a swing on A-legs",
-}
-KINDS = tuple(_KIND_SAYS)
-
-_OTHER_WORDS = {
-    **dict.fromkeys(("light", "lighthouse", "beacon", "gazebo"), "tower"),
-    **dict.fromkeys(("wishing well", "wishing-well"), "well"),
-    **dict.fromkeys(("pillar", "column", "pole", "lamp", "totem"), "post"),
-    **dict.fromkeys(("cutout", "figure", "silhouette", "heron"), "cut-out"),
-    **dict.fromkeys(("boathouse", "boat house", "shed", "playhouse"), "barn"),
-    **dict.fromkeys(("letterbox", "postbox"), "mailbox"),
-    **dict.fromkeys(("nest box", "bird house", "feeder"), "birdhouse"),
-    **dict.fromkeys(("bridge",), "footbridge"),
-    **dict.fromkeys(("board", "signpost", "billboard"), "sign"),
-    **dict.fromkeys(("pergola", "trellis", "gate", "arch", "arbour"), "arbor"),
-    **dict.fromkeys(("windmill", "mill", "windwheel", "rotor", "turbine"), "wheel"),
-}
 _WRONG = 2
 
 
 def run(arguments: Namespace) -> int:
-    """Write a starting file for ``kind``, asking at a terminal.
+    """Write a starting file for ``kind``, asking at a terminal; then check it and change a size.
 
     To ``output``; without it to a free name at a terminal, and in a pipe to standard output.
-    ``force`` writes over a file, ``defaults`` asks nothing. Returns 0, or 2 where nothing was
-    written.
+    ``force`` writes over a file, ``defaults`` asks nothing, ``metric`` offers metric sizes. Returns
+    0, or 2 where nothing was written.
     """
-    given = arguments.kind
-    if given is not None and _named(given) is None:
-        return _refuse(_unknown_kind(given))
+    wanted, metric = arguments.kind, bool(arguments.metric)
+    if wanted is not None and _named(wanted) is None:
+        return _refuse(_unknown_kind(wanted))
     file = Path(arguments.output) if arguments.output is not None else None
     if file is not None and (problem := unwritable(file, force=arguments.force)):
         return _refuse(f"{problem}. Nothing was written.")
-    asking = sys.stdin.isatty() and sys.stdout.isatty() and not arguments.defaults
-    if given is None and not asking:
+    asking = _at_a_terminal() and not arguments.defaults
+    if wanted is None and not asking:
         return _refuse(f"a piece of which kind? There are: {', '.join(KINDS)}.")
+    talk, typed = _Terminal(), dict[str, str]()
     try:
-        kind = _named(given) if given is not None else _asked_kind(_Terminal())
+        kind = _named(wanted) if wanted is not None else _asked_kind(talk)
         assert kind is not None
-        text = asked_file(kind, _Terminal()) if asking else default_file(kind)
+        if asking:
+            typed = asked(kind, talk, metric)
+        text = file_of(kind, typed, metric)
     except (EOFError, KeyboardInterrupt):
         print()
         return _refuse("Stopped before the end: nothing was written.")
@@ -71,43 +46,130 @@ def run(arguments: Namespace) -> int:
         return 0
     if problem := write(file, text, force=arguments.force):
         return _refuse(f"{problem}. Nothing was written.")
-    print(f"{file} is written. Next:  yardfast check {file}")
+    if not asking:
+        print(f"{file} is written. Next:  yardfast check {file}")
+        return 0
+    print(f"\n{file} is written.\n")
+    return _look_again(kind, file, talk, typed, metric)
+
+
+def default_file(kind: str, metric: bool = False) -> str:
+    """Return the starting file that Enter alone would give."""
+    return file_of(kind, {}, metric)
+
+
+def file_of(kind: str, typed: Mapping[str, str], metric: bool = False) -> str:
+    """Return the starting file for what was typed; the default where nothing was."""
+    found = piece(kind)
+    return found.text(given(found.questions, typed, metric))
+
+
+def asked(kind: str, talk: Talk, metric: bool = False) -> dict[str, str]:
+    """Return what is typed for a kind's questions, asked again until the reader takes the file."""
+    talk.say('Enter takes what is in [ ]; ? explains; < goes back; "don\'t know" will do.')
+    typed: Mapping[str, str] = {}
+    while True:
+        typed = hold(piece(kind).questions, talk, typed, metric)
+        problems = _problems(file_of(kind, typed, metric))
+        if not problems:
+            return dict(typed)
+        _tell(talk, problems)
+        talk.say("Once more; Enter keeps what you answered.")
+
+
+def _look_again(kind: str, file: Path, talk: Talk, typed: dict[str, str], metric: bool) -> int:
+    """Show what ``check`` shows, and change one answer after the other as long as one is named."""
+    questions = piece(kind).questions
+    while True:
+        _check(file)
+        try:
+            question = _which(questions, typed, talk, metric)
+            if question is None:
+                break
+            changed = _changed(questions, question, typed, talk, metric)
+        except (EOFError, KeyboardInterrupt):
+            print()
+            break
+        problems = _problems(file_of(kind, changed, metric))
+        if problems:
+            _tell(talk, problems)
+            talk.say(f"{file} stays as it was.")
+            continue
+        typed = changed
+        if problem := write(file, file_of(kind, typed, metric), force=True):
+            return _refuse(f"{problem}. {file} stays as it was.")
+    print(f"Next:  yardfast check {file}")
     return 0
 
 
-def default_file(kind: str) -> str:
-    """Return the starting file that Enter alone would give."""
-    from .asked import questions  # noqa: PLC0415 - the help and a refusal do without
-    from .questions import defaults  # noqa: PLC0415
-    from .starting_files import starting_file  # noqa: PLC0415
+def _check(file: Path) -> None:
+    """Show the screen of ``yardfast check``; what it shows is no fault of this command."""
+    from .parser import parse  # noqa: PLC0415 - only once a file is written
 
-    return starting_file(kind, defaults(questions(kind)))
+    parsed = parse(["check", str(file)])
+    if parsed is not None:
+        parsed.run(parsed)
 
 
-def asked_file(kind: str, talk: Talk) -> str:
-    """Return the starting file for what is answered, asked again until the reader takes it."""
-    from .asked import questions  # noqa: PLC0415 - the help and a refusal do without
-    from .questions import hold  # noqa: PLC0415
-    from .starting_files import starting_file  # noqa: PLC0415
-
-    talk.say('Enter takes what is in [ ]; ? explains; "don\'t know" will do; Ctrl-C leaves.')
-    typed: Mapping[str, str] = {}
+def _which(
+    questions: Sequence[Question], typed: Mapping[str, str], talk: Talk, metric: bool
+) -> Question | None:
+    """Return the question whose answer is to be changed, or None to leave."""
+    answers = given(questions, typed, metric)
+    open_to_all = [each for each in questions if each.asked(answers)]
+    talk.say("\nChange one and look again?")
+    for number, question in enumerate(open_to_all, 1):
+        talk.say(f"  {number:>2}  {_short(question.ask)}: {typed.get(question.slot, '')}")
     while True:
-        answers, typed = hold(questions(kind), talk, typed)
-        problems = _problems(starting_file(kind, answers))
-        if not problems:
-            return starting_file(kind, answers)
-        talk.say("These do not go together:")
-        for problem in problems:
-            talk.say(fill(problem, 79, initial_indent="  ", subsequent_indent="    "))
-        talk.say("Once more; Enter keeps what you answered.")
+        text = talk.ask("Its number, or Enter to leave: ").strip()
+        if text.casefold() in {"", "n", "no", "q", "quit", "<"}:
+            return None
+        if text.isascii() and text.isdigit() and 1 <= int(text) <= len(open_to_all):
+            return open_to_all[int(text) - 1]
+
+
+def _changed(
+    questions: Sequence[Question],
+    question: Question,
+    typed: Mapping[str, str],
+    talk: Talk,
+    metric: bool,
+) -> dict[str, str]:
+    """Return what was typed with one answer, and the follow-ups that it brings, put anew."""
+    found = dict(typed)
+    place = next(k for k, each in enumerate(questions) if each is question)
+    for k, each in enumerate(questions[place:], place):
+        answers = given(questions[:k], found, metric)
+        fresh = each is question or (each.when and each.slot not in found and each.asked(answers))
+        if not fresh:
+            continue
+        text = put(each, found.get(each.slot, ""), "  ", answers, talk)
+        if text is None:
+            return dict(typed)
+        found[each.slot] = text
+    return found
+
+
+def _short(ask: str) -> str:
+    return ask.partition(",")[0].rstrip("?") if len(ask) > 40 else ask.rstrip("?")
+
+
+def _tell(talk: Talk, problems: Sequence[str]) -> None:
+    talk.say("These do not go together:")
+    for problem in problems:
+        talk.say(fill(problem, 79, initial_indent="  ", subsequent_indent="    "))
+
+
+def _at_a_terminal() -> bool:
+    """Return whether somebody sits at both ends; standard input may be closed altogether."""
+    return sys.stdin is not None and sys.stdin.isatty() and sys.stdout.isatty()
 
 
 def _free_name(kind: str) -> Path:
     """Return a name that no file here has yet: garden-tower.toml, garden-tower-2.toml and so on."""
-    number = 1
+    number, called = 1, kind.replace(" ", "-")
     while True:
-        file = Path(f"garden-{kind}.toml" if number == 1 else f"garden-{kind}-{number}.toml")
+        file = Path(f"garden-{called}.toml" if number == 1 else f"garden-{called}-{number}.toml")
         if not file.exists():
             return file
         number += 1
@@ -146,20 +208,26 @@ def _problems(text: str) -> list[str]:
     return []
 
 
-def _named(kind: str) -> str | None:
-    plain = " ".join(kind.casefold().split())
-    return plain if plain in KINDS else None
+def _named(word: str) -> str | None:
+    from ..design.near_names import plain  # noqa: PLC0415 - the help does without
+
+    typed = plain(word)
+    return next((kind for kind in KINDS if plain(kind) == typed), None)
 
 
 def _asked_kind(talk: Talk) -> str:
-    from .questions import Choice, Question, choose, hold  # noqa: PLC0415 - see above
+    from .answers import Choice  # noqa: PLC0415 - see above
 
-    kinds = tuple(Choice(kind, text) for kind, text in _KIND_SAYS.items())
-    what = "Its parts are then filled in for you: change, add and delete them in the file."
     question = Question(
-        "kind", "What is it nearest to?", what, choose("kind", kinds), "tower", kinds
+        "kind",
+        "What is it nearest to?",
+        "Its parts are then filled in for you: change, add and delete them in the file.",
+        "choice",
+        "tower",
+        tuple(Choice(kind, piece(kind).says) for kind in KINDS),
     )
-    return hold([question], talk)[0]["kind"]
+    typed = hold([question], talk, {}, False)
+    return given([question], typed, False).texts["kind"]
 
 
 def _refuse(message: str) -> int:
@@ -167,11 +235,11 @@ def _refuse(message: str) -> int:
     return _WRONG
 
 
-def _unknown_kind(kind: str) -> str:
+def _unknown_kind(word: str) -> str:
     from ..design.near_names import nearest  # noqa: PLC0415 - only where something is wrong
-    from .questions import shown  # noqa: PLC0415
+    from .answers import shown  # noqa: PLC0415
 
-    near = nearest(kind, (*KINDS, *_OTHER_WORDS))
-    near = _OTHER_WORDS.get(near, near) if near else None
-    meant = f" Did you mean {near}?" if near else ""
-    return f"{shown(kind)} is no kind of piece.{meant} There are: {', '.join(KINDS)}."
+    kind_of = {other: kind for kind in KINDS for other in (kind, *piece(kind).also)}
+    near = nearest(word, tuple(kind_of))
+    meant = f" Did you mean {kind_of[near]}?" if near else ""
+    return f"{shown(word)} is no kind of piece.{meant} There are: {', '.join(KINDS)}."

@@ -130,12 +130,13 @@ def _add_new(parser: argparse.ArgumentParser) -> None:
         "kind",
         nargs="?",
         metavar="KIND",
-        help="tower, well, post, sign, arbor, wheel, cut-out, barn, mailbox, birdhouse, footbridge "
-        "or swing; asked for where it is left out",
+        help="tower, well, post, sign, arbor, wheel, cut-out, barn, mailbox, birdhouse, "
+        "footbridge, swing, obelisk, planter, a-frame or 'crossed boards'; asked for if left out",
     )
     parser.add_argument("-o", "--output", metavar="FILE.toml", help="where to write it")
     parser.add_argument("--force", action="store_true", help="write over a file that exists")
     parser.add_argument("--defaults", action="store_true", help="ask nothing: take every default")
+    parser.add_argument("--metric", action="store_true", help="metric sizes, lumber and sheets")
 
 
 def _add_compare(parser: argparse.ArgumentParser) -> None:

@@ -1,43 +1,23 @@
-"""A dialogue in questions: each with a default, an explanation, and 'don't know' as an answer.
+"""A dialogue in questions: a default, an explanation, a way back, and 'don't know' as an answer.
 
 Nothing here reads a keyboard or prints: a Talk does, at a terminal or by a script.
 """
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from textwrap import fill
 from typing import Protocol
 
-Answers = Mapping[str, str]
-"""What has been answered: by name, text as the design file takes it."""
+from .answers import AnswerError, Answers, Choice, read, with_answer
+from .expressions import worth
+from .templates import filled
 
-Reader = Callable[[str, Answers], Answers]
-"""Reads a typed answer, beside the earlier ones, into named ones; raises AnswerError."""
-
-Default = str | Callable[[Answers], str]
-
-_LONGEST = 60
 _SCREEN = 79
+_BACK = frozenset({"<", "back"})
 _DO_NOT_KNOW = frozenset(
     {"don't know", "dont know", "do not know", "i don't know", "i dont know", "not known"}
     | {"unknown", "dunno", "no idea", "not sure", "unsure"}
 )
-
-
-class AnswerError(Exception):
-    """An answer that cannot be taken: what was read, what is expected, a hint."""
-
-    def __init__(self, found: str, expected: str, hint: str = "") -> None:
-        super().__init__(
-            f"read {shown(found)}, expected {expected}" + (f": {hint}" if hint else "")
-        )
-        self.found = found
-        self.expected = expected
-        self.hint = hint
-
-    def __reduce__(self) -> tuple[type["AnswerError"], tuple[str, str, str]]:
-        """Return what makes the same again, so that it passes from one process to another."""
-        return type(self), (self.found, self.expected, self.hint)
 
 
 class Talk(Protocol):
@@ -53,143 +33,130 @@ class Talk(Protocol):
 
 
 @dataclass(frozen=True)
-class Choice:
-    """One of several answers: its word for the file, and what it says to people."""
-
-    word: str
-    text: str
-
-
-@dataclass(frozen=True)
 class Question:
-    """One question. ``default`` is what Enter takes; without one it has to be answered.
+    """One question, as a row of a piece's table; ``takes`` is the kind of answer (answers.py).
 
-    ``unknown`` is what "don't know" takes (the default where it is empty) and ``unknown_said``
-    what is then told. ``follows`` makes it a follow-up, asked only where it returns True.
+    ``default`` is what Enter takes, a template; without one it has to be answered. ``unknown`` is
+    what "don't know" takes (the default where it is empty), ``unknown_said`` what is then told.
+    ``when`` makes it a follow-up, asked where that holds; ``must`` has to hold of the answer, else
+    ``otherwise`` is said.
     """
 
-    name: str
-    text: str
-    explanation: str
-    read: Reader
-    default: Default = ""
+    slot: str
+    ask: str
+    explain: str
+    takes: str
+    default: str = ""
     choices: tuple[Choice, ...] = ()
     unknown: str = ""
     unknown_said: str = ""
-    follows: Callable[[Answers], bool] | None = None
+    when: str = ""
+    must: str = ""
+    otherwise: str = ""
+
+    def offered(self, answers: Answers) -> str:
+        """Return what Enter takes beside earlier answers."""
+        return filled(self.default, answers.texts, answers.values)
+
+    def asked(self, answers: Answers) -> bool:
+        """Return whether it is asked at all beside earlier answers."""
+        return not self.when or bool(worth(self.when, answers.values))
+
+    def taken(self, text: str, answers: Answers) -> tuple[Answers, str]:
+        """Return the answers with this one, and what is to be said of it. Raises AnswerError."""
+        found, said = read(
+            self.takes, self.slot, text, self.offered(answers), self.choices, answers
+        )
+        together = with_answer(answers, found)
+        if self.must and not worth(self.must, together.values):
+            raise AnswerError(text, filled(self.otherwise, together.texts, together.values))
+        return together, said
 
 
 def hold(
-    questions: Sequence[Question], talk: Talk, former: Mapping[str, str] | None = None
-) -> tuple[Answers, Mapping[str, str]]:
-    """Put the questions; return the answers, and by question what was typed for them.
+    questions: Sequence[Question], talk: Talk, former: Mapping[str, str], metric: bool
+) -> Mapping[str, str]:
+    """Put the questions; return by question what was typed for it.
 
-    ``former`` holds what was typed before, the new defaults. EOFError and KeyboardInterrupt of
-    the talk pass through.
+    ``former`` holds what was typed before, the new defaults. EOFError and KeyboardInterrupt of the
+    talk pass through.
     """
-    answers: dict[str, str] = {}
-    typed: dict[str, str] = {}
-    main = [question for question in questions if question.follows is None]
-    number = 0
-    for question in questions:
-        if question.follows is None:
-            number += 1
-            head = f"{number} of {len(main)}  "
-        elif question.follows(answers):
-            head = "        "
-        else:
+    former, typed = dict(former), dict[str, str]()
+    main = [question for question in questions if not question.when]
+    way: list[int] = []
+    index = 0
+    while index < len(questions):
+        question, answers = questions[index], given(questions[:index], typed, metric)
+        if not question.asked(answers):
+            typed.pop(question.slot, None)
+            index += 1
             continue
-        default = (former or {}).get(question.name) or _default(question, answers)
-        typed[question.name] = _put(question, default, head, answers, talk)
-    return answers, typed
+        place = (
+            "" if question.when or len(main) == 1 else f"{main.index(question) + 1} of {len(main)}"
+        )
+        text = put(question, former.get(question.slot, ""), f"{place:<8}", answers, talk)
+        if text is None and way:
+            index = way.pop()
+            former[questions[index].slot] = typed.pop(questions[index].slot)
+        elif text is None:
+            talk.say("        This is the first question.")
+        else:
+            typed[question.slot] = text
+            way.append(index)
+            index += 1
+    return typed
 
 
-def defaults(questions: Sequence[Question]) -> Answers:
-    """Return the answers that Enter alone would give."""
-    answers: dict[str, str] = {}
+def given(questions: Sequence[Question], typed: Mapping[str, str], metric: bool) -> Answers:
+    """Return what was answered by what was typed; the default where nothing was."""
+    answers = Answers.none(metric)
     for question in questions:
-        if question.follows is None or question.follows(answers):
-            answers.update(question.read(_default(question, answers), answers))
+        if question.asked(answers):
+            text = typed.get(question.slot) or question.offered(answers)
+            answers = question.taken(text, answers)[0]
     return answers
 
 
-def chosen(text: str, choices: Sequence[Choice]) -> str:
-    """Return the word of the choice that a text names by number, word or beginning."""
-    plain = _plain(text)
-    for number, choice in enumerate(choices, 1):
-        if plain in (str(number), _plain(choice.word), _plain(choice.text)):
-            return choice.word
-    begun = [
-        choice.word
-        for choice in choices
-        if len(plain) > 1
-        and any(_plain(each).startswith(plain) for each in (choice.word, choice.text))
-    ]
-    if len(begun) == 1:
-        return begun[0]
-    raise AnswerError(text, f"a number from 1 to {len(choices)}, or the words beside it")
-
-
-def choose(name: str, choices: Sequence[Choice]) -> Reader:
-    """Return a reader of one of several choices."""
-    return lambda text, _: {name: chosen(text, choices)}
-
-
-def shown(text: str) -> str:
-    """Return a typed text between quote marks, cut short, without control characters."""
-    clean = "".join(each if each.isprintable() else "?" for each in text)
-    return repr(clean if len(clean) <= _LONGEST else clean[: _LONGEST - 1] + "…")
-
-
-def _put(question: Question, default: str, head: str, answers: dict[str, str], talk: Talk) -> str:
-    """Ask until the answer can be taken; add it to ``answers`` and return what was typed."""
-    lead = " " * len(head)
-    taken = f" [{default}]: " if default else ": "
-    if question.choices:
-        talk.say(head + question.text)
-        for number, choice in enumerate(question.choices, 1):
-            talk.say(f"{lead}{number}  {choice.text}")
-        taken = f" [{_number(default, question.choices)}]: " if default else ": "
-        prompt = f"{lead}which{taken}"
-    else:
-        prompt = head + question.text + taken
+def put(question: Question, former: str, head: str, answers: Answers, talk: Talk) -> str | None:
+    """Ask until the answer can be taken and return what was typed; None for a step back."""
+    default, lead = former or question.offered(answers), " " * len(head)
+    prompt = _prompt(question, default, head, talk)
     while True:
         text = talk.ask(prompt).strip()
+        if text.casefold() in _BACK:
+            return None
         if text == "?":
-            _tell(talk, lead, question.explanation)
+            _tell(talk, lead, question.explain)
             continue
-        said = ""
-        if _plain(text) in _DO_NOT_KNOW:
+        told = ""
+        if " ".join(text.casefold().replace("’", "'").split()) in _DO_NOT_KNOW:
             text = question.unknown or default
-            said = question.unknown_said or (
-                f"Taken: {text}. Change it in the file." if text else ""
-            )
+            told = question.unknown_said or (f"Taken: {text}. Change it in the file." * bool(text))
         text = text or default
         if not text:
             _tell(talk, lead, "This has no default: nobody but you can know it. '?' explains.")
             continue
         try:
-            answers.update(question.read(text, answers))
+            _, said = question.taken(text, answers)
         except AnswerError as wrong:
             _tell(talk, lead, str(wrong))
             continue
-        if said:
-            _tell(talk, lead, said)
+        if told or said:
+            _tell(talk, lead, told or said)
         return text
+
+
+def _prompt(question: Question, default: str, head: str, talk: Talk) -> str:
+    if not question.choices:
+        return head + question.ask + (f" [{default}]: " if default else ": ")
+    talk.say(head + question.ask)
+    lead = " " * len(head)
+    for number, choice in enumerate(question.choices, 1):
+        talk.say(f"{lead}{number}  {choice.says}")
+    words = [choice.word for choice in question.choices]
+    number = str(words.index(default) + 1) if default in words else default
+    return f"{lead}which [{number}]: " if number else f"{lead}which: "
 
 
 def _tell(talk: Talk, lead: str, text: str) -> None:
     talk.say(fill(text, _SCREEN, initial_indent=lead, subsequent_indent=lead))
-
-
-def _default(question: Question, answers: Answers) -> str:
-    return question.default(answers) if callable(question.default) else question.default
-
-
-def _number(word: str, choices: Sequence[Choice]) -> str:
-    words = [choice.word for choice in choices]
-    return str(words.index(word) + 1) if word in words else word
-
-
-def _plain(text: str) -> str:
-    return " ".join(text.casefold().replace("’", "'").split())

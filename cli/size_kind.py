@@ -6,18 +6,14 @@ from dataclasses import replace
 
 from ..checks.inputs import read_text
 from ..checks.sizing.ways import starting_sizes
-from ..design.bounds import WIND
 from ..design.faults import DesignError
 from ..design.model import Design
 from ..loads.site import Site
 from ..report.faults import clean
 from . import screen
-from .answers import flats, is_metric, quantity
-from .answers import size as written
-from .asked import questions
-from .new import KINDS
-from .questions import AnswerError, Answers, Question
-from .starting_files import starting_file
+from .answers import AnswerError, Answers, speed
+from .pieces import KINDS, Piece, piece
+from .written_sizes import size as written
 
 FOUND, WRONG = 0, 2
 
@@ -82,27 +78,28 @@ def _problem(kind: str, arguments: Namespace) -> str:
 
 
 def _options(kind: str) -> set[str]:
-    asked = {question.name for question in questions(kind)}
-    return {option for option, name in _QUESTION_OF.items() if name in asked}
+    asked = {question.slot for question in piece(kind).questions}
+    return {option for option, slot in _QUESTION_OF.items() if slot in asked}
 
 
 def _designed(kind: str, arguments: Namespace) -> tuple[Design, Mapping[str, str]]:
     """Return the design that the options describe, and what was taken where they do not say."""
     typed = {
-        name: (option, getattr(arguments, option))
-        for option, name in _QUESTION_OF.items()
+        slot: (option, getattr(arguments, option))
+        for option, slot in _QUESTION_OF.items()
         if getattr(arguments, option) is not None
     }
-    answers, taken = _answers(questions(kind), typed)
+    asked = piece(kind)
+    answers, taken = _answers(asked, typed)
     wind = _wind(arguments.wind) if arguments.wind is not None else None
-    tries = [answers] if "foot" in typed or "foot" not in answers else [_narrow(answers), answers]
-    for each in tries[:-1]:
+    own = "foot" in typed or "foot" not in answers.texts
+    for each in () if own else (_narrow(answers),):
         try:
-            return _read(kind, each, wind), _told(taken, each)
+            return _read(asked, each, wind), _told(taken, each)
         except DesignError:
             continue
     try:
-        return _read(kind, tries[-1], wind), _told(taken, tries[-1])
+        return _read(asked, answers, wind), _told(taken, answers)
     except DesignError as wrong:
         fault = wrong.faults[0]
         raise _UntakenError(
@@ -111,35 +108,37 @@ def _designed(kind: str, arguments: Namespace) -> tuple[Design, Mapping[str, str
         ) from None
 
 
-def _answers(
-    asked: tuple[Question, ...], typed: Mapping[str, tuple[str, str]]
-) -> tuple[Answers, dict[str, str]]:
+def _answers(asked: Piece, typed: Mapping[str, tuple[str, str]]) -> tuple[Answers, dict[str, str]]:
     """Return the answers that options and defaults give, and the defaults that were taken."""
-    answers: dict[str, str] = {}
+    answers = Answers.none(metric=False)
     taken: dict[str, str] = {}
-    for question in asked:
-        if question.follows is not None and not question.follows(answers):
+    for question in asked.questions:
+        if not question.asked(answers):
             continue
-        option, text = typed.get(question.name, ("", ""))
+        option, text = typed.get(question.slot, ("", ""))
         if not option:
-            text = question.default(answers) if callable(question.default) else question.default
-            taken[question.name] = text
+            text = taken[question.slot] = question.offered(answers)
         try:
-            answers.update(question.read(text, answers))
+            answers, _ = question.taken(text, answers)
         except AnswerError as wrong:
-            asked_by = f"--{option}" if option else f"'{question.text}', not given"
+            asked_by = f"--{option}" if option else f"'{question.ask}', not given"
             raise _UntakenError(f"{asked_by}: {wrong}") from None
     return answers, taken
 
 
 def _narrow(answers: Answers) -> Answers:
     """Return the answers with a foot no wider than the body: there the table begins."""
-    bottom = flats(answers, "bottom")
-    return {**answers, "foot": written(bottom, is_metric(answers["height"]), 64)}
+    bottom = float(answers.values["bottom"])
+    foot = written(bottom, bool(answers.values["metric"]), 64)
+    return replace(
+        answers,
+        texts={**answers.texts, "foot": foot},
+        values={**answers.values, "foot": bottom},
+    )
 
 
-def _read(kind: str, answers: Answers, wind: float | None) -> Design:
-    design = read_text(starting_file(kind, answers))
+def _read(asked: Piece, answers: Answers, wind: float | None) -> Design:
+    design = read_text(asked.text(answers))
     if wind is None:
         return design
     site = replace(design.table(Site), wind=wind)
@@ -150,15 +149,12 @@ def _told(taken: Mapping[str, str], answers: Answers) -> Mapping[str, str]:
     """Return what was taken without being said, in the words of the file."""
     told = {name: taken[name] for name in ("walls", "wood", "wheel", "eaves") if name in taken}
     if "foot" in taken:
-        told["foot"] = f"{answers['lumber']}, from {answers['foot']}"
+        told["foot"] = f"{answers.texts['foot_lumber']}, from {answers.texts['foot']}"
     return told | {name: taken[name] for name in ("ground", "around") if name in taken}
 
 
 def _wind(text: str) -> float:
     try:
-        found = quantity(text, "speed").value
+        return speed(text)
     except AnswerError as wrong:
         raise _UntakenError(f"--wind: {wrong}") from None
-    if not WIND.hold(found):
-        raise _UntakenError(f"--wind: {AnswerError(text, WIND.words)}")
-    return found

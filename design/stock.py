@@ -68,6 +68,8 @@ def lumber_section(row: Row, instead: tuple[str, ...], standing: bool) -> Sectio
         row.refuse("lumber", "lumber that lies flat or on edge", hint)
         return None
     section = Section(thin, wide, on_edge=lying == "on edge")
+    if lumber_sizes().get(name) is None:
+        return section  # its name says what it measures
     if standing:
         row.note(f"{name} is {_inches(wide)} by {_inches(thin)}")
     else:
@@ -97,7 +99,8 @@ def thickness(row: Row, key: str, needed: bool = True) -> float | None:
         row.refuse("stock", expected, *_near_sheet(text, key))
         return None
     name, thick = found
-    row.note(f"{name} is {_inches(thick)} thick")
+    if not _METRIC.search(name):
+        row.note(f"{name} is {_inches(thick)} thick")
     return thick
 
 
@@ -132,6 +135,7 @@ def lumber_size(name: str) -> tuple[float, float] | None:
     return thin / 1000.0, wide / 1000.0
 
 
+_METRIC = re.compile(r"\d mm\b")
 _LEAST_MM = 17
 """Above what lumber measures in inches: 45x95 can only be mm."""
 

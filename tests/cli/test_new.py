@@ -13,9 +13,11 @@ from scripted_talk import answered
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.cli import main
-from yardfast.cli.asked import questions
-from yardfast.cli.asked_site import WIND_OF
-from yardfast.cli.new import KINDS, default_file
+from yardfast.cli.new import default_file, file_of
+from yardfast.cli.pieces import KINDS, piece
+from yardfast.cli.questions import given
+from yardfast.design.shapes.shape import corners
+from yardfast.design.structure import build_structure
 from yardfast.loads.site import Site
 
 # --- the file ---------------------------------------------------------------------------------
@@ -36,7 +38,7 @@ def test_enter_at_every_question_gives_what_a_pipe_gets(kind):
 
 @pytest.mark.parametrize("kind", KINDS)
 def test_at_most_eight_questions_are_asked(kind):
-    assert sum(question.follows is None for question in questions(kind)) <= 8
+    assert 5 <= sum(not question.when for question in piece(kind).questions) <= 8
 
 
 @pytest.mark.parametrize("kind", KINDS)
@@ -55,14 +57,22 @@ def test_no_map_wind_stands_in_a_file_that_nobody_asked_for_it(kind):
 
 
 @pytest.mark.parametrize(
-    ("word", "product"),
-    [("advisory", "Wind Advisory"), ("warning", "High Wind Warning")],
+    ("number", "product"),
+    [("1", "Wind Advisory"), ("2", "High Wind Warning")],
 )
+<<<<<<< HEAD
 def test_the_gusts_offered_are_those_at_which_warnings_start(word, product):
     # Criteria of the US National Weather Service: tests/published/data/forecast_thresholds.csv
     row = printed.table("forecast_thresholds").one("product", product)
     (number,) = re.findall(r"^(?:>=)?(\d+)", row["gust"])
     assert WIND_OF[word] == f"{number} mph"
+=======
+def test_the_gusts_offered_are_those_at_which_warnings_start(number, product):
+    # Criteria of the US National Weather Service, as in references/wind/forecast_thresholds.csv.
+    row = references.table("wind/forecast_thresholds").one("product", product)
+    (gust,) = re.findall(r"^(?:>=)?(\d+)", row["gust"])
+    assert f"'{gust} mph'" in answered("tower", *[""] * 7, number)[1]
+>>>>>>> 9798bae (Ask every kind's sizes by tables and templates, with a way back, the verdict straight after, metric stock)
 
 
 @pytest.mark.parametrize(
@@ -194,3 +204,99 @@ def _until(end, terminal):
             return seen
         seen += more
     return seen
+
+
+# --- the pieces -------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_metric_people_get_metric_sizes_lumber_and_sheets(kind):
+    text = default_file(kind, metric=True)
+    assert read_text(text).units == "metric"
+    plain = re.sub(r"#.*", "", text)
+    assert not re.search(r"\d (in|ft|lb|mph)\b(?<!58 mph)|\d/\d|'\d+x\d+( flat| on edge)?'", plain)
+    assert examine(read_text(text)).limits.act is not None
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_every_size_that_is_asked_changes_the_file(kind):
+    usual = default_file(kind)
+    for place, question in enumerate(piece(kind).questions):
+        if question.when or question.takes not in OTHER:
+            continue
+        typed = {question.slot: OTHER[question.takes](question)}
+        assert file_of(kind, typed) != usual, (place, question.slot)
+
+
+def _larger(question):
+    answers = given(piece_of(question).questions, {}, False)
+    return ", ".join(
+        f"{1.25 * float(answers.values[name]) / 0.0254:.0f} in" for name in question.slot.split(",")
+    )
+
+
+def piece_of(question):
+    return next(piece(kind) for kind in KINDS if question in piece(kind).questions)
+
+
+OTHER = {
+    "length": _larger,
+    "lengths": _larger,
+    "length or none": lambda _: "7 in",
+    "sides": lambda _: "6",
+    "walls": lambda _: "5/8 plywood",
+    "widths": lambda _: "19 in, 11 in",
+    "foot": lambda _: "50 in, 2x8 flat",
+    "standing lumber": lambda _: "6x6",
+    "lying lumber": lambda _: "2x8 on edge",
+    "material": lambda _: "white oak",
+    "wheel": lambda _: "40 in, 8 blades",
+}
+
+
+@pytest.mark.parametrize(
+    ("kind", "typed", "part", "height"),
+    [
+        # sizes by plain geometry from what was answered
+        ("obelisk", {"height": "7 ft"}, "legs", 84.0),
+        ("obelisk", {"height": "7 ft", "built": "boards"}, "body", 1.5 + 84.0),
+        ("planter", {"long,wide,high": "40 in, 20 in, 18 in", "trellis": "60 in"}, "trellis", 60.0),
+        ("a-frame", {"width,height": "24 in, 50 in", "spread": "28 in"}, "boards", 48.0),
+        ("crossed boards", {"height": "60 in"}, "board", 1.5 + 60.0),
+        ("mailbox", {"height": "44 in"}, "arm", 44.0),
+        ("swing", {"height": "80 in"}, "legs", 80.0),
+    ],
+)
+def test_a_piece_is_as_high_as_was_answered(kind, typed, part, height):
+    structure = build_structure(read_text(file_of(kind, typed)))
+    names = [each.name for each in structure.design.parts]
+    tops = [
+        max(float(body.place(corners(hull))[:, 2].max()) for hull in body.shape.hulls())
+        for body in structure.bodies
+        if names[body.part] == part
+    ]
+    thick = 0.6 if kind == "a-frame" else 0.01  # the upper edge of a leaning board is 1/2 in thick
+    assert max(tops) / 0.0254 == pytest.approx(height, abs=thick)
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="needs a terminal of POSIX")
+def test_the_answer_comes_straight_after_and_one_number_is_changed(tmp_path):
+    file = tmp_path / "light.toml"
+    keys = [b"\n"] * 8 + [b"2\n", b"30 in\n", b"\n"]
+    status, errors, screen = at_terminal(["new", "tower", "-o", str(file)], keys)
+    assert (status, errors) == (0, "")
+    assert file.read_text(encoding="utf-8") == file_of("tower", {"height": "30 in"})
+    assert screen.count("Change one and look again?") == 2
+    assert screen.count("Garden tower") >= 2
+
+
+def test_without_standard_input_the_defaults_are_written(tmp_path):
+    program = "import sys; from yardfast.cli import main; sys.exit(main(['new', 'tower']))"
+    done = subprocess.run(
+        ["/bin/sh", "-c", '"$0" -c "$1" <&-', sys.executable, program],
+        capture_output=True,
+        text=True,
+        check=False,
+    )
+    assert (done.returncode, done.stderr) == (0, "")
+    assert done.stdout == default_file("tower")

@@ -1,7 +1,7 @@
 """A talk by a script: what is typed line by line, and what was said and asked."""
 
 from yardfast.checks.inputs import read_text
-from yardfast.cli.new import asked_file
+from yardfast.cli.new import asked, file_of
 
 ENTER = ""
 
@@ -36,6 +36,11 @@ def answered(kind, *lines):
     talk = ScriptedTalk(*lines, *[ENTER] * (40 - len(lines)))
     text = asked_file(kind, talk)
     return read_text(text), text, talk
+
+
+def asked_file(kind, talk):
+    """The file for what is answered."""
+    return file_of(kind, asked(kind, talk))
 
 
 def part(design, name):
