@@ -95,7 +95,7 @@ def _crest(answers: Answers) -> str:
     landform = answers.texts.get("landform", "")
     if not landform:
         return ""
-    from ..loads.hill import greatest_topographic_factor  # noqa: PLC0415 - only where asked
+    from ..loads.asce7.hill import greatest_topographic_factor  # noqa: PLC0415 - only where asked
 
     return f"{greatest_topographic_factor(landform, 'C'):.2f}"
 

@@ -98,6 +98,10 @@ class Design:
         default_factory=dict[tuple[str, str | None], int]
     )
 
+    def __repr__(self) -> str:
+        parts = f"{len(self.parts)} part{'s' if len(self.parts) != 1 else ''}"
+        return f"<Design {self.name!r}: {parts}{f', {self.file}' if self.file else ''}>"
+
     def table(self, kind: type[T]) -> T:
         """Return what the room that owns ``kind`` read from this file. KeyError if it read none."""
         return cast(T, self.tables[kind])

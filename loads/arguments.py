@@ -7,7 +7,7 @@ there ends in a ValueError that names the argument, what was found and what is e
 from collections.abc import Iterable
 from math import inf
 from numbers import Real
-from typing import NoReturn
+from typing import Any, NoReturn
 
 from .. import units
 from ..design.bounds import Bounds
@@ -21,8 +21,8 @@ def si(
     signed: bool = False,
     above_zero: bool = False,
     bounds: Bounds | None = None,
-) -> float:
-    """Return text or a quantity of a kind (a key of ``units.KINDS``) as a float in SI.
+) -> Any:
+    """Return text or a quantity of a kind (a key of ``units.KINDS``) in SI: a float or an array.
 
     ``signed`` allows values below zero, ``above_zero`` refuses zero, ``bounds`` what lies outside.
     """
@@ -30,11 +30,17 @@ def si(
         found = units.to_si(value, kind, signed=signed)
     except units.UnitError as error:
         raise ValueError(f"{name}: {error}") from None
-    if above_zero and found == 0.0:
+    least, most = (found.min(), found.max()) if hasattr(found, "min") else (found, found)
+    if above_zero and least == 0.0:
         refuse(name, value, f"{units.KINDS[kind].phrase} above 0")
-    if bounds is not None and not bounds.hold(found):
+    if bounds is not None and not (bounds.hold(least) and bounds.hold(most)):
         refuse(name, value, bounds.words)
     return found
+
+
+def as_given(value: Any) -> Any:
+    """Return what came out as a float where all that went in was one value, else as an array."""
+    return value if getattr(value, "ndim", 0) else float(value)
 
 
 def number(name: str, given: object, bounds: Bounds) -> float:

@@ -1,12 +1,13 @@
 """Velocity pressure as the public API offers it: text or quantities in, a quantity out."""
 
+from dataclasses import replace
 from math import inf
 
 import numpy as np
 
 from .. import units
 from ..design.bounds import ELEVATION, Bounds
-from .arguments import number, plain_number, quoted, refuse, si, word
+from .arguments import as_given, number, plain_number, quoted, refuse, si, word
 from .asce7 import velocity_pressure as asce7
 from .asce7.standard import ASCE7, edition_of
 from .exposure import EXPOSURES
@@ -32,7 +33,8 @@ def velocity_pressure(
 ) -> units.Quantity:
     """Return the velocity pressure of a wind at a height above ground, as a quantity.
 
-    ``wind`` is a speed, as text or quantity like all dimensions here. Method "forecast": a 3-s
+    ``wind`` is a speed, as text or quantity like all dimensions here; of several values, which
+    broadcast, as many pressures come out. Method "forecast": a 3-s
     gust as forecasts and warnings state it, 10 m up over open country. "gust": the 3-s gust at
     the piece itself. "ASCE 7-22" and "ASCE 7-16": the ultimate speed of a map.
     ``exposure`` is "B", "C", "D" or "houses and trees", "open", "shore"; None only with "gust".
@@ -52,17 +54,18 @@ def velocity_pressure(
     if method == "gust" and Kzt != 1.0:
         refuse("topographic", topographic, '1.0 with method "gust", the wind at the piece itself')
     Kd = _directionality(method, directionality)
-    site = Site(
-        method=method,
-        wind=si("wind", wind, "speed"),
-        ground="",
-        exposure=exposure,
-        elevation=si("elevation", elevation, "length", signed=True, bounds=ELEVATION),
-        topographic=Kzt,
+    site = Site(method=method, wind=0.0, ground="", exposure=exposure, topographic=Kzt)
+
+    def pressure(speed: float, z: float, above_sea: float) -> float:
+        here = replace(site, wind=speed, elevation=above_sea)
+        return Kd * float(method_of(here, z).pressure(np.asarray(z)))
+
+    q = np.vectorize(pressure, otypes=[float])(
+        si("wind", wind, "speed"),
+        si("height", height, "length", bounds=_heights(method, exposure)),
+        si("elevation", elevation, "length", signed=True, bounds=ELEVATION),
     )
-    z = si("height", height, "length", bounds=_heights(method, exposure))
-    q = method_of(site, z).pressure(np.asarray(z))
-    return units.quantity(Kd * float(q), "pressure")
+    return units.quantity(as_given(q), "pressure")
 
 
 def _heights(method: str, exposure: str | None) -> Bounds | None:

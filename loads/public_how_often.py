@@ -3,10 +3,12 @@
 from collections.abc import Mapping
 from itertools import pairwise
 from math import inf
-from typing import cast
+from typing import Any, cast
+
+import numpy as np
 
 from .. import units
-from .arguments import plain_number, refuse, si
+from .arguments import as_given, plain_number, refuse, si
 from .how_often import LONGER, years_between
 
 _Gusts = Mapping[object, str | units.Quantity]
@@ -14,8 +16,10 @@ _Gusts = Mapping[object, str | units.Quantity]
 
 def return_period(
     gust: str | units.Quantity, gusts: Mapping[float | str, str | units.Quantity]
-) -> float:
+) -> Any:
     """Return once in how many years a gust comes, from two or more local values.
+
+    A float; an array for a quantity of several gusts.
 
     ``gust`` is a speed, as text or quantity; ``gusts`` maps a return period in years to the gust
     that comes once in it: ``{10: '60 mph', 50: '75 mph'}``, forecast gusts both. Linear in ln T
@@ -24,12 +28,12 @@ def return_period(
     ValueError names the argument, what was found and what is expected; also where the gust is
     rarer than twice the longest period given, of which nothing can be told.
     """
-    local = sorted((_years(key), _speed("gusts", value)) for key, value in _several(gusts).items())
+    local = sorted((_years(key), _one("gusts", value)) for key, value in _several(gusts).items())
     years, speeds = [pair[0] for pair in local], [pair[1] for pair in local]
     if any(b[0] <= a[0] or b[1] <= a[1] for a, b in pairwise(local)):
         refuse("gusts", gusts, "a greater gust for each longer return period")
-    found = float(years_between(_speed("gust", gust), years, speeds))
-    if found == inf:
+    found = as_given(years_between(_speed("gust", gust), years, speeds))
+    if np.max(found) == inf:
         most = f"{LONGER * years[-1]:g} years, twice the longest period given"
         refuse("gust", gust, f"a gust no rarer than once in {most}")
     return found
@@ -54,5 +58,12 @@ def _years(key: object) -> float:
     return years
 
 
-def _speed(name: str, value: str | units.Quantity) -> float:
+def _speed(name: str, value: str | units.Quantity) -> Any:
     return si(name, value, "speed", above_zero=True)
+
+
+def _one(name: str, value: str | units.Quantity) -> float:
+    speed = _speed(name, value)
+    if getattr(speed, "ndim", 0):
+        refuse(name, value, "one gust for each return period")
+    return speed

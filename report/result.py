@@ -61,6 +61,10 @@ class Result:
 
     examination: Examination
 
+    def __repr__(self) -> str:
+        passes = "passes" if self.passes else "does not pass"
+        return f"<Result of {self.name!r}: {passes}, {len(self.examination.checks)} checks>"
+
     @property
     def name(self) -> str:
         """Return the design's name."""

@@ -68,6 +68,56 @@ def test_velocity_pressure_of_the_map_wind():
     assert q.to("Pa").magnitude == pytest.approx(1148.0, abs=0.5)
 
 
+def test_a_number_beside_its_unit_is_a_quantity():
+    # The international mile is 1609.344 m: NIST Special Publication 811, appendix B.
+    assert yf.Q(105, "mph").to("m/s").magnitude == pytest.approx(105 * 1609.344 / 3600)
+    assert yf.Q(5, "ft") == yf.Q("5 ft")
+    with pytest.raises(yf.UnitError, match="smoot"):
+        yf.Q(1, "smoot")
+    for wrong in (True, float("nan"), "x", None):
+        with pytest.raises(yf.UnitError):
+            yf.Q(wrong, "mph")
+    with pytest.raises(yf.UnitError, match="with its unit"):
+        yf.Q(105)
+
+
+def test_arrays_of_quantities_are_taken_wherever_text_is():
+    """Each value of an array gives what it gives alone; the texts of a list are an array."""
+    winds, heights = yf.Q([90, 105], "mph"), yf.Q(["5 ft", "480 in"])
+    asce = {"method": "ASCE 7-22", "exposure": "C"}
+    q = yf.velocity_pressure(winds, height=heights, **asce)
+    alone = [
+        yf.velocity_pressure("90 mph", height="5 ft", **asce),
+        yf.velocity_pressure("105 mph", height="40 ft", **asce),
+    ]
+    assert q.magnitude == pytest.approx([each.magnitude for each in alone])
+    nails = yf.Q(["0.131 in", "0.162 in"])
+    held = yf.withdrawal("nail", nails, 0.42)
+    assert held.magnitude[1] == yf.withdrawal("nail", "0.162 in", 0.42).magnitude
+    side = yf.lateral(nails, "3/4 in", "1 1/2 in", 0.42, 0.5, yf.Q(100_000, "psi"))
+    assert side.value.magnitude.shape == side.mode.shape == (2,)
+    deep = yf.embedment(yf.Q([100, 200], "lbf"), "4 ft", "150 psf/ft", "4 in")
+    assert deep[1].magnitude == yf.embedment("200 lbf", "4 ft", "150 psf/ft", "4 in").magnitude
+    years = yf.return_period(yf.Q([60, 75], "mph"), {10: "60 mph", 50: "75 mph"})
+    assert years == pytest.approx([10.0, 50.0])
+    with pytest.raises(ValueError, match="negative"):
+        yf.velocity_pressure(yf.Q([90, -1], "mph"), height="5 ft", **asce)
+
+
+def test_a_result_and_a_design_are_shown_in_one_line(tmp_path):
+    file = tmp_path / "light.toml"
+    file.write_text(verdict_designs.HARBOUR, encoding="utf-8")
+    design = yf.read(file)
+    for shown in (repr(design), repr(yf.check(design))):
+        assert "Harbour light" in shown
+        assert len(shown.replace(str(file), "")) < 79
+        assert "\n" not in shown
+
+
+def test_its_types_are_told_to_other_type_checkers():
+    assert (ROOT / "py.typed").is_file()
+
+
 def test_importing_the_package_imports_nothing_heavy():
     code = (
         "import sys; before = set(sys.modules); import yardfast; print(set(sys.modules) - before)"

@@ -404,6 +404,7 @@ def test_quantities_of_any_registry_are_taken() -> None:
     assert to_si(5 * theirs.degree, "slope") == pytest.approx(math.radians(5))
     assert to_si(9 * theirs.percent, "slope") == pytest.approx(math.atan(0.09))
     assert to_si(-3 * theirs.m, "length", signed=True) == -3.0
+    assert to_si(np.array([3.0, 4.0]) * theirs.ft, "length") == pytest.approx([3 * FOOT, 4 * FOOT])
 
 
 def test_quantities_that_do_not_fit_are_refused() -> None:
@@ -416,7 +417,8 @@ def test_quantities_that_do_not_fit_are_refused() -> None:
         (5 * theirs.percent, "angle", "a ratio"),
         (-3 * theirs.m, "length", "negative"),
         (float("nan") * theirs.m, "length", "finite"),
-        (theirs.Quantity([1.0, 2.0], "m"), "length", "one value"),
+        (np.array([3.0, math.nan]) * theirs.m, "length", "finite"),
+        (np.array([3.0, -1.0]) * theirs.m, "length", "negative"),
         (theirs.Quantity(np.array([1.0]), "m"), "length", "one value"),
         (3, "length", "'3 in'"),
     ]:
@@ -471,8 +473,8 @@ def test_no_room_states_a_unit_of_its_own() -> None:
     assert [f"{file}" for file in files if stated.search(file.read_text(encoding="utf-8"))] == []
 
 
-@pytest.mark.parametrize("given", [3, 3.5, True, None, ["3 in"], b"3 in"])
-def test_a_quantity_is_made_of_text_alone(given: object) -> None:
+@pytest.mark.parametrize("given", [3, 3.5, True, None, ["3 in", 4], b"3 in"])
+def test_a_quantity_without_a_unit_is_made_of_text_alone(given: object) -> None:
     with pytest.raises(UnitError, match="is not a number with its unit"):
         units.Q(given)
 

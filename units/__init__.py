@@ -8,7 +8,7 @@ imports no pint.
 import math
 from dataclasses import dataclass
 from functools import cache
-from typing import Any, Protocol, cast
+from typing import Any, Protocol, cast, overload
 
 from .faults import UnitError, expected_of, not_text, wrong_kind
 from .kinds import BASES, KINDS, Dims, Kind, Unit
@@ -115,24 +115,70 @@ def read(text: object, kind: str, *, signed: bool = False) -> Reading:
     return Reading(value, note)
 
 
-def Q(text: object) -> Quantity:  # noqa: N802 - a quantity as everyone who uses pint spells it
-    """Return the pint quantity that the text states, in the (last) unit in which it is written.
+def Q(value: object, unit: str | None = None) -> Quantity:  # noqa: N802 - as who uses pint spells it
+    r"""Return the pint quantity of a text, or of a number or numbers in a unit.
 
-    UnitError where the text cannot be read whole or has no unit.
+    A text such as ``"5'-6 1/2\""`` comes back in the (last) unit in which it is written, numbers
+    as floats or as an array in ``unit``, a list of texts as an array in the unit of its first.
+    UnitError where a text cannot be read whole or has no unit, where a unit is unknown, and for
+    numbers without one.
+
+    >>> print(Q("4 ft 6 in"))
+    54.0 inch
+    >>> print(Q(105, "mph"))
+    105.0 mile_per_hour
+    >>> print(Q([60, 75], "mph"))
+    [60.0 75.0] mile_per_hour
     """
     expected = "a number with its unit"
-    if not isinstance(text, str):
-        raise not_text(text, ("in", "mph"), expected)
+    if isinstance(value, str) and unit is None:
+        return _of_text(value, expected)
+    texts = _texts(value) if unit is None else []
+    if texts:
+        first, *others = (_of_text(each, expected) for each in texts)
+        same = [first.magnitude, *(each.to(str(first.units)).magnitude for each in others)]
+        return registry().Quantity(_numbers(same, expected), str(first.units))
+    if unit is None:
+        raise not_text(value, ("in", "mph"), expected)
+    return registry().Quantity(_numbers(value, expected), find(unit, unit, "a unit").name)
+
+
+def _of_text(text: str, expected: str) -> Quantity:
     parts, sign, _ = parts_of(text, ("in", "mph", "lb"), expected)
     unit = sole_unit(parts, text, expected)
     value = sign * sum(part.number * (part.unit.factor / unit.factor) for part in parts)
     return registry().Quantity(value, unit.name)
 
 
-def to_si(value: "str | Quantity", kind: str, *, signed: bool = False) -> float:
-    """Return text, or a pint quantity of any registry, as a float in the SI unit of its kind.
+def _texts(value: object) -> list[str]:
+    """Return the texts of a list of nothing else."""
+    items = cast("list[object]", value) if isinstance(value, list) else []
+    texts = [each for each in items if isinstance(each, str)]
+    return texts if len(texts) == len(items) else []
 
-    Raises as `read`, also for a quantity of another dimension, of several values, or not finite.
+
+def _numbers(value: object, expected: str) -> Any:
+    """Return a number as a float, several as an array of floats."""
+    import numpy as np  # noqa: PLC0415 - text is read without it
+
+    try:
+        found = np.asarray(value, dtype=float)
+    except (TypeError, ValueError):
+        found = np.array(np.nan)
+    if isinstance(value, bool) or not np.all(np.isfinite(found)):
+        raise UnitError(f"{value!r}", "a finite number, or numbers, beside the unit")
+    return found if found.ndim else float(found)
+
+
+@overload
+def to_si(value: str, kind: str, *, signed: bool = False) -> float: ...
+@overload
+def to_si(value: "str | Quantity", kind: str, *, signed: bool = False) -> Any: ...
+def to_si(value: "str | Quantity", kind: str, *, signed: bool = False) -> Any:
+    """Return text, or a pint quantity of any registry, in the SI unit of its kind.
+
+    A float; an array of floats for a quantity of several values. Raises as `read`, also for a
+    quantity of another dimension, or not finite.
     """
     wanted = KINDS[kind]
     if isinstance(value, str) or not hasattr(value, "dimensionality"):
@@ -143,12 +189,12 @@ def to_si(value: "str | Quantity", kind: str, *, signed: bool = False) -> float:
     if dims == (0, 0, 0, 0) and ("degree" in units or "radian" in units):
         dims = (0, 0, 0, 1)
     if kind == "slope" and units == "percent":
-        result = math.atan(_one_value(value.magnitude, found, wanted) / 100.0)
+        result = _arctan(_finite(value.magnitude, found, wanted) / 100.0)
     elif dims != wanted.dims:
         raise wrong_kind(found, Unit(units, 1.0, dims), wanted)
     else:
-        result = _one_value(value.to(wanted.si).magnitude, found, wanted)
-    if result < 0.0 and not signed:
+        result = _finite(value.to(wanted.si).magnitude, found, wanted)
+    if not signed and (result.min() if hasattr(result, "min") else result) < 0.0:
         raise UnitError(found, expected_of(wanted), "it cannot be negative here")
     return result
 
@@ -185,13 +231,25 @@ def _dims_of(value: Quantity) -> Dims:
     return (powers.get("[length]", 0), powers.get("[mass]", 0), powers.get("[time]", 0), 0)
 
 
-def _one_value(magnitude: Any, found: str, kind: Kind) -> float:
+def _finite(magnitude: Any, found: str, kind: Kind) -> Any:
+    """Return a magnitude as a float, or as an array where it has several values."""
     if getattr(magnitude, "ndim", 0):
-        raise UnitError(found, expected_of(kind), "one value belongs here")
-    result = float(magnitude)
-    if not math.isfinite(result):
+        import numpy as np  # noqa: PLC0415 - text is read without it
+
+        result = np.asarray(magnitude, dtype=float)
+        finite = bool(result.size) and bool(np.all(np.isfinite(result)))
+    else:
+        result = float(magnitude)
+        finite = math.isfinite(result)
+    if not finite:
         raise UnitError(found, expected_of(kind), "it must be finite")
     return result
+
+
+def _arctan(value: Any) -> Any:
+    import numpy as np  # noqa: PLC0415 - see above
+
+    return np.arctan(value) if getattr(value, "ndim", 0) else math.atan(value)
 
 
 def _tan(value: Any) -> Any:

@@ -1,7 +1,7 @@
 """Embedment as the public API offers it: text or quantities in, a quantity out."""
 
 from ... import units
-from ...loads.arguments import flag, si
+from ...loads.arguments import as_given, flag, si
 from .embedment import depth_constrained, depth_free
 
 
@@ -12,7 +12,7 @@ def embedment(
     width: str | units.Quantity,
     constrained: bool = False,
 ) -> units.Quantity:
-    """Return how deep a post has to stand in the ground, as a quantity.
+    """Return how deep a post has to stand in the ground, as a quantity; of arrays, an array.
 
     ``lateral_load`` is a force that acts level at ``height`` above the ground;
     ``lateral_bearing`` the allowable pressure per depth, such as ``'150 lbf/ft^3'``, doubled
@@ -28,4 +28,4 @@ def embedment(
     b = si("width", width, "length", above_zero=True)
     held = flag("constrained", constrained)
     d = depth_constrained(P * h, s, b) if held else depth_free(P, h, s, b)
-    return units.quantity(float(d), "length")
+    return units.quantity(as_given(d), "length")

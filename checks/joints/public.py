@@ -3,10 +3,14 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 from math import pi
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
 
 from ... import units
 from ...design.bounds import Bounds
-from ...loads.arguments import number, si, word
+from ...loads.arguments import as_given, number, si, word
 from . import withdrawal as pulling
 from .dowel_bearing import dowel_bearing
 from .lateral import MODES, single_shear
@@ -33,10 +37,13 @@ _ANGLES = Bounds(0.0, pi / 2.0, "an angle from 0 to 90 deg")
 
 @dataclass(frozen=True)
 class Lateral:
-    """The reference lateral value of one fastener: the least of its modes, and each of them."""
+    """The reference lateral value of one fastener: the least of its modes, and each of them.
+
+    Of arrays, ``mode`` is an array of names.
+    """
 
     value: units.Quantity
-    mode: str
+    mode: str | NDArray[np.str_]
     modes: Mapping[str, units.Quantity]
 
 
@@ -58,7 +65,7 @@ def withdrawal(
     kind = word("kind", kind, KINDS)
     D = _length("diameter", diameter)
     G = _gravity("specific_gravity", specific_gravity)
-    return units.quantity(float(pulling.withdrawal(KINDS[kind], D, G)), "line load")
+    return units.quantity(as_given(pulling.withdrawal(KINDS[kind], D, G)), "line load")
 
 
 def lateral(
@@ -99,20 +106,20 @@ def lateral(
         side_bearing=dowel_bearing(G_side, D, theta_side),
         main_bearing=dowel_bearing(G_main, D, theta_main),
         bending_yield=si("bending_yield", bending_yield, "pressure", above_zero=True),
-        grain_angle=max(theta_side, theta_main),
+        grain_angle=np.maximum(theta_side, theta_main),
     )
     return Lateral(
-        value=units.quantity(float(limits.value), "force"),
-        mode=str(limits.mode),
-        modes={mode: units.quantity(float(limits.modes[mode]), "force") for mode in MODES},
+        value=units.quantity(as_given(limits.value), "force"),
+        mode=limits.mode if limits.mode.ndim else str(limits.mode),
+        modes={mode: units.quantity(as_given(limits.modes[mode]), "force") for mode in MODES},
     )
 
 
-def _length(name: str, value: str | units.Quantity) -> float:
+def _length(name: str, value: str | units.Quantity) -> Any:
     return si(name, value, "length", above_zero=True)
 
 
-def _angle(name: str, value: str | units.Quantity) -> float:
+def _angle(name: str, value: str | units.Quantity) -> Any:
     return si(name, value, "angle", bounds=_ANGLES)
 
 
