@@ -12,6 +12,7 @@ from ..design.structure import build_structure
 from ..report.faults import clean, fault_lines
 from ..report.typeset import NoTypesetterError, typeset
 from . import screen
+from .own_files import own_files
 from .writing import unwritable, write
 
 DRAWN, WRONG = 0, 2
@@ -27,7 +28,8 @@ def run(arguments: Namespace) -> int:
             f"as a picture, yardfast draw {file} -o OUT.svg, or in characters, yardfast draw "
             f"{file} --text"
         )
-    if name is not None and (problem := unwritable(name, arguments.force, ENDINGS)):
+    own = own_files([arguments.file])
+    if name is not None and (problem := unwritable(name, arguments.force, ENDINGS, own)):
         return _refuse(problem)
     try:
         design = read(arguments.file)
@@ -46,7 +48,8 @@ def run(arguments: Namespace) -> int:
 
 
 def _write(name: str, design: Design, arguments: Namespace) -> int:
-    if problem := write(name, _picture(name, design, arguments.paper), arguments.force):
+    own = own_files([arguments.file])
+    if problem := write(name, _picture(name, design, arguments.paper), arguments.force, own):
         return _refuse(problem)
     print(f"{clean(name)} is written.")
     return DRAWN

@@ -14,6 +14,7 @@ from ..report.label import Label, Refusal, label
 from ..report.shop import Shop, read_shop, shop_file
 from . import screen
 from .design_files import design_files
+from .own_files import own_files
 from .written import unwritable, write
 
 GIVEN, REFUSED, WRONG = 0, 1, 2
@@ -28,16 +29,15 @@ _FORMATS = {".txt": "text", ".csv": "csv", ".json": "json"}
 def run(arguments: Namespace) -> int:
     """Make the texts of the files named; return 0, 1 where one is refused, 2 for wrong input."""
     output: str | None = arguments.output
-    problem = unwritable(Path(output), force=arguments.force) if output is not None else ""
-    if problem:
-        return _refuse(problem)
     ending = Path(output or "").suffix.casefold()
     if output is not None and (ending == ".toml" or not (arguments.format or ending in _FORMATS)):
         return _refuse(f"{clean(output)} does not end in {' or '.join(_FORMATS)}")
     arguments.format = arguments.format or _FORMATS.get(ending, "text")
     files, faults = design_files(arguments.files)
-    if output is not None and any(Path(output).resolve() == Path(f).resolve() for f in files):
-        return _refuse(f"{clean(output)} is one of the designs: another name")
+    if output is not None:
+        problem = unwritable(Path(output), force=arguments.force, own=own_files(files))
+        if problem:
+            return _refuse(problem)
     shops: dict[Path, Shop | tuple[Fault, ...]] = {}
     found = [_found(file, shops) for file in files]
     labels = [each for each in found if isinstance(each, Label)]
@@ -104,7 +104,8 @@ def _hand_out(
     if arguments.output is None:
         screen.show_text(text)
         return ""
-    problem = write(Path(arguments.output), text, force=arguments.force)
+    own = own_files(files)
+    problem = write(Path(arguments.output), text, force=arguments.force, own=own)
     if not problem:
         many = f"{len(labels)} design{'s' if len(labels) != 1 else ''}"
         print(f"{clean(arguments.output)} is written, with the texts of {many}.")

@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from pathlib import Path
 from textwrap import fill
 
+from ..report.faults import clean
 from .pieces import KINDS, piece
 from .questions import Question, Talk, given, hold, put
 from .written import unwritable, write
@@ -47,9 +48,9 @@ def run(arguments: Namespace) -> int:
     if problem := write(file, text, force=arguments.force):
         return _refuse(f"{problem}. Nothing was written.")
     if not asking:
-        print(f"{file} is written. Next:  yardfast check {file}")
+        print(f"{clean(str(file))} is written. Next:  yardfast check {clean(str(file))}")
         return 0
-    print(f"\n{file} is written.\n")
+    print(f"\n{clean(str(file))} is written.\n")
     return _look_again(kind, file, talk, typed, metric)
 
 
@@ -98,7 +99,7 @@ def _look_again(kind: str, file: Path, talk: Talk, typed: dict[str, str], metric
         typed = changed
         if problem := write(file, file_of(kind, typed, metric), force=True):
             return _refuse(f"{problem}. {file} stays as it was.")
-    print(f"Next:  yardfast check {file}")
+    print(f"Next:  yardfast check {clean(str(file))}")
     return 0
 
 

@@ -10,7 +10,8 @@ from ..design.structure import build_structure
 from ..report.faults import clean, fault_lines
 from ..report.pattern import Pattern, pattern
 from . import screen
-from .written import write
+from .own_files import own_files
+from .written import unwritable, write
 
 WRITTEN, WRONG = 0, 2
 
@@ -37,7 +38,7 @@ def write_pattern(arguments: Namespace) -> int:
             f"a pattern needs the package '{missing.name}': run  "
             ".venv/bin/pip install -e '.[sheet]'  where yardfast was set up"
         )
-    problem = write(file, text, force=arguments.force)
+    problem = write(file, text, force=arguments.force, own=own_files([arguments.file]))
     if problem:
         return _refuse(problem)
     kinds = len(drawn.placed)
@@ -68,14 +69,7 @@ def _problem(arguments: Namespace, file: Path) -> str:
         return "--format json prints the list; -o writes a pattern: one of the two"
     if file.suffix.casefold() not in KINDS:
         return f"{name}: a pattern is written as .svg or .dxf, by the end of its name"
-    try:
-        if (file.exists() or file.is_symlink()) and not arguments.force:
-            return f"{name} exists already: another name, or --force to write over it"
-        if not file.parent.is_dir():
-            return f"there is no folder {clean(str(file.parent), 60)}"
-    except OSError as error:
-        return f"{name} cannot be written: {error.strerror}"
-    return ""
+    return unwritable(file, force=arguments.force, own=own_files([arguments.file]))
 
 
 def _refuse(message: str) -> int:

@@ -9,6 +9,7 @@ from ..design.model import Design
 from ..report.faults import clean, fault_lines
 from ..report.typeset import NoTypesetterError
 from . import screen
+from .own_files import own_files
 from .writing import unwritable, write
 
 WRITTEN, WRONG = 0, 2
@@ -16,7 +17,8 @@ WRITTEN, WRONG = 0, 2
 
 def run(arguments: Namespace) -> int:
     """Write the sheet; return 0, or 2 where nothing was written."""
-    if problem := unwritable(arguments.output, arguments.force, (".pdf",)):
+    own = own_files([arguments.file])
+    if problem := unwritable(arguments.output, arguments.force, (".pdf",), own):
         return _refuse(problem)
     try:
         design = read(arguments.file)
@@ -27,7 +29,7 @@ def run(arguments: Namespace) -> int:
         return WRONG
     except NoTypesetterError as missing:
         return _refuse(str(missing))
-    if problem := write(arguments.output, page, arguments.force):
+    if problem := write(arguments.output, page, arguments.force, own):
         return _refuse(problem)
     what = "the calculation" if arguments.full else "one page"
     print(f"{clean(arguments.output)} is written: {what}, {paper}.")

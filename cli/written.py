@@ -2,6 +2,7 @@
 
 import os
 import shutil
+from collections.abc import Sequence
 from contextlib import suppress
 from pathlib import Path
 from secrets import token_hex
@@ -11,13 +12,16 @@ from ..report.faults import clean
 _LONGEST = 60
 
 
-def unwritable(file: Path, *, force: bool | None = False) -> str:
+def unwritable(file: Path, *, force: bool | None = False, own: Sequence[Path] = ()) -> str:
     """Return why a file cannot be written, before anything is worked out; nothing where it can.
 
     ``force`` gives up a file that stands there; None is for a command that never writes over one.
+    ``own`` are files that the command reads: none is written over, by another name or link neither.
     """
     name = _shown(file)
     try:
+        if any(_same(file, each) for each in own):
+            return f"{name} is a file of the design itself and is kept as it is: another name"
         if _stands(file):
             if file.is_dir():
                 return f"{name} is a folder"
@@ -33,13 +37,15 @@ def unwritable(file: Path, *, force: bool | None = False) -> str:
     return ""
 
 
-def write(file: Path, content: str | bytes, *, force: bool | None = False) -> str:
+def write(
+    file: Path, content: str | bytes, *, force: bool | None = False, own: Sequence[Path] = ()
+) -> str:
     """Write a file, text in UTF-8; return why it could not be, or nothing where it is written.
 
     The content stands whole beside it before it takes the name, so a full disk leaves no stump
     and spoils no file that ``force`` gives up; without it a file that came meanwhile is kept.
     """
-    problem = unwritable(file, force=force)
+    problem = unwritable(file, force=force, own=own)
     if problem:
         return problem
     data = content.encode("utf-8") if isinstance(content, str) else content
@@ -88,6 +94,16 @@ def _name(beside: Path, target: Path) -> None:
         except BaseException:
             target.unlink()
             raise
+
+
+def _same(one: Path, other: Path) -> bool:
+    """Return whether two names lead to one file, or would."""
+    try:
+        return one.resolve() == other.resolve() or (
+            one.exists() and other.exists() and one.samefile(other)
+        )
+    except (OSError, ValueError, RuntimeError):  # links in a circle, a name that none can have
+        return False
 
 
 def _stands(file: Path) -> bool:

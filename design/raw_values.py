@@ -7,6 +7,9 @@ from typing import NamedTuple
 SHOWN = 60
 """So many characters of what a person typed are repeated back."""
 
+DEEPEST = 8
+"""So many lists may lie within each other, and so many names stand in a dotted key."""
+
 KEY_LINE = re.compile(
     r"""[ \t]*((?:[A-Za-z0-9_-]+|"[^"\n]*"|'[^'\n]*')"""
     r"""(?:[ \t]*\.[ \t]*(?:[A-Za-z0-9_-]+|"[^"\n]*"|'[^'\n]*'))*)[ \t]*=[ \t]*"""
@@ -15,7 +18,6 @@ HEADING_LINE = re.compile(
     r"[ \t]*\[\[?[ \t]*[A-Za-z_][A-Za-z0-9_.-]*[ \t]*\]\]?[ \t]*(?:#[^\n]*)?(?:\n|$)"
 )
 
-_DEEPEST = 8
 _MOST_ITEMS = 100
 _LONGEST_LIST = 2000
 _NUMBER = r"[+-]?(?:0|[1-9](?:_?\d)*)(?:\.\d(?:_?\d)*)?(?:[eE][+-]?\d(?:_?\d)*)?"
@@ -282,6 +284,8 @@ def _brackets(text: str, start: int, depth: int) -> tuple[int, Problem | None]:
             key = KEY_LINE.match(text, pos)
             if key is None:
                 return pos, Problem(whole, "key = value, parted by commas", "{ 10 = '60 mph' }")
+            if key[1].count(".") > DEEPEST:
+                return pos, Problem(whole, f"a key of at most {DEEPEST} names with points between")
             pos = key.end()
         pos, problem = _item(text, pos, depth)
         if problem is not None:
@@ -295,7 +299,7 @@ def _brackets(text: str, start: int, depth: int) -> tuple[int, Problem | None]:
 
 def _item(text: str, pos: int, depth: int) -> tuple[int, Problem | None]:
     if text.startswith(("[", "{"), pos):
-        if depth == _DEEPEST:
+        if depth == DEEPEST:
             return pos, Problem(shown(_rest(text, pos)), "a plain list")
         return _brackets(text, pos, depth + 1)
     match = _TOKEN.match(text, pos)

@@ -7,7 +7,16 @@ from dataclasses import dataclass, replace
 from typing import NamedTuple
 
 from .near_names import nearest
-from .raw_values import HEADING_LINE, KEY_LINE, Problem, as_value, read_value, shown, without_note
+from .raw_values import (
+    DEEPEST,
+    HEADING_LINE,
+    KEY_LINE,
+    Problem,
+    as_value,
+    read_value,
+    shown,
+    without_note,
+)
 
 _HEADING = re.compile(r"[ \t]*(\[*)[ \t\"'“”‘’]*([A-Za-z0-9_.-]*)[^\]]*(\]*)")
 _NAME = re.compile(r"[ \t]*[\"']?name[\"']?[ \t]*=(.*)")
@@ -218,6 +227,10 @@ class _Walk:
             self._leave_out(
                 row, row, *self._not_an_entry(without_note(self.rows[row]).strip(" \t"))
             )
+            return row
+        if match[1].count(".") > DEEPEST:
+            expected = f"a key of at most {DEEPEST} names with points between"
+            self._leave_out(row, row, self.here, Problem(shown(match[1]), expected))
             return row
         key = re.sub(r"[\"' \t]", "", match[1])
         spot = self.here.at(_first_key(match[1]))

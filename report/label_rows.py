@@ -59,7 +59,7 @@ def label_row(label: Label) -> dict[str, str]:
     design = label.examination.design
     row = {
         "name": design.name,
-        "file": design.file,
+        "file": design.file.encode("utf-8", "backslashreplace").decode("utf-8"),
         **figures(label.examination),
         "short": label.short,
         "long": label.long,

@@ -3,6 +3,7 @@
 import os
 import subprocess
 import sys
+from pathlib import Path
 
 import pytest
 import verdict_designs
@@ -143,3 +144,89 @@ def test_bytes_and_text_are_written_on_a_disk_without_second_names(tmp_path, mon
     assert (tmp_path / "sheet.pdf").read_bytes() == b"\x00\xff"
     assert (tmp_path / "label.txt").read_bytes() == "½ in\n".encode()
     assert len(list(tmp_path.iterdir())) == 2
+
+
+HERON = """
+[design]
+name = 'Heron'
+units = 'imperial'
+[site]
+method = 'forecast'
+wind = '58 mph'
+exposure = 'open'
+ground = 'firm lawn'
+[[part]]
+name = 'foot'
+shape = 'plate'
+length = '24 in'
+width = '20 in'
+thickness = '2 in'
+material = 'concrete'
+[[part]]
+name = 'heron'
+shape = 'cutout'
+on = 'foot'
+outline = 'heron.svg'
+height = '20 in'
+thickness = '3/4 in'
+material = 'softwood plywood'
+"""
+SQUARE = '<svg xmlns="http://www.w3.org/2000/svg"><path d="M0 0H10V30H0Z"/></svg>'
+
+
+@pytest.mark.parametrize("force", [[], ["--force"]])
+@pytest.mark.parametrize("way", ["itself", "link", "second name", "dots"])
+@pytest.mark.parametrize(
+    ("command", "kept"),
+    [
+        (["draw", "heron.toml", "-o", "out.svg"], "heron.svg"),
+        (["draw", "heron.toml", "-o", "out.svg"], "heron.toml"),
+        (["cuts", "heron.toml", "-o", "out.svg"], "heron.svg"),
+        (["sheet", "heron.toml", "-o", "out.pdf"], "heron.toml"),
+        (["label", "heron.toml", "-o", "out.txt"], "heron.toml"),
+        (["label", ".", "-o", "out.csv"], "heron.svg"),
+        (["label", ".", "-o", "out.csv"], "shop.toml"),
+    ],
+)
+def test_no_file_of_the_design_is_written_over(
+    command, kept, way, force, tmp_path, monkeypatch, capsys
+):
+    monkeypatch.chdir(tmp_path)
+    (tmp_path / "heron.toml").write_text(HERON, encoding="utf-8")
+    (tmp_path / "heron.svg").write_text(SQUARE, encoding="utf-8")
+    (tmp_path / "shop.toml").write_text("maker = 'Works'\n", encoding="utf-8")
+    before = (tmp_path / kept).read_bytes()
+    out = command[-1]
+    if way == "link":
+        (tmp_path / out).symlink_to(kept)
+    elif way == "second name":
+        (tmp_path / out).hardlink_to(tmp_path / kept)
+    else:
+        out = kept if way == "itself" else f"../{tmp_path.name}/./{kept}"
+        if not kept.endswith(Path(command[-1]).suffix):
+            return
+    assert main([*command[:-1], out, *force]) == 2
+    told = capsys.readouterr().err
+    assert "a file of the design itself" in told
+    assert "--force" not in told
+    assert (tmp_path / kept).read_bytes() == before
+
+
+@pytest.mark.skipif(sys.platform != "linux", reason="needs names of any bytes")
+@pytest.mark.parametrize("form", ["csv", "json", "text"])
+def test_names_that_are_not_utf8_are_written_and_told(form, tmp_path, monkeypatch, capsys):
+    monkeypatch.chdir(tmp_path)
+    name = os.fsdecode(b"light\xff.toml")
+    Path(name).write_text(
+        HERON.replace(
+            "outline = 'heron.svg'",
+            "points = [['0 in', '0 in'], ['5 in', '0 in'], ['5 in', '20 in']]",
+        ).replace("height = '20 in'", ""),
+        encoding="utf-8",
+    )
+    out = os.fsdecode(b"out\xfe.txt")
+    assert main(["label", name, "-o", out, "--format", form]) == 0
+    assert Path(out).read_bytes().decode("utf-8")
+    assert main(["new", "tower", "-o", os.fsdecode(b"new\xff.toml")]) == 0
+    told = capsys.readouterr()
+    assert "yardfast itself" not in told.err

@@ -71,6 +71,8 @@ def test_a_file_cut_off(end: int) -> None:
         f"{HARBOUR_LIGHT}x = {'[' * 10_000}",
         f"{HARBOUR_LIGHT}x = {'{a=' * 10_000}",
         f"{HARBOUR_LIGHT}{'a.' * 10_000}a = 1",
+        f"{HARBOUR_LIGHT}{'a.' * 200_000}a = 1",
+        f"{HARBOUR_LIGHT}x = {{ {'a.' * 200_000}a = 1 }}",
         f"{HARBOUR_LIGHT}[{'a.' * 10_000}a]",
         f"{HARBOUR_LIGHT}[part.{'a.' * 10_000}a]",
         HARBOUR_LIGHT.replace("= 8", f"= {'9' * 10_000}"),
