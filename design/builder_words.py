@@ -140,7 +140,7 @@ MATERIAL_WORDS: Mapping[str, str] = {
     "oak": "'white oak' or 'red oak'?",
     "maple": "'red maple'?",
     "fir": "'douglas fir' or 'spruce-pine-fir'?",
-    **dict.fromkeys(("doug fir", "douglas fir larch", "df", "dfl", "oregon pine"), "'douglas fir'"),
+    **dict.fromkeys(("doug fir", "df", "dfl", "oregon pine"), "'douglas fir'"),
     **dict.fromkeys(("spf", "spruce", "spruce pine", "whitewood"), "'spruce-pine-fir'"),
     **dict.fromkeys(("hemlock", "hem fir lumber", "hf"), "'hem-fir'"),
     **dict.fromkeys(("cypress", "bald cypress"), "'baldcypress'"),
@@ -174,6 +174,7 @@ MATERIAL_WORDS: Mapping[str, str] = {
         "'southern pine, treated'",
     ),
     **dict.fromkeys(("wood", "lumber", "timber", "softwood", "2x4", "stud"), _ANY_LUMBER),
+    **dict.fromkeys(("larch", "douglas fir larch"), "'douglas fir'?"),
     "hardwood": "'white oak', 'red oak' or 'red maple'?",
     **dict.fromkeys(("aluminum", "alu", "aluminium sheet", "aluminum sheet"), "'aluminium'"),
     **dict.fromkeys(

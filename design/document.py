@@ -1,5 +1,6 @@
 """The design file: text in, a Design out, or everything that is wrong with it at once."""
 
+import re
 from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import Any, cast
@@ -98,7 +99,7 @@ def read_text(text: str, file: str = "", specs: Sequence[TableSpec[Any]] = ()) -
             return error.faults
         return ()
 
-    raise DesignError(settled(seen(text), wrong, again))
+    raise DesignError(in_order(settled(seen(text), wrong, again)))
 
 
 def _read(text: str, file: str, specs: Sequence[TableSpec[Any]]) -> Design:
@@ -169,10 +170,16 @@ def _design_row(reading: Reading, data: Mapping[str, object]) -> Row | None:
             hint = "with name = '…' and units = 'imperial' or 'metric'"
             reading.fault(None, None, "no [design]", "the table [design]", hint)
         return None
-    reading.metric = tables[0].get("units") == "metric"
+    reading.metric = tables[0].get("units", _typed_units(reading)) == "metric"
     row = Row(reading, Spot("design", 0), tables[0], DESIGN_KEYS)
     row.check_keys(_DESIGN_WORDS, frozenset())
     return row
+
+
+def _typed_units(reading: Reading) -> str:
+    """Return what units are meant where the line that says so cannot be read."""
+    found = re.search(r"^\s*units\s*[:=]?\s*['\"]?(metric)", reading.scan.seen, re.M | re.I)
+    return found[1].casefold() if found else ""
 
 
 def _other_tables(

@@ -119,6 +119,9 @@ def read_quantity(key: Key, value: object, to: Listener) -> float | None:
         limits = key.limits()
         reading = units.read(value, key.kind, signed=limits is not None and limits.signed)
     except units.UnitError as error:
+        thick = _sheet(key, value, to)
+        if thick is not None:
+            return thick
         instead = Instead(quoted(error.write), error.sure) if error.write else None
         if key.kind in _QUANTITIES and _UNITLESS.fullmatch(value.strip()):
             instead = Instead(quoted(f"{value.strip()} {_unit(key, to)}"))
@@ -160,7 +163,19 @@ def mistyped(key: Key, value: object, to: Listener, hint: str = "") -> None:
     to.fault(key.name, typed(value), expected, hint, instead)
 
 
-_UNITLESS = re.compile(r"\d+(?:\.\d+)?|(?:\d+[ -])?\d+/[1-9]\d*", re.ASCII)
+def _sheet(key: Key, value: str, to: Listener) -> float | None:
+    """Return the thickness of a sheet as sold, where one stands for a thickness."""
+    if key.name not in {"wall", "thickness"}:
+        return None
+    from .stock import sheet_thickness  # noqa: PLC0415 - it reads rows, which read this
+
+    found = sheet_thickness(value)
+    if found is not None:
+        to.note(f"{key.name}: {quoted(shown(value))} was read as a sheet of {found[0]}")
+    return found[1] if found else None
+
+
+_UNITLESS = re.compile(r"-?\d+(?:\.\d+)?|(?:\d+[ -])?\d+/[1-9]\d*", re.ASCII)
 
 
 def _unit(key: Key, to: Listener) -> str:

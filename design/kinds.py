@@ -1,12 +1,12 @@
 """A single value of the file by its kind: text, whole number, quantity and so on, or a fault."""
 
 import re
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from datetime import date, datetime
 from typing import cast
 
 from .kind_words import PLAIN, Listener, belongs, mistyped, read_quantity, typed, within
-from .lists_of_lengths import read_offset, read_outline, read_outlines
+from .lists_of_lengths import Among, read_offset, read_outline, read_outlines
 from .near_names import alone, first, listed, meant, misspelt, plain, same, sure
 from .raw_values import quoted, shown
 from .schema import Instead, Key
@@ -71,15 +71,25 @@ def _named_or_quantity(key: Key, value: object, to: Listener) -> str | float | N
 
 def _choices(key: Key, value: object, to: Listener) -> frozenset[str] | None:
     if not isinstance(value, list):
-        hint = f"{key.name} = [{quoted(shown(value))}]" if isinstance(value, str) else ""
-        if isinstance(value, str) and same(value, key.names()):
-            instead = Instead(f"[{quoted(value)}]", sure=True)
-            to.fault(key.name, typed(value), belongs(key, to.metric)[0], hint, instead)
+        named = _names_in(value, key.names()) if isinstance(value, str) else []
+        if named:
+            whole = f"[{', '.join(quoted(name) for name in named)}]"
+            expected, hint = belongs(key, to.metric)[0], f"{key.name} = {whole}"
+            to.fault(key.name, typed(value), expected, hint, Instead(whole, sure=True))
         else:
-            mistyped(key, value, to, hint)
+            mistyped(key, value, to)
         return None
     found = [_choice(key, item, to) for item in cast("list[object]", value)]
     return None if None in found else frozenset(item for item in found if item is not None)
+
+
+def _names_in(text: str, names: Sequence[str]) -> list[str]:
+    """Return the names in a text: one, several parted by commas, or letters run together."""
+    pieces = [piece.strip() for piece in text.split(",")]
+    if not all(same(piece, names) for piece in pieces):
+        pieces = list(text.strip())
+    found = [same(piece, names) for piece in pieces]
+    return [name for name in found if name is not None] if None not in found else []
 
 
 def _numeral(key: Key, value: object, to: Listener) -> str | None:
@@ -133,7 +143,7 @@ def _by_years(key: Key, value: object, to: Listener) -> dict[float, float] | Non
     found: dict[float, float] = {}
     for name, item in items.items():
         years = _as_years(name)
-        speed = read_quantity(Key(key.name, "speed", bounds=key.bounds), item, to)
+        speed = read_quantity(Key(key.name, "speed", bounds=key.bounds), item, Among(to))
         if years is None:
             to.fault(key.name, typed(name), "a return period in years", PLAIN["map"][1])
         elif speed is not None:

@@ -130,15 +130,19 @@ class _Heard:
             self._to.fault(said.key, said.found, said.expected, said.hint)
 
 
-class _Among:
-    """Passes on what is said of one value among many, with where it stands."""
+class Among:
+    """Passes on what is said of one value among many, with where it stands.
 
-    def __init__(self, to: Listener, where: str) -> None:
+    What to type instead is not passed on: it would stand in place of all of them.
+    """
+
+    def __init__(self, to: Listener, where: str = "") -> None:
         self._to = to
         self._where = where
 
     @property
     def metric(self) -> bool:
+        """Whether examples are given in metric units."""
         return self._to.metric
 
     def fault(
@@ -149,17 +153,19 @@ class _Among:
         hint: str = "",
         instead: Instead | None = None,
     ) -> None:
-        self._to.fault(key, found, f"{self._where}: {expected}", hint)
+        """Pass on a fault."""
+        self._to.fault(key, found, f"{self._where}{expected}", hint)
 
     def note(self, text: str) -> None:
-        self._to.note(f"{self._where}: {text}")
+        """Pass on how something was read."""
+        self._to.note(f"{self._where}{text}")
 
 
 def _points(key: Key, items: list[object], where: str, to: Listener) -> Corners | None:
     along = Key(key.name, "length", bounds=key.limits())
     points: list[tuple[float, float]] = []
     for number, item in enumerate(items, 1):
-        here = _Among(to, f"{where}point {number}")
+        here = Among(to, f"{where}point {number}: ")
         pair = cast("list[object]", item) if isinstance(item, list) else []
         if len(pair) != 2:
             here.fault(key.name, typed(cast(object, item)), "two lengths: right and up")

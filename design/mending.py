@@ -57,16 +57,19 @@ def settled(
         left = _left(text, found, read)
         if not left:
             return tuple(found)
-        for index, change in left.items():
-            found[index] = replace(found[index], change=change)
+        for index, fault in left.items():
+            found[index] = fault
     wrong = _left(text, found, read)
     return tuple(replace(f, change=None) if k in wrong else f for k, f in enumerate(found))
 
 
 def _left(
     text: str, faults: Sequence[Fault], read: Callable[[str], Sequence[Fault]]
-) -> dict[int, Change | None]:
-    """Return by number the faults that are left once all changes are made, and what mends both."""
+) -> dict[int, Fault]:
+    """Return by number the faults that are left once all changes are made, with what mends both.
+
+    Where nothing does, what is expected is what the next fault of that place expects.
+    """
     changes = {k: fault.change for k, fault in enumerate(faults) if fault.change is not None}
     if not changes:
         return {}
@@ -74,11 +77,17 @@ def _left(
     for fault in read(with_changes(text, list(changes.values()))):
         if not fault.missing:
             by_place.setdefault((fault.line, fault.key), fault)
-    found: dict[int, Change | None] = {}
+    found: dict[int, Fault] = {}
     for k, start in _places(changes).items():
         after = by_place.get((faults[k].line, faults[k].key))
-        if after is not None:
-            found[k] = _joined(text, changes[k], start, after.change)
+        if after is None:
+            continue
+        change = _joined(text, changes[k], start, after.change)
+        found[k] = (
+            replace(faults[k], expected=after.expected, hint=after.hint, change=None)
+            if change is None
+            else replace(faults[k], hint=after.hint, change=change)
+        )
     return found
 
 

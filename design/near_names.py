@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterable, Sequence
 
 _ALONE = re.compile(r"'([^']+)'")
-_FIRST = re.compile(r"'([^']+)'(?=\?|,? or '|, | if |; )")
+_FIRST = re.compile(r"'([^']+)'(?=\?|,? or '|, | if |; | \()")
 
 LIKE_ENOUGH = 0.75
 """A name that shares less of its letters with a word is another word: cedar is not copper."""
@@ -92,7 +92,7 @@ def listed(names: Sequence[str], word: str = "") -> str:
         from difflib import get_close_matches  # noqa: PLC0415  only where something is wrong
 
         small = {name.casefold(): name for name in names}
-        near = get_close_matches(word[:80].casefold(), list(small), n=3, cutoff=0.3)
+        near = get_close_matches(word[:80].casefold(), list(small), n=3, cutoff=0.6)
         names = [small[one] for one in near] or list(names)[:3]
         return ", ".join(f"'{name}'" for name in names) + f", … ({len(small)} in all)"
     return ", ".join(f"'{name}'" for name in names)

@@ -67,7 +67,8 @@ def _read_part(reading: Reading, index: int, data: Mapping[str, object]) -> tupl
     row = Row(reading, spot, data, keys, label, {**words, **dict.fromkeys(later, "")})
     if spec is None:
         return row, None
-    row.check_keys(words, later, f"a key of a {kind}: " + ", ".join(row.keys))
+    own, others = (", ".join(key.name for key in each) for each in (spec.keys, PART_KEYS))
+    row.check_keys(words, later, f"a key of a {kind}: {own}; or of any part: {others}")
     shape = spec.build(row)
     if shape is not None:
         _check_surface(row, spec, shape)

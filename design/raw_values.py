@@ -204,6 +204,9 @@ def _bare(token: str) -> Problem:
     if token.casefold() in _FLAGS:
         flag = _FLAGS[token.casefold()]
         return Problem(shown(token), "true or false, in small letters", flag, flag)
+    if token.startswith("(") and token.endswith(")"):
+        right = as_value(f"[{token[1:-1]}]")
+        return Problem(shown(token), "a list between [ and ]", shown(right), right)
     if re.match(r"[+-]?[.\d¼-¾⅐-⅞]", token):
         return _bare_number(token)
     inner = _without_stray(token)

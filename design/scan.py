@@ -196,6 +196,8 @@ class _Walk:
         if outer in self.many:
             return name
         near = nearest(outer, tuple(self.many))
+        if near is not None and near == outer.casefold():
+            return f"{near}{dot}{inner}"
         if near is None or not self._holds(near, [inner] if inner else self._keys_below(row)):
             return name
         return f"{near}{dot}{inner}"
@@ -203,7 +205,7 @@ class _Walk:
     def _holds(self, name: str, keys: Collection[str]) -> bool:
         """Return whether most of the keys are those of a table, which then may be what is meant."""
         taken = self.keys.get(name)
-        return taken is None or 2 * sum(key in taken for key in keys) > len(keys)
+        return taken is None or 2 * sum(key.casefold() in taken for key in keys) > len(keys)
 
     def _keys_below(self, row: int) -> list[str]:
         """Return the keys between a heading and the next."""

@@ -31,7 +31,21 @@ _METHOD_WORDS = {
 _EXPOSURE_WORDS = {
     **{f"exposure {letter}": f"'{letter.upper()}'" for letter in "bcd"},
     **dict.fromkeys(("suburb", "suburban", "town", "city", "houses", "trees", "woods"), _TREES),
-    **dict.fromkeys(("field", "fields", "rural", "country", "meadow", "open country"), "'open'"),
+    **dict.fromkeys(
+        (
+            "field",
+            "fields",
+            "rural",
+            "country",
+            "meadow",
+            "open country",
+            "open field",
+            "open fields",
+            "prairie",
+            "farmland",
+        ),
+        "'open'",
+    ),
     **dict.fromkeys(("water", "lake", "sea", "coast", "beach", "open water"), "'shore'"),
     **dict.fromkeys(("sheltered", "garden", "yard", "backyard", "back yard", "a"), _TREES),
 }

@@ -5,12 +5,14 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from ..design.faults import Fault
+from ..design.near_names import first
 
 FIRST = 6
 """So many faults are shown unless all are asked for."""
 LONGEST_FOUND = 60
 _WIDTH = 79
 _SECOND, _THIRD, _LONGEST_PLACE = 27, 50, 30
+_LONGEST_NEEDED = 180
 _LABEL = len("you wrote  ")
 
 
@@ -111,20 +113,30 @@ def _wrote(fault: Fault) -> str:
 
 def _ways(fault: Fault) -> list[tuple[str, str]]:
     """Return what to type, or where that is not known what belongs there, each with its label."""
-    hint = clean(fault.hint).removeprefix(f"{fault.key} = " if not fault.missing else "")
+    whole = clean(fault.hint)
+    hint = whole.removeprefix(f"{fault.key} = " if not fault.missing else "")
     if fault.change is not None:
         new = clean(fault.change.new)
-        offers_more = not fault.change.sure and hint.startswith(new) and hint.rstrip("?") != new
-        return [("write", hint if offers_more else new)]
+        if fault.change.sure:
+            return [("write", new)]
+        return [("write", hint if hint.startswith(new) and hint != new else f"{new} ?")]
+    if hint != whole:
+        return [("write", hint)]
     if fault.missing and fault.key and hint.startswith(f"{fault.key} = "):
         return [("write", f"{hint}, or your own")]
-    if hint.startswith("'"):
+    if first(hint) is not None:
         return [("write", hint)]
-    unknown = fault.key is not None and fault.found == fault.key
-    if hint and unknown:
+    if hint and len(fault.expected) > _LONGEST_NEEDED / 2:
         return [("", hint)]
-    rows = [("needed", clean(fault.expected))]
+    rows = [("needed", _cut(clean(fault.expected)))]
     return [*rows, ("", hint)] if hint else rows
+
+
+def _cut(text: str) -> str:
+    """Return a long list up to its last whole item that fits."""
+    if len(text) <= _LONGEST_NEEDED:
+        return text
+    return text[:_LONGEST_NEEDED].rsplit(",", 1)[0] + ", …"
 
 
 def _alike(faults: Sequence[Fault]) -> str:

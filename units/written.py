@@ -85,7 +85,8 @@ def parts_of(
             note = f"{text.strip()} was read as {parts[-1].number:g} ft {number[0]} in"
         elif start == len(plain):
             last = "the last number has no unit"
-            raise UnitError(text, expected, last if parts else with_unit(plain, spellings))
+            signed = f"-{plain}" if sign < 0.0 else plain
+            raise UnitError(text, expected, last if parts else with_unit(signed, spellings))
         else:
             unread(plain[start:], text, expected)
         if parts and not parts[-1].number.is_integer():

@@ -201,7 +201,7 @@ def points(*pairs: tuple[float, float]) -> str:
         ),
         (f"{SQUARE}\nheight='9 in'", "height", "9 in", "beside 'points'", "leave out"),
         (f"{CUTOUT}\noutline='none.svg'\nheight='9 in'", "outline", "none.svg", "no such file", ""),
-        (f"{CUTOUT}\noutline=3\nheight='9 in'", "outline", "3", "text between", "'3'"),
+        (f"{CUTOUT}\noutline=3\nheight='9 in'", "outline", "3", "there is no such file", ""),
         (f"{CUTOUT}\noutline='.'\nheight='9 in'", "outline", ".", "SVG drawing", "a folder"),
         (f"{CUTOUT}\noutline='no\\u0000ne'\nheight='9 in'", "outline", "no\\u0000ne", "", ""),
         (f"{SQUARE}\nwidth='9 in'", "width", "width", "a key of a cutout", "'points' state it"),

@@ -136,7 +136,7 @@ def shell(key: str, value: str) -> str:
         (f"{BALL}\nstock='3/4 plywod'", "stock", "3/4 plywod", "as it is sold", "'3/4 plywood'?"),
         # names
         (f"{SHELL}\ncolour='red'", "colour", "colour", "a key of a shell", "does not matter"),
-        (f"{BALL}\nhieght='3 in'", "hieght", "hieght", "a key of a ball: name, shape", ""),
+        (f"{BALL}\nhieght='3 in'", "hieght", "hieght", "a key of a ball: across, wall", ""),
         (f"{BALL}\nacros='3 in'", "acros", "acros", "a key of a ball", "'across'?"),
         (f"{BALL}\nsides=8", "sides", "sides", "a key of a ball", "a ball has none"),
         (f"{BALL}\nembed='1 ft'", "embed", "1 ft", "a post, a board or a body", ""),
