@@ -22,8 +22,8 @@ from ..loads.asce7.velocity_pressure import NOMINAL_TO_ULTIMATE
 from ..loads.site import Site
 from ..units import KMH, MPH, POUND
 from .added_holding import added_holding
-from .answers import size
 from .lines import Row, part, quoted
+from .written_sizes import size
 
 _LIKE = 1.0e-9
 _SEVERAL = ("part", "load", "guy")

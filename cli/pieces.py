@@ -7,7 +7,8 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
-from .answers import Answers, Choice, lumber, with_answer
+from .answered_stock import lumber
+from .answers import Answers, Choice, with_answer
 from .expressions import Value, number
 from .questions import Question
 from .templates import aligned, filled

@@ -8,7 +8,8 @@ from dataclasses import dataclass
 from textwrap import fill
 from typing import Protocol
 
-from .answers import AnswerError, Answers, Choice, read, with_answer
+from .answer_kinds import read
+from .answers import AnswerError, Answers, Choice, with_answer
 from .expressions import worth
 from .templates import filled
 

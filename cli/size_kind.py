@@ -11,7 +11,8 @@ from ..design.model import Design
 from ..loads.site import Site
 from ..report.faults import clean
 from . import screen
-from .answers import AnswerError, Answers, speed
+from .answered_wind import speed
+from .answers import AnswerError, Answers
 from .pieces import KINDS, Piece, piece
 from .written_sizes import size as written
 

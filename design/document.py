@@ -13,10 +13,10 @@ from .mending import settled
 from .model import Design
 from .parsed import add_findings, in_order, parsed
 from .part_table import every_key, part_label, read_parts
-from .raw_values import shown
 from .row import Row, check_names
 from .scan import Spot, scan, seen
 from .schema import Key, Reading, TableSpec
+from .typed_text import shown
 
 DESIGN_KEYS = (
     Key("name", "text", required=True, hint="name = 'Harbour light'"),

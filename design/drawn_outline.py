@@ -13,10 +13,10 @@ from shapely import MultiPoint, Polygon
 from .bounds import MOST_BYTES, MOST_CORNERS
 from .lists_of_lengths import Corners
 from .near_names import meant
-from .raw_values import shown
 from .row import Row
 from .shapes.shape import Array
 from .sizes import measure
+from .typed_text import shown
 
 if TYPE_CHECKING:
     from xml.etree.ElementTree import Element

@@ -5,7 +5,7 @@ from pathlib import Path
 from .bounds import MOST_BYTES
 from .faults import DesignError, Fault
 from .near_names import meant
-from .raw_values import shown
+from .typed_text import shown
 
 
 def text_in(path: str | Path, what: str) -> str:

@@ -6,8 +6,8 @@ from typing import Protocol, cast
 
 from .. import units
 from .near_names import listed
-from .raw_values import quoted, shown
 from .schema import Instead, Key
+from .typed_text import quoted, shown
 
 _QUANTITIES = {
     "length": ("36 in", "900 mm"),

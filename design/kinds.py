@@ -8,8 +8,8 @@ from typing import cast
 from .kind_words import PLAIN, Listener, belongs, mistyped, read_quantity, typed, within
 from .lists_of_lengths import Among, read_offset, read_outline, read_outlines
 from .near_names import alone, first, listed, meant, misspelt, plain, same, sure
-from .raw_values import quoted, shown
 from .schema import Instead, Key
+from .typed_text import quoted, shown
 
 LONGEST_TEXT = 200
 

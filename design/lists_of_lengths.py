@@ -4,8 +4,8 @@ from collections.abc import Sequence
 from typing import NamedTuple, cast
 
 from .kind_words import PLAIN, Listener, mistyped, read_quantity, typed
-from .raw_values import quoted
 from .schema import Instead, Key
+from .typed_text import quoted
 
 Corners = tuple[tuple[float, float], ...]
 

@@ -7,10 +7,10 @@ from typing import TypeVar, cast
 from .faults import DesignError
 from .file_text import text_in
 from .parsed import add_findings, in_order, parsed
-from .raw_values import shown
 from .row import Row
 from .scan import Spot, scan
 from .schema import Reading, TableSpec
+from .typed_text import shown
 
 T = TypeVar("T")
 

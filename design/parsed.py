@@ -8,8 +8,8 @@ from typing import cast
 from .faults import Fault
 from .mending import changed
 from .part_table import part_label
-from .raw_values import shown
 from .schema import Reading
+from .typed_text import shown
 
 
 def parsed(reading: Reading) -> Mapping[str, object] | None:

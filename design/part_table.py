@@ -13,13 +13,13 @@ from .fill_keys import FILL_KEYS, check_fill
 from .model import Part
 from .near_names import alone, misspelt
 from .place_keys import PLACE_KEYS, check_places, read_place
-from .raw_values import shown
 from .row import Row, check_names
 from .scan import Spot
 from .schema import Key, Reading
 from .shape_keys import SHAPES, ShapeSpec
 from .shapes.member import Member
 from .shapes.shape import Shape
+from .typed_text import shown
 
 PART_KEYS = (
     Key("name", "text", required=True, hint="name = 'tower'"),

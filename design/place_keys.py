@@ -5,9 +5,9 @@ from collections.abc import Mapping, Sequence
 from .bounds import COUNT, TILT
 from .model import Place
 from .near_names import guess, listed, meant, sure
-from .raw_values import quoted, shown
 from .row import Row
 from .schema import Instead, Key
+from .typed_text import quoted, shown
 
 PLACE_KEYS = (
     Key("on", "text"),

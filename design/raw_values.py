@@ -1,11 +1,10 @@
 """Values as people type them: where each ends in the raw text, and what would trip TOML."""
 
 import re
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import NamedTuple
 
-SHOWN = 60
-"""So many characters of what a person typed are repeated back."""
+from .typed_text import Problem, in_words, quoted, shown, without_note
 
 DEEPEST = 8
 """So many lists may lie within each other, and so many names stand in a dotted key."""
@@ -31,8 +30,6 @@ _BAD_ESCAPE = re.compile(r"\\(?!u[0-9A-Fa-f]{4}|U[0-9A-Fa-f]{8}|[btnfr\"\\])")
 _TOKEN = re.compile(r"[^,\]}#\n]*")
 _BLANKS = re.compile(r"(?:[ \t\n]|#[^\n]*)*")
 _CURLY = "“”„‟‘’‚‛«»`´"
-_STRAIGHT = str.maketrans({**dict.fromkeys("′’‘´", "'"), **dict.fromkeys("″”“", '"')})
-_MARKED = re.compile(r"-?[\d\s./-]+'[\s-]*(?:[\d\s./-]+(?:\"|'')?)?", re.ASCII)
 _FLAGS = {
     "true": "true",
     "yes": "true",
@@ -43,56 +40,12 @@ _FLAGS = {
 }
 
 
-@dataclass(frozen=True)
-class Problem:
-    """What is wrong with a value: what was found, what is expected, and the way out.
-
-    ``write`` is what to type instead, between the places ``at``; ``sure`` where nothing else can
-    be meant. Without ``at`` it is the whole value.
-    """
-
-    found: str
-    expected: str
-    hint: str = ""
-    write: str = ""
-    sure: bool = True
-    at: tuple[int, int] | None = None
-
-
 class Value(NamedTuple):
     """Where a value ends, where its last line ends, and what is wrong with it."""
 
     end: int
     last: int
     problem: Problem | None
-
-
-def shown(text: str) -> str:
-    """Return a person's own text for repeating back: cut, control characters escaped."""
-    text = text if len(text) <= SHOWN else text[: SHOWN - 1] + "…"
-    escaped = "".join(c if c.isprintable() else c.encode("unicode_escape").decode() for c in text)
-    return escaped if len(escaped) <= SHOWN else escaped[: SHOWN - 1] + "…"
-
-
-def without_note(line: str) -> str:
-    """Return a line without the note behind it."""
-    return re.sub(r"(^|[ \t])#.*$", "", line).rstrip(" \t")
-
-
-def quoted(text: str) -> str:
-    """Return the text between quote marks that TOML reads as just that text."""
-    if "'" not in text:
-        return f"'{text}'"
-    return '"' + text.replace("\\", "\\\\").replace('"', '\\"') + '"'
-
-
-def in_words(text: str) -> str:
-    """Return a dimension with feet and inch marks as words, where marks would end the quote."""
-    if "'" not in text or not _MARKED.fullmatch(text.translate(_STRAIGHT)):
-        return text
-    plain = re.sub(r"''|\"", " in ", text.translate(_STRAIGHT))
-    plain = re.sub(r"'[\s-]*", " ft ", plain)
-    return " ".join(plain.split())
 
 
 def as_value(text: str) -> str:

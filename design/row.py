@@ -7,9 +7,9 @@ from .kind_words import belongs, typed
 from .kinds import read_kind
 from .lists_of_lengths import Corners
 from .near_names import alone, guess, meant, nearest, same, sure
-from .raw_values import shown
 from .scan import Spot
 from .schema import Instead, Key, Reading
+from .typed_text import shown
 
 _NO_ANSWERS: Mapping[str, str] = {}
 NOT_YET = "what is understood by now"

@@ -7,16 +7,8 @@ from dataclasses import dataclass, replace
 from typing import NamedTuple
 
 from .near_names import nearest
-from .raw_values import (
-    DEEPEST,
-    HEADING_LINE,
-    KEY_LINE,
-    Problem,
-    as_value,
-    read_value,
-    shown,
-    without_note,
-)
+from .raw_values import DEEPEST, HEADING_LINE, KEY_LINE, as_value, read_value
+from .typed_text import Problem, shown, without_note
 
 _HEADING = re.compile(r"[ \t]*(\[*)[ \t\"'“”‘’]*([A-Za-z0-9_.-]*)[^\]]*(\]*)")
 _NAME = re.compile(r"[ \t]*[\"']?name[\"']?[ \t]*=(.*)")

@@ -7,8 +7,8 @@ from typing import TYPE_CHECKING, Generic, NamedTuple, TypeVar
 from .bounds import DEFAULT_BOUNDS, Bounds
 from .faults import Fault
 from .mending import changed
-from .raw_values import shown
 from .scan import Scan, Spot
+from .typed_text import shown
 
 if TYPE_CHECKING:
     from .row import Row

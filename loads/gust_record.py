@@ -5,8 +5,8 @@ from pathlib import Path
 from .. import units
 from ..design.faults import DesignError
 from ..design.file_text import text_in
-from ..design.raw_values import shown
 from ..design.row import Row
+from ..design.typed_text import shown
 from .peak_gusts import FEWEST
 
 

@@ -9,7 +9,7 @@ from pathlib import Path
 
 from ..design.faults import DesignError, Fault
 from ..design.file_text import text_in
-from ..design.raw_values import shown
+from ..design.typed_text import shown
 from .fingerprint import LENGTH
 
 _NEEDED = ("file", "fingerprint")

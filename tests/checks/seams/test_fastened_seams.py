@@ -157,7 +157,7 @@ def test_seams_that_hold_need_nothing():
         ({"spacing": None}, "spacing", "a length", "spacing = '6 in'"),
         ({"spacing": "30 in"}, "spacing", "from 1/2 in to 24 in", ""),
         ({"spacing": "1/4 in"}, "spacing", "from 1/2 in to 24 in", ""),
-        ({"cleat": "spf"}, "cleat", "'spruce-pine-fir'", "'spruce-pine-fir'"),
+        ({"cleat": "pine"}, "cleat", "'spruce-pine-fir'", "'spruce-pine-fir'"),
         ({"crown": "across the grain"}, "crown", "staples only have one", ""),
         ({"count": "8"}, "count", "one of part, fastener, spacing", "'spacing'"),
         ({"blocks": "redwood"}, "blocks", "one of part, fastener, spacing", "'cleat'"),

@@ -1,0 +1,133 @@
+"""Sheets, boards, lumber and materials as they are answered."""
+
+import re
+
+from ..design.builder_words import MATERIAL_WORDS
+from ..design.near_names import alone, listed, misspelt, nearest, plain, same
+from .answered_lengths import length, split
+from .answers import AnswerError, Asked, Found, Slot
+
+
+def walls(text: str, asked: Asked) -> Found:
+    """Read what a wall is of: a sheet as sold, or a thickness of a material."""
+    from ..design.stock import sheet_thickness  # noqa: PLC0415 - tables, only where asked
+    from ..materials.stock import sheet_thicknesses  # noqa: PLC0415
+
+    thick = re.match(r"[\d\s/.-]+(?:in|mm)?", asked.default)
+    usual = thick[0].strip() if thick else ""
+    slip = misspelt(text, sheet_thicknesses()) or text
+    tries = (text, slip, f"{text} plywood", f"{usual} {text}")
+    sheet = next((found for each in tries if (found := sheet_thickness(each))), None)
+    if sheet is not None:
+        name, value = sheet
+        if plain(name) != plain(text):
+            asked.said.append(f"Read as {name}.")
+        return _wall_slots(asked.slot, Slot(name, value), "stock", _sheet_material(name))
+    found = re.fullmatch(
+        r"([\d\s./⁄¼-¾⅐-⅞-]+(?:in|inch|mm|cm|[\"”″])[.,]?)\s*(?:of\s+)?(\D+)", text
+    )
+    if found:
+        wall = length(found[1].rstrip(".,"))
+        return _wall_slots(asked.slot, wall, "", _material_named(found[2]))
+    if text[:1].isdigit():
+        expected = f"a sheet as sold, such as '{asked.default}', or '3/4 in western redcedar'"
+        raise AnswerError(text, expected)
+    of = _material_named(text)
+    wall = length(usual if usual[-1:].isalpha() else f"{usual} in")
+    asked.said.append(f"Read as {wall.text} {of}.")
+    return _wall_slots(asked.slot, wall, "", of)
+
+
+def _wall_slots(slot: str, wall: Slot, key: str, of: str) -> Found:
+    return {slot: wall, f"{slot}_key": Slot(key, key), "material": Slot(of, of)}
+
+
+def _sheet_material(sheet: str) -> str:
+    if sheet.endswith("OSB"):
+        return "OSB"
+    return "marine plywood" if "marine" in sheet else "softwood plywood"
+
+
+def material(text: str, asked: Asked) -> Found:
+    """Read the name of a material, or a word of one meaning."""
+    name = _material_named(text)
+    return {asked.slot: Slot(name, name)}
+
+
+def _material_named(text: str) -> str:
+    from .. import materials  # noqa: PLC0415 - tables, only where asked
+
+    names = materials.names()
+    words = {plain(word): answer for word, answer in MATERIAL_WORDS.items()}
+    answer = words.get(plain(text)) or words.get(misspelt(text, words) or "", "")
+    name = same(text, names) or alone(answer) or misspelt(text, names)
+    if name is not None:
+        return name
+    near = nearest(text, names)
+    if answer:
+        raise AnswerError(text, "one material", answer)
+    raise AnswerError(text, f"one of {listed(names)}", f"'{near}'?" if near else "")
+
+
+def standing_stick(text: str, asked: Asked) -> Found:
+    """Read lumber that stands: its wide side is turned to the front."""
+    name, _ = _lumber(text)
+    thin, wide = _lumber_size(name, text)
+    return _stick_slots(asked.slot, name, wide, thin)
+
+
+def lying_stick(text: str, asked: Asked) -> Found:
+    """Read lumber that lies; one that is not said to be on edge lies flat."""
+    return _lying(asked.slot, text, asked.said)
+
+
+def _lying(slot: str, text: str, said: list[str]) -> Found:
+    name, lying = _lumber(text)
+    thin, wide = _lumber_size(name, text)
+    if thin == wide:
+        return _stick_slots(slot, name, wide, thin)
+    if not lying:
+        said.append(f"Taken: {name} flat; say 'on edge' if it stands on its edge.")
+        lying = "flat"
+    across, high = (thin, wide) if lying == "on edge" else (wide, thin)
+    return _stick_slots(slot, f"{name} {lying}", across, high)
+
+
+def _stick_slots(slot: str, name: str, wide: float, high: float) -> Found:
+    return {slot: Slot(name, name), f"{slot}_wide": Slot("", wide), f"{slot}_high": Slot("", high)}
+
+
+def lumber(slot: str, text: str) -> Found:
+    """Return the slots of lumber that a template names: its name, how wide and how high it is."""
+    return _lying(slot, text, [])
+
+
+def _lumber(text: str) -> tuple[str, str]:
+    from ..design.stock import named_lumber  # noqa: PLC0415 - tables, only where asked
+
+    return named_lumber(text)
+
+
+def _lumber_size(name: str, text: str) -> tuple[float, float]:
+    from ..design.stock import lumber_size  # noqa: PLC0415 - tables, only where asked
+    from ..materials.stock import lumber_sizes  # noqa: PLC0415
+
+    found = lumber_size(name)
+    if found is None:
+        near = nearest(name, list(lumber_sizes()))
+        hint = f"'{near}'?" if near else ""
+        raise AnswerError(text, "lumber as sold, such as '4x4' or '45x95 mm'", hint)
+    return found
+
+
+def foot(text: str, asked: Asked) -> Found:
+    """Read a foot: its width and the lumber that lies there."""
+    text = re.sub(r"(?<=[a-z\"'])\s+(?=\d+(?:/\d+)?\s*[x×]\s*\d)", ", ", text)
+    found, defaults = split(text, sticks=True), split(asked.default, sticks=True)
+    if len(found) == 1 and defaults[1:]:
+        found.append(defaults[1])
+        asked.said.append(f"Lumber taken: {defaults[1]}.")
+    if len(found) != 2:
+        raise AnswerError(text, f"a width and its lumber, such as '{asked.default}'")
+    width = length(found[0], defaults[0], asked.said)
+    return {asked.slot: width, **_lying(f"{asked.slot}_lumber", found[1], asked.said)}
