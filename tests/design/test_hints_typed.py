@@ -3,7 +3,10 @@
 import re
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 from sample_file import HARBOUR_LIGHT, altered, faults
+from spoiling import SCRAPS
 
 from yardfast import materials
 from yardfast.checks.inputs import read_text
@@ -257,3 +260,26 @@ def _faults(text: str):
     except DesignError as error:
         return error.faults
     return ()
+
+
+@given(
+    st.lists(st.tuples(st.integers(0, len(HARBOUR_LIGHT)), SCRAPS, st.integers(0, 12)), max_size=5)
+)
+@settings(max_examples=300, deadline=None)
+def test_whatever_is_wrong_each_hint_mends_its_place_and_what_is_sure_ends(changes) -> None:
+    text = HARBOUR_LIGHT
+    for place, scrap, gone in changes:
+        text = text[:place] + scrap + text[place + gone :]
+    found = _faults(text)
+    for fault in found[:6]:
+        if fault.change is not None:
+            plain = seen(text).replace("\u00a0", " ")
+            assert plain[fault.change.start : fault.change.end] == fault.change.old
+            left = _faults(with_changes(seen(text), [fault.change]))
+            assert (fault.line, fault.key, fault.found) not in {
+                (each.line, each.key, each.found) for each in left
+            }
+    for _ in range(6):
+        sure = [fault.change for fault in _faults(text) if fault.change and fault.change.sure]
+        text = with_changes(seen(text), sure)
+    assert not sure
