@@ -147,7 +147,8 @@ def _bare(token: str) -> Problem:
         value = as_value(token.lstrip("= "))
         return Problem(shown(token), "one '=' between key and value", shown(value), value)
     if token[0] in _CURLY:
-        inner = token.strip(_CURLY + "'\"").strip()
+        inner = token[1:-1] if token[-1] in _CURLY + "'\"" else token[1:]
+        inner = inner.strip()
         return Problem(
             shown(token),
             "straight quote marks ' ' around it",

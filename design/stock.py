@@ -185,6 +185,8 @@ def _near_sheet(text: str, key: str) -> tuple[str, Instead | None]:
     """Return the hint to a sheet that is not known, and what to type instead."""
     word = _sheet_word(text)
     names = list(sheet_thicknesses())
+    if not any(letter.isdigit() for letter in word) and sheet_thickness(f"3/4 {word}"):
+        return f"'1/2 {word}', '3/4 {word}' or another thickness?", None
     for tried in (word, f"{word} plywood"):
         near = misspelt(tried, names) or nearest(tried, names, LIKE_ENOUGH)
         if near:

@@ -26,6 +26,8 @@ SURE = [
     (HEIGHT, "4'"),
     (HEIGHT, "'4'6\"'   # tall"),
     (HEIGHT, "“48 in”"),
+    (HEIGHT, "‘4’6”’"),
+    (HEIGHT, "‘48”’"),
     (HEIGHT, "'48 in"),
     (HEIGHT, "'48 in',"),
     (HEIGHT, "'48' in"),
