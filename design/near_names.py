@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterable, Sequence
 
 _ALONE = re.compile(r"'([^']+)'")
-_FIRST = re.compile(r"'([^']+)'(?=\?|,? or '|, | if |; | \()")
+_FIRST = re.compile(r"'([^']+)'(?=\?|,? or '|, | if |; | \(| with )")
 
 LIKE_ENOUGH = 0.75
 """A name that shares less of its letters with a word is another word: cedar is not copper."""
