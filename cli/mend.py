@@ -4,6 +4,7 @@ import sys
 from argparse import Namespace
 from collections.abc import Sequence
 from pathlib import Path
+from shlex import quote
 
 from ..checks.inputs import read_text
 from ..design.faults import Change, DesignError, Fault
@@ -38,7 +39,8 @@ def run(arguments: Namespace) -> int:
         return WRONG
     if not (arguments.yes or asking) and made:
         many = "this" if made == 1 else f"these {made}"
-        screen.complain([f"Nothing was written. To put {many} in:  yardfast mend {name} --yes"])
+        again = quote(clean(name))
+        screen.complain([f"Nothing was written. To put {many} in:  yardfast mend {again} --yes"])
         return WRONG
     if made and (problem := _write(Path(name), text, new, made)):
         screen.complain([f"yardfast mend: {problem}. Nothing was changed."])

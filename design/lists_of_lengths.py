@@ -37,7 +37,7 @@ def _as_a_whole(key: Key, items: list[object], heard: "Sequence[_Heard]", to: Li
     """Record what is wrong with the lengths of an offset: as one fault where all can be mended."""
     wrong = [one.faults[0] for one in heard if one.faults]
     mended = [fault.instead for fault in wrong if fault.instead is not None]
-    if len(mended) < len(wrong):
+    if len(mended) < len(wrong) or not all(new.text.isprintable() for new in mended):
         for one in heard:
             one.pass_on()
         return

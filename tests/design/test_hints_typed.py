@@ -114,6 +114,14 @@ def test_each_hint_typed_alone_mends_what_it_stands_for(old: str, new: str) -> N
         assert (fault.line, fault.key) not in {(each.line, each.key) for each in left}
 
 
+def test_what_cannot_be_printed_is_in_no_hint() -> None:
+    for fault in faults(
+        altered("on       = 'foot'", "on = 'foot'\nat = ['0 inA\x80', '0 in', '1 in']")
+    ):
+        assert fault.hint.isprintable()
+        assert fault.change is None or fault.change.new.isprintable()
+
+
 @pytest.mark.parametrize(("old", "new"), UNSURE)
 def test_what_may_mean_two_things_is_not_sure(old: str, new: str) -> None:
     changes = [fault.change for fault in faults(altered(old, new))]
