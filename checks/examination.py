@@ -42,6 +42,7 @@ from .joints.joint_places import Place
 from .judging import Check, Kind
 from .limits import Limits, limits
 from .local_wind import LocalWind, local_wind
+from .look_again import LookAgain
 from .loose import check_loose, loose_parts
 from .members.all_members import check_members, posts_to_judge
 from .members.member_check import Member as Judged
@@ -58,6 +59,7 @@ if TYPE_CHECKING:
     from .anchoring.guy_choice import GuyChoice
     from .seams.seam_check import SeamFound
     from .seams.seam_demands import Seams
+    from .verdict import Verdict
 
 MINIMUM = "minimum"
 
@@ -68,6 +70,7 @@ class Examination:
 
     ``free`` are overturning and sliding without anchors, None where ``posts`` in the ground carry
     it. ``loads`` are those that the design names, each with the part that takes it.
+    ``look_again`` is what was read without fault but is hardly meant.
     """
 
     design: Design
@@ -88,6 +91,7 @@ class Examination:
     loads: tuple[Borne, ...]
     limits: Limits
     remedies: Remedies
+    look_again: tuple[LookAgain, ...] = ()
 
     @property
     def loaded(self) -> Loaded:
@@ -158,6 +162,13 @@ class Examination:
             factors_of_parts(self.site),
             resistance_basis(self.site),
         )
+
+    @cached_property
+    def verdict(self) -> "Verdict":
+        """Return the verdict: one word, why, what to do untied and tied, what to mend."""
+        from .verdict import verdict_of  # noqa: PLC0415 - figures alone do without
+
+        return verdict_of(self)
 
     @property
     def passes(self) -> bool:

@@ -1,12 +1,13 @@
 """The result as a program reads it: quantities by name, and the JSON object."""
 
-from dataclasses import dataclass
+from dataclasses import asdict, dataclass
 from functools import cached_property
 from math import isfinite
 from typing import Any
 
 from .. import units
 from ..checks.examination import Examination
+from ..checks.joints.joint_check import JointFound
 from ..checks.judging import Check
 from ..checks.members.member_check import Member
 from ..checks.seams.seam_demands import Seams
@@ -15,12 +16,14 @@ from ..units import Quantity
 from .assumptions import assumptions
 from .cautions import cautions
 from .check_notes import check_notes
+from .facts import facts_of
 from .fastened_seams import seam_object
 from .fingerprint import fingerprint
 from .how_often_words import how_often
 from .joint_object import joint_object
 from .not_checked import not_checked
 from .unverified import unverified
+from .verdict_words import why_sentence
 
 FORMAT = 1
 
@@ -53,6 +56,50 @@ class ResultLimits:
     forecast_sliding_gust: Quantity | None
     act_forecast_gust: Quantity | None
     push: Quantity
+
+
+@dataclass(frozen=True)
+class ResultVerdict:
+    """The verdict: its ``word`` (one list for every screen and page) and ``why``, a sentence.
+
+    ``mend`` names the failing checks that no holding down mends, the worst first; ``unfastened``
+    the parts of which the file does not say how they are fastened; ``not_looked_at`` the topics.
+    ``act`` is the forecast gust at which to act, untied; None above 150 m/s.
+    """
+
+    word: str
+    why: str
+    act: Quantity | None
+    mend: tuple[str, ...]
+    unfastened: tuple[str, ...]
+    not_looked_at: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class ResultJoint:
+    """A joint: what the fastener that is used most is pulled and pushed by, and what it holds."""
+
+    name: str
+    of: str
+    to: str
+    fastener: str
+    count: int
+    tension: Quantity
+    shear: Quantity | None
+    utilization: float | None
+    passes: bool
+
+
+@dataclass(frozen=True)
+class ResultMember:
+    """The strength of a part: as what it was judged, what governs, how far it bends in wind."""
+
+    part: str
+    role: str
+    governs: str
+    deflection: Quantity
+    utilization: float | None
+    passes: bool
 
 
 @dataclass(frozen=True, eq=False)
@@ -116,6 +163,29 @@ class Result:
         return tuple(_check(self.examination, check) for check in self.examination.checks)
 
     @cached_property
+    def verdict(self) -> ResultVerdict:
+        """Return the verdict: one word, and why."""
+        found = self.examination.verdict
+        return ResultVerdict(
+            word=str(found.word),
+            why=why_sentence(found, facts_of(self.examination)),
+            act=_speed(found.untied.act),
+            mend=tuple(check.name for check in found.mend),
+            unfastened=found.unfastened,
+            not_looked_at=tuple(str(one.topic) for one in found.not_looked_at),
+        )
+
+    @cached_property
+    def joints(self) -> tuple[ResultJoint, ...]:
+        """Return every joint that the file names."""
+        return tuple(_joint(one) for one in self.examination.joints)
+
+    @cached_property
+    def members(self) -> tuple[ResultMember, ...]:
+        """Return the strength of every part that was judged."""
+        return tuple(_judged(one) for one in self.examination.members.judged)
+
+    @cached_property
     def limits(self) -> ResultLimits:
         """Return the limits."""
         found = self.examination.limits
@@ -164,6 +234,8 @@ class Result:
             "name": self.name,
             "file": self.file,
             "fingerprint": self.fingerprint,
+            "verdict": _verdict_object(self.verdict),
+            "look_again": [asdict(note) for note in found.look_again],
             "geometry": _geometry(found),
             "wind": _wind(found),
             "checks": [_check_object(found, check) for check in found.checks],
@@ -195,6 +267,41 @@ def _check(examination: Examination, check: Check) -> ResultCheck:
         source=check.source,
         notes=check_notes(examination, check),
     )
+
+
+def _joint(one: JointFound) -> ResultJoint:
+    return ResultJoint(
+        name=one.row.name,
+        of=one.row.of,
+        to=one.row.to,
+        fastener=one.row.fastener.name,
+        count=one.row.count,
+        tension=units.quantity(one.tension, "force"),
+        shear=units.quantity(one.shear, "force") if isfinite(one.shear) else None,
+        utilization=one.check.utilization,
+        passes=one.check.passes,
+    )
+
+
+def _judged(one: Member) -> ResultMember:
+    return ResultMember(
+        part=one.name,
+        role=one.role,
+        governs=one.governs,
+        deflection=units.quantity(one.deflection, "length"),
+        utilization=one.check.utilization,
+        passes=one.check.passes,
+    )
+
+
+def _verdict_object(verdict: ResultVerdict) -> dict[str, Any]:
+    return {
+        "word": verdict.word,
+        "why": verdict.why,
+        "mend": list(verdict.mend),
+        "unfastened": list(verdict.unfastened),
+        "not_looked_at": list(verdict.not_looked_at),
+    }
 
 
 def _measured(value: float, unit: str) -> Quantity | None:

@@ -31,6 +31,8 @@ KEYS = {
         "name",
         "file",
         "fingerprint",
+        "verdict",
+        "look_again",
         "joints",
         "geometry",
         "wind",
@@ -45,6 +47,7 @@ KEYS = {
         "not_checked",
         "unverified",
     },
+    "verdict": {"word", "why", "mend", "unfastened", "not_looked_at"},
     "geometry": {
         "mass_kg",
         "weight_N",

@@ -1,0 +1,287 @@
+"""The verdict on a piece as data: one word, why, what to do untied and tied, what to mend."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+from enum import StrEnum
+
+from shapely import Point, Polygon
+
+from .. import references, units
+from ..units import POUND
+from .judging import Check, Kind
+from .not_looked_at import NotLookedAt, not_looked_at, unfastened
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from .anchoring.anchor_choice import AnchorChoice
+    from .anchoring.guy_choice import GuyChoice
+    from .examination import Examination
+
+HEAVY = 150.0 * POUND
+"""Above this weight (kg) nobody is told to lay a piece down: judgement."""
+
+HOLDING = (Kind.OVERTURNING, Kind.SLIDING, Kind.ANCHOR, Kind.ANCHOR_HEAD, Kind.GUY)
+"""Checks that fail where a piece is not held enough."""
+
+IN_PART = (
+    Kind.JOINT,
+    Kind.SEAM,
+    Kind.SPACING,
+    Kind.MEMBER,
+    Kind.RACKING,
+    Kind.LOOSE,
+    Kind.LOOSE_SLIDING,
+    Kind.LOAD,
+)
+"""Checks that fail where a piece comes apart, whatever holds it down."""
+
+OF_POSTS = (Kind.EMBEDMENT, Kind.PULL_OUT)
+BY_PEOPLE = (Kind.PUSH, Kind.CLIMB)
+
+TEST = 2.0
+"""A stake is tested on the spot with so many times what it is asked for: the factor on a measured
+pull."""
+
+
+class Word(StrEnum):
+    """What a piece does, the worst first; the only words for it on any screen, page or label."""
+
+    FALLS_OVER = "falls over"
+    COMES_APART = "comes apart"
+    NOTHING_HOLDS = "nothing here holds it"
+    TIE_IT_DOWN = "tie it down"
+    WEIGH_IT_DOWN = "weigh it down"
+    SET_IT_DEEPER = "set it deeper"
+    SINKS_IN = "sinks in"
+    KEEP_PEOPLE_OFF = "keep people off"
+    HELD_DOWN = "held down"
+    STANDS = "stands by itself"
+    STANDS_BY_POSTS = "stands by its posts"
+
+
+GOOD = frozenset({Word.HELD_DOWN, Word.STANDS, Word.STANDS_BY_POSTS})
+"""Words of a piece of which nothing that was looked at fails."""
+
+HOLDABLE = frozenset({Word.TIE_IT_DOWN, Word.WEIGH_IT_DOWN})
+"""Words of a piece that does once it is held as is told."""
+
+
+class Reason(StrEnum):
+    """Why a piece gets its word."""
+
+    BALANCE = "balance point beyond its foot"
+    GROUND_GIVES = "ground gives way beneath its foot"
+    DOWNHILL = "slides by itself"
+    PART_FAILS = "a part of it fails"
+    POSTS_GIVE = "its posts give way"
+    HELD_TOO_LITTLE = "what holds it does not do"
+    MOVES = "tips or slides untied"
+    PRESSES = "presses harder than the ground bears"
+    PEOPLE = "people tip it"
+    NOTHING_FAILS = "nothing that was looked at fails"
+
+
+class Way(StrEnum):
+    """A way to hold a piece."""
+
+    OWN = "as its file says"
+    ANCHORS = "anchors"
+    GUYS = "guys"
+    WEIGHT = "weight"
+    WIDTH = "a wider foot"
+
+
+@dataclass(frozen=True)
+class Untied:
+    """What a piece does untied: forecast gusts in m/s, None above 150; the push in N that tips it.
+
+    ``act`` is the gust to act at, ``push_height`` in m. One that ``stays_put`` is not laid down:
+    it is too heavy, or its posts stand in the ground.
+    """
+
+    act: float | None
+    tips: float | None
+    slides: float | None
+    push: float
+    push_height: float
+    stays_put: bool
+
+
+@dataclass(frozen=True, eq=False)
+class Tied:
+    """What holds a piece, or would: ``ways`` that do, the one to take first; empty where none does.
+
+    It is ``needed`` where the piece moves untied, or as it is held.
+    ``anchors`` and ``guys`` are those chosen for it, each anchor to be tested with ``test`` N
+    straight up; ``weight`` in kg low in its foot, or a foot ``width`` m across, alone.
+    """
+
+    needed: bool
+    ways: tuple[Way, ...]
+    anchors: "AnchorChoice | None"
+    guys: "GuyChoice | None"
+    test: float
+    weight: float | None
+    width: float | None
+
+
+@dataclass(frozen=True, eq=False)
+class Verdict:
+    """One word for a piece, ``reason`` and the ``failing`` checks that gave it, the worst first.
+
+    ``mend`` are all failing checks that no holding down mends, the worst first. ``unfastened`` are
+    the parts of which no joint says how they are fastened: what is said holds if they are.
+    """
+
+    word: Word
+    reason: Reason
+    failing: tuple[Check, ...]
+    untied: Untied
+    tied: Tied
+    mend: tuple[Check, ...]
+    unfastened: tuple[str, ...]
+    not_looked_at: tuple[NotLookedAt, ...]
+
+    @property
+    def is_good(self) -> bool:
+        """Return whether nothing that was looked at fails."""
+        return self.word in GOOD
+
+    @property
+    def may_be_sold(self) -> bool:
+        """Return whether it does as it is, or once it is held as is told."""
+        return self.word in GOOD | HOLDABLE
+
+
+def verdict_of(found: "Examination") -> Verdict:
+    """Return the verdict on a design; its word is that of the worst thing."""
+    tied = _tied(found)
+    word, reason, failing = _word(found, tied)
+    return Verdict(
+        word=word,
+        reason=reason,
+        failing=_worst_first(failing),
+        untied=_untied(found),
+        tied=tied,
+        mend=_of_kinds(found, *IN_PART),
+        unfastened=unfastened(found),
+        not_looked_at=not_looked_at(found),
+    )
+
+
+def _word(found: "Examination", tied: Tied) -> tuple[Word, Reason, tuple[Check, ...]]:
+    """Return the first word of the list that holds, why, and the checks that say so."""
+    in_part, posts = _of_kinds(found, *IN_PART), _of_kinds(found, *OF_POSTS)
+    holding = _of_kinds(found, *HOLDING)
+    if (falls := _falls(found)) is not None:
+        return Word.FALLS_OVER, falls, holding
+    if in_part:
+        return Word.COMES_APART, Reason.PART_FAILS, in_part
+    if posts:
+        return Word.SET_IT_DEEPER, Reason.POSTS_GIVE, posts
+    if holding:
+        reason = Reason.HELD_TOO_LITTLE if found.held else Reason.MOVES
+        return _held_by(tied), reason, holding
+    if pressed := _of_kinds(found, Kind.BEARING):
+        return Word.SINKS_IN, Reason.PRESSES, pressed
+    if pushed := _of_kinds(found, *BY_PEOPLE):
+        return Word.KEEP_PEOPLE_OFF, Reason.PEOPLE, pushed
+    stands = Word.STANDS_BY_POSTS if found.posts is not None else Word.STANDS
+    return Word.HELD_DOWN if found.held else stands, Reason.NOTHING_FAILS, ()
+
+
+def _falls(found: "Examination") -> Reason | None:
+    """Return why the whole moves with no wind at all; None where it does not, or is held."""
+    if found.held or found.posts is not None:
+        return None
+    limits = found.limits
+    if limits.tipping is not None and limits.tipping <= 0.0 and limits.loose_tips is None:
+        x, y = found.structure.centre_of_mass("typical")[:2]
+        within = Polygon(found.structure.footprint).contains(Point(x, y))
+        return Reason.GROUND_GIVES if within else Reason.BALANCE
+    if limits.sliding is not None and limits.sliding <= 0.0 and limits.loose_slides is None:
+        return Reason.DOWNHILL
+    return None
+
+
+def _held_by(tied: Tied) -> Word:
+    """Return what to do with a piece that moves, by what would hold it."""
+    if Way.ANCHORS in tied.ways or Way.GUYS in tied.ways:
+        return Word.TIE_IT_DOWN
+    return Word.WEIGH_IT_DOWN if tied.ways else Word.NOTHING_HOLDS
+
+
+def _untied(found: "Examination") -> Untied:
+    limits = found.limits
+    heavy = found.structure.mass("typical") > HEAVY
+    return Untied(
+        act=limits.act,
+        tips=limits.forecast_tipping,
+        slides=limits.forecast_sliding,
+        push=limits.push,
+        push_height=limits.push_height,
+        stays_put=heavy or found.posts is not None,
+    )
+
+
+def _tied(found: "Examination") -> Tied:
+    """Return what holds it, or would; nothing is looked for where it is held or stands."""
+    if found.posts is not None or not _of_kinds(found, *HOLDING):
+        own = (Way.OWN,) if found.held else ()
+        return Tied(found.needs_anchors, own, None, None, 0.0, None, None)
+    anchors, guys = _chosen(found)
+    weight = found.remedies.ballast if found.remedies.ballast <= most("weight laid low") else None
+    width = found.remedies.base_width if width_helps(found) else None
+    offered = (
+        (Way.ANCHORS, anchors),
+        (Way.GUYS, guys),
+        (Way.WEIGHT, weight),
+        (Way.WIDTH, width),
+    )
+    pull = found.remedies.stakes.pull
+    testable = anchors is not None and found.standing.ground.stakes_possible
+    return Tied(
+        needed=True,
+        ways=tuple(way for way, what in offered if what is not None),
+        anchors=anchors,
+        guys=guys,
+        test=TEST * pull if testable else 0.0,
+        weight=weight,
+        width=width,
+    )
+
+
+def _chosen(found: "Examination") -> "tuple[AnchorChoice | None, GuyChoice | None]":
+    """Return the anchors that would hold it, else guys, in place of those that its file names."""
+    if not found.held:
+        return found.anchors, found.guys if found.anchors is None else None
+    from ..statics.anchor_table import AnchorRow, GuyRow  # noqa: PLC0415
+    from .anchoring.anchor_choice import choose_anchors  # noqa: PLC0415 - few are held too little
+    from .anchoring.guy_choice import choose_guys  # noqa: PLC0415
+
+    tables = {**found.design.tables, AnchorRow: (), GuyRow: ()}
+    bare = replace(found.loaded, design=replace(found.design, tables=tables))
+    anchors = choose_anchors(bare)
+    return anchors, choose_guys(bare) if anchors is None else None
+
+
+def width_helps(found: "Examination") -> bool:
+    """Return whether a wider foot alone would do."""
+    width = found.remedies.base_width
+    return width is not None and width <= most("foot width") and not found.remedies.base_slides
+
+
+def most(remedy: str) -> float:
+    """Return the most of a remedy that is still one, in SI: N, kg or m."""
+    row = references.table("remedies").one("remedy", remedy)
+    unit = "lbf" if remedy.endswith("pull") else row["unit"]
+    return float(row["most"]) * units.factor(unit)
+
+
+def _of_kinds(found: "Examination", *kinds: Kind) -> tuple[Check, ...]:
+    """Return the failing checks of some kinds, the worst first."""
+    return _worst_first(c for c in found.checks if c.kind in kinds and not c.passes)
+
+
+def _worst_first(checks: Iterable[Check]) -> tuple[Check, ...]:
+    return tuple(sorted(checks, key=lambda check: -check.rank))

@@ -1,0 +1,101 @@
+"""The verdict as data: every word is reached, and the worst thing gives it.
+
+The order of the words is that of the contract of the file; no published value is at stake.
+"""
+
+from dataclasses import replace
+
+import pytest
+import word_designs
+from bare_checks import bare_check
+
+from yardfast.checks.examination import examine
+from yardfast.checks.inputs import read_text
+from yardfast.checks.judging import Kind
+from yardfast.checks.not_looked_at import Topic
+from yardfast.checks.verdict import (
+    BY_PEOPLE,
+    GOOD,
+    HOLDING,
+    IN_PART,
+    OF_POSTS,
+    Reason,
+    Verdict,
+    Way,
+    Word,
+    verdict_of,
+)
+
+
+def found_of(*key):
+    return examine(read_text(word_designs.TEXTS[key]))
+
+
+@pytest.mark.parametrize(("word", "reason"), word_designs.TEXTS, ids=str)
+def test_each_word_and_its_reason_is_reached(word, reason):
+    verdict = found_of(word, reason).verdict
+    assert (verdict.word, verdict.reason) == (word, reason)
+
+
+def test_no_word_and_no_reason_is_left_out():
+    assert {word for word, _ in word_designs.TEXTS} == set(Word)
+    assert {reason for _, reason in word_designs.TEXTS} == set(Reason)
+
+
+@pytest.mark.parametrize(("word", "reason"), word_designs.TEXTS, ids=str)
+def test_a_good_word_stands_for_checks_that_all_pass_and_only_for_those(word, reason):
+    found = found_of(word, reason)
+    assert found.verdict.is_good == found.passes
+
+
+def test_every_kind_of_check_has_its_place_in_the_order():
+    placed = [*HOLDING, *IN_PART, *OF_POSTS, *BY_PEOPLE, Kind.BEARING]
+    assert sorted(placed) == sorted(Kind)
+
+
+@pytest.mark.parametrize("kind", IN_PART)
+def test_what_comes_apart_leads_whatever_else_fails(kind):
+    found = found_of(Word.TIE_IT_DOWN, Reason.MOVES)
+    check = bare_check(f"{kind}: it", 2.0)
+    verdict = verdict_of(replace(found, checks=(*found.checks, check)))
+    assert verdict.word is Word.COMES_APART
+    assert verdict.mend == (check,)
+    assert Way.ANCHORS in verdict.tied.ways
+
+
+def test_the_worst_of_what_fails_comes_first():
+    found = found_of(Word.STANDS, Reason.NOTHING_FAILS)
+    some = bare_check("joint: a", 2.0), bare_check("member: b", 5.0), bare_check("seam: c", 0.5)
+    verdict = verdict_of(replace(found, checks=(*found.checks, *some)))
+    assert [check.subject for check in verdict.mend] == ["b", "a"]
+
+
+def test_guys_are_a_way_to_tie_it_down_where_stakes_do_not_hold():
+    """A plain post on sand: rods hold nothing straight up there (TM 5-818-1), ropes do."""
+    verdict = examine(read_text(word_designs.SANDY)).verdict
+    assert verdict.word is Word.TIE_IT_DOWN
+    assert verdict.tied.ways[0] is Way.GUYS
+    assert verdict.tied.guys is not None
+
+
+def test_what_is_held_needs_no_other_way():
+    tied = found_of(Word.HELD_DOWN, Reason.NOTHING_FAILS).verdict.tied
+    assert tied.ways == (Way.OWN,)
+    assert tied.anchors is None
+
+
+def test_what_was_not_looked_at_is_data():
+    verdict = found_of(Word.TIE_IT_DOWN, Reason.MOVES).verdict
+    topics = [one.topic for one in verdict.not_looked_at]
+    assert {Topic.SNOW, Topic.HUNG_ON, Topic.DECAY, Topic.SOIL, Topic.STRENGTH} <= set(topics)
+    fastening = next(one for one in verdict.not_looked_at if one.topic is Topic.FASTENING)
+    assert fastening.of == verdict.unfastened == ("tower", "gallery", "roof")
+
+
+def test_good_words_are_three():
+    assert {str(word) for word in GOOD} == {
+        "held down",
+        "stands by itself",
+        "stands by its posts",
+    }
+    assert isinstance(found_of(Word.STANDS, Reason.NOTHING_FAILS).verdict, Verdict)
