@@ -5,9 +5,9 @@ from enum import StrEnum
 
 from ..design.shapes.rotor import Rotor
 from ..design.shapes.weight import Weight
-from ..loads.how_often import recurrence
+from ..loads.recurrence import recurrence
 from .borne import Borne
-from .seams.many_sided import seamed_parts
+from .seams.tubes import seamed_parts
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

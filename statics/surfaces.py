@@ -232,7 +232,7 @@ def _outward(normals: Array, places: Array, middle: Array) -> Array:
     kept = sizes > 1.0e-12
     unit = normals[kept] / sizes[kept, None]
     inward = np.einsum("ij,ij->i", unit, places[kept] - middle) < 0.0
-    return np.where(inward[:, None], -unit, unit)
+    return np.asarray(np.where(inward[:, None], -unit, unit), dtype=np.float64)
 
 
 def _different(vectors: Array) -> Array:
