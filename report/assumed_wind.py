@@ -52,7 +52,7 @@ def wind_assumptions(examination: Examination) -> Iterator[Remark]:
     if exposed.suction.acts:
         yield Remark(
             "Wind is taken to lift closed tops as well, where that is worse, and to lift or press "
-            "roofs and boards that it passes beneath (ASCE/SEI 7 Fig. 27.3-1 to 27.3-7).",
+            "roofs and boards that it blows beneath (ASCE/SEI 7 Fig. 27.3-1 to 27.3-7).",
             "wind lifts tops",
         )
     apart = len(set(examination.structure.stack)) > 1

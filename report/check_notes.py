@@ -20,10 +20,10 @@ _CASES = {
     "C right": "stronger toward the windward edge (Case C)",
 }
 _ROOFS = {
-    "roof A": "roofs that wind passes beneath by Case A of their figure",
-    "roof B": "roofs that wind passes beneath by Case B of their figure",
-    "roof lifted": "nearly level roofs that wind passes beneath lifted evenly",
-    "roof pressed": "nearly level roofs that wind passes beneath pressed evenly",
+    "roof A": "roofs that wind blows beneath by Case A of their figure",
+    "roof B": "roofs that wind blows beneath by Case B of their figure",
+    "roof lifted": "nearly level roofs that wind blows beneath lifted evenly",
+    "roof pressed": "nearly level roofs that wind blows beneath pressed evenly",
 }
 
 

@@ -194,7 +194,7 @@ def test_a_wrong_command_is_answered_on_standard_error(folder, capsys, words, sa
 def test_alone_it_prints_a_short_menu(capsys):
     assert main([]) == 0
     out = capsys.readouterr().out
-    assert len(out.splitlines()) < 16
+    assert len(out.splitlines()) < 17
     for command in COMMANDS:
         if command == "stale":  # told by the help of label
             continue

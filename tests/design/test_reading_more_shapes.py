@@ -207,7 +207,9 @@ def test_a_covering_is_named_or_weighed(covering: str, pounds: float) -> None:
 def test_a_named_covering_is_repeated_back_with_its_source() -> None:
     roof = "shape='dome'\nacross='3 ft'\nheight='1 ft'\ncovering='asphalt shingles'"
     (note,) = design(part_text(roof)).notes
-    assert note.startswith("piece: covering: asphalt shingles is 2 lb/ft^2 (ASCE 7 Table C3-1")
+    assert note.startswith(
+        "piece: covering: asphalt shingles is 2 lb/ft^2 (ASCE/SEI 7-05 Table C3-1"
+    )
 
 
 def test_a_covering_of_a_printed_range_takes_its_middle() -> None:

@@ -31,7 +31,7 @@ class FlatWind:
     def directionality(self, kinds):
         return np.ones(len(kinds))
 
-    def coefficient(self, body, stack_top, azimuths, surface):
+    def coefficient(self, body, stack_top, azimuths, surface, filled):
         two = np.full(len(azimuths), 2.0)
         return Coefficient(two, two, np.ones(len(azimuths)), "square")
 

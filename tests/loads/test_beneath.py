@@ -12,7 +12,9 @@ from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Panel, Plate
 from yardfast.design.shapes.plans import Rectangle
 from yardfast.design.structure import build_structure
-from yardfast.loads.exposed import expose
+from yardfast.loads.exposed import bare, expose
+from yardfast.loads.methods import method_of
+from yardfast.loads.site import Site
 
 BOARD = Panel(2.0, 1.0, 1e-4)
 
@@ -21,7 +23,9 @@ def board(*beneath, up):
     part = Part("board", BOARD, Place(at=(0.0, 0.0, up)), density=500.0)
     sheet = Part("sheet", Plate(Rectangle(3.0, 3.0), 1e-7), density=500.0)
     parts = (sheet, *beneath, part)
-    found = expose(build_structure(design(*parts)), [None] * len(parts), False)
+    structure = build_structure(design(*parts))
+    gust = method_of(Site("gust", 30.0, "paving"), structure.height)
+    found = expose(structure, bare(structure, [None] * len(parts), gust), False)
     d = int(np.argmin(np.abs(found.azimuths - 180.0)))
     return float(found.below[-1, d] / 2.0), float(found.rise[-1])
 

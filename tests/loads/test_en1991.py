@@ -80,9 +80,8 @@ def test_basic_velocity_is_that_of_fifty_years():
 @given(st.floats(1.0, 70.0), st.floats(1.0, 70.0), st.floats(0.0, 1.0))
 def test_more_slender_never_takes_less(a, b, solidity):
     low, high = sorted((a, b))
-    assert slenderness.end_effect_factor(low, solidity) <= slenderness.end_effect_factor(
-        high, solidity
-    )
+    less, more = slenderness.end_effect_factor([low, high], solidity)
+    assert less <= more + 1e-15  # equal where the curve is level, but for the last digit
 
 
 @given(st.floats(1.0, 70.0), st.floats(0.0, 1.0), st.floats(0.0, 1.0))

@@ -104,7 +104,7 @@ def test_openings_bring_no_jump(solidity):
         board = Part("board", Panel(1.5, 1.0, 0.018, solidity=share), density=500.0)
         body = build_structure(design(board)).bodies[0]
         wind = EN1991.at(Site("EN 1991-1-4", 26.0, "sand", terrain="II"), 1.0)
-        return 1.5 * float(wind.coefficient(body, 1.0, np.zeros(1), "rough").below[0])
+        return 1.5 * float(wind.coefficient(body, 1.0, np.zeros(1), "rough", 0.0).below[0])
 
     here, beside = force(solidity), force(min(solidity + 1e-4, 1.0))
     assert abs(here - beside) < 0.002

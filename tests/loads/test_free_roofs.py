@@ -18,8 +18,10 @@ from yardfast.design.shapes.gables import Gable
 from yardfast.design.shapes.plans import Rectangle
 from yardfast.design.structure import build_structure
 from yardfast.loads.actions import body_actions
-from yardfast.loads.exposed import expose
+from yardfast.loads.exposed import bare, expose
 from yardfast.loads.free_roofs import along_coefficients, net_coefficients
+from yardfast.loads.methods import method_of
+from yardfast.loads.site import Site
 
 GROUND = Part("sheet", Plate(Rectangle(3.0, 3.0), 1e-6), density=500.0)
 
@@ -62,7 +64,9 @@ def roof(shape, **place):
 
 def wrenches(*parts):
     """Actions of 300 Pa on the last part by itself: azimuths, wrench (D, C, 6), names."""
-    exposed = expose(build_structure(design(GROUND, *parts)), [None] * (len(parts) + 1), False)
+    structure = build_structure(design(GROUND, *parts))
+    gust = method_of(Site("gust", 30.0, "paving"), structure.height)
+    exposed = expose(structure, bare(structure, [None] * (len(parts) + 1), gust), False)
     ones = np.ones(len(exposed.limit))
     each = body_actions(
         exposed,
