@@ -3,6 +3,7 @@
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from enum import StrEnum
+from math import sqrt
 
 from shapely import Point, Polygon
 
@@ -91,15 +92,26 @@ class Way(StrEnum):
     WIDTH = "a wider foot"
 
 
+WAYS = {
+    Way.ANCHORS: "anchors",
+    Way.GUYS: "guys",
+    Way.WEIGHT: "ballast",
+    Way.WIDTH: "base width",
+}
+"""What the sizing calls a way to hold a piece."""
+
+
 @dataclass(frozen=True)
 class Untied:
     """What a piece does untied: forecast gusts in m/s, None above 150; the push in N that tips it.
 
-    ``act`` is the gust to act at, ``push_height`` in m. One that ``stays_put`` is not laid down:
-    it is too heavy, or its posts stand in the ground.
+    ``act`` is the gust to act at, ``until`` that for as long as what fails is not mended;
+    ``push_height`` in m. One that ``stays_put`` is not laid down: it is too heavy, or its posts
+    stand in the ground.
     """
 
     act: float | None
+    until: float | None
     tips: float | None
     slides: float | None
     push: float
@@ -129,7 +141,8 @@ class Tied:
 class Verdict:
     """One word for a piece, ``reason`` and the ``failing`` checks that gave it, the worst first.
 
-    ``mend`` are all failing checks that no holding down mends, the worst first. ``unfastened`` are
+    ``mend`` are all failing checks that no holding down mends, the worst first, ``besides`` those
+    of ground, posts and people that the word does not tell. ``unfastened`` are
     the parts of which no joint says how they are fastened: what is said holds if they are.
     """
 
@@ -139,8 +152,18 @@ class Verdict:
     untied: Untied
     tied: Tied
     mend: tuple[Check, ...]
+    besides: tuple[Check, ...]
     unfastened: tuple[str, ...]
     not_looked_at: tuple[NotLookedAt, ...]
+
+    @property
+    def to_mend(self) -> tuple[Check, ...]:
+        """Return one check for each thing to mend: a loose piece that tips and slides is one."""
+        once: dict[tuple[Kind, str], Check] = {}
+        for check in self.mend:
+            kind = Kind.LOOSE if check.kind is Kind.LOOSE_SLIDING else check.kind
+            once.setdefault((kind, check.subject), check)
+        return tuple(once.values())
 
     @property
     def is_good(self) -> bool:
@@ -164,6 +187,7 @@ def verdict_of(found: "Examination") -> Verdict:
         untied=_untied(found),
         tied=tied,
         mend=_of_kinds(found, *IN_PART),
+        besides=_besides(found, failing),
         unfastened=unfastened(found),
         not_looked_at=not_looked_at(found),
     )
@@ -188,6 +212,16 @@ def _word(found: "Examination", tied: Tied) -> tuple[Word, Reason, tuple[Check, 
         return Word.KEEP_PEOPLE_OFF, Reason.PEOPLE, pushed
     stands = Word.STANDS_BY_POSTS if found.posts is not None else Word.STANDS
     return Word.HELD_DOWN if found.held else stands, Reason.NOTHING_FAILS, ()
+
+
+def _besides(found: "Examination", told: tuple[Check, ...]) -> tuple[Check, ...]:
+    """Return what fails of ground, posts and people that is not told yet.
+
+    How hard the ground is pressed tells nothing while the piece tips.
+    """
+    tips = bool(_of_kinds(found, *HOLDING))
+    kinds = (*OF_POSTS, *BY_PEOPLE, *(() if tips else (Kind.BEARING,)))
+    return tuple(check for check in _of_kinds(found, *kinds) if check not in told)
 
 
 def _falls(found: "Examination") -> Reason | None:
@@ -216,12 +250,27 @@ def _untied(found: "Examination") -> Untied:
     heavy = found.structure.mass("typical") > HEAVY
     return Untied(
         act=limits.act,
+        until=_until(found),
         tips=limits.forecast_tipping,
         slides=limits.forecast_sliding,
         push=limits.push,
         push_height=limits.push_height,
         stays_put=heavy or found.posts is not None,
     )
+
+
+def _until(found: "Examination") -> float | None:
+    """Return the forecast gust in m/s to act at until what comes apart is mended.
+
+    What fails in the wind asked at so many times what it holds is taken to hold a wind less by the
+    square root of that. Weight that helps does so the more in less wind: it holds no less.
+    """
+    limits = found.limits
+    at_piece = found.site.wind if found.site.method == "gust" else found.site.wind * limits.ratio
+    failing = [c for c in _of_kinds(found, *IN_PART) if not c.load]
+    gusts = [0.0 if c.utilization is None else at_piece / sqrt(c.utilization) for c in failing]
+    own = [] if limits.act is None else [limits.act]
+    return min([*own, *(gust / limits.ratio for gust in gusts)], default=None)
 
 
 def _tied(found: "Examination") -> Tied:

@@ -44,20 +44,28 @@ def _examined(file: str) -> Found:
 
 
 def _show_text(arguments: Namespace, found: list[Examination], asked: int) -> None:
-    from ..report.verdict import Shown, verdict  # noqa: PLC0415 - JSON does without
+    from ..report.sections import Shown, shown_of  # noqa: PLC0415 - JSON does without
 
     if not found:
         return
-    shown = Shown(arguments.engineer, arguments.assumptions, arguments.cautions)
+    shown = Shown(
+        numbers=arguments.numbers,
+        as_read=arguments.as_read,
+        assumed=arguments.assumed,
+        cautions=arguments.cautions,
+        everything=arguments.all,
+        engineer=arguments.engineer,
+    )
+    columns = screen.columns()
     if asked == 1:
-        screen.show(verdict(found[0], shown))
+        screen.show(shown_of(found[0], shown, columns))
         return
-    from ..report.summary import summary  # noqa: PLC0415 - one file does without
+    from ..report.folder import folder  # noqa: PLC0415 - one file does without
 
-    lines = summary(found)
-    if shown != Shown():
+    lines = folder(found, asked - len(found))
+    if not shown.nothing:
         for each in found:
-            lines += [Line(""), Line(""), *verdict(each, shown)]
+            lines += [Line(""), Line(""), *shown_of(each, shown, columns)]
     screen.show(lines)
 
 

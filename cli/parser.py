@@ -111,9 +111,17 @@ def _add_check(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--engineer", action="store_true", help="add utilization, clause, direction and factors"
     )
-    parser.add_argument("--assumptions", action="store_true", help="every assumption in full")
-    parser.add_argument("--cautions", action="store_true", help="every caution in full")
-    parser.add_argument("--all", action="store_true", help="everything: of a wrong file each fault")
+    parser.add_argument(
+        "--numbers", action="store_true", help="what each check has and needs, gusts and pulls"
+    )
+    parser.add_argument(
+        "--as-read", action="store_true", help="every size as it was read, and how to prove it"
+    )
+    parser.add_argument("--assumed", action="store_true", help="what was taken for granted")
+    parser.add_argument(
+        "--cautions", action="store_true", help="what to take care of, what was not looked at"
+    )
+    parser.add_argument("--all", action="store_true", help="all of these; each fault")
 
 
 def _add_format(parser: argparse.ArgumentParser) -> None:

@@ -2,13 +2,20 @@
 
 import json
 import os
+import shutil
 import sys
 from collections.abc import Sequence
 from typing import Any
 
 from ..report.lines import Line
 
-_STYLES = {"title": "bold", "bad": "bold red", "good": "bold green", "quiet": "dim"}
+_STYLES = {
+    "title": "bold",
+    "bad": "bold red",
+    "tie": "bold yellow",
+    "good": "bold green",
+    "quiet": "dim",
+}
 
 
 def show(lines: Sequence[Line]) -> None:
@@ -21,7 +28,18 @@ def show(lines: Sequence[Line]) -> None:
 
     console = Console(file=sys.stdout, highlight=False, soft_wrap=True)
     for line in lines:
-        console.print(Text(line.text, style=_STYLES.get(line.mood, "")))
+        text = Text(line.text, style=_STYLES.get(line.mood, ""))
+        if line.word is not None:
+            word, mood = line.word
+            text.highlight_words([word], _STYLES[mood])
+        console.print(text)
+
+
+def columns() -> int:
+    """Return how many columns to fill: one less than a terminal has; 79 in a pipe."""
+    if not sys.stdout.isatty():
+        return 79
+    return shutil.get_terminal_size().columns - 1
 
 
 def show_text(text: str) -> None:

@@ -8,7 +8,9 @@ from ..checks.examination import examine
 from ..checks.inputs import read, read_text
 from ..checks.sizing.remedy import Reason, failing, needed
 from ..checks.sizing.ways import KINDS, remedy_of, size
+from ..checks.verdict import WAYS
 from ..design.faults import DesignError
+from ..design.model import Design
 from ..report.faults import clean, fault_lines
 from ..report.lines import wrapped
 from . import screen
@@ -65,15 +67,15 @@ def _problem(arguments: Namespace) -> str:
         return "either a FILE, or --kind with its sizes before there is one"
     if arguments.kind is None and given:
         return f"{given[0]} goes with --kind; in a file it stands in the file"
-    if (arguments.write is None) != (arguments.remedy is None):
-        return "--write NEW.toml and --remedy 'ballast' stand together: which one is to be written?"
+    if arguments.write is None and arguments.remedy is not None:
+        return "--remedy says what --write NEW.toml is to write: name the file as well"
     if arguments.write is None:
         return ""
     if arguments.kind is not None:
         return "--write goes with a FILE; for a kind there is  yardfast new"
     if arguments.format == "json":
         return "--write says in words what it wrote: without --format json, or without --write"
-    if _kind(arguments.remedy) not in KINDS:
+    if arguments.remedy is not None and _kind(arguments.remedy) not in KINDS:
         return _unknown_remedy(arguments.remedy)
     return unwritable(Path(arguments.write), force=None)
 
@@ -82,9 +84,11 @@ def _write(arguments: Namespace) -> int:
     """Write the changed design, read it again, and say whether it passes what it should."""
     from .changed_text import changed_text  # noqa: PLC0415 - only where a file is written
 
-    file, kind = Path(arguments.write), _kind(arguments.remedy)
-    name = clean(arguments.write)
+    file, name = Path(arguments.write), clean(arguments.write)
     design = read(arguments.file)
+    if arguments.remedy is None:
+        arguments.remedy = _first_way(design)
+    kind = _kind(arguments.remedy)
     before, remedy = remedy_of(design, kind)
     if remedy.reason is Reason.NOT_NEEDED:
         print("It stands as it is: nothing has to be changed, so nothing was written.")
@@ -107,6 +111,12 @@ def _write(arguments: Namespace) -> int:
     if problem := write(file, text, force=None):
         return _refuse(problem)
     return _checked_again(arguments, name, needed(before))
+
+
+def _first_way(design: Design) -> str:
+    """Return the kind of remedy that the first screen tells to take; anchors where it has none."""
+    ways = examine(design).verdict.tied.ways
+    return WAYS.get(ways[0], "anchors") if ways else "anchors"
 
 
 def _checked_again(arguments: Namespace, name: str, names: frozenset[str]) -> int:

@@ -15,15 +15,17 @@ from .cautions import cautions
 from .drawing_curve import curve
 from .drawing_pair import pairs
 from .drawing_polar import polar
+from .facts import facts_of
 from .fingerprint import fingerprint
-from .headline import headline
 from .not_checked import not_checked
 from .sheet_words import day, records, within
 from .sources import sources
 from .stand import Stand, stand_of
+from .starts import starts
 from .tied_words import anchors_said
 from .typeset import PAPERS, typeset
 from .unverified import unverified
+from .verdict_words import why_sentence
 
 MARGIN = 18.0
 _HEIGHTS = [120.0]
@@ -55,6 +57,7 @@ def calculation_object(examination: Examination, paper: str) -> dict[str, Any]:
         ("What was measured", records(examination, amounts)),
         ("References", sources(examination)),
     )
+    said = why_sentence(examination.verdict, facts_of(examination))
     return {
         "paper": PAPERS[paper][2],
         "margin": MARGIN,
@@ -64,7 +67,7 @@ def calculation_object(examination: Examination, paper: str) -> dict[str, Any]:
         f"{amounts.mass(structure.mass('typical'))}",
         "marks": [f"{mark}: {value}" for mark, value in marks if value],
         "asked": code_wind(examination, amounts) or f"Wind asked: {asked(examination, amounts)}.",
-        "verdict": headline(examination, amounts)[0],
+        "verdict": f"{said} {starts(examination, amounts)}".strip(),
         "drawing": {"svg": pair.paper.svg(design.name), "scale": str(pair.scale)},
         "pictures": [
             polar(examination, _PICTURE).svg(design.name),

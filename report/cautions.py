@@ -16,7 +16,6 @@ from ..loads.standing_clear import hidden_though_apart
 from ..units import INCH, MPH
 from .amounts import Amounts
 from .dig_line import digging
-from .headline import stays_put
 from .joint_words import lead_holes, names_of, needs_lead_holes
 from .remark import Remark, joined
 
@@ -176,9 +175,9 @@ _APPLIES: Mapping[str, Callable[[Examination], bool]] = {
 _FILLS: Mapping[str, Callable[[Examination], str]] = {
     "{height}": _height,
     "{digging}": digging,
-    "{laid}": lambda e: "keep away from it" if stays_put(e) else "lay it down",
+    "{laid}": lambda e: "keep away from it" if e.verdict.untied.stays_put else "lay it down",
     "{laid in time}": lambda e: (
-        "keep away from it" if stays_put(e) else "lay it down or take it in, in time"
+        "keep away from it" if e.verdict.untied.stays_put else "lay it down or take it in, in time"
     ),
     "{more}": lambda e: "more " if _carries(e) else "",
     "{parts}": lambda e: joined(_open_lattices(e)),

@@ -2,33 +2,59 @@
 
 from dataclasses import dataclass
 
+import numpy as np
+
 from ..checks.examination import Examination
 from .amounts import Amounts
-from .held_words import hold_short, holders
+from .dig_line import dig_line
+from .faults import clean
+from .held_words import hold_short
+from .how_often_words import how_often_said
+from .label_anchors import of_what
+from .messages import ASK_ANYWHERE
+from .people_pull import people_pull
+from .posts_words import deeper, posts_said
 from .remark import counted
-from .stand import hold_downs
+from .stand import anchor_word, hold_downs
 
 
 @dataclass(frozen=True)
 class Facts:
     """Slots for the messages of one piece: its wind, ground, what holds it, or would.
 
-    ``anchors`` is the plural of what is set at its foot: stakes, anchors, bolts. ``on`` tells on
-    which part each part stands. ``posts`` are those in the ground, in words.
+    ``size`` is how tall, wide and heavy it is. ``anchors`` is the plural of what is set at its
+    foot: stakes, anchors, bolts; ``own`` what its file holds it with, ``holders`` of which kind and
+    how many, ``lacks`` what of that fails. ``posts`` are those in the ground with their verb,
+    ``planted`` how deep they stand, ``deeper`` how deep they should. ``people`` is who pushes,
+    ``people_pull`` what each anchor would have to hold against them, N. ``checked`` is how many
+    joints the file names, ``parts`` how many parts it has. ``ask`` is whom to ask before digging,
+    ``setting`` what is dug or driven. ``just`` tells of a code by which a pass is no more,
+    ``often`` how often the gust comes that moves it.
     """
 
     amounts: Amounts
     name: str
     file: str
+    size: str
     wind: str
     asked: str
     ground: str
     anchors: str
-    holders: str
     own: str
+    holders: str
     posts: str
+    planted: str
+    deeper: str
     people: str
-    on: dict[str, str]
+    people_pull: float
+    checked: int
+    parts: int
+    ask: str
+    setting: str
+    just: bool
+    least_wind: bool
+    often: str
+    look_again: tuple[str, ...] = ()
 
 
 def facts_of(found: Examination) -> Facts:
@@ -36,28 +62,56 @@ def facts_of(found: Examination) -> Facts:
     amounts = Amounts(found.design.units == "metric")
     wind = amounts.gust(found.site.wind, "near")
     posts = found.posts
+    method = found.site.method
+    gives_way = posts is not None and found.needs_anchors
     return Facts(
         amounts=amounts,
         name=found.design.name,
-        file=found.design.file or "FILE",
+        file=clean(found.design.file) if found.design.file else "FILE",
+        size=_size(found, amounts),
         wind=wind,
-        asked=_ASKED.get(found.site.method, "{wind} map wind of {method}").format(
-            wind=wind, method=found.site.method
-        ),
+        asked=_ASKED.get(method, "{wind} map wind of {method}").format(wind=wind, method=method),
         ground=found.site.ground,
         anchors=hold_downs(found) if posts is None else "posts",
-        holders=holders(found) if found.held else "",
         own=hold_short(found) if found.held else "",
+        holders=of_what(found.held) if found.held else "",
         posts="" if posts is None else _posts(len(posts.part)),
+        planted="" if posts is None else posts_said(found, amounts),
+        deeper=deeper(found, amounts) if gives_way else "",
         people="a child" if found.site.people == "children" else "a person",
-        on={p.name: p.place.reference for p in found.design.parts if p.place.reference is not None},
+        people_pull=people_pull(found),
+        checked=len(found.joints),
+        parts=len(found.design.parts),
+        ask=ASK_ANYWHERE if found.site.country is None else dig_line(found.site.country),
+        setting="dig" if posts is not None else _SETTING[anchor_word(found)],
+        just=method.startswith("ASCE"),
+        least_wind=found.minimum_governs,
+        often=how_often_said(found, amounts) or "",
+        look_again=tuple(f"{n.part}, {n.key}: {n.found}: {n.hint}" for n in found.look_again),
     )
+
+
+_ASKED = {"forecast": "{wind} you asked", "gust": "{wind} at the piece that you asked"}
+"""How the wind asked for is spoken of, by the site's method."""
+
+_SETTING = {
+    "stake": "drive stakes",
+    "stakes": "drive stakes",
+    "bolt": "drill",
+    "anchor": "set anchors",
+}
+
+
+def _size(found: Examination, amounts: Amounts) -> str:
+    """Return how tall it is, how wide its foot, how heavy: ``5 ft tall, 24 in foot, 51 lb``."""
+    structure = found.structure
+    said = [f"{amounts.length(structure.height)} tall"]
+    if found.posts is None and len(structure.footprint):
+        sides = sorted(float(side) for side in np.ptp(structure.footprint, axis=0))
+        said.append(f"{amounts.length(sides[0])} foot")
+    return ", ".join([*said, amounts.mass(structure.mass("typical"))])
 
 
 def _posts(count: int) -> str:
     """Return posts with their verb: ``post gives``, ``four posts give``."""
     return "post gives" if count == 1 else f"{counted(count, 'post')} give"
-
-
-_ASKED = {"forecast": "{wind} you asked", "gust": "{wind} at the piece that you asked"}
-"""How the wind asked for is spoken of, by the site's method."""

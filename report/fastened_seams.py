@@ -43,6 +43,11 @@ def seam_notes(examination: Examination, check: Check) -> tuple[str, ...]:
     return tuple(note for note in notes if note)
 
 
+def seam_remedy(examination: Examination, seam: "SeamFound", amounts: Amounts) -> str:
+    """Return what to do about a part's seams that do not hold."""
+    return _remedy(_sized(examination, seam), amounts)
+
+
 def failing_seams(examination: Examination) -> "tuple[SeamFound, ...]":
     """Return the fastened seams that do not hold, in the file's order."""
     return tuple(one for one in examination.fastened_seams if not one.check.passes)

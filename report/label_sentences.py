@@ -11,13 +11,13 @@ from .added_words import without_short
 from .amounts import MPH, Amounts
 from .asked_wind import around, mapped
 from .dig_line import dig_line, digging
-from .headline import tie_down
 from .held_words import hold_short
 from .label_anchors import each_holds, how_many, of_what, where
 from .not_checked import not_checked
 from .remark import counted, joined
 from .sheet_words import day
 from .stand import Stand, holding_checks, most, stand_of
+from .starts import tie_down
 
 Forms = tuple[str, ...]
 """One sentence, the fullest form first; an empty last form may be left out."""

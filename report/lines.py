@@ -20,15 +20,26 @@ _APART = re.compile(
 )
 """Spaces at which a line never breaks: within a mixed number, between number and unit."""
 
-Mood = Literal["plain", "title", "bad", "good", "quiet"]
+Mood = Literal["plain", "title", "bad", "tie", "good", "quiet"]
 
 
 @dataclass(frozen=True)
 class Line:
-    """One line as printed; its mood only colours it, the words say all."""
+    """One line as printed; its mood, or that of one ``word`` in it, only colours: words say all."""
 
     text: str
     mood: Mood = "plain"
+    word: tuple[str, Mood] | None = None
+
+
+def hard_spaced(text: str) -> str:
+    """Return a text with hard spaces where no line may break."""
+    return _APART.sub(_HARD_SPACE, text)
+
+
+def soft_spaced(text: str) -> str:
+    """Return a text with plain spaces again."""
+    return text.replace(_HARD_SPACE, " ")
 
 
 def wrapped(
@@ -37,14 +48,14 @@ def wrapped(
     """Return a text behind ``first``, its further lines behind ``rest``."""
     rest = " " * len(first) if rest is None else rest
     found = wrap(
-        _APART.sub(_HARD_SPACE, text),
+        hard_spaced(text),
         width,
         initial_indent=first,
         subsequent_indent=rest,
         break_on_hyphens=False,
         break_long_words=True,
     )
-    return [Line(line.replace(_HARD_SPACE, " "), mood) for line in found or [first.rstrip()]]
+    return [Line(soft_spaced(line), mood) for line in found or [first.rstrip()]]
 
 
 def listed(title: str, items: Iterable[str], end: str = "", width: int = WIDTH) -> list[Line]:

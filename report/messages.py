@@ -1,6 +1,7 @@
 """The catalogue of messages: what is said of each finding, with slots. Words change here alone."""
 
 from ..checks.judging import Kind
+from ..checks.not_looked_at import Topic
 from ..checks.verdict import Reason, Word
 
 WHY = {
@@ -42,3 +43,126 @@ FAILS = {
     Kind.LOAD: "{untied}it does not stand {names}",
 }
 """What fails where a piece comes apart, by the kind of check."""
+
+UNTIED = {
+    "calm": "no gust below {most} asks for it",
+    "always": "keep it {down}: hardly any wind is too little",
+    "clear": "keep clear of it: hardly any wind is too little",
+    "act": "{do} when gusts over {act} are forecast",
+    "posts": "keep clear of it when gusts over {act} are forecast",
+}
+LAY_OR_TIE = "lay it down or tie it"
+TIE = "tie it"
+UNTIL = {
+    "laid": "indoors, or lying down, when gusts over {act} are forecast",
+    "stays": "nobody near it when gusts over {act} are forecast",
+    "always": "indoors or lying down: hardly any wind is too little",
+    "clear": "nobody near it: hardly any wind is too little",
+}
+
+WHERE = {
+    "corner": "one at each corner",
+    "second side": "in the middle of every other side",
+    "side": "in the middle of each side",
+    "place round it": "evenly round it",
+}
+"""Where anchors that were found to do stand, by their places."""
+
+TIED = "{what}, {where}, {how}"
+TEST = "Test each: pull up with {pull}, soil wet."
+OVER = "Over {wind}: lay it down as well"
+OVER_CLEAR = "Over {wind}: nobody near it"
+WEIGHT = "{weight} low in the foot: {bags} on a floor screwed to it"
+WIDTH = "a foot {width} across, alone"
+WIDTH_SLIDES = "a wider foot alone: it would slide"
+OWN = "{holders}, as its file says"
+
+MEND_FIRST = {
+    "balance": "widen the foot or lower the piece before anything else",
+    "ground": "spread its foot, or set it on firmer ground",
+    "downhill": "level its place, or pin it",
+    "nothing": "make it lower or smaller, or set its posts in the ground in concrete",
+    "sinks": "spread its foot: a sole of boards or slabs beneath it",
+    "people": "keep people off it{anchors}",
+    "held": "in place of its own {own}:",
+}
+OR_ANCHORS = ", or anchor each place for {pull} straight up"
+
+HOW = {"N*m": " in bending", "N": " in shear"}
+ASKED = "asked {times} what it holds: {advice}"
+MEMBER = "asked {times} what it holds{how}{load}: thicker, shorter, or held at more places"
+LOOSE = "by itself it {does} in {wind}: fasten it"
+LOAD = "does not stand it{untied}: a wider or heavier foot, or anchors made for it"
+SPACING = "set its fasteners wider apart, or farther from end and edge"
+RACKING = "brace it: nothing keeps it from leaning over sideways"
+MORE_MENDS = "and {n} more: yardfast check FILE --numbers"
+
+ALSO = {
+    Kind.BEARING: "it presses harder on {ground} than that bears",
+    Kind.EMBEDMENT: "its {posts} way",
+    Kind.PULL_OUT: "the wind draws it out of the ground",
+    Kind.PUSH: "{people} can tip it: keep people off",
+    Kind.CLIMB: "{people} can tip it: keep people off",
+}
+
+FASTENING_ALL = "{n} checked, {hold}."
+FASTENING_OPEN = "Not given: {names}."
+FASTENING_NONE = "not given for {names}: taken as held together"
+
+DIG = "{ask}, days before you {setting}"
+ASK_ANYWHERE = "call 811 (US) or the local line"
+JUST = "by this code the map wind just does not tip what holds: nothing to spare"
+LEAST_WIND = "the code's least wind, 16 psf on all of it, decides, not the wind typed"
+
+TOPICS = {
+    Topic.SOIL: "your soil",
+    Topic.SLAB: "the slab",
+    Topic.TWIST: "twist of the post",
+    Topic.STRENGTH: "strength of {of}",
+    Topic.SEAMS: "seams",
+    Topic.SEAMS_UNDER_LOADS: "seams under loads",
+    Topic.UNDER_LOADS: "what carries '{of}'",
+    Topic.LOADS_IN_WIND: "loads in wind",
+    Topic.GUY_ENDS: "where guys are tied",
+    Topic.SNOW: "snow",
+    Topic.PEOPLE: "people",
+    Topic.HUNG_ON: "what is hung on it",
+    Topic.WHEEL: "hub and axle",
+    Topic.DECAY: "rot",
+}
+"""What was not looked at, in a word or two; sway and how often it blows so stand in full only."""
+
+NEXT = {
+    "anchors": "{anchors} into the file",
+    "guys": "guys into the file",
+    "ballast": "weight into the file",
+    "base width": "the foot into the file",
+}
+NEXT_PAPER = "paper for the buyer"
+NEXT_SIZE = "other ways to hold it"
+NEXT_MEND = "what would hold"
+NEXT_MORE = "more"
+
+CALM = "-"
+"""In the folder's table, of a piece that no gust below 150 m/s moves."""
+
+MANY = {
+    Word.FALLS_OVER: "to mend: falls over",
+    Word.COMES_APART: "to mend: comes apart",
+    Word.NOTHING_HOLDS: "to change: nothing here holds it",
+    Word.TIE_IT_DOWN: "to tie down",
+    Word.WEIGH_IT_DOWN: "to weigh down",
+    Word.SET_IT_DEEPER: "to set deeper",
+    Word.SINKS_IN: "to spread: sinks in",
+    Word.KEEP_PEOPLE_OFF: "to keep people off",
+    Word.HELD_DOWN: "held down",
+    Word.STANDS: "standing by itself",
+    Word.STANDS_BY_POSTS: "standing by its posts",
+}
+"""In the folder's count line, behind how many there are."""
+
+FAULTY = " {n} more cannot be read: see what is wrong with them."
+BRIEF_MEND = "mend {what}"
+BRIEF_MORE = "mend {what} and {n} more"
+BRIEF_TIE = "hold it with {what}"
+BRIEF_HELD = "held with {what}"

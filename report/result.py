@@ -221,10 +221,10 @@ class Result:
         return unverified(self.examination)
 
     def to_text(self) -> str:
-        """Return the verdict as ``yardfast check`` prints it in a pipe."""
-        from .verdict import verdict  # noqa: PLC0415 - a program that reads numbers needs no text
+        """Return the first screen as ``yardfast check`` prints it in a pipe."""
+        from .first_screen import first_screen  # noqa: PLC0415 - figures alone need no text
 
-        return "\n".join(line.text for line in verdict(self.examination)) + "\n"
+        return "\n".join(line.text for line in first_screen(self.examination)) + "\n"
 
     def to_dict(self) -> dict[str, Any]:
         """Return the result as one JSON object: SI, every number finite or None."""

@@ -5,9 +5,9 @@ from ..checks.judging import Kind
 from ..materials import anchors
 from ..statics.anchor_table import AnchorRow, GuyRow
 from .amounts import Amounts
-from .headline import tie_down
 from .posts_words import posts_said
 from .stand import Stand, anchors_meant, stand_of
+from .starts import tie_down
 from .tied_words import guy_set, how_set
 
 _HOW = {"screw anchor": "Turn one in", "pier": "Cast one"}

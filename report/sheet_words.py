@@ -10,8 +10,8 @@ from ..materials import find as material
 from .added_words import added_said
 from .amounts import Amounts
 from .asked_wind import around, asked, code_wind, mapped, to_spare
+from .facts import facts_of
 from .fastened_seams import failing_seams, parts_of
-from .headline import first_words, starts, stays_put, tie_down
 from .held_words import holders, what_lacks
 from .joint_words import failing_joints, uncovered
 from .member_words import weak_by_load
@@ -21,7 +21,9 @@ from .posts_words import posts_said
 from .remark import few, joined
 from .shortfalls import where_weak
 from .stand import Stand, anchor_word, anchors_meant, stand_of
+from .starts import starts, tie_down
 from .tied_words import anchors_said
+from .verdict_words import why_sentence
 
 _AROUND = {"C": "open ground", "B": "houses and trees all round", "D": "shore"}
 _MONTHS = (
@@ -80,7 +82,8 @@ def starting(examination: Examination, amounts: Amounts) -> str:
 
 def hold_off(examination: Examination) -> str:
     """Return what nobody is to do in wind."""
-    warned = "keep away from it" if stays_put(examination) else "lay it down or take it in, in time"
+    stays = examination.verdict.untied.stays_put
+    warned = "keep away from it" if stays else "lay it down or take it in, in time"
     return f"Do not go out to hold it. Under a hurricane or tornado warning {warned}."
 
 
@@ -109,7 +112,7 @@ def tie_words(examination: Examination, amounts: Amounts) -> str:
         case Stand.STANDS:
             return f"Worked out to stand untied in {wind}. Above the gusts named, hold it down."
         case _:
-            said = first_words(examination, stand, amounts)
+            said = why_sentence(examination.verdict, facts_of(examination))
             return said.replace(" that you asked", "").replace(" you asked", "")
 
 

@@ -33,6 +33,16 @@ def anchors_said(choice: AnchorChoice, found: Examination, amounts: Amounts) -> 
     return f"{said}, {how_set(choice.row, amounts)}{f': {asked}' if same else ''}"
 
 
+def needed_pulls(choice: AnchorChoice, found: Examination, amounts: Amounts) -> str:
+    """Return what each anchor is asked for: ``Each of the anchors is asked for 40 lb up, …``."""
+    stakes = found.remedies.stakes
+    if len(choice.held.anchors[-1].points) != len(stakes.points):
+        return ""
+    pulls = ((stakes.pull, "up"), (stakes.sideways, "sideways"))
+    asked = ", ".join(f"{amounts.pull(pull)} {way}" for pull, way in pulls if pull > 1.0)
+    return f"Each {choice.row.kind} is asked for {asked}." if asked else ""
+
+
 def how_set(row: AnchorRow, amounts: Amounts) -> str:
     """Return how an anchor is set at the foot."""
     kind = kinds.find(row.kind)

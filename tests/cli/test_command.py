@@ -91,7 +91,7 @@ def test_several_files_are_shown_at_a_glance(folder, capsys):
     ("option", "said"),
     [
         ("--engineer", "For engineers"),
-        ("--assumptions", "- The ground is taken as level"),
+        ("--assumed", "- The ground is taken as level"),
         ("--cautions", "- Nobody holds it up in wind"),
     ],
 )

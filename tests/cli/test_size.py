@@ -269,8 +269,7 @@ def test_what_is_written_but_fails_is_said_to_fail(folder, capsys, monkeypatch):
         ([], "either a FILE, or --kind"),
         (["light.toml", "--kind", "tower"], "either a FILE, or --kind"),
         (["light.toml", "--sides", "6"], "--sides goes with --kind"),
-        (["light.toml", "--write", "new.toml"], "stand together"),
-        (["light.toml", "--remedy", "ballast"], "stand together"),
+        (["light.toml", "--remedy", "ballast"], "--remedy says what --write NEW.toml is to write"),
         (["light.toml", "--write", "new.toml", "--remedy", "balast"], "Did you mean 'ballast'?"),
         (["light.toml", "--write", "no/new.toml", "--remedy", "wind"], "there is no folder"),
         (
@@ -291,6 +290,13 @@ def test_what_does_not_go_together_is_answered_on_standard_error(folder, capsys,
     assert (status, out) == (2, "")
     assert answer in err
     assert not (folder / "new.toml").exists()
+
+
+def test_what_the_first_screen_says_is_written_without_naming_it(folder, capsys):
+    status, out, _ = said(capsys, "light.toml", "--write", "new.toml")
+    assert status == 0
+    assert "with the remedy 'anchors'" in out
+    assert "[[anchor]]" in (folder / "new.toml").read_text(encoding="utf-8")
 
 
 # --- what it imports ---------------------------------------------------------------------------

@@ -5,14 +5,16 @@ import json
 import pytest
 from joint_designs import POST, TOWER, joint
 
-from yardfast.cli import main
+from yardfast.cli import main, screen
 from yardfast.report.fastener_words import plural
 
 NAILS = joint("block", "plank", "8d common nail", 2)
 
 
 @pytest.fixture
-def run(tmp_path, capsys):
+def run(tmp_path, capsys, monkeypatch):
+    monkeypatch.setattr(screen, "columns", lambda: 70)  # no picture between the words
+
     def run(text, *arguments):
         file = tmp_path / "piece.toml"
         file.write_text(text, encoding="utf-8")
@@ -25,14 +27,14 @@ def run(tmp_path, capsys):
 def test_a_joint_that_fails_comes_with_what_would_hold(run):
     status, out = run(POST + NAILS, "check")
     assert status == 1
-    assert "Fasten these better, or they come apart" in out
+    assert "COMES APART" in out
     assert "use 8d common nails, 4 of them" in out
     assert "#6 wood screws 1 3/4 in long, 2 of them" in " ".join(out.split())
     assert all(len(line) <= 80 for line in out.splitlines())
 
 
 def test_the_table_has_a_line_for_each_joint(run):
-    _, out = run(POST + NAILS, "check")
+    _, out = run(POST + NAILS, "check", "--numbers")
     (line,) = [line for line in out.splitlines() if line.startswith("  joint ")]
     assert "block to plank" in line
     assert line.endswith("no")
@@ -111,20 +113,20 @@ def test_a_joint_that_holds_says_how_far_it_is_used(run):
     assert "block to plank: holds, at" in out
 
 
-def test_several_pieces_say_whether_their_joints_were_checked(tmp_path, capsys):
+def test_several_pieces_say_whether_their_joints_were_checked(tmp_path, capsys, monkeypatch):
+    monkeypatch.setattr(screen, "columns", lambda: 70)
     texts = {"bare": POST, "nailed": POST + joint("block", "plank", "#10 wood screw 3 in", 4)}
     files = []
     for name, text in texts.items():
         files.append(tmp_path / f"{name}.toml")
         files[-1].write_text(text.replace("A block", name), encoding="utf-8")
     main(["check", *map(str, files)])
-    rows = {
-        line.split()[0]: line.split()[-1]
-        for line in capsys.readouterr().out.splitlines()[2:5]
-        if line
-    }
-    assert rows["bare"] == "joints"
-    assert rows["nailed"] == "wood"
+    out = " ".join(capsys.readouterr().out.split())
+    assert "2 pieces" in out
+    main(["check", str(files[0])])
+    assert "if the block is fastened" in " ".join(capsys.readouterr().out.split())
+    main(["check", str(files[1])])
+    assert "one joint checked, holds." in " ".join(capsys.readouterr().out.split())
 
 
 @pytest.mark.parametrize(

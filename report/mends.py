@@ -1,0 +1,55 @@
+"""What to do about each check that no holding down mends, in words."""
+
+from ..checks.examination import Examination
+from ..checks.judging import Check, Kind
+from . import messages
+from .facts import Facts
+from .fastened_seams import seam_of, seam_remedy
+from .joint_advice import joint_remedy
+from .joint_words import joint_of, sized
+
+
+def mends(found: Examination, checks: tuple[Check, ...], facts: Facts) -> list[str]:
+    """Return what to do about checks that fail, in their order."""
+    return [_mend(found, check, facts) for check in checks]
+
+
+def _mend(found: Examination, check: Check, facts: Facts) -> str:
+    match check.kind:
+        case Kind.JOINT if (joint := joint_of(found, check)) is not None:
+            return _asked(check, joint_remedy(sized(found, joint), facts.amounts))
+        case Kind.SEAM if (seam := seam_of(found, check)) is not None:
+            return _asked(check, seam_remedy(found, seam, facts.amounts))
+        case kind:
+            return plain_mend(kind, check, facts)
+
+
+def plain_mend(kind: Kind, check: Check, facts: Facts) -> str:
+    """Return what to do about a check for which nothing else is worked out."""
+    match kind:
+        case Kind.LOOSE:
+            return messages.LOOSE.format(does="tips", wind=facts.wind)
+        case Kind.LOOSE_SLIDING:
+            return messages.LOOSE.format(does="slides off", wind=facts.wind)
+        case Kind.LOAD:
+            untied = ", its " + facts.own + " not counted" if facts.own else ""
+            return messages.LOAD.format(untied=untied)
+        case Kind.SPACING:
+            return messages.SPACING
+        case Kind.RACKING:
+            return messages.RACKING
+        case _:
+            how = messages.HOW.get(check.unit, "")
+            load = f" under '{check.load}'" if check.load else ""
+            return messages.MEMBER.format(times=times(check), how=how, load=load)
+
+
+def times(check: Check) -> str:
+    """Return how much more is asked than is held: ``1.4 times``."""
+    if check.utilization is None:
+        return "far more than"
+    return f"{check.utilization:.1f} times" if check.utilization >= 1.05 else "a little more than"
+
+
+def _asked(check: Check, advice: str) -> str:
+    return messages.ASKED.format(times=times(check), advice=advice)

@@ -1,0 +1,73 @@
+"""A small picture in characters beside the first lines: the side by which a piece is known."""
+
+from dataclasses import replace
+
+import numpy as np
+from shapely.geometry.base import BaseGeometry
+
+from ..design import plane
+from ..design.outlines import outlines
+from ..design.placing import about_z
+from ..design.shapes.flat import Panel, Plate
+from ..design.shapes.shape import Array
+from ..design.structure import Structure
+from .amounts import Amounts
+from .characters import Characters, columns, rows
+from .seen import simpler
+
+WIDEST, TALLEST = 21, 10
+"""Columns and rows of the picture at most, without the line that says how wide its foot is."""
+
+_LEVEL = np.eye(3)[[0, 2]], np.eye(3)[[1, 2]]
+_FLAT = 2.0
+"""So many times the area from the front, a view from the right is the one by which it is known."""
+
+
+def picture(structure: Structure) -> list[str]:
+    """Return its rows, ground and foot's width beneath, all as wide; @ is the balance point."""
+    back = about_z(-structure.design.turn)
+    bodies = [
+        replace(body, rotation=back @ body.rotation, origin=back @ body.origin)
+        for body in structure.bodies
+    ]
+    sides = outlines(bodies, np.radians([0.0, 270.0]))
+    areas = [plane.union_of([sides[i, view] for i in range(len(bodies))]).area for view in (0, 1)]
+    view = 1 if areas[1] > _FLAT * areas[0] else 0
+    regions: list[BaseGeometry] = [
+        simpler(body, sides[i, view], _LEVEL[view]) for i, body in enumerate(bodies)
+    ]
+    near = [-body.extent[0][1] if view == 0 else body.extent[1][0] for body in bodies]
+    order = [int(i) for i in np.argsort(near, kind="stable")]
+    shown = [i for i in order if not regions[i].is_empty]
+    if not shown:
+        return []
+    points = np.vstack([plane.coordinates(regions[i]) for i in shown])
+    low, high = points.min(axis=0), points.max(axis=0)
+    low[1] = min(low[1], 0.0)
+    wide = float((high - low).max()) / (2.0 * WIDEST)
+    while columns(low, high, wide) > WIDEST or rows(low, high, wide) > TALLEST:
+        wide *= 1.02
+    grid = Characters(low, high, wide)
+    parts = structure.design.parts
+    for i in shown:
+        shape = parts[bodies[i].part].shape
+        open_ = isinstance(shape, Panel | Plate) and shape.solidity < 1.0
+        grid.draw(regions[i], bodies[i].part, ":" if open_ else " ")
+    balance = back @ structure.centre_of_mass("typical")
+    grid.mark(balance[[view, 2]], "@")
+    lines = grid.lines()
+    lines.insert(len(lines) - grid.row_of(0.0), "=" * grid.columns)
+    return _with_width(lines, structure, back, view)
+
+
+def _with_width(lines: list[str], structure: Structure, back: Array, view: int) -> list[str]:
+    """Return the rows with the foot's width beneath, in the middle of them."""
+    if not len(structure.footprint):
+        return lines
+    foot = structure.footprint @ back[:2, :2].T
+    label = Amounts(structure.design.units == "metric").length(float(np.ptp(foot[:, view])))
+    wide = max(len(label), *(len(line) for line in lines))
+    wide += (wide - max(len(line) for line in lines)) % 2
+    drawn = max(len(line) for line in lines)
+    left = " " * ((wide - drawn) // 2)
+    return [f"{left}{line}".ljust(wide) for line in lines] + [label.center(wide)]

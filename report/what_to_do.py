@@ -1,0 +1,273 @@
+"""What to do about a piece, line by line in the order in which people ask; from its verdict."""
+
+from dataclasses import dataclass, replace
+from math import ceil
+
+from ..checks.judging import Check, Kind
+from ..checks.limits import GREATEST_GUST
+from ..checks.not_looked_at import Topic
+from ..checks.verdict import Reason, Verdict, Way, Word, most
+from . import messages
+from .facts import Facts
+from .label_anchors import of_what
+from .remark import counted, few
+from .tied_words import guys_said, how_set
+
+MOST_MENDS = 3
+
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from ..checks.anchoring.anchor_choice import AnchorChoice
+
+
+@dataclass(frozen=True)
+class Row:
+    """A labelled text of the first screen; ``optional`` ones go first where there is no room."""
+
+    label: str
+    text: str
+    optional: bool = False
+
+
+def first_things(verdict: Verdict, facts: Facts, mends: list[str]) -> list[Row]:
+    """Return what to do untied, how to hold it, what to mend: the worst first.
+
+    ``mends`` is what to do about each check of ``verdict.to_mend``, in their order.
+    """
+    if verdict.mend and verdict.word is Word.COMES_APART:
+        tied = [Row("Then tie it", row.text) for row in _tied(verdict, facts)[:1]]
+        return [*_mends(verdict, mends), *tied, Row("Until then", until(verdict, facts))]
+    rows = _before_all(verdict, facts)
+    rows += [Row("In wind" if facts.posts else "Untied", untied(verdict, facts))]
+    if facts.often:
+        rows.append(Row("How often", facts.often, optional=True))
+    if verdict.word is Word.HELD_DOWN or verdict.tied.ways:
+        rows += _tied(verdict, facts)
+    rows += _mends(verdict, mends)
+    return rows
+
+
+def untied(verdict: Verdict, facts: Facts) -> str:
+    """Return at which gust to act where nothing holds it, and what it does then."""
+    amounts, found = facts.amounts, verdict.untied
+    most_ = amounts.gust(GREATEST_GUST)
+    if found.act is None:
+        said = messages.UNTIED["calm"].format(most=most_)
+    elif facts.posts and found.act <= 0.0:
+        said = messages.UNTIED["clear"]
+    elif facts.posts:
+        said = messages.UNTIED["posts"].format(act=amounts.act(found.act))
+    elif found.act <= 0.0:
+        down = "tied" if found.stays_put else "tied or laid down"
+        said = messages.UNTIED["always"].format(down=down)
+    else:
+        do = messages.TIE if found.stays_put else messages.LAY_OR_TIE
+        said = messages.UNTIED["act"].format(do=do, act=amounts.act(found.act))
+    limits = _limits(verdict, facts)
+    return f"{said} ({limits})" if limits else said
+
+
+def _limits(verdict: Verdict, facts: Facts) -> str:
+    """Return where it slides and tips, and the push that tips it."""
+    amounts, found = facts.amounts, verdict.untied
+    if verdict.word is Word.FALLS_OVER:
+        return ""
+    both = [(found.slides, "it slides"), (found.tips, _tips(facts))]
+    known = sorted((gust, does) for gust, does in both if gust is not None)
+    gusts = ", ".join(f"at {amounts.bare_gust(gust)} {does}" for gust, does in known)
+    does = "is all that they may be asked" if facts.posts else "tips it"
+    push = f"{amounts.force(found.push, 'down')} of push {does}" if found.push > 0.0 else ""
+    return "; ".join(each for each in (gusts, push) if each)
+
+
+def _tips(facts: Facts) -> str:
+    return "its posts are asked all they may" if facts.posts else "it tips"
+
+
+def until(verdict: Verdict, facts: Facts) -> str:
+    """Return what to do until what fails is mended."""
+    act, stays = verdict.untied.until, verdict.untied.stays_put
+    if act is None:
+        act = GREATEST_GUST
+    if facts.amounts.whole_act(act) <= 0:
+        return messages.UNTIL["clear" if stays else "always"]
+    return messages.UNTIL["stays" if stays else "laid"].format(act=facts.amounts.act(act))
+
+
+def _before_all(verdict: Verdict, facts: Facts) -> list[Row]:
+    """Return what has to be done first: of what falls over, sinks in, is pushed over."""
+    key = {
+        Reason.BALANCE: "balance",
+        Reason.GROUND_GIVES: "ground",
+        Reason.DOWNHILL: "downhill",
+        Reason.PRESSES: "sinks",
+        Reason.PEOPLE: "people",
+    }.get(verdict.reason)
+    if verdict.word is Word.NOTHING_HOLDS:
+        key = "nothing"
+    if verdict.word is Word.SET_IT_DEEPER:
+        return [Row("Mend", facts.deeper)]
+    if key is None:
+        return []
+    pull = facts.people_pull
+    anchors = ""
+    if pull > 0.0 and pull < most("stake pull"):
+        anchors = messages.OR_ANCHORS.format(pull=facts.amounts.pull(pull))
+    return [Row("Mend", messages.MEND_FIRST[key].format(anchors=anchors))]
+
+
+def _tied(verdict: Verdict, facts: Facts) -> list[Row]:
+    """Return how to hold it, and what over the wind that this is worked out for; one other way."""
+    tied, amounts = verdict.tied, facts.amounts
+    over = messages.OVER_CLEAR if verdict.untied.stays_put else messages.OVER
+    over = over.format(wind=facts.wind)
+    ways: list[str] = []
+    for way in tied.ways:
+        match way:
+            case Way.OWN:
+                ways.append(messages.OWN.format(holders=facts.holders))
+            case Way.ANCHORS if tied.anchors is not None:
+                choice = tied.anchors
+                said = messages.TIED.format(
+                    what=of_what_added(choice),
+                    where=messages.WHERE[choice.places],
+                    how=how_set(choice.row, amounts),
+                )
+                ways.append(f"{said}. {test}" if (test := _test(verdict, facts)) else said)
+            case Way.GUYS if tied.guys is not None:
+                ways.append(guys_said(tied.guys, amounts))
+            case Way.WEIGHT if tied.weight is not None:
+                ways.append(weight_said(tied.weight, facts))
+            case Way.WIDTH if tied.width is not None:
+                ways.append(messages.WIDTH.format(width=amounts.width_needed(tied.width)))
+            case _:
+                pass
+    if not ways:
+        return []
+    first = ways[0].rstrip(".")
+    label = "Weigh it" if tied.ways[0] in (Way.WEIGHT, Way.WIDTH) else "Tied"
+    rows = [Row(label, f"{first}. {over}")]
+    if len(ways) > 1:
+        slides = f" ({messages.WIDTH_SLIDES})" if Way.WIDTH not in tied.ways else ""
+        rows.append(Row("Or", f"{ways[1]}{slides}", optional=True))
+    return rows
+
+
+def of_what_added(choice: "AnchorChoice") -> str:
+    """Return what is added by a choice of anchors: ``four steel stakes 1 in x 36 in``."""
+    return of_what(replace(choice.held, anchors=choice.held.anchors[-1:], guys=()))
+
+
+def _test(verdict: Verdict, facts: Facts) -> str:
+    if verdict.tied.test <= 0.0:
+        return ""
+    return messages.TEST.format(pull=facts.amounts.pull(verdict.tied.test))
+
+
+def weight_said(kilograms: float, facts: Facts) -> str:
+    """Return a weight low in the foot, and how many bags that is."""
+    amounts = facts.amounts
+    bag = most("bag, metric" if amounts.metric else "bag, imperial")
+    bags = f"{counted(ceil(kilograms / bag - 1.0e-9), 'bag')} of {amounts.mass(bag)}"
+    return messages.WEIGHT.format(weight=amounts.mass_needed(kilograms), bags=bags)
+
+
+def _mends(verdict: Verdict, mends: list[str]) -> list[Row]:
+    """Return the first mend whole, two more in a line each, then how many more there are."""
+    total = len(verdict.to_mend)
+    rows: list[Row] = []
+    for i, (check, text) in enumerate(zip(verdict.to_mend[:MOST_MENDS], mends, strict=False)):
+        rows.append(Row(f"Mend {i + 1} of {total}", f"{subject(check)}: {text}"))
+    if total > MOST_MENDS:
+        rows.append(Row("", messages.MORE_MENDS.format(n=total - MOST_MENDS)))
+    return rows
+
+
+def subject(check: Check) -> str:
+    """Return what a check is of: the joint, part or load by its name."""
+    return f"'{check.subject}'" if check.kind is Kind.LOAD else check.subject
+
+
+def fastening(verdict: Verdict, facts: Facts) -> list[Row]:
+    """Return what is known of joints, and what of them the file does not give.
+
+    A good word says the latter itself.
+    """
+    names = "" if verdict.is_good else few(verdict.unfastened)
+    failing = sum(check.kind is Kind.JOINT for check in verdict.mend)
+    said: list[str] = []
+    if facts.checked:
+        hold = "all hold" if not failing else f"{facts.checked - failing} hold"
+        if facts.checked == 1:
+            hold = "holds" if not failing else "does not hold"
+        said.append(messages.FASTENING_ALL.format(n=counted(facts.checked, "joint"), hold=hold))
+        if names:
+            said.append(messages.FASTENING_OPEN.format(names=names))
+    elif names:
+        said.append(messages.FASTENING_NONE.format(names=names))
+    return [Row("Fastening", " ".join(said))] if said else []
+
+
+def not_looked_at_row(verdict: Verdict) -> Row:
+    """Return what was not looked at, in a line."""
+    said: list[str] = []
+    for one in verdict.not_looked_at:
+        message = messages.TOPICS.get(one.topic)
+        if message is None or (one.topic is Topic.STRENGTH and not one.of):
+            continue
+        said.append(message.format(of=few(one.of, most=2)))
+    return Row("Not looked at", "; ".join(said))
+
+
+def cautions_now(verdict: Verdict, facts: Facts) -> list[Row]:
+    """Return at most two cautions: those to be done, or known, now for this piece."""
+    said: list[str] = []
+    if facts.least_wind:
+        said.append(messages.LEAST_WIND)
+    elif facts.just:
+        said.append(messages.JUST)
+    driven = verdict.tied.ways and verdict.tied.ways[0] in (Way.OWN, Way.ANCHORS, Way.GUYS)
+    if facts.posts or driven:
+        said.append(messages.DIG.format(ask=facts.ask, setting=facts.setting))
+    return [Row("First" if i == 0 else "", text) for i, text in enumerate(said)]
+
+
+def also(verdict: Verdict, facts: Facts) -> list[Row]:
+    """Return what fails besides, which the word does not say: ground, posts, people."""
+    kinds = {check.kind for check in verdict.besides}
+    said = [
+        message.format(ground=facts.ground, people=facts.people, posts=facts.posts)
+        for kind, message in messages.ALSO.items()
+        if kind in kinds
+    ]
+    said = list(dict.fromkeys(said))
+    return [Row("Also", "; ".join(said))] if said else []
+
+
+def in_brief(verdict: Verdict, facts: Facts) -> str:
+    """Return what to mend or to hold it with, in a few words; nothing where it stands."""
+    if verdict.to_mend:
+        what, more = subject(verdict.to_mend[0]), len(verdict.to_mend) - 1
+        message = messages.BRIEF_MORE if more else messages.BRIEF_MEND
+        return message.format(what=what, n=more)
+    if rows := _before_all(verdict, facts):
+        return rows[0].text
+    tied, amounts = verdict.tied, facts.amounts
+    match tied.ways[0] if tied.ways else None:
+        case Way.OWN:
+            return messages.BRIEF_HELD.format(what=facts.holders)
+        case Way.ANCHORS if tied.anchors is not None:
+            return messages.BRIEF_TIE.format(what=of_what_added(tied.anchors))
+        case Way.GUYS if tied.guys is not None:
+            return messages.BRIEF_TIE.format(
+                what=f"{counted(tied.guys.row.count, 'guy')} of {tied.guys.row.line}"
+            )
+        case Way.WEIGHT if tied.weight is not None:
+            return messages.BRIEF_TIE.format(what=weight_said(tied.weight, facts))
+        case Way.WIDTH if tied.width is not None:
+            return messages.BRIEF_TIE.format(
+                what=messages.WIDTH.format(width=amounts.width_needed(tied.width))
+            )
+        case _:
+            return ""
