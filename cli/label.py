@@ -10,6 +10,7 @@ from ..checks.examination import examine
 from ..checks.inputs import read
 from ..design.faults import DesignError, Fault
 from ..report.faults import clean, fault_lines, fault_object
+from ..report.gate import not_ready
 from ..report.label import Label, Refusal, label
 from ..report.shop import Shop, read_shop, shop_file
 from . import screen
@@ -59,7 +60,11 @@ def _found(file: str, shops: dict[Path, Shop | tuple[Fault, ...]]) -> Found:
         design = read(file)
         place = shop_file(file)
         shop = _shop(place, shops) if place is not None else Shop()
-        return shop if isinstance(shop, tuple) else label(examine(design), shop)
+        if isinstance(shop, tuple):
+            return shop
+        examined = examine(design)
+        why = not_ready(examined)
+        return Refusal(examined, "", why) if why else label(examined, shop)
     except DesignError as wrong:
         return wrong.faults
 

@@ -179,6 +179,9 @@ def _add_sheet(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--full", action="store_true", help="the whole calculation instead, step by step"
     )
+    parser.add_argument(
+        "--draft", action="store_true", help="of a piece that is not ready to sell, marked as such"
+    )
     _add_paper(parser)
 
 

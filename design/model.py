@@ -75,8 +75,9 @@ class Part:
 class Design:
     """One structure as its file describes it, before anything is computed.
 
-    ``turn`` in rad, ``weighed`` in kg; ``date`` as YYYY-MM-DD. ``tables`` holds what other rooms
-    read from the same file, by type: ``design.table(Site)``, ``design.several(GivenLoad)``.
+    ``turn`` in rad, ``weighed`` in kg, ``laid_down`` where it is meant to be laid down in wind;
+    ``date`` as YYYY-MM-DD. ``tables`` holds what other rooms read from the same file, by type:
+    ``design.table(Site)``, ``design.several(GivenLoad)``.
     ``notes`` are readings that a person should see repeated.
     """
 
@@ -85,6 +86,7 @@ class Design:
     parts: tuple[Part, ...]
     turn: float = 0.0
     weighed: float | None = None
+    laid_down: bool = False
     maker: str | None = None
     contact: str | None = None
     serial: str | None = None

@@ -29,7 +29,7 @@ class Facts:
     ``people_pull`` what each anchor would have to hold against them, N. ``checked`` is how many
     joints the file names, ``parts`` how many parts it has. ``ask`` is whom to ask before digging,
     ``setting`` what is dug or driven. ``just`` tells of a code by which a pass is no more,
-    ``often`` how often the gust comes that moves it.
+    ``often`` how often the gust comes that moves it, ``laid_down`` that it is meant to be.
     """
 
     amounts: Amounts
@@ -54,6 +54,7 @@ class Facts:
     just: bool
     least_wind: bool
     often: str
+    laid_down: bool
     look_again: tuple[str, ...] = ()
 
 
@@ -86,6 +87,7 @@ def facts_of(found: Examination) -> Facts:
         setting="dig" if posts is not None else _SETTING[anchor_word(found)],
         just=method.startswith("ASCE"),
         least_wind=found.minimum_governs,
+        laid_down=found.design.laid_down,
         often=how_often_said(found, amounts) or "",
         look_again=tuple(f"{n.part}, {n.key}: {n.found}: {n.hint}" for n in found.look_again),
     )

@@ -83,11 +83,11 @@ def _next(verdict: Verdict, facts: Facts, width: int) -> list[Row]:
     file = facts.file
     rows: list[tuple[str, str]] = []
     kind = WAYS.get(verdict.tied.ways[0]) if verdict.tied.ways else None
-    if verdict.word in HOLDABLE and kind is not None:
+    if verdict.word in HOLDABLE and kind is not None and not facts.laid_down:
         purpose = messages.NEXT[kind].format(anchors=facts.anchors)
         rows.append((purpose, f"yardfast size {file} --write tied.toml"))
         rows.append((messages.NEXT_PAPER, "yardfast sheet tied.toml -o tied.pdf"))
-    elif verdict.is_good:
+    elif verdict.is_good or facts.laid_down:
         rows.append((messages.NEXT_PAPER, f"yardfast sheet {file} -o sheet.pdf"))
     else:
         rows.append((messages.NEXT_MEND, f"yardfast size {file}"))

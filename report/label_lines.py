@@ -25,7 +25,8 @@ def label_lines(labels: Sequence[Label]) -> list[Line]:
 def refusal_lines(refusal: Refusal) -> list[str]:
     """Return why a design has no text."""
     design = refusal.examination.design
-    said = f"{clean(design.file)}: no text for a listing, {refusal.missing} is missing: "
+    missing = f", {refusal.missing} is missing" if refusal.missing else ""
+    said = f"{clean(design.file)}: no text for a listing{missing}: "
     return [line.text for line in wrapped(said + refusal.reason, rest="  ")]
 
 

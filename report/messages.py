@@ -143,6 +143,17 @@ NEXT_SIZE = "other ways to hold it"
 NEXT_MEND = "what would hold"
 NEXT_MORE = "more"
 
+MEND_IT_FIRST = "Mend first: {what}."
+LAY_DOWN = "lay it down when gusts over {act} are forecast"
+LAID_DOWN_TITLE = "Lay it down"
+LAID_DOWN = "Meant to be laid down: nothing else is offered to hold it."
+LAID_STEPS = (
+    "Set it on {ground} so that its whole foot bears.",
+    "Push on it from every side: where it rocks, level the ground beneath its foot.",
+    "Lay it down, or take it in, in time: before the gusts named are due, with no wind yet.",
+    "Lay it where nothing falls on it and nobody trips over it.",
+)
+
 CALM = "-"
 """In the folder's table, of a piece that no gust below 150 m/s moves."""
 

@@ -11,6 +11,7 @@ from .amounts import Amounts
 from .as_read import shape_words
 from .drawing_pair import pairs
 from .fingerprint import fingerprint
+from .gate import not_ready
 from .sheet_steps import steps
 from .typeset import PAPERS, typeset
 
@@ -37,6 +38,7 @@ def sheet_object(examination: Examination, paper: str) -> dict[str, Any]:
         "paper": PAPERS[paper][2],
         "margin": MARGIN,
         "name": design.name,
+        "draft": not_ready(examination) or None,
         "facts": facts,
         "marks": [
             ["Maker", words.within(design.maker)],

@@ -5,10 +5,13 @@ from ..checks.judging import Kind
 from ..materials import anchors
 from ..statics.anchor_table import AnchorRow, GuyRow
 from .amounts import Amounts
+from .facts import facts_of
+from .messages import LAID_STEPS
 from .posts_words import posts_said
 from .stand import Stand, anchors_meant, stand_of
 from .starts import tie_down
 from .tied_words import guy_set, how_set
+from .what_to_do import weight_said
 
 _HOW = {"screw anchor": "Turn one in", "pier": "Cast one"}
 
@@ -17,8 +20,10 @@ def steps(examination: Examination, amounts: Amounts) -> list[str]:
     """Return the four steps by which it is tied down; those for posts where they carry it."""
     if examination.posts is not None:
         return _steps_for_posts(examination, amounts)
+    if examination.design.laid_down:
+        return [step.format(ground=examination.site.ground) for step in LAID_STEPS]
     if not anchors_meant(examination):
-        return _steps_untied(examination)
+        return _steps_untied(examination, amounts)
     bolts = not examination.standing.ground.stakes_possible
     call = (
         "Find out what lies in and under the slab before drilling: heating, cables, drains."
@@ -45,7 +50,7 @@ def _steps_for_posts(examination: Examination, amounts: Amounts) -> list[str]:
     ]
 
 
-def _steps_untied(examination: Examination) -> list[str]:
+def _steps_untied(examination: Examination, amounts: Amounts) -> list[str]:
     """Return the steps where nothing is to be driven: it stands, or has to be mended first."""
     ground = examination.standing.ground
     level = "pack the ground" if ground.stakes_possible else "put a shim"
@@ -59,8 +64,15 @@ def _steps_untied(examination: Examination) -> list[str]:
         else "Before you drill the slab for that, find out what lies in and under it: heating, "
         "cables, drains."
     )
+    first = f"Set it on {ground.name} so that its whole foot bears."
+    verdict = examination.verdict
+    if verdict.is_good:
+        first = f"Nothing to drive: set it on {ground.name} so that its whole foot bears."
+    elif verdict.tied.weight is not None:
+        facts = facts_of(examination)
+        first += f" Then hold it down: {weight_said(verdict.tied.weight, facts)}."
     return [
-        f"Nothing to drive: set it on {ground.name} so that its whole foot bears.",
+        first,
         f"Push on it from every side: where it rocks, {level} beneath its foot.",
         above,
         call,

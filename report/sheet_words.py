@@ -15,6 +15,7 @@ from .fastened_seams import failing_seams, parts_of
 from .held_words import holders, what_lacks
 from .joint_words import failing_joints, uncovered
 from .member_words import weak_by_load
+from .messages import LAID_DOWN, LAID_DOWN_TITLE
 from .not_checked import not_checked
 from .people_pull import people_pull
 from .posts_words import posts_said
@@ -63,6 +64,8 @@ def act_lead(examination: Examination) -> str:
     """Return what is to be done when such gusts are forecast."""
     if examination.posts is not None:
         return "Keep clear of it when gusts are forecast over"
+    if examination.design.laid_down:
+        return "Lay it down when gusts are forecast over"
     verb = tie_down(examination).replace("tie it or", "tie it down or")
     if stand_of(examination) in (Stand.HELD, Stand.SLIPS):
         return f"Whenever it is not tied down as drawn, {verb} when gusts are forecast over"
@@ -89,6 +92,8 @@ def hold_off(examination: Examination) -> str:
 
 def tie_title(examination: Examination) -> str:
     """Return what the second section is about."""
+    if examination.design.laid_down:
+        return LAID_DOWN_TITLE
     if examination.posts is not None:
         return "Set it in the ground"
     return "Tie it down" if anchors_meant(examination) else "Set it up"
@@ -96,6 +101,8 @@ def tie_title(examination: Examination) -> str:
 
 def tie_words(examination: Examination, amounts: Amounts) -> str:
     """Return what holds it down, or what would, and for which wind."""
+    if examination.design.laid_down:
+        return LAID_DOWN
     stand = stand_of(examination)
     wind = f"{wind_of(examination, amounts)}, {to_spare(examination)}"
     match stand:

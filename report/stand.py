@@ -57,6 +57,8 @@ def anchors_meant(examination: Examination) -> bool:
     """Return whether anchors are to be set: it has its own, or they would hold wind or people."""
     if examination.posts is not None:
         return False
+    if examination.design.laid_down and not examination.held:
+        return False
     return bool(examination.held) or stand_of(examination) in (Stand.ANCHOR, Stand.PUSHED)
 
 

@@ -35,10 +35,12 @@ def first_things(verdict: Verdict, facts: Facts, mends: list[str]) -> list[Row]:
 
     ``mends`` is what to do about each check of ``verdict.to_mend``, in their order.
     """
-    if verdict.mend and verdict.word is Word.COMES_APART:
+    if verdict.word is Word.COMES_APART and not facts.laid_down:
         tied = [Row("Then tie it", row.text) for row in _tied(verdict, facts)[:1]]
         return [*_mends(verdict, mends), *tied, Row("Until then", until(verdict, facts))]
     rows = _before_all(verdict, facts)
+    if facts.laid_down:
+        return [*rows, *_mends(verdict, mends), Row("Laid down", laid_down(verdict, facts))]
     rows += [Row("In wind" if facts.posts else "Untied", untied(verdict, facts))]
     if facts.often:
         rows.append(Row("How often", facts.often, optional=True))
@@ -66,6 +68,15 @@ def untied(verdict: Verdict, facts: Facts) -> str:
         said = messages.UNTIED["act"].format(do=do, act=amounts.act(found.act))
     limits = _limits(verdict, facts)
     return f"{said} ({limits})" if limits else said
+
+
+def laid_down(verdict: Verdict, facts: Facts) -> str:
+    """Return the whole advice for a piece that is meant to be laid down."""
+    act = verdict.untied.until
+    if act is None or facts.amounts.whole_act(act) <= 0:
+        return untied(verdict, facts)
+    said = messages.LAY_DOWN.format(act=facts.amounts.act(act))
+    return f"{said} ({limits})" if (limits := _limits(verdict, facts)) else said
 
 
 def _limits(verdict: Verdict, facts: Facts) -> str:
@@ -228,7 +239,7 @@ def cautions_now(verdict: Verdict, facts: Facts) -> list[Row]:
     elif facts.just:
         said.append(messages.JUST)
     driven = verdict.tied.ways and verdict.tied.ways[0] in (Way.OWN, Way.ANCHORS, Way.GUYS)
-    if facts.posts or driven:
+    if facts.posts or (driven and not facts.laid_down):
         said.append(messages.DIG.format(ask=facts.ask, setting=facts.setting))
     return [Row("First" if i == 0 else "", text) for i, text in enumerate(said)]
 
@@ -243,6 +254,14 @@ def also(verdict: Verdict, facts: Facts) -> list[Row]:
     ]
     said = list(dict.fromkeys(said))
     return [Row("Also", "; ".join(said))] if said else []
+
+
+def first_mend(verdict: Verdict, facts: Facts, mends: list[str]) -> str:
+    """Return what to mend before all else; empty where nothing is known."""
+    if verdict.to_mend and mends:
+        return f"{subject(verdict.to_mend[0])}: {mends[0]}"
+    rows = _before_all(verdict, facts)
+    return rows[0].text if rows else ""
 
 
 def in_brief(verdict: Verdict, facts: Facts) -> str:

@@ -12,6 +12,8 @@ from sample_file import HARBOUR_LIGHT
 from verdict_designs import SOLID_AS_ROCK, STANDS
 
 import yardfast as yf
+from yardfast.checks.examination import examine
+from yardfast.checks.inputs import read
 from yardfast.cli import main
 
 EXAMPLES = Path(__file__).parents[2] / "examples"
@@ -56,9 +58,11 @@ def test_one_file_prints_both_texts_each_on_a_line_of_its_own(folder, capsys):
 def test_rows_read_back_say_what_the_result_says(capsys, monkeypatch):
     monkeypatch.chdir(EXAMPLES.parent)
     status, out, _ = run(capsys, "examples", "--format", "csv")
-    assert status == 0
+    assert status == 1  # some of them are not ready for a buyer
     table = rows(out)
-    files = sorted(each.name for each in EXAMPLES.glob("*.toml"))
+    files = sorted(
+        each.name for each in EXAMPLES.glob("*.toml") if examine(read(each)).verdict.may_be_sold
+    )
     assert [Path(row["file"]).name for row in table] == files
     for row in table:
         assert all(row[column] for column in NEEDED)

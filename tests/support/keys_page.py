@@ -42,6 +42,7 @@ SAYS = {
         "units": "how results are shown; sizes may be typed in either",
         "turn": "turns the finished piece on its site, counter-clockwise from above, last of all",
         "weighed": "what a scale reads for the whole piece: all parts by material follow it",
+        "laid_down": "that it is meant to be laid down in wind: its advice is then that alone",
         "maker": "who built it",
         "contact": "how a buyer reaches them",
         "serial": "of this one piece",

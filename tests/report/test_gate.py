@@ -1,0 +1,74 @@
+"""Nothing is handed to a buyer that fails: what is refused, drafts, what is laid down."""
+
+import pytest
+import word_designs
+from pages import words
+
+from yardfast.checks.examination import examine
+from yardfast.checks.inputs import read_text
+from yardfast.checks.verdict import Word
+from yardfast.cli import main
+from yardfast.report.gate import not_ready
+from yardfast.report.sheet import sheet
+
+SOLD = {
+    Word.TIE_IT_DOWN,
+    Word.WEIGH_IT_DOWN,
+    Word.HELD_DOWN,
+    Word.STANDS,
+    Word.STANDS_BY_POSTS,
+}
+EACH = pytest.mark.parametrize(("word", "why"), word_designs.TEXTS, ids=str)
+
+
+def laid(text):
+    return text.replace("units = 'imperial'", "units = 'imperial'\nlaid_down = true", 1)
+
+
+@EACH
+def test_sheet_and_label_refuse_what_fails_and_say_what_to_mend(
+    tmp_path, monkeypatch, capsys, word, why
+):
+    monkeypatch.chdir(tmp_path)
+    (tmp_path / "piece.toml").write_text(word_designs.TEXTS[word, why], encoding="utf-8")
+    status = main(["sheet", "piece.toml", "-o", "piece.pdf"])
+    err = " ".join(capsys.readouterr().err.split())
+    assert status == (0 if word in SOLD else 1)
+    assert (tmp_path / "piece.pdf").exists() == (word in SOLD)
+    if word in SOLD:
+        return
+    assert f"not ready for a buyer. {word.capitalize()}" in err
+    assert "Mend first: " in err
+    assert "--draft" in err
+    assert main(["label", "piece.toml"]) == 1
+    assert "no text for a listing" in capsys.readouterr().err
+    assert main(["sheet", "piece.toml", "-o", "piece.pdf", "--draft"]) == 0
+
+
+@EACH
+def test_a_draft_says_so_across_the_page_and_no_other_page_does(word, why):
+    text = words(sheet(examine(read_text(word_designs.TEXTS[word, why])), "letter"))
+    assert ("NOT READY TO SELL" in text) == (word not in SOLD)
+    assert ("DRAFT" in text) == (word not in SOLD)
+
+
+@EACH
+def test_no_page_says_nothing_to_drive_beside_a_piece_that_moves(word, why):
+    found = examine(read_text(word_designs.TEXTS[word, why]))
+    text = words(sheet(found, "letter"))
+    if "Nothing to drive" in text:
+        assert found.verdict.is_good
+
+
+def test_what_is_meant_to_be_laid_down_is_told_that_alone():
+    for key, text in word_designs.TEXTS.items():
+        found = examine(read_text(laid(text)))
+        if key[0] in (Word.FALLS_OVER, Word.COMES_APART) or not found.verdict.untied.act:
+            assert not_ready(found) or found.verdict.may_be_sold
+            continue
+        assert not_ready(found) == ""
+        page = words(sheet(found, "letter"))
+        if found.posts is None and not found.held:
+            assert "Lay it down when gusts are forecast over" in page
+            assert "drive" not in page
+            assert "stake" not in page.split("Not checked")[0]
