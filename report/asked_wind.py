@@ -62,18 +62,6 @@ def code_wind(examination: Examination, amounts: Amounts) -> str | None:
     )
 
 
-def wind_words(examination: Examination, amounts: Amounts) -> str:
-    """Return the asked wind as it stands in a sentence: ``58 mph forecast gust you asked``."""
-    wind = amounts.gust(examination.site.wind, "near")
-    match examination.site.method:
-        case "forecast":
-            return f"{wind} forecast gust you asked"
-        case "gust":
-            return f"{wind} gust at the piece that you asked"
-        case method:
-            return f"{wind} {mapped(examination.site)} ({method})"
-
-
 def mapped(site: Site) -> str:
     """Return what a code's map states, in a few words."""
     return "mean wind of the map" if site.terrain is not None else "map wind"

@@ -53,11 +53,6 @@ def failing_seams(examination: Examination) -> "tuple[SeamFound, ...]":
     return tuple(one for one in examination.fastened_seams if not one.check.passes)
 
 
-def seam_ways(examination: Examination, amounts: Amounts) -> list[Line]:
-    """Return how to fasten the seams that fail, a line each part; nothing where all hold."""
-    return _lines(examination, failing_seams(examination), amounts)
-
-
 def seam_sizes(examination: Examination, amounts: Amounts) -> list[Line]:
     """Return all fastened seams with what would make them hold; nothing where there are none."""
     found = _lines(examination, examination.fastened_seams, amounts)

@@ -257,12 +257,6 @@ def strength_unchecked(examination: Examination) -> Remark:
     )
 
 
-def weak_parts(examination: Examination) -> list[str]:
-    """Return the parts that are not strong enough, with the load under which they are not."""
-    weak = [one for one in examination.members.judged if not one.check.passes]
-    return [f"{one.name} under '{one.check.load}'" if one.check.load else one.name for one in weak]
-
-
 def weak_by_load(examination: Examination) -> dict[str, list[str]]:
     """Return the parts that are not strong enough by the named load that governs, "" for wind."""
     found: dict[str, list[str]] = {}

@@ -22,19 +22,6 @@ def loads_not_stood(examination: Examination) -> list[str]:
     return [name for name in named if name in under]
 
 
-def but_not_stood(examination: Examination) -> str:
-    """Return the sentence that it does not stand named loads as a whole; empty where it does.
-
-    What holds it down is not counted under a named load, so that is said where something does.
-    """
-    failing = _failing(examination)
-    if not failing:
-        return ""
-    untied = "untied " if all(is_untied(examination, check) for check in failing) else ""
-    said = joined([f"'{check.subject}'" for check in failing], "nor")
-    return f" But {untied}it does not stand {said}."
-
-
 def is_untied(examination: Examination, check: Check) -> bool:
     """Return whether what holds a piece down is left out of a check on a named load."""
     held = bool(examination.held) and check.kind is Kind.LOAD
@@ -46,7 +33,3 @@ def where_weak(checks: Iterable[Check], wind: str) -> str:
     loads = dict.fromkeys(check.load for check in checks)
     said = [wind] if "" in loads else []
     return joined([*said, *(f"under '{load}'" for load in loads if load)])
-
-
-def _failing(examination: Examination) -> list[Check]:
-    return [c for c in examination.checks if c.kind is Kind.LOAD and not c.passes]

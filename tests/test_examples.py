@@ -70,7 +70,7 @@ def test_the_command_prints_a_verdict_and_strict_json(file, capsys):
     assert status == (0 if file.stem in ("mailbox", "fingerpost") else 1)
     shown = capsys.readouterr()
     assert shown.err == ""
-    assert "Not checked" in shown.out
+    assert "Not looked at" in shown.out
     assert main(["check", "--format", "json", str(file)]) == status
     json.loads(capsys.readouterr().out, parse_constant=pytest.fail)
 
