@@ -408,7 +408,8 @@ def test_a_joint_that_a_load_breaks_is_told_with_the_load(tmp_path, capsys):
     file.write_text(weak + load(), encoding="utf-8")
     assert main(["check", str(file)]) == 1
     plain = " ".join(capsys.readouterr().out.split())
-    assert "post to block, under 'push':" in plain
+    assert "COMES APART 1 joint is too weak for 'push'" in plain
+    assert "post to block: asked 2.3 times what it" in plain
 
 
 def test_a_remedy_for_a_joint_holds_under_the_load():

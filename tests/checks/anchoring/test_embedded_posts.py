@@ -161,7 +161,7 @@ def test_the_result_is_the_contracts(tmp_path, capsys):
     assert [check["name"] for check in said["checks"]][:2] == ["embedment: post", "bearing"]
     assert said["limits"]["sliding_gust_m_s"] is None
     assert main(["check", str(file)]) == 0
-    assert "STANDS BY its post, 3 ft in the ground" in capsys.readouterr().out
+    assert "STANDS BY ITS POSTS   in the 46 mph you asked" in capsys.readouterr().out
 
 
 def test_a_shallow_post_is_told_how_deep_to_stand(tmp_path, capsys):
@@ -169,8 +169,9 @@ def test_a_shallow_post_is_told_how_deep_to_stand(tmp_path, capsys):
     file.write_text(sign(embed="18 in"), encoding="utf-8")
     assert main(["check", str(file)]) == 1
     out = " ".join(capsys.readouterr().out.split())
-    assert "SET IT DEEPER. Its post, 18 in in the ground, gives way" in out
-    assert "in concrete 10 in across" in out
+    assert "SET IT DEEPER its post gives way in the 58 mph you asked" in out
+    assert "make post 10 ft 9 1/2 in long, 4 ft 3 1/2 in of it in" in out
+    assert "concrete 10 in across" in out
     assert main(["size", str(file)]) == 0
     assert "its posts carry it" in capsys.readouterr().out
 
