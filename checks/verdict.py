@@ -268,7 +268,11 @@ def _until(found: "Examination") -> float | None:
     limits = found.limits
     at_piece = found.site.wind if found.site.method == "gust" else found.site.wind * limits.ratio
     failing = [c for c in _of_kinds(found, *IN_PART) if not c.load]
-    gusts = [0.0 if c.utilization is None else at_piece / sqrt(c.utilization) for c in failing]
+    # what fails under its weight alone fails in no wind at all
+    gusts = [
+        0.0 if c.utilization is None or c.wind == 0.0 else at_piece / sqrt(c.utilization)
+        for c in failing
+    ]
     own = [] if limits.act is None else [limits.act]
     return min([*own, *(gust / limits.ratio for gust in gusts)], default=None)
 

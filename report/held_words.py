@@ -5,10 +5,10 @@ from math import isfinite
 from ..checks.anchoring.held import Held
 from ..checks.examination import Examination
 from ..checks.judging import Check, Kind
+from ..checks.verdict import HOLDING
 from ..materials import anchors
 from .amounts import Amounts
 from .remark import counted, joined
-from .stand import HOLDING
 
 _KINDS = {
     "stake": "stake",

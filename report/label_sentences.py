@@ -4,6 +4,7 @@ from ..checks.anchoring.held import Held
 from ..checks.examination import Examination
 from ..checks.judging import Kind
 from ..checks.surroundings import act_by_exposure
+from ..checks.verdict import most
 from ..design.model import Design
 from ..design.record_table import Record
 from ..loads.given import GivenLoad
@@ -16,7 +17,7 @@ from .label_anchors import each_holds, how_many, of_what, where
 from .not_checked import not_checked
 from .remark import counted, joined
 from .sheet_words import day
-from .stand import Stand, holding_checks, most, stand_of
+from .stand import Stand, holding_checks, stand_of
 from .starts import tie_down
 
 Forms = tuple[str, ...]

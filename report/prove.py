@@ -4,10 +4,10 @@ from math import atan2, degrees, floor
 
 from ..checks.examination import Examination
 from ..checks.overturning import push_that_tips
+from ..checks.verdict import most
 from ..units import INCH
 from .amounts import Amounts, Way
 from .lines import Line, wrapped
-from .stand import most
 from .words import over_what
 
 _HOOK = 48 * INCH

@@ -2,14 +2,11 @@
 
 from enum import Enum
 
-from .. import references, units
 from ..checks.examination import Examination
 from ..checks.judging import Check, Kind
+from ..checks.verdict import HOLDING, most, width_helps
 from ..materials import anchors
 from ..statics.anchor_table import GuyRow
-
-HOLDING = (Kind.OVERTURNING, Kind.SLIDING, Kind.ANCHOR, Kind.ANCHOR_HEAD, Kind.GUY)
-"""Checks that fail where a piece is not held enough."""
 
 
 class Stand(Enum):
@@ -83,14 +80,6 @@ def _unheld(examination: Examination) -> Stand | None:
     return Stand.HOPELESS
 
 
-def width_helps(examination: Examination) -> bool:
-    """Return whether a wider foot alone would do."""
-    width = examination.remedies.base_width
-    return (
-        width is not None and width <= most("foot width") and not examination.remedies.base_slides
-    )
-
-
 def hold_down(examination: Examination) -> str:
     """Return what kind of anchor is meant as a remedy: stake, ground anchor or bolt."""
     if not examination.standing.ground.stakes_possible:
@@ -117,10 +106,3 @@ def anchor_word(examination: Examination) -> str:
     if groups == {"slab bolt"}:
         return "bolt"
     return "stake" if groups == {"stake"} else "anchor"
-
-
-def most(remedy: str) -> float:
-    """Return the most of a remedy that is still one, in SI: N, kg or m."""
-    row = references.table("remedies").one("remedy", remedy)
-    unit = "lbf" if remedy.endswith("pull") else row["unit"]
-    return float(row["most"]) * units.factor(unit)

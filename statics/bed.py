@@ -46,25 +46,3 @@ def cells(face: BaseGeometry, rows: int) -> Bed:
 
 LINE = 1.0e-4
 """m2 for which a line or a point stands on which two things touch: they bed in (judgement)."""
-
-
-def with_corners(face: BaseGeometry) -> Bed:
-    """Return points on the true corners of a face and within, with the area of each.
-
-    A third of every triangle that fills it goes to each of its corners, so that turning about an
-    edge of the face is exact.
-    """
-    triangles = plane.triangles(face)
-    middles = triangles.mean(axis=1, keepdims=True)
-    size = (
-        np.abs(_cross(triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0])) / 2.0
-    )
-    spots = np.concatenate([triangles, middles], axis=1).reshape(-1, 2)
-    share = np.repeat(size / 4.0, 4)
-    rounded, where = np.unique(np.round(spots, 7), axis=0, return_inverse=True)
-    area = np.bincount(where.reshape(-1), weights=share, minlength=len(rounded))
-    return Bed(rounded, np.asarray(area, dtype=np.float64))
-
-
-def _cross(a: Array, b: Array) -> Array:
-    return a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0]

@@ -19,10 +19,10 @@ from .frame import Beams, end_forces, within
 from .meeting import Face
 from .pressed_joint import Shared, share
 from .solution import AS_READ, Solution, solve
-from .sticks import Stick, sticks_of
+from .sticks import Stick, body_sticks
 from .stiffness import BED, GROUND
 from .system import FIXED, Integers, Springs, System, together
-from .wrench import about, moved, rows
+from .wrench import about, motion_rows, moved
 
 NEAR = 2.0e-3
 """Places along a stick that lie nearer than this (m) are one node."""
@@ -98,7 +98,7 @@ class Joined:
 
 
 @dataclass(frozen=True, eq=False)
-class Along:
+class SectionForces:
     """Section forces of one stick at ``at`` (x,) in m along it: (cases, x, 6), its own axes.
 
     Axial (pulling above 0), two shears, torque, moment about the first way, about the second.
@@ -172,15 +172,15 @@ class Forces:
         """
         tie, mine = self.model.ties[k], self.model.tied[k]
         springs = self.model.system.springs
-        r = rows(springs.along[mine], springs.at[mine], tie.face.origin)
+        r = motion_rows(springs.along[mine], springs.at[mine], tie.face.origin)
         return self.solution.force[:, mine] @ r
 
     @cached_property
-    def sections(self) -> tuple[Along, ...]:
+    def sections(self) -> tuple[SectionForces, ...]:
         """Return the section forces along every stick."""
         model = self.model
         first, last = model.per_length(self.wrenches)
-        found: list[Along] = []
+        found: list[SectionForces] = []
         for stick, places, begin in zip(model.sticks, model.places, model.firsts, strict=True):
             mine = slice(begin, begin + len(places) - 1)
             inside = within(
@@ -192,7 +192,7 @@ class Forces:
             )
             spans = np.diff(places)
             at = (places[:-1, None] + spans[:, None] * SECTIONS).ravel()
-            found.append(Along(stick, at, inside.reshape(len(inside), len(at), 6)))
+            found.append(SectionForces(stick, at, inside.reshape(len(inside), len(at), 6)))
         return tuple(found)
 
 
@@ -203,7 +203,7 @@ def share_of(tie: Tie, wrenches: Array, rows_each_way: int, factors: dict[str, f
     """
     points, along, stiffness, one_way, kinds = tie.springs(rows_each_way)
     times = np.array([factors.get(str(kind), 1.0) for kind in kinds])
-    r = rows(along, points, tie.face.origin)
+    r = motion_rows(along, points, tie.face.origin)
     size = float(np.linalg.norm(points - tie.face.origin, axis=1).max(initial=0.0)) or 1.0
     return share(r, stiffness * times, one_way, wrenches, size)
 
@@ -236,7 +236,7 @@ class _Building:
     ) -> None:
         self.structure, self.ties, self.footings = structure, tuple(ties), footings
         count = len(structure.bodies)
-        self.sticks_at = [sticks_of(structure, i) for i in range(count)]
+        self.sticks_at = [body_sticks(structure, i) for i in range(count)]
         meets: list[list[Array]] = [[] for _ in range(count)]
         one: Tie | Joined
         for one in (*ties, *joined):

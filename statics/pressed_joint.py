@@ -83,9 +83,9 @@ def _least_along(
 
     far = np.ones(len(d))
     before = energy(d)
-    slope = -np.abs(before) * 1.0e-12
+    last_digits = np.abs(before) * 1.0e-12
     for _ in range(30):
-        worse = energy(d + far[:, None] * step) > before - slope
+        worse = energy(d + far[:, None] * step) > before + last_digits
         if not worse.any():
             break
         far = np.where(worse, far / 2.0, far)

@@ -15,7 +15,7 @@ from ..design.shapes.plans import Rectangle, Regular, unit_corners
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
 from ..materials import lumber, metal
-from .stiffness import torsion_constant, value
+from .stiffness import stiffness_rule, torsion_constant
 
 ROUND_PIECES = 16
 """Straight pieces that stand for a round ring."""
@@ -76,7 +76,7 @@ class Stick:
         return self.start + np.asarray(along)[..., None] * self.axes[0]
 
 
-def sticks_of(structure: Structure, i: int) -> tuple[Stick, ...]:
+def body_sticks(structure: Structure, i: int) -> tuple[Stick, ...]:
     """Return the sticks that a body is made of: one, the sides of a ring, or none of what is rigid.
 
     A stick is at least five times as long as the greater side of its section, and of a stuff whose
@@ -104,10 +104,10 @@ def modulus(material: str, first: float, second: float, grade: str | None) -> tu
     least, wide = sorted((first, second))
     wood = lumber.find(material, least, wide, grade)
     if wood is not None:
-        return wood.stiffness, wood.stiffness * value("turning over bending")
+        return wood.stiffness, wood.stiffness * stiffness_rule("turning over bending")
     alloy = metal.find(material)
     if alloy is not None:
-        return alloy.stiffness, alloy.stiffness * value("turning of metal")
+        return alloy.stiffness, alloy.stiffness * stiffness_rule("turning of metal")
     return 0.0, 0.0
 
 
@@ -190,7 +190,7 @@ def _one(
     material: str,
     grade: str | None,
 ) -> tuple[Stick, ...]:
-    if length < value("stick") * max(first, second) * (1.0 - 1.0e-9):
+    if length < stiffness_rule("stick") * max(first, second) * (1.0 - 1.0e-9):
         return ()
     E, G = modulus(material, first, second, grade)
     if E <= 0.0:

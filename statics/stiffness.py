@@ -26,7 +26,7 @@ SETS: Mapping[str, Mapping[str, float]] = {
 
 
 @cache
-def value(rule: str) -> float:
+def stiffness_rule(rule: str) -> float:
     """Return a rule of ``references/statics.csv`` by its name, in SI. KeyError for another."""
     return float(references.table("statics").one("rule", rule)["value"])
 
@@ -43,10 +43,10 @@ def slip_modulus(
     d = positive("diameter", diameter) * 1000.0
     rho = np.sqrt(positive("first", first) * positive("second", second))
     driven = kind in ("nail", "staple") and not lead_holes
-    power = value("power of nail diameter") if driven else 1.0
-    over = value(f"slip of {kind}s" if driven else "slip of dowels")
-    K_ser = rho ** value("power of density") * d**power / over
-    return K_ser * 1000.0 * value("ultimate slip")
+    power = stiffness_rule("power of nail diameter") if driven else 1.0
+    over = stiffness_rule(f"slip of {kind}s" if driven else "slip of dowels")
+    K_ser = rho ** stiffness_rule("power of density") * d**power / over
+    return K_ser * 1000.0 * stiffness_rule("ultimate slip")
 
 
 def axial_stiffness(diameter: ArrayLike, length: ArrayLike) -> Array:
@@ -55,7 +55,7 @@ def axial_stiffness(diameter: ArrayLike, length: ArrayLike) -> Array:
     ValueError unless above 0. Source: European technical approvals of screws (memory).
     """
     d, threaded = positive("diameter", diameter), positive("length", length)
-    return value("axial stiffness of screws") * d * threaded * 1.0e9
+    return stiffness_rule("axial stiffness of screws") * d * threaded * 1.0e9
 
 
 def pressed_stiffness(modulus: ArrayLike, depth: ArrayLike) -> Array:

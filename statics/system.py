@@ -14,7 +14,7 @@ from numpy.typing import NDArray
 
 from ..design.shapes.shape import Array
 from .frame import Beams
-from .wrench import moved, rows
+from .wrench import motion_rows, moved
 
 FIXED = -1
 
@@ -114,7 +114,7 @@ class System:
         every, six = np.arange(len(self.springs))[:, None], np.arange(6)
         for pieces, way in ((self.springs.end, 1.0), (self.springs.start, -1.0)):
             held = pieces != FIXED
-            row = way * rows(self.springs.along, self.springs.at, self.points[pieces])
+            row = way * motion_rows(self.springs.along, self.springs.at, self.points[pieces])
             # one spring may join a piece to itself only by mistake: both rows then cancel
             found[every[held], 6 * pieces[held, None] + six] += row[held]
         return found

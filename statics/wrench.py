@@ -24,7 +24,7 @@ def about(wrenches: Array, point: Array) -> Array:
     return np.concatenate([F, M], axis=-1)
 
 
-def rows(directions: Array, points: Array, origins: Array) -> Array:
+def motion_rows(directions: Array, points: Array, origins: Array) -> Array:
     """Return the rows (n, 6) by which a rigid body's motion about ``origins`` moves ``points``.
 
     Each is (d, (p - o) x d): the motion (u, turn) of a body moves its point p along the unit vector

@@ -118,12 +118,12 @@ def test_it_is_chosen_in_the_file_and_judges_by_its_own_numbers():
 
 
 def test_limits_are_in_its_own_air():
-    """Hand: tips over a side at q where 2 q 0.45 0.75 = W 0.15; V = sqrt(2 q/1.0) or sooner."""
+    """Hand: 2 q 0.45 (cos a + sin a) cos a 0.75 = W 0.15, worst of every 5 degrees at a = 20."""
     found = examine(read_design(FILE))
     W = 600.0 * 0.3 * 0.3 * 1.5 * 9.80665
-    q = W * 0.15 / (2.0 * 0.45 * 0.75)
-    assert found.limits.tipping <= np.sqrt(2.0 * q) * (1.0 + 1e-9)
-    assert found.limits.tipping == pytest.approx(np.sqrt(2.0 * q), rel=0.2)
+    a = np.radians(20.0)
+    q = W * 0.15 / (2.0 * 0.45 * 0.75 * (np.cos(a) + np.sin(a)) * np.cos(a))
+    assert found.limits.tipping == pytest.approx(np.sqrt(2.0 * q), rel=1e-6)
 
 
 def test_surroundings_and_recurrence_are_its_own():

@@ -19,12 +19,12 @@ from yardfast.loads.site import Site
 BOARD = Panel(2.0, 1.0, 1e-4)
 
 
-def board(*beneath, up):
+def board(*beneath, up, method="gust"):
     part = Part("board", BOARD, Place(at=(0.0, 0.0, up)), density=500.0)
     sheet = Part("sheet", Plate(Rectangle(3.0, 3.0), 1e-7), density=500.0)
     parts = (sheet, *beneath, part)
     structure = build_structure(design(*parts))
-    gust = method_of(Site("gust", 30.0, "paving"), structure.height)
+    gust = method_of(Site(method, 30.0, "paving", exposure="C"), structure.height)
     found = expose(structure, bare(structure, [None] * len(parts), gust), False)
     d = int(np.argmin(np.abs(found.azimuths - 180.0)))
     return float(found.below[-1, d] / 2.0), float(found.rise[-1])
@@ -38,6 +38,13 @@ def test_a_foot_plate_beneath_a_board_leaves_it_a_wall():
     plain, plain_rise = board(up=1e-9)
     assert cf == pytest.approx(plain, abs=1e-3)
     assert plain_rise == pytest.approx(0.05)
+
+
+def test_every_book_that_takes_the_figure_knows_what_fills_the_space_beneath():
+    foot = Part("foot", Plate(Rectangle(2.2, 0.4), 0.1), density=500.0)
+    by_gust = board(foot, up=0.1)
+    for method in ("forecast", "ASCE 7-22", "ASCE 7-16"):
+        assert board(foot, up=0.1, method=method) == pytest.approx(by_gust, rel=1e-12)
 
 
 def test_a_board_on_posts_is_a_sign():

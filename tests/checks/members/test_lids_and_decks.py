@@ -266,12 +266,12 @@ CHEST = Part(
 CEDAR = lid(Rectangle(72 * INCH, 12 * INCH), 1.0 * INCH, "box", "western redcedar")
 
 
-@pytest.mark.parametrize(("wide", "use"), [(0.3, 1.6), (0.01, 3.1)], ids=["a chest", "a stone"])
+@pytest.mark.parametrize(("wide", "use"), [(0.3, 1.7), (0.01, 3.1)], ids=["a chest", "a stone"])
 def test_a_lid_of_boards_shares_nothing_between_them_by_hand(wide, use):
     """1 in cedar, 72 by 12 in on a box of 3/4 in, 140 lb in its middle: P s/4 + w s^2/8.
 
     Over S F'_b, stud grade of western cedars 550 psi, C_D 1.6 (memory). On all of the opening's
-    other side 1.6, on one board of 5 1/2 in 3.1; what stays asks 1.6/0.9 times that (NDS 2.3.2).
+    other side 1.7, on one board of 5 1/2 in 3.1; what stays asks 1.6/0.9 times that (NDS 2.3.2).
     Half of the span, 35 in, was taken once.
     """
     stone = Part("stone", Box(wide, 12 * INCH, 0.2), Place(on="lid"), mass=140 * POUND)
@@ -281,7 +281,7 @@ def test_a_lid_of_boards_shares_nothing_between_them_by_hand(wide, use):
     moment = P * (span - wide) / 4.0 + w * strip * span**2 / 8.0
     point = P * span / 4.0 + w * strip * span**2 / 8.0
     holds = strip * INCH**2 / 6.0 * 550 * PSI * 1.6
-    assert point / holds == pytest.approx(use, abs=0.1)
+    assert point / holds == pytest.approx(use, abs=0.05)
     assert one.utilization == pytest.approx(moment / holds * 1.6 / 0.9, rel=1e-4)
 
 

@@ -40,7 +40,9 @@ def test_even_load_as_the_design_aid_prints_it(length, held, fast, most, moved):
     bent = even(length, held, fast=fast, n=48)
     s = 1.2
     assert max(moments(bent)) == pytest.approx(most * 200.0 * s**2, rel=1e-9)
-    assert np.abs(bent.moved).max() == pytest.approx(moved * 200.0 * s**4 / EI, rel=0.01)
+    assert np.abs(bent.moved).max() == pytest.approx(
+        moved * 200.0 * s**4 / EI, rel=0.0073
+    )  # three digits printed
 
 
 def test_greatest_moment_lies_between_nodes_where_there_is_no_shear():
