@@ -79,6 +79,8 @@ def meeting(of: Body, to: Body, bridged: bool = False) -> Face | None:
     other meets it where the one's face cuts the other. ``bridged``: blocks or a flange bridge what
     is hollow, so the walls of the one may meet within the outline of the other.
     """
+    if not boxes_near(np.array(of.extent), np.array(to.extent)):
+        return None
     return faces_met(surfaces_of(of), surfaces_of(to), bridged)
 
 

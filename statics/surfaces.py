@@ -29,7 +29,8 @@ class Piece:
     """A convex piece on the site (m): corners (k, 3), circles (c), balls (b), and what bounds it.
 
     ``normals`` (p, 3) point out of its flat faces and the facets of its round sides; ``directions``
-    (e, 3) are those of its edges, or of a round piece its axis.
+    (e, 3) are those of its edges, or of a round piece its axis. ``hull`` is what it is in its own
+    axes, turned by ``rotation`` (3, 3) and moved to ``origin`` (3,).
     """
 
     points: Array
@@ -40,7 +41,16 @@ class Piece:
     ball_radii: Array
     normals: Array
     directions: Array
-    edges: Edges
+    hull: Hull
+    rotation: Array
+    origin: Array
+
+    @cached_property
+    def edges(self) -> Edges:
+        """Return its edges on the site; of a ball they are many, and seldom asked for."""
+        own = edges_of(self.hull)
+        turned = self.rotation.T
+        return Edges(own.starts @ turned + self.origin, own.ends @ turned + self.origin)
 
     def reach(self, normals: Array) -> Array:
         """Return how far (n,) in m it reaches along unit vectors (n, 3)."""
@@ -163,7 +173,9 @@ def _piece(hull: Hull) -> Piece:
         np.array([ball.radius for ball in hull.spheres]),
         normals,
         directions,
-        edges_of(hull),
+        hull,
+        np.eye(3),
+        np.zeros(3),
     )
 
 
@@ -178,7 +190,9 @@ def _placed(piece: Piece, body: Body) -> Piece:
         piece.ball_radii,
         piece.normals @ turned,
         piece.directions @ turned,
-        Edges(body.place(piece.edges.starts), body.place(piece.edges.ends)),
+        piece.hull,
+        body.rotation,
+        body.origin,
     )
 
 
@@ -188,7 +202,7 @@ def _moved(piece: Piece, by: Array) -> Piece:
         points=piece.points + by,
         centres=piece.centres + by,
         balls=piece.balls + by,
-        edges=Edges(piece.edges.starts + by, piece.edges.ends + by),
+        origin=piece.origin + by,
     )
 
 
