@@ -7,7 +7,7 @@ import numpy as np
 from .. import references
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
-from ..loads.closed_tops import strip_suction
+from ..loads.asce7.closed_tops import strip_suction
 from ..loads.exposed import Exposed
 from ..loads.methods import Method
 
@@ -37,10 +37,11 @@ def local_wind(structure: Structure, exposed: Exposed, method: Method) -> LocalW
     directionality = method.directionality(exposed.kinds)
     gust = method.gust(exposed.height, exposed.breadth)
     q = method.pressure(exposed.pressure_height) * directionality
-    coefficient = (exposed.coefficient * gust).max(axis=1) * exposed.case.max(axis=1)
+    worst = exposed.case.max(axis=(1, 2))
+    coefficient = (exposed.coefficient * gust).max(axis=1) * worst
     tops = np.array([body.top for body in structure.bodies])
     least = method.minimum or 0.0
-    blown = np.maximum(exposed.below, exposed.above) * gust * exposed.case.max(axis=1)[:, None]
+    blown = np.maximum(exposed.below, exposed.above) * gust * worst[:, None]
     pushed = blown + exposed.suction.sideways * gust
     return LocalWind(
         pressure=q * gust.max(),

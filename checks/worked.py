@@ -142,7 +142,7 @@ def part_winds(examination: Examination) -> list[PartWind]:
                 part=part,
                 kind=exposed.kinds[first],
                 area=float(exposed.area[own, d].sum()),
-                product=float((product * exposed.case[:, case])[own].sum()),
+                product=float((product * exposed.case[:, case, d])[own].sum()),
                 pressure=float(pressure * ratio[first]),
                 directionality=float(examination.wind.directionality[first]),
                 force=force,

@@ -119,17 +119,6 @@ def place_parts(design: Design) -> tuple[Body, ...]:
     )
 
 
-def stacks(parts: Sequence[Part]) -> tuple[int, ...]:
-    """Return for each part the index of the part at the foot of its stack."""
-    index = {part.name: i for i, part in enumerate(parts)}
-
-    def foot(i: int) -> int:
-        below = parts[i].place.reference
-        return i if below is None else foot(index[below])
-
-    return tuple(foot(i) for i in range(len(parts)))
-
-
 def about_z(angle: float) -> Array:
     """Return the matrix (3, 3) that turns by ``angle`` rad, counter-clockwise from above."""
     c, s = cos(angle), sin(angle)

@@ -153,6 +153,11 @@ def hulls(points: Array) -> Polygons:
     return cast(Polygons, _kernel.convex_hull(_kernel.multipoints(flat, indices=owner)))
 
 
+def hulls_of(regions: Polygons) -> Polygons:
+    """Return the convex hulls of regions."""
+    return cast(Polygons, _kernel.convex_hull(regions))
+
+
 def polygons(corners: Array) -> Polygons:
     """Return the polygons (D,) of corners (D, k, 2) in m."""
     return cast(Polygons, _kernel.polygons(corners))
@@ -220,6 +225,12 @@ def inset(ring: Array, distance: float) -> Array:
     corners = ring_of(inner)
     first = int(np.linalg.norm(corners - ring[0], axis=1).argmin())
     return np.roll(corners, -first, axis=0)
+
+
+def corners_of(regions: Polygons) -> tuple[Array, NDArray[np.int_]]:
+    """Return every corner (k, 2) of regions (n,) in m, and of which of them it is one (k,)."""
+    found, owner = _kernel.get_coordinates(regions, return_index=True)
+    return np.asarray(found, dtype=float), np.asarray(owner, dtype=int)
 
 
 def ring_of(region: BaseGeometry) -> Array:

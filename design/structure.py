@@ -13,7 +13,7 @@ from ..units import GRAVITY
 from . import plane
 from .model import Design
 from .on_ground import Patch, footprint_of, ground_contact, refusal
-from .placing import Body, place_parts, stacks
+from .placing import Body, place_parts
 from .shapes.shape import Array, Sloped
 
 Weighing = Literal["light", "typical", "heavy"]
@@ -32,7 +32,6 @@ class Structure:
 
     design: Design
     bodies: tuple[Body, ...]
-    stack: tuple[int, ...]
     body_mass: Array
     body_centre: Array
     body_volume: Array
@@ -114,7 +113,6 @@ def build_structure(design: Design) -> Structure:
     return Structure(
         design=design,
         bodies=bodies,
-        stack=stacks(design.parts),
         body_mass=mass,
         body_centre=centre,
         body_volume=volume,

@@ -78,10 +78,10 @@ def wind_actions(
     size = _pushed(exposed, pressure, ratio, directionality, gust, above)
     lifted = exposed.up[:, None, :] + exposed.rise[:, None, None]
     vector = np.einsum("...bd,bdi->...bdi", size, exposed.along)
-    force = np.einsum("...bdi,bs->...dsi", vector, exposed.case)
-    tilting = np.einsum("...bdi,bsd,bs->...dsi", vector, lifted + 0.0 * exposed.shift, exposed.case)
+    force = np.einsum("...bdi,bsd->...dsi", vector, exposed.case)
+    tilting = np.einsum("...bdi,bsd->...dsi", vector, lifted * exposed.case)
     turning = exposed.arm[:, None, :] + exposed.shift
-    twist = np.einsum("...bd,bsd,bs->...ds", size, turning, exposed.case)
+    twist = np.einsum("...bd,bsd->...ds", size, turning * exposed.case)
     normal = np.einsum(
         "...b,bdvk->...dvk", pressure[..., None] * directionality, exposed.suction.terms
     )
@@ -104,7 +104,7 @@ def body_actions(
     """
     size = _pushed(exposed, pressure, ratio, directionality, gust, above)
     shape = (*size.shape, len(exposed.cases))
-    sized = size[..., None] * exposed.case[:, None, :]
+    sized = size[..., None] * np.swapaxes(exposed.case, 1, 2)
     force = sized[..., None] * exposed.along[:, :, None, :]
     up = (exposed.up + exposed.rise[:, None])[:, :, None, None]
     turning = exposed.arm[:, :, None] + np.swapaxes(exposed.shift, 1, 2)

@@ -14,14 +14,16 @@ from ..design.plane import Polygons
 from ..design.shapes.rotor import Rotor
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
-from . import rotor
-from .beneath import filled_beneath
+from . import hiding, rotor
+from .boards import boards
+from .connected import tops
 from .directions import wind_directions
+from .hiding import Hidden
 from .methods import Method
 from .shape_coefficients import Coefficient
 from .sheltering import shelter
 from .uplift import Lift, lift
-from .visible import Faces, breadth, measure, silhouette, visible_outlines
+from .visible import Faces, breadth, count_twice, measure, silhouette
 
 
 @dataclass(frozen=True, eq=False)
@@ -34,9 +36,10 @@ class Exposed:
     height in m. ``case`` (bodies, S) multiplies the force in each sign case and ``shift``
     (bodies, S, D) turns it about the board's middle, in m; ``rise`` (bodies,) lifts it.
     ``outline`` (bodies, D) are the outlines, of ``solidity`` (bodies, D).
-    ``area`` (bodies, D) is the visible area in m2 itself, and ``pressure_height`` (bodies,) the
-    height at which each body's pressure is taken. ``coefficient`` (bodies, D) is the greater of
-    each body's own force coefficients.
+    ``visible`` are the outlines less what is hidden, and ``area`` (bodies, D) theirs in m2;
+    ``sheltered`` (bodies, D) is the share of the force that shelter leaves, and ``pressure_height``
+    (bodies,) the height at which each body's pressure is taken. ``coefficient`` (bodies, D) is the
+    greater of each body's own force coefficients.
     """
 
     azimuths: Array
@@ -60,6 +63,8 @@ class Exposed:
     coefficient: Array
     height: float
     area: Array
+    visible: Polygons
+    sheltered: Array
 
     seen: Faces | None = None
 
@@ -71,13 +76,23 @@ class Exposed:
         """
         return silhouette(self.outline, self.solidity) if self.seen is None else self.seen
 
+    @property
+    def gives_shelter(self) -> bool:
+        """Return whether any force is lessened by shelter."""
+        return bool((self.sheltered < 1.0).any())
+
+    @property
+    def counts_twice(self) -> bool:
+        """Return whether bodies that stand behind one another each take their full wind."""
+        return count_twice(self.visible)
+
 
 @dataclass(frozen=True, eq=False)
 class Bare:
     """What the wind would find of each body alone: outlines, coefficients, and what acts normal.
 
     ``standing`` (bodies, D) is the share of the level force that acts beside what acts normal to a
-    free roof or leaning board.
+    free roof or leaning board. ``hiding`` is what hides what where all stand together.
 
     Found once for a structure, however many of its parts are then looked at by themselves.
     """
@@ -87,6 +102,7 @@ class Bare:
     coefficients: tuple[Coefficient, ...]
     suction: Lift
     standing: Array
+    hiding: tuple[Hidden, ...]
 
     @property
     def solidity(self) -> Array:
@@ -103,8 +119,15 @@ def bare(structure: Structure, surfaces: Sequence[str | None], method: Method) -
     angles = np.radians(azimuths)
     outline = outlines(structure.bodies, angles)
     coefficients = tuple(_coefficients(structure, angles, surfaces, method))
-    normal, standing = lift(structure, outline, coefficients, angles)
-    return Bare(azimuths, outline, coefficients, normal, _kept(structure, coefficients, standing))
+    normal, standing = lift(structure, outline, coefficients, angles, method.tops)
+    return Bare(
+        azimuths,
+        outline,
+        coefficients,
+        normal,
+        _kept(coefficients, standing),
+        hiding.hidden(structure.bodies, outline, _greater(coefficients), angles),
+    )
 
 
 def expose(
@@ -121,17 +144,18 @@ def expose(
     suction, solidity = each.suction, each.solidity
     angles = np.radians(azimuths)
     bodies = structure.bodies
-    stack = [structure.stack[body.part] for body in bodies]
     hooks = [part.hangs_at for part in structure.design.parts]
-    rank = np.array([np.maximum(c.below, c.above) for c in coefficients])
     if only is not None:
         outline = plane.kept(np.broadcast_to(only[:, None], outline.shape), outline)
         suction = suction.of(only)
-    visible = measure(visible_outlines(bodies, structure.stack, outline, rank))
-    whole = measure(outline)
-    kept = each.standing
+    else:
+        only = np.ones(len(bodies), dtype=bool)
+    unhidden = hiding.visible(outline, each.hiding, only)
+    visible, whole = measure(unhidden), measure(outline)
+    sheltered = np.ones(visible.area.shape)
     if sheltering:
-        kept = kept * shelter(bodies, stack, outline, solidity, angles)
+        sheltered = shelter(bodies, outline, unhidden, solidity, downwind_axes(angles))
+    kept = each.standing * sheltered
     below, above, along, arm, up = _forces(bodies, coefficients, visible, whole, angles, hooks)
     names, case, shift = _sign_cases(bodies, coefficients, angles)
     return Exposed(
@@ -158,13 +182,20 @@ def expose(
         solidity=solidity,
         breadth=breadth(outline),
         pressure_height=_pressure_heights(bodies, coefficients, visible),
-        coefficient=rank,
+        coefficient=_greater(coefficients),
         height=structure.height,
         area=visible.area,
+        visible=unhidden,
+        sheltered=sheltered,
     )
 
 
-def _kept(structure: Structure, coefficients: Sequence[Coefficient], standing: Array) -> Array:
+def _greater(coefficients: Sequence[Coefficient]) -> Array:
+    """Return the greater (bodies, D) of each body's own force coefficients."""
+    return np.array([np.maximum(c.below, c.above) for c in coefficients])
+
+
+def _kept(coefficients: Sequence[Coefficient], standing: Array) -> Array:
     """Return the share (bodies, D) of each level force that is left: edges stay whole."""
     edges = np.array([c.edges for c in coefficients])
     return edges + standing * (1.0 - edges)
@@ -173,20 +204,10 @@ def _kept(structure: Structure, coefficients: Sequence[Coefficient], standing: A
 def _coefficients(
     structure: Structure, angles: Array, surfaces: Sequence[str | None], method: Method
 ) -> list[Coefficient]:
-    top: dict[int, float] = {}
-    for body in structure.bodies:
-        if body.shape.hulls():
-            foot = structure.stack[body.part]
-            top[foot] = max(top.get(foot, 0.0), body.top)
+    bodies = structure.bodies
     return [
-        method.coefficient(
-            body,
-            top.get(structure.stack[body.part], 0.0),
-            angles,
-            surfaces[body.part] or "rough",
-            float(filled),
-        )
-        for body, filled in zip(structure.bodies, filled_beneath(structure), strict=True)
+        method.coefficient(body, top, angles, surfaces[body.part] or "rough", board)
+        for body, top, board in zip(bodies, tops(bodies).tolist(), boards(bodies), strict=True)
     ]
 
 
@@ -242,27 +263,27 @@ def _axle(body: Body, wheel: Rotor, wind: Array) -> Array:
 def _sign_cases(
     bodies: Sequence[Body], coefficients: Sequence[Coefficient], angles: Array
 ) -> tuple[tuple[str, ...], Array, Array]:
-    """Return case names, force multipliers (bodies, S) and turning arms (bodies, S, D)."""
+    """Return case names, force multipliers and turning arms (bodies, S, D)."""
     boards = [c.sign for c in coefficients]
     names = ["A"]
     if any(boards):
         names += ["B left", "B right"]
-    if any(sign and sign.mean_c for sign in boards):
+    if any(sign and sign.edge for sign in boards):
         names += ["C left", "C right"]
-    case = np.ones((len(bodies), len(names)))
-    shift = np.zeros((len(bodies), len(names), len(angles)))
+    case = np.ones((len(bodies), len(names), len(angles)))
+    shift = np.zeros(case.shape)
     across = lateral_axes(angles)
     for i, (body, sign) in enumerate(zip(bodies, boards, strict=True)):
         if sign is None:
             continue
-        side = sign.width * np.abs(across @ body.bearing(0.0))
+        side = across @ body.bearing(0.0)
         for j, name in enumerate(names[1:], start=1):
-            way = 1.0 if name.endswith("left") else -1.0
-            if name.startswith("B"):
-                shift[i, j] = -way * sign.shift_b * side
-            elif sign.mean_c is not None and sign.shift_c is not None:
-                case[i, j] = sign.mean_c
-                shift[i, j] = -way * sign.shift_c * side
+            ends = sign.off if name.startswith("B") else sign.edge
+            if ends is not None:
+                at = np.where((side > 0.0) == name.endswith("left"), 0, 1)
+                factor, along = np.array(ends).T
+                case[i, j] = factor[at]
+                shift[i, j] = -along[at] * side
     return tuple(names), case, shift
 
 

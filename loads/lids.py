@@ -1,5 +1,6 @@
 """What is closed above on a structure, and what stands beneath it: the geometry of suction."""
 
+from functools import lru_cache
 from math import atan2, radians
 
 import numpy as np
@@ -51,7 +52,7 @@ def lid(structure: Structure, i: int) -> BaseGeometry | None:
             corners = body.place(panel.hulls()[0].points)[:, :2]
             return None if flat else plane.hull(corners)
         case Dome() | Vault():
-            return body.in_plan(body.shape.from_above())
+            return from_above(body)
         case Cone(bottom=across, height=height) as cone:
             return body.in_plan(cone.from_above()) if _gentle(height, across / 2) else None
         case Gable(width=width, height=height) as gable:
@@ -92,12 +93,22 @@ def is_closed_above(structure: Structure, i: int) -> bool:
 
 
 def supports(structure: Structure, body: Body) -> list[Body]:
-    """Return the copies of the part that it stands on which lie beneath this very body."""
-    on = structure.design.parts[body.part].place.on
-    named = [b for b in structure.bodies if structure.design.parts[b.part].name == on]
-    plan = body.in_plan(body.shape.from_above()) if body.shape.hulls() else plane.NOTHING
-    beneath = [b for b in named if top_plan(b).intersects(plan)]
-    return beneath or named
+    """Return what a body stands on or is set into: what ends at its underside and lies beneath."""
+    return [
+        one
+        for one in structure.bodies
+        if one.bottom < body.bottom - TOUCHING and stands_on(body, one)
+    ]
+
+
+def stands_on(upper: Body, lower: Body) -> bool:
+    """Return whether a body stands on another's top, is set into it, or goes round that top."""
+    if upper is lower or not upper.bottom <= lower.top + TOUCHING < upper.top:
+        return False
+    (x0, y0, _), (x1, y1, _) = upper.extent
+    (u0, v0, _), (u1, v1, _) = lower.extent
+    beside = u0 > x1 or u1 < x0 or v0 > y1 or v1 < y0
+    return not beside and bool(top_plan(lower).intersects(from_above(upper)))
 
 
 def is_free(structure: Structure, body: Body) -> bool:
@@ -117,13 +128,13 @@ def is_free(structure: Structure, body: Body) -> bool:
 
 
 def carrying(structure: Structure, body: Body) -> list[Body]:
-    """Return what a body stands on by the file's word, else what reaches up to it from beneath.
+    """Return what a body stands on, else what reaches up to it from beneath.
 
     A roof nearer to a body than a tenth of its own reach in plan closes it (judgement).
     """
-    named = supports(structure, body)
-    if named or not body.shape.hulls():
-        return named
+    below = supports(structure, body)
+    if below or not body.shape.hulls():
+        return below
     low, high = body.extent
     near = low[2] - CLOSE * float(np.hypot(*(high - low)[:2]))
     found: list[Body] = []
@@ -177,6 +188,13 @@ def vessel_floors(structure: Structure, i: int) -> list[BaseGeometry]:
             return []
 
 
+@lru_cache(maxsize=1024)
+def from_above(body: Body) -> BaseGeometry:
+    """Return the outline from above of a body where it stands."""
+    return body.in_plan(body.shape.from_above()) if body.shape.hulls() else plane.NOTHING
+
+
+@lru_cache(maxsize=1024)
 def top_plan(body: Body) -> BaseGeometry:
     """Return the filled outline of a body's top in plan."""
     match body.shape:
@@ -185,21 +203,13 @@ def top_plan(body: Body) -> BaseGeometry:
         case Box() as box:
             return body.in_plan(box.top_plan.polygon())
         case _:
-            return body.in_plan(body.shape.from_above())
+            return from_above(body)
 
 
 def _on_top(structure: Structure, i: int) -> list[int]:
-    """Return the bodies named to stand on this one that do: set on its top, or into it."""
-    body = structure.bodies[i]
-    name = structure.design.parts[body.part].name
-    plan = top_plan(body)
-    return [
-        j
-        for j, other in enumerate(structure.bodies)
-        if structure.design.parts[other.part].place.on == name
-        and other.bottom <= body.top + TOUCHING < other.top
-        and plan.intersects(other.in_plan(other.shape.from_above()))
-    ]
+    """Return the bodies that stand on this one, are set into it, or go round its top."""
+    below = structure.bodies[i]
+    return [j for j, other in enumerate(structure.bodies) if stands_on(other, below)]
 
 
 def _covers(structure: Structure, j: int) -> BaseGeometry:
@@ -213,7 +223,7 @@ def _covers(structure: Structure, j: int) -> BaseGeometry:
         case Box(length, width):
             return body.in_plan(Rectangle(length, width).polygon())
         case Plate() | Gable() | Dome() | Vault():
-            return body.in_plan(body.shape.from_above())
+            return from_above(body)
         case _:
             return plane.NOTHING
 

@@ -12,10 +12,12 @@ from ..design.placing import Body
 from ..design.row import Row
 from ..design.shapes.shape import Array
 from .asce7.standard import ASCE7
+from .boards import Board
 from .en1991.standard import EN1991
 from .gust.standard import GUST
 from .shape_coefficients import Coefficient
 from .site import Site
+from .tops import Tops
 
 
 class Method(Protocol):
@@ -24,6 +26,11 @@ class Method(Protocol):
     @property
     def minimum(self) -> float | None:
         """Pressure in Pa on the whole silhouette that is a case of its own, or None."""
+        ...
+
+    @property
+    def tops(self) -> Tops:
+        """What acts normal to tops, roofs and leaning boards."""
         ...
 
     def pressure(self, height: Array) -> Array:
@@ -39,11 +46,16 @@ class Method(Protocol):
         ...
 
     def coefficient(
-        self, body: Body, stack_top: float, azimuths: Array, surface: str, filled: float
+        self,
+        body: Body,
+        stack_top: float,
+        azimuths: Array,
+        surface: str,
+        board: Board | None = None,
     ) -> Coefficient:
         """Return the force coefficient of a body for winds from the azimuths (D,), rad.
 
-        ``filled`` is the height in m beneath a board that something else fills.
+        ``board`` is what a standing board makes with what abuts it, itself alone by default.
         """
         ...
 

@@ -2,10 +2,10 @@
 
 from dataclasses import dataclass, replace
 from math import inf, pi
+from typing import cast
 
 import numpy as np
 
-from ..design import plane
 from ..design.outlines import downwind_axes
 from ..design.placing import Body
 from ..design.shapes.ball import Ball
@@ -21,25 +21,28 @@ from ..design.shapes.rotor import Rotor
 from ..design.shapes.shape import Array
 from . import force_coefficients as cf
 from . import rotor, signs
+from .boards import Board, alone
 
 PLUMB = 0.94
 """Rise over length from which a stick is a post, with face and diagonal (20 degrees off plumb)."""
+
+
+Ends = tuple[tuple[float, float], tuple[float, float]]
+"""Of two ends of a board, the force on it over that of Case A, and the resultant's shift in m."""
 
 
 @dataclass(frozen=True)
 class SignCases:
     """Cases A, B and C of a solid sign, relative to Case A.
 
-    ``width`` B in m; ``rise`` of the resultant above the board's middle in m; ``shift_b`` Case B's
-    shift of the resultant over B; ``mean_c`` the Case C coefficient over that of Case A and
-    ``shift_c`` its resultant's shift over B, both None where B/s is below 2.
+    ``rise`` of the resultant above the board's middle in m. ``off`` is Case B and ``edge`` Case C,
+    None where B/s is below 2: first with the resultant toward, or the windward edge at, the end of
+    the board's own axis, then the other; the shift is along that axis.
     """
 
-    width: float
     rise: float
-    mean_c: float | None
-    shift_c: float | None
-    shift_b: float
+    off: Ends
+    edge: Ends | None = None
 
 
 @dataclass(frozen=True, eq=False)
@@ -71,7 +74,11 @@ class Coefficient:
 
 
 def shape_coefficient(
-    body: Body, stack_top: float, azimuths: Array, surface: str = "rough", filled: float = 0.0
+    body: Body,
+    stack_top: float,
+    azimuths: Array,
+    surface: str = "rough",
+    board: Board | None = None,
 ) -> Coefficient:
     """Return the coefficient of a body for winds from the azimuths (D,), rad.
 
@@ -79,23 +86,16 @@ def shape_coefficient(
     body's own least width at mid-height (ASCE/SEI 7 Fig. 29.4-1). Squares and rectangles go from
     face to diagonal; hexagon, octagon and round take one coefficient on the projected area; three
     and five sides as a square's face, seven as a hexagon, nine and more as an octagon; standing
-    panels as signs (Fig. 29.3-1), lattices as open signs (Fig. 29.4-2). ``filled`` is the height in
-    m beneath a board that something else fills.
+    panels as signs (Fig. 29.3-1), lattices as open signs (Fig. 29.4-2). ``board`` is what a panel
+    or cut-out makes with what abuts it, itself alone by default.
     """
     wind = downwind_axes(azimuths)
     own = body.own_wind(wind)
     bearing = np.arctan2(-own[:, 1], -own[:, 0])
     ones = np.ones(len(azimuths))
     match body.shape:
-        case Panel(width, height, thickness, solidity, climbers):
-            shown = height - max(-body.bottom, 0.0)
-            board = _Board(width, shown, thickness, width * shown, solidity, climbers)
-            return _standing_board(board, body.top, own, filled)
-        case Cutout() as cut:
-            buried = max(-body.bottom, 0.0)
-            area = plane.area_above(cut.outline, buried)
-            board = _Board(cut.width, cut.height - buried, cut.thickness, area)
-            return _standing_board(board, body.top, own, filled)
+        case Panel() | Cutout():
+            return _standing_board(board or cast(Board, alone(body)), own)
         case Rotor() as wheel:
             blades = ones * rotor.blade_coefficient(wheel.blade_area / wheel.disc_area)
             return Coefficient(blades, blades, ones * wheel.solidity, "wheel")
@@ -204,41 +204,29 @@ def _rectangle(length: float, width: float, h: float, bearing: Array) -> Coeffic
     return Coefficient(value, value, np.ones(len(bearing)), "square")
 
 
-@dataclass(frozen=True)
-class _Board:
-    """A standing board: the box round it (m), its own area (m2), and how open it is."""
-
-    width: float
-    height: float
-    thickness: float
-    area: float
-    solidity: float = 1.0
-    climbers: bool = False
-
-
-def _standing_board(board: _Board, top: float, own: Array, filled: float) -> Coefficient:
+def _standing_board(board: Board, own: Array) -> Coefficient:
     """Broadside as a sign or open sign on its gross area, its edges as a rectangle's face.
 
-    ``filled`` is the height in m that is filled beneath it, s/h 1 where all of it is (a wall).
-    ``own`` (D, 3) is the wind in the board's axes: what it meets of face, side and upper edge.
+    s/h is 1 where all beneath it is filled (a wall). Openings between boards that abut lessen the
+    force by ``openings_factor``. ``own`` (D, 3) is the wind in the board's axes: what it meets of
+    face, side and upper edge.
     """
-    ratio, clearance = board.width / board.height, min((board.height + filled) / top, 1.0)
+    ratio = board.width / board.height
+    clearance = min((board.height + board.filled) / board.top, 1.0)
     solid = float(signs.solid_sign(ratio, clearance))
     open_ = board.solidity < 1.0
     broadside = float(signs.open_sign(board.solidity, solid)) if open_ else solid
     if board.climbers:
         broadside = max(broadside, solid)
-    edge = float(cf.square_face(top / board.thickness))
+    broadside *= float(signs.openings_factor(board.share)) / board.share
+    edge = float(cf.square_face(board.top / board.thickness))
     face = board.area * np.abs(own[:, 1])
     edges = board.thickness * (board.height * np.abs(own[:, 0]) + board.width * np.abs(own[:, 2]))
     value = (broadside * face + edge * edges) / (face + edges)
     solidity = (board.solidity * face + edges) / (face + edges)
-    mean_c = shift_c = None
-    if ratio >= 2.0:
-        c, shift = signs.case_c(ratio, clearance)
-        mean_c, shift_c = float(c) / solid, float(shift)
-    rise = float(signs.resultant_rise(clearance, top))
-    cases = SignCases(board.width, rise, mean_c, shift_c, float(signs.case_b_eccentricity(1.0)))
+    rise = float(signs.resultant_rise(clearance, board.top))
+    off = off_the_middle(board, float(signs.case_b_eccentricity(1.0)))
+    at_edge = _windward_edge(board, ratio, clearance, solid) if ratio >= 2.0 else None
     kind = "lattice" if open_ else "sign"
     share = edge * edges / np.maximum(broadside * face + edge * edges, 1e-12)
     return Coefficient(
@@ -246,8 +234,36 @@ def _standing_board(board: _Board, top: float, own: Array, filled: float) -> Coe
         value,
         solidity,
         kind,
-        sign=cases,
+        sign=SignCases(rise, off, at_edge),
         face=broadside,
         share=share,
-        pressure_at=top,
+        pressure_at=board.top,
     )
+
+
+def off_the_middle(board: Board, eccentricity: float) -> Ends:
+    """Return Case B: the resultant of the whole ``eccentricity`` times its width off its middle.
+
+    On boards that together make the whole it is even pressure and what grows evenly from end to
+    end, so that each takes its own share: 1 + 12 e x/B at x from the middle.
+    """
+    grows = 12.0 * eccentricity / board.width
+    far, near = (_nonzero(1.0 + way * grows * board.offset) for way in (1.0, -1.0))
+    shift = grows * board.own**2 / 12.0
+    return (far, shift / far), (near, -shift / near)
+
+
+def _windward_edge(board: Board, ratio: float, clearance: float, solid: float) -> Ends:
+    """Return Case C of one of the boards that together make the whole."""
+    ends: list[tuple[float, float]] = []
+    for way in (1.0, -1.0):
+        middle = 0.5 - way * board.offset / board.width
+        half = 0.5 * board.own / board.width
+        start, end = max(middle - half, 0.0), min(middle + half, 1.0)
+        mean, shift = signs.case_c(ratio, clearance, start, end)
+        ends.append((float(mean) / solid, way * float(shift) * board.width))
+    return ends[0], ends[1]
+
+
+def _nonzero(factor: float) -> float:
+    return factor if abs(factor) > 1.0e-9 else 1.0e-9

@@ -41,29 +41,38 @@ def case_b_eccentricity(B: ArrayLike) -> Array:
     return 0.2 * np.asarray(B, dtype=float)
 
 
-def case_c(B_over_s: ArrayLike, s_over_h: ArrayLike) -> tuple[Array, Array]:
-    """Return Cf over the whole width, and the resultant's distance off the middle over B, Case C.
+def case_c(
+    B_over_s: ArrayLike,
+    s_over_h: ArrayLike,
+    start: ArrayLike = 0.0,
+    end: ArrayLike | None = None,
+) -> tuple[Array, Array]:
+    """Return Cf over a board's width, and the resultant's distance off its middle over B, Case C.
 
     The figure gives strips of the width from the windward edge; each is linear in B/s between the
     printed columns, the last printed strip of a column runs on over the remaining width, and all
     are multiplied by (1.8 - s/h) where s/h is above 0.8. The distance is toward the windward edge.
-    Both are nan where B/s is below 2, where there is no Case C. ValueError as in ``solid_sign``.
+    Of one of several boards that make the whole: that from ``start`` to ``end`` over B, about its
+    own middle; all broadcast. Both are nan where B/s is below 2, where there is no Case C.
+    ValueError as in ``solid_sign``.
     Source: ASCE/SEI 7-16 and 7-22 Fig. 29.3-1, Case C and Notes 3 to 5.
     """
     ratio, s_over_h = np.broadcast_arrays(*_checked(B_over_s, s_over_h))
+    first = ratio * np.asarray(start, dtype=float)
+    last = ratio * np.asarray(1.0 if end is None else end, dtype=float)
     columns, edges, strips = _strips()
     held = np.clip(ratio, columns[0], columns[-1])
     each = [np.interp(held, columns, strips[:, k]) for k in range(strips.shape[1])]
     Cf = np.stack(each, axis=-1)
-    start = np.minimum(edges[:-1], ratio[..., None])
-    end = np.minimum(edges[1:], ratio[..., None])
-    force = Cf * (end - start)
+    begin = np.clip(edges[:-1], first[..., None], last[..., None])
+    until = np.clip(edges[1:], first[..., None], last[..., None])
+    force = Cf * (until - begin)
     total = force.sum(axis=-1)
-    middle = (force * (start + end) / 2.0).sum(axis=-1) / total
+    middle = (force * (begin + until) / 2.0).sum(axis=-1) / total
     reduced = np.where(s_over_h > 0.8, 1.8 - s_over_h, 1.0)
     exists = ratio >= 2.0
-    mean = np.where(exists, reduced * total / ratio, np.nan)
-    return mean, np.where(exists, 0.5 - middle / ratio, np.nan)
+    mean = np.where(exists, reduced * total / (last - first), np.nan)
+    return mean, np.where(exists, (0.5 * (first + last) - middle) / ratio, np.nan)
 
 
 def resultant_rise(s_over_h: ArrayLike, h: ArrayLike) -> Array:

@@ -1,8 +1,8 @@
 """Suction on what is closed above: lids, decks, roofs and the floors of open vessels.
 
-Closed tops by ``closed_tops.py``; the other coefficients and where each belongs are in
-references/wind/uplift.csv. They act on the area in plan, with the wind, at its centroid. Nothing on
-what lies on the ground, on solid posts, or on slopes steeper than 60 degrees.
+Closed tops and free roofs by the figures of each book; the other coefficients and where each
+belongs are in references/wind/uplift.csv. They act on the area in plan, with the wind, at its
+centroid. Nothing on what lies on the ground, on solid posts, or on slopes steeper than 60 degrees.
 """
 
 from collections.abc import Sequence
@@ -22,7 +22,6 @@ from ..design.shapes.boxes import Box
 from ..design.shapes.flat import Panel, Plate
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
-from .closed_tops import LEVEL_TO, mean_strip_suction, roof_suction, strip_edges, strip_suction
 from .lids import (
     body_beneath,
     covered,
@@ -36,9 +35,10 @@ from .lids import (
     vessel_floors,
 )
 from .roof_planes import roof_planes
-from .roof_wind import ROOF_CASES, RoofWind, board_of, on_board, on_slopes
+from .roof_wind import RoofWind, board_of
 from .shape_coefficients import Coefficient
 from .signs import openings_factor
+from .tops import Tops
 from .visible import silhouette
 
 BLOWS_IN = (75.0, 60.0)
@@ -98,17 +98,20 @@ def lift(
     outlines: Polygons,
     coefficients: Sequence[Coefficient],
     azimuths: Array,
+    figures: Tops,
 ) -> tuple[Lift, Array]:
-    """Return what acts normal to surfaces for winds from the azimuths (D,), rad.
+    """Return what acts normal to surfaces for winds from the azimuths (D,), rad, by its figures.
 
     With it the share (bodies, D) of the level force on each body's face that acts besides.
     """
     solidity = np.array([one.solidity for one in coefficients])
-    tops, roofs, standing = _surfaces(structure, outlines, solidity, coefficients, azimuths)
+    tops, roofs, standing = _surfaces(
+        structure, outlines, solidity, coefficients, azimuths, figures
+    )
     names, terms = [""], np.zeros((*standing.shape, 1, TERMS))
     if roofs is not None:
-        used = [k for k in range(len(ROOF_CASES)) if k < 2 or roofs[:, :, k].any()]
-        names, terms = [ROOF_CASES[k] for k in used], roofs[:, :, used]
+        used = [k for k in range(len(figures.cases)) if k < 2 or roofs[:, :, k].any()]
+        names, terms = [figures.cases[k] for k in used], roofs[:, :, used]
     if tops.any():
         terms = np.concatenate([terms, terms + tops[:, :, None]], axis=2)
         names += [", ".join(filter(None, (SUCTION, name))) for name in names]
@@ -121,6 +124,7 @@ def _surfaces(
     solidity: Array,
     coefficients: Sequence[Coefficient],
     azimuths: Array,
+    figures: Tops,
 ) -> tuple[Array, Array | None, Array]:
     """Return the terms on closed tops (bodies, D, 8), those on free roofs, and what stands.
 
@@ -144,10 +148,10 @@ def _surfaces(
         moment[i] += product[:, None] * centre
 
     for i, body in enumerate(bodies):
-        free = passes_beneath(structure, i)
+        free = passes_beneath(structure, i, figures.level_to)
         if free is not None:
             obstructed = _between(*BLOCKED, _blocked(structure, i, outlines, solidity))
-            found = free_roof(body, free, along, obstructed, coefficients[i])
+            found = free_roof(body, free, along, obstructed, coefficients[i], figures)
             roofs[i], standing[i] = found.terms, found.standing
             continue
         top = lid(structure, i)
@@ -155,7 +159,7 @@ def _surfaces(
             exposed = top.difference(covered(structure, i))
             share = body.shape.solidity if isinstance(body.shape, (Plate, Panel)) else 1.0
             if not exposed.is_empty:
-                lifted, its = closed_top(body, top, exposed, along)
+                lifted, its = closed_top(body, top, exposed, along, figures)
                 area[i] += lifted * share
                 moment[i] += its * share
                 for k, region in _windward_overhangs(structure, body, exposed, along):
@@ -171,18 +175,21 @@ def _surfaces(
     tops[..., 2], tops[..., 5:7] = area, moment
     if not roofs:
         return tops, None, standing
-    terms = np.zeros((*area.shape, len(ROOF_CASES), TERMS))
+    terms = np.zeros((*area.shape, len(figures.cases), TERMS))
     for i, its in roofs.items():
         terms[i] = its
     return tops, terms, standing
 
 
-def passes_beneath(structure: Structure, i: int) -> BaseGeometry | None:
-    """Return the plan of what is uncovered of a roof or board that wind passes beneath, or None."""
+def passes_beneath(structure: Structure, i: int, level_to: float) -> BaseGeometry | None:
+    """Return the plan of what is uncovered of a roof or board that wind passes beneath, or None.
+
+    Up to the slope ``level_to`` in degrees a board lies.
+    """
     body = structure.bodies[i]
     board = board_of(body)
     if board is not None:
-        level = board.slope <= LEVEL_TO
+        level = board.slope <= level_to
         lies = isinstance(body.shape, Plate) and lies_on_ground(structure, body)
         open_ = is_free(structure, body) and not (lies and level)
         if board.slope > UPRIGHT or not (open_ or (not level and leans_open(structure, body))):
@@ -197,42 +204,50 @@ def passes_beneath(structure: Structure, i: int) -> BaseGeometry | None:
 
 
 def free_roof(
-    body: Body, plan: BaseGeometry, along: Array, obstructed: Array, own: Coefficient
+    body: Body,
+    plan: BaseGeometry,
+    along: Array,
+    obstructed: Array,
+    own: Coefficient,
+    figures: Tops,
 ) -> RoofWind:
     """Return the wind on a free roof or a leaning board; ``plan`` is what nothing covers of it."""
     board = board_of(body)
     if board is None:
-        return on_slopes(body, plan, along, obstructed)
+        return figures.on_slopes(body, plan, along, obstructed)
     open_ = body.shape.solidity if isinstance(body.shape, (Panel, Plate)) else 1.0
     solid = float(openings_factor(open_)) if not getattr(body.shape, "climbers", False) else 1.0
     whole = board.plan.area
     if plan.area < (1.0 - 1.0e-9) * whole:
-        if board.slope <= LEVEL_TO:
+        if board.slope <= figures.level_to:
             board = board.level(plan)
         else:
             solid *= plan.area / whole
-    return on_board(board, along, obstructed, solid, own.face)
+    return figures.on_board(board, along, obstructed, solid, own.face)
 
 
 def closed_top(
-    body: Body, top: BaseGeometry, exposed: BaseGeometry, along: Array
+    body: Body, top: BaseGeometry, exposed: BaseGeometry, along: Array, figures: Tops
 ) -> tuple[Array, Array]:
     """Return the suction (D,) in m2 on a closed top and its moments (D, 2) in m3.
 
-    ``top`` is the whole in plan, whose length along the wind counts, and ``exposed`` what of it
-    nothing covers; ``along`` (D, 2) the way in which the wind blows.
+    ``top`` is the whole in plan, whose length along the wind and width count, and ``exposed`` what
+    of it nothing covers; ``along`` (D, 2) the way in which the wind blows.
     """
     area, moment = np.zeros(len(along)), np.zeros((len(along), 2))
-    reach = plane.coordinates(top) @ along.T
+    corners = plane.coordinates(top)
+    reach, across = corners @ along.T, corners @ (along[:, ::-1] * [-1.0, 1.0]).T
     edge, h = reach.min(axis=0), body.top
-    L = np.maximum(reach.max(axis=0) - edge, 1e-9)
+    L, b = np.maximum(np.ptp(reach, axis=0), 1e-9), np.ptp(across, axis=0)
+    strips = figures.strips(h, L, b, top.area)
     for one in roof_planes(body, exposed):
-        if one.slope <= LEVEL_TO:
-            lifted, its = _strips(one.region, along, edge, h, L)
+        if one.slope <= figures.level_to:
+            lifted, its = _strips(one.region, along, edge, L, strips)
         else:
             place = plane.coordinates(one.region) @ along.T - edge
-            strip = mean_strip_suction(place.min(axis=0), place.max(axis=0), h, L)
-            c = roof_suction(one.slope, -(along @ one.fall), h / L, strip)
+            ends = place.min(axis=0), place.max(axis=0)
+            facing = -(along @ one.fall)
+            c = figures.slope(one.slope, facing, ends, h, L, b, top.area)
             lifted = c * one.region.area
             its = lifted[:, None] * plane.centroids(np.array(one.region))
         area += lifted
@@ -241,15 +256,15 @@ def closed_top(
 
 
 def _strips(
-    region: BaseGeometry, along: Array, edge: Array, h: float, L: Array
+    region: BaseGeometry, along: Array, edge: Array, L: Array, strips: tuple[Array, Array]
 ) -> tuple[Array, Array]:
     """Return suction (D,) in m2 and moments (D, 2) in m3 on a level region, strip by strip.
 
-    The strips lie across the wind, from the windward ``edge`` (D,) of the top on.
+    The ``strips`` lie across the wind: where they begin (S, D) in m downwind of the ``edge`` (D,)
+    of the top, ``L`` (D,) long, and their suction (S, D).
     """
-    values = strip_suction(h / L)
-    starts = strip_edges() * h
-    lifted = values[:, 0] * region.area
+    starts, values = strips
+    lifted = values[0] * region.area
     its = lifted[:, None] * plane.centroids(np.array(region))
     # most pieces are taller than twice their length: the first strip is all there is
     for k in range(1, len(starts)):
@@ -257,9 +272,9 @@ def _strips(
         if not len(beyond):
             break
         rest = plane.intersection(
-            plane.beyond(along[beyond], edge[beyond] + starts[k], region), region
+            plane.beyond(along[beyond], edge[beyond] + starts[k, beyond], region), region
         )
-        step = (values[beyond, k] - values[beyond, k - 1]) * plane.area(rest)
+        step = (values[k, beyond] - values[k - 1, beyond]) * plane.area(rest)
         lifted[beyond] += step
         its[beyond] += step[:, None] * plane.centroids(rest)
     return lifted, its

@@ -1,18 +1,13 @@
-"""What the wind finds of each body: overlaps within a stack counted once."""
+"""What the wind finds of bodies: areas, centroids, and the outline of all together."""
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
 
 from ..design import plane
-from ..design.placing import Body
 from ..design.plane import Polygons
-from ..design.shapes.rotor import Rotor
 from ..design.shapes.shape import Array
-
-ALIKE = 1.0e-9
-"""Coefficients that differ less are equal: the part named first in the file then hides."""
+from .hiding import LEAST_AREA, overlap
 
 
 @dataclass(frozen=True, eq=False)
@@ -30,40 +25,16 @@ def measure(polygons: Polygons) -> Faces:
     return Faces(plane.area(polygons), centre[..., 0], centre[..., 1])
 
 
-def visible_outlines(
-    bodies: Sequence[Body], stack: Sequence[int], outlines: Polygons, coefficient: Array
-) -> Polygons:
-    """Return the outlines (bodies, D) less what a greater coefficient of the same stack covers.
-
-    ``coefficient`` (bodies, D) ranks the bodies; the overlap belongs to the greater. Copies of one
-    part do not hide each other, and bodies of different stacks neither: each takes its own full
-    wind (judgement; a union would make the force on an arbor a third too low). Wheels hide nothing:
-    seen from the side they take less than what stands behind them.
-    """
-    visible = outlines.copy()
-    low, high = vertical_extent(outlines)
-    for i, body in enumerate(bodies):
-        for j, other in enumerate(bodies):
-            apart = low[j] >= high[i] - 1e-9 or low[i] >= high[j] - 1e-9
-            alone = body.part == other.part or stack[body.part] != stack[other.part]
-            wheel = isinstance(body.shape, Rotor) or isinstance(other.shape, Rotor)
-            if i == j or apart or alone or wheel:
-                continue
-            hides = coefficient[j] > coefficient[i] * (1.0 + ALIKE)
-            if j < i:
-                hides |= np.abs(coefficient[j] - coefficient[i]) <= ALIKE * coefficient[i]
-            if hides.any():
-                visible[i, hides] = plane.difference(visible[i, hides], outlines[j, hides])
-    return visible
-
-
-def vertical_extent(outlines: Polygons) -> tuple[Array, Array]:
-    """Return the lowest and highest point (bodies,) of outlines (bodies, D) over all directions."""
-    bounds = plane.bounds(outlines)
-    empty = np.isnan(bounds[..., 1])
-    low = np.where(empty, np.inf, bounds[..., 1]).min(axis=1)
-    high = np.where(empty, -np.inf, bounds[..., 3]).max(axis=1)
-    return low, high
+def count_twice(visible: Polygons) -> bool:
+    """Return whether what is visible of two bodies (bodies, D) lies on one line of the wind."""
+    boxes = plane.bounds(visible)
+    for i in range(len(visible) - 1):
+        shared = overlap(boxes[i], boxes[i + 1 :])
+        for j in np.flatnonzero(shared.any(axis=1)).tolist():
+            both = plane.intersection(visible[i, shared[j]], visible[i + 1 + j, shared[j]])
+            if (plane.area(both) > LEAST_AREA).any():
+                return True
+    return False
 
 
 def silhouette(outlines: Polygons, solidity: Array) -> Faces:

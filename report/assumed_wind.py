@@ -13,7 +13,7 @@ from ..design.shapes.roofs import Dome
 from ..design.shapes.rotor import Rotor
 from ..loads.asce7.standard import ASCE7
 from ..loads.gust.standard import AT_PIECE
-from ..loads.methods import air_density
+from ..loads.methods import air_density, method_of
 from .amounts import LB_FT3
 from .given import given_parts
 from .remark import Remark, joined
@@ -50,22 +50,21 @@ def wind_assumptions(examination: Examination) -> Iterator[Remark]:
     if code:
         yield from _gust_effect(examination)
     if exposed.suction.acts:
+        figures = method_of(site, examination.structure.height).tops.document
         yield Remark(
             "Wind is taken to lift closed tops as well, where that is worse, and to lift or press "
-            "roofs and boards that it blows beneath (ASCE/SEI 7 Fig. 27.3-1 to 27.3-7).",
+            f"roofs and boards that it blows beneath ({figures}).",
             "wind lifts tops",
         )
-    apart = len(set(examination.structure.stack)) > 1
-    copies = len(examination.structure.bodies) > len(examination.design.parts)
-    if site.sheltering:
+    if exposed.gives_shelter:
         yield Remark(
             "What stands clear behind another part is counted as sheltered (ISO 4302).",
             "shelter behind parts counted",
         )
-    elif apart or copies:
+    elif exposed.counts_twice:
         yield Remark(
-            "Parts that stand apart, and copies of a ring, each take their full wind: no shelter "
-            "behind one another is counted.",
+            "Parts that stand behind one another with a clear gap each take their full wind: no "
+            "shelter is counted beyond a tenth of the width of the one in front.",
             "no shelter between parts",
         )
     yield Remark(

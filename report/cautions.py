@@ -12,7 +12,6 @@ from ..design.shapes.rotor import Rotor
 from ..design.structure import build_structure
 from ..design.touching import untouched
 from ..loads.methods import standard_of
-from ..loads.standing_clear import hidden_though_apart
 from ..units import INCH, MPH
 from .amounts import Amounts
 from .dig_line import digging
@@ -163,7 +162,6 @@ _APPLIES: Mapping[str, Callable[[Examination], bool]] = {
     "soft": lambda e: e.standing.ground.wet,
     "pavers": lambda e: e.site.ground == "paving",
     "weighed": lambda e: bool(_disagrees(e)),
-    "apart": lambda e: bool(hidden_though_apart(e.structure)),
     "in the air": lambda e: bool(untouched(e.structure)),
     "panel edge": lambda e: bool(_EDGE(e)),
     "end grain": lambda e: bool(_END(e)),
@@ -183,9 +181,6 @@ _FILLS: Mapping[str, Callable[[Examination], str]] = {
     "{parts}": lambda e: joined(_open_lattices(e)),
     "{pairs}": _shared,
     "{weighed}": _disagrees,
-    "{apart}": lambda e: joined(
-        f"{one} and {other}" for one, other in hidden_though_apart(e.structure)
-    ),
     "{edge}": _EDGE,
     "{end}": _END,
     "{out}": _OUT,

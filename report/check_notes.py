@@ -22,8 +22,10 @@ _CASES = {
 _ROOFS = {
     "roof A": "roofs that wind blows beneath by Case A of their figure",
     "roof B": "roofs that wind blows beneath by Case B of their figure",
-    "roof lifted": "nearly level roofs that wind blows beneath lifted evenly",
-    "roof pressed": "nearly level roofs that wind blows beneath pressed evenly",
+    "roof lifted": "roofs that wind blows beneath lifted evenly",
+    "roof pressed": "roofs that wind blows beneath pressed evenly",
+    "windward slope alone": "the windward slope alone",
+    "leeward slope alone": "the leeward slope alone",
 }
 
 

@@ -97,8 +97,8 @@ def _on_a_plate(design: Design, ground: GroundParts, width: float) -> Design:
 def _lifted(part: Part, plate: Part, ground: GroundParts, by: float, alone: bool) -> Part:
     """Return a part that stood on nothing, lifted onto the plate.
 
-    Only a piece of one stack, or what lies flat, is said to stand on the plate: that joins stacks,
-    and of stacks that are joined one shelters the other. The rest is lifted by its place alone.
+    A piece of one root, or what lies flat, is said to stand on the plate; the rest is lifted by its
+    place alone, since it may be carried by others than what it touches.
     """
     place = part.place
     x, y, z = place.at

@@ -9,12 +9,14 @@ from ...design.placing import Body
 from ...design.row import Row
 from ...design.shapes.shape import Array
 from ...units import MPH
+from ..boards import Board
 from ..gust import dynamic_pressure as gust
 from ..how_often import fifty_year_speed, return_period
 from ..shape_coefficients import Coefficient, shape_coefficient
 from ..site import OPEN_COUNTRY, Site
 from . import velocity_pressure as asce7
 from .gust_effect import gust_factor_used
+from .tops import TOPS
 
 LOWEST_ASCE_WIND = 85.0 * MPH
 """Below 85 mph (m/s) a speed is hardly an ultimate one of a map: judgement."""
@@ -31,6 +33,8 @@ class Asce7Wind:
     exposure: str
     topographic: float
     elevation: float
+
+    tops = TOPS
 
     @property
     def minimum(self) -> float | None:
@@ -55,10 +59,15 @@ class Asce7Wind:
         return np.array([asce7.directionality(kind, self.edition) for kind in kinds])
 
     def coefficient(
-        self, body: Body, stack_top: float, azimuths: Array, surface: str, filled: float
+        self,
+        body: Body,
+        stack_top: float,
+        azimuths: Array,
+        surface: str,
+        board: Board | None = None,
     ) -> Coefficient:
         """Return the coefficient of Figs. 29.3-1, 29.4-1 and 29.4-2."""
-        return shape_coefficient(body, stack_top, azimuths, surface, filled)
+        return shape_coefficient(body, stack_top, azimuths, surface, board)
 
 
 class _Asce7:

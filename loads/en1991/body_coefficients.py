@@ -7,11 +7,11 @@ is read here, and the coefficient on the outline that the wind sees is P over th
 
 from dataclasses import dataclass, replace
 from math import cos, pi
+from typing import cast
 
 import numpy as np
 
 from ... import references
-from ...design import plane
 from ...design.outlines import downwind_axes
 from ...design.placing import Body
 from ...design.shapes.ball import Ball
@@ -26,8 +26,9 @@ from ...design.shapes.roofs import Dome, Vault
 from ...design.shapes.rotor import Rotor
 from ...design.shapes.shape import Array
 from .. import rotor
+from ..boards import Board, alone
 from ..gust.dynamic_pressure import dynamic_pressure
-from ..shape_coefficients import PLUMB, Coefficient, SignCases
+from ..shape_coefficients import PLUMB, Coefficient, SignCases, off_the_middle
 from . import boards, edged_sections, round_sections
 from .peak_pressure import air_density
 from .round_sections import reynolds_number, surface_roughness
@@ -46,7 +47,12 @@ class Blown:
 
 
 def body_coefficient(
-    body: Body, stack_top: float, azimuths: Array, surface: str, blown: Blown
+    body: Body,
+    stack_top: float,
+    azimuths: Array,
+    surface: str,
+    blown: Blown,
+    board: Board | None = None,
 ) -> Coefficient:
     """Return the coefficient of a body for winds from the azimuths (D,), rad, and its height z_e.
 
@@ -57,7 +63,7 @@ def body_coefficient(
     and sticks are; standing panels as signboards, walls or lattices; wheels as by ASCE 7, since the
     standard has none. Source: EN 1991-1-4:2005 7.4 and 7.6 to 7.11.
     """
-    found = _coefficient(body, stack_top, azimuths, surface, blown)
+    found = _coefficient(body, stack_top, azimuths, surface, blown, board)
     if found.pressure_at is not None or isinstance(body.shape, Rotor):
         return found
     middle = isinstance(body.shape, Ball)
@@ -65,21 +71,19 @@ def body_coefficient(
 
 
 def _coefficient(
-    body: Body, stack_top: float, azimuths: Array, surface: str, blown: Blown
+    body: Body,
+    stack_top: float,
+    azimuths: Array,
+    surface: str,
+    blown: Blown,
+    board: Board | None,
 ) -> Coefficient:
     own = body.own_wind(downwind_axes(azimuths))
     bearing = np.arctan2(-own[:, 1], -own[:, 0])
     ones = np.ones(len(azimuths))
     match body.shape:
-        case Panel(width, height, thickness, solidity, climbers):
-            shown = height - max(-body.bottom, 0.0)
-            board = _Board(width, shown, thickness, width * shown, solidity, climbers)
-            return _standing_board(board, body.bottom, own)
-        case Cutout() as cut:
-            buried = max(-body.bottom, 0.0)
-            area = plane.area_above(cut.outline, buried)
-            board = _Board(cut.width, cut.height - buried, cut.thickness, area)
-            return _standing_board(board, body.bottom, own)
+        case Panel() | Cutout():
+            return _standing_board(board or cast(Board, alone(body)), own)
         case Rotor() as wheel:
             blades = ones * rotor.blade_coefficient(wheel.blade_area / wheel.disc_area)
             return Coefficient(blades, blades, ones * wheel.solidity, "wheel")
@@ -182,40 +186,37 @@ def _roughness(surface: str) -> float:
     return surface_roughness(row["like"])
 
 
-@dataclass(frozen=True)
-class _Board:
-    """A standing board: the box round it (m), its own area (m2), and how open it is."""
+def _standing_board(board: Board, own: Array) -> Coefficient:
+    """Broadside as a signboard, wall or lattice on its gross area, its edges as rectangles.
 
-    width: float
-    height: float
-    thickness: float
-    area: float
-    solidity: float = 1.0
-    climbers: bool = False
-
-
-def _standing_board(board: _Board, bottom: float, own: Array) -> Coefficient:
-    """Broadside as a signboard, wall or lattice on its gross area, its edges as rectangles."""
-    broadside, eccentricity = _broadside(board, max(bottom, 0.0), board.solidity)
+    What fills the space beneath it leaves that much less of a gap.
+    """
+    gap = board.bottom - board.filled
+    open_ = board.solidity < 1.0
+    solidity = board.solidity if open_ else board.share
+    broadside, eccentricity = _broadside(board, gap, solidity)
     if board.climbers:
-        solid, off = _broadside(board, max(bottom, 0.0), 1.0)
-        broadside, eccentricity = max((broadside, eccentricity), (solid, off))
+        broadside, eccentricity = max((broadside, eccentricity), _broadside(board, gap, 1.0))
+    broadside /= board.share
     face = board.area * np.abs(own[:, 1])
     sides = board.thickness * board.height * np.abs(own[:, 0])
     upper = board.thickness * board.width * np.abs(own[:, 2])
     edge = float(edged_sections.rectangle(board.width, board.thickness))
     edge *= _ended(board.height, board.thickness)
     value = (broadside * face + edge * (sides + upper)) / (face + sides + upper)
-    open_ = board.solidity < 1.0
-    solidity = (board.solidity * face + sides + upper) / (face + sides + upper)
-    cases = SignCases(board.width, 0.0, None, None, eccentricity)
-    middle = max(bottom, 0.0) + board.height / 2.0
+    seen = (board.solidity * face + sides + upper) / (face + sides + upper)
     return Coefficient(
-        value, value, solidity, "lattice" if open_ else "sign", sign=cases, pressure_at=middle
+        value,
+        value,
+        seen,
+        "lattice" if open_ else "sign",
+        sign=SignCases(0.0, off_the_middle(board, eccentricity)),
+        face=broadside,
+        pressure_at=board.bottom + board.height / 2.0,
     )
 
 
-def _broadside(board: _Board, gap: float, solidity: float) -> tuple[float, float]:
+def _broadside(board: Board, gap: float, solidity: float) -> tuple[float, float]:
     """Return the coefficient on the gross area, and how far off the middle it acts over the width.
 
     From solidity 0.8 on a signboard or wall, linear to its row at 0.8; up to 0.6 a lattice; linear

@@ -8,7 +8,6 @@ from numpy.typing import ArrayLike
 from ... import references
 from ...design.shapes.shape import Array
 from ..ranges import fraction, positive
-from .constants import constant
 
 CANOPIES = ("monopitch", "duopitch")
 
@@ -30,14 +29,6 @@ def canopy(kind: str, angle: ArrayLike, blockage: ArrayLike) -> tuple[Array, Arr
     upward = np.interp(degrees, angles, clear) * (1.0 - phi)
     upward = upward + np.interp(degrees, angles, blocked) * phi
     return np.broadcast_to(np.interp(degrees, angles, down), upward.shape), np.asarray(upward)
-
-
-def centre_of_pressure() -> float:
-    """Return how far from the windward edge of a monopitch its force acts, over its length: 1/4.
-
-    Source: EN 1991-1-4:2005 Fig. 7.16.
-    """
-    return constant("monopitch centre of pressure")
 
 
 def flat_roof_suction(zone: str, area: ArrayLike) -> Array:

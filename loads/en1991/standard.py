@@ -9,6 +9,7 @@ from ...design.placing import Body
 from ...design.row import Row
 from ...design.shapes.shape import Array
 from ...units import KMH
+from ..boards import Board
 from ..exposure import EXPOSURES
 from ..shape_coefficients import Coefficient
 from ..site import Site
@@ -16,6 +17,7 @@ from . import peak_pressure
 from .basic_velocity import basic_velocity, yearly_probability
 from .body_coefficients import Blown, body_coefficient
 from .constants import constant
+from .tops import TOPS
 
 GREATEST_BASIC = 144.0 * KMH
 """Above 40 m/s a speed is hardly a ten-minute mean of a European map: judgement."""
@@ -54,6 +56,7 @@ class En1991Wind:
     height: float
 
     minimum = None
+    tops = TOPS
 
     def pressure(self, height: Array) -> Array:
         """Return q_p (Eq. 4.8)."""
@@ -70,10 +73,15 @@ class En1991Wind:
         return np.ones(len(kinds))
 
     def coefficient(
-        self, body: Body, stack_top: float, azimuths: Array, surface: str, filled: float
+        self,
+        body: Body,
+        stack_top: float,
+        azimuths: Array,
+        surface: str,
+        board: Board | None = None,
     ) -> Coefficient:
         """Return the coefficient of section 7, at the height at which its pressure is taken."""
-        return body_coefficient(body, stack_top, azimuths, surface, self.blown)
+        return body_coefficient(body, stack_top, azimuths, surface, self.blown, board)
 
     @property
     def blown(self) -> Blown:

@@ -9,6 +9,8 @@ from ...design.placing import Body
 from ...design.row import Row
 from ...design.shapes.shape import Array
 from ..asce7 import standard as asce7
+from ..asce7.tops import TOPS
+from ..boards import Board
 from ..shape_coefficients import Coefficient, shape_coefficient
 from ..site import Site
 from . import dynamic_pressure as gust
@@ -24,6 +26,7 @@ class AtObject:
     density: float
 
     minimum = None
+    tops = TOPS
 
     def pressure(self, height: Array) -> Array:
         """Return q = 1/2 rho V2, the same at every height."""
@@ -38,10 +41,15 @@ class AtObject:
         return np.ones(len(kinds))
 
     def coefficient(
-        self, body: Body, stack_top: float, azimuths: Array, surface: str, filled: float
+        self,
+        body: Body,
+        stack_top: float,
+        azimuths: Array,
+        surface: str,
+        board: Board | None = None,
     ) -> Coefficient:
         """Return the coefficient of ASCE/SEI 7 Figs. 29.3-1, 29.4-1 and 29.4-2."""
-        return shape_coefficient(body, stack_top, azimuths, surface, filled)
+        return shape_coefficient(body, stack_top, azimuths, surface, board)
 
 
 class _Gust:

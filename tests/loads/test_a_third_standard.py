@@ -4,23 +4,48 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 import pytest
+from designs import design as plain_design
 from sample_file import design as read_design
 from sample_file import the_fault
 
 from yardfast.checks.examination import examine
 from yardfast.checks.surroundings import act_by_exposure
+from yardfast.design.model import Part, Place
+from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.flat import Plate
+from yardfast.design.shapes.plans import Rectangle
+from yardfast.design.structure import build_structure
 from yardfast.loads import methods
+from yardfast.loads.exposed import bare
 from yardfast.loads.recurrence import recurrence
+from yardfast.loads.roof_wind import RoofWind
 from yardfast.loads.shape_coefficients import Coefficient
 from yardfast.loads.site import Site
 
 NAME = "flat book"
 
 
+class FlatTops:
+    """Everything that is closed above is lifted by 3, free roofs by 4, whatever they are."""
+
+    cases = ("roof lifted",)
+    document = "The Flat Book, its one figure"
+    level_to = 90.0
+
+    def strips(self, h, L, b, area):
+        return np.zeros((1, len(L))), np.full((1, len(L)), 3.0)
+
+    def on_board(self, board, along, obstructed, solid, face):
+        terms = np.zeros((len(along), 1, 8))
+        terms[..., 2] = 4.0 * board.region.area
+        return RoofWind(terms, np.ones(len(along)))
+
+
 @dataclass(frozen=True)
 class FlatWind:
     speed: float
     minimum = None
+    tops = FlatTops()
 
     def pressure(self, height):
         return np.full(np.shape(height), 0.5 * self.speed**2)
@@ -31,7 +56,7 @@ class FlatWind:
     def directionality(self, kinds):
         return np.ones(len(kinds))
 
-    def coefficient(self, body, stack_top, azimuths, surface, filled):
+    def coefficient(self, body, stack_top, azimuths, surface, board):
         two = np.full(len(azimuths), 2.0)
         return Coefficient(two, two, np.ones(len(azimuths)), "square")
 
@@ -141,3 +166,12 @@ def test_its_faults_come_with_the_others():
 def test_without_it_the_name_is_unknown(monkeypatch):
     monkeypatch.setattr(methods, "STANDARDS", methods.STANDARDS[:-1])
     assert "'EN 1991-1-4'" in the_fault(FILE).expected
+
+
+def test_tops_and_free_roofs_are_lifted_by_its_own_figure():
+    box = Part("box", Box(0.5, 0.4, 0.5, 0.02), density=500.0)
+    roof = Part("roof", Plate(Rectangle(0.5, 0.4), 0.02), Place(at=(0, 0, 2)), density=500.0)
+    structure = build_structure(plain_design(box, roof))
+    found = bare(structure, [None, None], FlatWind(1.0)).suction
+    assert found.names == ("roof lifted", "suction, roof lifted")
+    assert found.upward[:, 0] == pytest.approx([3.0 * 0.2, 4.0 * 0.2])

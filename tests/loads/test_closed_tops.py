@@ -16,12 +16,13 @@ from yardfast.design.shapes.bodies import Cone
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.gables import Gable
 from yardfast.design.structure import build_structure
-from yardfast.loads.closed_tops import (
+from yardfast.loads.asce7.closed_tops import (
     mean_strip_suction,
     roof_suction,
     slope_suction,
     strip_suction,
 )
+from yardfast.loads.asce7.tops import TOPS
 from yardfast.loads.uplift import closed_top
 
 FRONT = np.array([[0.0, 1.0]])
@@ -65,7 +66,7 @@ def test_level_top_has_the_mean_and_the_moment_of_its_strips(h, L, mean, by_mome
     box = Part("box", Box(0.8, L, h, 0.02), density=500.0)
     body = build_structure(design(box)).bodies[0]
     top = shapely.box(-0.4, -L / 2, 0.4, L / 2)
-    area, moment = closed_top(body, top, top, FRONT)
+    area, moment = closed_top(body, top, top, FRONT, TOPS)
     assert area[0] / (0.8 * L) == pytest.approx(mean, abs=5e-5)
     about_lee = area[0] * L / 2 - moment[0, 1]
     assert about_lee / (0.8 * L * L / 2) == pytest.approx(by_moment, abs=5e-5)
@@ -77,7 +78,7 @@ def test_a_top_part_of_which_is_covered_keeps_its_strips():
     box = Part("box", Box(0.8, 1.0, 0.5, 0.02), density=500.0)
     body = build_structure(design(box)).bodies[0]
     top, left = shapely.box(-0.4, -0.5, 0.4, 0.5), shapely.box(-0.4, -0.5, 0.4, 0.0)
-    area, _ = closed_top(body, top, left, FRONT)
+    area, _ = closed_top(body, top, left, FRONT, TOPS)
     assert area[0] == pytest.approx(0.9 * 0.4)
 
 
@@ -92,7 +93,7 @@ def tops(shape_of, values, azimuth=0.0, place=Place):
         ).bodies[1]
         plan = body.in_plan(body.shape.from_above())
         wind = np.array([[-np.sin(radians(azimuth)), -np.cos(radians(azimuth))]])
-        found.append(closed_top(body, plan, plan, wind)[0][0] / plan.area)
+        found.append(closed_top(body, plan, plan, wind, TOPS)[0][0] / plan.area)
     return np.array(found)
 
 
@@ -119,7 +120,7 @@ def test_no_jump_in_direction():
         plan = body.in_plan(shape.from_above())
         angles = np.radians(np.arange(0.0, 361.0))
         wind = -np.column_stack([np.sin(angles), np.cos(angles)])
-        area, moment = closed_top(body, plan, plan, wind)
+        area, moment = closed_top(body, plan, plan, wind, TOPS)
         assert np.abs(np.diff(area)).max() < 0.03 * area.max()
         assert np.abs(np.diff(moment, axis=0)).max() < 0.03 * area.max()
 

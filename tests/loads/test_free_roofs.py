@@ -18,8 +18,8 @@ from yardfast.design.shapes.gables import Gable
 from yardfast.design.shapes.plans import Rectangle
 from yardfast.design.structure import build_structure
 from yardfast.loads.actions import body_actions
+from yardfast.loads.asce7.free_roofs import along_coefficients, net_coefficients
 from yardfast.loads.exposed import bare, expose
-from yardfast.loads.free_roofs import along_coefficients, net_coefficients
 from yardfast.loads.methods import method_of
 from yardfast.loads.site import Site
 

@@ -19,8 +19,6 @@ from yardfast.design.shapes.flat import Panel, Plate
 from yardfast.design.shapes.gables import Gable
 from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.shapes.rotor import Rotor
-from yardfast.design.structure import build_structure
-from yardfast.loads.standing_clear import hidden_though_apart
 
 Q = 0.613 * 20.0**2
 FOOT = Part("foot", Plate(Rectangle(3.0, 3.0), 1e-6), density=7850.0)
@@ -229,11 +227,3 @@ def test_board_off_its_middle_slides_sooner_for_turning():
 def test_hexagon_is_wider_over_points_in_one_direction_than_in_another():
     wind = wind_on(Part("post", Solid(6, 0.3, 0.3, 1.0), density=500.0))
     assert at(wind, 90, wind.area) == pytest.approx(0.3 * 1.0 * 2 * tan(pi / 6))
-
-
-def test_parts_of_one_stack_that_stand_apart_are_told():
-    near = Part("near", Panel(1.0, 1.0, 0.02), Place(on="foot", at=(0, -1.2, 0)), density=500.0)
-    far = Part("far", Panel(1.0, 1.0, 0.02), Place(on="foot", at=(0, 1.2, 0)), density=500.0)
-    close = Part("far", Panel(1.0, 1.0, 0.02), Place(on="foot", at=(0, -1.0, 0)), density=500.0)
-    assert hidden_though_apart(build_structure(design(FOOT, near, far))) == (("far", "near"),)
-    assert hidden_though_apart(build_structure(design(FOOT, near, close))) == ()

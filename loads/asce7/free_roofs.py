@@ -9,9 +9,9 @@ from functools import cache
 import numpy as np
 from numpy.typing import ArrayLike
 
-from .. import references
-from ..design.shapes.shape import Array
-from .ranges import fraction, not_negative
+from ... import references
+from ...design.shapes.shape import Array
+from ..ranges import fraction, not_negative
 
 LEVEL_TO, STEEPEST = 7.5, 45.0
 """The least slope in degrees but 0, and the greatest, that the figures print."""

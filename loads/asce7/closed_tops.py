@@ -9,10 +9,10 @@ from functools import cache
 import numpy as np
 from numpy.typing import ArrayLike
 
-from .. import references
-from ..design.shapes.shape import Array
-from .interpolation import between_rows_and_columns
-from .ranges import not_negative
+from ... import references
+from ...design.shapes.shape import Array
+from ..interpolation import between_rows_and_columns
+from ..ranges import not_negative
 
 LEVEL_TO, SLOPED_FROM = 7.5, 10.0
 """Slopes in degrees up to which a roof is level and from which the figure's slopes hold; linear

@@ -1,0 +1,72 @@
+"""What a book of wind says of surfaces that lie or lean: closed tops, free roofs, small panels."""
+
+from typing import Protocol
+
+from shapely.geometry.base import BaseGeometry
+
+from ..design.placing import Body
+from ..design.shapes.shape import Array
+from .roof_wind import Board, RoofWind
+
+
+class Tops(Protocol):
+    """The figures of one book. Suction is upward and above 0, times the velocity pressure.
+
+    Tops are ``h`` m above ground, ``L`` (D,) m long along the wind and ``b`` (D,) m wide.
+    """
+
+    @property
+    def cases(self) -> tuple[str, ...]:
+        """What the cases of free roofs are called."""
+        ...
+
+    @property
+    def document(self) -> str:
+        """Where the figures stand."""
+        ...
+
+    @property
+    def level_to(self) -> float:
+        """The slope in degrees up to which a top is level."""
+        ...
+
+    def strips(self, h: float, L: Array, b: Array, area: float) -> tuple[Array, Array]:
+        """Return where strips across a level top of ``area`` m2 begin, and their suction (S, D).
+
+        In m downwind of its windward edge.
+        """
+        ...
+
+    def slope(
+        self,
+        slope: float,
+        facing: Array,
+        reach: tuple[Array, Array],
+        h: float,
+        L: Array,
+        b: Array,
+        area: float,
+    ) -> Array:
+        """Return the suction (D,) on one slope of a closed roof, on its area in plan.
+
+        ``slope`` in degrees; ``facing`` (D,) the cosine of the wind's angle off its fall, 1 where
+        it blows up it; ``reach`` (D,) where it begins and ends, in m downwind of the roof's edge.
+        """
+        ...
+
+    def on_board(
+        self, board: Board, along: Array, obstructed: Array, solid: float, face: float
+    ) -> RoofWind:
+        """Return the wind on a board that wind passes beneath.
+
+        ``along`` (D, 2) is the way in which it blows, ``obstructed`` (D,) how far what stands
+        beneath keeps it off, 0 to 1; ``solid`` the share of a solid board's force that a lattice
+        takes, and ``face`` the coefficient of the same board as a sign.
+        """
+        ...
+
+    def on_slopes(
+        self, body: Body, closed: BaseGeometry, along: Array, obstructed: Array
+    ) -> RoofWind:
+        """Return the wind on a free roof with slopes, or a slab; ``closed`` is its plan."""
+        ...

@@ -1,0 +1,207 @@
+"""What hides what: by where bodies stand, held against meshes of a general library (manifold3d).
+
+The rule is a judgement of the engineering basis: what stands before a body with a clear gap of at
+most a tenth of its own lesser width hides it; beyond that each takes its full wind, or with shelter
+asked for what ISO 4302 leaves.
+"""
+
+from dataclasses import replace
+from math import cos, pi, radians, sin
+
+import numpy as np
+import pytest
+from designs import design
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from manifold3d import Manifold
+from meshes import mesh_of
+
+from yardfast.checks.examination import examine
+from yardfast.design.model import Part, Place
+from yardfast.design.outlines import outlines
+from yardfast.design.placing import place_parts
+from yardfast.design.shapes.bodies import Cone, Solid
+from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.flat import Panel, Plate
+from yardfast.design.shapes.member import Member
+from yardfast.design.shapes.plans import Rectangle
+from yardfast.loads.depth import least_widths
+from yardfast.loads.hiding import CLOSE, hidden, visible
+
+BASE = Part("base", Plate(Rectangle(6.0, 6.0), 0.02), density=7850.0)
+LENGTHS = st.floats(0.05, 1.2)
+TURNS = st.floats(0.0, 3.0)
+
+
+def at(found, azimuth, values):
+    return values[int(np.argmin(np.abs(found.azimuths - azimuth)))]
+
+
+def boards(gap, **site):
+    """Two boards a metre square and 20 mm thick, ``gap`` m clear behind one another."""
+    two = [
+        Part(name, Panel(1.0, 1.0, 0.02), Place(on="base", at=(0.0, y, 0.0)), density=500.0)
+        for name, y in (("front", 0.0), ("back", gap + 0.02))
+    ]
+    return examine(design(BASE, *two, **site)).wind
+
+
+def test_boards_hide_each_other_up_to_a_tenth_of_their_width_and_not_beyond():
+    one, near, far = boards(0.0), boards(0.1), boards(0.1001)
+    assert at(near, 0, near.force) == pytest.approx(at(one, 0, one.force), rel=1e-9)
+    alone = at(one, 0, one.force) - at(far, 0, far.force) / 2.0
+    edge_of_base = 2.0 * at(one, 0, one.force) - at(far, 0, far.force)
+    assert alone == pytest.approx(edge_of_base / 2.0)
+    assert 0.0 < edge_of_base < 0.1 * at(one, 0, one.force)
+
+
+def test_shelter_that_is_asked_for_counts_on_one_base_too():
+    """ISO 4302 prints 0.10 for a solid front at a gap of half its width (the table in use)."""
+    plain, sheltered = boards(0.5), boards(0.5, sheltering=True)
+    board = at(plain, 0, plain.force) - at(boards(0.0), 0, boards(0.0).force)
+    left = at(plain, 0, plain.force) - at(sheltered, 0, sheltered.force)
+    assert left == pytest.approx((1.0 - 0.10) * board, rel=1e-3)
+
+
+def test_a_board_that_others_stand_against_hides_what_is_close_through_it():
+    """Boards at the front and back of a block: on each line of the wind one of them counts."""
+    block = Part("block", Box(1.0, 0.6, 1.0), Place(on="base"), density=500.0)
+    faces = [
+        Part(f"board {y}", Panel(1.0, 1.0, 0.02), Place(on="base", at=(0, y, 0)), density=500.0)
+        for y in (-0.31, 0.31)
+    ]
+    whole, one = (examine(design(BASE, block, *some)).wind for some in (faces, faces[:1]))
+    assert at(whole, 0, whole.force) == pytest.approx(at(one, 0, one.force), rel=1e-9)
+
+
+def arbor(*, on):
+    """Four posts 0.9 m apart, beams over them, lattices between them, rafters across."""
+
+    def place(below, x, y, z):
+        return Place(on=below, at=(x, y, 0.0)) if on else Place(at=(x, y, z))
+
+    posts = [
+        Part(f"post {x} {y}", Solid(4, 0.09, 0.09, 2.0), place("base", x, y, 0.02), density=400.0)
+        for x in (-0.6, 0.6)
+        for y in (-0.45, 0.45)
+    ]
+    beams = [
+        Part(
+            f"beam {y}",
+            Box(1.6, 0.04, 0.14),
+            Place(on=f"post -0.6 {y}", at=(0.6, 0.0, 0.0)) if on else Place(at=(0.0, y, 2.02)),
+            density=400.0,
+        )
+        for y in (-0.45, 0.45)
+    ]
+    lattices = [
+        Part(
+            f"lattice {x}",
+            Panel(0.8, 1.6, 0.012, 0.5),
+            replace(place("base", x, 0.0, 0.02), turn=pi / 2.0),
+            density=400.0,
+        )
+        for x in (-0.6, 0.6)
+    ]
+    ends = ((0.0, -0.6, 0.0), (0.0, 0.6, 0.0))
+    rafters = Part(
+        "rafters",
+        Member(*ends, 0.04, 0.09),
+        replace(
+            Place(on="beam -0.45", at=(-0.7, 0.45, 0.045)) if on else Place(at=(-0.7, 0.0, 2.205)),
+            count=7,
+            step=(1.4 / 6.0, 0.0, 0.0),
+        ),
+        density=400.0,
+    )
+    return design(BASE, *posts, *beams, *lattices, rafters)
+
+
+def test_an_arbor_takes_the_same_wind_by_on_and_by_at():
+    one, other = (examine(arbor(on=on)).wind for on in (True, False))
+    assert one.azimuths == pytest.approx(other.azimuths)
+    for values in ("force", "force_height", "uplift", "area"):
+        assert getattr(one, values) == pytest.approx(getattr(other, values), rel=1e-9, abs=1e-9)
+
+
+def test_posts_of_an_arbor_each_take_their_wind():
+    """Four posts a pace apart, wind along their row: the pair behind takes as much as the front."""
+
+    def force(*places):
+        posts = [
+            Part(f"p{k}", Solid(4, 0.09, 0.09, 2.0), Place(on="base", at=(*p, 0.0)), density=400.0)
+            for k, p in enumerate(places)
+        ]
+        return examine(design(BASE, *posts)).wind.force[0]
+
+    base = examine(design(BASE)).wind.force[0]
+    two, four = (
+        force((-0.6, 0.5), (0.6, 0.5)),
+        force((-0.6, 0.5), (0.6, 0.5), (-0.6, -0.5), (0.6, -0.5)),
+    )
+    assert four - base == pytest.approx(2.0 * (two - base))
+
+
+SHAPES = st.one_of(
+    st.builds(Box, LENGTHS, LENGTHS, LENGTHS),
+    st.builds(Solid, st.sampled_from([0, 3, 4, 6, 8]), LENGTHS, LENGTHS, LENGTHS),
+    st.builds(Panel, LENGTHS, LENGTHS, st.floats(0.01, 0.05)),
+    st.builds(Cone, st.sampled_from([0, 4, 8]), LENGTHS, LENGTHS),
+)
+PLACED = st.tuples(
+    SHAPES, st.floats(-0.8, 0.8), st.floats(-0.8, 0.8), st.floats(0.0, 0.5), TURNS, st.floats(0, 1)
+)
+
+
+def placed(drawn, on=None, up=0.0):
+    shape, x, y, z, turn, tilt = drawn
+    lean = tilt if tilt > 0.5 else 0.0
+    place = Place(on=on, at=(x, y, z + up), turn=turn, tilt=lean)
+    return Part(f"part {x} {y} {z}", shape, place, density=500.0)
+
+
+@settings(max_examples=15, deadline=None)
+@given(st.lists(PLACED, min_size=2, max_size=4, unique_by=lambda one: one[1:4]))
+def test_what_hides_what_does_not_ask_how_it_was_written(drawn):
+    one, other = (
+        examine(design(BASE, *(placed(each, on, up) for each in drawn)))
+        for on, up in (("base", 0.0), (None, 0.02))
+    )
+    assert one.wind.azimuths == pytest.approx(other.wind.azimuths)
+    assert one.exposed.below == pytest.approx(other.exposed.below, rel=1e-9, abs=1e-9)
+    assert one.exposed.up == pytest.approx(other.exposed.up, rel=1e-9, abs=1e-9)
+
+
+def on_site(body) -> Manifold:
+    matrix = np.column_stack([body.rotation, body.origin])
+    return mesh_of(body.shape).transform(matrix)
+
+
+@settings(max_examples=40, deadline=None)
+@given(PLACED, PLACED, st.floats(0.0, 2.0 * pi))
+def test_what_is_hidden_is_what_meshes_swept_along_the_wind_share(first, second, azimuth):
+    """The shadow of what one mesh shares with the other, swept a tenth of both widths along."""
+    bodies = place_parts(design(placed(first), placed(second)))
+    ways = np.array([azimuth])
+    seen = outlines(bodies, ways)
+    coefficient = np.array([[2.0], [1.0]])
+    found = visible(seen, hidden(bodies, seen, coefficient, ways), np.array([True, True]))
+    wind = -np.array([sin(azimuth), cos(azimuth), 0.0])
+    gap = CLOSE * least_widths(seen[:, 0])
+    meshes = [on_site(body) for body in bodies]
+    swept = Manifold.batch_hull(
+        [meshes[0].translate(gap[0] * wind), meshes[0].translate(-gap[1] * wind)]
+    )
+    shared = swept ^ meshes[1]
+    turned = shared.rotate((0.0, 0.0, np.degrees(azimuth))).rotate((90.0, 0.0, 0.0))
+    shadow = turned.project().area()
+    size = seen[1, 0].area
+    assert size - found[1, 0].area == pytest.approx(shadow, abs=0.02 * size + 1e-5)
+    assert found[0, 0].area == pytest.approx(seen[0, 0].area)
+
+
+def test_narrowest_gap_that_an_outline_passes_through():
+    """A stick 1.0 by 0.1 that leans 30 degrees: 0.1, though the box round it is far wider."""
+    lean = Place(turn=pi / 2.0, tilt=radians(30.0))
+    bodies = place_parts(design(Part("stick", Box(0.1, 0.1, 1.0), lean, density=500.0)))
+    assert least_widths(outlines(bodies, np.array([0.0]))[0]) == pytest.approx([0.1])
