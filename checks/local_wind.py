@@ -39,7 +39,7 @@ def local_wind(structure: Structure, exposed: Exposed, method: Method) -> LocalW
     q = method.pressure(exposed.pressure_height) * directionality
     worst = exposed.case.max(axis=(1, 2))
     coefficient = (exposed.coefficient * gust).max(axis=1) * worst
-    tops = np.array([body.top for body in structure.bodies])
+    tops = np.array([max(body.top, 0.0) for body in structure.bodies])  # no wind blows below ground
     least = method.minimum or 0.0
     blown = np.maximum(exposed.below, exposed.above) * gust * worst[:, None]
     pushed = blown + exposed.suction.sideways * gust

@@ -6,6 +6,7 @@ from typing import Protocol
 
 from ..design.model import Design
 from ..statics.anchor_table import AnchorRow, GuyRow
+from ..units import plain
 from .lines import Row, block, quoted
 
 
@@ -49,7 +50,9 @@ def _guy(write: Writes, row: GuyRow) -> str:
         quoted("out", write.length(row.out), "from the middle, there"),
         quoted("radius", write.length(row.radius), "from the middle to the ground end"),
         ("count", str(row.count), ""),
-        quoted("start", f"{degrees(row.start) % 360.0:.9g} deg", "of the first, from the right"),
+        quoted(
+            "start", f"{plain(degrees(row.start) % 360.0, 9)} deg", "of the first, from the right"
+        ),
         ("at", _lengths(write, row.at), "the middle"),
     )
 

@@ -20,7 +20,7 @@ from ..design.sizes import flats_from_points, flats_from_side
 from ..loads.asce7.standard import ASCE7, LOWEST_ASCE_WIND
 from ..loads.asce7.velocity_pressure import NOMINAL_TO_ULTIMATE
 from ..loads.site import Site
-from ..units import KMH, MPH, POUND
+from ..units import KMH, MPH, POUND, plain
 from .added_holding import added_holding
 from .lines import Row, part, quoted
 from .written_sizes import size
@@ -102,13 +102,13 @@ class Writer:
 
     def mass(self, kilograms: float) -> str:
         """Return a mass."""
-        return f"{kilograms:.7g} kg" if self.metric else f"{kilograms / POUND:.7g} lb"
+        return f"{plain(kilograms, 7)} kg" if self.metric else f"{plain(kilograms / POUND, 7)} lb"
 
     def speed(self, metres_a_second: float) -> str:
         """Return a wind speed."""
         if self.metric:
-            return f"{metres_a_second / KMH:.7g} km/h"
-        return f"{metres_a_second / MPH:.7g} mph"
+            return f"{plain(metres_a_second / KMH, 7)} km/h"
+        return f"{plain(metres_a_second / MPH, 7)} mph"
 
     def set(self, table: Any, key: str, text: str) -> None:
         """Set a key to a text."""

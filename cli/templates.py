@@ -8,6 +8,7 @@ one to a 64th, ``{# sum}`` a plain number, ``{a|b}`` the first with inches and t
 import re
 from collections.abc import Iterable, Iterator, Mapping
 
+from ..units import plain
 from .expressions import Value, number, worth
 from .written_sizes import size
 
@@ -69,7 +70,7 @@ def _slot(text: str, texts: Mapping[str, str], values: Mapping[str, Value]) -> s
     if mark == "~":
         return size(number(rest, values), metric, 64)
     if mark == "#":
-        return f"{number(rest, values):.6g}"
+        return plain(number(rest, values), 6)
     if "|" in text:
         return text.split("|")[metric].strip()
     name, _, key = text.partition(":")

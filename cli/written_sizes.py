@@ -3,7 +3,7 @@
 import re
 from fractions import Fraction
 
-from ..units import INCH
+from ..units import INCH, plain
 
 _METRIC = re.compile(r"(?:mm|cm|\bm|met(?:er|re)s?)$", re.ASCII)
 _ON_TAPE = 1.0e-6
@@ -22,10 +22,10 @@ def size(value: float, metric: bool, parts: int = 8) -> str:
         return positive if positive.startswith("0 ") else f"-{positive}"
     if metric:
         whole = f"{round(value * 1000.0)} mm"
-        return whole if parts <= 8 or _whole_mm(value) else f"{value * 1000.0:.6g} mm"
+        return whole if parts <= 8 or _whole_mm(value) else f"{plain(value * 1000.0, 6)} mm"
     tape = Fraction(round(value / INCH * parts), parts)
     if parts > 8 and abs(float(tape) * INCH - value) > _ON_TAPE:
-        return f"{round(value * 1000.0)} mm" if _whole_mm(value) else f"{value / INCH:.6g} in"
+        return f"{round(value * 1000.0)} mm" if _whole_mm(value) else f"{plain(value / INCH, 6)} in"
     whole, rest = divmod(tape, 1)
     shown = [str(whole)] if whole or not rest else []
     return " ".join([*shown, str(rest)] if rest else shown) + " in"

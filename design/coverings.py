@@ -62,7 +62,7 @@ def covering(row: Row, shape: Shape | None) -> float:
     printed = _coverings()[found]
     weights = [float(text) for text in printed["psf"].split("-")]
     pounds = sum(weights) / len(weights)
-    row.note(f"covering: {found} is {pounds:.4g} lb/ft^2 ({printed['source']})")
+    row.note(f"covering: {found} is {units.plain(pounds)} lb/ft^2 ({printed['source']})")
     return pounds * units.POUND / units.FOOT**2
 
 

@@ -26,6 +26,10 @@ TOLERANCE = 1.0 / 500.0
 
 _COARSE = 1.0 / 50.0
 _FARTHEST = 1.0e9
+_PLAIN = 250
+"""Characters of an element beside its points."""
+
+_LINK = "{http://www.w3.org/1999/xlink}href"
 _UNSEEN = {"clipPath", "marker", "mask", "pattern", "symbol"}
 
 
@@ -107,6 +111,9 @@ def _closed_paths(raw: bytes) -> Iterator[list[Any]]:
         message = "its first element is not <svg>"
         raise ValueError(message)
     _put_away(root)
+    if _written_out(root) > MOST_BYTES:
+        message = "more than 1 MB once each <use> is drawn"
+        raise ValueError(message)
     drawing: Any = svg.SVG.parse(BytesIO(ElementTree.tostring(root)), reify=True)
     for element in drawing.elements():
         if not isinstance(element, svg.Shape) or element.values.get("visibility") == "hidden":
@@ -128,6 +135,33 @@ def _put_away(root: "Element") -> None:
                 store = child.makeelement(f"{space}}}defs" if space else "defs", {})
                 store.append(child)
                 parent[place] = store
+
+
+def _written_out(root: "Element") -> int:
+    """Return how long a drawing is once each <use> stands for what it refers to, in characters.
+
+    RecursionError where one uses itself.
+    """
+    named = {found: each for each in root.iter() if (found := each.get("id"))}
+    known: dict[Element, int] = {}
+    around: set[Element] = set()
+
+    def count(element: "Element") -> int:
+        if element in around:
+            raise RecursionError
+        if element not in known:
+            around.add(element)
+            total = _PLAIN + sum(map(count, element))
+            total += sum(len(element.get(key, "")) for key in ("d", "points"))
+            if element.tag.rpartition("}")[2] == "use":
+                name = element.get("href") or element.get(_LINK) or ""
+                target = named.get(name.lstrip("#"))
+                total += 0 if target is None else count(target)
+            known[element] = total
+            around.discard(element)
+        return known[element]
+
+    return count(root)
 
 
 def _is_closed(segments: list[Any], svg: Any) -> bool:

@@ -6,7 +6,7 @@ import numpy as np
 from shapely.geometry.base import BaseGeometry
 
 from .. import materials
-from ..units import INCH
+from ..units import INCH, plain
 from . import plane
 from .faults import DesignError, Fault
 from .model import Design, Part
@@ -80,11 +80,12 @@ def footprint_of(design: Design, bodies: tuple[Body, ...], points: Array) -> Arr
         if body.shape.hulls() and design.parts[body.part].embed == 0.0
     ]
     height, name = min(lowest, default=(0.0, design.parts[0].name))
+    height, name = min((height, name), _lowest_weight(design, bodies))
     if height < -TOUCHING:
         raise refusal(
             design,
             "at",
-            f"{-height * 1000:.0f} mm ({-height / INCH:.3g} in) below the ground",
+            f"{-height * 1000:.0f} mm ({plain(-height / INCH, 3)} in) below the ground",
             "nothing lower than the ground, z = 0",
             "raise it with at, stand it on another part with on, or set it in the ground with "
             "embed",
@@ -98,7 +99,7 @@ def footprint_of(design: Design, bodies: tuple[Body, ...], points: Array) -> Arr
             design,
             None,
             f"nothing touches the ground: the lowest part hangs {height * 1000:.0f} mm "
-            f"({height / INCH:.3g} in) above it",
+            f"({plain(height / INCH, 3)} in) above it",
             "at least one part standing on the ground, z = 0",
             "lower it with at, or add the foot or posts that it stands on",
             part=name,
@@ -114,6 +115,19 @@ def footprint_of(design: Design, bodies: tuple[Body, ...], points: Array) -> Arr
             part=name,
         )
     return _without_straight_corners(plane.ring_of(hull))
+
+
+def _lowest_weight(design: Design, bodies: tuple[Body, ...]) -> tuple[float, str]:
+    """Return how low a mere weight lies that the ground would have to make room for, and its name.
+
+    Beside posts in the ground it may be what is cast round them.
+    """
+    if any(part.embed > 0.0 for part in design.parts):
+        return 0.0, ""
+    weights = [
+        (body.bottom, design.parts[body.part].name) for body in bodies if not body.shape.hulls()
+    ]
+    return min(weights, default=(0.0, ""))
 
 
 def _sections_at_surface(design: Design, bodies: tuple[Body, ...]) -> Array:
@@ -134,7 +148,7 @@ def _refuse_buried(design: Design, bodies: tuple[Body, ...]) -> None:
             raise refusal(
                 design,
                 "embed",
-                f"{part.embed:.4g} m deep, all of it",
+                f"{plain(part.embed)} m deep, all of it",
                 "less than its height: 'height' is the whole piece as bought",
                 "a longer post, or less depth",
                 part=part.name,

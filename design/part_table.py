@@ -10,9 +10,10 @@ from .builder_words import MATERIAL_WORDS, PART_WORDS, SHAPE_WORDS
 from .coverings import COVERING, covering
 from .embed_keys import EMBED_KEYS, check_embedded
 from .fill_keys import FILL_KEYS, check_fill
-from .model import Part
+from .model import Part, Place
 from .near_names import alone, misspelt
 from .place_keys import PLACE_KEYS, check_places, read_place
+from .placing import coincide
 from .row import Row, check_names
 from .scan import Spot
 from .schema import Key, Reading
@@ -75,6 +76,7 @@ def _read_part(reading: Reading, index: int, data: Mapping[str, object]) -> tupl
     _check_weight(row, kind)
     laid = covering(row, shape)
     place = read_place(row)
+    _check_mirror(row, shape, place)
     check_embedded(row, shape)
     check_fill(row, shape)
     name = row.text("name")
@@ -135,6 +137,17 @@ def _check_surface(row: Row, spec: ShapeSpec, shape: Shape) -> None:
             "on round ones",
             "'across', if it is round" if square else "sides = 0, if it is round",
         )
+
+
+def _check_mirror(row: Row, shape: Shape | None, place: Place) -> None:
+    """See to it that reflected copies stand beside the part, and not once more in its own place."""
+    if shape is None or row.wrong or not place.mirror or not coincide(shape, place):
+        return
+    row.refuse(
+        "mirror",
+        "a mirror that moves it: copies stand in one place",
+        "leave 'mirror' out, or move the part away from the middle with 'at'",
+    )
 
 
 def _check_weight(row: Row, name: str) -> None:

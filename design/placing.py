@@ -1,7 +1,7 @@
 """Where every copy of every part stands: the places of the file worked out."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 from math import cos, pi, sin
 
@@ -14,7 +14,11 @@ from .shapes.cutout import Cutout
 from .shapes.edges import Edges, edges_of
 from .shapes.member import Member
 from .shapes.rotor import Rotor
-from .shapes.shape import Array, Hull, Shape, Sphere
+from .shapes.shape import Array, Hull, Shape, Sphere, corners
+
+
+_ALIKE = 1.0e-6
+"""Points as near as this (m) are one."""
 
 
 @dataclass(frozen=True, eq=False)
@@ -117,6 +121,29 @@ def place_parts(design: Design) -> tuple[Body, ...]:
         for bodies in _Placer(design.parts).all()
         for body in bodies
     )
+
+
+def coincide(shape: Shape, place: Place) -> bool:
+    """Return whether two copies of one shape fill the same place, as what mirrors itself does."""
+    part = Part("copies", shape, replace(place, on=None, under=None))
+    alike: dict[tuple[float, ...], list[Body]] = {}
+    for body in _copies(0, part, np.zeros(3)):
+        extent = np.round(np.concatenate(body.extent) / _ALIKE) + 0.0
+        others = alike.setdefault(tuple(extent.tolist()), [])
+        if any(_fill_one_place(body, other) for other in others):
+            return True
+        others.append(body)
+    return False
+
+
+def _fill_one_place(one: Body, other: Body) -> bool:
+    hulls = one.shape.hulls()
+    if not hulls:
+        return True
+    here = np.vstack([one.place(corners(hull)) for hull in hulls])
+    there = np.vstack([other.place(corners(hull)) for hull in hulls])
+    apart = np.linalg.norm(here[:, None] - there[None], axis=-1)
+    return bool(apart.min(axis=1).max() <= _ALIKE)
 
 
 def about_z(angle: float) -> Array:

@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from math import cos, hypot, pi, sqrt, tan
 
-from ..units import INCH
+from ..units import INCH, plain
 from .bounds import SIZE, Bounds
 from .row import Row
 from .schema import Key
@@ -125,8 +125,8 @@ def largest_lean_wall(width: float, lean: float, height: float) -> float:
 def measure(row: Row, length: float) -> str:
     """Return a length in the units in which the design is shown."""
     if row.reading.metric:
-        return f"{length * 1000:.4g} mm"
-    return f"{length / INCH:.4g} in"
+        return f"{plain(length * 1000.0)} mm"
+    return f"{plain(length / INCH)} in"
 
 
 def _flats(row: Row, key: str, value: float, sides: int) -> float | None:

@@ -9,7 +9,7 @@ from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
 
 from .. import materials
-from ..units import GRAVITY
+from ..units import GRAVITY, plain
 from . import plane
 from .model import Design
 from .on_ground import Patch, footprint_of, ground_contact, refusal
@@ -191,8 +191,8 @@ def _scaled_to_reading(
         raise refusal(
             design,
             "weighed",
-            f"{design.weighed:.4g} kg",
-            f"more than the {given:.4g} kg of the parts whose mass or density is given",
+            f"{plain(design.weighed)} kg",
+            f"more than the {plain(given)} kg of the parts whose mass or density is given",
             "weigh the whole piece, with everything on it",
         )
     return np.where(by_material, mass[1] * rest / worked_out, mass)

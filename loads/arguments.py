@@ -12,6 +12,8 @@ from typing import Any, NoReturn
 from .. import units
 from ..design.bounds import Bounds
 
+_MOST = 1.0e12
+
 
 def si(
     name: str,
@@ -25,14 +27,18 @@ def si(
     """Return text or a quantity of a kind (a key of ``units.KINDS``) in SI: a float or an array.
 
     ``signed`` allows values below zero, ``above_zero`` refuses zero, ``bounds`` what lies outside.
+    Nothing is taken that is more than a million million SI units, nor less than that part of one:
+    no such thing stands in a yard, and products of them leave the floats.
     """
     try:
         found = units.to_si(value, kind, signed=signed)
     except units.UnitError as error:
         raise ValueError(f"{name}: {error}") from None
     least, most = (found.min(), found.max()) if hasattr(found, "min") else (found, found)
-    if above_zero and least == 0.0:
+    if above_zero and least < 1.0 / _MOST:
         refuse(name, value, f"{units.KINDS[kind].phrase} above 0")
+    if max(most, -least) > _MOST:
+        refuse(name, value, f"{units.KINDS[kind].phrase} of a thing that can stand in a yard")
     if bounds is not None and not (bounds.hold(least) and bounds.hold(most)):
         refuse(name, value, bounds.words)
     return found
@@ -84,5 +90,5 @@ def quoted(words: Iterable[str]) -> str:
 
 def refuse(name: str, found: object, expected: str) -> NoReturn:
     """Raise the ValueError that every wrong argument ends in."""
-    shown = f"{found}" if hasattr(found, "dimensionality") else repr(found)
+    shown = f"{found}" if hasattr(found, "dimensionality") else units.shown(found)
     raise ValueError(f"{name}: found {shown}, expected {expected}")

@@ -63,8 +63,9 @@ def years_between(speed: ArrayLike, years: ArrayLike, speeds: ArrayLike) -> Arra
     v = positive("speed", speed)
     i = np.clip(np.searchsorted(V, v, side="right") - 1, 0, len(V) - 2)
     across = (v - V[i]) / (V[i + 1] - V[i])
-    found = np.exp(np.log(T[i]) + across * (np.log(T[i + 1]) - np.log(T[i])))
-    return np.where(found <= LONGER * T[-1] * (1.0 + 1.0e-12), found, np.inf)
+    logarithm = np.log(T[i]) + across * (np.log(T[i + 1]) - np.log(T[i]))
+    told = logarithm <= np.log(LONGER) + np.log(T[-1]) + 1.0e-12
+    return np.where(told, np.exp(np.where(told, logarithm, 0.0)), np.inf)
 
 
 @dataclass(frozen=True)

@@ -1,7 +1,6 @@
 """Velocity pressure as the public API offers it: text or quantities in, a quantity out."""
 
 from dataclasses import replace
-from math import inf
 
 import numpy as np
 
@@ -18,7 +17,9 @@ from .site import Site
 METHODS = (*GUST.names, *ASCE7.names)
 """Methods whose pressure follows from an exposure."""
 
-_FACTOR = Bounds(0.0, inf, "a number above 0, such as 1.0 on level ground", above=True)
+_FACTOR = Bounds(
+    0.0, 10.0, "a number above 0 and at most 10, such as 1.0 on level ground", above=True
+)
 
 
 def velocity_pressure(

@@ -119,7 +119,7 @@ def _level(examination: Examination, amounts: Amounts) -> Iterator[Remark]:
     if examination.site.slope is not None:
         return
     costs: list[str] = []
-    if limits.forecast_tipping:
+    if limits.forecast_tipping and limits.loose_tips is None:
         weight = np.full(len(standing.normals), standing.structure.weight("typical"))
         pivot = standing.pivot(weight)
         level = standing.hold("typical", pivot)[limits.tipping_line]
@@ -130,7 +130,7 @@ def _level(examination: Examination, amounts: Amounts) -> Iterator[Remark]:
             f"tipping from about {amounts.bare_gust(limits.forecast_tipping)} down to "
             f"{amounts.gust(less)}"
         )
-    if limits.forecast_sliding:
+    if limits.forecast_sliding and limits.loose_slides is None:
         mu = min(
             standing.ground.friction[p.contact].coefficient for p in standing.structure.patches
         )

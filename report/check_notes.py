@@ -6,6 +6,7 @@ from ..checks.examination import MINIMUM, Examination
 from ..checks.judging import Check, Kind
 from ..loads.methods import standard_of
 from ..loads.uplift import SUCTION
+from ..units import plain
 from .fastened_seams import seam_notes, seam_of
 from .joint_words import joint_notes
 from .member_words import member_notes, member_of
@@ -88,7 +89,7 @@ def _is_weighed(check: Check, alone: bool) -> bool:
 def _factors(check: Check) -> str:
     weight = f"{check.weighing} weight"
     live = "load" if check.load else "wind"
-    return f"{check.dead:.3g} times the {weight} and {check.wind:.3g} times the {live}."
+    return f"{plain(check.dead, 3)} times the {weight} and {check.wind:.3g} times the {live}."
 
 
 def _wind_only(check: Check) -> str:

@@ -19,10 +19,10 @@ def curve(examination: Examination, width: float, height: float) -> Paper:
     """
     amounts = Amounts(examination.design.units == "metric")
     if examination.posts is not None:
-        paper = Paper(width, height)
-        paper.text((0.5 * width, 0.5 * height), "Posts in the ground carry it", "middle")
-        return paper
+        return _said("Posts in the ground carry it", width, height)
     found = width_curve(Case(examination.design, examination), None)
+    if all(p.limits.forecast_tipping is p.limits.forecast_sliding is None for p in found):
+        return _said("Neither tips nor slides at any width", width, height)
     paper = Paper(width, height)
     title = "Untied gusts by width of foot" if examination.held else "Gusts by width of foot"
     paper.text((0.5 * width, LETTERS - 0.6), title, "middle")
@@ -32,7 +32,7 @@ def curve(examination: Examination, width: float, height: float) -> Paper:
         "tips": [(p.value / one, _shown(p.limits.forecast_tipping, amounts)) for p in found],
         "slides": [(p.value / one, _shown(p.limits.forecast_sliding, amounts)) for p in found],
     }
-    highest = 1.15 * max(asked, *(gust for line in gusts.values() for _, gust in line if gust))
+    highest = 1.15 * max([asked, *(gust for line in gusts.values() for _, gust in line if gust)])
     low, high = found[0].value / one, found[-1].value / one
     left, right, top, bottom = 11.0, width - 14.0, 2.0 * LETTERS, height - 2.2 * LETTERS
 
@@ -54,6 +54,13 @@ def curve(examination: Examination, width: float, height: float) -> Paper:
         if points:
             ends[words] = points[-1][1]
     _names(paper, right, ends)
+    return paper
+
+
+def _said(words: str, width: float, height: float) -> Paper:
+    """Return words in place of the picture."""
+    paper = Paper(width, height)
+    paper.text((0.5 * width, 0.5 * height), words, "middle")
     return paper
 
 

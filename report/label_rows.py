@@ -9,6 +9,7 @@ from ..checks.examination import Examination
 from ..checks.surroundings import act_by_exposure
 from .amounts import Amounts
 from .asked_wind import SURROUNDINGS
+from .cells import as_cell
 from .faults import clean
 from .fingerprint import design_mark, fingerprint, tables_mark
 from .label import Label, Refusal
@@ -44,14 +45,9 @@ def label_csv(labels: Iterable[Label]) -> str:
     writer = csv.DictWriter(text, COLUMNS, lineterminator="\n")
     writer.writeheader()
     writer.writerows(
-        {key: _no_formula(value) for key, value in label_row(label).items()} for label in labels
+        {key: as_cell(value) for key, value in label_row(label).items()} for label in labels
     )
     return text.getvalue()
-
-
-def _no_formula(value: str) -> str:
-    """Return a cell that no spreadsheet takes for a formula."""
-    return f"'{value}" if value.startswith(("=", "+", "-", "@")) else value
 
 
 def label_row(label: Label) -> dict[str, str]:

@@ -1,5 +1,8 @@
 """The pattern as a DXF drawing in millimetres, by the library ezdxf."""
 
+from configparser import Error as ConfigError
+from errno import EINVAL
+from importlib import import_module
 from io import StringIO
 from typing import Any
 
@@ -11,12 +14,13 @@ LAYERS = {"CUT": 7, "INNER_FACE": 8, "TEXT": 3}
 
 
 def pattern_dxf(pattern: Pattern) -> str:
-    """Return the text of a DXF file. ImportError where the library is missing."""
-    import ezdxf  # noqa: PLC0415 - an extra, and only where a pattern is written
-    from ezdxf import units  # noqa: PLC0415
+    """Return the text of a DXF file, the same for the same pattern.
 
-    document: Any = ezdxf.new("R2010", setup=["linetypes"])  # pyright: ignore[reportPrivateImportUsage]
-    document.units = units.MM
+    ImportError where the library is missing.
+    """
+    ezdxf = _library()
+    document: Any = ezdxf.new("R2010", setup=["linetypes"])
+    document.units = ezdxf.units.MM
     for name, colour in LAYERS.items():
         document.layers.add(name, color=colour)
     space: Any = document.modelspace()
@@ -31,9 +35,26 @@ def pattern_dxf(pattern: Pattern) -> str:
         space.add_line(start, end, dxfattribs={"layer": "TEXT"})
     for placed in pattern.placed:
         _draw(space, placed)
+    for kind in sorted(document.entitydb.dxf_types_in_use()):  # else in the order of a set
+        document.classes.add_class(kind)
     stream = StringIO()
     document.write(stream)
     return stream.getvalue()
+
+
+def _library() -> Any:
+    """Return the drawing library without what a settings file in the present folder asks of it.
+
+    It reads one when it is imported; a date and a number drawn by lot in each file are left out.
+    """
+    try:
+        library: Any = import_module("ezdxf")  # an extra, and only where a pattern is written
+    except (ConfigError, SystemExit):  # a settings file that is none
+        message = "the drawing library cannot read its settings file ezdxf.ini"
+        raise OSError(EINVAL, f"{message}: take it out of this folder", "ezdxf.ini") from None
+    library.options.reset()
+    library.options.write_fixed_meta_data_for_testing = True
+    return library
 
 
 def _draw(space: Any, placed: Placed) -> None:

@@ -10,6 +10,7 @@ from pathlib import Path
 from ..design.faults import DesignError, Fault
 from ..design.file_text import text_in
 from ..design.typed_text import shown
+from .cells import from_cell
 from .fingerprint import LENGTH
 
 _NEEDED = ("file", "fingerprint")
@@ -63,7 +64,7 @@ def read_printed(path: str) -> list[PrintedSheet]:
     found: list[PrintedSheet] = []
     faults: list[Fault] = []
     for line, row in numbered:
-        values = dict(zip(columns, (value.strip() for value in row), strict=False))
+        values = dict(zip(columns, (from_cell(value.strip()) for value in row), strict=False))
         file, fingerprint = (values.get(name, "") for name in _NEEDED)
         if not file:
             faults.append(_fault(path, line, "file", shown(file), "the name of a design file"))

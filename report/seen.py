@@ -57,7 +57,7 @@ def in_the_ground(bodies: Sequence[Body], right: Array) -> list[BaseGeometry]:
     axes = np.array([[float(right[0]), float(right[1]), 0.0], [0.0, 0.0, 1.0]])
     found: list[BaseGeometry] = []
     for body in bodies:
-        if body.bottom > -_THINNEST:
+        if body.bottom > -_THINNEST or not body.shape.hulls():
             continue
         whole = plane.union_of(
             [plane.hull(body.place(corners(hull)) @ axes.T) for hull in body.shape.hulls()]

@@ -489,3 +489,13 @@ def test_a_unit_error_goes_from_process_to_process() -> None:
         raised.value.hint,
     )
     assert str(there) == str(raised.value)
+
+
+def test_numbers_are_written_as_people_write_them():
+    # Six figures of a whole number, none of an exponent, no minus before nothing.
+    assert [units.plain(v) for v in (1234567.0, 0.00001234567, -0.0, -1e-300, 12.0, 0.25)] == [
+        *("1235000", "0.00001235", "0"),
+        *("-0." + "0" * 299 + "1", "12", "0.25"),
+    ]
+    assert units.plain(99999.6, 5) == "100000"
+    assert units.plain(float("inf")) == "without bound"

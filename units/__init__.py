@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from functools import cache
 from typing import Any, Protocol, cast, overload
 
-from .faults import UnitError, expected_of, not_text, wrong_kind
+from .faults import UnitError, expected_of, not_text, plain, shown, wrong_kind
 from .kinds import BASES, KINDS, Dims, Kind, Unit
 from .known import (
     FILE,
@@ -46,9 +46,11 @@ __all__ = [
     "UnitError",
     "by_spelling",
     "factor",
+    "plain",
     "quantity",
     "read",
     "registry",
+    "shown",
     "to_si",
 ]
 
@@ -163,10 +165,10 @@ def _numbers(value: object, expected: str) -> Any:
 
     try:
         found = np.asarray(value, dtype=float)
-    except (TypeError, ValueError):
+    except (TypeError, ValueError, OverflowError):  # a whole number beyond the floats
         found = np.array(np.nan)
     if isinstance(value, bool) or not np.all(np.isfinite(found)):
-        raise UnitError(f"{value!r}", "a finite number, or numbers, beside the unit")
+        raise UnitError(shown(value), "a finite number, or numbers, beside the unit")
     return found if found.ndim else float(found)
 
 

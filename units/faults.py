@@ -1,6 +1,7 @@
 """What is wrong with a dimension as written, in the words of who wrote it."""
 
 import re
+from math import floor, isfinite, log10
 from typing import NoReturn
 
 from .kinds import KINDS, OTHER_KINDS, Kind, Unit
@@ -18,7 +19,7 @@ class UnitError(ValueError):
     def __init__(
         self, found: str, expected: str, hint: str = "", write: str = "", sure: bool = False
     ) -> None:
-        found = found if len(found) <= LONGEST else found[: LONGEST - 1] + "…"
+        found = shortened(found)
         super().__init__(f"{found!r} is not {expected}" + (f": {hint}" if hint else ""))
         self.found = found
         self.expected = expected
@@ -29,6 +30,33 @@ class UnitError(ValueError):
     def __reduce__(self) -> tuple[type["UnitError"], tuple[str, str, str, str, bool]]:
         """Return what makes the same again, so that it passes from one process to another."""
         return type(self), (self.found, self.expected, self.hint, self.write, self.sure)
+
+
+def shown(value: object) -> str:
+    """Return a value as it is typed in a call, shortened, however long the number."""
+    try:
+        return shortened(repr(value))
+    except ValueError:  # Python writes out no more than some thousands of digits
+        return f"a {type(value).__name__} of thousands of digits"
+
+
+def shortened(text: str) -> str:
+    """Return a text of at most 60 characters."""
+    return text if len(text) <= LONGEST else text[: LONGEST - 1] + "…"
+
+
+def plain(value: float, figures: int = 4) -> str:
+    """Return a number to so many figures as people write it: no exponent, no minus before a 0.
+
+    >>> plain(123456.0), plain(0.0000123), plain(-0.0), plain(2.50)
+    ('123500', '0.0000123', '0', '2.5')
+    """
+    rounded = float(f"{value:.{figures}g}")
+    if rounded == 0.0 or not isfinite(rounded):
+        return "0" if rounded == 0.0 else "without bound"
+    decimals = max(figures - 1 - floor(log10(abs(rounded))), 0)
+    text = f"{rounded:.{decimals}f}"
+    return text.rstrip("0").rstrip(".") if "." in text else text
 
 
 def expected_of(kind: Kind) -> str:

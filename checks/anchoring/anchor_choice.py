@@ -5,6 +5,7 @@ from functools import cache
 
 import numpy as np
 
+from ...design import plane
 from ...design.model import Design
 from ...design.structure import Structure
 from ...loads.actions import Actions
@@ -101,6 +102,8 @@ def choose_anchors(piece: Loaded) -> AnchorChoice | None:
         tried = 0
         for kind in fit:
             through = kinds.find(kind).group == "slab bolt" and where.where is not None
+            if through and not len(plane.inset(piece.structure.footprint, THROUGH)):
+                continue  # the foot is too narrow for a bolt through it
             row = replace(where, kind=kind, inset=THROUGH if through else 0.0)
             held = piece.held_with(with_anchors(piece.design, row))
             if pulls is None:

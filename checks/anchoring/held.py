@@ -16,6 +16,7 @@ from ...materials import anchors as kinds
 from ...materials import guy_lines
 from ...materials.grounds import Ground
 from ...statics.anchor_table import AnchorRow, GuyRow
+from ...units import plain
 from . import guys
 from .holding import Holding, holding
 
@@ -158,7 +159,7 @@ def _too_far_in(design: Design, row: AnchorRow) -> Fault:
         design.lines.get((row.name, "inset")),
         row.name,
         "inset",
-        f"{row.inset:.4g} m",
+        f"{plain(row.inset)} m",
         "less than half of the foot's width",
     )
 

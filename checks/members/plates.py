@@ -75,6 +75,8 @@ def bearing_of(structure: Structure, body: Body) -> Bearing | None:
             short, long, *out, _width(borne), True, opening, borne, *_middle_and_axes(opening)
         )
     pieces = plane.pieces(bears)
+    if not pieces:  # it lies within an opening of what is beneath, and rests on none of it
+        return None
     if len(pieces) == 1:
         out = _farthest(plan, bears)
         where = _middle_and_axes(bears)

@@ -16,7 +16,7 @@ from ...design.structure import Structure
 from ...loads.combinations import Factors
 from ...statics.fastener_key import ACROSS
 from ...statics.seam_table import SeamRow
-from ...units import INCH
+from ...units import INCH, plain
 from ..joints.combined import fastener_use
 from ..joints.driven import Driven
 from ..joints.fastener_capacity import Capacity, capacity
@@ -172,7 +172,7 @@ def _wrong(structure: Structure, row: SeamRow, before: SeamRow | None) -> Fault 
         return None
     metric = structure.design.units == "metric"
     spacing, room_, end_, long_ = (
-        f"{v * 1000.0:.0f} mm" if metric else f"{v / INCH:.3g} in"
+        f"{v * 1000.0:.0f} mm" if metric else f"{plain(v / INCH, 3)} in"
         for v in (row.spacing, room, end, long)
     )
     ends = f"{end_} from either end of a seam {long_} long"

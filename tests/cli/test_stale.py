@@ -134,3 +134,15 @@ def test_what_was_typed_wrongly_is_answered(folder, capsys, words):
     status, out, err = run(capsys, *words)
     assert (status, out) == (2, "")
     assert "needed" in err
+
+
+def test_a_file_whose_name_looks_like_a_formula_is_found_again(tmp_path, monkeypatch, capsys):
+    monkeypatch.chdir(tmp_path)
+    for name in ("=light.toml", "'quoted.toml"):
+        (tmp_path / name).write_text(STANDS, encoding="utf-8")
+    assert main(["label", "=light.toml", "'quoted.toml", "--format", "csv", "-o", "l.csv"]) == 0
+    assert "'=light.toml" in (tmp_path / "l.csv").read_text(encoding="utf-8")
+    capsys.readouterr()
+    status, out, err = run(capsys, "l.csv")
+    assert (status, err) == (0, "")
+    assert "2 sheets: what is printed still holds." in out

@@ -12,6 +12,13 @@ from yardfast.checks.inputs import read_text
 from yardfast.design.faults import DesignError
 
 RECTANGLE = "<rect width='40' height='50'/>"
+NESTED = (
+    f"<defs><g id='a0'>{RECTANGLE}</g>"
+    + "".join(
+        f"<g id='a{k}'>" + f"<use xlink:href='#a{k - 1}'/>" * 10 + "</g>" for k in range(1, 9)
+    )
+    + "</defs><use xlink:href='#a8'/>"
+)
 
 
 @pytest.mark.parametrize(
@@ -40,7 +47,7 @@ RECTANGLE = "<rect width='40' height='50'/>"
         ),
         (
             drawing("<rect width='9000' height='5'/>"),
-            "3.6e+04 in wide and 20 in high",
+            "36000 in wide and 20 in high",
             "at most 100 ft",
             "",
         ),
@@ -49,6 +56,14 @@ RECTANGLE = "<rect width='40' height='50'/>"
             "heron.svg",
             "an SVG drawing",
             "uses itself",
+        ),
+        # ten times ten times ... of one square: 10^8 of them, in 2 kB
+        (drawing(NESTED), "heron.svg", "an SVG drawing", "more than 1 MB once each <use> is drawn"),
+        (
+            drawing(f"<path id='a' d='M0 0 {'h1 ' * 9000}v9 z'/>" + "<use href='#a'/>" * 60),
+            "heron.svg",
+            "an SVG drawing",
+            "more than 1 MB once each <use> is drawn",
         ),
         (drawing("<g>" * 3000 + RECTANGLE + "</g>" * 3000), "heron.svg", "an SVG", "too deep"),
         (drawing("<path d='M0 0 H1e300 V1e300 z'/>"), "heron.svg", "an SVG", "lies nowhere"),

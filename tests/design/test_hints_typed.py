@@ -69,7 +69,7 @@ SURE = [
     ("on       = 'foot'", "on       = 'foot'\nat = [0, '0 in', '1 in']"),
     ("on       = 'foot'", "on       = 'foot'\nturn = 45"),
     ("on       = 'foot'", "on       = 'foot'\nloose = no"),
-    ("on       = 'foot'", "on       = 'foot'\nmirror = 'x'"),
+    ("on       = 'foot'", "on = 'foot'\nat = ['9 in', '0 in', '0 in']\nmirror = 'x'"),
 ]
 UNSURE = [
     (HEIGHT, "48"),

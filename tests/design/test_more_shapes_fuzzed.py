@@ -11,7 +11,7 @@ SQUARE = f"{CUTOUT}\npoints=[['0 in','0 in'],['9 in','0 in'],['9 in','9 in'],['0
 GABLE = "shape='gable'\nlength='4 ft'\nwidth='4 ft'\nheight='3 ft'"
 DOME = "shape='dome'\nacross='2 ft'"
 VAULT = "shape='vault'\nlength='2 ft'\nwidth='2 ft'"
-STEP = "step=['1 in','0 in','0 in']"
+STEP = "step=['1 in','0 in','0 in']\nat=['9 in','0 in','0 in']"
 
 
 def points(*pairs: tuple[float, float]) -> str:

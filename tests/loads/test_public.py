@@ -5,6 +5,7 @@ from fractions import Fraction
 import numpy as np
 import pytest
 
+import yardfast as yf
 from yardfast import units
 from yardfast.loads.public import velocity_pressure
 
@@ -88,7 +89,7 @@ def test_quantities_and_text_give_the_same():
         ({"exposure": {"C": 1}}, "exposure: found .'C': 1., expected one of"),
         ({"topographic": True}, "topographic: found True, expected a number above 0"),
         ({"topographic": None}, "topographic: found None, expected a number above 0"),
-        ({"topographic": 10**400}, "topographic: found 10*, expected a number above 0"),
+        ({"topographic": 10**400}, "topographic: found 10*…, expected a number above 0"),
         ({"method": "ASCE 7-16", "directionality": ["square"]}, "directionality: found .'square'"),
         ({"wind": ["58 mph"]}, "wind: "),
         ({"topographic": 0.0}, "topographic: found 0.0, expected a number above 0"),
@@ -129,3 +130,42 @@ def test_height_is_taken_as_far_as_the_standard_s_formula(method):
     with pytest.raises(ValueError, match=f"height: .* to {highest:,} ft"):
         pascal("105 mph", height=f"{highest + 1} ft", **given)
     assert pascal("58 mph", method="gust", exposure=None, height="5000 ft") > 0.0
+
+
+@pytest.mark.parametrize(
+    "call",
+    [
+        lambda: yf.Q(10**400, "mph"),
+        lambda: yf.Q(10**5000, "mph"),
+        lambda: yf.velocity_pressure(
+            yf.Q(1e308, "m/s"), method="gust", exposure=None, height="1 m"
+        ),
+        lambda: yf.velocity_pressure(
+            "50 m/s", method="ASCE 7-22", exposure="C", height="3 m", topographic=1e308
+        ),
+        lambda: yf.velocity_pressure(
+            "50 m/s", method="ASCE 7-22", exposure="C", height="3 m", topographic=10**5000
+        ),
+        lambda: yf.withdrawal("nail", yf.Q(1e308, "m"), 0.5),
+        lambda: yf.withdrawal("nail", yf.Q(1e-308, "m"), 0.5),
+        lambda: yf.lateral(yf.Q(1e200, "m"), "1 in", "1 in", 0.5, 0.5, "100000 psi"),
+        lambda: yf.embedment(yf.Q(1e300, "N"), yf.Q(1e300, "m"), "100 lbf/ft^3", "1 ft"),
+        lambda: yf.return_period(yf.Q(1e300, "mph"), {10: "50 mph", 50: "70 mph"}),
+        lambda: yf.return_period("60 mph", {10**400: "50 mph", 50: "70 mph"}),
+        lambda: yf.return_period("60 mph", {10**5000: "50 mph", 50: "70 mph"}),
+    ],
+)
+def test_numbers_beyond_the_floats_are_refused_by_name(call):
+    with pytest.raises(ValueError, match=r"found|is not") as refused:
+        call()
+    assert len(str(refused.value)) < 300
+
+
+def test_return_periods_beyond_what_can_be_counted_are_told_without_a_warning():
+    # Linear in ln T: halfway between two speeds lies the geometric mean of their periods.
+    assert yf.return_period("60 mph", {1e300: "50 mph", 1e308: "70 mph"}) == pytest.approx(1e304)
+    # Two values all but alike: the speed of either is its period, and no step is taken beyond.
+    close = {10: "60 mph", 10.0000001: "60.0000001 mph"}
+    assert yf.return_period("60 mph", close) == pytest.approx(10.0)
+    with pytest.raises(ValueError, match="gust: found"):
+        yf.return_period("90 mph", close)
