@@ -4,9 +4,10 @@
     --jobs N    processes, all cores unless said
     --spoilt    each file with scraps typed into it: mostly for the reader
 
-Wrong is: an exception, a warning, NaN or infinity in the JSON, more than 2 s or 500 MiB for one
-command, an exit status other than 0, 1 or 2, or 2 without a word. Prints how many cases there were
-and, for each place in the code, one seed and command to see it again with.
+Wrong is: an exception, a warning, NaN or infinity in the JSON, a number on the screen as no person
+writes it, more than 2 s of processor time or 500 MiB for one command, an exit status other than 0, 1
+or 2, or 2 without a word. Prints how many cases there were and, for each place in the code, one seed
+and command to see it again with.
 """
 
 import argparse
@@ -104,10 +105,10 @@ def tried(case: tuple[int, bool]) -> tuple[int, Counter[str], dict[str, str]]:
 
 
 def _wrong(main, words: list[str]) -> list[str]:
-    out, err, start, before = io.StringIO(), io.StringIO(), time.perf_counter(), _memory()
+    out, err, start, before = io.StringIO(), io.StringIO(), time.process_time(), _memory()
     wrong: list[str] = []
-    signal.signal(signal.SIGALRM, _stop)
-    signal.alarm(SLOWEST)
+    signal.signal(signal.SIGPROF, _stop)
+    signal.setitimer(signal.ITIMER_PROF, SLOWEST)
     try:
         with redirect_stdout(out), redirect_stderr(err), warnings.catch_warnings():
             warnings.simplefilter("error")
@@ -126,8 +127,8 @@ def _wrong(main, words: list[str]) -> list[str]:
         place = f"{Path(own[-1].filename).name}:{own[-1].lineno} {own[-1].name}"
         wrong.append(f"{type(error).__name__} at {place}: {str(error)[:80]}")
     finally:
-        signal.alarm(0)
-    spent = time.perf_counter() - start
+        signal.setitimer(signal.ITIMER_PROF, 0.0)
+    spent = time.process_time() - start
     if spent > SECONDS and not wrong:
         wrong.append(f"more than {SECONDS:.0f} s: {words[0]}")
     if _memory() - before > MEBIBYTES:

@@ -25,6 +25,7 @@ yardfast {__version__}: will it stand in the wind, and what holds it down?
   yardfast materials           what a material's name means
   yardfast grounds             what a ground's name means
   yardfast fasteners           what a nail or screw holds in a wood
+  yardfast verify              what books print, worked out again
   yardfast COMMAND --help      more, with an example
 """
 
@@ -315,6 +316,12 @@ COMMANDS = {
         "'8d common' --wood 'western redcedar'",
         _add_fasteners,
         "fasteners",
+    ),
+    "verify": _Command(
+        "every published answer that ships, worked out again beside its print",
+        "--format json",
+        _add_format,
+        "verify",
     ),
 }
 """Every command, in the order in which help shows them."""

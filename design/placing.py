@@ -16,7 +16,6 @@ from .shapes.member import Member
 from .shapes.rotor import Rotor
 from .shapes.shape import Array, Hull, Shape, Sphere, corners
 
-
 _ALIKE = 1.0e-6
 """Points as near as this (m) are one."""
 

@@ -189,7 +189,7 @@ def test_no_room_looks_up_the_arrow():
 
 def test_rooms_of_the_checks_keep_their_own_order():
     """What holds, then what is fastened, then what is strong; what would do stands on top."""
-    inner = ("anchoring", "joints", "members", "seams", "sizing")
+    inner = ("anchoring", "joints", "members", "seams", "sizing", "verification")
     folders = {path.name for path in (ROOT / "checks").iterdir() if path.is_dir()} - {"__pycache__"}
     assert folders == set(inner)
     for here, name in enumerate(inner):

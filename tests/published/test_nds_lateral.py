@@ -89,43 +89,11 @@ def test_a_trade_name_leads_to_the_printed_value(row, fastener):
     assert found / POUND_FORCE == pytest.approx(float(row["printed_lb"]), abs=HALF)
 
 
-def test_rows_read_in_a_text_are_among_them():
-    """SBC, alternate nailing: SPF, 1 1/2 in side member, D 0.162 and 0.148 in: 120 and 100 lb."""
-    seen = {(r["D_in"], r["G"], r["printed_lb"]) for r in LATERAL if r["confidence"] == "seen"}
-    assert seen == {("0.162", "0.42", "120"), ("0.148", "0.42", "100")}
-
-
 @pytest.mark.parametrize("row", rows("nds_dowel_bearing"), ids=lambda row: f"G {row['G']}")
 def test_dowel_bearing_is_rounded_as_tabulated(row):
     """NDS 2018 Table 12.3.3, D under 1/4 in."""
     Fe = dowel_bearing(float(row["G"]), 0.131 * INCH) / PSI
     assert Fe == pytest.approx(float(row["Fe_psi"]), abs=1e-6)
-
-
-@pytest.mark.parametrize(
-    ("G", "Fe"), [(0.50, 4650), (0.42, 3350)], ids=["Structural I and OSB", "other plywood"]
-)
-def test_panels_bear_as_their_assigned_gravity_says(G, Fe):
-    """NDS 2018 Table 12.3.3B prints the strengths beside the gravities."""
-    assert dowel_bearing(G, 0.131 * INCH) / PSI == pytest.approx(Fe, abs=1e-6)
-
-
-def test_every_mode_of_a_10d_nail_in_a_worked_example():
-    """AWC Structural Wood Design Examples E2.2 (memory): 10d common, 3/4 in side, nominal 3x main.
-
-    p = 3 - 0.75 = 2.25 in, tip 2 D, so l_m = 2.102 in. Without the tip Im, II and IIIm would be
-    704, 235 and 244.
-    """
-    nail = fasteners.find("10d common nail")
-    p = nail.need("length") - 0.75 * INCH
-    lm = main_bearing_length(p, 2.0 * nail.diameter)
-    assert lm / INCH == pytest.approx(2.102, abs=0.0005)
-    Fe = dowel_bearing(0.50, nail.diameter)
-    limits = single_shear(nail.diameter, 0.75 * INCH, lm, Fe, Fe, nail.need("bending_yield"))
-    found = {mode: float(value) / POUND_FORCE for mode, value in limits.modes.items()}
-    printed = {"Im": 658, "Is": 235, "II": 219, "IIIm": 230, "IIIs": 105, "IV": 118}
-    assert found == pytest.approx(printed, abs=0.5)
-    assert limits.mode == "IIIs"
 
 
 def panel_sides():
@@ -239,3 +207,14 @@ def test_quarter_inch_lag_screw_bends_at_its_root():
 
     assert pounds_by(lag.diameter) == pytest.approx([150, 110], abs=5.0)
     assert round(float(pounds_by(lag.yielding_diameter)[0]), -1) == 140.0
+
+
+def test_half_the_tip_of_a_nail_bears_nothing():
+    """AWC Structural Wood Design Examples E2.2 (memory): 10d common, 2.25 in in the main piece.
+
+    Tip 2 D, so l_m = 2.102 in. Without that Im, II and IIIm of its rows in references/verified
+    would be 704, 235 and 244 lb.
+    """
+    nail = fasteners.find("10d common nail")
+    lm = main_bearing_length(2.25 * INCH, 2.0 * nail.diameter)
+    assert lm / INCH == pytest.approx(2.102, abs=0.0005)

@@ -1,0 +1,1 @@
+"""Published answers worked out again: what a book prints beside what these rooms give."""
