@@ -4,10 +4,10 @@
     --jobs N    processes, all cores unless said
     --spoilt    each file with scraps typed into it: mostly for the reader
 
-Wrong is: an exception, a warning, NaN or infinity in the JSON, a number on the screen as no person
-writes it, more than 2 s of processor time or 500 MiB for one command, an exit status other than 0, 1
-or 2, or 2 without a word. Prints how many cases there were and, for each place in the code, one seed
-and command to see it again with.
+Wrong is: an exception, a warning, NaN or infinity in the JSON, a number on the screen as no
+person writes it, more than 2 s of processor time or 500 MiB for one command, an exit status other
+than 0, 1 or 2, or 2 without a word. Prints how many cases there were and, for each place in the
+code, one seed and command to see it again with.
 """
 
 import argparse
