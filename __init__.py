@@ -19,6 +19,7 @@ __all__ = [
     "Result",
     "UnitError",
     "check",
+    "check_many",
     "embedment",
     "lateral",
     "read",
@@ -35,6 +36,7 @@ _PLACES = {
     "Result": "report.result",
     "UnitError": "units",
     "check": "report.checking",
+    "check_many": "report.catalogue",
     "embedment": "checks.anchoring.public_ground",
     "lateral": "checks.joints.public",
     "read": "checks.inputs",
@@ -52,6 +54,7 @@ if TYPE_CHECKING:
     from .design.model import Design
     from .loads.public import velocity_pressure
     from .loads.public_how_often import return_period
+    from .report.catalogue import check_many
     from .report.checking import check
     from .report.result import Result
     from .units import Q, UnitError

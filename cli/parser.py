@@ -14,7 +14,7 @@ yardfast {__version__}: will it stand in the wind, and what holds it down?
 
   yardfast new                 a starting file, by questions
   yardfast check FILE.toml     the verdict on a design file
-  yardfast check *.toml        several at a glance
+  yardfast check FOLDER        several at a glance
   yardfast mend FILE.toml      put right what is surely meant in it
   yardfast draw FILE --text    what was read, as a small drawing
   yardfast size FILE.toml      what holds it: foot, weight, anchors, height
@@ -25,9 +25,11 @@ yardfast {__version__}: will it stand in the wind, and what holds it down?
   yardfast materials           what a material's name means
   yardfast grounds             what a ground's name means
   yardfast fasteners           what a nail or screw holds in a wood
-  yardfast verify              what books print, worked out again
   yardfast COMMAND --help      more, with an example
 """
+
+
+MOST_PROCESSES = 256
 
 
 class Arguments(argparse.Namespace):
@@ -107,8 +109,19 @@ def _parser(typed: str) -> argparse.ArgumentParser:
 
 
 def _add_check(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("files", nargs="+", metavar="FILE", help="a design file, .toml")
+    parser.add_argument(
+        "files", nargs="+", metavar="FILE", help="a design file, .toml, or a folder of them"
+    )
     _add_format(parser)
+    parser.add_argument("--csv", metavar="OUT.csv", help="write a row for each design")
+    parser.add_argument("--force", action="store_true", help="write over a file that exists")
+    parser.add_argument(
+        "-j",
+        "--jobs",
+        type=_processes,
+        metavar="N",
+        help="so many at a time; else all cores",
+    )
     parser.add_argument(
         "--engineer", action="store_true", help="add utilization, clause, direction and factors"
     )
@@ -123,6 +136,13 @@ def _add_check(parser: argparse.ArgumentParser) -> None:
         "--cautions", action="store_true", help="what to take care of, what was not looked at"
     )
     parser.add_argument("--all", action="store_true", help="all of these; each fault")
+
+
+def _processes(text: str) -> int:
+    """Return a number of processes. ArgumentTypeError where it is none."""
+    if not text.isdecimal() or not 1 <= int(text[:6]) <= MOST_PROCESSES:
+        raise argparse.ArgumentTypeError(f"a whole number from 1 to {MOST_PROCESSES}")
+    return int(text)
 
 
 def _add_format(parser: argparse.ArgumentParser) -> None:

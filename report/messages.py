@@ -173,6 +173,7 @@ MANY = {
 """In the folder's count line, behind how many there are."""
 
 FAULTY = " {n} more cannot be read: see what is wrong with them."
+TO_PUT_RIGHT = "{n} to put right"
 BRIEF_MEND = "mend {what}"
 BRIEF_MORE = "mend {what} and {n} more"
 BRIEF_TIE = "hold it with {what}"

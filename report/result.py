@@ -1,17 +1,22 @@
 """The result as a program reads it: quantities by name, and the JSON object."""
 
+import pickle
+import zlib
+from collections.abc import Callable
+from copy import deepcopy
 from dataclasses import asdict, dataclass
 from functools import cached_property
 from math import isfinite
 from typing import Any
 
 from .. import units
-from ..checks.examination import Examination
+from ..checks.examination import Examination, examine
 from ..checks.joints.joint_check import JointFound
 from ..checks.judging import Check
 from ..checks.members.member_check import Member
 from ..checks.seams.seam_demands import Seams
 from ..checks.seams.seam_fasteners import CLEAT
+from ..design.model import Design
 from ..units import Quantity
 from .assumptions import assumptions
 from .cautions import cautions
@@ -24,6 +29,10 @@ from .joint_object import joint_object
 from .not_checked import not_checked
 from .unverified import unverified
 from .verdict_words import why_sentence
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from .folder import FolderRow
 
 FORMAT = 1
 
@@ -103,34 +112,84 @@ class ResultMember:
 
 
 @dataclass(frozen=True, eq=False)
-class Result:
-    """What was found of a design; ``examination`` holds all of it in SI units."""
+class Kept:
+    """What of a result goes from one process to another: what is asked for first, and the design.
 
-    examination: Examination
+    ``passes``, the JSON ``object``, the first screen's ``text`` and the ``row`` in a table.
+    """
+
+    design: Design
+    passes: bool
+    object: dict[str, Any]
+    text: str
+    row: "FolderRow"
+
+
+class Result:
+    """What was found of a design; ``examination`` holds all of it in SI units.
+
+    Pickled it is some 10 to 20 kB: what is asked for first goes with it, and the rest is worked
+    out again where it is asked for, which gives the same.
+    """
+
+    def __init__(self, found: "Examination | Kept") -> None:
+        """Take what was found, or what was kept of it."""
+        self._kept: Kept | None = None
+        if isinstance(found, Kept):
+            self._kept = found
+        else:
+            self.__dict__["examination"] = found
+
+    @cached_property
+    def examination(self) -> Examination:
+        """Return all that was found; worked out again where this came from another process."""
+        assert self._kept is not None
+        return examine(self._kept.design)
+
+    @property
+    def design(self) -> Design:
+        """Return the design."""
+        return self.examination.design if self._kept is None else self._kept.design
+
+    def __reduce__(self) -> "tuple[Callable[[bytes], Result], tuple[bytes]]":
+        """Return what makes the same again, small enough to be sent by the thousand."""
+        kept = self._kept or Kept(
+            self.design, self.passes, self.to_dict(), self.to_text(), self.row
+        )
+        return _unpacked, (zlib.compress(pickle.dumps(kept)),)
 
     def __repr__(self) -> str:
         passes = "passes" if self.passes else "does not pass"
-        return f"<Result of {self.name!r}: {passes}, {len(self.examination.checks)} checks>"
+        return f"<Result of {self.name!r}: {passes}>"
 
     @property
     def name(self) -> str:
         """Return the design's name."""
-        return self.examination.design.name
+        return self.design.name
 
     @property
     def file(self) -> str:
         """Return the file as it was given."""
-        return self.examination.design.file
+        return self.design.file
 
     @cached_property
     def fingerprint(self) -> str:
         """Return the fingerprint of the design's text, the tables and the version."""
-        return fingerprint(self.examination.design)
+        return fingerprint(self.design)
 
     @property
     def passes(self) -> bool:
         """Return whether every check passes."""
-        return self.examination.passes
+        return self.examination.passes if self._kept is None else self._kept.passes
+
+    @property
+    def row(self) -> "FolderRow":
+        """Return its row in a table of many."""
+        if self._kept is not None:
+            return self._kept.row
+        from .folder import folder_row  # noqa: PLC0415 - one design alone has no table
+
+        return folder_row(self.examination)
 
     @property
     def needs_anchors(self) -> bool:
@@ -224,10 +283,14 @@ class Result:
         """Return the first screen as ``yardfast check`` prints it in a pipe."""
         from .first_screen import first_screen  # noqa: PLC0415 - figures alone need no text
 
+        if self._kept is not None:
+            return self._kept.text
         return "\n".join(line.text for line in first_screen(self.examination)) + "\n"
 
     def to_dict(self) -> dict[str, Any]:
         """Return the result as one JSON object: SI, every number finite or None."""
+        if self._kept is not None:
+            return deepcopy(self._kept.object)
         found = self.examination
         return {
             "format": FORMAT,
@@ -252,6 +315,11 @@ class Result:
             "not_checked": list(self.not_checked),
             "unverified": list(self.unverified),
         }
+
+
+def _unpacked(packed: bytes) -> Result:
+    """Return the result of what `Result.__reduce__` packed."""
+    return Result(pickle.loads(zlib.decompress(packed)))
 
 
 def _check(examination: Examination, check: Check) -> ResultCheck:

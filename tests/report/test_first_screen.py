@@ -14,7 +14,7 @@ from yardfast.checks.look_again import LookAgain
 from yardfast.checks.verdict import GOOD, HOLDABLE, Reason, Word
 from yardfast.report.amounts import MPH, POUND_FORCE
 from yardfast.report.first_screen import MOST_COLUMNS, MOST_LINES, first_screen
-from yardfast.report.folder import folder
+from yardfast.report.folder import folder, folder_row
 from yardfast.report.picture import TALLEST, WIDEST, picture
 
 EXAMPLES = sorted(Path("examples").glob("*.toml"))
@@ -145,10 +145,12 @@ def test_the_picture_is_small_and_shows_the_side_by_which_it_is_known():
 
 def test_a_folder_tells_the_weakest_first_and_counts():
     found = list(FOUND.values())
-    lines = folder(found, 2)
+    lines = folder(map(folder_row, found), [("six.toml", 14), ("one.toml", 1)])
     text = [line.text for line in lines]
     assert max(map(len, text)) <= MOST_COLUMNS
     order = [line.word[0] for line in lines if line.word is not None]
+    assert order[:2] == ["14 to put right", "1 to put right"]
+    order = order[2:]
     rank = [w.upper() for w in Word]
     assert order == sorted(order, key=rank.index)
     assert len(order) == len(found)
@@ -161,7 +163,8 @@ def test_a_folder_tells_the_weakest_first_and_counts():
 
 
 def test_a_folder_tells_what_to_mend_or_hold_it_with():
-    text = flat([line.text for line in folder([FOUND["light-tower"], FOUND["boathouse"]])])
+    rows = [folder_row(FOUND[name]) for name in ("light-tower", "boathouse")]
+    text = flat([line.text for line in folder(rows)])
     assert "light-tower.toml Light tower hold it with four steel stakes 1 in x 36 in" in text
     worst = FOUND["boathouse"].verdict.to_mend[0].subject
     assert f"Mini boathouse mend {worst}" in text

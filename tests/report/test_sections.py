@@ -15,7 +15,7 @@ from yardfast.design.shapes.roofs import Dome, Vault
 from yardfast.report.amounts import MPH, Amounts
 from yardfast.report.as_read import as_read
 from yardfast.report.cautions import cautions
-from yardfast.report.folder import folder
+from yardfast.report.folder import folder, folder_row
 from yardfast.report.listings import ground_lines, material_lines
 from yardfast.report.not_checked import not_checked
 from yardfast.report.result import Result
@@ -58,7 +58,7 @@ def test_words_that_promise_too_much_never_appear(name, shown):
 
 def test_neither_folder_nor_listings_nor_json_promise_too_much():
     found = [examined(name) for name in verdict_designs.ALL]
-    lines = [*folder(found), *material_lines(), *ground_lines()]
+    lines = [*folder(map(folder_row, found)), *material_lines(), *ground_lines()]
     texts = ["\n".join(line.text for line in lines)]
     texts += [sentence for each in found for sentence in sentences(Result(each).to_dict())]
     for text in texts:
