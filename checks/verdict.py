@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from enum import StrEnum
-from math import sqrt
+from math import isfinite, sqrt
 
 from shapely import Point, Polygon
 
@@ -250,7 +250,7 @@ def _untied(found: "Examination") -> Untied:
     heavy = found.structure.mass("typical") > HEAVY
     return Untied(
         act=limits.act,
-        until=_until(found),
+        until=until(found),
         tips=limits.forecast_tipping,
         slides=limits.forecast_sliding,
         push=limits.push,
@@ -259,7 +259,7 @@ def _untied(found: "Examination") -> Untied:
     )
 
 
-def _until(found: "Examination") -> float | None:
+def until(found: "Examination") -> float | None:
     """Return the forecast gust in m/s to act at until what comes apart is mended.
 
     What fails in the wind asked at so many times what it holds is taken to hold a wind less by the
@@ -281,7 +281,7 @@ def _tied(found: "Examination") -> Tied:
     """Return what holds it, or would; nothing is looked for where it is held or stands."""
     if found.posts is not None or not _of_kinds(found, *HOLDING):
         own = (Way.OWN,) if found.held else ()
-        return Tied(found.needs_anchors, own, None, None, 0.0, None, None)
+        return Tied(found.needs_anchors, own, None, None, _own_test(found), None, None)
     anchors, guys = _chosen(found)
     weight = found.remedies.ballast if found.remedies.ballast <= most("weight laid low") else None
     width = found.remedies.base_width if width_helps(found) else None
@@ -302,6 +302,14 @@ def _tied(found: "Examination") -> Tied:
         weight=weight,
         width=width,
     )
+
+
+def _own_test(found: "Examination") -> float:
+    """Return the pull in N with which each anchor of the file is tested; 0 where none can be."""
+    heads = (check for check in found.checks if check.kind is Kind.ANCHOR_HEAD)
+    asked = (check.demand for check in heads if isfinite(check.demand))
+    testable = found.posts is None and found.standing.ground.stakes_possible
+    return TEST * max(asked, default=0.0) if testable else 0.0
 
 
 def _chosen(found: "Examination") -> "tuple[AnchorChoice | None, GuyChoice | None]":

@@ -4,10 +4,10 @@ import os
 from argparse import Namespace
 
 from ..checks.examination import examine
-from ..checks.inputs import read
 from ..design.faults import DesignError
 from ..report.faults import fault_lines
 from . import screen
+from .designs import read
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

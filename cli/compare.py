@@ -4,12 +4,12 @@ from argparse import Namespace
 
 from ..checks.compared import by_book, compared
 from ..checks.examination import examine
-from ..checks.inputs import read
 from ..design.faults import DesignError
 from ..design.model import Design
 from ..report.compared import books, books_object, designs, designs_object
 from ..report.faults import fault_lines
 from . import screen
+from .designs import read
 
 DONE, WRONG = 0, 2
 

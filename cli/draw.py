@@ -5,13 +5,13 @@ from argparse import Namespace
 from pathlib import Path
 
 from ..checks.examination import examine
-from ..checks.inputs import read
 from ..design.faults import DesignError
 from ..design.model import Design
 from ..design.structure import build_structure
 from ..report.faults import clean, fault_lines
 from ..report.typeset import NoTypesetterError, typeset
 from . import screen
+from .designs import read
 from .own_files import own_files
 from .writing import unwritable, write
 

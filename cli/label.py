@@ -7,14 +7,13 @@ from pathlib import Path
 from typing import Any
 
 from ..checks.examination import examine
-from ..checks.inputs import read
 from ..design.faults import DesignError, Fault
 from ..report.faults import clean, fault_lines, fault_object
 from ..report.gate import not_ready
 from ..report.label import Label, Refusal, label
-from ..report.shop import Shop, read_shop, shop_file
 from . import screen
 from .design_files import design_files
+from .designs import read, shop_of
 from .own_files import own_files
 from .written import unwritable, write
 
@@ -39,8 +38,7 @@ def run(arguments: Namespace) -> int:
         problem = unwritable(Path(output), force=arguments.force, own=own_files(files))
         if problem:
             return _refuse(problem)
-    shops: dict[Path, Shop | tuple[Fault, ...]] = {}
-    found = [_found(file, shops) for file in files]
+    found = [_found(file, arguments.draft) for file in files]
     labels = [each for each in found if isinstance(each, Label)]
     alone = len(found) == 1 and len(arguments.files) == 1 and arguments.files == files
     shown = labels or (arguments.format == "json" and (found and not _all_wrong(found, alone)))
@@ -54,28 +52,16 @@ def run(arguments: Namespace) -> int:
     return REFUSED if any(isinstance(each, Refusal) for each in found) else GIVEN
 
 
-def _found(file: str, shops: dict[Path, Shop | tuple[Fault, ...]]) -> Found:
-    """Return what there is to say of a file; a shop is read once for all designs beside it."""
+def _found(file: str, draft: bool) -> Found:
+    """Return what there is to say of a file, marked as a draft where it may not be sold."""
     try:
-        design = read(file)
-        place = shop_file(file)
-        shop = _shop(place, shops) if place is not None else Shop()
-        if isinstance(shop, tuple):
-            return shop
-        examined = examine(design)
+        examined, shop = examine(read(file)), shop_of(file)
         why = not_ready(examined)
-        return Refusal(examined, "", why) if why else label(examined, shop)
+        if why and not draft:
+            return Refusal(examined, "", why)
+        return label(examined, shop, draft=bool(why))
     except DesignError as wrong:
         return wrong.faults
-
-
-def _shop(place: Path, shops: dict[Path, Shop | tuple[Fault, ...]]) -> Shop | tuple[Fault, ...]:
-    if place not in shops:
-        try:
-            shops[place] = read_shop(place)
-        except DesignError as wrong:
-            shops[place] = wrong.faults
-    return shops[place]
 
 
 def _all_wrong(found: Sequence[Found], alone: bool) -> bool:

@@ -193,9 +193,14 @@ def _add_draw(parser: argparse.ArgumentParser) -> None:
 
 
 def _add_sheet(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("file", metavar="FILE", help="a design file, .toml")
     parser.add_argument(
-        "-o", "--output", metavar="OUT.pdf", required=True, help="where to write it"
+        "files", nargs="+", metavar="FILE", help="a design file, .toml, or a folder of them"
+    )
+    parser.add_argument(
+        "-o",
+        "--output",
+        metavar="OUT",
+        help="where to write it: OUT.pdf, or a folder for many; left out: beside each design",
     )
     parser.add_argument(
         "--full", action="store_true", help="the whole calculation instead, step by step"
@@ -268,6 +273,9 @@ def _add_label(parser: argparse.ArgumentParser) -> None:
         "name of OUT ends, else text",
     )
     parser.add_argument("-o", "--output", metavar="OUT", help="where to write it")
+    parser.add_argument(
+        "--draft", action="store_true", help="of a piece that is not ready to sell, marked as such"
+    )
     parser.add_argument("--force", action="store_true", help="write over a file that exists")
 
 

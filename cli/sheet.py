@@ -1,15 +1,17 @@
-"""``yardfast sheet FILE -o OUT.pdf``: the stability sheet for whoever gets the piece."""
+"""``yardfast sheet FILE... -o OUT``: the stability sheet for whoever gets a piece, one or many."""
 
 from argparse import Namespace
+from pathlib import Path
 
 from ..checks.examination import Examination, examine
-from ..checks.inputs import read
 from ..design.faults import DesignError
 from ..report.faults import clean, fault_lines
 from ..report.gate import not_ready
 from ..report.lines import wrapped
 from ..report.typeset import NoTypesetterError
 from . import screen
+from .design_files import design_files
+from .designs import read
 from .own_files import own_files
 from .writing import unwritable, write
 
@@ -17,26 +19,51 @@ WRITTEN, NOT_READY, WRONG = 0, 1, 2
 
 
 def run(arguments: Namespace) -> int:
-    """Write the sheet; return 0, 1 where the piece is not ready for a buyer, 2 for wrong input."""
-    own = own_files([arguments.file])
-    if problem := unwritable(arguments.output, arguments.force, (".pdf",), own):
+    """Write the sheets; return 0, 1 where a piece is not ready for a buyer, 2 for wrong input."""
+    files, faults = design_files(arguments.files)
+    output: str | None = arguments.output
+    one = len(files) == 1 and arguments.files == files
+    try:
+        if one and output is not None and not _is_folder(output):
+            return _sheet(files[0], output, arguments)
+        if faults:
+            screen.complain(fault_lines(faults))
+        if output is not None and not _is_folder(output):
+            return _refuse(f"{clean(output)} is one page for {len(files)} designs: name a folder")
+        statuses = [_sheet(file, _beside(file, output), arguments) for file in files]
+    except NoTypesetterError as missing:
+        return _refuse(str(missing))
+    return max([*statuses, WRONG if faults else WRITTEN])
+
+
+def _is_folder(name: str) -> bool:
+    return "\0" not in name and Path(name).is_dir()
+
+
+def _beside(file: str, folder: str | None) -> str:
+    """Return where the page of a design goes: beside it, or in a folder by the same name."""
+    name = Path(file).with_suffix(".pdf")
+    return str(name if folder is None else Path(folder) / name.name)
+
+
+def _sheet(file: str, output: str, arguments: Namespace) -> int:
+    """Write one page and say so in a line, or what is in its way."""
+    own = own_files([file])
+    if problem := unwritable(output, arguments.force, (".pdf",), own):
         return _refuse(problem)
     try:
-        design = read(arguments.file)
-        found = examine(design)
-        if not (arguments.full or arguments.draft) and (why := not_ready(found)):
-            return _not_ready(clean(arguments.file), why)
-        paper = arguments.paper or ("a4" if design.units == "metric" else "letter")
-        page = _page(found, paper, arguments.full)
+        found = examine(read(file))
     except DesignError as wrong:
         screen.complain(fault_lines(wrong.faults))
         return WRONG
-    except NoTypesetterError as missing:
-        return _refuse(str(missing))
-    if problem := write(arguments.output, page, arguments.force, own):
+    if not (arguments.full or arguments.draft) and (why := not_ready(found)):
+        return _not_ready(clean(file), why)
+    paper = arguments.paper or ("a4" if found.design.units == "metric" else "letter")
+    page = _page(found, paper, arguments.full)
+    if problem := write(output, page, arguments.force, own):
         return _refuse(problem)
-    what = "the calculation" if arguments.full else "one page"
-    print(f"{clean(arguments.output)} is written: {what}, {paper}.")
+    what = "the calculation" if arguments.full else f"one page, {found.verdict.word.upper()}"
+    print(f"{clean(output)} is written: {what}, {paper}.", flush=True)
     return WRITTEN
 
 

@@ -5,7 +5,7 @@ from collections.abc import Mapping
 from pathlib import Path
 
 from ..checks.examination import examine
-from ..checks.inputs import read, read_text
+from ..checks.inputs import read_text
 from ..checks.sizing.remedy import Reason, failing, needed
 from ..checks.sizing.ways import KINDS, remedy_of, size
 from ..checks.verdict import WAYS
@@ -14,6 +14,7 @@ from ..design.model import Design
 from ..report.faults import clean, fault_lines
 from ..report.lines import wrapped
 from . import screen
+from .designs import read
 from .written import unwritable, write
 
 FOUND, NONE, WRONG = 0, 1, 2

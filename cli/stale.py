@@ -3,12 +3,12 @@
 from argparse import Namespace
 
 from ..checks.examination import examine
-from ..checks.inputs import read
 from ..design.faults import DesignError, Fault
 from ..report.faults import fault_lines, fault_object
 from ..report.printed_sheets import PrintedSheet, is_fingerprint, read_printed
 from ..report.stale import Compared, compared, stale_lines, stale_object
 from . import screen
+from .designs import read
 
 HOLDS, STALE, WRONG = 0, 1, 2
 

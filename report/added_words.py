@@ -2,7 +2,9 @@
 
 from ..checks.examination import Examination
 from ..checks.surroundings import act_by_exposure
+from . import page_messages as messages
 from .amounts import Amounts
+from .gusts_to_act import act_rows, act_said
 from .remark import joined
 
 
@@ -18,19 +20,17 @@ def added_said(examination: Examination, amounts: Amounts) -> str:
 def only_with(examination: Examination, amounts: Amounts) -> str | None:
     """Return that the gusts to act at need its added weight, and those without it.
 
-    In the order in which people are told of surroundings; None where they are the same without.
+    None where they are the same without.
     """
     bare = examination.without_added
     if bare is None:
         return None
-    without, its_own = (
-        [_gust(act, amounts) for act in act_by_exposure(each).values()]
-        for each in (bare, examination)
-    )
+    without, its_own = (act_rows(act_by_exposure(each), amounts) for each in (bare, examination))
     if without == its_own:
         return None
-    said = joined(without) if len(set(without)) > 1 else without[0]
-    return f"Only with {added_said(examination, amounts)}. Without it: {said}."
+    gusts = joined(f"{gust} ({where})" if where else gust for gust, where in without)
+    added = added_said(examination, amounts)
+    return messages.ONLY_WITH.format(added=added, gusts=gusts or messages.ANY)
 
 
 def without_short(examination: Examination, amounts: Amounts) -> tuple[str, ...]:
@@ -38,17 +38,11 @@ def without_short(examination: Examination, amounts: Amounts) -> tuple[str, ...]
     bare, added = examination.without_added, examination.added
     if bare is None or added is None:
         return ()
-    without, its_own = (_gust(each.limits.act, amounts) for each in (bare, examination))
+    without, its_own = (act_said(each.limits.act, amounts) for each in (bare, examination))
     if without == its_own:
         return ()
     weight = amounts.mass(added.mass)
     return f"{without} without its {weight} ballast", f"{without} without ballast"
-
-
-def _gust(act: float | None, amounts: Amounts) -> str:
-    if act is None:
-        return f"over {amounts.gust(150.0)}"
-    return "any wind" if amounts.whole_act(act) <= 0 else amounts.act(act)
 
 
 def _where(how: str, part: str, fill: str) -> str:

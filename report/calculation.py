@@ -4,6 +4,7 @@ from typing import Any
 
 from .. import __version__
 from ..checks.examination import Examination
+from ..design.record_table import Record
 from . import calculation_holding as holding
 from . import calculation_steps as steps
 from .amounts import Amounts
@@ -12,13 +13,14 @@ from .asked_wind import asked, code_wind
 from .assumptions import assumptions
 from .calculation_checks import check_rows
 from .cautions import cautions
+from .dates import day, records_said
 from .drawing_curve import curve
 from .drawing_pair import pairs
 from .drawing_polar import polar
 from .facts import facts_of
 from .fingerprint import fingerprint
 from .not_checked import not_checked
-from .sheet_words import day, records, within
+from .remark import within
 from .sources import sources
 from .stand import Stand, stand_of
 from .starts import starts
@@ -54,7 +56,7 @@ def calculation_object(examination: Examination, paper: str) -> dict[str, Any]:
         ("What was not checked", [remark.full for remark in not_checked(examination)]),
         ("Take care", [remark.full for remark in cautions(examination)]),
         ("Values from memory, not compared with the printed page", list(unverified(examination))),
-        ("What was measured", records(examination, amounts)),
+        ("What was measured", records_said(design.several(Record), amounts)),
         ("References", sources(examination)),
     )
     said = why_sentence(examination.verdict, facts_of(examination))

@@ -21,18 +21,23 @@ from .stand import Stand, stand_of
 SHORT, LONG = 160, 700
 """So many characters the texts have at most."""
 
+DRAFT = "DRAFT, NOT READY TO SELL."
 LONGEST_NAME, SHORTEST_NAME = 60, 12
 
 
 @dataclass(frozen=True)
 class Label:
-    """The texts of one design; ``left_out`` names what of the seller's words found no room."""
+    """The texts of one design; ``left_out`` names what of the seller's words found no room.
+
+    A ``draft`` begins with saying so, beyond the length that texts have.
+    """
 
     examination: Examination
     shop: Shop
     short: str
     long: str
     left_out: tuple[str, ...] = ()
+    draft: bool = False
 
 
 @dataclass(frozen=True)
@@ -44,8 +49,8 @@ class Refusal:
     reason: str
 
 
-def label(examination: Examination, shop: Shop) -> Label | Refusal:
-    """Return the texts for a listing, or why there are none.
+def label(examination: Examination, shop: Shop, *, draft: bool = False) -> Label | Refusal:
+    """Return the texts for a listing, or why there are none; a ``draft`` says that it is one.
 
     Raises DesignError where the design's own words promise what no calculation bears out.
     """
@@ -60,7 +65,9 @@ def label(examination: Examination, shop: Shop) -> Label | Refusal:
         if missing:
             reason = "the words around it leave no room for it, or promise too much together"
             return Refusal(examination, missing, reason)
-    return Label(examination, shop, short, long, left_out)
+    if draft:
+        short, long = f"{DRAFT} {short}", f"{DRAFT} {long}"
+    return Label(examination, shop, short, long, left_out, draft)
 
 
 def printed_length(text: str) -> int:

@@ -16,12 +16,14 @@ _NOUN = re.compile(r"\b(stake|anchor|pad|pier|log|bolt)\b")
 
 def of_what(held: Held) -> str:
     """Return how many anchors and guys of which kind: ``four rebar stakes 1/2 in x 36 in``."""
-    said = [
-        counted(len(row.points), row.kind, _NOUN.sub(r"\1s", row.kind, count=1))
-        for row in held.anchors
-    ]
+    said = [several(len(row.points), row.kind) for row in held.anchors]
     said += [counted(len(row.tops), "guy") for row in held.guys]
     return joined(said)
+
+
+def several(number: int, kind: str) -> str:
+    """Return so many anchors of a kind: ``four rebar stakes 1/2 in x 36 in``."""
+    return counted(number, kind, _NOUN.sub(r"\1s", kind, count=1))
 
 
 def how_many(held: Held) -> str:

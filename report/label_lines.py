@@ -16,9 +16,9 @@ def label_lines(labels: Sequence[Label]) -> list[Line]:
         if len(labels) > 1:
             design = each.examination.design
             found += [Line(f"{design.name}   ({clean(design.file)})", "title"), Line("")]
-        found += _text("Short", each.short, SHORT)
+        found += _text("Short", each.short, SHORT, each.draft)
         found.append(Line(""))
-        found += _text("Long", each.long, LONG)
+        found += _text("Long", each.long, LONG, each.draft)
     return found
 
 
@@ -42,5 +42,6 @@ def left_out_lines(label: Label) -> list[str]:
     return [line.text for line in wrapped(said, rest="  ")]
 
 
-def _text(title: str, text: str, most: int) -> list[Line]:
-    return [Line(f"{title}, {printed_length(text)} of {most} characters", "title"), Line(text)]
+def _text(title: str, text: str, most: int, draft: bool) -> list[Line]:
+    long = "a draft" if draft else f"{printed_length(text)} of {most} characters"
+    return [Line(f"{title}, {long}", "title"), Line(text)]

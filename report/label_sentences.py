@@ -11,12 +11,12 @@ from ..loads.given import GivenLoad
 from .added_words import without_short
 from .amounts import MPH, Amounts
 from .asked_wind import around, mapped
+from .dates import day
 from .dig_line import dig_line, digging
 from .held_words import hold_short
 from .label_anchors import each_holds, how_many, of_what, where
 from .not_checked import not_checked
 from .remark import counted, joined
-from .sheet_words import day
 from .stand import Stand, holding_checks, stand_of
 from .starts import tie_down
 

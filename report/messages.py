@@ -60,6 +60,18 @@ UNTIL = {
     "clear": "nobody near it: hardly any wind is too little",
 }
 
+HOW_SET = {
+    "plain": ("against the foot's edge", "against the foot's edge"),
+    "bent": ("bent over the foot's edge", "bent over the foot's edge"),
+    "cap": ("its head on the foot", "heads on the foot"),
+    "washer": ("its rod through the foot", "rods through the foot"),
+    "strap": ("strapped over the foot", "strapped over the foot"),
+    "eye": ("its eye shackled to the foot", "eyes shackled to the foot"),
+}
+"""How one anchor, and how several, are set at the foot, by their heads."""
+
+SET_BOLT = "through the foot, {inset} from its edge"
+
 WHERE = {
     "corner": "one at each corner",
     "second side": "in the middle of every other side",
@@ -145,15 +157,6 @@ NEXT_MORE = "more"
 
 MEND_IT_FIRST = "Mend first: {what}."
 LAY_DOWN = "lay it down when gusts over {act} are forecast"
-LAID_DOWN_TITLE = "Lay it down"
-LAID_DOWN = "Meant to be laid down: nothing else is offered to hold it."
-LAID_STEPS = (
-    "Set it on {ground} so that its whole foot bears.",
-    "Push on it from every side: where it rocks, level the ground beneath its foot.",
-    "Lay it down, or take it in, in time: before the gusts named are due, with no wind yet.",
-    "Lay it where nothing falls on it and nobody trips over it.",
-)
-
 CALM = "-"
 """In the folder's table, of a piece that no gust below 150 m/s moves."""
 
@@ -178,3 +181,24 @@ BRIEF_MEND = "mend {what}"
 BRIEF_MORE = "mend {what} and {n} more"
 BRIEF_TIE = "hold it with {what}"
 BRIEF_HELD = "held with {what}"
+
+MONTHS = (
+    "January",
+    "February",
+    "March",
+    "April",
+    "May",
+    "June",
+    "July",
+    "August",
+    "September",
+    "October",
+    "November",
+    "December",
+)
+RECORDS = {
+    "weight": "Weighed on {signed}: {value}.",
+    "scale test": "Tested on {signed}: a level pull of {value} at {up} began to lift its edge.",
+    "stake pull test": "Stake tested on {signed}: it held {value} straight up.",
+}
+MORE_RECORDS = "{n} more in its file."

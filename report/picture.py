@@ -1,7 +1,5 @@
 """A small picture in characters beside the first lines: the side by which a piece is known."""
 
-from dataclasses import replace
-
 import numpy as np
 from shapely.geometry.base import BaseGeometry
 
@@ -13,26 +11,19 @@ from ..design.shapes.shape import Array
 from ..design.structure import Structure
 from .amounts import Amounts
 from .characters import Characters, columns, rows
-from .seen import simpler
+from .seen import known_from, simpler
 
 WIDEST, TALLEST = 21, 10
 """Columns and rows of the picture at most, without the line that says how wide its foot is."""
 
 _LEVEL = np.eye(3)[[0, 2]], np.eye(3)[[1, 2]]
-_FLAT = 2.0
-"""So many times the area from the front, a view from the right is the one by which it is known."""
 
 
 def picture(structure: Structure) -> list[str]:
     """Return its rows, ground and foot's width beneath, all as wide; @ is the balance point."""
     back = about_z(-structure.design.turn)
-    bodies = [
-        replace(body, rotation=back @ body.rotation, origin=back @ body.origin)
-        for body in structure.bodies
-    ]
+    bodies, view = known_from(structure)
     sides = outlines(bodies, np.radians([0.0, 270.0]))
-    areas = [plane.union_of([sides[i, view] for i in range(len(bodies))]).area for view in (0, 1)]
-    view = 1 if areas[1] > _FLAT * areas[0] else 0
     regions: list[BaseGeometry] = [
         simpler(body, sides[i, view], _LEVEL[view]) for i, body in enumerate(bodies)
     ]

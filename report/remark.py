@@ -40,3 +40,15 @@ def few(names: Sequence[str], last: str = "and", most: int = 3) -> str:
     """Return at most so many of the names as a list in a sentence, and how many more."""
     more = len(names) - most
     return joined([*names[:most], f"{more} more"] if more > 0 else names, last)
+
+
+def capital(text: str) -> str:
+    """Return a text as a sentence begins."""
+    return f"{text[:1].upper()}{text[1:]}"
+
+
+def within(text: str | None, most: int) -> str | None:
+    """Return a text with its end cut off where it is longer than ``most`` characters."""
+    if text is None or len(text) <= most:
+        return text
+    return f"{text[: most - 3].rstrip()}..."

@@ -9,11 +9,12 @@ from shapely.geometry.base import BaseGeometry
 
 from ..design import plane
 from ..design.outlines import outlines
-from ..design.placing import Body
+from ..design.placing import Body, about_z
 from ..design.shapes.cutout import Cutout
 from ..design.shapes.flat import Frame, Panel, Plate
 from ..design.shapes.rotor import Rotor
 from ..design.shapes.shape import Array, corners
+from ..design.structure import Structure
 
 _MANY_BLADES = 6
 _FACING = 1.0e-6
@@ -21,6 +22,8 @@ _SAME_FACE = 0.94
 """Cosine of the angle (20 degrees) below which two faces pass for one curved one."""
 
 _THINNEST = 1.0e-4
+_FLAT = 2.0
+"""So many times the area from the front, a view from the right is the one by which it is known."""
 
 
 @dataclass(frozen=True, eq=False)
@@ -50,6 +53,21 @@ def from_side(bodies: Sequence[Body], right: Array) -> list[Seen]:
         _seen(body, _holed(body, areas[i], axes), axes, toward) for i, body in enumerate(bodies)
     ]
     return _ordered([replace(one, edges=_above_ground(one.edges)) for one in seen], toward)
+
+
+def known_from(structure: Structure) -> tuple[list[Body], int]:
+    """Return the bodies as the file has them, and from where the piece is known: 0 front, 1 right.
+
+    A flat figure is known from the side on which it is a figure.
+    """
+    back = about_z(-structure.design.turn)
+    bodies = [
+        replace(body, rotation=back @ body.rotation, origin=back @ body.origin)
+        for body in structure.bodies
+    ]
+    sides = outlines(bodies, np.radians([0.0, 270.0]))
+    areas = [plane.union_of([sides[i, view] for i in range(len(bodies))]).area for view in (0, 1)]
+    return bodies, 1 if areas[1] > _FLAT * areas[0] else 0
 
 
 def in_the_ground(bodies: Sequence[Body], right: Array) -> list[BaseGeometry]:

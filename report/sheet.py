@@ -4,20 +4,30 @@ from typing import Any
 
 from .. import __version__
 from ..checks.examination import Examination
-from . import sheet_warnings as warned
+from . import page_messages as messages
 from . import sheet_words as words
-from .added_words import only_with
-from .amounts import Amounts
-from .as_read import shape_words
-from .drawing_pair import pairs
+from .dates import day
 from .fingerprint import fingerprint
-from .gate import not_ready
-from .sheet_steps import steps
+from .front_view import front_view
+from .ground_plan import ground_plan
+from .gusts_to_act import act_rows
+from .remark import within
+from .sheet_facts import sheet_facts
+from .sheet_steps import head, needed, steps
 from .typeset import PAPERS, typeset
 
 MARGIN = 12.0
-_HEIGHTS = [110.0, 100.0, 90.0, 82.0, 74.0, 66.0, 58.0, 50.0, 42.0, 36.0]
-"""How tall (mm) the drawing may be: the page takes the tallest that leaves room for the words."""
+PLAN = 76.2
+"""The plan is 3 in wide."""
+
+_WIDE = 70.0
+_HIGH = (
+    *((78.0, front) for front in (112.0, 104.0, 96.0, 88.0, 80.0, 72.0, 66.0)),
+    *((plan, 0.85 * plan) for plan in (70.0, 60.0, 50.0, 40.0, 30.0)),
+)
+"""How tall (mm) plan and view may be: the page takes the first that leave room for the words."""
+
+_LONGEST = 80
 
 
 def sheet(examination: Examination, paper: str) -> bytes:
@@ -27,47 +37,45 @@ def sheet(examination: Examination, paper: str) -> bytes:
 
 def sheet_object(examination: Examination, paper: str) -> dict[str, Any]:
     """Return all that the sheet says, as text, and its drawings, the largest first."""
-    design, structure = examination.design, examination.structure
-    amounts = Amounts(design.units == "metric")
-    facts = (
-        f"{shape_words(examination)}, {amounts.length(structure.height)} tall, "
-        f"{amounts.mass(structure.mass('typical'))}"
-    )
-    drawn = pairs(examination, PAPERS[paper][0] - 2.0 * MARGIN, _HEIGHTS)
+    design, verdict = examination.design, examination.verdict
+    page = sheet_facts(examination)
+    marks = [
+        within(design.maker, _LONGEST),
+        within(design.contact, _LONGEST),
+        within(design.serial, _LONGEST),
+        day(design.date) if design.date else None,
+        within(design.revision, _LONGEST),
+    ]
+    sections = [
+        (messages.BASIS_HEAD, words.basis(verdict, page)),
+        ("", " ".join(page.records)),
+        (messages.SEASON_HEAD, words.season(page)),
+        (messages.NOT_FOR_HEAD, words.not_for(page)),
+        (messages.NOT_LOOKED_HEAD, words.not_looked_at(verdict)),
+    ]
+    plans = [ground_plan(examination, page.out, PLAN, high) for high, _ in _HIGH]
+    fronts = [front_view(examination, _WIDE, high) for _, high in _HIGH]
+    rows = act_rows(page.acts, page.amounts)
     return {
         "paper": PAPERS[paper][2],
         "margin": MARGIN,
         "name": design.name,
-        "draft": not_ready(examination) or None,
-        "facts": facts,
-        "marks": [
-            ["Maker", words.within(design.maker)],
-            ["Contact", words.within(design.contact)],
-            ["Serial", words.within(design.serial)],
-            ["Date", words.day(design.date) if design.date else None],
-            ["Revision", words.within(design.revision)],
-        ],
-        "act": {
-            "lead": words.act_lead(examination),
-            "rows": words.act_rows(examination, amounts),
-            "only": only_with(examination, amounts),
-            "off": warned.comes_off(examination, amounts),
-            "starts": words.starting(examination, amounts),
-            "hold": words.hold_off(examination),
-        },
-        "tie": {
-            "title": words.tie_title(examination),
-            "lead": words.tie_words(examination, amounts),
-            "steps": steps(examination, amounts),
-        },
-        "drawings": [
-            {"svg": pair.paper.svg(design.name), "scale": str(pair.scale)} for pair in drawn
-        ],
-        "basis": words.worked_out_for(examination, amounts),
-        "records": words.records(examination, amounts),
-        "unchecked": words.unchecked(examination),
-        "not_for": warned.not_for(examination, amounts),
-        "season": words.each_season(examination),
-        "fingerprint": fingerprint(design),
-        "version": __version__,
+        "facts": page.facts.size,
+        "marks": [mark for mark in marks if mark],
+        "draft": f"{messages.DRAFT} {page.unready}" if page.unready else None,
+        "when": messages.WHEN if rows else messages.ALWAYS,
+        "rows": rows,
+        "do": words.do_runs(verdict, page),
+        "warnings": [each for each in (page.only_with, words.comes_off(page)) if each],
+        "held": words.held_said(verdict, page),
+        "hands_off": words.hands_off(verdict),
+        "head": head(verdict, page),
+        "steps": steps(verdict, page),
+        "need": needed(verdict, page),
+        "plans": [plan.svg(design.name) for plan in plans],
+        "fronts": [view.svg(design.name) for view in fronts],
+        "plan_mm": PLAN,
+        "sections": [(title, text) for title, text in sections if text],
+        "rules": messages.RULES,
+        "made": messages.MADE_BY.format(version=__version__, fingerprint=fingerprint(design)),
     }

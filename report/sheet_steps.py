@@ -1,114 +1,129 @@
-"""The four steps of the sheet by which a piece is set up, tied down, or set in the ground."""
+"""The boxes to tick by which a piece is tied down, weighed down, laid down or set in the ground."""
 
-from ..checks.examination import Examination
-from ..checks.judging import Kind
-from ..materials import anchors
-from ..statics.anchor_table import AnchorRow, GuyRow
-from .amounts import Amounts
-from .facts import facts_of
-from .messages import LAID_STEPS
-from .posts_words import posts_said
-from .stand import Stand, anchors_meant, stand_of
-from .starts import tie_down
+import numpy as np
+
+from ..checks.verdict import Verdict, Way
+from ..materials import anchors as kinds
+from ..materials import guy_lines
+from . import page_messages as messages
+from .label_anchors import several
+from .remark import capital, counted, joined
+from .sheet_facts import SheetFacts, advice
 from .tied_words import guy_set, how_set
-from .what_to_do import weight_said
+from .what_to_do import bags_said, weight_said
 
-_HOW = {"screw anchor": "Turn one in", "pier": "Cast one"}
-
-
-def steps(examination: Examination, amounts: Amounts) -> list[str]:
-    """Return the four steps by which it is tied down; those for posts where they carry it."""
-    if examination.posts is not None:
-        return _steps_for_posts(examination, amounts)
-    if examination.design.laid_down:
-        return [step.format(ground=examination.site.ground) for step in LAID_STEPS]
-    if not anchors_meant(examination):
-        return _steps_untied(examination, amounts)
-    bolts = not examination.standing.ground.stakes_possible
-    call = (
-        "Find out what lies in and under the slab before drilling: heating, cables, drains."
-        if bolts
-        else "Call 811 in the US, or your local line, days before driving anything. Private lines "
-        "(sprinklers, garden lights, pool) are not marked."
-    )
-    flag = (
-        "Cover nuts and ends, so that nobody trips over them."
-        if bolts
-        else "Cap the ends and flag them, so that nobody trips over or falls on one."
-    )
-    return [call, _drive(examination, amounts, bolts), _test(examination, amounts), flag]
+_SAME = 0.004
 
 
-def _steps_for_posts(examination: Examination, amounts: Amounts) -> list[str]:
-    said = posts_said(examination, amounts)
-    return [
-        "Call 811 in the US, or your local line, days before digging anything. Private lines "
-        "(sprinklers, garden lights, pool) are not marked.",
-        f"Dig as drawn: {said}. Tamp the earth back in thin layers; let concrete set for a week.",
-        "Push hard on it from every side: nothing may move in the ground.",
-        "Slope the earth or concrete away from the post, so that water runs off.",
-    ]
+def head(verdict: Verdict, page: SheetFacts) -> str:
+    """Return what the boxes are about."""
+    key = _kind(verdict, page)
+    return messages.HEADS[key]
 
 
-def _steps_untied(examination: Examination, amounts: Amounts) -> list[str]:
-    """Return the steps where nothing is to be driven: it stands, or has to be mended first."""
-    ground = examination.standing.ground
-    level = "pack the ground" if ground.stakes_possible else "put a shim"
-    above = f"Above the gusts named, {tie_down(examination)}."
-    if not examination.limits.act:
-        above = "Never leave it untied: hold it down."
-    call = (
-        "Before you drive a stake for that, call 811 in the US, or your local line, days ahead. "
-        "Private lines are not marked."
-        if ground.stakes_possible
-        else "Before you drill the slab for that, find out what lies in and under it: heating, "
-        "cables, drains."
-    )
-    first = f"Set it on {ground.name} so that its whole foot bears."
-    verdict = examination.verdict
-    if verdict.is_good:
-        first = f"Nothing to drive: set it on {ground.name} so that its whole foot bears."
-    elif verdict.tied.weight is not None:
-        facts = facts_of(examination)
-        first += f" Then hold it down: {weight_said(verdict.tied.weight, facts)}."
-    return [
-        first,
-        f"Push on it from every side: where it rocks, {level} beneath its foot.",
-        above,
-        call,
-    ]
+def _kind(verdict: Verdict, page: SheetFacts) -> str:
+    told = advice(verdict, page).removesuffix(" heavy")
+    return "stand" if told == "tie" and not len(page.out.ends) else told
 
 
-def _drive(examination: Examination, amounts: Amounts, bolts: bool) -> str:
-    held = examination.held
-    if held:
-        rows = [
-            f"{len(row.points)} of {row.kind}, {how_set(own, amounts)}"
-            for row, own in zip(held.anchors, examination.design.several(AnchorRow), strict=True)
-        ]
-        rows += [guy_set(own, amounts) for own in examination.design.several(GuyRow)]
-        return f"{'Set' if bolts else 'Drive'} what is drawn, at the black dots: {'; '.join(rows)}."
-    if bolts:
-        return "Drill and set one at each dot, into a sound slab, through the foot."
-    choice = examination.anchors if stand_of(examination) is Stand.ANCHOR else None
-    if choice is None:
-        return "Drive one at each dot, plumb, tight against the foot, its head bearing down on it."
-    how = _HOW.get(anchors.find(choice.row.kind).group, "Drive one")
-    return f"{how} at each dot, plumb, tight against the foot, {how_set(choice.row, amounts)}."
+def steps(verdict: Verdict, page: SheetFacts) -> list[str]:
+    """Return the boxes to tick, in their order."""
+    match _kind(verdict, page):
+        case "laid":
+            return [_set(page), messages.PUSH, *messages.LAY_STEPS]
+        case "posts":
+            return [_call(page), messages.DIG.format(posts=page.facts.planted), *_POSTS]
+        case "mend":
+            return [messages.MEND]
+        case "weigh":
+            return [_set(page), *_weighed(verdict, page), messages.PUSH]
+        case "stand":
+            return [_set(page), messages.PUSH, _above(verdict, page)]
+        case _:
+            return [_call(page), *_driven(page), *_tested(verdict, page), _flagged(page)]
 
 
-def _test(examination: Examination, amounts: Amounts) -> str:
-    pull = examination.remedies.stakes.pull if not examination.held else _asked_of_each(examination)
-    if pull <= 0.0:
-        return "Pull hard on each from every side; if it moves, use a longer one."
-    if not examination.standing.ground.stakes_possible:
-        return f"Pull each straight up to {amounts.pull(2.0 * pull)} on a scale: nothing may move."
-    return (
-        f"Pull each straight up to {amounts.pull(2.0 * pull)} on a scale, when the ground is wet. "
-        "If it creeps, use a longer one."
-    )
+_POSTS = (messages.PUSH_POSTS, messages.SLOPE)
 
 
-def _asked_of_each(examination: Examination) -> float:
-    """Return the greatest straight pull in N on an anchor of the design."""
-    return max((c.demand for c in examination.checks if c.kind is Kind.ANCHOR_HEAD), default=0.0)
+def _set(page: SheetFacts) -> str:
+    level = messages.LEVELS[page.stakes_possible]
+    return messages.SET.format(ground=page.facts.ground, level=level)
+
+
+def _call(page: SheetFacts) -> str:
+    """Return whom to ask before anything goes into the ground."""
+    if not (page.stakes_possible or page.facts.posts):
+        return messages.SLAB
+    return messages.CALL.format(ask=capital(page.facts.ask), setting=page.facts.setting)
+
+
+def _above(verdict: Verdict, page: SheetFacts) -> str:
+    """Return what to do with a piece that stands when more wind is forecast than it does in."""
+    do = joined(words.lower() for words, loud in messages.DO[advice(verdict, page)] if loud)
+    do = do.replace(" and ", " or ")
+    message = messages.ABOVE if page.stakes_possible else messages.ABOVE_SLAB
+    return message.format(do=do, ask=page.facts.ask)
+
+
+def _weighed(verdict: Verdict, page: SheetFacts) -> list[str]:
+    tied = verdict.tied
+    if tied.ways[0] is Way.WEIGHT and tied.weight is not None:
+        return [messages.WEIGH.format(what=weight_said(tied.weight, page.facts))]
+    return []
+
+
+def _driven(page: SheetFacts) -> list[str]:
+    """Return how each row of anchors and guys is set, and how far out."""
+    out, amounts = page.out, page.amounts
+    found: list[str] = []
+    for anchors, row in zip(out.held.anchors, out.anchor_rows, strict=True):
+        group = kinds.find(row.kind).group
+        key = {"slab bolt": "bolt"}.get(group, group)
+        message = messages.DRIVE.get(key, messages.DRIVE["anchor"])
+        number = len(anchors.points)
+        what = several(number, row.kind)
+        how = how_set(row, number, amounts)
+        found.append(message.format(what=what, far=_far(page), how=how))
+    return [*found, *(f"{capital(guy_set(row, amounts))}." for row in out.guy_rows)]
+
+
+def _far(page: SheetFacts) -> str:
+    reaches = page.out.reaches[: len(page.out.anchors)]
+    if np.ptp(reaches) > _SAME:
+        return messages.FAR_AS_DRAWN
+    return messages.FAR.format(far=page.amounts.length(float(reaches[0])))
+
+
+def _tested(verdict: Verdict, page: SheetFacts) -> list[str]:
+    if not page.stakes_possible:
+        return [messages.TEST_BOLT]
+    if verdict.tied.test <= 0.0:
+        return [messages.TEST_HARD]
+    pull = page.amounts.pull(verdict.tied.test)
+    return [messages.TEST.format(pull=pull, wet=messages.WET)]
+
+
+def _flagged(page: SheetFacts) -> str:
+    return messages.FLAG if page.stakes_possible else messages.FLAG_BOLTS
+
+
+def needed(verdict: Verdict, page: SheetFacts) -> str:
+    """Return what a buyer has to have at hand."""
+    out, facts = page.out, page.facts
+    kind = _kind(verdict, page)
+    if kind in ("mend", "laid", "stand"):
+        return ""
+    if kind == "posts":
+        return messages.NEED.format(what=messages.POST_TOOLS)
+    things = [several(len(anchors.points), anchors.kind) for anchors in out.held.anchors]
+    for row in out.guy_rows:
+        rope = guy_lines.find(row.line)
+        things.append(messages.ROPES.format(count=counted(row.count, "guy"), line=rope.name))
+        things.append(several(row.count, row.anchor))
+    if verdict.tied.weight is not None and kind == "weigh":
+        things += [bags_said(verdict.tied.weight, facts), messages.FLOOR]
+    things += list(dict.fromkeys(messages.TOOLS[group] for group in sorted(out.groups)))
+    if verdict.tied.test > 0.0 and len(out.ends):
+        things.append(messages.SCALE.format(pull=page.amounts.pull(verdict.tied.test)))
+    return messages.NEED.format(what=joined([*things, messages.LEVEL]))

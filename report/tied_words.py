@@ -10,16 +10,8 @@ from ..checks.examination import Examination
 from ..materials import anchors as kinds
 from ..materials import guy_lines
 from ..statics.anchor_table import AnchorRow, GuyRow
+from . import messages
 from .amounts import Amounts
-
-_HOW = {
-    "plain": "against the foot's edge",
-    "bent": "bent over the foot's edge",
-    "cap": "its head on the foot",
-    "washer": "its rod through the foot",
-    "strap": "strapped over the foot",
-    "eye": "its eye shackled to the foot",
-}
 
 
 def anchors_said(choice: AnchorChoice, found: Examination, amounts: Amounts) -> str:
@@ -30,7 +22,7 @@ def anchors_said(choice: AnchorChoice, found: Examination, amounts: Amounts) -> 
     asked = ", ".join(f"{amounts.pull(pull)} {way}" for pull, way in pulls if pull > 1.0) + " each"
     same = len(row.points) == len(stakes.points)
     said = f"{len(row.points)} of {choice.row.kind}, one at each {choice.places}"
-    return f"{said}, {how_set(choice.row, amounts)}{f': {asked}' if same else ''}"
+    return f"{said}, {how_set(choice.row, len(row.points), amounts)}{f': {asked}' if same else ''}"
 
 
 def needed_pulls(choice: AnchorChoice, found: Examination, amounts: Amounts) -> str:
@@ -43,12 +35,12 @@ def needed_pulls(choice: AnchorChoice, found: Examination, amounts: Amounts) -> 
     return f"Each {choice.row.kind} is asked for {asked}." if asked else ""
 
 
-def how_set(row: AnchorRow, amounts: Amounts) -> str:
-    """Return how an anchor is set at the foot."""
+def how_set(row: AnchorRow, number: int, amounts: Amounts) -> str:
+    """Return how so many anchors of a row are set at the foot."""
     kind = kinds.find(row.kind)
     if kind.group == "slab bolt":
-        return f"through the foot, {amounts.length(row.inset)} from its edge"
-    return _HOW[kind.head.name]
+        return messages.SET_BOLT.format(inset=amounts.length(row.inset))
+    return messages.HOW_SET[kind.head.name][number > 1]
 
 
 def guys_said(choice: GuyChoice, amounts: Amounts) -> str:

@@ -66,7 +66,7 @@ def untied(verdict: Verdict, facts: Facts) -> str:
     else:
         do = messages.TIE if found.stays_put else messages.LAY_OR_TIE
         said = messages.UNTIED["act"].format(do=do, act=amounts.act(found.act))
-    limits = _limits(verdict, facts)
+    limits = limits_said(verdict, facts)
     return f"{said} ({limits})" if limits else said
 
 
@@ -76,10 +76,10 @@ def laid_down(verdict: Verdict, facts: Facts) -> str:
     if act is None or facts.amounts.whole_act(act) <= 0:
         return untied(verdict, facts)
     said = messages.LAY_DOWN.format(act=facts.amounts.act(act))
-    return f"{said} ({limits})" if (limits := _limits(verdict, facts)) else said
+    return f"{said} ({limits})" if (limits := limits_said(verdict, facts)) else said
 
 
-def _limits(verdict: Verdict, facts: Facts) -> str:
+def limits_said(verdict: Verdict, facts: Facts) -> str:
     """Return where it slides and tips, and the push that tips it."""
     amounts, found = facts.amounts, verdict.untied
     if verdict.word is Word.FALLS_OVER:
@@ -137,13 +137,14 @@ def _tied(verdict: Verdict, facts: Facts) -> list[Row]:
     for way in tied.ways:
         match way:
             case Way.OWN:
-                ways.append(messages.OWN.format(holders=facts.holders))
+                own = messages.OWN.format(holders=facts.holders)
+                ways.append(f"{own}. {test}" if (test := _test(verdict, facts)) else own)
             case Way.ANCHORS if tied.anchors is not None:
                 choice = tied.anchors
                 said = messages.TIED.format(
                     what=of_what_added(choice),
                     where=messages.WHERE[choice.places],
-                    how=how_set(choice.row, amounts),
+                    how=how_set(choice.row, len(choice.held.anchors[-1].points), amounts),
                 )
                 ways.append(f"{said}. {test}" if (test := _test(verdict, facts)) else said)
             case Way.GUYS if tied.guys is not None:
@@ -176,12 +177,16 @@ def _test(verdict: Verdict, facts: Facts) -> str:
     return messages.TEST.format(pull=facts.amounts.pull(verdict.tied.test))
 
 
+def bags_said(kilograms: float, facts: Facts) -> str:
+    """Return how many bags a weight is."""
+    bag = most("bag, metric" if facts.amounts.metric else "bag, imperial")
+    return f"{counted(ceil(kilograms / bag - 1.0e-9), 'bag')} of {facts.amounts.mass(bag)}"
+
+
 def weight_said(kilograms: float, facts: Facts) -> str:
     """Return a weight low in the foot, and how many bags that is."""
-    amounts = facts.amounts
-    bag = most("bag, metric" if amounts.metric else "bag, imperial")
-    bags = f"{counted(ceil(kilograms / bag - 1.0e-9), 'bag')} of {amounts.mass(bag)}"
-    return messages.WEIGHT.format(weight=amounts.mass_needed(kilograms), bags=bags)
+    weight = facts.amounts.mass_needed(kilograms)
+    return messages.WEIGHT.format(weight=weight, bags=bags_said(kilograms, facts))
 
 
 def _mends(verdict: Verdict, mends: list[str]) -> list[Row]:
@@ -206,18 +211,22 @@ def fastening(verdict: Verdict, facts: Facts) -> list[Row]:
     A good word says the latter itself.
     """
     names = "" if verdict.is_good else few(verdict.unfastened)
+    said = joints_said(verdict, facts)
+    if names:
+        message = messages.FASTENING_OPEN if said else messages.FASTENING_NONE
+        said = f"{said} {message.format(names=names)}".lstrip()
+    return [Row("Fastening", said)] if said else []
+
+
+def joints_said(verdict: Verdict, facts: Facts) -> str:
+    """Return how many joints were checked, and how many hold; nothing where the file has none."""
+    if not facts.checked:
+        return ""
     failing = sum(check.kind is Kind.JOINT for check in verdict.mend)
-    said: list[str] = []
-    if facts.checked:
-        hold = "all hold" if not failing else f"{facts.checked - failing} hold"
-        if facts.checked == 1:
-            hold = "holds" if not failing else "does not hold"
-        said.append(messages.FASTENING_ALL.format(n=counted(facts.checked, "joint"), hold=hold))
-        if names:
-            said.append(messages.FASTENING_OPEN.format(names=names))
-    elif names:
-        said.append(messages.FASTENING_NONE.format(names=names))
-    return [Row("Fastening", " ".join(said))] if said else []
+    hold = "all hold" if not failing else f"{facts.checked - failing} hold"
+    if facts.checked == 1:
+        hold = "holds" if not failing else "does not hold"
+    return messages.FASTENING_ALL.format(n=counted(facts.checked, "joint"), hold=hold)
 
 
 def not_looked_at_row(verdict: Verdict) -> Row:

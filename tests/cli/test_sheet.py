@@ -3,7 +3,7 @@
 import sys
 
 import pytest
-from pages import pages
+from pages import pages, words
 from verdict_designs import block, design_text
 
 from yardfast.cli import main
@@ -58,3 +58,42 @@ def test_without_the_typesetter_it_says_how_to_get_it(folder, capsys, monkeypatc
     assert main(["sheet", "post.toml", "-o", "post.pdf"]) == 2
     assert 'pip install -e ".[sheet]"' in capsys.readouterr().err
     assert not (folder / "post.pdf").exists()
+
+
+def test_many_sheets_are_written_beside_their_designs_with_a_line_each(folder, capsys):
+    (folder / "shop.toml").write_text("maker = 'Harbour Works'\ncontact = '555 0100'\n")
+    assert main(["sheet", "post.toml", "wrong.toml", "shop.toml"]) == 2
+    shown = capsys.readouterr()
+    assert shown.out.splitlines()[0].startswith("post.pdf is written: one page, ")
+    assert "wrong.toml:" in shown.err
+    assert "Harbour Works · 555 0100" in words((folder / "post.pdf").read_bytes())
+
+
+def test_several_designs_want_a_folder_and_take_one(folder, capsys):
+    (folder / "second.toml").write_text((folder / "post.toml").read_text())
+    assert main(["sheet", "post.toml", "second.toml", "-o", "one.pdf"]) == 2
+    assert "name a folder" in capsys.readouterr().err
+    (folder / "pages").mkdir()
+    assert main(["sheet", "post.toml", "second.toml", "-o", "pages"]) == 0
+    assert sorted(p.name for p in (folder / "pages").iterdir()) == ["post.pdf", "second.pdf"]
+
+
+@pytest.mark.parametrize("command", [["check"], ["sheet", "-o", "post.pdf", "--force"], ["label"]])
+def test_the_country_of_the_shop_says_whom_to_ask_before_digging(folder, capsys, command):
+    # references/dig_lines.csv: the one-call line of Canada is each province's own
+    text = (folder / "post.toml").read_text().replace("wind = '46 mph'", "wind = '90 mph'")
+    (folder / "post.toml").write_text(text)
+    (folder / "shop.toml").write_text("country = 'Canada'\n")
+    main([*command, "post.toml"])
+    said = " ".join(capsys.readouterr().out.split())
+    if command[0] == "sheet":
+        said = words((folder / "post.pdf").read_bytes())
+    assert "all your province's one-call line" in said
+    assert "811" not in said
+
+
+def test_a_faulty_shop_is_told_by_every_command(folder, capsys):
+    (folder / "shop.toml").write_text("makr = 'Harbour Works'\n")
+    for command in (["check"], ["sheet", "-o", "post.pdf"], ["label"], ["size"]):
+        assert main([*command, "post.toml"]) == 2
+        assert "shop.toml" in capsys.readouterr().err

@@ -1,12 +1,14 @@
 """Nothing is handed to a buyer that fails: what is refused, drafts, what is laid down."""
 
+import re
+
 import pytest
 import word_designs
 from pages import words
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.checks.verdict import Word
+from yardfast.checks.verdict import Reason, Word
 from yardfast.cli import main
 from yardfast.report.gate import not_ready
 from yardfast.report.sheet import sheet
@@ -53,11 +55,17 @@ def test_a_draft_says_so_across_the_page_and_no_other_page_does(word, why):
 
 
 @EACH
-def test_no_page_says_nothing_to_drive_beside_a_piece_that_moves(word, why):
+def test_no_page_contradicts_itself(word, why):
     found = examine(read_text(word_designs.TEXTS[word, why]))
     text = words(sheet(found, "letter"))
-    if "Nothing to drive" in text:
-        assert found.verdict.is_good
+    drawn = "as drawn" in text
+    assert drawn == ("black dots" in text or "Dig as drawn" in text or "guys of" in text)
+    assert ("WEIGH IT DOWN" in text) == (word is Word.WEIGH_IT_DOWN)
+    assert ("Not before it is mended" in text) == (word not in SOLD)
+    if word not in SOLD:
+        assert "TIE IT DOWN" not in text
+        assert "worked out for a forecast gust" not in text
+        assert "You need" not in text
 
 
 def test_what_is_meant_to_be_laid_down_is_told_that_alone():
@@ -69,6 +77,16 @@ def test_what_is_meant_to_be_laid_down_is_told_that_alone():
         assert not_ready(found) == ""
         page = words(sheet(found, "letter"))
         if found.posts is None and not found.held:
-            assert "Lay it down when gusts are forecast over" in page
+            assert re.search(r"When gusts are forecast over .* → LAY IT DOWN or take it in", page)
+            assert "TIE IT DOWN" not in page
             assert "drive" not in page
-            assert "stake" not in page.split("Not checked")[0]
+            assert "stake" not in page.split("Not looked at")[0]
+
+
+def test_a_draft_of_a_listing_says_so_before_all_else(tmp_path, monkeypatch, capsys):
+    monkeypatch.chdir(tmp_path)
+    text = word_designs.TEXTS[Word.COMES_APART, Reason.PART_FAILS]
+    (tmp_path / "piece.toml").write_text(text, encoding="utf-8")
+    assert main(["label", "piece.toml", "--draft"]) == 0
+    texts = capsys.readouterr().out.splitlines()
+    assert sum(line.startswith("DRAFT, NOT READY TO SELL. ") for line in texts) == 2

@@ -6,15 +6,15 @@ import re
 import numpy as np
 import pytest
 from bare_checks import bare_check
+from pages import words
 from seam_designs import seam, tower
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.cli import main, screen
-from yardfast.report.amounts import Amounts
 from yardfast.report.not_checked import not_checked
 from yardfast.report.passing_words import named, passing
-from yardfast.report.sheet_words import worked_out_for
+from yardfast.report.sheet import sheet
 
 WEAK = seam(fastener="6d common nail", spacing="12 in")
 SECOND = """
@@ -139,11 +139,11 @@ def test_only_seams_that_nothing_fastens_are_said_not_to_be_judged():
 
 def test_the_sheet_says_whose_seams_were_checked():
     def said(text):
-        return " ".join(worked_out_for(examine(read_text(text)), Amounts(metric=False)))
+        return words(sheet(examine(read_text(text)), "letter"))
 
-    assert "seams of 'tower' checked" in said(tower() + seam())
-    assert "seams TOO WEAK for this wind: 'tower'" in said(tower("100 mph") + WEAK)
-    assert "seams" not in said(tower())
+    assert "Seams of tower checked." in said(tower() + seam())
+    assert "too weak for 100 mph" in said(tower("100 mph") + WEAK)
+    assert "Seams of" not in said(tower())
 
 
 def test_checks_of_seams_have_plain_names():

@@ -37,23 +37,14 @@ def test_numbers_are_those_of_the_result_digit_by_digit(tower):
     act = 5 * math.floor(limits["act_forecast_gust_m_s"] / MPH / 5 + 1e-9)
     tips = math.floor(limits["forecast_tipping_gust_m_s"] / MPH)
     slides = math.floor(limits["forecast_sliding_gust_m_s"] / MPH)
-    ratio = limits["tipping_gust_m_s"] / limits["forecast_tipping_gust_m_s"]
-    low = math.floor(limits["tipping_gust_low_m_s"] / ratio / MPH)
-    high = math.floor(limits["tipping_gust_high_m_s"] / ratio / MPH)
-    assert re.search(rf"gusts are forecast over {act} mph \d+ mph \d+ mph open ground", said)
-    assert f"slides at about {slides} mph and starts to tip at about {tips} ({low} to {high})" in (
-        said
-    )
-    assert f"A push of about {math.floor(limits['push_N'] / LBF)} lb tips it" in said
+    assert f"When gusts are forecast over {act} mph" in said
+    assert f"Untied, in mph as forecast: at {slides} it slides, at {tips} it tips" in said
+    assert f"{math.floor(limits['push_N'] / LBF)} lb of push tips it" in said
     weight, light, heavy = (
         round(result["geometry"][key] / LB) for key in ("mass_kg", "mass_light_kg", "mass_heavy_kg")
     )
-    assert f"Weight used: {weight} lb ({light} to {heavy} lb)" in said
+    assert f"{weight} lb ({light} lb to {heavy} lb)" in said
     assert f"fingerprint {result['fingerprint']}" in said
-    worst = result["wind"]["directions_deg"].index(
-        result["free_standing"]["overturning"]["direction_deg"]
-    )
-    assert f"wind {round(result['wind']['force_N'][worst] / LBF)} lb" in said
 
 
 def test_gusts_to_act_at_follow_the_exposure_coefficients(tower):
@@ -65,7 +56,10 @@ def test_gusts_to_act_at_follow_the_exposure_coefficients(tower):
     reserve = min(limits["tipping_gust_m_s"], limits["sliding_gust_m_s"]) / math.sqrt(1.5)
     at_piece = min(limits["tipping_gust_low_m_s"], reserve)
     rows = [5 * math.floor(at_piece / math.sqrt(Kz) / MPH / 5) for Kz in (0.85, 0.57, 1.03)]
-    assert " ".join(f"{gust} mph" for gust in rows) in words(page)
+    equal = sorted(set(rows))
+    assert rows[0] == rows[2] != rows[1]
+    assert " ".join(f"{gust} mph" for gust in equal) in words(page)
+    assert "open ground and shore houses and trees all round" in words(page)
 
 
 @pytest.mark.parametrize("file", EXAMPLES, ids=lambda file: file.stem)
@@ -75,11 +69,11 @@ def test_each_example_takes_one_page_of_legible_type_and_no_word_too_much(file):
     assert len(pages(page)) == 1
     assert min(sizes_of_type(page).values()) > 10.99
     said = words(page)
-    for heading in ("1 On windy days", "2 ", "3 What this", "4 Not for", "5 Each season"):
+    for heading in ("forecast over", "→ ", "What this was", "Not for", "Each season"):
         assert heading in said
     assert "Calculated, not tested." in said
-    assert "Not checked: " in said
-    assert "Reviewed by" in said
+    assert "Not looked at" in said
+    assert "No promise for the whole piece." in said
     banned = r"\b(safe|certified|guaranteed?|approved|engineered|OK|passes|storm-?proof)\b"
     assert not re.findall(banned, said, re.IGNORECASE)
 
