@@ -8,7 +8,8 @@ from math import isfinite, sqrt
 from shapely import Point, Polygon
 
 from .. import references, units
-from ..units import POUND
+from ..statics.anchor_table import BallastRow
+from ..units import POUND, POUND_FORCE
 from .judging import Check, Kind
 from .not_looked_at import NotLookedAt, not_looked_at, unfastened
 
@@ -38,6 +39,12 @@ IN_PART = (
 
 OF_POSTS = (Kind.EMBEDMENT, Kind.PULL_OUT)
 BY_PEOPLE = (Kind.PUSH, Kind.CLIMB)
+
+IDLE = POUND_FORCE
+"""Guys that are asked for no more than this in N carry nothing: judgement."""
+
+_TOLD = 2
+"""So many ways to hold a piece are told: where there are as many, a wider foot is not tried."""
 
 TEST = 2.0
 """A stake is tested on the spot with so many times what it is asked for: the factor on a measured
@@ -125,7 +132,8 @@ class Tied:
 
     It is ``needed`` where the piece moves untied, or as it is held.
     ``anchors`` and ``guys`` are those chosen for it, each anchor to be tested with ``test`` N
-    straight up; ``weight`` in kg low in its foot, or a foot ``width`` m across, alone.
+    straight up; ``weight`` in kg low in its foot, or a foot ``width`` m across, alone;
+    ``width_slides`` where on no foot of a yard piece it would not slide.
     """
 
     needed: bool
@@ -135,6 +143,7 @@ class Tied:
     test: float
     weight: float | None
     width: float | None
+    width_slides: bool = False
 
 
 @dataclass(frozen=True, eq=False)
@@ -282,9 +291,15 @@ def _tied(found: "Examination") -> Tied:
     if found.posts is not None or not _of_kinds(found, *HOLDING):
         own = (Way.OWN,) if found.held else ()
         return Tied(found.needs_anchors, own, None, None, _own_test(found), None, None)
+    from .sizing.laid_weight import least_weight, slides_on  # noqa: PLC0415 - where it moves
+
     anchors, guys = _chosen(found)
-    weight = found.remedies.ballast if found.remedies.ballast <= most("weight laid low") else None
-    width = found.remedies.base_width if width_helps(found) else None
+    if guys is not None and guys.pull <= IDLE:
+        guys = None
+    weight = least_weight(found, most("weight laid low"))
+    told = sum(way is not None for way in (anchors, guys, weight))
+    width = _width(found) if told < _TOLD else None
+    slides = told >= _TOLD and slides_on(found, most("foot width"))
     offered = (
         (Way.ANCHORS, anchors),
         (Way.GUYS, guys),
@@ -301,7 +316,19 @@ def _tied(found: "Examination") -> Tied:
         test=TEST * pull if testable else 0.0,
         weight=weight,
         width=width,
+        width_slides=slides,
     )
+
+
+def _width(found: "Examination") -> float | None:
+    """Return the width in m of a foot that alone would do, as it was built and checked."""
+    if not width_helps(found):
+        return None
+    if found.design.several(BallastRow):
+        return found.remedies.base_width
+    from .sizing.ways import remedy_of  # noqa: PLC0415 - few are told to widen their foot
+
+    return remedy_of(found.design, "base width")[1].value
 
 
 def _own_test(found: "Examination") -> float:

@@ -221,6 +221,9 @@ def _add_paper(parser: argparse.ArgumentParser) -> None:
 def _add_size(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("file", nargs="?", metavar="FILE", help="a design file, .toml")
     _add_format(parser)
+    parser.add_argument(
+        "--all", action="store_true", help="every way alone, gusts by foot and weight, joints"
+    )
     parser.add_argument("--write", metavar="NEW.toml", help="write the design changed; never over")
     parser.add_argument(
         "--remedy",

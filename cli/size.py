@@ -7,7 +7,7 @@ from pathlib import Path
 from ..checks.examination import examine
 from ..checks.inputs import read_text
 from ..checks.sizing.remedy import Reason, failing, needed
-from ..checks.sizing.ways import KINDS, remedy_of, size
+from ..checks.sizing.ways import KINDS, Sizing, remedy_of, size
 from ..checks.verdict import WAYS
 from ..design.faults import DesignError
 from ..design.model import Design
@@ -55,10 +55,20 @@ def run(arguments: Namespace) -> int:
 
         screen.show_json(sizing_object(sizing))
     else:
-        from ..report.sizing import sizing_lines  # noqa: PLC0415 - JSON does without
+        _show(sizing, every=arguments.all)
+    return FOUND if sizing.feasible or not sizing.found.needs_anchors else NONE
+
+
+def _show(sizing: Sizing, *, every: bool) -> None:
+    """Show foot against weight against stakes, or every way alone."""
+    if every:
+        from ..report.sizing import sizing_lines  # noqa: PLC0415 - the table does without
 
         screen.show(sizing_lines(sizing))
-    return FOUND if sizing.feasible or not sizing.found.needs_anchors else NONE
+        return
+    from ..report.size_table import size_table  # noqa: PLC0415 - JSON does without
+
+    screen.show(size_table(sizing))
 
 
 def _problem(arguments: Namespace) -> str:

@@ -37,6 +37,7 @@ class Facts:
     file: str
     size: str
     wind: str
+    bare_wind: str
     asked: str
     ground: str
     anchors: str
@@ -71,6 +72,7 @@ def facts_of(found: Examination) -> Facts:
         file=clean(found.design.file) if found.design.file else "FILE",
         size=_size(found, amounts),
         wind=wind,
+        bare_wind=amounts.bare_gust(found.site.wind, "near"),
         asked=_ASKED.get(method, "{wind} map wind of {method}").format(wind=wind, method=method),
         ground=found.site.ground,
         anchors=hold_downs(found) if posts is None else "posts",

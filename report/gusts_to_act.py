@@ -15,6 +15,13 @@ def act_said(act: float | None, amounts: Amounts) -> str:
     return amounts.act(act) if amounts.whole_act(act) > 0 else messages.ANY
 
 
+def bare_act(act: float | None, amounts: Amounts) -> str:
+    """Return the same without its unit, for a table."""
+    if act is None:
+        return messages.NONE
+    return f"{amounts.whole_act(act):,}" if amounts.whole_act(act) > 0 else messages.ANY_BARE
+
+
 def act_rows(acts: Mapping[str, float | None], amounts: Amounts) -> list[tuple[str, str]]:
     """Return each gust, by exposure in m/s, with where it counts; without, where there is one.
 

@@ -23,7 +23,16 @@ def of_what(held: Held) -> str:
 
 def several(number: int, kind: str) -> str:
     """Return so many anchors of a kind: ``four rebar stakes 1/2 in x 36 in``."""
-    return counted(number, kind, _NOUN.sub(r"\1s", kind, count=1))
+    return counted(number, kind, _plural(kind))
+
+
+def numbered(number: int, kind: str) -> str:
+    """Return the same with a figure, for tables: ``4 rebar stakes 1/2 in x 36 in``."""
+    return f"{number} {_plural(kind) if number > 1 else kind}"
+
+
+def _plural(kind: str) -> str:
+    return _NOUN.sub(r"\1s", kind, count=1)
 
 
 def how_many(held: Held) -> str:

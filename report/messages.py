@@ -2,7 +2,7 @@
 
 from ..checks.judging import Kind
 from ..checks.not_looked_at import Topic
-from ..checks.verdict import Reason, Word
+from ..checks.verdict import Reason, Way, Word
 
 WHY = {
     (Word.FALLS_OVER, Reason.BALANCE): (
@@ -202,3 +202,28 @@ RECORDS = {
     "stake pull test": "Stake tested on {signed}: it held {value} straight up.",
 }
 MORE_RECORDS = "{n} more in its file."
+
+SIZE_ACT = "act at, {unit}"
+SIZE_HEADS = ("untied", "tied")
+SIZE_WITH = "tied with; pull of the test"
+SIZE_KINDS = {"as it is": "As it is", "base width": "Wider", "ballast": "Weight"}
+SIZE_FOOT = "{width} foot"
+SIZE_STANDS = "stands {wind} as it is"
+SIZE_NO_STAKES = "nothing driven there holds it"
+SIZE_OTHER = {Way.GUYS: "guys", Way.OWN: "as its file says", Way.ANCHORS: "anchors"}
+SIZE_TEST = ", {pull}"
+SIZE_NONE = {"base width": "a wider foot", "guys": "guys", "height": "lower"}
+"""Ways of which it is told why they are none."""
+
+TAKE = "Take"
+TAKE_NOTHING = "nothing: none of these is needed."
+TAKEN = frozenset({"Tied", "Weigh it"})
+"""Labels of the first screen that say what to take."""
+
+UNSIZED = frozenset({"Untied", "In wind", "How often", "Until then"})
+"""Labels of the first screen that say nothing of sizes."""
+
+NOT_OFFERED = "Not"
+SIZE_WRITES = {Way.ANCHORS: "anchors", Way.GUYS: "guys", Way.WEIGHT: "ballast"}
+SIZE_NEXT = "yardfast size {file} --write NEW.toml --remedy {kinds}"
+SIZE_MORE = "yardfast size {file} --all"

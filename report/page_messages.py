@@ -12,6 +12,7 @@ WHEN = "When gusts are forecast over"
 ALWAYS = "Always, whatever the forecast"
 OVER_ALL = "over {most}"
 ANY = "any wind"
+ANY_BARE, NONE = "any", "none"
 PLACES = {"C": "open ground", "B": "houses and trees all round", "D": "shore"}
 
 DO: dict[Advice, Runs] = {

@@ -43,6 +43,17 @@ def why(before: Examination, remedy: Remedy) -> str:
             return f"{amounts.pull(remedy.value or 0.0)} each is more than garden anchors hold"
         case Reason.GUYS_BREAK:
             return "no rope and ground anchor here hold it at 45 degrees"
+        case Reason.GUYS_IDLE:
+            return "they would carry nothing: pins against sliding hold it alone"
+        case Reason.BENDS:
+            across = amount(remedy, amounts, remedy.utmost)
+            return (
+                f"{across} across would do, but bends too far for one sheet: double it, or nail "
+                "2x4s beneath to its edge"
+            )
+        case Reason.OVER_HOLE:
+            across = amount(remedy, amounts, remedy.utmost)
+            return f"{across} across what stands on its ring would stand over the hole"
         case Reason.NO_PLACE:
             return "nothing stands at two thirds of its height to tie them to"
         case Reason.POSTS:

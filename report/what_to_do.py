@@ -161,7 +161,7 @@ def _tied(verdict: Verdict, facts: Facts) -> list[Row]:
     label = "Weigh it" if tied.ways[0] in (Way.WEIGHT, Way.WIDTH) else "Tied"
     rows = [Row(label, f"{first}. {over}")]
     if len(ways) > 1:
-        slides = f" ({messages.WIDTH_SLIDES})" if Way.WIDTH not in tied.ways else ""
+        slides = f" ({messages.WIDTH_SLIDES})" if tied.width_slides else ""
         rows.append(Row("Or", f"{ways[1]}{slides}", optional=True))
     return rows
 

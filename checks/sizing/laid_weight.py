@@ -1,15 +1,30 @@
 """Weight laid low on a piece: bags or stone, fixed to its foot, as a part without wind."""
 
+from collections.abc import Callable
 from dataclasses import replace
+from math import isfinite
 
 from ...design.model import Design, Part, Place
 from ...design.shapes.weight import Weight
-from ..anchoring.ground_parts import GroundParts
+from ...design.structure import build_structure
+from ...loads.actions import Actions
+from ...loads.combinations import Factors
+from ..anchoring.ground_parts import GroundParts, ground_parts
+from ..bearing import check_bearing
+from ..build_steps import down, least, steps_of, up
+from ..examination import Examination
+from ..judging import Check
+from ..overturning import check_overturning
+from ..sliding import check_sliding
+from ..standing import Standing
 from .weighed_again import weighed_again
-from .wider_foot import unused_name
+from .wider_foot import heavier_by, unused_name
 
 WITHOUT_FOOT = 0.1
 """So high in m lies weight that is fixed about a body without a foot: half a bag, judgement."""
+
+_Checking = Callable[[Standing, Actions, Factors], Check]
+_WHOLE: tuple[_Checking, ...] = (check_sliding, check_overturning, check_bearing)
 
 
 def with_weight(design: Design, ground: GroundParts, mass: float) -> Design:
@@ -19,3 +34,41 @@ def with_weight(design: Design, ground: GroundParts, mass: float) -> Design:
     name = unused_name("ballast", design)
     ballast = Part(name, Weight(), Place(at=(x, y, height)), mass=mass)
     return weighed_again(design, replace(design, parts=(*design.parts, ballast)))
+
+
+def least_weight(found: Examination, most: float) -> float | None:
+    """Return the least weight in kg, in whole build steps, with which a piece alone stands.
+
+    It neither slides, tips nor sinks in then, by the checks themselves; None where no weight up to
+    ``most`` kg does.
+    """
+    guess = found.remedies.ballast
+    if not isfinite(guess) or guess > most:
+        return None
+    step = steps_of(found.design.units).mass
+    ground = ground_parts(found.structure)
+
+    def stands(k: int) -> bool:
+        return _passes(found, ground, k * step, _WHOLE)
+
+    steps = least(stands, 1, down(most, step), max(up(guess, step), 1))
+    return None if steps is None else steps * step
+
+
+def slides_on(found: Examination, width: float) -> bool:
+    """Return whether a piece would still slide on a foot ``width`` m wide, by what that weighs.
+
+    The wind that the foot takes is not counted: it makes it slide the sooner.
+    """
+    ground = ground_parts(found.structure)
+    more = heavier_by(found.structure, ground, width)
+    return not _passes(found, ground, more, (check_sliding,))
+
+
+def _passes(
+    found: Examination, ground: GroundParts, mass: float, checks: tuple[_Checking, ...]
+) -> bool:
+    """Return whether a piece passes with so much weight: it takes no wind, so the actions stay."""
+    weighted = build_structure(with_weight(found.design, ground, mass)) if mass else found.structure
+    standing = Standing(weighted, found.standing.ground, found.standing.slope)
+    return all(check(standing, found.actions, found.factors).passes for check in checks)

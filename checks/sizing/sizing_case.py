@@ -61,7 +61,12 @@ class Case:
 
     def passes(self, kind: str) -> Callable[[int], bool]:
         """Return whether so many steps of a kind pass."""
-        return lambda k: holds(self.tried(kind, k), self.names)
+        return lambda k: holds(self.tried(kind, k), self.names_for(kind))
+
+    def names_for(self, kind: str) -> frozenset[str]:
+        """Return the checks that a change of a kind has to pass: a heavier piece may not sink."""
+        heavier = kind in ("base width", "ballast") and self.before.posts is None
+        return self.names | {"bearing"} if heavier else self.names
 
     def known(self, kind: str) -> dict[int, Examination]:
         """Return what was tried of a kind so far, by steps, ascending."""

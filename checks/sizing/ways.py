@@ -14,6 +14,8 @@ from ..anchoring.anchor_choice import with_anchors
 from ..anchoring.guy_choice import guy_place
 from ..build_steps import MPH, down, greatest, least, up
 from ..examination import Examination, examine
+from .choices import Choice, choices_of
+from .forbidden import forbidden_foot, idle
 from .remedy import Reason, Remedy, examined, holds, nearest_its_limit, why_not
 from .size_curves import FOOT, HEAVIEST, WIDEST, CurvePoint, slides_first, weight_curve, width_curve
 from .sizing_case import Case
@@ -31,7 +33,8 @@ class Sizing:
 
     ``slides_first`` is the foot's width in m from which it slides before it tips: wider buys
     nothing until it is pinned; None where no width up to the widest does. ``curve`` holds the
-    limits by the width of the foot and by weight laid low.
+    limits by the width of the foot and by weight laid low, ``choices`` a few of both, untied and
+    tied.
     """
 
     design: Design
@@ -39,6 +42,7 @@ class Sizing:
     remedies: tuple[Remedy, ...]
     slides_first: float | None
     curve: tuple[CurvePoint, ...]
+    choices: tuple[Choice, ...] = ()
 
     @property
     def feasible(self) -> bool:
@@ -60,7 +64,8 @@ def size(design: Design) -> Sizing:
         *width_curve(case, remedies["base width"].value),
         *weight_curve(case, remedies["ballast"].value),
     )
-    return Sizing(design, case.before, tuple(remedies.values()), slides_first(case), curve)
+    every, first = tuple(remedies.values()), slides_first(case)
+    return Sizing(design, case.before, every, first, curve, choices_of(case, remedies))
 
 
 def _remedy(case: Case, kind: str) -> Remedy:
@@ -116,7 +121,7 @@ def _ballast(case: Case) -> Remedy:
     if case.stands:
         return _as_it_is(case, "ballast", 0.0, "kg")
     step, high = case.steps.mass, down(HEAVIEST, case.steps.mass)
-    guess = case.before.remedies.ballast
+    guess = case.before.verdict.tied.weight or case.before.remedies.ballast
     start = up(guess, step) if isfinite(guess) and guess < HEAVIEST else high
     k = least(case.passes("ballast"), 1, high, start)
     return _judged(case, "ballast", k, start, "kg")
@@ -145,6 +150,8 @@ def _guys(case: Case) -> Remedy:
     if choice is None:
         why = Reason.NO_PLACE if guy_place(case.before.loaded) is None else Reason.GUYS_BREAK
         return Remedy("guys", None, "N", False, "overturning", why)
+    if idle(choice):
+        return Remedy("guys", None, "N", False, "sliding", Reason.GUYS_IDLE)
     pull = step * up(choice.pull, step)
     design = choice.added_to(case.design)
     return _tied(case, Remedy("guys", pull, "N", True, None, None, design, guys=choice))
@@ -208,13 +215,17 @@ def _judged(case: Case, kind: str, k: int | None, utmost: int, unit: str) -> Rem
     part = case.foot.part
     if k is None:
         found = case.tried(kind, utmost)
-        reason, name = why_not(found, case.names) if found else (Reason.NOTHING_UPRIGHT, None)
+        names = case.names_for(kind)
+        reason, name = why_not(found, names) if found else (Reason.NOTHING_UPRIGHT, None)
         tried = utmost * case.step(kind)
         return Remedy(kind, None, unit, False, name, reason, None, found, part, tried)
     found = case.tried(kind, k)
     assert found is not None
-    governs = nearest_its_limit(found, case.names).name
+    governs = nearest_its_limit(found, case.names_for(kind)).name
     value = k * case.step(kind)
+    forbids = forbidden_foot(found, part) if kind == "base width" else None
+    if forbids is not None:
+        return Remedy(kind, None, unit, False, governs, forbids, None, found, part, value)
     return Remedy(kind, value, unit, True, governs, None, case.changed(kind, k), found, part)
 
 

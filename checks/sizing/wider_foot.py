@@ -4,10 +4,12 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
+from ... import materials
 from ...design.model import Design, Part, Place
 from ...design.shapes.flat import Frame, Plate
 from ...design.shapes.plans import Plan, Rectangle, Regular
 from ...design.shapes.shape import Array
+from ...design.structure import Structure
 from ...loads.given import GivenLoad
 from ...materials.stock import sheet_thicknesses
 from ...statics.anchor_table import BallastRow, GuyRow
@@ -54,6 +56,18 @@ def with_width(design: Design, ground: GroundParts, width: float) -> Design:
     wider = replace(part, shape=shape, mass=mass)
     parts = tuple(wider if each is part else each for each in design.parts)
     return weighed_again(design, replace(design, parts=parts))
+
+
+def heavier_by(structure: Structure, ground: GroundParts, width: float) -> float:
+    """Return how much in kg a foot ``width`` m wide weighs more than the one that is there."""
+    design = structure.design
+    part = single_foot(design, ground)
+    if part is not None and isinstance(part.shape, (Plate, Frame)):
+        i = ground.touching[0]
+        wider = replace(part.shape, plan=_at_least(part.shape.plan, width)).moments().volume
+        return float(structure.part_mass[1][i]) * (wider / part.shape.moments().volume - 1.0)
+    length, across = np.maximum(ground.high - ground.low, width).tolist()
+    return length * across * sheet_thicknesses()[SHEET] * materials.find(MATERIAL).typical
 
 
 def unused_name(wanted: str, design: Design) -> str:

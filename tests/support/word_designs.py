@@ -53,13 +53,13 @@ TEXTS: dict[tuple[Word, Reason], str] = {
     (Word.TIE_IT_DOWN, Reason.HELD_TOO_LITTLE): HARBOUR_LIGHT
     + _STAKES.format(kind="rebar stake 1/2 in x 18 in"),
     (Word.WEIGH_IT_DOWN, Reason.MOVES): design_text(
-        block("4 in", "4 in", "16 in", "40 lb/ft^3") + _WHEEL, wind="25 mph", ground="sand"
+        block("6 in", "6 in", "16 in", "20 lb/ft^3") + _WHEEL, wind="35 mph", ground="sand"
     ),
     (Word.WEIGH_IT_DOWN, Reason.HELD_TOO_LITTLE): design_text(
-        block("4 in", "4 in", "16 in", "40 lb/ft^3")
+        block("6 in", "6 in", "16 in", "20 lb/ft^3")
         + _WHEEL
         + _STAKES.format(kind="rebar stake 1/2 in x 36 in").replace("second sides", "corners"),
-        wind="25 mph",
+        wind="35 mph",
         ground="sand",
     ),
     (Word.SET_IT_DEEPER, Reason.POSTS_GIVE): design_text(

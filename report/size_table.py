@@ -1,0 +1,118 @@
+"""How wide a foot, how much weight, or which stakes: one table, and what to take."""
+
+from ..checks.sizing.choices import Choice
+from ..checks.sizing.remedy import Reason
+from ..checks.sizing.ways import Sizing
+from ..checks.verdict import Verdict, Way
+from . import messages
+from .facts import Facts, facts_of
+from .first_screen import MOST_COLUMNS, MOST_LINES, mood_of, title, word_line
+from .gusts_to_act import bare_act
+from .label_anchors import numbered
+from .lines import Line, wrapped
+from .mends import mends
+from .remark import capital, joined
+from .sizing_words import why
+from .what_to_do import MOST_MENDS, Row, first_things
+
+_ROW = "  {:<9}{:<18}{:>6}{:>6}   "
+_REST = 11
+_HELD = (Way.ANCHORS, Way.GUYS)
+
+
+def size_table(sizing: Sizing) -> list[Line]:
+    """Return foot against weight against stakes, untied and tied, and which to take."""
+    found = sizing.found
+    facts, verdict = facts_of(found), found.verdict
+    word, said = word_line(verdict, facts)
+    head = wrapped(f"{word}   {said}", "  ", " " * _REST, width=MOST_COLUMNS)
+    first = Line(head[0].text, word=(word, mood_of(verdict.word)))
+    blocks = [
+        title(facts, MOST_COLUMNS),
+        [first, *head[1:]],
+        _table(sizing.choices, facts) if sizing.choices else [],
+        _rows([*_take(sizing, facts, verdict), *_not_offered(sizing, facts)]),
+        _next(facts, verdict),
+    ]
+    blocks = [block for block in blocks if block]
+    short = sum(map(len, blocks)) + len(blocks) - 1 > MOST_LINES
+    gap = [] if short else [Line("")]
+    return [line for block in blocks for line in [*gap, *block]][len(gap) :]
+
+
+def _rows(rows: list[Row]) -> list[Line]:
+    lines: list[Line] = []
+    for row in rows:
+        fits = len(row.label) < _REST - 2
+        label = f"  {row.label:<{_REST - 2}}" if fits else f"  {row.label}: "
+        lines += wrapped(row.text, label, " " * _REST, width=MOST_COLUMNS)
+    return lines
+
+
+def _table(choices: tuple[Choice, ...], facts: Facts) -> list[Line]:
+    amounts = facts.amounts
+    act = messages.SIZE_ACT.format(unit=amounts.speed_unit)
+    heads = [f"{act:>39}", _ROW.format("", "", *messages.SIZE_HEADS) + messages.SIZE_WITH]
+    lines = [Line(head) for head in heads]
+    last = ""
+    for one in choices:
+        label = messages.SIZE_KINDS[one.kind]
+        if one.kind == "ballast":
+            build = amounts.mass_needed(one.value)
+        else:
+            build = messages.SIZE_FOOT.format(width=amounts.width_needed(one.value))
+        held, by = _tied(one, facts)
+        first = _ROW.format("" if label == last else label, build, bare_act(one.act, amounts), held)
+        lines += wrapped(by, first, " " * len(first), width=MOST_COLUMNS) if by else [Line(first)]
+        last = label
+    return [Line(line.text.rstrip(), line.mood) for line in lines]
+
+
+def _tied(one: Choice, facts: Facts) -> tuple[str, str]:
+    """Return up to which wind it does when tied, and with what; nothing where none is needed."""
+    tied = one.verdict.tied
+    if one.stands:
+        return "", messages.SIZE_STANDS.format(wind=facts.wind)
+    if not tied.ways or tied.ways[0] not in (*_HELD, Way.OWN):
+        return "-", messages.SIZE_NO_STAKES
+    if tied.anchors is None:
+        return facts.bare_wind, messages.SIZE_OTHER[tied.ways[0]]
+    said = joined(numbered(len(row.points), row.kind) for row in tied.anchors.held.anchors[-1:])
+    test = messages.SIZE_TEST.format(pull=facts.amounts.pull(tied.test)) if tied.test > 0.0 else ""
+    return facts.bare_wind, f"{said}{test}"
+
+
+def _take(sizing: Sizing, facts: Facts, verdict: Verdict) -> list[Row]:
+    """Return which way to take, in the words of the first screen."""
+    done = mends(sizing.found, verdict.to_mend[:MOST_MENDS], facts)
+    told = [row for row in first_things(verdict, facts, done) if row.label not in messages.UNSIZED]
+    if not told and verdict.is_good:
+        return [Row(messages.TAKE, messages.TAKE_NOTHING)]
+    return [
+        Row(messages.TAKE if row.label in messages.TAKEN else row.label, capital(row.text))
+        for row in told
+    ]
+
+
+def _not_offered(sizing: Sizing, facts: Facts) -> list[Row]:
+    """Return why a wider foot, guys or a lower piece is not offered, where it is none."""
+    if sizing.found.verdict.is_good:
+        return []
+    said = [
+        f"{messages.SIZE_NONE[remedy.kind]}: {why(sizing.found, remedy)}"
+        for remedy in sizing.remedies
+        if remedy.kind in messages.SIZE_NONE
+        and not remedy.feasible
+        and remedy.reason not in (None, Reason.NOT_NEEDED, Reason.POSTS)
+    ]
+    return [Row(messages.NOT_OFFERED, f"{capital('; '.join(said))}.")] if said else []
+
+
+def _next(facts: Facts, verdict: Verdict) -> list[Line]:
+    kinds = [messages.SIZE_WRITES[way] for way in verdict.tied.ways if way in messages.SIZE_WRITES]
+    lines: list[Line] = []
+    if verdict.tied.needed and kinds:
+        text = messages.SIZE_NEXT.format(file=facts.file, kinds=joined(kinds, "or"))
+        lines += wrapped(text, "  Next     ", " " * _REST, width=MOST_COLUMNS)
+    more = messages.SIZE_MORE.format(file=facts.file)
+    return [*lines, *wrapped(more, "  More     ", " " * _REST, width=MOST_COLUMNS)]
