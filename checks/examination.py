@@ -19,6 +19,9 @@ from ..loads.exposed import Exposed, bare, expose
 from ..loads.methods import method_of
 from ..loads.site import Site
 from ..materials import grounds
+from ..statics.graph import graph_of
+from ..statics.look_again import LookAgain, look_again
+from ..statics.unsupported import refuse_unsupported
 from .anchoring.added_weight import Added, added_weight
 from .anchoring.anchor_choice import AnchorChoice, Loaded, choose_anchors
 from .anchoring.anchored import check_tied
@@ -42,7 +45,6 @@ from .joints.joint_places import Place
 from .judging import Check, Kind
 from .limits import Limits, limits
 from .local_wind import LocalWind, local_wind
-from .look_again import LookAgain
 from .loose import check_loose, loose_parts
 from .members.all_members import check_members, posts_to_judge
 from .members.member_check import Member as Judged
@@ -181,6 +183,8 @@ def examine(design: Design) -> Examination:
     site = design.table(Site)
     design = with_ballast(design)
     structure = build_structure(design)
+    graph = graph_of(structure)
+    refuse_unsupported(graph)
     surfaces = [part.surface for part in design.parts]
     method = method_of(site, structure.height)
     each = bare(structure, surfaces, method)
@@ -256,6 +260,7 @@ def examine(design: Design) -> Examination:
         joints=joints,
         fastened_seams=seams,
         loads=loads,
+        look_again=look_again(graph),
         limits=limits(standing, exposed, site, tuple(zip(loose, its_own, strict=True)), posts),
         remedies=NOTHING_TO_HOLD
         if free is None

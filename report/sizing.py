@@ -8,7 +8,6 @@ from ..checks.sizing.foot_bending import foot_bending
 from ..checks.sizing.remedy import Reason, Remedy
 from ..checks.sizing.size_curves import CurvePoint
 from ..checks.sizing.ways import Sizing
-from ..design.shapes.flat import Frame
 from .amounts import Amounts
 from .as_read import shape_words
 from .asked_wind import asked, to_spare
@@ -187,9 +186,7 @@ def _about_width(sizing: Sizing, remedy: Remedy) -> str:
             "Base width: a foot of 3/4 plywood beneath all, screwed to it, its weight counted; "
             f"{bends}."
         )
-    shapes = {part.name: part.shape for part in sizing.design.parts}
-    bridge = "; lay a deck across so wide a ring" if isinstance(shapes[remedy.part], Frame) else ""
-    return f"Base width: of '{remedy.part}', its own weight counted{bridge}; {bends}."
+    return f"Base width: of '{remedy.part}', its own weight counted; {bends}."
 
 
 def _how_it_bends(sizing: Sizing, remedy: Remedy) -> str:

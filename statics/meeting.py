@@ -158,7 +158,17 @@ def _faces(of: Surfaces, to: Surfaces) -> Iterator[Face]:
         for inside, around, way in ((of, to, -1.0), (to, of, 1.0)):
             for cavity in around.cavities:
                 for piece in inside.hulls:
-                    yield from _in_cavity(inside, around, piece, cavity, way)
+                    if _goes_into(piece, around):
+                        yield from _in_cavity(inside, around, piece, cavity, way)
+
+
+def _goes_into(piece: Piece, around: Surfaces) -> bool:
+    """Return whether a piece lies deeper in the outline of a hollow body than it may touch it."""
+    for hull in around.hulls:
+        ways = np.vstack([hull.normals, -piece.normals, *_ways_of_rounds(piece, hull)])
+        if float((-piece.reach(-ways) - hull.reach(ways)).max(initial=-np.inf)) < -_REACHES:
+            return True
+    return False
 
 
 def _of_pieces(of: Surfaces, to: Surfaces, p: Piece, q: Piece, hollow: bool) -> Iterator[Face]:
@@ -344,7 +354,21 @@ def _wall(around: Surfaces, normal: Array, at: float) -> Callable[[Array, Array]
     return lambda right, up: _cut(around, normal, at + EXACT, right, up)
 
 
-def _within_outline(of: Surfaces, to: Surfaces) -> Face | None:
+def capping(of: Surfaces, to: Surfaces) -> Face | None:
+    """Return the walls of ``to`` over which a hollow body sits as a lid or roof; else None.
+
+    Its own walls stand beyond them, as eaves do; its hollow ends below its top, so that it cannot
+    fall past them.
+    """
+    up = np.array([[0.0, 0.0, 1.0]])
+    top = max((float(piece.reach(up)[0]) for piece in of.hulls), default=0.0)
+    hollow = max((float(piece.reach(up)[0]) for piece in of.cavities), default=top)
+    if hollow >= top - EXACT:
+        return None
+    return _within_outline(of, to, only_walls_of_lower=True)
+
+
+def _within_outline(of: Surfaces, to: Surfaces, only_walls_of_lower: bool = False) -> Face | None:
     """Return the walls of one body that lie within the outline of the other, level with it."""
     up = np.array([0.0, 0.0, 1.0])
     for upper, lower, way in ((of, to, up), (to, of, -up)):
@@ -354,7 +378,8 @@ def _within_outline(of: Surfaces, to: Surfaces) -> Face | None:
         right, along = axes_of(way)
         above = _lying(upper, -up, -low, right, along)
         below = _lying(lower, up, high, right, along)
-        for walls, other in ((below, above), (above, below)):
+        pairs = ((below, above), (above, below))
+        for walls, other in pairs[:1] if only_walls_of_lower else pairs:
             shared = walls.intersection(other.convex_hull)
             if shared.area > LEAST:
                 return _face(shared, way, float(way[2]) * high, right, along)

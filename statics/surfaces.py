@@ -78,6 +78,8 @@ class Piece:
 
     def cut(self, normal: Array, at: float) -> Array:
         """Return points (k, 3) round what the plane ``normal . x = at`` cuts of it; none: empty."""
+        if len(self.balls) == 1 and not len(self.points) and not len(self.radii):
+            return self._ball_cut(normal, at)
         one, other = self.edges.starts @ normal - at, self.edges.ends @ normal - at
         across = (np.minimum(one, other) <= 0.0) & (np.maximum(one, other) >= 0.0)
         if not across.any():
@@ -86,6 +88,15 @@ class Piece:
         rise = other[across] - one[across]
         part = np.where(rise != 0.0, -one[across] / np.where(rise != 0.0, rise, 1.0), 0.0)
         return start + part[:, None] * (end - start)
+
+    def _ball_cut(self, normal: Array, at: float) -> Array:
+        centre, radius = self.balls[0], float(self.ball_radii[0])
+        off = at - float(centre @ normal)
+        if abs(off) >= radius:
+            return _NONE
+        x, y, z = (centre + off * normal).tolist()
+        a, b, c = normal.tolist()
+        return rim(Disc((x, y, z), float(np.sqrt(radius**2 - off**2)), (a, b, c)))
 
     @property
     def is_round(self) -> bool:

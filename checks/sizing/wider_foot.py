@@ -1,4 +1,7 @@
-"""A wider foot: the plate or frame that is there, widened, or a plywood plate laid beneath all."""
+"""A wider foot: the plate that is there, widened, or a plywood plate laid beneath all.
+
+A frame is not widened: what stands on it would stand over its hole.
+"""
 
 from dataclasses import dataclass, replace
 
@@ -35,7 +38,7 @@ class Foot:
 def present_foot(design: Design, ground: GroundParts) -> Foot:
     """Return the foot that ``with_width`` widens."""
     part = single_foot(design, ground)
-    if part is not None and isinstance(part.shape, (Plate, Frame)):
+    if part is not None and isinstance(part.shape, Plate):
         return Foot(part.name, part.shape.plan.least_width)
     return Foot(None, float((ground.high - ground.low).min()))
 
@@ -46,9 +49,8 @@ def with_width(design: Design, ground: GroundParts, width: float) -> Design:
     A rectangle's longer way stays until the width passes it.
     """
     part = single_foot(design, ground)
-    if part is None:
+    if part is None or not isinstance(part.shape, Plate):
         return weighed_again(design, _on_a_plate(design, ground, width))
-    assert isinstance(part.shape, (Plate, Frame))
     shape = replace(part.shape, plan=_at_least(part.shape.plan, width))
     mass = part.mass
     if mass is not None:
@@ -62,7 +64,7 @@ def heavier_by(structure: Structure, ground: GroundParts, width: float) -> float
     """Return how much in kg a foot ``width`` m wide weighs more than the one that is there."""
     design = structure.design
     part = single_foot(design, ground)
-    if part is not None and isinstance(part.shape, (Plate, Frame)):
+    if part is not None and isinstance(part.shape, Plate):
         i = ground.touching[0]
         wider = replace(part.shape, plan=_at_least(part.shape.plan, width)).moments().volume
         return float(structure.part_mass[1][i]) * (wider / part.shape.moments().volume - 1.0)

@@ -10,7 +10,7 @@ from bare_checks import bare_check
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read, read_text
-from yardfast.checks.look_again import LookAgain
+from yardfast.statics.look_again import LookAgain
 from yardfast.checks.verdict import GOOD, HOLDABLE, Reason, Word
 from yardfast.report.amounts import MPH, POUND_FORCE
 from yardfast.report.first_screen import MOST_COLUMNS, MOST_LINES, first_screen

@@ -5,8 +5,10 @@ from dataclasses import replace
 import pytest
 from designs import design, post, tower
 
+from yardfast.checks.examination import examine
 from yardfast.checks.sizing.remedy import Reason
 from yardfast.checks.sizing.ways import remedy_of
+from yardfast.design.faults import DesignError
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.bodies import Shell, Solid
 from yardfast.design.shapes.boxes import Box
@@ -53,15 +55,22 @@ def test_two_feet_apart_get_one_plate_that_reaches_beneath_both():
     assert plan.width == pytest.approx(remedy.value or remedy.utmost)
 
 
-def test_a_frame_is_widened_with_its_own_weight_counted():
+def test_a_frame_gets_a_plate_beneath_since_a_wider_one_carries_nothing_in_its_hole():
+    """A body 0.3 m wide falls through a ring of 0.09 m boards from 0.48 m across on: geometry."""
     foot = Part("foot", Frame(Regular(6, 0.4), 0.09, 0.04), density=STEEL)
     body = Part("body", Shell(6, 0.3, 0.2, 0.6, 0.02), Place(on="foot"), density=STEEL)
     before, remedy = remedy_of(design(foot, body, wind=36.0), "base width")
-    assert remedy.part == "foot"
-    assert remedy.found.design.parts[0].shape.plan.across == pytest.approx(
-        remedy.value or remedy.utmost
-    )
+    assert remedy.part is None
+    plate = remedy.found.design.parts[-1].shape
+    assert isinstance(plate, Plate)
+    assert plate.plan.width == pytest.approx(remedy.value or remedy.utmost)
+    assert remedy.found.design.parts[0].shape == foot.shape
     assert remedy.found.structure.mass("light") > before.structure.mass("light")
+    wide = replace(foot, shape=replace(foot.shape, plan=Regular(6, 0.5)))
+    with pytest.raises(DesignError) as wrong:
+        examine(design(wide, body))
+    (fault,) = wrong.value.faults
+    assert (fault.part, fault.key) == ("body", "on")
 
 
 def test_the_longer_way_of_a_foot_stays_until_the_width_passes_it():

@@ -1,0 +1,272 @@
+"""What meets what, and what holds there: one graph of bodies and the ground, found by geometry."""
+
+from collections.abc import Container, Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from enum import StrEnum
+from functools import cached_property
+from itertools import combinations
+
+import numpy as np
+from numpy.typing import NDArray
+
+from ..design.on_ground import TOUCHING
+from ..design.placing import Body
+from ..design.shapes.rotor import Rotor
+from ..design.shapes.shape import Array
+from ..design.shapes.weight import Weight
+from ..design.structure import Structure
+from .fit import ACROSS, FIT
+from .joint_table import JointRow
+from .meeting import Face, boxes_near, capping, faces_met, point_face
+from .surfaces import Surfaces, surfaces_of
+
+GROUND = -1
+"""The ground among bodies by index."""
+
+
+class Holds(StrEnum):
+    """What an edge can carry."""
+
+    FASTENED = "fastened"
+    ASSUMED = "assumed"
+    RESTS = "rests"
+    HUNG = "hung"
+    EMBEDDED = "embedded"
+    STANDS = "stands"
+
+
+@dataclass(frozen=True, eq=False)
+class Edge:
+    """Where body ``of`` meets body ``to``, or the ground: the ``face``, and what holds it there.
+
+    ``leaves`` of the face points from ``to`` to ``of``. ``placed``: ``of`` is written to stand on
+    ``to``, or to hang under it. ``apart`` is the gap in m across which that is taken to carry.
+    The ground's edges have no face here.
+    """
+
+    of: int
+    to: int
+    holds: Holds
+    face: Face | None = None
+    placed: bool = False
+    apart: float = 0.0
+
+
+@dataclass(frozen=True, eq=False)
+class Graph:
+    """The bodies of a structure with every edge between them, and to the ground."""
+
+    structure: Structure
+    edges: tuple[Edge, ...]
+
+    @cached_property
+    def grounded(self) -> frozenset[int]:
+        """Return the bodies that stand on the ground or in it."""
+        return frozenset(edge.of for edge in self.edges if edge.to == GROUND)
+
+    @cached_property
+    def beside(self) -> tuple[tuple[int, ...], ...]:
+        """Return for each body those that it meets."""
+        found: list[dict[int, None]] = [{} for _ in self.structure.bodies]
+        for edge in self.edges:
+            if edge.to != GROUND:
+                found[edge.of][edge.to] = None
+                found[edge.to][edge.of] = None
+        return tuple(tuple(one) for one in found)
+
+    def steps(self, without: int | None = None) -> list[int]:
+        """Return over how many edges each body stands from the ground, -1 where none leads there.
+
+        ``without`` is a body that is taken away.
+        """
+        found = [-1] * len(self.structure.bodies)
+        edge = [i for i in self.grounded if i != without]
+        step = 0
+        while edge:
+            for i in edge:
+                found[i] = step
+            edge = list(
+                dict.fromkeys(
+                    j for i in edge for j in self.beside[i] if found[j] < 0 and j != without
+                )
+            )
+            step += 1
+        return found
+
+    def carried(self, i: int) -> NDArray[np.bool_]:
+        """Return which bodies (bodies,) go where body ``i`` goes: it, and all that it alone holds.
+
+        Those from which no edge leads to the ground but through it.
+        """
+        alone = np.array(self.steps(without=i)) < 0
+        return alone & np.array([step >= 0 or k == i for k, step in enumerate(self.steps())])
+
+    def beneath(self, i: int) -> tuple[int, ...]:
+        """Return body ``i`` and all through which its load goes down by the shortest way."""
+        step = self.steps()
+        found, edge = {i: None}, [i]
+        while edge:
+            edge = [j for k in edge for j in self.beside[k] if 0 <= step[j] < step[k]]
+            found.update(dict.fromkeys(edge))
+        return tuple(found)
+
+    @cached_property
+    def held(self) -> tuple[Edge, ...]:
+        """Return the edges without fasteners that are taken to hold what they join, both ways.
+
+        What stands on or hangs under another does where nothing fastens it to something else, and
+        else what joins bodies that nothing else joins: so that a joint is not passed by.
+        """
+        group = list(range(len(self.structure.bodies)))
+
+        def find(k: int) -> int:
+            while group[k] != k:
+                group[k] = group[group[k]]
+                k = group[k]
+            return k
+
+        fastened = [edge for edge in self.edges if edge.holds is Holds.FASTENED]
+        for edge in fastened:
+            group[find(edge.of)] = find(edge.to)
+        of = {edge.of for edge in fastened}
+        others = [e for e in self.edges if e.to != GROUND and e.holds is not Holds.FASTENED]
+
+        def order(edge: Edge) -> tuple[int, float]:
+            area = 0.0 if edge.face is None else float(edge.face.area.area)
+            return 0 if edge.placed and edge.of not in of else 1 if edge.placed else 2, -area
+
+        found: list[Edge] = []
+        for edge in sorted(others, key=order):
+            joins = find(edge.of) != find(edge.to)
+            if joins or order(edge)[0] == 0:
+                found.append(edge)
+                group[find(edge.of)] = find(edge.to)
+        return tuple(found)
+
+
+def graph_of(structure: Structure) -> Graph:
+    """Return the graph of a structure: bodies that meet within the fit, or stand on each other."""
+    return Graph(structure, tuple(_edges(structure)))
+
+
+def swings(structure: Structure, i: int) -> bool:
+    """Return whether a body is no solid that meets others: a weight, a wheel, or what swings."""
+    body = structure.bodies[i]
+    hook = structure.design.parts[body.part].hangs_at
+    return isinstance(body.shape, (Weight, Rotor)) or hook is not None
+
+
+def _edges(structure: Structure) -> Iterator[Edge]:
+    bodies, parts = structure.bodies, structure.design.parts
+    for i, body in enumerate(bodies):
+        if parts[body.part].embed > 0.0:
+            yield Edge(i, GROUND, Holds.EMBEDDED)
+        elif body.bottom <= TOUCHING and body.shape.hulls() and not isinstance(body.shape, Rotor):
+            yield Edge(i, GROUND, Holds.STANDS)
+    solid = {i: surfaces_of(body) for i, body in enumerate(bodies) if not swings(structure, i)}
+    rows = _rows(structure)
+    met: set[frozenset[int]] = set()
+    for of, to, face in _meeting(structure, solid, rows):
+        met.add(frozenset((of, to)))
+        yield _edge(structure, rows, of, to, face)
+    for of, to, face, apart in _placed_apart(structure, solid, met):
+        yield _edge(structure, rows, of, to, face, apart)
+    for i in range(len(bodies)):
+        if i not in solid:
+            yield from _hung(structure, i)
+
+
+Rows = Mapping[frozenset[str], Sequence[JointRow]]
+"""By the names of two parts, the joints between them."""
+
+
+def _rows(structure: Structure) -> Rows:
+    found: dict[frozenset[str], list[JointRow]] = {}
+    for row in structure.design.several(JointRow):
+        found.setdefault(frozenset((row.of, row.to)), []).append(row)
+    return found
+
+
+def _edge(
+    structure: Structure, rows: Rows, of: int, to: int, face: Face, apart: float = 0.0
+) -> Edge:
+    parts = structure.design.parts
+    one, other = (parts[structure.bodies[k].part] for k in (of, to))
+    placed = one.place.reference == other.name
+    loose = one.loose if placed else one.loose or other.loose
+    holds = Holds.RESTS if loose else Holds.ASSUMED
+    if frozenset((one.name, other.name)) in rows:
+        holds = Holds.FASTENED
+    return Edge(of, to, holds, face, placed, apart)
+
+
+def _meeting(
+    structure: Structure, solid: Mapping[int, Surfaces], rows: Rows
+) -> Iterator[tuple[int, int, Face]]:
+    """Yield ``of``, ``to`` and the face of bodies that meet.
+
+    ``of`` is what is fastened to the other, or written to stand on it, else the upper one.
+    """
+    bodies, parts = structure.bodies, structure.design.parts
+    for i, j in combinations(solid, 2):
+        if not boxes_near(solid[i].box, solid[j].box):
+            continue
+        one, other = parts[bodies[i].part], parts[bodies[j].part]
+        joints = rows.get(frozenset((one.name, other.name)), ())
+        first = one.place.reference == other.name or any(row.of == one.name for row in joints)
+        second = other.place.reference == one.name or any(row.of == other.name for row in joints)
+        if first == second:
+            first = bodies[i].bottom > bodies[j].bottom + FIT
+        of, to = (i, j) if first else (j, i)
+        bridged = any(row.blocks is not None or row.through is not None for row in joints)
+        face = faces_met(solid[of], solid[to], bridged)
+        if face is not None:
+            yield of, to, face
+
+
+def _placed_apart(
+    structure: Structure, solid: Mapping[int, Surfaces], met: Container[frozenset[int]]
+) -> Iterator[tuple[int, int, Face, float]]:
+    """Yield what is written to stand on something that it meets nowhere, and yet is carried by.
+
+    A hollow roof or lid that sits over walls within its own; or what misses it by an inch or less.
+    """
+    bodies, parts = structure.bodies, structure.design.parts
+    for i in solid:
+        place = parts[bodies[i].part].place
+        below = [j for j in solid if parts[bodies[j].part].name == place.reference]
+        if any(frozenset((i, j)) in met for j in below):
+            continue
+        way = 1.0 if place.on is not None else -1.0
+        for j in below:
+            upper, lower = (bodies[i], bodies[j]) if way > 0.0 else (bodies[j], bodies[i])
+            apart = upper.bottom - lower.top
+            if not -FIT <= apart <= ACROSS + 1.0e-9:
+                continue
+            apart = apart if apart > FIT else 0.0
+            nearer = solid[i].moved(np.array([0.0, 0.0, -way * apart]))
+            face = faces_met(nearer, solid[j]) or capping(nearer, solid[j])
+            if face is not None:
+                yield i, j, face, apart
+
+
+def _hung(structure: Structure, i: int) -> Iterator[Edge]:
+    """Yield the edge of a weight, a wheel or what swings to the copy or part that is nearest."""
+    bodies, parts = structure.bodies, structure.design.parts
+    part = parts[bodies[i].part]
+    at = bodies[i].origin.copy()
+    if part.hangs_at is not None:
+        at[2] = part.hangs_at
+    of = part.place.reference
+    near = [j for j, b in enumerate(bodies) if j != i and (of is None or parts[b.part].name == of)]
+    near = [j for j in near if not isinstance(bodies[j].shape, Weight)]
+    if not near or i in {j for j in near if bodies[j].bottom <= TOUCHING}:
+        return
+    to = min(near, key=lambda j: (_away(bodies[j], at), j))
+    up = np.array([0.0, 0.0, 1.0])
+    yield Edge(i, to, Holds.HUNG, point_face(at, up), of is not None)
+
+
+def _away(body: Body, point: Array) -> float:
+    low, high = body.extent
+    return float(np.linalg.norm(np.maximum(np.maximum(low - point, point - high), 0.0)))

@@ -1,0 +1,110 @@
+"""What nothing holds up: parts that float, and loose ones whose weight lies beyond their seat."""
+
+import numpy as np
+
+from ..design import plane
+from ..design.faults import DesignError, Fault
+from ..design.structure import Structure
+from ..units import INCH
+from .fit import FIT
+from .graph import GROUND, Graph, swings
+from .joint_table import JointRow
+from .meeting import gap
+
+
+def refuse_unsupported(graph: Graph) -> None:
+    """Raise DesignError for all parts from which no edge leads to the ground, or that fall off."""
+    floats = _floating(graph)
+    faults = [*floats, *(() if floats else _falling(graph))]
+    if faults:
+        raise DesignError(tuple(faults))
+
+
+def length(structure: Structure, size: float) -> str:
+    """Return a length in m as a person reads it in the design's units."""
+    if structure.design.units == "metric":
+        return f"{size * 1000.0:.3g} mm"
+    return f"{size / INCH:.3g} in"
+
+
+def _floating(graph: Graph) -> list[Fault]:
+    """Return a fault for each part of which a copy floats; what stands on it is not told again."""
+    structure = graph.structure
+    bodies, parts, lines = structure.bodies, structure.design.parts, structure.design.lines
+    lost = [i for i, step in enumerate(graph.steps()) if step < 0 and not swings(structure, i)]
+    names = {parts[bodies[i].part].name for i in lost}
+    joined = {row.of for row in structure.design.several(JointRow)}
+    found: dict[str, Fault] = {}
+    for i in lost:
+        part = parts[bodies[i].part]
+        if part.name in found or part.place.reference in names - {part.name}:
+            continue
+        if part.name in joined:  # its joint tells how far it lies from what it is fastened to
+            continue
+        others = [j for j in range(len(bodies)) if j not in lost and not swings(structure, j)]
+        near = min(others, key=lambda j: (gap(bodies[i], bodies[j]), j), default=None)
+        key = "under" if part.place.under else "on" if part.place.on else "at"
+        line = lines.get((part.name, key), lines.get((part.name, None)))
+        found[part.name] = Fault(
+            structure.design.file,
+            line,
+            part.name,
+            key,
+            _where(structure, i, near),
+            f"a part that meets what carries it, within {length(structure, FIT)}",
+            "move it with 'at' until they touch, or draw what lies between as a part",
+        )
+    return list(found.values())
+
+
+def _where(structure: Structure, i: int, near: int | None) -> str:
+    """Return what was found of a floating body: what it misses, and by how much."""
+    bodies, parts = structure.bodies, structure.design.parts
+    part = parts[bodies[i].part]
+    below = part.place.reference
+    asked = [j for j, body in enumerate(bodies) if parts[body.part].name == below]
+    if asked:
+        near = min(asked, key=lambda j: (gap(bodies[i], bodies[j]), j))
+    if near is None:
+        return "it touches nothing and does not reach the ground"
+    apart, name = gap(bodies[i], bodies[near]), parts[bodies[near].part].name
+    if apart > FIT:
+        return f"it hangs in the air, {length(structure, apart)} from {name}"
+    return f"it hangs in the air: no wood of it meets {name}; it lies over a hole or beside it"
+
+
+def _falling(graph: Graph) -> list[Fault]:
+    """Return a fault for each loose part whose weight lies beyond what it rests on."""
+    structure = graph.structure
+    bodies, parts = structure.bodies, structure.design.parts
+    found: dict[str, Fault] = {}
+    for i, body in enumerate(bodies):
+        part = parts[body.part]
+        if not part.loose or i in graph.grounded or swings(structure, i):
+            continue
+        goes = graph.carried(i)
+        seats = [
+            edge.face.on_site(plane.coordinates(edge.face.area))[:, :2]
+            for edge in graph.edges
+            if edge.to != GROUND and edge.face is not None and goes[edge.of] != goes[edge.to]
+        ]
+        if not seats:
+            continue
+        seat = plane.hull(np.vstack(seats))
+        mass = structure.body_mass[1] * goes
+        centre = mass @ structure.steady_centres / mass.sum() if mass.any() else None
+        if centre is None or seat.area <= 0.0:
+            continue
+        off = plane.distance(centre[:2], seat)
+        if off > 0.0:
+            line = structure.design.lines.get((part.name, "loose"))
+            found[part.name] = Fault(
+                structure.design.file,
+                line,
+                part.name,
+                "loose",
+                f"its weight lies {length(structure, off)} beyond what it rests on: it falls off",
+                "a loose part whose weight lies over what carries it",
+                "move it with 'at', widen what it stands on, or fasten it with a [[joint]]",
+            )
+    return list(found.values())
