@@ -5,7 +5,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from ..design.shapes.shape import Array
-from ..loads.actions import Actions, joined, minimum_actions, wind_actions
+from ..loads.actions import Actions, body_actions, joined, minimum_actions, wind_actions
 from ..loads.distinct import distinct
 from ..loads.exposed import Exposed
 from ..loads.methods import Method
@@ -62,6 +62,28 @@ def design_actions(exposed: Exposed, method: Method) -> Actions:
     return blown.with_minimum(blown.actions())
 
 
+def wind_on_bodies(exposed: Exposed, method: Method) -> tuple[Array, tuple[str, ...]]:
+    """Return the wrench (Q, D, C, bodies, 6) about the origin of the site's wind on each body.
+
+    With the names of the cases (C,). The least wind of the standard is a case of its own.
+    """
+    blown = _Blown(exposed, method)
+    each = blown.on_bodies()
+    wrench, names = np.moveaxis(each.wrench, 1, 3), each.names
+    if method.minimum is None:
+        return wrench, names
+    size = method.minimum * exposed.area
+    force = np.einsum("bd,di->dbi", size, exposed.wind)
+    up, twist = exposed.up.T, (size * exposed.arm).T
+    none = np.zeros(force.shape[:2])
+    least = np.stack(
+        [force[..., 0], force[..., 1], none, -up * force[..., 1], up * force[..., 0], twist],
+        axis=-1,
+    )
+    least = np.broadcast_to(least[None, :, None], (len(wrench), *least.shape[:1], 1, *least.shape[1:]))
+    return np.concatenate([wrench, least], axis=2), (*names, "minimum")
+
+
 class _Blown:
     """What a method makes of what is exposed.
 
@@ -82,6 +104,17 @@ class _Blown:
     def actions(self) -> Actions:
         """Return the method's own actions."""
         return wind_actions(
+            self._exposed,
+            self._pressures,
+            ratio=self._ratio,
+            directionality=self.directionality,
+            gust=self.gust,
+            above=self._switch < self._pressures[:, None],
+        )
+
+    def on_bodies(self) -> Actions:
+        """Return the method's own actions on each body by itself."""
+        return body_actions(
             self._exposed,
             self._pressures,
             ratio=self._ratio,

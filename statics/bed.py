@@ -11,7 +11,7 @@ from ..design.shapes.shape import Array
 FINE = 8
 """Rows of a bed each way where the fasteners of a joint are judged."""
 
-COARSE = 3
+COARSE = 2
 """Rows of a bed each way where it only passes force on from piece to piece."""
 
 

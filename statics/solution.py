@@ -32,7 +32,8 @@ class Solution:
     Drawn above 0. ``ends`` (cases, m, 12) are the forces on beams' ends in their own axes. Cases
     that are ``lost`` (cases,) have no equilibrium; all else in them is 0. ``open`` (cases, n) are
     the springs that only press and do not. ``error`` (cases,) is the greatest force or moment left
-    over on any piece, over that case's load.
+    over on any piece, over that case's load. ``braced`` (cases, b) is what the system's braces
+    take, in N or N m.
     """
 
     motion: Array
@@ -41,6 +42,7 @@ class Solution:
     lost: NDArray[np.bool_]
     open: Mask
     error: Array
+    braced: Array
 
 
 def solve(
@@ -49,16 +51,19 @@ def solve(
     fixed: Array,
     factors: Mapping[str, float] = AS_READ,
     start: Mask | None = None,
+    *,
+    one_way: bool = True,
 ) -> Solution:
     """Return the solution for load cases (cases, size), those along beams counted in.
 
     ``fixed`` (cases, m, 12) is what acts along beams amounts to at their own ends; ``factors`` are
-    those of one set of stiffness; ``start`` which springs are thought to open.
+    those of one set of stiffness; ``start`` which springs are thought to open. Without ``one_way``
+    all springs hold both ways.
     Raises MechanismError where some motion meets no stiffness even with all springs closed.
     """
     K = system.stiffness(factors)
     scale = _scale(K)
-    only = np.flatnonzero(system.springs.one_way)
+    only = np.flatnonzero(system.springs.one_way & one_way)
     B = system.stretch[only]
     k = system.spring_stiffness(factors)
     right = np.concatenate([loads, B]) / scale
@@ -71,8 +76,11 @@ def solve(
     stretched[:, only] -= z
     force = np.where(lost[:, None], 0.0, stretched * k)
     ends = np.where(lost[:, None, None], 0.0, system.beam_ends(motion, fixed))
-    error = np.where(lost, 0.0, _left_over(system, loads, fixed, force, ends))
-    return Solution(motion, force, ends, lost, open_, error)
+    held = system.braces.reshape(-1, system.size)
+    braced = motion @ held.T * system.brace_stiffness
+    left = _left_over(system, loads - braced @ held, loads, fixed, force, ends)
+    error = np.where(lost, 0.0, left)
+    return Solution(motion, force, ends, lost, open_, error, braced)
 
 
 def _released(
@@ -118,9 +126,14 @@ def _solved(K: Array, right: Array) -> Array:
     return np.asarray(np.linalg.solve(K, right), dtype=np.float64)
 
 
-def _left_over(system: System, loads: Array, fixed: Array, force: Array, ends: Array) -> Array:
-    """Return the imbalance (cases,) of the pieces: moments over the size of the whole."""
-    left = loads - force @ system.stretch - system.load_along(ends + fixed)
+def _left_over(
+    system: System, carried: Array, loads: Array, fixed: Array, force: Array, ends: Array
+) -> Array:
+    """Return the imbalance (cases,) of the pieces: moments over the size of the whole.
+
+    ``carried`` (cases, size) are the loads less what braces hold.
+    """
+    left = carried - force @ system.stretch - system.load_along(ends + fixed)
     span = float(np.ptp(system.points, axis=0).max(initial=0.0)) or 1.0
     parts = np.abs(left.reshape(len(loads), -1, 2, 3)) / np.array([1.0, span])[:, None]
     whole = np.abs(loads.reshape(len(loads), -1, 2, 3)) / np.array([1.0, span])[:, None]

@@ -6,7 +6,7 @@ stiffness asks of each class of springs is a factor, so that the parts are put t
 """
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 
 import numpy as np
@@ -74,7 +74,8 @@ def together(springs: Sequence[Springs]) -> Springs:
 class System:
     """Rigid pieces at ``points`` (p, 3), beams between ``nodes`` (n, 3), and springs.
 
-    Node i belongs to piece ``piece`` (n,). Beams join nodes.
+    Node i belongs to piece ``piece`` (n,). Beams join nodes. ``braces`` (b, size) are motions that
+    nothing of the piece holds, held so that the rest can be told.
     """
 
     points: Array
@@ -82,6 +83,7 @@ class System:
     piece: Integers
     beams: Beams
     springs: Springs
+    braces: Array = field(default_factory=lambda: np.empty((0, 0)))
 
     @property
     def size(self) -> int:
@@ -149,7 +151,19 @@ class System:
         whole = self.beam_stiffness.copy()
         for kind, part in self._by_kind.items():
             whole += factors.get(kind, 1.0) * part
-        return whole
+        held = self.braces.reshape(-1, self.size)
+        return whole + self.brace_stiffness * (held.T @ held)
+
+    @cached_property
+    def brace_stiffness(self) -> float:
+        """Return how stiff what holds the braces is: as the stiffest motion of the piece."""
+        whole = self.beam_stiffness + sum(self._by_kind.values())
+        return float(np.diag(whole).max(initial=1.0))
+
+    def braced(self, motion: Array) -> "System":
+        """Return the same system with one more motion (size,) held."""
+        one = motion / float(np.linalg.norm(motion))
+        return replace(self, braces=np.vstack([self.braces.reshape(-1, self.size), one]))
 
     def spring_stiffness(self, factors: Mapping[str, float]) -> Array:
         """Return the stiffness (springs,) in N/m of each spring."""

@@ -11,7 +11,9 @@ from yardfast.design.shapes.flat import Frame, Plate
 from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.structure import build_structure
 from yardfast.statics.meeting import Face
-from yardfast.statics.model import Footing, Joined, Tie, model_of, share_of
+from yardfast.statics.building import model_of
+from yardfast.statics.graph import Edge, Holds
+from yardfast.statics.tie import Footing, Tie, share_of
 from yardfast.statics.stiffness import AXIAL, LATERAL
 from yardfast.statics.wrench import wrench
 
@@ -35,7 +37,7 @@ def four(stiffness):
 
 def standing(*parts, ties=(), joined=()):
     structure = build_structure(design(*parts))
-    feet = [Footing(0, square(0.3), np.full(4, 1.0e9))]
+    feet = [Footing(0, square(0.3), np.full((4, 3), 1.0e9))]
     return model_of(structure, ties, joined, feet)
 
 
@@ -85,10 +87,10 @@ def test_held_together_is_one_rigid_piece_and_a_ring_of_lumber_is_its_sides():
     cap = Part("cap", Plate(Regular(8, 0.8), 0.02), Place(on="ring"), material="softwood plywood")
     structure = build_structure(design(ring, cap))
     face = Face(shapely.Polygon(Regular(8, 0.8).corners()), np.array([0.0, 0.0, 0.038]), X, Y, Z)
-    feet = [Footing(0, np.column_stack([Regular(8, 0.7).corners(), np.zeros(8)]), np.full(8, 1e6))]
+    feet = [Footing(0, np.column_stack([Regular(8, 0.7).corners(), np.zeros(8)]), np.full((8, 3), 1e6))]
     loads = np.random.default_rng(3).normal(size=(10, 2, 6)) * 40.0
     apart = model_of(structure, (), (), feet).system
-    held = model_of(structure, (), (Joined(1, 0, face),), feet)
+    held = model_of(structure, (), (Edge(1, 0, Holds.ASSUMED, face),), feet)
     assert len(apart.beams.length) >= 8
     assert held.piece_of[1][0] in held.piece_of[0]
     forces = held.solved(loads)

@@ -1,0 +1,107 @@
+"""The forces within a piece under all its load cases: at its joints and along its sticks.
+
+Worked out for every case as if all that presses held both ways, which goes with the loads; then,
+for the cases that may govern, with what only presses, and with every set of stiffness.
+"""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from functools import cached_property
+
+import numpy as np
+
+from ..design.shapes.shape import Array
+from ..design.structure import Structure
+from ..statics.building import model_of
+from ..statics.footings import footings
+from ..statics.graph import Graph
+from ..statics.model import Forces, Model, SectionForces
+from ..statics.solution import MechanismError
+from ..statics.stiffness import SETS
+from .borne import Borne
+from .joints.ties import Fastened
+from .load_cases import Integers, LoadCases
+
+MOST_BRACED = 60
+"""So many motions that nothing holds are told apart at most."""
+
+AS_READ = "as read"
+
+
+@dataclass(frozen=True, eq=False)
+class InternalForces:
+    """A piece's model with its joints and load cases."""
+
+    graph: Graph
+    model: Model
+    joints: tuple[Fastened, ...]
+    cases: LoadCases
+
+    @property
+    def structure(self) -> Structure:
+        """Return the structure."""
+        return self.graph.structure
+
+    @cached_property
+    def _unit(self) -> Forces:
+        return self.model.solved(np.eye(self.model.bases), one_way=False)
+
+    def through(self, k: int) -> Array:
+        """Return the wrench (n, 6) at joint ``k`` about its face, all holding both ways."""
+        return self.cases.loads @ self._unit.through(k)
+
+    @cached_property
+    def sections(self) -> tuple[SectionForces, ...]:
+        """Return the section forces (n, x, 6) along every stick, all holding both ways."""
+        return tuple(
+            replace(one, force=np.einsum("nb,bxk->nxk", self.cases.loads, one.force))
+            for one in self._unit.sections
+        )
+
+    @cached_property
+    def braced(self) -> Array:
+        """Return what has to hold (n, b) the motions that nothing holds, in N or N m."""
+        return self.cases.loads @ self._unit.solution.braced
+
+    @property
+    def is_determinate(self) -> bool:
+        """Return whether every joint takes the same whatever the stiffness of anything."""
+        return all(one.tie.alone for one in self.joints)
+
+    def enveloped(self, which: Integers, sets: Sequence[str] | None = None) -> Iterator[
+        tuple[str, Forces]
+    ]:
+        """Yield the forces of some of the cases by each set of stiffness, as read first."""
+        for name in SETS if sets is None else sets:
+            yield (
+                name,
+                self.model.solved(
+                    self.cases.loads[which], SETS[name], one_way=not self.is_determinate
+                ),
+            )
+
+
+def internal_forces(
+    graph: Graph,
+    joints: Sequence[Fastened],
+    cases: LoadCases,
+    named: Sequence[Borne],
+    *,
+    paved: bool,
+) -> InternalForces:
+    """Return the model of a piece under its load cases; what nothing holds is braced, and told."""
+    model = model_of(
+        graph.structure,
+        [one.tie for one in joints],
+        [edge for edge in graph.held if edge.face is not None],
+        footings(graph, paved),
+        [(one.body, np.asarray(one.load.at)) for one in named],
+    )
+    none = np.zeros((1, model.bases))
+    for _ in range(MOST_BRACED):
+        try:
+            model.solved(none, one_way=False)
+            break
+        except MechanismError as free:
+            model = replace(model, system=model.system.braced(free.motion))
+    return InternalForces(graph, model, tuple(joints), cases)

@@ -1,0 +1,185 @@
+"""The joints of a design as ties of its model: springs where the fasteners stand, and a bed."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from ... import materials
+from ...design.shapes.shape import Array
+from ...design.structure import Structure
+from ...statics.graph import GROUND, Graph
+from ...statics.meeting import Face
+from ...statics.stiffness import (
+    AXIAL,
+    LATERAL,
+    axial_stiffness,
+    pressed_stiffness,
+    slip_modulus,
+    stiffness_rule,
+)
+from ...statics.tie import Tie
+from .driven import Driven, lengths
+from .fastener_sets import FastenerSet
+from .joint_material import Stuff
+from .joint_places import Place
+
+_DRAWN = 0.7
+"""Cosine from which a force along a direction draws a fastener more than it shears it."""
+
+
+@dataclass(frozen=True, eq=False)
+class Fastened:
+    """The joints that fasten one body to another: their ``places``, and the tie that they make.
+
+    ``at`` (places,) are the numbers of the first of each place's fasteners in the tie.
+    """
+
+    places: tuple[Place, ...]
+    tie: Tie
+
+    @property
+    def at(self) -> list[slice]:
+        """Return which fasteners of the tie belong to each place."""
+        ends = np.cumsum([0, *(len(place.points) for place in self.places)]).tolist()
+        return [slice(a, b) for a, b in zip(ends[:-1], ends[1:], strict=True)]
+
+
+def fastened(structure: Structure, graph: Graph, places: Sequence[Place]) -> tuple[Fastened, ...]:
+    """Return a design's joints, those between the same two bodies as one tie."""
+    pairs: dict[tuple[int, int], list[Place]] = {}
+    for place in places:
+        pairs.setdefault((place.of, place.to), []).append(place)
+    held = [(edge.of, edge.to) for edge in graph.held]
+    found: list[Fastened] = []
+    for pair, own in pairs.items():
+        others = [each for each in pairs if each != pair and each != pair[::-1]]
+        alone = not _joined(graph, [*others, *held], pair)
+        found.append(Fastened(tuple(own), tie_of(structure, own, alone=alone)))
+    return tuple(found)
+
+
+def tie_of(structure: Structure, places: Sequence[Place], *, alone: bool) -> Tie:
+    """Return the tie of all joints between two bodies."""
+    first = places[0]
+    axes = np.stack([first.face.right, first.face.up, first.face.leaves])
+    stiffness: list[Array] = []
+    kind: list[NDArray[np.str_]] = []
+    slips: list[NDArray[np.bool_]] = []
+    for place in places:
+        along = _in_axes(place, axes)
+        stiffness.append(along)
+        kind.append(_kinds(place, axes))
+        slips.append(np.full(len(place.points), place.row.fastener.kind == "bolt"))
+    return Tie(
+        first.of,
+        first.to,
+        first.face,
+        np.vstack([place.points for place in places]),
+        np.vstack(stiffness),
+        np.vstack(kind),
+        _bed(structure, first.of, first.to, first.face),
+        alone,
+        np.concatenate(slips),
+    )
+
+
+def _joined(graph: Graph, pairs: Sequence[tuple[int, int]], pair: tuple[int, int]) -> bool:
+    """Return whether pairs of bodies and the ground join the two of a pair."""
+    beside: dict[int, list[int]] = {}
+    ground = [(i, GROUND) for i in graph.grounded]
+    for a, b in (*pairs, *ground):
+        beside.setdefault(a, []).append(b)
+        beside.setdefault(b, []).append(a)
+    reached, edge = {pair[0]}, [pair[0]]
+    while edge:
+        edge = [j for i in edge for j in beside.get(i, ()) if j not in reached]
+        reached.update(edge)
+    return pair[1] in reached
+
+
+def _in_axes(place: Place, axes: Array) -> Array:
+    """Return the stiffness (n, 3) in N/m of a place's fasteners along axes (3, 3).
+
+    Of two sets, one on each side of a block, one after the other.
+    """
+    gives = np.zeros((len(place.points), 3, 3))
+    for one in place.sets:
+        axial, lateral = _stiffness(place, one)
+        square = one.draws[:, :, None] * one.draws[:, None, :]
+        K = lateral * np.eye(3) + (axial - lateral) * square
+        gives += np.linalg.inv(K)
+    K = np.linalg.inv(gives)
+    return np.einsum("ai,nij,aj->na", axes, K, axes)
+
+
+def _kinds(place: Place, axes: Array) -> NDArray[np.str_]:
+    """Return which springs (n, 3) draw fasteners rather than shear them: of blocks the softer."""
+    softest = max(place.sets, key=lambda one: 1.0 / _stiffness(place, one)[1])
+    drawn = np.abs(softest.draws @ axes.T) > _DRAWN
+    if len(place.sets) > 1:
+        drawn = drawn & np.all(
+            [np.abs(one.draws @ axes.T) > _DRAWN for one in place.sets], axis=0
+        )
+    return np.where(drawn, AXIAL, LATERAL)
+
+
+def _stiffness(place: Place, one: FastenerSet) -> tuple[float, float]:
+    """Return how stiff one fastener is in N/m, drawn and pushed sideways.
+
+    Nails and staples drawn as pushed: nothing is published (judgement). A bolt is drawn as a screw
+    with thread over its grip.
+    """
+    fastener, driven = place.row.fastener, one.driven
+    d = fastener.diameter
+    side, main = _density(driven.side), _density(driven.main)
+    driven_cold = fastener.kind in ("nail", "staple") and not place.row.predrilled
+    lateral = float(
+        slip_modulus(fastener.kind, d, side, main, lead_holes=not driven_cold)
+    ) * (fastener.legs if fastener.kind == "staple" else 1)
+    if driven.side.is_steel or driven.main.is_steel or driven.plate:
+        lateral *= stiffness_rule("steel over wood")
+    if fastener.kind in ("nail", "staple"):
+        return lateral, lateral
+    return float(axial_stiffness(d, _threaded(place, driven))), lateral
+
+
+def _threaded(place: Place, driven: Driven) -> float:
+    fastener = place.row.fastener
+    through, point = lengths(fastener.need("length"), driven)
+    if fastener.kind == "bolt":
+        return max(through, fastener.diameter)
+    thread = fastener.thread_length or point
+    return max(min(thread, point), fastener.diameter)
+
+
+def _density(stuff: Stuff) -> float:
+    """Return the mean density in kg/m3 of what a fastener is in; of steel that of the wood."""
+    try:
+        found = materials.find(stuff.name).typical
+    except KeyError:
+        return _WOOD
+    return _WOOD if stuff.is_steel else found
+
+
+_WOOD = 450.0
+"""Density in kg/m3 of wood that nobody named: judgement."""
+
+
+def _bed(structure: Structure, of: int, to: int, face: Face) -> float:
+    """Return the stiffness in Pa/m of two bodies pressed together across a face."""
+    gives = 0.0
+    for i in (of, to):
+        low, high = structure.bodies[i].extent
+        depth = float(np.abs(face.leaves) @ (high - low))
+        gives += 1.0 / float(pressed_stiffness(_across(), max(depth, _THIN)))
+    return 1.0 / gives
+
+
+_THIN = 0.006
+
+
+def _across() -> float:
+    """Return E in Pa of wood pressed across the grain."""
+    return stiffness_rule("stiffness of wood") * stiffness_rule("across over along")

@@ -1,0 +1,195 @@
+"""The load cases of a piece, as wrenches on its bodies: weight, wind from all sides, named loads."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from typing import TypeVar
+
+import numpy as np
+from numpy.typing import NDArray
+
+from ..design.shapes.shape import Array
+from ..design.structure import GRAVITY, WEIGHINGS, Structure, Weighing
+from ..loads.combinations import Factors
+from ..loads.given import GivenLoad
+from ..statics.wrench import wrench
+from .adjustments import wind_over
+from .borne import Borne
+
+T = TypeVar("T")
+
+Integers = NDArray[np.intp]
+
+
+@dataclass(frozen=True)
+class LoadSet:
+    """What acts at once: ``dead`` times the ``weighing`` weight, and ``live`` times wind or loads.
+
+    These are the named ``loads``; without one it is the wind, or in calm air nothing. ``longer``
+    is what wood holds under wind over what it holds for as long as this lasts.
+    """
+
+    weighing: Weighing
+    dead: float
+    live: float
+    longer: float = 1.0
+    loads: tuple[GivenLoad, ...] = ()
+
+    @property
+    def is_calm(self) -> bool:
+        """Return whether it is dead load alone."""
+        return not self.loads and self.live == 0.0
+
+    @property
+    def is_wind(self) -> bool:
+        """Return whether the wind acts, not calm air nor named loads."""
+        return not self.loads and self.live != 0.0
+
+    @property
+    def name(self) -> str:
+        """Return the names of its loads, "" without any."""
+        return together(self.loads)
+
+
+@dataclass(frozen=True, eq=False)
+class LoadCases:
+    """Load cases as numbers (n, bases) in N and N m about the origin, as a model takes them.
+
+    ``of`` (n,) is the set of ``sets`` that each is of; ``gust``, ``direction`` and ``case`` (n,)
+    tell the wind's, -1 without any. ``azimuths`` (D,) in degrees and ``cases`` (C,) name them.
+    """
+
+    loads: Array
+    of: Integers
+    direction: Integers
+    case: Integers
+    sets: tuple[LoadSet, ...]
+    azimuths: Array
+    cases: tuple[str, ...]
+
+    @property
+    def longer(self) -> Array:
+        """Return ``longer`` (n,) of each case's set."""
+        return np.array([one.longer for one in self.sets])[self.of]
+
+    def set_of(self, k: int) -> LoadSet:
+        """Return the set that a case is of."""
+        return self.sets[int(self.of[k])]
+
+    def azimuth(self, k: int) -> float | None:
+        """Return the azimuth in degrees from which the wind of a case comes; None without wind."""
+        return float(self.azimuths[self.direction[k]]) if self.direction[k] >= 0 else None
+
+    def name(self, k: int) -> str:
+        """Return what a case of wind is called, "calm" of dead load alone, else ""."""
+        if self.set_of(k).is_calm:
+            return "calm"
+        return self.cases[int(self.case[k])] if self.case[k] >= 0 else ""
+
+
+def load_sets(factors: Factors, basis: str, loads: Sequence[GivenLoad] = ()) -> tuple[LoadSet, ...]:
+    """Return what is tried: wind on light and heavy weight, dead load alone, and each named load.
+
+    Dead load that helps is light, dead load that hurts heavy; alone it is heavy and lasts for good.
+    A named load takes the place of wind, and so do all of them together; they last as what people
+    do: ten years in all, not 1.6 of wind (judgement: a push is shorter, yet comes again and again).
+    """
+    by_wind = (
+        LoadSet("light", factors.helping, factors.wind),
+        LoadSet("heavy", factors.hurting, factors.wind),
+    )
+    calm = LoadSet("heavy", factors.alone, 0.0, wind_over("permanent", basis))
+    normal = wind_over("normal", basis)
+    by_load = [
+        replace(one, live=factors.live, longer=normal, loads=acting)
+        for acting in at_once(loads)
+        for one in by_wind
+    ]
+    return (*by_wind, calm, *by_load)
+
+
+def at_once(loads: Sequence[T]) -> list[tuple[T, ...]]:
+    """Return which named loads are tried at once: each by itself, and all of several."""
+    alone = [(load,) for load in loads]
+    return [*alone, tuple(loads)] if len(loads) > 1 else alone
+
+
+def together(loads: Sequence[GivenLoad]) -> str:
+    """Return the names of loads that act at once."""
+    names = [load.name for load in loads]
+    return " and ".join(names) if len(names) < 3 else f"all {len(names)} named loads"
+
+
+def load_cases(
+    structure: Structure,
+    wind: Array,
+    azimuths: Array,
+    cases: tuple[str, ...],
+    factors: Factors,
+    basis: str,
+    named: Sequence[Borne] = (),
+    slope: float = 0.0,
+) -> LoadCases:
+    """Return every load case of a piece.
+
+    ``wind`` (Q, D, C, bodies, 6) is that on each body, ``named`` the loads that the design names:
+    after the bodies' wrenches stand theirs. On a ``slope`` in rad weight pulls toward eight sides.
+    """
+    bodies = len(structure.bodies)
+    Q, D, C = wind.shape[:3]
+    blown = wind.reshape(Q * D * C, bodies * 6)
+    direction, case = (each.ravel() for each in np.broadcast_arrays(*_places(Q, D, C)))
+    sets = load_sets(factors, basis, [one.load for one in named])
+    none = np.array([-1])
+    found: list[tuple[Array, int, Integers, Integers]] = []
+    for s, one in enumerate(sets):
+        live = _named(one, named)
+        for down in downward(slope):
+            dead = one.dead * _weight(structure, one.weighing, down)
+            base = np.concatenate([dead, one.live * live])
+            if one.is_wind:
+                whole = np.broadcast_to(base, (len(blown), len(base))).copy()
+                whole[:, : bodies * 6] += one.live * blown
+                found.append((whole, s, direction, case))
+            else:
+                found.append((base[None], s, none, none))
+    return LoadCases(
+        np.concatenate([each[0] for each in found]),
+        np.concatenate([np.full(len(each[0]), each[1]) for each in found]),
+        np.concatenate([each[2] for each in found]),
+        np.concatenate([each[3] for each in found]),
+        sets,
+        azimuths,
+        cases,
+    )
+
+
+def load_wrench(load: GivenLoad) -> Array:
+    """Return the wrench (6,) about the origin of a named load: F, then M = r x F."""
+    return wrench(load.force * np.asarray(load.direction), np.asarray(load.at))
+
+
+def downward(slope: float) -> Array:
+    """Return the ways (n, 3) in which weight pulls in the axes of a piece on a slope in rad."""
+    if slope == 0.0:
+        return np.array([[0.0, 0.0, -1.0]])
+    fall = np.pi / 4.0 * np.arange(8)
+    level = np.sin(slope)
+    down = np.full(8, -np.cos(slope))
+    return np.column_stack([level * np.cos(fall), level * np.sin(fall), down])
+
+
+def _places(Q: int, D: int, C: int) -> tuple[Integers, Integers]:
+    none = np.zeros((Q, D, C), dtype=np.intp)
+    return none + np.arange(D)[:, None], none + np.arange(C)
+
+
+def _named(one: LoadSet, named: Sequence[Borne]) -> Array:
+    """Return the wrenches (loads * 6,) of the named loads of a set, 0 of the others."""
+    each = [load_wrench(borne.load) * (borne.load in one.loads) for borne in named]
+    return np.concatenate([np.zeros(0), *each])
+
+
+def _weight(structure: Structure, weighing: Weighing, down: Array) -> Array:
+    """Return the wrenches (bodies * 6,) of the weight of each body."""
+    mass = structure.body_mass[WEIGHINGS.index(weighing)]
+    return wrench(GRAVITY * mass[:, None] * down, structure.steady_centres).ravel()

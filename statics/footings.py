@@ -1,0 +1,75 @@
+"""Where a piece stands on the ground or in it, as points on springs."""
+
+import numpy as np
+
+from ..design import plane
+from ..design.on_ground import touching_face
+from ..design.placing import Body
+from ..design.sections import section
+from ..design.shapes.shape import Array
+from .graph import GROUND, Graph, Holds
+from .stiffness import stiffness_rule
+from .tie import Footing
+
+LEVELS = 8
+"""Into so many lengths what stands in the ground is parted: judgement."""
+
+_MOST = 12
+"""A face with more corners than so many is held at as many places round it."""
+
+
+def footings(graph: Graph, paved: bool) -> list[Footing]:
+    """Return how each body that stands on the ground, or in it, is held there.
+
+    ``paved``: on a slab. What stands on it is held both ways at the corners of its own face.
+    """
+    found: list[Footing] = []
+    for edge in graph.edges:
+        if edge.to == GROUND:
+            body = graph.structure.bodies[edge.of]
+            if edge.holds is Holds.EMBEDDED:
+                depth = graph.structure.design.parts[body.part].embed
+                found.append(in_ground(edge.of, body, depth))
+            else:
+                found.append(on_ground(edge.of, body, paved))
+    return found
+
+
+def on_ground(i: int, body: Body, paved: bool) -> Footing:
+    """Return a body held at the corners of the face on which it stands."""
+    face = touching_face(body)
+    corners = plane.ring_of(plane.simpler(plane.hull(plane.coordinates(face))))
+    if len(corners) > _MOST:
+        corners = corners[np.linspace(0, len(corners), _MOST, endpoint=False).astype(int)]
+    points = np.column_stack([corners, np.full(len(corners), body.bottom)])
+    bed = stiffness_rule("bed of paving" if paved else "bed of soil")
+    each = bed * float(face.area) / len(points)
+    return Footing(i, points, np.full((len(points), 3), each))
+
+
+def in_ground(i: int, body: Body, depth: float) -> Footing:
+    """Return a post in the ground on springs that stiffen with depth, on both sides of it.
+
+    Sideways n_h z for each m of depth; at its end it stands. Source: subgrade reaction of piles
+    in sand, k = n_h z (Terzaghi 1955, memory).
+    """
+    step = depth / LEVELS
+    below = (np.arange(LEVELS) + 0.5) * step
+    n_h = stiffness_rule("sideways in soil")
+    points: list[Array] = []
+    stiffness: list[Array] = []
+    for z in below:
+        middle, half = _across(body, -float(z))
+        for way in (-1.0, 1.0):
+            points.append(np.array([middle[0] + way * half, middle[1], -z]))
+            stiffness.append(np.array([1.0, 1.0, 0.0]) * n_h * float(z) * step / 2.0)
+    middle, _ = _across(body, -float(below[-1]))
+    points.append(np.array([*middle, -depth]))
+    stiffness.append(np.array([0.0, 0.0, stiffness_rule("end of a post")]))
+    return Footing(i, np.array(points), np.array(stiffness))
+
+
+def _across(body: Body, height: float) -> tuple[Array, float]:
+    """Return the middle (2,) of a body's section at a height, and half its width along x."""
+    low_x, low_y, high_x, high_y = plane.bounds_of(section(body, height))
+    return np.array([low_x + high_x, low_y + high_y]) / 2.0, (high_x - low_x) / 2.0

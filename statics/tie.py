@@ -1,0 +1,97 @@
+"""What holds the bodies of a model: ties of fasteners on a face, and points on the ground."""
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from ..design.shapes.shape import Array
+from .bed import cells
+from .meeting import Face
+from .pressed_joint import Shared, share
+from .stiffness import AXIAL, BED, LATERAL
+from .wrench import motion_rows
+
+Many = tuple[Array, Array, Array, NDArray[np.bool_], NDArray[np.str_]]
+"""Springs as points, directions (k, 3), stiffness, what only presses, and kinds (k,)."""
+
+SLACK = 1.0e-6
+"""Share of its stiffness that a bolt has sideways before it bears."""
+
+
+@dataclass(frozen=True, eq=False)
+class Tie:
+    """What fastens body ``of`` to body ``to`` on the ``face`` on which they meet.
+
+    ``points`` (n, 3) on the site, each a spring of ``stiffness`` (n, 3) in N/m along the face's
+    right, up and leaving axes; ``kind`` (n, 3) tells which are axial, which lateral. ``bed`` in
+    Pa/m is the stiffness of what presses between them. ``alone``: nothing else joins what it
+    joins, so that whatever its stiffness it takes the same. ``slips`` (n,) are bolts in holes
+    wider than they are.
+    """
+
+    of: int
+    to: int
+    face: Face
+    points: Array
+    stiffness: Array
+    kind: NDArray[np.str_]
+    bed: float
+    alone: bool = False
+    slips: NDArray[np.bool_] | None = None
+
+    @property
+    def axes(self) -> Array:
+        """Return the face's right, up and leaving unit vectors (3, 3)."""
+        return np.stack([self.face.right, self.face.up, self.face.leaves])
+
+    def springs(self, cells_each_way: int) -> Many:
+        """Return points (k, 3), directions (k, 3), stiffness, what only presses, kinds (k,).
+
+        Fasteners first, three springs each, then the bed.
+        """
+        n = len(self.points)
+        bed = cells(self.face.area, cells_each_way)
+        m = len(bed.area)
+        points = np.concatenate([np.repeat(self.points, 3, axis=0), self.face.on_site(bed.points)])
+        along = np.concatenate([np.tile(self.axes, (n, 1)), np.repeat(self.axes[2:], m, axis=0)])
+        stiffness = np.concatenate([self.stiffness.ravel(), self.bed * bed.area])
+        kinds = np.concatenate([self.kind.ravel(), np.full(m, BED)])
+        return points, along, stiffness, np.arange(3 * n + m) >= 3 * n, kinds
+
+
+@dataclass(frozen=True, eq=False)
+class Footing:
+    """Where a body stands on the ground: points (n, 3), of stiffness (n, 3) in N/m along x, y, z.
+
+    Held both ways: what a piece does that nothing holds down is told by statics of the whole; its
+    parts are judged as if it were held there.
+    """
+
+    body: int
+    points: Array
+    stiffness: Array
+
+
+def share_of(
+    tie: Tie,
+    wrenches: Array,
+    rows_each_way: int,
+    factors: dict[str, float],
+    slack: int | None = None,
+) -> Shared:
+    """Return how the fasteners of a tie and its bed share wrenches (cases, 6) about its face.
+
+    Fasteners come first, three springs each. ``slack`` is one that does not yet bear sideways.
+    """
+    points, along, stiffness, one_way, kinds = tie.springs(rows_each_way)
+    times = np.array([factors.get(str(kind), 1.0) for kind in kinds])
+    if slack is not None:
+        own = slice(3 * slack, 3 * slack + 3)
+        times[own] = np.where(kinds[own] == LATERAL, SLACK, times[own])
+    r = motion_rows(along, points, tie.face.origin)
+    size = float(np.linalg.norm(points - tie.face.origin, axis=1).max(initial=0.0)) or 1.0
+    return share(r, stiffness * times, one_way, wrenches, size)
+
+
+__all__ = ["AXIAL", "LATERAL", "Footing", "Many", "Tie", "share_of"]
