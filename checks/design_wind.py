@@ -80,7 +80,9 @@ def wind_on_bodies(exposed: Exposed, method: Method) -> tuple[Array, tuple[str, 
         [force[..., 0], force[..., 1], none, -up * force[..., 1], up * force[..., 0], twist],
         axis=-1,
     )
-    least = np.broadcast_to(least[None, :, None], (len(wrench), *least.shape[:1], 1, *least.shape[1:]))
+    least = np.broadcast_to(
+        least[None, :, None], (len(wrench), *least.shape[:1], 1, *least.shape[1:])
+    )
     return np.concatenate([wrench, least], axis=2), (*names, "minimum")
 
 

@@ -1,25 +1,18 @@
 """The whole examination of a design: structure, wind, checks, limits and remedies in one result."""
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cached_property
 
-import numpy as np
-from numpy.typing import NDArray
-
 from ..design.faults import DesignError, Fault
 from ..design.model import Design
-from ..design.shapes.bodies import Solid
-from ..design.shapes.boxes import Box
-from ..design.shapes.member import Member
 from ..design.structure import Structure, build_structure
 from ..loads.actions import Actions
 from ..loads.combinations import Factors, factors, factors_of_parts, resistance_basis
 from ..loads.exposed import Exposed, bare, expose
-from ..loads.methods import method_of
+from ..loads.methods import Method, method_of
 from ..loads.site import Site
 from ..materials import grounds
-from ..statics.graph import graph_of
+from ..statics.graph import Graph, graph_of
 from ..statics.look_again import LookAgain, look_again
 from ..statics.unsupported import refuse_unsupported
 from .anchoring.added_weight import Added, added_weight
@@ -36,25 +29,26 @@ from .anchoring.embedded_posts import (
 from .anchoring.held import Held, held_by
 from .bearing import check_bearing
 from .borne import Borne, borne_loads
-from .design_wind import DesignWind, design_actions, design_wind
+from .design_wind import DesignWind, design_actions, design_wind, wind_on_bodies
 from .given_loads import check_given_load
-from .joints.cuts import Cut
+from .internal_forces import internal_forces
 from .joints.fastened import fastened_by
-from .joints.joint_check import JointFound, find_joints
-from .joints.joint_places import Place
+from .joints.joint_check import JointFound
+from .joints.ties import fastened
 from .judging import Check, Kind
 from .limits import Limits, limits
-from .local_wind import LocalWind, local_wind
+from .load_cases import load_cases
+from .local_wind import local_wind
 from .loose import check_loose, loose_parts
-from .members.all_members import check_members, posts_to_judge
-from .members.member_check import Member as Judged
-from .members.member_check import Members, NotJudged
+from .members.all_members import check_members
+from .members.member_check import Members
 from .overturning import check_overturning
 from .people import check_climb, check_push, check_push_on_posts
 from .remedies import NOTHING_TO_HOLD, Remedies, remedies
 from .seams.held_together import as_fastened, seams_judged
 from .sliding import check_sliding
 from .standing import Standing
+from .strength import strength_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -72,7 +66,8 @@ class Examination:
 
     ``free`` are overturning and sliding without anchors, None where ``posts`` in the ground carry
     it. ``loads`` are those that the design names, each with the part that takes it.
-    ``look_again`` is what was read without fault but is hardly meant.
+    ``look_again`` is what was read without fault but is hardly meant. ``equilibrium_error`` is the
+    greatest imbalance of any body in any load case that was solved, over that case's load.
     """
 
     design: Design
@@ -94,6 +89,7 @@ class Examination:
     limits: Limits
     remedies: Remedies
     look_again: tuple[LookAgain, ...] = ()
+    equilibrium_error: float = 0.0
 
     @property
     def loaded(self) -> Loaded:
@@ -212,37 +208,18 @@ def examine(design: Design) -> Examination:
         else:
             checks = [*free, check_bearing(standing, actions, used)]
     checks += [check for check in people if check is not None]
-    fastened = fastened_by(structure)
-    loose = loose_parts(structure, standing.ground, standing.slope, fastened)
+    by = fastened_by(structure)
+    loose = loose_parts(structure, standing.ground, standing.slope, by)
     its_own = [one.exposed(structure, site.sheltering, each) for one in loose]
     its_actions = [design_actions(alone, method) for alone in its_own]
     checks += check_loose(loose, its_actions, used)
-    loads = borne_loads(structure, fastened)
+    loads = borne_loads(structure, by)
     checks += [check_given_load(standing, load, used, posts) for load in loads]
-
-    def blow(some: NDArray[np.bool_]) -> Actions:
-        return design_actions(expose(structure, each, site.sheltering, some), method)
-
-    inside, resists = factors_of_parts(site), resistance_basis(site)
-    joined, sewn = as_fastened(structure, resists)
-    joints = find_joints(
-        structure,
-        fastened,
-        joined,
-        blow,
-        inside,
-        resists,
-        standing.slope,
-        loads,
-        _by_place_along_a_rail,
-    )
-    checks += [one.check for one in joints]
-    local = local_wind(structure, exposed, method)
-    seams = seams_judged(structure, sewn, exposed, local, method, inside, resists)
-    checks += [one.check for one in seams]
-    sticks = _sticks(structure, joined, blow, resists, inside, loads)
-    members = _members(structure, joined, blow, local, resists, inside, loads, sticks)
-    checks += [one.check for one in members.judged]
+    parts = _held_together(structure, graph, exposed, standing, site, method, loads)
+    checks += [one.check for one in parts.joints]
+    checks += [one.check for one in parts.seams]
+    checks += [one.check for one in parts.members.judged]
+    checks += [] if parts.racking is None else [parts.racking]
     return Examination(
         design=design,
         site=site,
@@ -256,9 +233,10 @@ def examine(design: Design) -> Examination:
         free=free,
         posts=posts,
         held=held,
-        members=members,
-        joints=joints,
-        fastened_seams=seams,
+        members=parts.members,
+        joints=parts.joints,
+        fastened_seams=parts.seams,
+        equilibrium_error=parts.error,
         loads=loads,
         look_again=look_again(graph),
         limits=limits(standing, exposed, site, tuple(zip(loose, its_own, strict=True)), posts),
@@ -266,12 +244,6 @@ def examine(design: Design) -> Examination:
         if free is None
         else remedies(standing, actions, used, slides=not free[1].passes),
     )
-
-
-def _by_place_along_a_rail(structure: Structure, cut: Cut) -> tuple[Cut, ...]:
-    from .members.along_a_rail import along_a_rail  # noqa: PLC0415 - few pieces have such a rail
-
-    return along_a_rail(structure, cut)
 
 
 def _both(design: Design) -> Fault:
@@ -286,38 +258,40 @@ def _both(design: Design) -> Fault:
     )
 
 
-def _sticks(
+@dataclass(frozen=True, eq=False)
+class _Parts:
+    """What was found of what holds a piece together."""
+
+    joints: tuple[JointFound, ...]
+    seams: "tuple[SeamFound, ...]"
+    members: Members
+    racking: Check | None
+    error: float
+
+
+def _held_together(
     structure: Structure,
-    joined: tuple[Place, ...],
-    blow: Callable[[NDArray[np.bool_]], Actions],
-    basis: str,
-    used: Factors,
+    graph: Graph,
+    exposed: Exposed,
+    standing: Standing,
+    site: Site,
+    method: Method,
     loads: tuple[Borne, ...],
-) -> list[Judged | NotJudged]:
-    """Return the strength of beams, arms, braces and leaning legs."""
-    if not any(isinstance(body.shape, (Box, Member, Solid)) for body in structure.bodies):
-        return []
-    from .members.stick_checks import check_sticks  # noqa: PLC0415 - most pieces have no such parts
-
-    return check_sticks(structure, joined, blow, used, basis, loads)
-
-
-def _members(
-    structure: Structure,
-    joined: tuple[Place, ...],
-    blow: Callable[[NDArray[np.bool_]], Actions],
-    local: LocalWind,
-    basis: str,
-    used: Factors,
-    loads: tuple[Borne, ...],
-    sticks: list[Judged | NotJudged],
-) -> Members:
-    """Return the strength of parts, posts under the wind on what they carry alone."""
-    groups = posts_to_judge(structure, loads)
-    posts = [(group, None if group.why_not else blow(group.goes)) for group in groups]
-    spanned = None
-    if any(len(group.bodies) > 2 for group in groups):
-        from .members.rails_on_posts import spanned_by  # noqa: PLC0415 - few pieces have so many
-
-        spanned = spanned_by(structure, joined, groups, blow, basis, loads)
-    return check_members(structure, posts, local, used, basis, loads, sticks, spanned)
+) -> _Parts:
+    """Return what was found of a piece's joints, seams and parts under its load cases."""
+    used, basis = factors_of_parts(site), resistance_basis(site)
+    placed, sewn = as_fastened(structure, basis)
+    wind, names = wind_on_bodies(exposed, method)
+    cases = load_cases(structure, wind, exposed.azimuths, names, used, basis, loads, standing.slope)
+    forces = internal_forces(
+        graph,
+        fastened(structure, graph, placed),
+        cases,
+        loads,
+        paved=not standing.ground.stakes_possible,
+    )
+    found = strength_of(forces, used, basis)
+    local = local_wind(structure, exposed, method)
+    seams = seams_judged(structure, sewn, exposed, local, method, used, basis)
+    members = check_members(structure, local, used, basis, loads, found.sticks)
+    return _Parts(found.joints, seams, members, found.racking, found.error)

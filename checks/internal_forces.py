@@ -54,7 +54,7 @@ class InternalForces:
     def sections(self) -> tuple[SectionForces, ...]:
         """Return the section forces (n, x, 6) along every stick, all holding both ways."""
         return tuple(
-            replace(one, force=np.einsum("nb,bxk->nxk", self.cases.loads, one.force))
+            replace(one, force=np.tensordot(self.cases.loads, one.force, axes=1))
             for one in self._unit.sections
         )
 
@@ -68,9 +68,9 @@ class InternalForces:
         """Return whether every joint takes the same whatever the stiffness of anything."""
         return all(one.tie.alone for one in self.joints)
 
-    def enveloped(self, which: Integers, sets: Sequence[str] | None = None) -> Iterator[
-        tuple[str, Forces]
-    ]:
+    def enveloped(
+        self, which: Integers, sets: Sequence[str] | None = None
+    ) -> Iterator[tuple[str, Forces]]:
         """Yield the forces of some of the cases by each set of stiffness, as read first."""
         for name in SETS if sets is None else sets:
             yield (

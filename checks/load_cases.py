@@ -1,4 +1,4 @@
-"""The load cases of a piece, as wrenches on its bodies: weight, wind from all sides, named loads."""
+"""The load cases of a piece as wrenches on its bodies: weight, wind, and named loads."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace

@@ -7,9 +7,9 @@ import numpy as np
 
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
-from .bed import COARSE, cells
+from .bed import COARSE
 from .frame import Beams, end_forces
-from .graph import Edge
+from .graph import Edge, swings
 from .model import Model
 from .sticks import Stick, body_sticks
 from .stiffness import GROUND
@@ -53,7 +53,9 @@ class _Building:
         self.structure, self.ties, self.footings = structure, tuple(ties), footings
         self.loaded = tuple(loaded)
         count = len(structure.bodies)
-        self.sticks_at = [body_sticks(structure, i) for i in range(count)]
+        self.sticks_at = [
+            () if swings(structure, i) else body_sticks(structure, i) for i in range(count)
+        ]
         meets: list[list[Array]] = [[] for _ in range(count)]
         one: Tie | Edge
         for one in (*ties, *joined):
@@ -270,7 +272,7 @@ def _put(found: Array, system: System, node: int, part: Array) -> None:
 def _spots(one: Tie | Edge) -> Array:
     """Return points (n, 3) over the face on which two bodies meet."""
     assert one.face is not None
-    return one.face.on_site(cells(one.face.area, COARSE).points)
+    return one.face.bed(COARSE)[0]
 
 
 def _as_rigid(nodes: Array) -> Array:

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
+from functools import cached_property
 
 import numpy as np
 import shapely
@@ -11,6 +12,7 @@ from shapely.geometry.base import BaseGeometry
 from ..design import plane
 from ..design.placing import Body
 from ..design.shapes.shape import Array
+from .bed import cells
 from .fit import FIT
 from .surfaces import EXACT, Piece, Surfaces, outline, surfaces_of
 
@@ -53,6 +55,18 @@ class Face:
         """Return points (…, 3) of the site in the plane (…, 2)."""
         off = points - self.origin
         return np.stack([off @ self.right, off @ self.up], axis=-1)
+
+    def bed(self, rows: int) -> tuple[Array, Array]:
+        """Return points (n, 3) over the face and the area (n,) in m2 for which each stands."""
+        known = self._beds
+        if rows not in known:
+            found = cells(self.area, rows)
+            known[rows] = self.on_site(found.points), found.area
+        return known[rows]
+
+    @cached_property
+    def _beds(self) -> dict[int, tuple[Array, Array]]:
+        return {}
 
     @property
     def is_level(self) -> bool:

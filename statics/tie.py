@@ -6,16 +6,15 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ..design.shapes.shape import Array
-from .bed import cells
 from .meeting import Face
 from .pressed_joint import Shared, share
-from .stiffness import AXIAL, BED, LATERAL
+from .stiffness import BED, LATERAL
 from .wrench import motion_rows
 
 Many = tuple[Array, Array, Array, NDArray[np.bool_], NDArray[np.str_]]
 """Springs as points, directions (k, 3), stiffness, what only presses, and kinds (k,)."""
 
-SLACK = 1.0e-6
+SLACK = 1.0e-4
 """Share of its stiffness that a bolt has sideways before it bears."""
 
 
@@ -51,11 +50,11 @@ class Tie:
         Fasteners first, three springs each, then the bed.
         """
         n = len(self.points)
-        bed = cells(self.face.area, cells_each_way)
-        m = len(bed.area)
-        points = np.concatenate([np.repeat(self.points, 3, axis=0), self.face.on_site(bed.points)])
+        spots, area = self.face.bed(cells_each_way)
+        m = len(area)
+        points = np.concatenate([np.repeat(self.points, 3, axis=0), spots])
         along = np.concatenate([np.tile(self.axes, (n, 1)), np.repeat(self.axes[2:], m, axis=0)])
-        stiffness = np.concatenate([self.stiffness.ravel(), self.bed * bed.area])
+        stiffness = np.concatenate([self.stiffness.ravel(), self.bed * area])
         kinds = np.concatenate([self.kind.ravel(), np.full(m, BED)])
         return points, along, stiffness, np.arange(3 * n + m) >= 3 * n, kinds
 
@@ -92,6 +91,3 @@ def share_of(
     r = motion_rows(along, points, tie.face.origin)
     size = float(np.linalg.norm(points - tie.face.origin, axis=1).max(initial=0.0)) or 1.0
     return share(r, stiffness * times, one_way, wrenches, size)
-
-
-__all__ = ["AXIAL", "LATERAL", "Footing", "Many", "Tie", "share_of"]

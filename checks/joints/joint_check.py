@@ -1,10 +1,10 @@
 """Joints: what wind or a named load asks of each nail, screw and bolt, and whether it holds.
 
-The fasteners that a cut goes through share what is carried by statics; each is judged by what pulls
-it along itself and what pushes it sideways at once.
+The fasteners at a joint and the bed on which it presses share what goes through it as springs; each
+fastener is judged by what pulls it along itself and what pushes it sideways at once.
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from math import inf
 
@@ -12,21 +12,37 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ...design.shapes.shape import Array
-from ...design.structure import Structure
-from ...loads.actions import Blow
 from ...loads.combinations import Factors
+from ...statics.bed import COARSE, FINE
 from ...statics.joint_table import JointRow
-from ..borne import Borne
+from ...statics.stiffness import SETS
+from ...statics.tie import share_of
+from ...statics.wrench import motion_rows
 from ..judging import Check, Kind
-from . import fastener_group, fastener_layout
-from .carried import Fastened
-from .cuts import ByPlace, Cut, cuts_at
+from ..load_cases import Integers, LoadCases
+from . import fastener_layout
 from .fastener_capacity import Capacity
 from .fastener_sets import FastenerSet
 from .joint_places import Place
-from .most_used import MostUsed, held_for, most_used
+from .most_used import MostUsed, held_for, most_used, used_by
+from .ties import NOTHING, Fastened, tie_of
 
-SOURCE = "NDS 2018 12.4 with 12.2 and 12.3; statics of the group"
+SOURCE = "NDS 2018 12.4 with 12.2 and 12.3; elastic equilibrium of the piece"
+
+
+@dataclass(frozen=True, eq=False)
+class Asked:
+    """What goes through one tie in some of the load cases.
+
+    ``wrenches`` are those (m, 6) about its face by set of stiffness, ``which`` (m,) the cases.
+    ``used`` is how far its fastener that is used most is, as read.
+    """
+
+    joint: Fastened
+    which: Integers
+    wrenches: Mapping[str, Array]
+    cases: LoadCases
+    used: float = 0.0
 
 
 @dataclass(frozen=True, eq=False)
@@ -36,15 +52,16 @@ class JointFound:
     ``tension`` and ``shear`` in N are of the fastener used most, which stands at ``at`` (3,) in m;
     ``count`` in all, at how many ``spots``; ``spacing`` the least in m at one of them.
     ``outward`` is the site's azimuth in degrees of that fastener from the middle of its group, None
-    where it stands in it. ``shared_with`` names joints that the same cut goes through. ``longer``
+    where it stands in it. ``shared_with`` names joints between the same two pieces. ``longer``
     is what it holds under wind over what it holds for as long as what governs lasts.
+    ``envelope`` is the least and the greatest use over the sets of stiffness.
     """
 
     row: JointRow
     check: Check
     place: Place
     fasteners: FastenerSet
-    cuts: tuple[Cut, ...]
+    asked: tuple[Asked, ...]
     tension: float
     shear: float
     at: Array
@@ -54,6 +71,7 @@ class JointFound:
     spacing: float | None
     shared_with: tuple[str, ...]
     longer: float = 1.0
+    envelope: tuple[float, float] = (0.0, 0.0)
 
     @property
     def holds(self) -> Capacity:
@@ -61,120 +79,105 @@ class JointFound:
         return held_for(self.row, self.fasteners.holds, self.longer)
 
 
-def find_joints(
-    structure: Structure,
-    fastened: Fastened,
-    places: Sequence[Place],
-    blow: Blow,
-    factors: Factors,
-    basis: str,
-    slope: float,
-    loads: Sequence[Borne],
-    by_place: ByPlace,
-) -> tuple[JointFound, ...]:
-    """Return what was found of every joint of a design, in the file's order.
-
-    ``places`` are its joints where they stand, ``blow`` the wind on some of its bodies alone,
-    ``basis`` that of judgement, ``slope`` that of the ground in rad, ``loads`` those that the
-    design names; ``by_place`` parts what is cut along a slender piece.
-    """
-    if not places:
-        return ()
-    cuts = cuts_at(structure, fastened, places, blow, factors, basis, slope, loads, by_place)
-    return tuple(
-        _worst_of(row, cuts[row.name], factors) for row in structure.design.several(JointRow)
+def judge_joint(row: JointRow, asked: Sequence[Asked], factors: Factors) -> JointFound:
+    """Return what is found of a joint by what goes through it at each place where it stands."""
+    most: dict[str, MostUsed] = {}
+    worst: tuple[MostUsed, Asked] | None = None
+    for one in asked:
+        for name, used in _each_use(row, one):
+            if name not in most or used.rank > most[name].rank:
+                most[name] = used
+            if worst is None or used.rank > worst[0].rank:
+                worst = used, one
+    assert worst is not None
+    used, of = worst
+    case = int(of.which[used.load[0]])
+    own = [place for one in asked for place in one.joint.places if place.row.name == row.name]
+    beside = [place for one in asked for place in one.joint.places if place.row.name != row.name]
+    apart = [fastener_layout.least_spacing(each.points) for each in own]
+    spaced = [each for each in apart if each is not None]
+    spread = [one.used for one in most.values()]
+    return JointFound(
+        row=row,
+        check=_check(row, of.cases, case, used, factors),
+        place=used.place,
+        fasteners=used.fasteners,
+        asked=tuple(asked),
+        tension=used.tension,
+        shear=used.shear,
+        at=used.place.points[used.nth],
+        outward=_outward(np.vstack([each.points for each in own]), used.place.points[used.nth]),
+        count=sum(len(each.points) for each in own),
+        spots=len(own),
+        spacing=min(spaced, default=None),
+        shared_with=tuple(dict.fromkeys(place.row.name for place in beside)),
+        longer=float(of.cases.longer[case]),
+        envelope=(min(spread), max(spread)),
     )
 
 
 def again(found: JointFound, own: Sequence[Place], factors: Factors) -> JointFound:
-    """Return what is found of a joint with other fasteners (``own``) under the same loads."""
-    row = own[0].row
-    cuts = [
-        replace(
-            cut,
-            through=_refastened(cut.through, own),
-            within=_refastened(cut.within, own),
-        )
-        for cut in found.cuts
-    ]
-    return _worst_of(row, cuts, factors)
+    """Return what is found of a joint with other fasteners (``own``) under the same forces."""
+    return judge_joint(found.row, [_refastened(one, own) for one in found.asked], factors)
 
 
-def _refastened(through: Sequence[Place], own: Sequence[Place]) -> tuple[Place, ...]:
-    """Return what a cut goes through, with a joint's other fasteners ``own`` for those it had."""
-    name = own[0].row.name
-    meets = {(place.of, place.to) for place in through if place.row.name == name}
-    return (
-        *(place for place in through if place.row.name != name),
-        *(place for place in own if (place.of, place.to) in meets),
-    )
-
-
-def _worst_of(row: JointRow, cuts: Sequence[Cut], factors: Factors) -> JointFound:
-    """Return what is found of a joint in the cut in which it is used most."""
-    each = [_judged(row, cut, factors) for cut in cuts]
-    return replace(max(each, key=lambda one: one.check.rank), cuts=tuple(cuts))
-
-
-def _judged(row: JointRow, cut: Cut, factors: Factors) -> JointFound:
-    """Return how a joint is used within a cut, by its fastener that is used most."""
-    held = _shared(cut)
-    longer = np.array([one.longer for one in cut.loads.sets])
-    at = 0
-    worst: MostUsed | None = None
-    for place in cut.through:
-        size = len(place.points)
-        if place.row.name == row.name:
+def most_at(one: Asked, set_name: str) -> Array:
+    """Return how far (m,) the fastener of a tie that is used most is used in each of the cases."""
+    found = np.zeros(len(one.which))
+    longer = one.cases.longer[one.which][:, None]
+    for slack in _slack(one.joint):
+        held = _held(one, one.wrenches[set_name], set_name, slack)
+        for place, at in zip(one.joint.places, one.joint.at, strict=True):
             for fasteners in place.sets:
-                drawn = _on_axis(held[..., at : at + size, :], fasteners.draws)
-                one = most_used(row, place, fasteners, longer, *drawn)
-                if worst is None or one.rank > worst.rank:
-                    worst = one
-        at += size
-    assert worst is not None
-    place = worst.place
-    found = _check(row, cut, worst, factors)
-    own = [each for each in cut.whole if each.row.name == row.name]
-    points = np.vstack([each.points for each in cut.whole])
-    apart = [fastener_layout.least_spacing(each.points) for each in own]
-    spaced = [each for each in apart if each is not None]
-    others = {each.row.name: None for each in cut.whole if each.row.name != row.name}
-    return JointFound(
-        row=row,
-        check=found,
-        place=place,
-        fasteners=worst.fasteners,
-        cuts=(cut,),
-        tension=worst.tension,
-        shear=worst.shear,
-        at=place.points[worst.nth],
-        outward=_outward(points, place.points[worst.nth]),
-        count=sum(len(each.points) for each in own),
-        spots=len(own),
-        spacing=min(spaced, default=None),
-        shared_with=tuple(others),
-        longer=float(longer[worst.load[0]]),
-    )
+                tension, shear = _on_axis(held[:, at], fasteners.draws)
+                used = used_by(place.row, fasteners, longer, longer * tension, longer * shear)
+                found = np.maximum(found, used.max(axis=1))
+    return found
 
 
-def _shared(cut: Cut) -> Array:
-    """Return the force (…, n, 3) in N that each fastener takes which a cut goes through."""
-    points = np.vstack([place.points for place in cut.through])
-    F, M = cut.loads.force, cut.loads.about(cut.origin)
-    if len(cut.corners) == 0:
-        held = fastener_group.hung(points - cut.origin, F, M)
-    else:
-        right, up, out = cut.axes
-        local = (points - cut.origin) @ cut.axes[:2].T
-        first = np.stack([-(M @ up), M @ right], axis=-1)
-        pulled = fastener_group.pulls(local, cut.corners, F @ out, first)
-        along = np.stack([F @ right, F @ up], axis=-1)
-        flat = fastener_group.shares(local, along, M @ out)
-        unheld = np.logical_not(np.isfinite(flat))
-        sound = np.where(unheld, 0.0, flat) @ cut.axes[:2]
-        held = pulled.tension[..., None] * out + sound
-        held = np.where(unheld.any(axis=-1, keepdims=True), inf, held)
+def _each_use(row: JointRow, one: Asked) -> Iterator[tuple[str, MostUsed]]:
+    """Yield the fastener of a joint that is used most at one tie, by each set of stiffness."""
+    longer = one.cases.longer[one.which]
+    for name, wrenches in one.wrenches.items():
+        for slack in _slack(one.joint):
+            held = _held(one, wrenches, name, slack)
+            for place, at in zip(one.joint.places, one.joint.at, strict=True):
+                if place.row.name == row.name:
+                    for fasteners in place.sets:
+                        drawn = _on_axis(held[:, at], fasteners.draws)
+                        tension, shear = (longer[:, None] * each for each in drawn)
+                        yield name, most_used(row, place, fasteners, longer, tension, shear)
+
+
+def _slack(joint: Fastened) -> list[int | None]:
+    """Return which bolts may not bear yet, one at a time: none, or each of several."""
+    slips = joint.tie.slips
+    if slips is None or slips.sum() < 2:
+        return [None]
+    return [None, *np.flatnonzero(slips).tolist()]
+
+
+def _held(one: Asked, wrenches: Array, name: str, slack: int | None) -> Array:
+    """Return the force (m, n, 3) in N that each fastener takes; infinite where nothing holds."""
+    tie = one.joint.tie
+    shared = share_of(tie, wrenches, FINE, dict(SETS[name]), slack)
+    n = len(tie.points)
+    takes_part = tie.stiffness > 10.0 * NOTHING * tie.stiffness.max()
+    local = shared.force[:, : 3 * n].reshape(-1, n, 3) * takes_part
+    held: Array = local @ tie.axes
+    held[shared.lost] = inf
     return held
+
+
+def _refastened(one: Asked, own: Sequence[Place]) -> Asked:
+    """Return what a joint's other fasteners ``own`` are asked, for those it had."""
+    name = own[0].row.name
+    pair = one.joint.tie.of, one.joint.tie.to
+    instead = [place for place in own if (place.of, place.to) == pair]
+    kept = [place for place in one.joint.places if place.row.name != name]
+    tie = tie_of(one.joint.structure, [*instead, *kept], alone=one.joint.tie.alone)
+    joint = Fastened((*instead, *kept), tie, one.joint.structure)
+    return replace(one, joint=joint)
 
 
 def _on_axis(held: Array, draws: Array) -> tuple[Array, Array]:
@@ -189,14 +192,11 @@ def _on_axis(held: Array, draws: Array) -> tuple[Array, Array]:
     return np.maximum(drawn, 0.0), np.where(unheld, inf, across)
 
 
-def _check(row: JointRow, cut: Cut, worst: MostUsed, factors: Factors) -> Check:
+def _check(row: JointRow, cases: LoadCases, case: int, worst: MostUsed, factors: Factors) -> Check:
     """Return the check: the force on the fastener used most, against what it holds that way."""
-    s, _, d, c = worst.load
-    acts = cut.loads.sets[s]
-    by_wind = acts.is_wind
+    acts = cases.set_of(case)
     used, holds = worst.used, held_for(row, worst.fasteners.holds, acts.longer)
-    whole = float(np.linalg.norm(cut.loads.force[worst.load])) / acts.longer
-    force = float(np.hypot(worst.tension, worst.shear)) if np.isfinite(worst.shear) else whole
+    force = float(np.hypot(worst.tension, worst.shear)) if np.isfinite(worst.shear) else 0.0
     capacity = force / used if 0.0 < used < inf else 0.0
     if used == 0.0:
         capacity = min(holds.pull, holds.sideways)
@@ -212,8 +212,8 @@ def _check(row: JointRow, cut: Cut, worst: MostUsed, factors: Factors) -> Check:
         weighing=acts.weighing,
         dead=acts.dead,
         wind=acts.live,
-        direction_deg=float(cut.loads.azimuths[d]) if by_wind else None,
-        case="calm" if acts.is_calm else cut.loads.cases[c] if by_wind else "",
+        direction_deg=cases.azimuth(case),
+        case=cases.name(case),
         load=acts.name,
     )
 
@@ -223,3 +223,28 @@ def _outward(points: Array, at: Array) -> float | None:
     if np.hypot(*away) < 1.0e-3:
         return None
     return float(np.degrees(np.arctan2(away[0], away[1])) % 360.0)
+
+
+def may_govern_joint(through: Array, joint: Fastened, cases: LoadCases, most: int) -> Integers:
+    """Return the cases (k,) in which a joint may be used most, by what goes through it (n, 6).
+
+    As if its bed held both ways, and as if there were none: each brings its own greatest.
+    """
+    tie = joint.tie
+    points, along, stiffness, _, _ = tie.springs(COARSE)
+    rows = motion_rows(along, points, tie.face.origin)
+    n, wrenches = len(tie.points), through * cases.longer[:, None]
+    picked = [np.argsort(-np.linalg.norm(wrenches[:, :3], axis=1))[:1]]
+    for last in (len(rows), 3 * n):
+        K = rows[:last].T @ (stiffness[:last, None] * rows[:last])
+        motion = wrenches @ np.linalg.pinv(K, rcond=1.0e-10)
+        force = (motion @ rows[: 3 * n].T) * stiffness[: 3 * n]
+        local = force.reshape(-1, n, 3) @ tie.axes
+        use = np.zeros((len(wrenches), n))
+        for place, at in zip(joint.places, joint.at, strict=True):
+            for one in place.sets:
+                tension, shear = _on_axis(local[:, at], one.draws)
+                pull, sideways = one.holds.pull or 1.0, one.holds.sideways or 1.0
+                use[:, at] = np.maximum(use[:, at], tension / pull + shear / sideways)
+        picked += [np.argsort(-use.max(axis=1))[:most]]
+    return np.unique(np.concatenate(picked))

@@ -47,16 +47,10 @@ def most_used(
 
     They are ``longer`` (S,) times as much as they are.
     """
-    holds = fasteners.holds
     n = longer.reshape(-1, *[1] * (tension.ndim - 1))
-    if _bears_on_washers(row):
-        tension = tension / n
-    unheld = ~np.isfinite(shear)
-    safe = np.where(unheld, 1.0, shear)
-    used = fastener_use(row.fastener.kind, tension, safe, holds.pull, holds.sideways)
-    used = np.where(unheld, inf, used)
+    used = used_by(row, fasteners, n, tension, shear)
     most = used == used.max()
-    pulled, pushed = tension if _bears_on_washers(row) else tension / n, safe / n
+    pulled, pushed = tension / n, np.where(np.isfinite(shear), shear, 1.0) / n
     asked = np.where(most, np.hypot(pulled, pushed), -1.0)
     *load, nth = (int(i) for i in np.unravel_index(int(asked.argmax()), asked.shape))
     where = (*load, nth)
@@ -67,8 +61,24 @@ def most_used(
         tuple(load),
         float(used[where]),
         float(pulled[where]),
-        inf if unheld[where] else float(pushed[where]),
+        float(pushed[where]) if np.isfinite(shear[where]) else inf,
     )
+
+
+def used_by(
+    row: JointRow, fasteners: FastenerSet, longer: Array, tension: Array, shear: Array
+) -> Array:
+    """Return how far (…, n) each fastener of a set is used by what is ``longer`` (…) times as much.
+
+    Infinite where nothing holds, where ``shear`` is so.
+    """
+    holds = fasteners.holds
+    if _bears_on_washers(row):
+        tension = tension / longer
+    unheld = ~np.isfinite(shear)
+    safe = np.where(unheld, 1.0, shear)
+    used = fastener_use(row.fastener.kind, tension, safe, holds.pull, holds.sideways)
+    return np.where(unheld, inf, used)
 
 
 def held_for(row: JointRow, holds: Capacity, longer: float) -> Capacity:

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 import numpy as np
 from numpy.typing import NDArray
@@ -29,6 +30,10 @@ _DRAWN = 0.7
 """Cosine from which a force along a direction draws a fastener more than it shears it."""
 
 
+NOTHING = 1.0e-6
+"""Share of its stiffness sideways that stands for no stiffness at all along a fastener."""
+
+
 @dataclass(frozen=True, eq=False)
 class Fastened:
     """The joints that fasten one body to another: their ``places``, and the tie that they make.
@@ -38,12 +43,13 @@ class Fastened:
 
     places: tuple[Place, ...]
     tie: Tie
+    structure: Structure
 
     @property
     def at(self) -> list[slice]:
         """Return which fasteners of the tie belong to each place."""
         ends = np.cumsum([0, *(len(place.points) for place in self.places)]).tolist()
-        return [slice(a, b) for a, b in zip(ends[:-1], ends[1:], strict=True)]
+        return [slice(a, b) for a, b in pairwise(ends)]
 
 
 def fastened(structure: Structure, graph: Graph, places: Sequence[Place]) -> tuple[Fastened, ...]:
@@ -56,7 +62,7 @@ def fastened(structure: Structure, graph: Graph, places: Sequence[Place]) -> tup
     for pair, own in pairs.items():
         others = [each for each in pairs if each != pair and each != pair[::-1]]
         alone = not _joined(graph, [*others, *held], pair)
-        found.append(Fastened(tuple(own), tie_of(structure, own, alone=alone)))
+        found.append(Fastened(tuple(own), tie_of(structure, own, alone=alone), structure))
     return tuple(found)
 
 
@@ -108,10 +114,8 @@ def _in_axes(place: Place, axes: Array) -> Array:
     for one in place.sets:
         axial, lateral = _stiffness(place, one)
         square = one.draws[:, :, None] * one.draws[:, None, :]
-        K = lateral * np.eye(3) + (axial - lateral) * square
-        gives += np.linalg.inv(K)
-    K = np.linalg.inv(gives)
-    return np.einsum("ai,nij,aj->na", axes, K, axes)
+        gives += np.linalg.inv(lateral * np.eye(3) + (axial - lateral) * square)
+    return np.einsum("ai,nij,aj->na", axes, np.linalg.inv(gives), axes)
 
 
 def _kinds(place: Place, axes: Array) -> NDArray[np.str_]:
@@ -119,9 +123,7 @@ def _kinds(place: Place, axes: Array) -> NDArray[np.str_]:
     softest = max(place.sets, key=lambda one: 1.0 / _stiffness(place, one)[1])
     drawn = np.abs(softest.draws @ axes.T) > _DRAWN
     if len(place.sets) > 1:
-        drawn = drawn & np.all(
-            [np.abs(one.draws @ axes.T) > _DRAWN for one in place.sets], axis=0
-        )
+        drawn = drawn & np.all([np.abs(one.draws @ axes.T) > _DRAWN for one in place.sets], axis=0)
     return np.where(drawn, AXIAL, LATERAL)
 
 
@@ -129,17 +131,19 @@ def _stiffness(place: Place, one: FastenerSet) -> tuple[float, float]:
     """Return how stiff one fastener is in N/m, drawn and pushed sideways.
 
     Nails and staples drawn as pushed: nothing is published (judgement). A bolt is drawn as a screw
-    with thread over its grip.
+    with thread over its grip. What is not known to hold against a pull does not take part in it.
     """
     fastener, driven = place.row.fastener, one.driven
     d = fastener.diameter
     side, main = _density(driven.side), _density(driven.main)
     driven_cold = fastener.kind in ("nail", "staple") and not place.row.predrilled
-    lateral = float(
-        slip_modulus(fastener.kind, d, side, main, lead_holes=not driven_cold)
-    ) * (fastener.legs if fastener.kind == "staple" else 1)
+    lateral = float(slip_modulus(fastener.kind, d, side, main, lead_holes=not driven_cold)) * (
+        fastener.legs if fastener.kind == "staple" else 1
+    )
     if driven.side.is_steel or driven.main.is_steel or driven.plate:
         lateral *= stiffness_rule("steel over wood")
+    if one.holds.pull <= 0.0:
+        return NOTHING * lateral, lateral
     if fastener.kind in ("nail", "staple"):
         return lateral, lateral
     return float(axial_stiffness(d, _threaded(place, driven))), lateral

@@ -1,6 +1,6 @@
 """The strength of parts whose load is plain from the drawing: posts, blades, boards, plates."""
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 import numpy as np
@@ -13,58 +13,29 @@ from ...design.shapes.gables import Gable
 from ...design.shapes.roofs import Dome, Vault
 from ...design.shapes.rotor import Rotor
 from ...design.structure import Structure
-from ...loads.actions import Actions
 from ...loads.combinations import Factors
-from ..borne import Borne, borne_by
+from ..borne import Borne
 from ..local_wind import LocalWind
 from .blades import check_blades
 from .boards import check_board, check_shell
 from .member_check import Member, Members, NotJudged
-from .posts import Spanned, check_posts
-from .uprights import Mask, Posts, posts_of, touching
-
-
-def posts_to_judge(structure: Structure, loads: Sequence[Borne] = ()) -> tuple[Posts, ...]:
-    """Return the posts of a structure; of those that carry the same alike, the first group.
-
-    What they carry counts the named ``loads``.
-    """
-    found: dict[tuple[object, ...], Posts] = {}
-    for posts in posts_of(structure):
-        carried = sorted(
-            body.part for body, goes in zip(structure.bodies, posts.goes, strict=True) if goes
-        )
-        named = tuple(one.load.name for one in borne_by(loads, posts.goes))
-        found.setdefault((posts.names, len(posts.bodies), posts.why_not, named, *carried), posts)
-    return tuple(found.values())
+from .uprights import Mask, touching
 
 
 def check_members(
     structure: Structure,
-    posts: Iterable[tuple[Posts, Actions | None]],
     local: LocalWind,
     factors: Factors,
     basis: str,
     loads: Sequence[Borne] = (),
     sticks: Iterable[Member | NotJudged] = (),
-    spanned: Mapping[tuple[int, ...], Sequence[Spanned]] | None = None,
 ) -> Members:
     """Return the strength of every part that can be judged, and the others of these kinds.
 
-    ``posts`` come with what they and their load take from the wind (Q, D, C); None for those that
-    cannot be judged. ``basis`` is the site's, ``loads`` those that the design names, ``sticks``
-    what was found of beams and the like, ``spanned`` by the bodies of posts what rails leave them.
-    Of like copies the worst one is told.
+    ``basis`` is the site's, ``loads`` those that the design names, ``sticks`` what was found of
+    posts, beams and the like. Of like copies the worst one is told.
     """
     found: list[Member | NotJudged] = []
-    for group, actions in posts:
-        if actions is None:
-            one = NotJudged(group.names[0], group.why_not)
-        else:
-            carries = borne_by(loads, group.goes)
-            ways = (spanned or {}).get(group.bodies, ())
-            one = check_posts(group, structure, actions, factors, basis, carries, ways)
-        found += [_named(one, name) for name in group.names]
     is_board = any(isinstance(body.shape, (Cutout, Panel)) for body in structure.bodies)
     near = touching(structure) if is_board else np.zeros((0, 0), dtype=bool)
     for i in range(len(structure.bodies)):
@@ -120,13 +91,6 @@ def _as_graded(structure: Structure, i: int, one: Member | NotJudged) -> Member 
     """Return what was found with the word whether the design names the grade of its boards."""
     named = structure.design.parts[structure.bodies[i].part].grade is not None
     return replace(one, graded=True) if named and isinstance(one, Member) else one
-
-
-def _named(one: Member | NotJudged, name: str) -> Member | NotJudged:
-    """Return what was found of posts that share a load, for the part of that name."""
-    if isinstance(one, NotJudged):
-        return replace(one, name=name)
-    return replace(one, name=name, check=replace(one.check, subject=name))
 
 
 def _worst_of_each(found: Iterable[Member | NotJudged]) -> Members:

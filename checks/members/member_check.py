@@ -45,6 +45,9 @@ class Member:
     level: float | None = None
     spanned: bool = False
     by_grain: bool = False
+    at: float | None = None
+    forces: tuple[float, ...] = ()
+    envelope: tuple[float, float] | None = None
 
 
 @dataclass(frozen=True)

@@ -1,0 +1,271 @@
+"""The strength of posts, beams, arms, braces, legs and rings of lumber, by the forces along them.
+
+A stick carries what the model of the whole piece says at each section: bent both ways, pressed or
+drawn, sheared and twisted.
+"""
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from ...design.model import Part
+from ...design.shapes.shape import Array
+from ...design.structure import Structure
+from ...materials.metal import Metal
+from ...statics.graph import GROUND, Graph, Holds
+from ...statics.model import Forces, SectionForces
+from ...statics.sticks import Stick
+from ..internal_forces import InternalForces
+from ..judging import Check, Kind
+from ..load_cases import Integers, LoadCases
+from .columns import column_rule
+from .governs import UNITS, Used, as_column, used
+from .member_check import Member, NotJudged
+from .member_strength import STRENGTH
+from .post_strength import PostStrength, post_strength
+from .torsion import torsion_share, torsion_stress
+from .uprights import Section
+
+SOURCE = "equilibrium of the piece; NDS 2018 3.3, 3.4, 3.7, 3.9, 4.3, or AISC 360-16 E to H"
+
+PLUMB = 0.999
+LEVEL = 0.05
+"""Cosine of the angle to plumb above which a stick is a post, and below which it lies level."""
+
+_ONE_PLACE = 2.0
+"""What holds a stick within so many times its greater side holds it at one place."""
+
+
+@dataclass(frozen=True, eq=False)
+class Judged:
+    """A stick with what it may carry: ``section`` on its own sides, ``effective`` length in m."""
+
+    nth: int
+    stick: Stick
+    part: Part
+    role: str
+    section: Section
+    strength: PostStrength
+    effective: float
+
+
+def sticks_to_judge(
+    forces: InternalForces, basis: str
+) -> tuple[tuple[Judged, ...], tuple[NotJudged, ...]]:
+    """Return the sticks of a piece with their strength, and those of which none is known."""
+    structure = forces.structure
+    found: list[Judged] = []
+    others: list[NotJudged] = []
+    for nth, stick in enumerate(forces.model.sticks):
+        part = structure.design.parts[structure.bodies[stick.body].part]
+        if part.hangs_at is not None:
+            continue
+        section = Section(stick.axes[1], stick.first, stick.second, stick.is_round, stick.wall)
+        role, free, effective, between = _held(forces.graph, forces, nth, stick)
+        strength = post_strength(section, part.material, part.grade, free, basis, between)
+        if isinstance(strength, str):
+            others.append(NotJudged(part.name, strength))
+        else:
+            found.append(Judged(nth, stick, part, role, section, strength, effective))
+    return tuple(found), tuple(others)
+
+
+def may_govern(one: Judged, sections: SectionForces, cases: LoadCases, most: int) -> Integers:
+    """Return the cases (k,) in which a stick may be used most, by a plain sum of its uses.
+
+    Each of bending, pressing, shear and twist by itself brings its own greatest.
+    """
+    P = one.strength
+    force = np.abs(sections.force) * _longer(one, cases)[:, None, None]
+    along = force[..., 0] / (P.area * min(P.along, P.drawn))
+    bent = force[..., 5] / (P.moduli[0] * P.bending[0]) + force[..., 4] / (
+        P.moduli[1] * P.bending[1]
+    )
+    shear = np.hypot(force[..., 1], force[..., 2]) / P.shear_force
+    each = [along + bent, bent, along, shear + _twisted(one, force[..., 3])]
+    picked = [np.argsort(-use.max(axis=1))[:most] for use in each]
+    return np.unique(np.concatenate(picked))
+
+
+def use_of(one: Judged, sections: SectionForces, cases: LoadCases, which: Integers) -> Used:
+    """Return the part (cases, x) of a stick's strength used along it."""
+    longer = _longer(one, cases)[which][:, None]
+    force = sections.force * longer[..., None]
+    P = one.strength
+    pushed = np.hypot(force[..., 1], force[..., 2]) + P.shear_force * _twisted(one, force[..., 3])
+    return used(
+        P,
+        (-force[..., 0], 0.0),
+        [(force[..., 5], force[..., 4])],
+        [pushed],
+        one.effective,
+        longer,
+    )
+
+
+def judge_sticks(
+    sticks: Sequence[Judged],
+    envelope: Mapping[str, Forces],
+    which: Integers,
+    cases: LoadCases,
+    source: str,
+    basis: str,
+) -> Iterator[Member]:
+    """Yield the strength of each stick under some of the cases, by every set of stiffness."""
+    for one in sticks:
+        worst: tuple[float, str, tuple[int, int], Used] | None = None
+        most: list[float] = []
+        for name, forces in envelope.items():
+            use = use_of(one, forces.sections[one.nth], cases, which)
+            at = np.unravel_index(int(use.most.argmax()), use.most.shape)
+            greatest = float(use.most[at])
+            most.append(greatest)
+            if worst is None or greatest > worst[0]:
+                worst = greatest, name, (int(at[0]), int(at[1])), use
+        assert worst is not None
+        _, name, at, use = worst
+        found = _member(one, envelope[name], which, at, use, cases, source, basis)
+        yield replace(found, envelope=(min(most), max(most)))
+
+
+def _member(
+    one: Judged,
+    forces: Forces,
+    which: Integers,
+    at: tuple[int, int],
+    use: Used,
+    cases: LoadCases,
+    source: str,
+    basis: str,
+) -> Member:
+    case, section = int(which[at[0]]), forces.sections[one.nth]
+    acts = cases.set_of(case)
+    governs, ratio = use.governs(at), float(use.most[at])
+    here: Array = section.force[at[0], at[1]]
+    asked = {
+        "bending": float(np.hypot(here[4], here[5])),
+        "shear": float(np.hypot(here[1], here[2])),
+        "pressing": abs(float(here[0])),
+        "pulling": abs(float(here[0])),
+    }[governs]
+    finite = bool(np.isfinite(ratio))
+    law = " (LRFD)" if basis == STRENGTH else ""
+    check = Check(
+        kind=Kind.MEMBER,
+        subject=one.part.name,
+        demand=asked,
+        capacity=asked / ratio if finite and ratio > 0.0 else 0.0,
+        unit=UNITS[governs],
+        utilization=ratio if finite else None,
+        passes=bool(ratio <= 1.0),
+        source=f"{SOURCE}{law}; {source}; {one.strength.stuff.source}",
+        direction_deg=cases.azimuth(case),
+        weighing=acts.weighing,
+        dead=acts.dead,
+        wind=acts.live,
+        case=cases.name(case),
+        load=acts.name,
+    )
+    governs, check = as_column(governs, check, one.strength, one.effective, use.pressed())
+    return Member(
+        name=one.part.name,
+        check=check,
+        role=one.role,
+        governs=governs,
+        count=1,
+        deflection=_bent(one, forces, at[0], acts.live),
+        stuff=one.strength.stuff,
+        graded=one.part.grade is not None,
+        slender=one.strength.slender(one.effective),
+        loads=tuple(dict.fromkeys(load.name for each in cases.sets for load in each.loads)),
+        at=float(section.at[at[1]]),
+        forces=tuple(float(value) for value in here),
+    )
+
+
+def _bent(one: Judged, forces: Forces, nth: int, live: float) -> float:
+    """Return how far in m a stick's ends and nodes move apart, under what acts unfactored."""
+    model = forces.model
+    begin = model.firsts[one.nth]
+    count = len(model.places[one.nth])
+    beams = model.system.beams
+    nodes = [*beams.start[begin : begin + count - 1], beams.end[begin + count - 2]]
+    motion = forces.solution.motion[nth].reshape(-1, 6)
+    moved: list[Array] = []
+    for node in nodes:
+        piece = model.system.piece[node]
+        off = model.system.nodes[node] - model.system.points[piece]
+        u, turn = motion[piece, :3], motion[piece, 3:]
+        moved.append(u + np.cross(turn, off))
+    apart = np.array(moved) - moved[0]
+    across = apart - np.outer(apart @ one.stick.axes[0], one.stick.axes[0])
+    return float(np.linalg.norm(across, axis=1).max()) / (live or 1.0)
+
+
+def _longer(one: Judged, cases: LoadCases) -> Array:
+    """Return what a stick carries under wind over what it carries for as long as each case lasts.
+
+    Metal holds for good what it holds in a gust.
+    """
+    return cases.longer if not isinstance(one.strength.stuff, Metal) else np.ones(len(cases.of))
+
+
+def _twisted(one: Judged, torque: Array) -> Array:
+    """Return the part (…) of a stick's shear strength that twist uses."""
+    P = one.strength
+    held = (1.5 if not isinstance(P.stuff, Metal) else 2.0) * P.shear_force / P.area
+    return torsion_stress(one.section, torque) / (torsion_share(one.section, P.stuff) * held)
+
+
+def _held(
+    graph: Graph, forces: InternalForces, nth: int, stick: Stick
+) -> tuple[str, float, float, bool]:
+    """Return a stick's role, the greatest length in m that is free, l_e, and whether it spans.
+
+    Where only one place holds it, it stands out. What stands plumb on others may sway with them:
+    it counts as standing out, K_e 2.1 (NDS 2018 Appendix G).
+    """
+    of_body = [one for one in forces.model.sticks if one.body == stick.body]
+    if len(of_body) > 1:
+        return "foot" if stick.body in graph.grounded else "ring", stick.length, stick.length, True
+    at = np.sort(_places(graph, stick))
+    if not len(at):
+        at = np.zeros(1)
+    places = np.split(at, np.flatnonzero(np.diff(at) > _ONE_PLACE * stick.wide) + 1)
+    middles = np.array([float(place.mean()) for place in places])
+    spans = np.diff(middles)
+    out = max(float(at.min()), stick.length - float(at.max()), 0.0)
+    widest = float(spans.max()) if len(spans) else 0.0
+    lean = abs(float(stick.axes[0, 2]))
+    between = widest >= out
+    free = max(widest, out, stick.wide)
+    K_out, K_between = column_rule("stands out"), column_rule("between")
+    if lean > PLUMB:
+        return "post", max(stick.length, free), K_out * stick.length, False
+    effective = max(K_between * widest, K_out * out, stick.wide)
+    if len(places) == 1:
+        return "arm", free, effective, between
+    if lean < LEVEL:
+        return "beam", free, effective, between
+    grounded = stick.body in graph.grounded
+    return "leg" if grounded else "brace", free, effective, between
+
+
+def _places(graph: Graph, stick: Stick) -> Array:
+    """Return where along a stick in m something holds it."""
+    found: list[Array] = []
+    held = {id(edge) for edge in graph.held}
+    for edge in graph.edges:
+        if stick.body not in (edge.of, edge.to):
+            continue
+        if edge.to == GROUND:
+            found.append(np.array([stick.at(_lowest(graph.structure, stick))]))
+        elif edge.face is not None and (edge.holds is Holds.FASTENED or id(edge) in held):
+            found.append(np.array([stick.at(edge.face.middle)]))
+    return np.clip(np.concatenate([np.zeros(0), *found]), 0.0, stick.length)
+
+
+def _lowest(structure: Structure, stick: Stick) -> Array:
+    ends = stick.point(np.array([0.0, stick.length]))
+    return ends[int(ends[:, 2].argmin())]

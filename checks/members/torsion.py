@@ -1,0 +1,48 @@
+"""Twist of straight pieces: the shear stress that it makes, and how much wood holds of it."""
+
+from functools import cache
+from math import pi
+
+import numpy as np
+from numpy.typing import ArrayLike
+
+from ... import references
+from ...design.shapes.shape import Array
+from ...materials.metal import Metal
+from ..members.member_check import Stuff
+from .uprights import Section
+
+
+def torsion_stress(section: Section, torque: ArrayLike) -> Array:
+    """Return the greatest shear stress in Pa (…) of torques (…) in N m on a section.
+
+    T (3 + 1.8 b/a)/(a b^2) of a rectangle, a its longer side; 16 T D/(pi (D^4 - d^4)) of a round
+    one; T/(2 A t) of a tube. Source: Roark's Formulas for Stress and Strain, torsion (memory).
+    """
+    T = np.abs(np.asarray(torque, dtype=float))
+    long, short = max(section.first, section.second), min(section.first, section.second)
+    wall = section.wall
+    if section.is_round:
+        bore = 0.0 if wall is None else section.first - 2.0 * wall
+        return 16.0 * T * section.first / (pi * (section.first**4 - bore**4))
+    if wall is not None:
+        return T / (2.0 * (long - wall) * (short - wall) * wall)
+    return T * (3.0 + 1.8 * short / long) / (long * short**2)
+
+
+def torsion_share(section: Section, stuff: Stuff) -> float:
+    """Return k_shape, how much more of its shear strength a section holds in twist; 1 of metal.
+
+    Source: EN 1995-1-1:2004 6.1.8; NDS has no value.
+    """
+    if isinstance(stuff, Metal):
+        return 1.0
+    if section.is_round:
+        return _rule("round")
+    long, short = max(section.first, section.second), min(section.first, section.second)
+    return min(1.0 + _rule("by sides") * long / short, _rule("at most"))
+
+
+@cache
+def _rule(name: str) -> float:
+    return float(references.table("wood/torsion_rules").one("rule", name)["value"])

@@ -1,0 +1,124 @@
+"""What holds a piece together, judged: its joints and sticks by one set of forces."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from ..loads.combinations import Factors
+from ..statics.joint_table import JointRow
+from ..statics.model import Forces
+from .internal_forces import AS_READ, InternalForces
+from .joints.joint_check import Asked, JointFound, judge_joint, may_govern_joint, most_at
+from .judging import Check
+from .load_cases import Integers
+from .members.member_check import Member, NotJudged
+from .members.stick_strength import Judged, judge_sticks, may_govern, sticks_to_judge, use_of
+from .racking import check_racking
+
+SOFTEST = "all softer"
+
+FIRST = 3
+"""So many cases of each kind are looked at closely of each joint and stick."""
+
+WORST = 2
+"""So many of these are tried with every set of stiffness."""
+
+COPIES = 2
+"""At so many of the places of a joint, those where it is used most."""
+
+
+@dataclass(frozen=True, eq=False)
+class Strength:
+    """What was found of every joint, in the file's order, of every stick, and whether it racks.
+
+    ``error`` is the greatest imbalance of any body in any case that was solved.
+    """
+
+    joints: tuple[JointFound, ...]
+    sticks: tuple[Member | NotJudged, ...]
+    racking: Check | None
+    error: float
+
+
+def strength_of(forces: InternalForces, factors: Factors, basis: str) -> Strength:
+    """Return what was found of what holds a piece together under its forces."""
+    sticks, others = sticks_to_judge(forces, basis)
+    by_joint = [
+        may_govern_joint(forces.through(k), joint, forces.cases, FIRST)
+        for k, joint in enumerate(forces.joints)
+    ]
+    by_stick = [may_govern(one, forces.sections[one.nth], forces.cases, FIRST) for one in sticks]
+    looked = _all(*by_joint, *by_stick)
+    (as_read,) = (each for _, each in forces.enveloped(looked, [AS_READ]))
+    asked = [_asked(forces, as_read, looked, k, own) for k, own in enumerate(by_joint)]
+    worst = _worst_joints(asked)
+    bent = _worst_sticks(forces, as_read, looked, sticks)
+    few = _all(*(asked[k].which for k in worst), *(which for _, which in bent))
+    envelope = dict(forces.enveloped(few))
+    for k in worst:
+        wrenches = {name: each.through(k) for name, each in envelope.items()}
+        asked[k] = replace(asked[k], which=few, wrenches=wrenches)
+    joints = tuple(
+        judge_joint(row, [one for one in asked if _has(one, row)], factors)
+        for row in forces.structure.design.several(JointRow)
+    )
+    chosen = [one for one, _ in bent]
+    members: list[Member | NotJudged] = [
+        *others,
+        *judge_sticks(chosen, envelope, few, forces.cases, factors.source, basis),
+    ]
+    error = max(float(each.solution.error.max(initial=0.0)) for each in envelope.values())
+    racking = check_racking(forces, envelope[SOFTEST], few) if forces.joints else None
+    return Strength(joints, tuple(members), racking, error)
+
+
+def _all(*each: Integers) -> Integers:
+    return np.unique(np.concatenate([np.zeros(1, dtype=np.intp), *each]))
+
+
+def _asked(
+    forces: InternalForces, as_read: Forces, looked: Integers, k: int, own: Integers
+) -> Asked:
+    """Return what goes through a joint in those of its cases in which it is used most, as read."""
+    rows = np.flatnonzero(np.isin(looked, own))
+    wrenches = as_read.through(k)[rows]
+    asked = Asked(forces.joints[k], looked[rows], {AS_READ: wrenches}, forces.cases)
+    used = most_at(asked, AS_READ)
+    worst = np.argsort(-used)[:WORST]
+    return Asked(
+        forces.joints[k],
+        looked[rows[worst]],
+        {AS_READ: wrenches[worst]},
+        forces.cases,
+        float(used.max(initial=0.0)),
+    )
+
+
+def _worst_joints(asked: Sequence[Asked]) -> list[int]:
+    """Return the ties, by number, at which each joint is used most: of its copies two."""
+    names = dict.fromkeys(place.row.name for one in asked for place in one.joint.places)
+    found: dict[int, None] = {}
+    for name in names:
+        own = [
+            k for k, one in enumerate(asked) if any(p.row.name == name for p in one.joint.places)
+        ]
+        found.update(dict.fromkeys(sorted(own, key=lambda k: -asked[k].used)[:COPIES]))
+    return list(found)
+
+
+def _has(one: Asked, row: JointRow) -> bool:
+    return any(place.row.name == row.name for place in one.joint.places)
+
+
+def _worst_sticks(
+    forces: InternalForces, as_read: Forces, looked: Integers, sticks: Sequence[Judged]
+) -> list[tuple[Judged, Integers]]:
+    """Return of the sticks of each part the one used most, as read, and in which cases."""
+    worst: dict[str, tuple[float, Judged, Integers]] = {}
+    for one in sticks:
+        used = use_of(one, as_read.sections[one.nth], forces.cases, looked).most.max(axis=1)
+        most = float(used.max())
+        if one.part.name not in worst or most > worst[one.part.name][0]:
+            worst[one.part.name] = most, one, looked[np.argsort(-used)[:WORST]]
+    return [(one, which) for _, one, which in worst.values()]
