@@ -1,8 +1,11 @@
 """Racking: whether a frame keeps its shape by its joints, and how far it sways."""
 
+from collections.abc import Mapping
+
 import numpy as np
 
 from ..design.shapes.shape import Array
+from ..statics.graph import swings
 from ..statics.model import Forces
 from ..statics.stiffness import stiffness_rule
 from .internal_forces import InternalForces
@@ -11,6 +14,8 @@ from .load_cases import Integers
 
 SOURCE = "equilibrium without friction between parts; sway of 1/50 of the height (judgement)"
 
+SOFTEST = "all softer"
+
 _PUSHED = 1.0e-6
 """Share of a case's load beyond which a motion that nothing holds is pushed."""
 
@@ -18,11 +23,14 @@ _MOVES = 0.3
 """Share of the greatest motion from which a part is named."""
 
 
-def check_racking(forces: InternalForces, softest: Forces, which: Integers) -> Check | None:
+def check_racking(
+    forces: InternalForces, envelope: Mapping[str, Forces], which: Integers
+) -> Check | None:
     """Return the failing check of a piece that racks; None of one that keeps its shape.
 
-    It racks where a motion that nothing holds is pushed by any load case, or where it sways more
-    than 1/50 of its height under the cases ``which``, with its joints as soft as they may be.
+    It racks where a motion that nothing holds is pushed by any load case, where what only presses
+    finds no balance, or where it sways more than 1/50 of its height under the cases ``which``, with
+    its joints as soft as they may be.
     """
     pushed = np.abs(forces.braced)
     size = np.abs(forces.cases.loads).sum(axis=1)
@@ -33,6 +41,11 @@ def check_racking(forces: InternalForces, softest: Forces, which: Integers) -> C
             system = forces.model.system
             motion = system.braces.reshape(-1, system.size)[mode]
             return _failing(forces, int(n), None, 0.0, moving(forces, motion))
+    for each in envelope.values():
+        if each.solution.lost.any():
+            nth = int(each.solution.lost.argmax())
+            return _failing(forces, int(which[nth]), None, 0.0, _unpulled(forces))
+    softest = envelope[SOFTEST]
     sway, nth = _sway(forces, softest)
     most = forces.structure.height / stiffness_rule("most sway")
     if sway <= most:
@@ -53,6 +66,18 @@ def moving(forces: InternalForces, motion: Array) -> tuple[str, ...]:
     return tuple(name for name, far in moved.items() if far >= _MOVES * most > 0.0)
 
 
+def _unpulled(forces: InternalForces) -> tuple[str, ...]:
+    """Return the parts that are fastened by what holds nothing against a pull."""
+    parts, bodies = forces.structure.design.parts, forces.structure.bodies
+    found = [
+        parts[bodies[one.tie.of].part].name
+        for one in forces.joints
+        if not one.tie.stiffness[:, 2].any()
+    ]
+    every = [parts[bodies[one.tie.of].part].name for one in forces.joints]
+    return tuple(dict.fromkeys(found or every))
+
+
 def _at(forces: InternalForces, motion: Array, piece: int, body: int) -> Array:
     """Return how a piece's motion moves the farther end of the box round a body."""
     own = motion.reshape(-1, 6)[piece]
@@ -62,10 +87,16 @@ def _at(forces: InternalForces, motion: Array, piece: int, body: int) -> Array:
 
 
 def _sway(forces: InternalForces, softest: Forces) -> tuple[float, int]:
-    """Return the greatest level motion in m of any node, and the case in which it is."""
-    system = forces.model.system
-    motion = softest.solution.motion.reshape(len(softest.solution.motion), -1, 6)[:, system.piece]
-    off = system.nodes - system.points[system.piece]
+    """Return the greatest level motion in m of any node, and the case in which it is.
+
+    Of what swings none counts.
+    """
+    system, structure = forces.model.system, forces.structure
+    stays = [own for i, own in enumerate(forces.model.nodes_of) if not swings(structure, i)]
+    nodes = np.concatenate(stays)
+    piece = system.piece[nodes]
+    motion = softest.solution.motion.reshape(len(softest.solution.motion), -1, 6)[:, piece]
+    off = system.nodes[nodes] - system.points[piece]
     moved = motion[..., :3] + np.cross(motion[..., 3:], off)
     level = np.hypot(moved[..., 0], moved[..., 1]).max(axis=1)
     return float(level.max()), int(level.argmax())

@@ -16,8 +16,6 @@ from .members.member_check import Member, NotJudged
 from .members.stick_strength import Judged, judge_sticks, may_govern, sticks_to_judge, use_of
 from .racking import check_racking
 
-SOFTEST = "all softer"
-
 FIRST = 3
 """So many cases of each kind are looked at closely of each joint and stick."""
 
@@ -69,7 +67,7 @@ def strength_of(forces: InternalForces, factors: Factors, basis: str) -> Strengt
         *judge_sticks(chosen, envelope, few, forces.cases, factors.source, basis),
     ]
     error = max(float(each.solution.error.max(initial=0.0)) for each in envelope.values())
-    racking = check_racking(forces, envelope[SOFTEST], few) if forces.joints else None
+    racking = check_racking(forces, envelope, few) if forces.joints else None
     return Strength(joints, tuple(members), racking, error)
 
 

@@ -13,7 +13,7 @@ from ..materials.metal import Metal
 from ..materials.plastic import Plastic
 from ..materials.sheets import Sheet
 from .amounts import Amounts
-from .remark import Remark, counted, joined
+from .remark import Remark, joined
 
 MEMORY = "memory"
 
@@ -25,7 +25,6 @@ _WHY = {
     "no values": "no published strength of its stuff in this size is at hand",
     "no material": "its material is not named",
     "thin wall": "its wall is so thin that it may buckle first",
-    "braced": "it shares its load with something else that stands by itself",
     "lattice": "it is a lattice, and what its slats measure is not told",
     "held otherwise": "how it is held is not plain from the drawing",
     "across grain": "its boards would bend across their grain, for which no strength is published",
@@ -34,21 +33,15 @@ _WHY = {
     "knee": "what holds its slopes where they break is not drawn",
     "at points": "it is held at single places, not along its eaves",
     "load on it": "what stands on it presses beside what bears it",
-    "held along": "it is held along most of its length",
-    "braces more": "it braces what is held elsewhere too",
-    "leans alone": "it leans from the ground with no other leg against it",
-    "leans on several": "it leans against more than one other leg",
-    "feet not held": "its feet are neither in the ground nor on a joint to a base: only what it "
-    "carries keeps it from falling over sideways of its pair, and what that asks of them and of "
-    "the joint there is not checked either",
-    "unlike legs": "the two legs of its pair are not of the same section, wood or metal and grade",
 }
 _HOW = {
-    "post": "as a post held fast at its foot, or in the ground",
+    "post": "as a post",
     "arm": "as an arm that stands out from where it is held",
-    "beam": "as a beam over what holds it, each span by itself and all in one piece",
-    "brace": "as a brace that alone keeps the arm above it from turning",
-    "leg of a pair": "as one of two legs that lean against each other",
+    "beam": "as a beam over what holds it",
+    "brace": "as a brace",
+    "leg": "as a leg",
+    "foot": "as a foot on the ground, side by side round its ring",
+    "ring": "as a ring, side by side",
     "blade": "as a blade bent flat where it joins the hub",
     "board between posts": "as strips between the posts that it touches",
     "board beyond its posts": "as a board that stands out beyond its posts",
@@ -98,16 +91,8 @@ def member_of(examination: Examination, check: Check) -> Member | None:
 def member_notes(examination: Examination, member: Member) -> tuple[str, ...]:
     """Return what governs a part's strength, how far it bends, and what it rests on."""
     amounts = Amounts(examination.design.units == "metric")
-    share = ""
-    if member.role == "post" and member.count > 1:
-        alone = _takes_it_alone(examination, member)
-        share = f", {counted(member.count, 'post')} sharing alike"
-        share += " or as a slender rail leaves it, the worst" if member.spanned else ""
-        share = ", the one that it acts on alone" if alone else share
     place = _place(member, amounts)
-    found = [
-        f"Judged {_HOW[member.role]}{share}; {member.governs} governs{place}; {_stuff(member)}."
-    ]
+    found = [f"Judged {_HOW[member.role]}; {member.governs} governs{place}; {_stuff(member)}."]
     if member.beside:
         found.append(f"What {joined(member.beside)} beside it would hold is not counted.")
     under = f"Under '{member.check.load}'" if member.check.load else "In the wind asked for"
@@ -128,17 +113,6 @@ def _slender(member: Member) -> str:
         return said
     share = f"{100.0 * column_rule('is a column'):.0f} %"
     return f"{said} It is none, pressed by less than {share} of what it holds along itself."
-
-
-def _takes_it_alone(examination: Examination, member: Member) -> bool:
-    """Return whether the load that governs posts acts on one of them, and not on what they carry.
-
-    That post takes it alone.
-    """
-    posts = {one.name for one in examination.members.judged if one.role == "post"}
-    return any(
-        one.load.name == member.check.load and one.part in posts for one in examination.loads
-    )
 
 
 def member_assumptions(examination: Examination) -> Iterator[Remark]:
@@ -182,33 +156,12 @@ def member_assumptions(examination: Examination) -> Iterator[Remark]:
             f"{stuff.name[0].upper()}{stuff.name[1:]} is taken as {stuff.stands_for}.",
             "",
         )
-    posts = [one for one in judged if one.role == "post"]
-    if posts:
-        yield Remark(
-            f"{_capital(joined([one.name for one in posts]))}: fixed at the foot, sharing alike, "
-            "no help from what is nailed between; the twist of a single post is left out.",
-            "",
-        )
-    if any(one.spanned for one in posts):
-        yield Remark(
-            "What lies over three posts or more is taken to leave each the worst of three ways: "
-            "alike, span by span, and in one piece. What holds their feet, fasteners or soil, is "
-            "taken to share as one rigid piece.",
-            "",
-        )
-    sticks = [one for one in judged if one.role in ("arm", "beam", "brace")]
+    sticks = [one for one in judged if one.forces]
     if sticks:
         yield Remark(
-            f"{_capital(joined([one.name for one in sticks]))}: held where joints are given, else "
-            "where something touches that finds the ground by itself; loaded at the points of "
-            "touch; twist, and the crush where it bears, are left out.",
-            "",
-        )
-    legs = [one for one in judged if one.role == "leg of a pair"]
-    if legs:
-        yield Remark(
-            f"{_capital(joined([one.name for one in legs]))}: each pair holds its top as a "
-            "triangle; square to that it only bends, as if held fast at its foot.",
+            f"{_capital(joined([one.name for one in sticks]))}: bent, pressed, sheared and twisted "
+            "as the balance of the whole piece gives it, each joint as stiff as its fasteners are "
+            "said to be, three times so and a third; the crush where it bears is left out.",
             "",
         )
 
@@ -273,6 +226,12 @@ def _reasons(examination: Examination) -> str:
 
 def _place(member: Member, amounts: Amounts) -> str:
     """Return where it is used most: `` in its long wall``, `` 12 in above its foot``."""
+    if member.at is not None and member.role in ("post", "leg"):
+        return (
+            f" {amounts.length(member.at)} from its lower end"
+            if member.at > 0.0
+            else " at its foot"
+        )
     if member.level is not None:
         foot = "at its foot"
         return f" {foot if member.level <= 0.0 else _above(amounts, member.level)}"

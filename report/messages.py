@@ -106,7 +106,7 @@ MEMBER = "asked {times} what it holds{how}{load}: thicker, shorter, or held at m
 LOOSE = "by itself it {does} in {wind}: fasten it"
 LOAD = "does not stand it{untied}: a wider or heavier foot, or anchors made for it"
 SPACING = "set its fasteners wider apart, or farther from end and edge"
-RACKING = "brace it: nothing keeps it from leaning over sideways"
+RACKING = "they lean over sideways: braces across the corners, or panels that are fastened round"
 MORE_MENDS = "and {n} more: yardfast check FILE --numbers"
 
 ALSO = {

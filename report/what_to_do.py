@@ -202,6 +202,8 @@ def _mends(verdict: Verdict, mends: list[str]) -> list[Row]:
 
 def subject(check: Check) -> str:
     """Return what a check is of: the joint, part or load by its name."""
+    if check.kind is Kind.RACKING:
+        return check.remark
     return f"'{check.subject}'" if check.kind is Kind.LOAD else check.subject
 
 

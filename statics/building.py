@@ -53,7 +53,7 @@ class _Building:
         self.structure, self.ties, self.footings = structure, tuple(ties), footings
         self.loaded = tuple(loaded)
         count = len(structure.bodies)
-        self.sticks_at = [
+        self.sticks_at: list[tuple[Stick, ...]] = [
             () if swings(structure, i) else body_sticks(structure, i) for i in range(count)
         ]
         meets: list[list[Array]] = [[] for _ in range(count)]
@@ -157,6 +157,7 @@ class _Building:
             grows,
             tied,
             tuple(piece[own] for own in self.own),
+            tuple(np.array(own) for own in self.own),
         )
 
     def _beams(self) -> Beams:

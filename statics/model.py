@@ -56,6 +56,7 @@ class Model:
     grows: Array
     tied: tuple[slice, ...]
     piece_of: tuple[Integers, ...]
+    nodes_of: tuple[Integers, ...]
 
     def loads(self, wrenches: Array) -> tuple[Array, Array]:
         """Return loads (cases, size) and ``fixed`` (cases, beams, 12) of ``wrenches``.

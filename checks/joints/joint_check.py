@@ -25,7 +25,7 @@ from .fastener_capacity import Capacity
 from .fastener_sets import FastenerSet
 from .joint_places import Place
 from .most_used import MostUsed, held_for, most_used, used_by
-from .ties import NOTHING, Fastened, tie_of
+from .ties import Fastened, tie_of
 
 SOURCE = "NDS 2018 12.4 with 12.2 and 12.3; elastic equilibrium of the piece"
 
@@ -162,8 +162,7 @@ def _held(one: Asked, wrenches: Array, name: str, slack: int | None) -> Array:
     tie = one.joint.tie
     shared = share_of(tie, wrenches, FINE, dict(SETS[name]), slack)
     n = len(tie.points)
-    takes_part = tie.stiffness > 10.0 * NOTHING * tie.stiffness.max()
-    local = shared.force[:, : 3 * n].reshape(-1, n, 3) * takes_part
+    local = shared.force[:, : 3 * n].reshape(-1, n, 3)
     held: Array = local @ tie.axes
     held[shared.lost] = inf
     return held

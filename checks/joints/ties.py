@@ -23,7 +23,7 @@ from ...statics.stiffness import (
 from ...statics.tie import Tie
 from .driven import Driven, lengths
 from .fastener_sets import FastenerSet
-from .joint_material import Stuff
+from .joint_material import Stuff, met
 from .joint_places import Place
 
 _DRAWN = 0.7
@@ -115,7 +115,8 @@ def _in_axes(place: Place, axes: Array) -> Array:
         axial, lateral = _stiffness(place, one)
         square = one.draws[:, :, None] * one.draws[:, None, :]
         gives += np.linalg.inv(lateral * np.eye(3) + (axial - lateral) * square)
-    return np.einsum("ai,nij,aj->na", axes, np.linalg.inv(gives), axes)
+    found = np.einsum("ai,nij,aj->na", axes, np.linalg.inv(gives), axes)
+    return np.where(found > 10.0 * NOTHING * found.max(), found, 0.0)
 
 
 def _kinds(place: Place, axes: Array) -> NDArray[np.str_]:
@@ -172,18 +173,20 @@ _WOOD = 450.0
 
 
 def _bed(structure: Structure, of: int, to: int, face: Face) -> float:
-    """Return the stiffness in Pa/m of two bodies pressed together across a face."""
+    """Return the stiffness in Pa/m of two bodies pressed together across a face.
+
+    E over depth of each in turn, along the grain where they meet in end grain or on edge.
+    """
     gives = 0.0
-    for i in (of, to):
-        low, high = structure.bodies[i].extent
-        depth = float(np.abs(face.leaves) @ (high - low))
-        gives += 1.0 / float(pressed_stiffness(_across(), max(depth, _THIN)))
+    for i, leaves in ((of, face.leaves), (to, -face.leaves)):
+        body = structure.bodies[i]
+        found = met(body, structure.design.parts[body.part], leaves)
+        along = found.into in ("end grain", "panel edge")
+        E = stiffness_rule("stiffness of wood")
+        E *= 1.0 if along else stiffness_rule("across over along")
+        gives += 1.0 / float(pressed_stiffness(E, max(found.thickness, _THIN)))
     return 1.0 / gives
 
 
 _THIN = 0.006
-
-
-def _across() -> float:
-    """Return E in Pa of wood pressed across the grain."""
-    return stiffness_rule("stiffness of wood") * stiffness_rule("across over along")
+"""Sheets press as if no thinner than this (m)."""

@@ -15,9 +15,9 @@ Stuff = Lumber | Metal | Plastic | Sheet
 class Member:
     """A part's strength: its ``check``, whose name is ``member: NAME``, and what it rests on.
 
-    ``role`` is "post", "arm", "beam", "brace", "leg of a pair", "blade", "board between posts",
-    "board beyond its posts", "board on its foot", "wall panel", "box wall", "roof slope", "roof
-    panel", "lid", "deck", "cut-out" or "propped cut-out"; ``where`` which piece or place of it
+    ``role`` is "post", "arm", "beam", "brace", "leg", "foot", "ring", "blade", "board between
+    posts", "board beyond its posts", "board on its foot", "wall panel", "box wall", "roof slope",
+    "roof panel", "lid", "deck", "cut-out" or "propped cut-out"; ``where`` which piece or place of it
     governs, ``level`` in m how high above its foot; ``governs`` "bending", "shear", "twist",
     "pressing", "pulling" or "slenderness"; ``count`` like pieces share the load.
     ``slender`` is effective length over thickness of a piece that is pressed along itself, 0 of
@@ -26,8 +26,10 @@ class Member:
     ``by_grain``: turned round, the grain of a sheet's face would change whether it passes.
     ``beside`` names parts that touch it and were not counted on, ``stuff`` the published strength,
     ``graded`` tells whether the design names its grade. ``loads`` are the named loads under which
-    it was judged as well. ``spanned`` tells of posts that a rail over three or more is taken to
-    load in other ways than alike, too.
+    it was judged as well. Of a stick ``at`` tells in m along it which section governs, ``forces``
+    (6,) what acts there: axial force in N, pulling above 0, two shears, torque in N m, the moments
+    about its first and its second side; ``envelope`` the least and the greatest use over the sets
+    of stiffness.
     """
 
     name: str
@@ -43,7 +45,6 @@ class Member:
     loads: tuple[str, ...] = ()
     where: str = ""
     level: float | None = None
-    spanned: bool = False
     by_grain: bool = False
     at: float | None = None
     forces: tuple[float, ...] = ()
@@ -54,10 +55,8 @@ class Member:
 class NotJudged:
     """A part whose strength was not judged, and why: one of the words below.
 
-    "no values", "no material", "thin wall", "braced", "lattice", "held otherwise", "across grain",
-    "curved", "free edges", "knee", "at points", "off middle", "load on it", "held along",
-    "leans alone", "leans on several", "unlike legs", "feet not held",
-    "braces more".
+    "no values", "no material", "thin wall", "lattice", "held otherwise", "across grain", "curved",
+    "free edges", "knee", "at points", "off middle", "load on it".
     """
 
     name: str
