@@ -41,7 +41,8 @@ class Check:
     from and ``toward_deg`` the one in which the piece goes over. ``weighing``, ``dead`` and
     ``wind`` tell which weight and load factors governed, ``case`` which wind case, ``bare`` the
     factor of safety without load factors. ``load`` names the load that governed in place of wind,
-    whose factor ``wind`` then is.
+    whose factor ``wind`` then is. ``envelope`` is the least and the greatest utilization over the
+    sets of stiffness, where the model's stiffness matters.
     """
 
     kind: Kind
@@ -61,6 +62,7 @@ class Check:
     bare: float | None = None
     remark: str = ""
     load: str = ""
+    envelope: tuple[float, float] | None = None
 
     @property
     def name(self) -> str:

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from copy import deepcopy
 from dataclasses import asdict, dataclass
 from functools import cached_property
-from math import isfinite
+from math import hypot, isfinite
 from typing import Any
 
 from .. import units
@@ -310,6 +310,7 @@ class Result:
             "joints": [joint_object(joint) for joint in found.joints],
             "needs_anchors": found.needs_anchors,
             "limits": _limits(found),
+            "equilibrium_error": found.equilibrium_error,
             "assumptions": list(self.assumptions),
             "cautions": list(self.cautions),
             "not_checked": list(self.not_checked),
@@ -426,8 +427,16 @@ def _check_object(examination: Examination, check: Check) -> dict[str, Any]:
         "passes": check.passes,
         "direction_deg": _finite(check.direction_deg),
         "source": check.source,
+        "envelope": _envelope(check),
         "notes": list(check_notes(examination, check)),
     }
+
+
+def _envelope(check: Check) -> dict[str, float | None] | None:
+    if check.envelope is None:
+        return None
+    least, most = check.envelope
+    return {"least": _finite(least), "most": _finite(most)}
 
 
 def _member(one: Member) -> dict[str, Any]:
@@ -440,8 +449,23 @@ def _member(one: Member) -> dict[str, Any]:
         "load": one.check.load or None,
         "count": one.count,
         "deflection_m": one.deflection,
+        "forces": _forces(one),
         "source": one.stuff.source,
         "confidence": one.stuff.confidence,
+    }
+
+
+def _forces(one: Member) -> dict[str, float | None] | None:
+    if not one.forces:
+        return None
+    axial, first, second, torque, about_first, about_second = one.forces
+    return {
+        "at_m": one.at,
+        "axial_N": axial,
+        "moment_1_Nm": about_first,
+        "moment_2_Nm": about_second,
+        "shear_N": hypot(first, second),
+        "torsion_Nm": torque,
     }
 
 

@@ -54,7 +54,6 @@ class JointFound:
     ``outward`` is the site's azimuth in degrees of that fastener from the middle of its group, None
     where it stands in it. ``shared_with`` names joints between the same two pieces. ``longer``
     is what it holds under wind over what it holds for as long as what governs lasts.
-    ``envelope`` is the least and the greatest use over the sets of stiffness.
     """
 
     row: JointRow
@@ -71,7 +70,6 @@ class JointFound:
     spacing: float | None
     shared_with: tuple[str, ...]
     longer: float = 1.0
-    envelope: tuple[float, float] = (0.0, 0.0)
 
     @property
     def holds(self) -> Capacity:
@@ -99,7 +97,9 @@ def judge_joint(row: JointRow, asked: Sequence[Asked], factors: Factors) -> Join
     spread = [one.used for one in most.values()]
     return JointFound(
         row=row,
-        check=_check(row, of.cases, case, used, factors),
+        check=replace(
+            _check(row, of.cases, case, used, factors), envelope=(min(spread), max(spread))
+        ),
         place=used.place,
         fasteners=used.fasteners,
         asked=tuple(asked),
@@ -112,7 +112,6 @@ def judge_joint(row: JointRow, asked: Sequence[Asked], factors: Factors) -> Join
         spacing=min(spaced, default=None),
         shared_with=tuple(dict.fromkeys(place.row.name for place in beside)),
         longer=float(of.cases.longer[case]),
-        envelope=(min(spread), max(spread)),
     )
 
 

@@ -182,9 +182,9 @@ def _bed(structure: Structure, of: int, to: int, face: Face) -> float:
         body = structure.bodies[i]
         found = met(body, structure.design.parts[body.part], leaves)
         along = found.into in ("end grain", "panel edge")
-        E = stiffness_rule("stiffness of wood")
-        E *= 1.0 if along else stiffness_rule("across over along")
-        gives += 1.0 / float(pressed_stiffness(E, max(found.thickness, _THIN)))
+        of_along = 1.0 if along else stiffness_rule("across over along")
+        modulus = of_along * stiffness_rule("stiffness of wood")
+        gives += 1.0 / float(pressed_stiffness(modulus, max(found.thickness, _THIN)))
     return 1.0 / gives
 
 

@@ -17,8 +17,8 @@ class Member:
 
     ``role`` is "post", "arm", "beam", "brace", "leg", "foot", "ring", "blade", "board between
     posts", "board beyond its posts", "board on its foot", "wall panel", "box wall", "roof slope",
-    "roof panel", "lid", "deck", "cut-out" or "propped cut-out"; ``where`` which piece or place of it
-    governs, ``level`` in m how high above its foot; ``governs`` "bending", "shear", "twist",
+    "roof panel", "lid", "deck", "cut-out" or "propped cut-out"; ``where`` which piece or place of
+    it governs, ``level`` in m how high above its foot; ``governs`` "bending", "shear", "twist",
     "pressing", "pulling" or "slenderness"; ``count`` like pieces share the load.
     ``slender`` is effective length over thickness of a piece that is pressed along itself, 0 of
     others. ``deflection`` in m is how far it bends under the unfactored wind, or under what stands
@@ -28,8 +28,7 @@ class Member:
     ``graded`` tells whether the design names its grade. ``loads`` are the named loads under which
     it was judged as well. Of a stick ``at`` tells in m along it which section governs, ``forces``
     (6,) what acts there: axial force in N, pulling above 0, two shears, torque in N m, the moments
-    about its first and its second side; ``envelope`` the least and the greatest use over the sets
-    of stiffness.
+    about its first and its second side.
     """
 
     name: str
@@ -48,7 +47,6 @@ class Member:
     by_grain: bool = False
     at: float | None = None
     forces: tuple[float, ...] = ()
-    envelope: tuple[float, float] | None = None
 
 
 @dataclass(frozen=True)

@@ -126,7 +126,7 @@ def judge_sticks(
         assert worst is not None
         _, name, at, use = worst
         found = _member(one, envelope[name], which, at, use, cases, source, basis)
-        yield replace(found, envelope=(min(most), max(most)))
+        yield replace(found, check=replace(found.check, envelope=(min(most), max(most))))
 
 
 def _member(

@@ -10,11 +10,11 @@ from yardfast.design.shapes.bodies import Solid
 from yardfast.design.shapes.flat import Frame, Plate
 from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.structure import build_structure
-from yardfast.statics.meeting import Face
 from yardfast.statics.building import model_of
 from yardfast.statics.graph import Edge, Holds
-from yardfast.statics.tie import Footing, Tie, share_of
+from yardfast.statics.meeting import Face
 from yardfast.statics.stiffness import AXIAL, LATERAL
+from yardfast.statics.tie import Footing, Tie, share_of
 from yardfast.statics.wrench import wrench
 
 POST = Part("post", Solid(4, 0.089, 0.089, 1.8), Place(), material="southern pine")
@@ -87,7 +87,9 @@ def test_held_together_is_one_rigid_piece_and_a_ring_of_lumber_is_its_sides():
     cap = Part("cap", Plate(Regular(8, 0.8), 0.02), Place(on="ring"), material="softwood plywood")
     structure = build_structure(design(ring, cap))
     face = Face(shapely.Polygon(Regular(8, 0.8).corners()), np.array([0.0, 0.0, 0.038]), X, Y, Z)
-    feet = [Footing(0, np.column_stack([Regular(8, 0.7).corners(), np.zeros(8)]), np.full((8, 3), 1e6))]
+    feet = [
+        Footing(0, np.column_stack([Regular(8, 0.7).corners(), np.zeros(8)]), np.full((8, 3), 1e6))
+    ]
     loads = np.random.default_rng(3).normal(size=(10, 2, 6)) * 40.0
     apart = model_of(structure, (), (), feet).system
     held = model_of(structure, (), (Edge(1, 0, Holds.ASSUMED, face),), feet)
