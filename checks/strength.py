@@ -82,7 +82,7 @@ def _asked(
     rows = np.flatnonzero(np.isin(looked, own))
     wrenches = as_read.through(k)[rows]
     asked = Asked(forces.joints[k], looked[rows], {AS_READ: wrenches}, forces.cases)
-    used = most_at(asked, AS_READ)
+    used = most_at(asked)
     worst = np.argsort(-used)[:WORST]
     return Asked(
         forces.joints[k],

@@ -1,5 +1,6 @@
 """What holds the bodies of a model: ties of fasteners on a face, and points on the ground."""
 
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -8,7 +9,7 @@ from numpy.typing import NDArray
 from ..design.shapes.shape import Array
 from .meeting import Face
 from .pressed_joint import Shared, share
-from .stiffness import BED, LATERAL
+from .stiffness import AXIAL, BED, LATERAL
 from .wrench import motion_rows
 
 Many = tuple[Array, Array, Array, NDArray[np.bool_], NDArray[np.str_]]
@@ -72,22 +73,42 @@ class Footing:
     stiffness: Array
 
 
+@dataclass(frozen=True)
+class Variant:
+    """One way in which a tie may be stiff: a set of factors, and which bolt does not bear yet."""
+
+    factors: Mapping[str, float]
+    slack: int | None = None
+
+
+AS_GIVEN = Variant({})
+"""As stiff as given, every fastener bearing."""
+
+
 def share_of(
     tie: Tie,
     wrenches: Array,
     rows_each_way: int,
-    factors: dict[str, float],
-    slack: int | None = None,
+    variants: Sequence[Variant] = (AS_GIVEN,),
 ) -> Shared:
     """Return how the fasteners of a tie and its bed share wrenches (cases, 6) about its face.
 
-    Fasteners come first, three springs each. ``slack`` is one that does not yet bear sideways.
+    Fasteners come first, three springs each. Cases come in as many equal runs as there are
+    ``variants``, one of each.
     """
     points, along, stiffness, one_way, kinds = tie.springs(rows_each_way)
-    times = np.array([factors.get(str(kind), 1.0) for kind in kinds])
-    if slack is not None:
-        own = slice(3 * slack, 3 * slack + 3)
-        times[own] = np.where(kinds[own] == LATERAL, SLACK, times[own])
+    each = np.array([_times(kinds, one) for one in variants])
+    times = np.repeat(each, len(wrenches) // len(variants), axis=0)
     r = motion_rows(along, points, tie.face.origin)
     size = float(np.linalg.norm(points - tie.face.origin, axis=1).max(initial=0.0)) or 1.0
     return share(r, stiffness * times, one_way, wrenches, size)
+
+
+def _times(kinds: NDArray[np.str_], one: Variant) -> Array:
+    """Return what multiplies the stiffness (k,) of each spring in a variant."""
+    known = {kind: one.factors.get(kind, 1.0) for kind in (AXIAL, LATERAL, BED)}
+    times = np.array([known[str(kind)] for kind in kinds])
+    if one.slack is not None:
+        own = slice(3 * one.slack, 3 * one.slack + 3)
+        times[own] = np.where(kinds[own] == LATERAL, SLACK, times[own])
+    return times

@@ -16,7 +16,7 @@ from ...loads.combinations import Factors
 from ...statics.bed import COARSE, FINE
 from ...statics.joint_table import JointRow
 from ...statics.stiffness import SETS
-from ...statics.tie import share_of
+from ...statics.tie import Tie, Variant, share_of
 from ...statics.wrench import motion_rows
 from ..judging import Check, Kind
 from ..load_cases import Integers, LoadCases
@@ -120,12 +120,11 @@ def again(found: JointFound, own: Sequence[Place], factors: Factors) -> JointFou
     return judge_joint(found.row, [_refastened(one, own) for one in found.asked], factors)
 
 
-def most_at(one: Asked, set_name: str) -> Array:
+def most_at(one: Asked) -> Array:
     """Return how far (m,) the fastener of a tie that is used most is used in each of the cases."""
     found = np.zeros(len(one.which))
     longer = one.cases.longer[one.which][:, None]
-    for slack in _slack(one.joint):
-        held = _held(one, one.wrenches[set_name], set_name, slack)
+    for _, held in _held(one):
         for place, at in zip(one.joint.places, one.joint.at, strict=True):
             for fasteners in place.sets:
                 tension, shear = _on_axis(held[:, at], fasteners.draws)
@@ -137,34 +136,36 @@ def most_at(one: Asked, set_name: str) -> Array:
 def _each_use(row: JointRow, one: Asked) -> Iterator[tuple[str, MostUsed]]:
     """Yield the fastener of a joint that is used most at one tie, by each set of stiffness."""
     longer = one.cases.longer[one.which]
-    for name, wrenches in one.wrenches.items():
-        for slack in _slack(one.joint):
-            held = _held(one, wrenches, name, slack)
-            for place, at in zip(one.joint.places, one.joint.at, strict=True):
-                if place.row.name == row.name:
-                    for fasteners in place.sets:
-                        drawn = _on_axis(held[:, at], fasteners.draws)
-                        tension, shear = (longer[:, None] * each for each in drawn)
-                        yield name, most_used(row, place, fasteners, longer, tension, shear)
+    for name, held in _held(one):
+        for place, at in zip(one.joint.places, one.joint.at, strict=True):
+            if place.row.name == row.name:
+                for fasteners in place.sets:
+                    drawn = _on_axis(held[:, at], fasteners.draws)
+                    tension, shear = (longer[:, None] * each for each in drawn)
+                    yield name, most_used(row, place, fasteners, longer, tension, shear)
 
 
-def _slack(joint: Fastened) -> list[int | None]:
-    """Return which bolts may not bear yet, one at a time: none, or each of several."""
-    slips = joint.tie.slips
-    if slips is None or slips.sum() < 2:
-        return [None]
-    return [None, *np.flatnonzero(slips).tolist()]
+def _held(one: Asked) -> Iterator[tuple[str, Array]]:
+    """Yield by set of stiffness the force (m, n, 3) that each fastener takes; infinite if unheld.
 
-
-def _held(one: Asked, wrenches: Array, name: str, slack: int | None) -> Array:
-    """Return the force (m, n, 3) in N that each fastener takes; infinite where nothing holds."""
-    tie = one.joint.tie
-    shared = share_of(tie, wrenches, FINE, dict(SETS[name]), slack)
-    n = len(tie.points)
-    local = shared.force[:, : 3 * n].reshape(-1, n, 3)
-    held: Array = local @ tie.axes
+    Of several bolts also with each of them not bearing yet.
+    """
+    tie, n, m = one.joint.tie, len(one.joint.tie.points), len(one.which)
+    ways = [(name, slack) for name in one.wrenches for slack in _slack(tie)]
+    wrenches = np.concatenate([one.wrenches[name] for name, _ in ways])
+    variants = [Variant(SETS[name], slack) for name, slack in ways]
+    shared = share_of(tie, wrenches, FINE, variants)
+    held: Array = shared.force[:, : 3 * n].reshape(-1, n, 3) @ tie.axes
     held[shared.lost] = inf
-    return held
+    for k, (name, _) in enumerate(ways):
+        yield name, held[k * m : (k + 1) * m]
+
+
+def _slack(tie: Tie) -> list[int | None]:
+    """Return which bolts may not bear yet, one at a time: none, or each of several."""
+    if tie.slips is None or tie.slips.sum() < 2:
+        return [None]
+    return [None, *np.flatnonzero(tie.slips).tolist()]
 
 
 def _refastened(one: Asked, own: Sequence[Place]) -> Asked:

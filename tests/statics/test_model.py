@@ -113,7 +113,7 @@ def test_a_joint_on_its_bed_shares_as_the_whole_system_does(rows, pull):
         np.array([[LATERAL, LATERAL, AXIAL]]),
         27.0e6 / 0.089**2,
     )
-    found = share_of(tie, np.array([[0.0, 0.0, -100.0, 0.0, 80.0, 0.0]]), rows, {})
+    found = share_of(tie, np.array([[0.0, 0.0, -100.0, 0.0, 80.0, 0.0]]), rows)
     assert found.force[0, 2] == pytest.approx(pull, abs=0.05)
     assert not found.lost[0]
     assert (found.force[0, 3:] <= 0.0).all()
@@ -129,5 +129,5 @@ def test_a_twist_that_a_single_screw_cannot_hold_is_told():
         np.array([[LATERAL, LATERAL, AXIAL]]),
         1.0e9,
     )
-    found = share_of(tie, np.array([[0, 0, -100.0, 0, 0, 5.0], [0, 0, -100.0, 0, 0, 0]]), 8, {})
+    found = share_of(tie, np.array([[0, 0, -100.0, 0, 0, 5.0], [0, 0, -100.0, 0, 0, 0]]), 8)
     assert found.lost.tolist() == [True, False]
