@@ -21,7 +21,8 @@ NEAR = 1.0e-2
 """Places along a stick that lie nearer than this (m) are one node."""
 
 SPREAD = 2.0
-"""What meets a stick over more than so many times its greater side meets it at several nodes."""
+"""What meets a stick over more than so many times its greater side meets it at several nodes: those
+that lie farther apart than its side."""
 
 
 def model_of(
@@ -271,9 +272,10 @@ def _put(found: Array, system: System, node: int, part: Array) -> None:
 
 
 def _spots(one: Tie | Edge) -> Array:
-    """Return points (n, 3) over the face on which two bodies meet."""
+    """Return points (n, 3) over the face on which two bodies meet, and those of its fasteners."""
     assert one.face is not None
-    return one.face.bed(COARSE)[0]
+    bed = one.face.bed(COARSE)[0]
+    return np.concatenate([bed, one.points]) if isinstance(one, Tie) else bed
 
 
 def _as_rigid(nodes: Array) -> Array:
@@ -312,15 +314,12 @@ def _places(stick: Stick, meets: Sequence[Array], whole: bool) -> Array:
             if not len(at):
                 continue
         at = np.clip(at, 0.0, stick.length)
-        reach = float(at.max() - at.min())
-        many = (
-            1 if reach <= SPREAD * stick.wide else int(np.ceil(reach / (SPREAD * stick.wide))) + 1
-        )
-        if many == 1:
+        if float(at.max() - at.min()) <= SPREAD * stick.wide:
             found.append(float(at.mean()))
         else:
-            low, high = float(at.min()), float(at.max())
-            found += [low + (high - low) * k / (min(many, 9) - 1) for k in range(min(many, 9))]
+            at = np.sort(at)
+            groups = np.split(at, np.flatnonzero(np.diff(at) > stick.wide) + 1)
+            found += [float(each.mean()) for each in groups]
     ordered = np.unique(np.round(found, 9))
     kept = [float(ordered[0])]
     for place in ordered[1:]:
