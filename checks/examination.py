@@ -5,6 +5,7 @@ from functools import cached_property
 
 from ..design.faults import DesignError, Fault
 from ..design.model import Design
+from ..design.shapes.shape import Array
 from ..design.structure import Structure, build_structure
 from ..loads.actions import Actions
 from ..loads.combinations import Factors, factors, factors_of_parts, resistance_basis
@@ -215,7 +216,8 @@ def examine(design: Design) -> Examination:
     checks += check_loose(loose, its_actions, used)
     loads = borne_loads(structure, by)
     checks += [check_given_load(standing, load, used, posts) for load in loads]
-    parts = _held_together(structure, graph, exposed, standing, site, method, loads)
+    stakes = held.points if held.anchors and not held.guys else None
+    parts = _held_together(structure, graph, exposed, standing, site, method, loads, stakes)
     checks += [one.check for one in parts.joints]
     checks += [one.check for one in parts.seams]
     checks += [one.check for one in parts.members.judged]
@@ -277,20 +279,20 @@ def _held_together(
     site: Site,
     method: Method,
     loads: tuple[Borne, ...],
+    stakes: Array | None,
 ) -> _Parts:
     """Return what was found of a piece's joints, seams and parts under its load cases."""
     used, basis = factors_of_parts(site), resistance_basis(site)
     placed, sewn = as_fastened(structure, basis)
     wind, names = wind_on_bodies(exposed, method)
     cases = load_cases(structure, wind, exposed.azimuths, names, used, basis, loads, standing.slope)
-    forces = internal_forces(
-        graph,
-        fastened(structure, graph, placed),
-        cases,
-        loads,
-        paved=not standing.ground.stakes_possible,
-    )
+    joints, paved = fastened(structure, graph, placed), not standing.ground.stakes_possible
+    forces = internal_forces(graph, joints, cases, loads, paved=paved, anchors=stakes)
     found = strength_of(forces, used, basis)
+    if forces.tied and found.lost:
+        # its anchors cannot hold it in every case: the whole is told so, its parts as if held
+        forces = internal_forces(graph, joints, cases, loads, paved=paved)
+        found = strength_of(forces, used, basis)
     local = local_wind(structure, exposed, method)
     seams = seams_judged(structure, sewn, exposed, local, method, used, basis)
     members = check_members(structure, local, used, basis, loads, found.sticks)

@@ -4,7 +4,7 @@ Worked out for every case as if all that presses held both ways, which goes with
 for the cases that may govern, with what only presses, and with every set of stiffness.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 
@@ -36,6 +36,7 @@ class InternalForces:
     model: Model
     joints: tuple[Fastened, ...]
     cases: LoadCases
+    tied: bool = False
 
     @property
     def structure(self) -> Structure:
@@ -66,19 +67,18 @@ class InternalForces:
     @property
     def is_determinate(self) -> bool:
         """Return whether every joint takes the same whatever the stiffness of anything."""
-        return all(one.tie.alone for one in self.joints)
+        return not self.tied and all(one.tie.alone for one in self.joints)
 
     def enveloped(
         self, which: Integers, sets: Sequence[str] | None = None
     ) -> Iterator[tuple[str, Forces]]:
         """Yield the forces of some of the cases by each set of stiffness, as read first."""
         for name in SETS if sets is None else sets:
-            yield (
-                name,
-                self.model.solved(
-                    self.cases.loads[which], SETS[name], one_way=not self.is_determinate
-                ),
-            )
+            yield name, self.with_stiffness(SETS[name], which)
+
+    def with_stiffness(self, factors: Mapping[str, float], which: Integers) -> Forces:
+        """Return the forces of some of the cases by one set of factors on stiffness."""
+        return self.model.solved(self.cases.loads[which], factors, one_way=not self.is_determinate)
 
 
 def internal_forces(
@@ -88,13 +88,17 @@ def internal_forces(
     named: Sequence[Borne],
     *,
     paved: bool,
+    anchors: Array | None = None,
 ) -> InternalForces:
-    """Return the model of a piece under its load cases; what nothing holds is braced, and told."""
+    """Return the model of a piece under its load cases; what nothing holds is braced, and told.
+
+    ``anchors`` (n, 2) hold it down; without any it is taken as held where it stands.
+    """
     model = model_of(
         graph.structure,
         [one.tie for one in joints],
         [edge for edge in graph.held if edge.face is not None],
-        footings(graph, paved),
+        footings(graph, paved, anchors),
         [(one.body, np.asarray(one.load.at)) for one in named],
     )
     none = np.zeros((1, model.bases))
@@ -104,4 +108,5 @@ def internal_forces(
             break
         except MechanismError as free:
             model = replace(model, system=model.system.braced(free.motion))
-    return InternalForces(graph, model, tuple(joints), cases)
+    tied = anchors is not None and len(anchors) > 0
+    return InternalForces(graph, model, tuple(joints), cases, tied)

@@ -7,14 +7,12 @@ import numpy as np
 from ..design.shapes.shape import Array
 from ..statics.graph import swings
 from ..statics.model import Forces
-from ..statics.stiffness import stiffness_rule
+from ..statics.stiffness import SWAYS, stiffness_rule
 from .internal_forces import InternalForces
 from .judging import Check, Kind
 from .load_cases import Integers
 
 SOURCE = "equilibrium without friction between parts; sway of 1/50 of the height (judgement)"
-
-SOFTEST = "all softer"
 
 _PUSHED = 1.0e-6
 """Share of a case's load beyond which a motion that nothing holds is pushed."""
@@ -45,7 +43,7 @@ def check_racking(
         if each.solution.lost.any():
             nth = int(each.solution.lost.argmax())
             return _failing(forces, int(which[nth]), None, 0.0, _unpulled(forces))
-    softest = envelope[SOFTEST]
+    softest = forces.with_stiffness(SWAYS, which)
     sway, nth = _sway(forces, softest)
     most = forces.structure.height / stiffness_rule("most sway")
     if sway <= most:

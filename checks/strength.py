@@ -30,13 +30,15 @@ COPIES = 2
 class Strength:
     """What was found of every joint, in the file's order, of every stick, and whether it racks.
 
-    ``error`` is the greatest imbalance of any body in any case that was solved.
+    ``error`` is the greatest imbalance of any body in any case that was solved, ``lost`` whether
+    one of these has no balance.
     """
 
     joints: tuple[JointFound, ...]
     sticks: tuple[Member | NotJudged, ...]
     racking: Check | None
     error: float
+    lost: bool
 
 
 def strength_of(forces: InternalForces, factors: Factors, basis: str) -> Strength:
@@ -68,7 +70,8 @@ def strength_of(forces: InternalForces, factors: Factors, basis: str) -> Strengt
     ]
     error = max(float(each.solution.error.max(initial=0.0)) for each in envelope.values())
     racking = check_racking(forces, envelope, few) if forces.joints else None
-    return Strength(joints, tuple(members), racking, error)
+    lost = any(bool(each.solution.lost.any()) for each in envelope.values())
+    return Strength(joints, tuple(members), racking, error, lost)
 
 
 def _all(*each: Integers) -> Integers:

@@ -211,7 +211,7 @@ class _Building:
                     points,
                     np.tile(np.eye(3), (len(foot.points), 1)),
                     foot.stiffness.ravel(),
-                    np.zeros(n, dtype=bool),
+                    np.tile([False, False, foot.presses], len(foot.points)),
                     np.full(n, GROUND, dtype="U9"),
                 )
             )

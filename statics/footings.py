@@ -1,5 +1,7 @@
 """Where a piece stands on the ground or in it, as points on springs."""
 
+from dataclasses import replace
+
 import numpy as np
 
 from ..design import plane
@@ -18,12 +20,14 @@ _MOST = 12
 """A face with more corners than so many is held at as many places round it."""
 
 
-def footings(graph: Graph, paved: bool) -> list[Footing]:
+def footings(graph: Graph, paved: bool, anchors: Array | None = None) -> list[Footing]:
     """Return how each body that stands on the ground, or in it, is held there.
 
-    ``paved``: on a slab. What stands on it is held both ways at the corners of its own face.
+    ``paved``: on a slab. What stands on it is held at the corners of its own face: both ways, or
+    where ``anchors`` (n, 2) hold it down only as it presses there, drawn at the anchors alone.
     """
-    found: list[Footing] = []
+    tied = anchors is not None and len(anchors) > 0
+    found = _tied(graph, anchors) if anchors is not None and tied else []
     for edge in graph.edges:
         if edge.to == GROUND:
             body = graph.structure.bodies[edge.of]
@@ -31,7 +35,23 @@ def footings(graph: Graph, paved: bool) -> list[Footing]:
                 depth = graph.structure.design.parts[body.part].embed
                 found.append(in_ground(edge.of, body, depth))
             else:
-                found.append(on_ground(edge.of, body, paved))
+                found.append(replace(on_ground(edge.of, body, paved), presses=tied))
+    return found
+
+
+def _tied(graph: Graph, anchors: Array) -> list[Footing]:
+    """Return the anchors, each on the body that stands nearest to it on the ground."""
+    bodies = graph.structure.bodies
+    stands = [edge.of for edge in graph.edges if edge.holds is Holds.STANDS]
+    if not stands:
+        return []
+    faces = {i: touching_face(bodies[i]) for i in stands}
+    k = stiffness_rule("an anchor drawn")
+    found: list[Footing] = []
+    for spot in anchors:
+        of = min(stands, key=lambda i: plane.distance(spot, faces[i]))
+        point = np.array([[spot[0], spot[1], bodies[of].bottom]])
+        found.append(Footing(of, point, np.array([[0.0, 0.0, k]])))
     return found
 
 

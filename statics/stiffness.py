@@ -25,6 +25,10 @@ SETS: Mapping[str, Mapping[str, float]] = {
 """Sets of stiffness that every answer is tried with: factors on each class of springs."""
 
 
+SWAYS: Mapping[str, float] = {AXIAL: 1.0 / 3.0, LATERAL: 1.0 / 3.0, GROUND: 1000.0}
+"""The set by which a piece sways most on ground that does not give."""
+
+
 @cache
 def stiffness_rule(rule: str) -> float:
     """Return a rule of ``references/statics.csv`` by its name, in SI. KeyError for another."""

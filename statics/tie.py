@@ -64,13 +64,14 @@ class Tie:
 class Footing:
     """Where a body stands on the ground: points (n, 3), of stiffness (n, 3) in N/m along x, y, z.
 
-    Held both ways: what a piece does that nothing holds down is told by statics of the whole; its
-    parts are judged as if it were held there.
+    Held both ways, unless it only ``presses`` upward there: what a piece does that nothing holds
+    down is told by statics of the whole; its parts are judged as if it were held there.
     """
 
     body: int
     points: Array
     stiffness: Array
+    presses: bool = False
 
 
 @dataclass(frozen=True)
