@@ -38,6 +38,14 @@ class Lumber:
     source: str
     confidence: str
 
+    @property
+    def wet_stiffness(self) -> float:
+        """Return E' in Pa of wood that is wet in use. Source: NDS 2018 4.3.3, C_M of E."""
+        thickness = "5 in and over" if self.timber else "2 to 4 in"
+        rows = references.table("wood/wet_service_CM").where("thickness", thickness)
+        factor = next(float(row["CM"]) for row in rows if row["property"] == "E, Emin")
+        return self.stiffness * factor
+
 
 def find(material: str, least: float, wide: float, grade: str | None = None) -> Lumber | None:
     """Return the design values of a piece ``least`` by ``wide`` m of a material; None without any.

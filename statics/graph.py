@@ -1,6 +1,6 @@
 """What meets what, and what holds there: one graph of bodies and the ground, found by geometry."""
 
-from collections.abc import Container, Iterator, Mapping, Sequence
+from collections.abc import Container, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 from functools import cached_property
@@ -50,6 +50,11 @@ class Edge:
     face: Face | None = None
     placed: bool = False
     apart: float = 0.0
+
+    @property
+    def size(self) -> float:
+        """Return the area in m2 on which the two meet."""
+        return 0.0 if self.face is None else float(self.face.area.area)
 
 
 @dataclass(frozen=True, eq=False)
@@ -115,33 +120,67 @@ class Graph:
         """Return the edges without fasteners that are taken to hold what they join, both ways.
 
         What stands on or hangs under another does where nothing fastens it to something else, and
-        else what joins bodies that nothing else joins: so that a joint is not passed by.
+        else what joins bodies that nothing else joins: so that a joint is not passed by. Of several
+        that join the same, all do that end at one piece, or at faces as large as the largest.
         """
-        group = list(range(len(self.structure.bodies)))
-
-        def find(k: int) -> int:
-            while group[k] != k:
-                group[k] = group[group[k]]
-                k = group[k]
-            return k
-
+        joined, stiff = _Groups(len(self.structure.bodies)), _Groups(len(self.structure.bodies))
         fastened = [edge for edge in self.edges if edge.holds is Holds.FASTENED]
-        for edge in fastened:
-            group[find(edge.of)] = find(edge.to)
+        joined.join(fastened)
         of = {edge.of for edge in fastened}
         others = [e for e in self.edges if e.to != GROUND and e.holds is not Holds.FASTENED]
-
-        def order(edge: Edge) -> tuple[int, float]:
-            area = 0.0 if edge.face is None else float(edge.face.area.area)
-            return 0 if edge.placed and edge.of not in of else 1 if edge.placed else 2, -area
-
-        found: list[Edge] = []
-        for edge in sorted(others, key=order):
-            joins = find(edge.of) != find(edge.to)
-            if joins or order(edge)[0] == 0:
-                found.append(edge)
-                group[find(edge.of)] = find(edge.to)
+        placed = [edge for edge in others if edge.placed]
+        found = [edge for edge in placed if edge.of not in of]
+        joined.join(found)
+        stiff.join(found)
+        for some in (placed, [edge for edge in others if not edge.placed]):
+            left = [edge for edge in some if joined.parted(edge)]
+            most: dict[tuple[frozenset[int], frozenset[int]], float] = {}
+            ways = [
+                (
+                    frozenset((joined.of(edge.of), joined.of(edge.to))),
+                    frozenset((stiff.of(edge.of), stiff.of(edge.to))),
+                )
+                for edge in left
+            ]
+            for way, edge in zip(ways, left, strict=True):
+                most[way] = most.get(way, 0.0) + edge.size
+            best = {pair: max(most[w] for w in most if w[0] == pair) for pair, _ in ways}
+            more = [
+                edge
+                for way, edge in zip(ways, left, strict=True)
+                if most[way] >= best[way[0]] * (1.0 - _ALIKE)
+            ]
+            joined.join(more)
+            stiff.join(more)
+            found += more
         return tuple(found)
+
+
+_ALIKE = 1.0e-3
+"""Share by which faces may differ that count as large as each other."""
+
+
+class _Groups:
+    """Which bodies edges join: each group by the number of one of them."""
+
+    def __init__(self, count: int) -> None:
+        self._above = list(range(count))
+
+    def of(self, k: int) -> int:
+        """Return the group of a body."""
+        while self._above[k] != k:
+            self._above[k] = self._above[self._above[k]]
+            k = self._above[k]
+        return k
+
+    def join(self, edges: Iterable[Edge]) -> None:
+        """Join what edges join."""
+        for edge in edges:
+            self._above[self.of(edge.of)] = self.of(edge.to)
+
+    def parted(self, edge: Edge) -> bool:
+        """Return whether the two bodies of an edge are in different groups."""
+        return self.of(edge.of) != self.of(edge.to)
 
 
 def graph_of(structure: Structure) -> Graph:

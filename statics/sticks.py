@@ -82,29 +82,40 @@ def body_sticks(structure: Structure, i: int) -> tuple[Stick, ...]:
     A stick is at least five times as long as the greater side of its section, and of a stuff whose
     stiffness is published. A ring is one of sticks whatever its proportions.
     """
+    return tuple(stick for stick in slender_pieces(structure, i) if stick.stiffness > 0.0)
+
+
+def slender_pieces(structure: Structure, i: int) -> tuple[Stick, ...]:
+    """Return what would be the sticks of a body, 0 stiff where no stiffness is published."""
     body = structure.bodies[i]
     part = structure.design.parts[body.part]
-    if part.material is None:
-        return ()
+    stuff = part.material, part.grade
     match body.shape:
         case Member() as member:
-            return _member(body, member, i, part.material, part.grade)
-        case Box(wall=None) as box if box.top_length is None and box.top_width is None:
-            return _box(body, box, i, part.material, part.grade)
+            return _member(body, member, i, *stuff)
+        case Box(wall=None) as box:
+            return _box(body, box, i, *stuff)
         case Solid() as post if post.sides in (0, 4):
-            return _post(body, post, i, part.material, part.grade)
+            return _post(body, post, i, *stuff)
         case Frame() as ring:
-            return _ring(body, ring, i, part.material, part.grade)
+            return _ring(body, ring, i, *stuff)
         case _:
             return ()
 
 
-def modulus(material: str, first: float, second: float, grade: str | None) -> tuple[float, float]:
-    """Return E and G in Pa of a piece ``first`` by ``second`` m; 0, 0 where none is published."""
+def modulus(
+    material: str | None, first: float, second: float, grade: str | None
+) -> tuple[float, float]:
+    """Return E and G in Pa of a piece ``first`` by ``second`` m; 0, 0 where none is published.
+
+    Of wood as it is outdoors, wet.
+    """
+    if material is None:
+        return 0.0, 0.0
     least, wide = sorted((first, second))
     wood = lumber.find(material, least, wide, grade)
     if wood is not None:
-        return wood.stiffness, wood.stiffness * stiffness_rule("turning over bending")
+        return wood.wet_stiffness, wood.wet_stiffness * stiffness_rule("turning over bending")
     alloy = metal.find(material)
     if alloy is not None:
         return alloy.stiffness, alloy.stiffness * stiffness_rule("turning of metal")
@@ -112,7 +123,7 @@ def modulus(material: str, first: float, second: float, grade: str | None) -> tu
 
 
 def _member(
-    body: Body, member: Member, i: int, material: str, grade: str | None
+    body: Body, member: Member, i: int, material: str | None, grade: str | None
 ) -> tuple[Stick, ...]:
     axes = np.stack([body.rotation @ axis for axis in member.axes])
     first, second = (
@@ -124,9 +135,14 @@ def _member(
     )
 
 
-def _box(body: Body, box: Box, i: int, material: str, grade: str | None) -> tuple[Stick, ...]:
-    sizes = np.array([box.length, box.width, box.height])
+def _box(
+    body: Body, box: Box, i: int, material: str | None, grade: str | None
+) -> tuple[Stick, ...]:
+    top = box.top_plan
+    sizes = np.array([min(box.length, top.length), min(box.width, top.width), box.height])
     along = int(sizes.argmax())
+    if float(sizes.min()) <= 0.0:
+        return ()
     order = [along, (along + 1) % 3, (along + 2) % 3]
     axes = body.rotation.T[order]
     middle = body.place(np.array([0.0, 0.0, box.height / 2.0]))
@@ -135,7 +151,9 @@ def _box(body: Body, box: Box, i: int, material: str, grade: str | None) -> tupl
     return _one(i, start, axes, length, first, second, False, None, material, grade)
 
 
-def _post(body: Body, post: Solid, i: int, material: str, grade: str | None) -> tuple[Stick, ...]:
+def _post(
+    body: Body, post: Solid, i: int, material: str | None, grade: str | None
+) -> tuple[Stick, ...]:
     thin = min(post.bottom, post.top)
     if thin <= 0.0:
         return ()
@@ -154,10 +172,10 @@ def _post(body: Body, post: Solid, i: int, material: str, grade: str | None) -> 
     )
 
 
-def _ring(body: Body, ring: Frame, i: int, material: str, grade: str | None) -> tuple[Stick, ...]:
+def _ring(
+    body: Body, ring: Frame, i: int, material: str | None, grade: str | None
+) -> tuple[Stick, ...]:
     E, G = modulus(material, ring.width, ring.height, grade)
-    if E <= 0.0:
-        return ()
     match ring.plan:
         case Rectangle() as plan:
             corners = plan.shrunk(ring.width).corners()
@@ -187,14 +205,12 @@ def _one(
     second: float,
     is_round: bool,
     wall: float | None,
-    material: str,
+    material: str | None,
     grade: str | None,
 ) -> tuple[Stick, ...]:
     if length < stiffness_rule("stick") * max(first, second) * (1.0 - 1.0e-9):
         return ()
     E, G = modulus(material, first, second, grade)
-    if E <= 0.0:
-        return ()
     # a mirrored one's axes are made right-handed, which its section allows
     second_way: Array = np.cross(axes[0], axes[1]).astype(np.float64)
     axes = np.stack([axes[0], axes[1], second_way])

@@ -60,13 +60,12 @@ def adjusted(
     ratio = (slenderness_between if between else slenderness)(length, least, wide)
     buckling = float(buckling_stress(least_stiffness, ratio))
     stability = float(beam_stability(bending, buckling)) if wide > least * 1.0005 else 1.0
-    stiffness = lumber.stiffness * wet["E, Emin"]
     return Adjusted(
         edgewise=bending * stability,
         flatwise=bending,
         shear=shear,
         buckling=buckling,
-        stiffness=stiffness,
+        stiffness=lumber.wet_stiffness,
         compression=(
             lumber.compression
             * lumber.compression_factor

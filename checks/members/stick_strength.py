@@ -13,9 +13,9 @@ from ...design.model import Part
 from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...materials.metal import Metal
-from ...statics.graph import GROUND, Graph, Holds
+from ...statics.graph import GROUND, Edge, Graph, Holds
 from ...statics.model import Forces, SectionForces
-from ...statics.sticks import Stick
+from ...statics.sticks import Stick, slender_pieces
 from ..internal_forces import InternalForces
 from ..judging import Check, Kind
 from ..load_cases import Integers, LoadCases
@@ -68,7 +68,17 @@ def sticks_to_judge(
             others.append(NotJudged(part.name, strength))
         else:
             found.append(Judged(nth, stick, part, role, section, strength, effective))
-    return tuple(found), tuple(others)
+    return tuple(found), (*others, *_without_stiffness(structure))
+
+
+def _without_stiffness(structure: Structure) -> Iterator[NotJudged]:
+    """Yield the slender parts for whose stuff no stiffness is published: they count as rigid."""
+    for i, body in enumerate(structure.bodies):
+        part = structure.design.parts[body.part]
+        if part.hangs_at is None and any(
+            one.stiffness <= 0.0 for one in slender_pieces(structure, i)
+        ):
+            yield NotJudged(part.name, "no material" if part.material is None else "no values")
 
 
 def may_govern(one: Judged, sections: SectionForces, cases: LoadCases, most: int) -> Integers:
@@ -223,8 +233,8 @@ def _held(
 ) -> tuple[str, float, float, bool]:
     """Return a stick's role, the greatest length in m that is free, l_e, and whether it spans.
 
-    Where only one place holds it, it stands out. What stands plumb on others may sway with them:
-    it counts as standing out, K_e 2.1 (NDS 2018 Appendix G).
+    Where only one place holds it, it stands out. What stands on others, plumb or leaning, may sway
+    with them: it counts as standing out, K_e 2.1 (NDS 2018 Appendix G).
     """
     of_body = [one for one in forces.model.sticks if one.body == stick.body]
     if len(of_body) > 1:
@@ -241,29 +251,49 @@ def _held(
     between = widest >= out
     free = max(widest, out, stick.wide)
     K_out, K_between = column_rule("stands out"), column_rule("between")
-    if lean > PLUMB:
-        return "post", max(stick.length, free), K_out * stick.length, False
+    if lean > PLUMB or (lean >= LEVEL and _stands(graph, forces, stick)):
+        role = "post" if lean > PLUMB else "leg"
+        return role, max(stick.length, free), K_out * stick.length, False
     effective = max(K_between * widest, K_out * out, stick.wide)
     if len(places) == 1:
         return "arm", free, effective, between
-    if lean < LEVEL:
-        return "beam", free, effective, between
-    grounded = stick.body in graph.grounded
-    return "leg" if grounded else "brace", free, effective, between
+    return "beam" if lean < LEVEL else "brace", free, effective, between
 
 
 def _places(graph: Graph, stick: Stick) -> Array:
-    """Return where along a stick in m something holds it."""
+    """Return where along a stick in m something holds it; not what it alone carries."""
     found: list[Array] = []
     held = {id(edge) for edge in graph.held}
-    for edge in graph.edges:
-        if stick.body not in (edge.of, edge.to):
-            continue
-        if edge.to == GROUND:
+    carried = graph.carried(stick.body)
+    for edge, other in _at_stick(graph, stick):
+        if other == GROUND:
             found.append(np.array([stick.at(_lowest(graph.structure, stick))]))
-        elif edge.face is not None and (edge.holds is Holds.FASTENED or id(edge) in held):
+        elif carried[other] or edge.face is None:
+            continue
+        elif edge.holds is Holds.FASTENED or id(edge) in held:
             found.append(np.array([stick.at(edge.face.middle)]))
     return np.clip(np.concatenate([np.zeros(0), *found]), 0.0, stick.length)
+
+
+def _stands(graph: Graph, forces: InternalForces, stick: Stick) -> bool:
+    """Return whether a leaning stick stands on the ground, or on a foot or sill that does."""
+    upright = {one.body for one in forces.model.sticks if abs(float(one.axes[0, 2])) >= LEVEL}
+    low = stick.at(_lowest(graph.structure, stick))
+    for edge, other in _at_stick(graph, stick):
+        if other == GROUND:
+            return True
+        if edge.face is None or other not in graph.grounded or other in upright:
+            continue
+        if abs(float(stick.at(edge.face.middle)) - low) < _ONE_PLACE * stick.wide:
+            return True
+    return False
+
+
+def _at_stick(graph: Graph, stick: Stick) -> Iterator[tuple[Edge, int]]:
+    """Yield the edges at a stick, each with what it meets there."""
+    for edge in graph.edges:
+        if stick.body in (edge.of, edge.to):
+            yield edge, edge.to if edge.of == stick.body else edge.of
 
 
 def _lowest(structure: Structure, stick: Stick) -> Array:

@@ -16,8 +16,6 @@ from yardfast.checks.inputs import read_text
 from yardfast.checks.members.blades import thrust_reach
 from yardfast.checks.members.member_check import Member
 from yardfast.checks.members.member_strength import adjusted, metal_stress, sheet_bending
-from yardfast.checks.members.posts import wind_shares
-from yardfast.checks.members.uprights import posts_of
 from yardfast.design.faults import DesignError
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.bodies import Shell, Solid
@@ -27,10 +25,7 @@ from yardfast.design.shapes.member import Member as Stick
 from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.shapes.rotor import Rotor
 from yardfast.design.shapes.weight import Weight
-from yardfast.loads.actions import wind_actions
-from yardfast.loads.exposed import bare, expose
 from yardfast.loads.given import GivenLoad
-from yardfast.loads.methods import method_of
 from yardfast.materials import lumber, metal, sheets
 
 INCH = 0.0254
@@ -81,11 +76,21 @@ def test_post_alone_by_hand():
     assert one.check.unit == "N*m"
     assert one.check.utilization == pytest.approx(use, rel=1e-3)
     assert one.governs == "bending"
-    # an even load bends a cantilever's tip by w L^4/(8 E I); all of it at mid-height by 5/6 of that
+    # an even load bends a cantilever's tip by w L^4/(8 E I), wet E; the slab on paving tilts by no
+    # more than on a tenth of 3e9 Pa/m at its four corners
     EI = 1.3e6 * 0.9 * PSI * FOUR**4 / 12.0
     at = int(np.argmax(M * share))
     even = M[at] * 2.0 * height**2 / (8.0 * EI)
-    assert one.deflection == pytest.approx(even * 5.0 / 6.0, rel=2e-2)
+    tilts = M[at] * np.sqrt(2.0) * height / (0.1 * 3.0e9 * 1.2**2 * 0.6**2)
+    assert even * (1.0 - 1e-3) <= one.deflection <= (even + tilts) * (1.0 + 1e-3)
+    # at its foot: nothing along it but its weight, the wind's shear and its moment
+    assert one.at == pytest.approx(0.0, abs=1e-9)
+    weighs = found.structure.part_mass[2, 1] * 9.80665
+    assert one.forces[0] == pytest.approx(-weighs, rel=1e-6)
+    assert np.hypot(*one.forces[4:]) == pytest.approx(one.check.demand, rel=1e-9)
+    assert np.hypot(*one.forces[1:3]) * height / 2.0 == pytest.approx(one.check.demand, rel=1e-6)
+    # nothing of it hangs on a stiffness
+    assert one.envelope[0] == pytest.approx(one.envelope[1], rel=1e-9)
 
 
 def test_strength_goes_with_the_square_of_the_gust():
@@ -96,9 +101,10 @@ def test_strength_goes_with_the_square_of_the_gust():
     assert fast.utilization == pytest.approx(4.0 * slow.utilization, rel=1e-4)
 
 
-@settings(max_examples=15, deadline=None)
-@given(st.floats(0.0, 6.28))
+@settings(max_examples=8, deadline=None)
+@given(st.integers(1, 71).map(lambda step: np.radians(5.0 * step)))
 def test_turning_the_whole_changes_no_strength(turn):
+    """By whole steps of the winds that are tried, so that the same winds blow on it."""
     board = Part(
         "board", Panel(0.8, 0.5, 0.018), Place(on="foot", at=(0.0, -0.054, 0.9)), material="OSB"
     )
@@ -106,69 +112,7 @@ def test_turning_the_whole_changes_no_strength(turn):
     here, there = (judged(*parts, turn=angle)[0] for angle in (0.0, turn))
     assert set(here) == set(there) == {"post", "other", "board"}
     for name, one in here.items():
-        assert there[name].check.utilization == pytest.approx(one.check.utilization, rel=5e-3)
-
-
-@pytest.mark.parametrize("count", [1, 2, 3, 5])
-def test_shares_balance_what_the_wind_does(count):
-    """Forces of the posts add up to the wind's, their moments and their twist too."""
-    posts = Part(
-        "posts",
-        Box(FOUR, FOUR, 1.6),
-        Place(on="foot", count=count, step=(0.25, 0.03, 0.0), at=(-0.4, 0.0, 0.0)),
-        material="redwood",
-    )
-    top = Part(
-        "top",
-        Plate(Rectangle(1.3, 0.6), 0.03),
-        Place(on="posts", at=(0.05, 0.1, 0.0)),
-        material="redwood",
-    )
-    found = examine(design(BASE, posts, top))
-    (group,) = posts_of(found.structure)
-    assert len(group.bodies) == count
-    nothing = [None] * len(found.design.parts)
-    method = method_of(found.site, found.structure.height)
-    each = bare(found.structure, nothing, method)
-    exposed = expose(found.structure, each, False, group.goes)
-    ones = np.ones(len(exposed.kinds))
-    actions = wind_actions(
-        exposed,
-        np.array([400.0]),
-        ratio=ones,
-        directionality=ones,
-        gust=np.ones(exposed.wind.shape[0]),
-    )
-    shares = wind_shares(group, actions)
-    force = sum(share.force for share in shares)
-    np.testing.assert_allclose(force, actions.force, atol=1e-9)
-    moment = sum(share.moment for share in shares)
-    middle = group.places.mean(axis=0)
-    lifted = actions.lifting - actions.uplift[..., None] * middle
-    whole = actions.tilting - group.foot * actions.force - lifted
-    np.testing.assert_allclose(moment, whole, atol=1e-8)
-    if count > 1:
-        twist = sum(
-            place[0] * share.force[..., 1] - place[1] * share.force[..., 0]
-            for place, share in zip(group.places, shares, strict=True)
-        )
-        np.testing.assert_allclose(twist, actions.twist, atol=1e-8)
-
-
-def test_two_posts_share_alike_what_one_would_carry_alone():
-    """Straight on the face, no suction: each of two takes half."""
-    top = Part("top", Weight(), Place(on="post", at=(0.0, 0.0, 0.0)), mass=1.0)
-    alone = judged(BASE, post(), top)[0]["post"].check.demand
-    pair = Part(
-        "posts",
-        Box(FOUR, FOUR, 1.5),
-        Place(on="foot", count=2, step=(0.3, 0.0, 0.0)),
-        material="southern pine",
-    )
-    beam = Part("beam", Weight(), Place(on="posts"), mass=1.0)
-    both = judged(BASE, pair, beam)[0]["posts"]
-    assert both.count == 2
-    assert both.check.demand == pytest.approx(alone, rel=1e-6)
+        assert there[name].check.utilization == pytest.approx(one.check.utilization, rel=1e-6)
 
 
 def test_weight_to_one_side_bends_a_post_too():
@@ -181,62 +125,12 @@ def test_weight_to_one_side_bends_a_post_too():
     assert calm.check.unit == "N"
 
 
-@pytest.mark.parametrize(
-    ("others", "why"),
-    [
-        (  # a strut with a footing of its own
-            [
-                Part(
-                    "strut",
-                    Stick((0.5, 0.0, 0.0), (0.05, 0.0, 1.0), 0.05, 0.05),
-                    Place(on="foot"),
-                    material="redwood",
-                )
-            ],
-            "braced",
-        ),
-        (  # a beam that rests on a thicker post as well
-            [
-                Part(
-                    "thick",
-                    Box(0.2, 0.2, 1.5),
-                    Place(on="foot", at=(0.4, 0.0, 0.0)),
-                    material="redwood",
-                ),
-                Part(
-                    "beam",
-                    Box(0.8, 0.1, 0.1),
-                    Place(on="post", at=(0.2, 0.0, 0.0)),
-                    material="redwood",
-                ),
-            ],
-            "braced",
-        ),
-    ],
-    ids=["a strut", "two kinds of posts"],
-)
-def test_posts_that_share_with_something_else_are_not_judged(others, why):
-    found, not_judged = judged(BASE, post(), *others)
-    assert "post" not in found
-    assert not_judged["post"] == why
-
-
-def test_legs_that_lean_together_are_no_posts_but_a_pair():
-    leg = Stick((0.5, 0.0, 0.0), (0.02, 0.0, 1.6), 0.07, 0.07, cut="level")
-    legs = Part("legs", leg, Place(mirror=frozenset("x")), material="redwood", embed=0.2)
-    feet = Part("rail", Box(1.4, 0.3, 0.05), material="redwood")
-    found, not_judged = judged(feet, legs, ground="firm lawn")
-    assert {name: one.role for name, one in found.items()} == {"legs": "leg of a pair"}
-    assert not_judged == {}
-
-
-def test_a_wall_beside_a_post_is_not_counted_on_and_named():
+def test_a_wall_that_stands_free_beside_a_post_changes_nothing():
+    """Both stand on the same slab, so that nothing more is taken to hold the post to the wall."""
     wall = Part("wall", Shell(4, 0.6, 0.6, 0.5, 0.02), Place(on="foot"), material="redwood")
     inside = post(at=(0.3 - 0.02 - FOUR / 2.0, 0.0, 0.0))
     alone = judged(BASE, inside)[0]["post"]
     beside = judged(BASE, inside, wall)[0]["post"]
-    assert beside.beside == ("wall",)
-    assert alone.beside == ()
     assert beside.check.utilization == pytest.approx(alone.check.utilization, rel=1e-9)
 
 
@@ -254,7 +148,7 @@ def test_a_wall_beside_a_post_is_not_counted_on_and_named():
     ],
     ids=["no graded species", "no material", "too thin to be graded", "round", "foil"],
 )
-def test_what_has_no_published_strength_is_not_judged(changed, why):
+def test_what_has_no_published_strength_is_not_judged_and_is_listed(changed, why):
     found, not_judged = judged(BASE, replace(post(), **changed))
     assert "post" not in found
     assert not_judged == {"post": why}
@@ -514,17 +408,58 @@ def test_a_grade_is_read_and_another_word_refused_with_those_that_are_known():
     assert "'No. 2'" in fault.expected
 
 
-def test_a_post_in_the_ground_is_held_a_third_of_its_depth_down_or_at_the_surface():
-    inside = replace(post(2.1), place=Place(), embed=0.6, material="redwood")
-    for part, foot in (
-        (inside, -0.2),
-        (replace(inside, constrained=True), 0.0),
-        (replace(inside, encased=0.3), 0.0),
-    ):
-        found = examine(design(part, ground="firm lawn"))
-        (group,) = posts_of(found.structure)
-        assert group.foot == pytest.approx(foot)
-        assert group.foot + group.length == pytest.approx(1.5)
-        one = found.members.judged[0]
-        whole = found.wind.force.max() * (0.75 - foot)
-        assert 0.8 * whole <= one.check.demand <= whole * (1.0 + 1e-6)
+def in_ground(height, depth, **more):
+    return post(height, on=None, material="redwood", embed=depth, mass=1.0e-9, **more)
+
+
+def in_sand(EI, h, d, H, soft=1.0, pieces=200):
+    """Moments along the part below ground, by beam elements on lumped springs n_h z.
+
+    Of n_h 4 MN/m3 times ``soft``; ``h`` m above ground acts H. Exact as the pieces grow many.
+    """
+    n, step = pieces, d / pieces
+    ke = np.array(
+        [
+            [12, 6 * step, -12, 6 * step],
+            [6 * step, 4 * step**2, -6 * step, 2 * step**2],
+            [-12, -6 * step, 12, -6 * step],
+            [6 * step, 2 * step**2, -6 * step, 4 * step**2],
+        ]
+    )
+    K = np.zeros((2 * n + 2, 2 * n + 2))
+    for k in range(n):
+        K[2 * k : 2 * k + 4, 2 * k : 2 * k + 4] += EI / step**3 * ke
+    z = np.linspace(0.0, d, n + 1)
+    share = np.full(n + 1, step)
+    share[[0, -1]] = step / 2.0
+    soil = 4.0e6 * soft * z * share
+    K[range(0, 2 * n + 2, 2), range(0, 2 * n + 2, 2)] += soil
+    F = np.zeros(2 * n + 2)
+    F[0], F[1] = H, -H * h  # z runs down: the moment turns the top forward
+    u = np.linalg.solve(K, F)
+    pushes = soil * u[::2]
+    return z, np.array([H * (h + at) - (pushes * np.maximum(at - z, 0.0)).sum() for at in z])
+
+
+@pytest.mark.parametrize("depth", [0.5, 0.75, 1.0])
+def test_a_post_in_the_ground_is_bent_most_where_shear_is_zero_below_it(depth):
+    """A beam on springs n_h z (Terzaghi 1955), solved here by elements; eight springs in the model.
+
+    A rigid one 0.75 m deep pushed at 1.2 m: 8.5 % above the moment at the ground, 0.158 m down (by
+    integration). Ten times softer and stiffer soil is tried too, the worst counts. Eight springs
+    stand at the middles of eight lengths a: off by w a^2/8 at most, w the greatest load of the soil
+    per m, of a rigid post A^2/4B with the A and B of that integration: 2.5, 2.9 and 3.2 N m.
+    """
+    push = GivenLoad("push", 200.0, (0.0, 0.0, 1.2), (1.0, 0.0, 0.0), "post")
+    whole = design(in_ground(1.2 + depth, depth), wind=0.01, ground="firm lawn")
+    whole = replace(whole, tables={**whole.tables, GivenLoad: (push,)})
+    one = examine(whole).members.judged[0]
+    z, M = in_sand(1.0e7, 1.2, 0.75, 200.0)
+    assert M.max() == pytest.approx(260.43, abs=0.02)
+    assert z[M.argmax()] == pytest.approx(0.1583, abs=0.75 / 200)
+    EI = lumber.find("redwood", FOUR, FOUR).stiffness * 0.9 * FOUR**4 / 12.0
+    by_hand = [in_sand(EI, 1.2, depth, 200.0, soft)[1].max() for soft in (0.1, 1.0, 10.0)]
+    assert one.check.load == "push"
+    assert one.check.demand > 200.0 * 1.2
+    assert one.check.demand == pytest.approx(max(by_hand), abs=3.2)
+    assert one.envelope[1] / one.envelope[0] == pytest.approx(max(by_hand) / min(by_hand), rel=0.01)
