@@ -2,16 +2,13 @@
 
 from math import cos, radians, sin
 
-import numpy as np
 import pytest
 from verdict_designs import block, design_text
 
 from yardfast.checks.anchoring import anchored
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.checks.joints.joint_demand import Weight, load_sets, resultant
 from yardfast.design.faults import DesignError
-from yardfast.loads.actions import Actions
 from yardfast.loads.combinations import factors
 from yardfast.loads.site import Site
 
@@ -52,20 +49,6 @@ def test_what_touches_no_post_is_not_carried_by_one():
     assert "touches no post" in caught.value.faults[0].found
     beside = examine(read_text(design_text(free + post.format(y="7 3/4"))))
     assert beside.posts is not None
-
-
-@pytest.mark.parametrize(("basis", "more"), [("allowable", 1.6 / 0.9), ("strength", 1.4 / 0.6)])
-def test_dead_load_alone_is_compared_with_what_holds_for_good(basis, more):
-    """NDS 2018 Table 2.3.2: C_D 1.6, 0.9; ASCE/SEI 7 2.3.1: 1.4 D, NDS N3: 0.6 (memory)."""
-    used = factors(Site("forecast", 20.0, "gravel", basis=basis))
-    still = np.zeros((1, 1, 1))
-    pair = np.zeros((1, 1, 1, 2))
-    calm = Actions(np.zeros(1), pair, pair, still, still, pair, ("A",))
-    weight = Weight(10.0, np.zeros(3))
-    loads = resultant(calm, weight, weight, load_sets(used, basis))
-    assert [one.weighing for one in loads.sets] == ["light", "heavy", "heavy"]
-    assert [one.is_calm for one in loads.sets] == [False, False, True]
-    assert loads.force[2, 0, 0, 0, 2] == pytest.approx(-10.0 * 9.80665 * more)
 
 
 def test_a_toe_nail_slants_from_the_end_into_the_side():

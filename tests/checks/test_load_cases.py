@@ -1,0 +1,127 @@
+"""Load cases: what acts at once, what it weighs, and for how long; against sums by hand."""
+
+from math import cos, radians, sin
+
+import numpy as np
+import pytest
+from designs import design
+
+from yardfast.checks.borne import Borne
+from yardfast.checks.load_cases import downward, load_cases, load_sets, load_wrench
+from yardfast.design.model import Part, Place
+from yardfast.design.shapes.boxes import Box
+from yardfast.design.structure import build_structure
+from yardfast.loads.combinations import factors
+from yardfast.loads.given import GivenLoad
+from yardfast.loads.site import Site
+
+G = 9.80665
+BASES = ["service", "allowable", "strength"]
+PUSH = GivenLoad("push", 250.0, (0.3, -0.2, 1.1), (0.6, -0.48, 0.64))
+LEAN = GivenLoad("lean", 100.0, (0.0, 0.0, 1.0), (0.0, 1.0, 0.0))
+TUG = GivenLoad("tug", 50.0, (0.0, 0.0, 0.5), (1.0, 0.0, 0.0))
+
+
+def of(basis):
+    return factors(Site("forecast", 20.0, "gravel", basis=basis))
+
+
+def two(slope=0.0, basis="strength", named=()):
+    """A block on a post, and the load cases of a wind from two sides."""
+    parts = (
+        Part("post", Box(0.2, 0.2, 1.0), mass=10.0),
+        Part("block", Box(0.4, 0.4, 0.5), Place(on="post", at=(0.05, 0.0, 0.0)), mass=4.0),
+    )
+    structure = build_structure(design(*parts))
+    wind = np.zeros((1, 2, 1, 2, 6))
+    wind[0, :, 0, :, 0] = [[30.0, 12.0], [-30.0, -12.0]]
+    borne = [Borne(one, 1, "block", ("block", "post"), 0.0) for one in named]
+    cases = load_cases(
+        structure, wind, np.array([270.0, 90.0]), ("A",), of(basis), basis, borne, slope
+    )
+    return structure, cases
+
+
+@pytest.mark.parametrize("basis", BASES)
+def test_wind_meets_light_and_heavy_weight_and_calm_air_lasts(basis):
+    """ASCE/SEI 7 2.3.1 and 2.4.1: 0.9 D + W, 1.2 D + W, 1.4 D; 0.6 D + 0.6 W, D + 0.6 W, D."""
+    helping, hurting, wind, alone = {
+        "strength": (0.9, 1.2, 1.0, 1.4),
+        "allowable": (0.6, 1.0, 0.6, 1.0),
+        "service": (1.0 / 1.5, 1.0, 1.0, 1.0),
+    }[basis]
+    light, heavy, calm = load_sets(of(basis), basis)
+    assert (light.weighing, light.dead, light.live) == ("light", pytest.approx(helping), wind)
+    assert (heavy.weighing, heavy.dead, heavy.live) == ("heavy", pytest.approx(hurting), wind)
+    assert (calm.weighing, calm.dead, calm.live) == ("heavy", pytest.approx(alone), 0.0)
+    assert light.is_wind
+    assert heavy.is_wind
+    assert calm.is_calm
+
+
+@pytest.mark.parametrize(("basis", "permanent", "normal"), [
+    ("allowable", 1.6 / 0.9, 1.6), ("service", 1.6 / 0.9, 1.6), ("strength", 1.0 / 0.6, 1.0 / 0.8),
+])  # fmt: skip
+def test_what_lasts_is_compared_with_what_holds_for_as_long(basis, permanent, normal):
+    """NDS 2018 Table 2.3.2: C_D 1.6, 1.0, 0.9; Table N3: lambda 1.0, 0.8, 0.6 (memory)."""
+    light, heavy, calm, *loads = load_sets(of(basis), basis, [PUSH])
+    assert light.longer == heavy.longer == 1.0
+    assert calm.longer == pytest.approx(permanent)
+    assert [one.longer for one in loads] == pytest.approx([normal, normal])
+
+
+def test_named_loads_act_each_alone_and_all_at_once():
+    sets = load_sets(of("strength"), "strength", [PUSH, LEAN, TUG])[3:]
+    acting = [tuple(load.name for load in one.loads) for one in sets]
+    assert acting == [
+        *[("push",)] * 2, *[("lean",)] * 2, *[("tug",)] * 2, *[("push", "lean", "tug")] * 2
+    ]  # fmt: skip
+    assert [one.weighing for one in sets] == ["light", "heavy"] * 4
+    assert {one.live for one in sets} == {1.6}
+    assert sets[-1].name == "all 3 named loads"
+
+
+def test_each_body_is_given_its_own_weight_and_wind():
+    structure, cases = two()
+    assert len(cases.loads) == 2 * 2 + 1
+    light, heavy = structure.body_mass[0] * G, structure.body_mass[2] * G
+    first = cases.loads[0].reshape(2, 6)
+    assert first[:, 2] == pytest.approx(-0.9 * light)
+    assert first[:, 0] == pytest.approx([30.0, 12.0])
+    # the block stands 0.05 m off: its weight turns by that about y, x into z
+    assert first[1, 4] == pytest.approx(0.05 * 0.9 * light[1], rel=1e-9)
+    calm = cases.loads[-1].reshape(2, 6)
+    assert calm[:, 2] == pytest.approx(-1.4 * heavy)
+    assert calm[:, 0] == pytest.approx(0.0)
+    assert [cases.azimuth(k) for k in range(5)] == [270.0, 90.0, 270.0, 90.0, None]
+    assert [cases.name(k) for k in range(5)] == ["A", "A", "A", "A", "calm"]
+    assert cases.longer == pytest.approx([1.0, 1.0, 1.0, 1.0, 1.0 / 0.6])
+
+
+def test_named_loads_stand_after_the_bodies_at_their_own_places():
+    _, cases = two(named=[PUSH, LEAN])
+    assert cases.loads.shape[1] == 6 * (2 + 2)
+    alone = next(k for k, n in enumerate(cases.of) if cases.sets[n].loads == (PUSH,))
+    force = 1.6 * 250.0 * np.array(PUSH.direction)
+    assert cases.loads[alone, 12:15] == pytest.approx(force)
+    assert cases.loads[alone, 15:18] == pytest.approx(np.cross(PUSH.at, force))
+    assert cases.loads[alone, 18:] == pytest.approx(0.0)
+    both = next(k for k, n in enumerate(cases.of) if cases.sets[n].loads == (PUSH, LEAN))
+    assert cases.loads[both, 18:] == pytest.approx(1.6 * load_wrench(LEAN))
+    assert not cases.loads[alone, [0, 6]].any()  # without wind
+
+
+def test_on_a_slope_weight_pulls_toward_eight_sides():
+    """Its part along the slope W sin, square to it W cos, whichever way the slope falls."""
+    a = radians(10.0)
+    ways = downward(a)
+    assert ways[:, 2] == pytest.approx(-cos(a))
+    assert np.hypot(ways[:, 0], ways[:, 1]) == pytest.approx(sin(a))
+    assert len({tuple(np.round(way, 9)) for way in ways}) == 8
+    structure, cases = two(slope=a)
+    weight = structure.body_mass[2, 0] * G * 1.4
+    calm = cases.loads[cases.of == 2].reshape(-1, 2, 6)[:, 0]
+    assert len(calm) == 8
+    assert np.linalg.norm(calm[:, :3], axis=1) == pytest.approx(weight)
+    # as much as it leans is asked at its middle, 0.5 m up
+    assert np.hypot(calm[:, 3], calm[:, 4]) == pytest.approx(weight * sin(a) * 0.5)
