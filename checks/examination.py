@@ -38,13 +38,15 @@ from .joints.joint_check import JointFound
 from .joints.ties import fastened
 from .judging import Check, Kind
 from .limits import Limits, limits
-from .load_cases import load_cases
+from .load_cases import MINIMUM, load_cases
 from .local_wind import local_wind
 from .loose import check_loose, loose_parts
 from .members.all_members import check_members
 from .members.member_check import Members
 from .overturning import check_overturning
 from .people import check_climb, check_push, check_push_on_posts
+from .people_loads import people_loads
+from .point_loads import point_loads
 from .remedies import NOTHING_TO_HOLD, Remedies, remedies
 from .seams.held_together import as_fastened, seams_judged
 from .sliding import check_sliding
@@ -57,8 +59,6 @@ if TYPE_CHECKING:
     from .seams.seam_check import SeamFound
     from .seams.seam_demands import Seams
     from .verdict import Verdict
-
-MINIMUM = "minimum"
 
 
 @dataclass(frozen=True, eq=False)
@@ -285,13 +285,16 @@ def _held_together(
     used, basis = factors_of_parts(site), resistance_basis(site)
     placed, sewn = as_fastened(structure, basis)
     wind, names = wind_on_bodies(exposed, method)
-    cases = load_cases(structure, wind, exposed.azimuths, names, used, basis, loads, standing.slope)
+    points = point_loads(loads, people_loads(structure, site.people, basis))
+    cases = load_cases(
+        structure, wind, exposed.azimuths, names, used, basis, points, standing.slope
+    )
     joints, paved = fastened(structure, graph, placed), not standing.ground.stakes_possible
-    forces = internal_forces(graph, joints, cases, loads, paved=paved, anchors=stakes)
+    forces = internal_forces(graph, joints, cases, points, paved=paved, anchors=stakes)
     found = strength_of(forces, used, basis)
     if forces.tied and found.lost:
         # its anchors cannot hold it in every case: the whole is told so, its parts as if held
-        forces = internal_forces(graph, joints, cases, loads, paved=paved)
+        forces = internal_forces(graph, joints, cases, points, paved=paved)
         found = strength_of(forces, used, basis)
     local = local_wind(structure, exposed, method)
     seams = seams_judged(structure, sewn, exposed, local, method, used, basis)

@@ -18,9 +18,9 @@ from ..statics.graph import Graph
 from ..statics.model import Forces, Model, SectionForces
 from ..statics.solution import MechanismError
 from ..statics.stiffness import SETS
-from .borne import Borne
 from .joints.ties import Fastened
 from .load_cases import Integers, LoadCases
+from .point_loads import PointLoads
 
 MOST_BRACED = 60
 """So many motions that nothing holds are told apart at most."""
@@ -85,7 +85,7 @@ def internal_forces(
     graph: Graph,
     joints: Sequence[Fastened],
     cases: LoadCases,
-    named: Sequence[Borne],
+    points: PointLoads,
     *,
     paved: bool,
     anchors: Array | None = None,
@@ -99,7 +99,7 @@ def internal_forces(
         [one.tie for one in joints],
         [edge for edge in graph.held if edge.face is not None],
         footings(graph, paved, anchors),
-        [(one.body, np.asarray(one.load.at)) for one in named],
+        points.at,
     )
     none = np.zeros((1, model.bases))
     for _ in range(MOST_BRACED):

@@ -1,7 +1,7 @@
 """The load cases of a piece as wrenches on its bodies: weight, wind, and named loads."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import TypeVar
 
 import numpy as np
@@ -13,36 +13,40 @@ from ..loads.combinations import Factors
 from ..loads.given import GivenLoad
 from ..statics.wrench import wrench
 from .adjustments import wind_over
-from .borne import Borne
+from .point_loads import PointLoads
 
 T = TypeVar("T")
 
 Integers = NDArray[np.intp]
 
+MINIMUM = "minimum"
+"""The case of the least wind that a standard asks."""
+
 
 @dataclass(frozen=True)
 class LoadSet:
-    """What acts at once: ``dead`` times the ``weighing`` weight, and ``live`` times wind or loads.
+    """What acts at once: ``dead`` times the ``weighing`` weight, ``wind`` times wind, and loads.
 
-    These are the named ``loads``; without one it is the wind, or in calm air nothing. ``longer``
-    is what wood holds under wind over what it holds for as long as this lasts.
+    ``live`` is the factor on the ``loads``, named ones or what people do. ``longer`` is what wood
+    holds under wind over what it holds for as long as this lasts.
     """
 
     weighing: Weighing
     dead: float
-    live: float
+    wind: float
+    live: float = 0.0
     longer: float = 1.0
     loads: tuple[GivenLoad, ...] = ()
 
     @property
     def is_calm(self) -> bool:
         """Return whether it is dead load alone."""
-        return not self.loads and self.live == 0.0
+        return not self.loads and self.wind == 0.0
 
     @property
-    def is_wind(self) -> bool:
-        """Return whether the wind acts, not calm air nor named loads."""
-        return not self.loads and self.live != 0.0
+    def factor(self) -> float:
+        """Return the factor on what leads: its loads, else the wind."""
+        return self.live if self.loads else self.wind
 
     @property
     def name(self) -> str:
@@ -86,25 +90,42 @@ class LoadCases:
         return self.cases[int(self.case[k])] if self.case[k] >= 0 else ""
 
 
-def load_sets(factors: Factors, basis: str, loads: Sequence[GivenLoad] = ()) -> tuple[LoadSet, ...]:
-    """Return what is tried: wind on light and heavy weight, dead load alone, and each named load.
+def load_sets(
+    factors: Factors,
+    basis: str,
+    loads: Sequence[GivenLoad] = (),
+    people: Sequence[tuple[GivenLoad, float]] = (),
+) -> tuple[LoadSet, ...]:
+    """Return what is tried: wind, dead load alone, each named load, and both at once.
 
-    Dead load that helps is light, dead load that hurts heavy; alone it is heavy and lasts for good.
-    A named load takes the place of wind, and so do all of them together; they last as what people
-    do: ten years in all, not 1.6 of wind (judgement: a push is shorter, yet comes again and again).
+    Wind and loads come on light and on heavy weight. Dead load that helps is light, dead load that
+    hurts heavy; alone it is heavy and lasts for good. Named loads act each by itself and all
+    together, and last as what people do: ten years in all, not 1.6 of wind (judgement: a push is
+    shorter, yet comes again and again); with wind beside them as wind does. ``people`` are what
+    they may do, each with how much ``longer`` it lasts, and never together.
     """
-    by_wind = (
-        LoadSet("light", factors.helping, factors.wind),
-        LoadSet("heavy", factors.hurting, factors.wind),
+    weights: tuple[tuple[Weighing, float], ...] = (
+        ("light", factors.helping),
+        ("heavy", factors.hurting),
     )
-    calm = LoadSet("heavy", factors.alone, 0.0, wind_over("permanent", basis))
     normal = wind_over("normal", basis)
-    by_load = [
-        replace(one, live=factors.live, longer=normal, loads=acting)
-        for acting in at_once(loads)
-        for one in by_wind
-    ]
-    return (*by_wind, calm, *by_load)
+    named = at_once(loads)
+    alone = [*((each, normal) for each in named), *(((one,), longer) for one, longer in people)]
+    return (
+        *(LoadSet(kind, dead, factors.wind) for kind, dead in weights),
+        LoadSet("heavy", factors.alone, 0.0, 0.0, wind_over("permanent", basis)),
+        *(
+            LoadSet(kind, dead, 0.0, factors.live, longer, acting)
+            for acting, longer in alone
+            for kind, dead in weights
+        ),
+        *(
+            LoadSet(kind, dead, wind, live, 1.0, acting)
+            for acting in named
+            for wind, live in factors.companions
+            for kind, dead in weights
+        ),
+    )
 
 
 def at_once(loads: Sequence[T]) -> list[tuple[T, ...]]:
@@ -126,30 +147,33 @@ def load_cases(
     cases: tuple[str, ...],
     factors: Factors,
     basis: str,
-    named: Sequence[Borne] = (),
+    points: PointLoads,
     slope: float = 0.0,
 ) -> LoadCases:
     """Return every load case of a piece.
 
-    ``wind`` (Q, D, C, bodies, 6) is that on each body, ``named`` the loads that the design names:
-    after the bodies' wrenches stand theirs. On a ``slope`` in rad weight pulls toward eight sides.
+    ``wind`` (Q, D, C, bodies, 6) is that on each body; after the bodies' wrenches stand those of
+    the ``points`` at which loads act. On a ``slope`` in rad weight pulls toward eight sides.
+    Beside a load the least wind of a standard does not act.
     """
     bodies = len(structure.bodies)
     Q, D, C = wind.shape[:3]
     blown = wind.reshape(Q * D * C, bodies * 6)
     direction, case = (each.ravel() for each in np.broadcast_arrays(*_places(Q, D, C)))
-    sets = load_sets(factors, basis, [one.load for one in named])
+    beside = np.flatnonzero(np.array([name != MINIMUM for name in cases])[case])
+    sets = load_sets(factors, basis, points.named, points.people)
     none = np.array([-1])
     found: list[tuple[Array, int, Integers, Integers]] = []
     for s, one in enumerate(sets):
-        live = _named(one, named)
+        live = points.wrenches(one.loads)
+        rows = beside if one.loads else np.arange(len(blown))
         for down in downward(slope):
             dead = one.dead * _weight(structure, one.weighing, down)
             base = np.concatenate([dead, one.live * live])
-            if one.is_wind:
-                whole = np.broadcast_to(base, (len(blown), len(base))).copy()
-                whole[:, : bodies * 6] += one.live * blown
-                found.append((whole, s, direction, case))
+            if one.wind:
+                whole = np.broadcast_to(base, (len(rows), len(base))).copy()
+                whole[:, : bodies * 6] += one.wind * blown[rows]
+                found.append((whole, s, direction[rows], case[rows]))
             else:
                 found.append((base[None], s, none, none))
     return LoadCases(
@@ -161,11 +185,6 @@ def load_cases(
         azimuths,
         cases,
     )
-
-
-def load_wrench(load: GivenLoad) -> Array:
-    """Return the wrench (6,) about the origin of a named load: F, then M = r x F."""
-    return wrench(load.force * np.asarray(load.direction), np.asarray(load.at))
 
 
 def downward(slope: float) -> Array:
@@ -181,12 +200,6 @@ def downward(slope: float) -> Array:
 def _places(Q: int, D: int, C: int) -> tuple[Integers, Integers]:
     none = np.zeros((Q, D, C), dtype=np.intp)
     return none + np.arange(D)[:, None], none + np.arange(C)
-
-
-def _named(one: LoadSet, named: Sequence[Borne]) -> Array:
-    """Return the wrenches (loads * 6,) of the named loads of a set, 0 of the others."""
-    each = [load_wrench(borne.load) * (borne.load in one.loads) for borne in named]
-    return np.concatenate([np.zeros(0), *each])
 
 
 def _weight(structure: Structure, weighing: Weighing, down: Array) -> Array:

@@ -116,7 +116,7 @@ def _failing(
         direction_deg=cases.azimuth(case),
         weighing=acts.weighing,
         dead=acts.dead,
-        wind=acts.live,
+        wind=acts.factor,
         case=cases.name(case),
         remark=", ".join(named),
         load=acts.name,

@@ -18,7 +18,7 @@ class Factors:
 
     ``soil`` multiplies an allowable (ultimate over its factor) value. ``alone`` is on dead load
     without any wind, ``live`` on a load that the design names; ``friction`` multiplies friction on
-    the ground.
+    the ground. ``companions`` are the factors on wind and on such loads where both act at once.
     """
 
     helping: float
@@ -29,6 +29,7 @@ class Factors:
     alone: float = 1.0
     live: float = 1.0
     friction: float = 1.0
+    companions: tuple[tuple[float, float], ...] = ()
 
     def soil_on(self, factor: float) -> float:
         """Return ``soil`` for what is held with its own ``factor``: at most 0.9 of its ultimate.
@@ -82,4 +83,8 @@ def _of(basis: str, safety: float) -> Factors:
         float(row["dead_alone"]),
         float(row["live"]),
         float(row["friction"]),
+        tuple(
+            (float(one["wind"]), float(one["live"]))
+            for one in references.table("companions").where("basis", basis)
+        ),
     )

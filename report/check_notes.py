@@ -53,7 +53,8 @@ def check_notes(examination: Examination, check: Check) -> tuple[str, ...]:
 def _direction(examination: Examination, check: Check) -> str | None:
     over = None if check.toward_deg is None else over_what(examination, check.toward_deg)
     if check.load and check.kind is not Kind.LOAD:
-        return f"Worst under '{check.load}', without wind."
+        blows = "without wind" if check.direction_deg is None else "and wind at once"
+        return f"Worst under '{check.load}', {blows}."
     if check.direction_deg is None:
         return None if over is None else f"Worst over {over}."
     on = wind_on(examination, check.direction_deg)

@@ -210,7 +210,7 @@ def _check(row: JointRow, cases: LoadCases, case: int, worst: MostUsed, factors:
         source=f"{SOURCE}; {factors.source}",
         weighing=acts.weighing,
         dead=acts.dead,
-        wind=acts.live,
+        wind=acts.factor,
         direction_deg=cases.azimuth(case),
         case=cases.name(case),
         load=acts.name,

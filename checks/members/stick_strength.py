@@ -135,13 +135,14 @@ def judge_sticks(
                 worst = greatest, name, (int(at[0]), int(at[1])), use
         assert worst is not None
         _, name, at, use = worst
-        found = _member(one, envelope[name], which, at, use, cases, source, basis)
+        found = _member(one, envelope, name, which, at, use, cases, source, basis)
         yield replace(found, check=replace(found.check, envelope=(min(most), max(most))))
 
 
 def _member(
     one: Judged,
-    forces: Forces,
+    envelope: Mapping[str, Forces],
+    name: str,
     which: Integers,
     at: tuple[int, int],
     use: Used,
@@ -149,7 +150,7 @@ def _member(
     source: str,
     basis: str,
 ) -> Member:
-    case, section = int(which[at[0]]), forces.sections[one.nth]
+    case, section = int(which[at[0]]), envelope[name].sections[one.nth]
     acts = cases.set_of(case)
     governs, ratio = use.governs(at), float(use.most[at])
     here: Array = section.force[at[0], at[1]]
@@ -173,7 +174,7 @@ def _member(
         direction_deg=cases.azimuth(case),
         weighing=acts.weighing,
         dead=acts.dead,
-        wind=acts.live,
+        wind=acts.factor,
         case=cases.name(case),
         load=acts.name,
     )
@@ -184,7 +185,7 @@ def _member(
         role=one.role,
         governs=governs,
         count=1,
-        deflection=_bent(one, forces, at[0], acts.live),
+        deflection=_bent(one, envelope[AS_READ], at[0], acts.factor),
         stuff=one.strength.stuff,
         graded=one.part.grade is not None,
         slender=one.strength.slender(one.effective),
