@@ -95,7 +95,7 @@ def test_least_wind_of_a_standard_on_a_loose_cap_is_on_the_cap_alone():
     ids=["round a ring", "mirrored"],
 )
 def test_twists_of_two_boards_add_however_they_are_placed(place):
-    foot = Part("foot", Box(2.4, 0.5, 0.04), density=600.0)
+    foot = Part("foot", Box(2.4, 1.3, 0.04), density=600.0)
     board = Part(
         "board",
         Panel(1.0, 1.0, 0.02),
@@ -230,7 +230,7 @@ PIN = ((0, 0), (0.0001, 0.5), (-0.0001, 0.5))
 )
 @pytest.mark.parametrize("ground", ["paving", "firm lawn"])
 def test_feet_on_edges_and_points_bed_in_and_are_judged(feet, ground):
-    top = Part("top", Plate(Rectangle(0.9, 0.9), 0.03), Place(on=feet.name), density=500.0)
+    top = Part("top", Plate(Rectangle(1.1, 1.1), 0.03), Place(on=feet.name), density=500.0)
     found = examine(design(feet, top, ground=ground))
     # points sink into a lawn until they find hold: nothing is left to tip about
     assert found.limits.tipping >= 0.0

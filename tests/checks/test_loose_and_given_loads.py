@@ -5,7 +5,7 @@ from math import pi, sqrt
 
 import numpy as np
 import pytest
-from designs import design
+from designs import design, wind_alone
 
 from yardfast.checks.examination import examine
 from yardfast.design.model import Part, Place
@@ -68,15 +68,15 @@ def test_what_stands_on_a_loose_body_goes_with_it():
 
 def test_a_swinging_sign_pulls_at_its_hook():
     board = Part("board", Panel(0.6, 0.4, 0.02), Place(at=(0, 0, 0.9)), density=500.0)
-    fixed, swings = (
-        examine(design(BASE, board)),
-        examine(design(BASE, replace(board, hangs_at=1.6))),
+    (fixed, exposed), (swings, _) = (
+        wind_alone(design(BASE, board)),
+        wind_alone(design(BASE, replace(board, hangs_at=1.6))),
     )
-    i = int(np.argmin(np.abs(fixed.wind.azimuths)))
-    base = fixed.exposed.below[0, i] * fixed.exposed.up[0, i]
-    area = fixed.exposed.below[1, i]
-    assert swings.wind.force[i] == pytest.approx(fixed.wind.force[i])
-    assert swings.wind.force_height[i] * swings.wind.force[i] == pytest.approx(
+    i = int(np.argmin(np.abs(fixed.azimuths)))
+    base = exposed.below[0, i] * exposed.up[0, i]
+    area = exposed.below[1, i]
+    assert swings.force[i] == pytest.approx(fixed.force[i])
+    assert swings.force_height[i] * swings.force[i] == pytest.approx(
         (base + area * 1.6) * 0.613 * 400, rel=1e-6
     )
 

@@ -29,7 +29,7 @@ def run(capsys, *words):
 
 
 def wider(folder):
-    text = HARBOUR_LIGHT.replace("'20 in'", "'32 in'")
+    text = HARBOUR_LIGHT.replace("'20 in'", "'22 in'")
     (folder / "light.toml").write_text(text, encoding="utf-8")
 
 

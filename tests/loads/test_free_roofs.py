@@ -196,7 +196,7 @@ def test_a_board_against_a_house_is_a_closed_roof_however_it_is_placed():
 def test_pressing_can_govern_what_stands_on_posts():
     """The board of the hand case over a foot: pressing from the low edge turns it over most."""
     foot = Part("foot", Plate(Rectangle(1.2, 1.2), 0.05), density=2400.0)
-    post = Part("post", Box(0.09, 0.09, 1.8), Place(on="foot"), density=500.0)
+    post = Part("post", Box(0.09, 0.09, 2.0), Place(on="foot"), density=500.0)
     found = examine(design(foot, post, leaning(30.0)))
     assert "roof" in found.overturning.case
 
@@ -204,7 +204,7 @@ def test_pressing_can_govern_what_stands_on_posts():
 def test_a_gust_at_the_limit_just_tips_what_wind_presses_into_soft_ground():
     """The limit is the inverse of the check: at it the bare factor of safety is 1."""
     foot = Part("foot", Plate(Rectangle(0.8, 0.8), 0.05), density=2400.0)
-    post = Part("post", Box(0.09, 0.09, 1.75), Place(on="foot"), density=500.0)
+    post = Part("post", Box(0.09, 0.09, 2.0), Place(on="foot"), density=500.0)
     parts = (foot, post, leaning(30.0))
     limit = examine(design(*parts, ground="wet lawn")).limits.tipping
     at_it = examine(design(*parts, ground="wet lawn", wind=limit, safety=1.0))

@@ -2,10 +2,14 @@
 
 from hypothesis import strategies as st
 
+from yardfast.checks.design_wind import design_wind
 from yardfast.design.model import Design, Part, Place
 from yardfast.design.shapes.bodies import Cone, Shell, Solid
 from yardfast.design.shapes.flat import Plate
 from yardfast.design.shapes.plans import Regular
+from yardfast.design.structure import build_structure
+from yardfast.loads.exposed import bare, expose
+from yardfast.loads.methods import method_of
 from yardfast.loads.site import Site
 
 
@@ -14,6 +18,15 @@ def design(*parts, turn=0.0, **site):
     return Design(
         "drawn at random", "metric", tuple(parts), turn=turn, tables={Site: Site(**given)}
     )
+
+
+def wind_alone(drawn):
+    """Return the wind on a design and what of it is exposed: of shapes in the air, of no piece."""
+    structure, site = build_structure(drawn), drawn.table(Site)
+    method = method_of(site, structure.height)
+    each = bare(structure, [part.surface for part in drawn.parts], method)
+    exposed = expose(structure, each, site.sheltering)
+    return design_wind(exposed, method)[0], exposed
 
 
 def tower(sides, foot, bottom, top, height, size=1.0, density=550.0, shift=0.0):

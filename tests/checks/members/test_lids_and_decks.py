@@ -133,6 +133,7 @@ def test_a_heavy_thing_in_the_middle_counts_in_calm_air():
 @pytest.mark.parametrize(
     ("parts", "why"),
     [
+        ((TOWER, lid(Regular(8, 0.5), at=(0.0, 0.0, 0.02))), "held otherwise"),
         ((TOWER, Part("lid", Plate(Regular(8, 0.5), 0.018, hole=0.1), Place(on="tower"),
                       material=PLY)), "held otherwise"),
         ((TOWER, Part("lid", Plate(Regular(8, 0.5), 0.018, solidity=0.5), Place(on="tower"),
@@ -140,7 +141,7 @@ def test_a_heavy_thing_in_the_middle_counts_in_calm_air():
         ((TOWER, lid(Regular(8, 0.5), 0.003)), "no values"),
         ((TOWER, lid(Regular(8, 0.8), 0.02, material="western redcedar")), "across grain"),
     ],
-    ids=["a hole", "slats of plywood", "too thin", "boards all round"],
+    ids=["across a gap", "a hole", "slats of plywood", "too thin", "boards all round"],
 )  # fmt: skip
 def test_what_is_not_plain_is_refused(parts, why):
     assert judged(BASE, *parts)[1]["lid"] == why

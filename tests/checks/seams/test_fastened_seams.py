@@ -173,8 +173,8 @@ def test_one_fault_and_its_way_out(more, key, expected, hint):
 
 
 LANTERN = (
-    "[[part]]\nname = 'lantern'\nshape = 'shell'\non = 'tower'\nsides = 8\nbottom = '8 in'\n"
-    "top = '8 in'\nheight = '9 in'\nwall = '1/8 in'\nmaterial = 'acrylic'\n"
+    "[[part]]\nname = 'lantern'\nshape = 'shell'\non = 'tower'\nsides = 8\nbottom = '9 in'\n"
+    "top = '9 in'\nheight = '9 in'\nwall = '1/8 in'\nmaterial = 'acrylic'\n"
 )
 
 

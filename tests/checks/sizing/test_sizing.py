@@ -16,7 +16,7 @@ from yardfast.checks.sizing.remedy import Reason, needed
 from yardfast.checks.sizing.ways import KINDS, remedy_of, size
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.bodies import Shell
-from yardfast.design.shapes.flat import Frame
+from yardfast.design.shapes.flat import Plate
 from yardfast.design.shapes.plans import Regular
 from yardfast.design.shapes.rotor import Rotor
 from yardfast.design.shapes.weight import Weight
@@ -200,7 +200,7 @@ def test_what_stands_needs_nothing_and_may_grow():
 
 
 def test_sliding_that_no_width_ends_is_told_as_sliding():
-    foot = Part("foot", Frame(Regular(6, 0.4), 0.02, 0.02), density=100.0)
+    foot = Part("foot", Plate(Regular(6, 0.4), 0.005), density=100.0)  # light: width adds no weight
     body = Part("body", Shell(6, 0.3, 0.3, 1.0, 0.01), Place(on="foot"), density=300.0)
     remedy = remedy_of(design(foot, body, wind=40.0), "base width")[1]
     assert not remedy.feasible
