@@ -14,8 +14,9 @@ from ..loads.methods import Method, method_of
 from ..loads.site import Site
 from ..materials import grounds
 from ..statics.graph import Graph, graph_of
+from ..statics.holds_down import holding_nothing
 from ..statics.look_again import LookAgain, look_again
-from ..statics.unsupported import refuse_unsupported
+from ..statics.unsupported import unsupported
 from .anchoring.added_weight import Added, added_weight
 from .anchoring.anchor_choice import AnchorChoice, Loaded, choose_anchors
 from .anchoring.anchored import check_tied
@@ -180,8 +181,7 @@ def examine(design: Design) -> Examination:
     site = design.table(Site)
     design = with_ballast(design)
     structure = build_structure(design)
-    graph = graph_of(structure)
-    refuse_unsupported(graph)
+    graph = _graph_of_what_holds(structure)
     surfaces = [part.surface for part in design.parts]
     method = method_of(site, structure.height)
     each = bare(structure, surfaces, method)
@@ -246,6 +246,14 @@ def examine(design: Design) -> Examination:
         if free is None
         else remedies(standing, actions, used, slides=not free[1].passes),
     )
+
+
+def _graph_of_what_holds(structure: Structure) -> Graph:
+    """Return what meets what. DesignError: parts that float or fall off, what holds nothing."""
+    graph = graph_of(structure)
+    if faults := (*unsupported(graph), *holding_nothing(structure)):
+        raise DesignError(faults)
+    return graph
 
 
 def _both(design: Design) -> Fault:

@@ -10,14 +10,13 @@ from ..design import plane
 from ..design.shapes.shape import Array
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
+from ..statics.fit import HEAD_REACH
 from ..units import GRAVITY
 from .sliding import resistance_share
 from .standing import Standing
 from .worst import Worst, worst_by_line
 
 MOST_STAKES = 6
-HAND = 0.1
-"""How far in m a stake may stand from the wood that it holds: judgement."""
 _HALVINGS = 50
 
 
@@ -97,8 +96,8 @@ def stake_points(footprint: Array, wood: BaseGeometry | None = None) -> tuple[Ar
 
 
 def on_wood(points: Array, wood: BaseGeometry | None) -> bool:
-    """Return whether each point (n, 2) lies within a hand's breadth of what touches the ground."""
-    return wood is None or all(plane.distance(point, wood) <= HAND for point in points)
+    """Return whether what is driven at each point (n, 2) stands against what touches the ground."""
+    return wood is None or all(plane.distance(point, wood) <= HEAD_REACH for point in points)
 
 
 def _unheld(

@@ -207,6 +207,19 @@ def distance(point: Array, region: BaseGeometry) -> float:
     return float(Point(point).distance(region))
 
 
+def nearest(point: Array, region: BaseGeometry) -> Array:
+    """Return the point (2,) of a region that is nearest to a point (2,); itself within it."""
+    return _coordinates(_kernel.shortest_line(_kernel.points(point), region))[-1]
+
+
+def farthest(region: BaseGeometry, start: Array, way: Array) -> float:
+    """Return how far in m a region reaches from a point (2,) along a unit vector (2,); 0: nowhere."""
+    low_x, low_y, high_x, high_y = region.bounds
+    ray = line(np.array([start, start + (high_x - low_x + high_y - low_y) * way]))
+    met = _coordinates(region.intersection(ray))
+    return float(((met - start) @ way).max(initial=0.0))
+
+
 def distances(points: Array, region: BaseGeometry) -> Array:
     """Return how far (n,) in m points (n, 2) lie outside a region, 0 within it."""
     return cast(Array, _kernel.distance(_kernel.points(points), region))

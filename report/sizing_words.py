@@ -55,7 +55,7 @@ def why(before: Examination, remedy: Remedy) -> str:
             across = amount(remedy, amounts, remedy.utmost)
             return f"{across} across what stands on its ring would stand over the hole"
         case Reason.NO_PLACE:
-            return "nothing stands at two thirds of its height to tie them to"
+            return "at two thirds of its height nothing stands where four could be tied"
         case Reason.POSTS:
             return "its posts carry it: set them deeper, or in concrete"
         case Reason.NOTHING_UPRIGHT:

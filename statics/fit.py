@@ -15,5 +15,11 @@ FIT = _rule("fit")
 ACROSS = _rule("carried across")
 """So far (m) below or above a part lies what carries it, with a note to look again."""
 
+HEAD_REACH = _rule("beside an anchor")
+"""So far (m) off the wood stands the face of what is driven beside it, and still holds it."""
+
+ANCHOR_LEFT = _rule("left of an anchor")
+"""So high (m) above the ground an anchor still holds what it stands against."""
+
 OUT_OF_PROPORTION = _rule("out of proportion")
 """Sizes beside each other that differ by more are looked at again."""

@@ -3,7 +3,7 @@
 import numpy as np
 
 from ..design import plane
-from ..design.faults import DesignError, Fault
+from ..design.faults import Fault
 from ..design.structure import Structure
 from ..units import INCH
 from .fit import FIT
@@ -12,12 +12,10 @@ from .joint_table import JointRow
 from .meeting import gap
 
 
-def refuse_unsupported(graph: Graph) -> None:
-    """Raise DesignError for all parts from which no edge leads to the ground, or that fall off."""
+def unsupported(graph: Graph) -> tuple[Fault, ...]:
+    """Return a fault for each part from which no edge leads to the ground, or that falls off."""
     floats = _floating(graph)
-    faults = [*floats, *(() if floats else _falling(graph))]
-    if faults:
-        raise DesignError(tuple(faults))
+    return tuple(floats or _falling(graph))
 
 
 def length(structure: Structure, size: float) -> str:

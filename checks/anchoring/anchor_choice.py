@@ -13,6 +13,7 @@ from ...loads.combinations import Factors
 from ...materials import anchors as kinds
 from ...materials import grounds
 from ...statics.anchor_table import AnchorRow
+from ...statics.holds_down import anchor_points, anchors_meet
 from ..judging import Check
 from ..remedies import on_wood
 from ..standing import Standing
@@ -101,10 +102,11 @@ def choose_anchors(piece: Loaded) -> AnchorChoice | None:
         pulls: tuple[float, float] | None = None
         tried = 0
         for kind in fit:
-            through = kinds.find(kind).group == "slab bolt" and where.where is not None
-            if through and not len(plane.inset(piece.structure.footprint, THROUGH)):
+            row = set_as(where, kind)
+            if row.inset and not len(plane.inset(piece.structure.footprint, row.inset)):
                 continue  # the foot is too narrow for a bolt through it
-            row = replace(where, kind=kind, inset=THROUGH if through else 0.0)
+            if not meets(piece, row):
+                continue
             held = piece.held_with(with_anchors(piece.design, row))
             if pulls is None:
                 pulls = anchor_pulls(held, piece.standing, piece.actions, piece.factors)
@@ -138,6 +140,21 @@ def _may_hold(holds: Holding, pulls: tuple[float, float], soil: float) -> bool:
     ) and straight <= holds.head
 
 
+def set_as(where: AnchorRow, kind: str) -> AnchorRow:
+    """Return anchors of a kind at places about the foot: bolts go through it, all else beside."""
+    if kinds.find(kind).group != "slab bolt":
+        return replace(where, kind=kind)
+    ring = None if where.ring is None else where.ring - 2.0 * THROUGH
+    return replace(where, kind=kind, inset=THROUGH, ring=ring)
+
+
+def meets(piece: Loaded, row: AnchorRow) -> bool:
+    """Return whether each anchor of a row stands against, or goes through, the piece."""
+    if row.where is not None and not len(plane.inset(piece.structure.footprint, row.inset)):
+        return False
+    return anchors_meet(piece.structure, anchor_points(piece.structure, row), row.kind)
+
+
 def with_anchors(design: Design, row: AnchorRow) -> Design:
     """Return the design with a row of anchors added to those that it has."""
     rows = (*design.several(AnchorRow), row)
@@ -146,12 +163,12 @@ def with_anchors(design: Design, row: AnchorRow) -> Design:
 
 def places_for(piece: Loaded, name: str) -> list[tuple[str, AnchorRow]]:
     """Return where anchors may stand, fewest first: at corners or sides, round a round foot."""
-    foot = piece.structure.footprint
+    foot, wood = piece.structure.footprint, piece.standing.contact
     plain = AnchorRow(name, "")
     if len(foot) <= 4:
         return [("corner", replace(plain, where="corners"))]
     if len(foot) <= 12:
-        wood, middles = piece.standing.contact, 0.5 * (foot + np.roll(foot, -1, axis=0))
+        middles = 0.5 * (foot + np.roll(foot, -1, axis=0))
         found: list[tuple[str, AnchorRow]] = []
         if len(foot) % 2 == 0 and on_wood(middles[::2], wood):
             found.append(("second side", replace(plain, where="second sides")))
@@ -163,10 +180,21 @@ def places_for(piece: Loaded, name: str) -> list[tuple[str, AnchorRow]]:
     turn = piece.design.turn
     x = float(middle[0] * np.cos(turn) + middle[1] * np.sin(turn))
     y = float(middle[1] * np.cos(turn) - middle[0] * np.sin(turn))
-    return [
-        ("place round it", replace(plain, at=(x, y, 0.0), ring=ring, count=count))
-        for count in (4, 6, 8)
-    ]
+    round_about: list[tuple[str, AnchorRow]] = []
+    for count in (4, 6, 8):
+        round_it = replace(plain, at=(x, y, 0.0), ring=ring, count=count)
+        turned = [replace(round_it, start=start) for start in _starts(piece)]
+        on = [row for row in turned if on_wood(anchor_points(piece.structure, row), wood)]
+        round_about += [("place round it", row) for row in on[:1]]
+    return round_about
+
+
+def _starts(piece: Loaded) -> list[float]:
+    """Return plan angles in rad in the design's axes: the right, and where each foot stands."""
+    middle = piece.structure.footprint.mean(axis=0)
+    feet = [plane.middle(foot) - middle for foot in plane.pieces(piece.standing.contact)]
+    apart = [foot for foot in feet if float(np.hypot(*foot)) > THROUGH]
+    return [0.0, *(float(np.arctan2(y, x)) - piece.design.turn for x, y in apart)]
 
 
 @cache

@@ -14,11 +14,21 @@ from ...design.structure import Structure
 from ...materials import guy_lines
 from ...materials.guy_lines import GuyLine
 from ...statics.anchor_table import AnchorRow, GuyRow
+from ...statics.holds_down import guy_tops, guys_meet
 from ..build_steps import down, steps_of, up
 from ..judging import Check
 from ..sliding import check_sliding
 from . import guys
-from .anchor_choice import MOST_TRIED, PLAINEST, Loaded, places_for, suited, with_anchors
+from .anchor_choice import (
+    MOST_TRIED,
+    PLAINEST,
+    Loaded,
+    meets,
+    places_for,
+    set_as,
+    suited,
+    with_anchors,
+)
 from .anchored import anchor_pulls, guy_pulls
 from .held import Held
 
@@ -90,7 +100,7 @@ def choose_guys(piece: Loaded) -> GuyChoice | None:
 
 
 def guy_place(piece: Loaded) -> GuyRow | None:
-    """Return guys at their height, toward the corners of the foot; None without a body there."""
+    """Return guys at their height, toward the corners of the foot; None where no wood is there."""
     structure, step = piece.structure, steps_of(piece.design.units).height
     height = step * down(min(SHARE * structure.height, _below_wheels(structure)), step)
     if height <= 0.0:
@@ -104,23 +114,19 @@ def guy_place(piece: Loaded) -> GuyRow | None:
     middle = 0.5 * (whole.min(axis=0) + whole.max(axis=0))
     corner = structure.footprint[0] - structure.footprint.mean(axis=0)
     start = atan2(float(corner[1]), float(corner[0]))
-    reach = min(
-        float(((whole - middle) @ [cos(angle), sin(angle)]).max())
-        for angle in start + 0.5 * pi * np.arange(4)
-    )
-    at = about_z(piece.design.turn)[:2, :2].T @ middle
-    radius = step * up(reach + height / RISE, step)
-    return GuyRow(
-        _NAME,
-        guy_lines.names()[0],
-        "",
-        height,
-        radius,
-        4,
-        start - piece.design.turn,
-        step * down(reach, step),
-        (float(at[0]), float(at[1]), 0.0),
-    )
+    ways = [np.array([cos(angle), sin(angle)]) for angle in start + 0.5 * pi * np.arange(4)]
+    x, y = (float(one) for one in about_z(piece.design.turn)[:2, :2].T @ middle)
+    none = GuyRow(_NAME, guy_lines.names()[0], "", height, height, 4, start - piece.design.turn)
+    for reach in (
+        min(float(((whole - middle) @ way).max()) for way in ways),
+        min(plane.farthest(cut, middle, way) for way in ways),
+        0.0,
+    ):
+        out, radius = step * down(reach, step), step * up(reach + height / RISE, step)
+        row = replace(none, radius=radius, out=out, at=(x, y, 0.0))
+        if guys_meet(structure, guy_tops(structure, row)[0]):
+            return row
+    return None
 
 
 def _below_wheels(structure: Structure) -> float:
@@ -137,9 +143,11 @@ def _below_wheels(structure: Structure) -> float:
 
 def _pins(piece: Loaded) -> AnchorRow | None:
     """Return the smallest anchors at the foot that end sliding; guys hold it down. None: none."""
-    _, where = places_for(piece, _PINS)[0]
-    for kind in suited(piece.ground, piece.metric, PLAINEST):
-        row = replace(where, kind=kind)
+    places = places_for(piece, _PINS)
+    for kind in suited(piece.ground, piece.metric, PLAINEST) if places else ():
+        row = set_as(places[0][1], kind)
+        if not meets(piece, row):
+            continue
         held = piece.held_with(with_anchors(piece.design, row))
         _, level = anchor_pulls(held, piece.standing, piece.actions, piece.factors)
         if level <= piece.factors.soil * held.anchors[-1].holds.sideways:

@@ -2,21 +2,19 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from math import atan2, pi
+from math import atan2
 
 import numpy as np
 
-from ...design import plane
 from ...design.faults import DesignError, Fault
 from ...design.model import Design
-from ...design.placing import about_z
 from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...materials import anchors as kinds
 from ...materials import guy_lines
 from ...materials.grounds import Ground
 from ...statics.anchor_table import AnchorRow, GuyRow
-from ...units import plain
+from ...statics.holds_down import anchor_points, guy_tops
 from . import guys
 from .holding import Holding, holding
 
@@ -106,7 +104,7 @@ def held_by(design: Design, structure: Structure, ground: Ground) -> Held:
             return None
 
     rows = design.several(AnchorRow)
-    places = [_points(design, structure, row) for row in rows]
+    places = [anchor_points(structure, row) for row in rows]
     nearest = _nearest(places)
     anchors: list[Anchors] = []
     for row, points, apart in zip(rows, places, nearest, strict=True):
@@ -118,7 +116,7 @@ def held_by(design: Design, structure: Structure, ground: Ground) -> Held:
         elevation = atan2(row.height, row.radius - row.out)
         found = holds(row.name, row.anchor, row.measured)
         if found is not None:
-            ropes.append(_guys(design, row, elevation, found))
+            ropes.append(_guys(structure, row, elevation, found))
     if faults:
         raise DesignError(tuple(faults))
     return Held(tuple(anchors), tuple(ropes))
@@ -136,39 +134,8 @@ def _nearest(places: Sequence[Array]) -> list[float]:
     return [float(own.min()) for own in np.split(least, ends[:-1])]
 
 
-def _points(design: Design, structure: Structure, row: AnchorRow) -> Array:
-    """Return where the anchors of a row stand (n, 2) on the site."""
-    if row.where is not None:
-        foot = plane.inset(structure.footprint, row.inset)
-        if not len(foot):
-            raise DesignError((_too_far_in(design, row),))
-        middles = 0.5 * (foot + np.roll(foot, -1, axis=0))
-        step = 2 if row.where == "second sides" else 1
-        return foot if row.where == "corners" else middles[::step]
-    around = [np.zeros(2)]
-    if row.ring is not None:
-        angles = row.start + 2.0 * pi * np.arange(row.count) / row.count
-        around = list(0.5 * row.ring * np.column_stack([np.cos(angles), np.sin(angles)]))
-    plain = np.array([np.asarray(row.at[:2]) + offset for offset in around])
-    return plain @ about_z(design.turn)[:2, :2].T
-
-
-def _too_far_in(design: Design, row: AnchorRow) -> Fault:
-    return Fault(
-        design.file,
-        design.lines.get((row.name, "inset")),
-        row.name,
-        "inset",
-        f"{plain(row.inset)} m",
-        "less than half of the foot's width",
-    )
-
-
-def _guys(design: Design, row: GuyRow, elevation: float, found: Holding) -> Guys:
-    angles = row.start + design.turn + 2.0 * pi * np.arange(row.count) / row.count
-    outward = np.column_stack([np.cos(angles), np.sin(angles)])
-    middle = about_z(design.turn)[:2, :2] @ np.asarray(row.at[:2])
-    tops = np.column_stack([middle + row.out * outward, np.full(row.count, row.height)])
+def _guys(structure: Structure, row: GuyRow, elevation: float, found: Holding) -> Guys:
+    tops, outward = guy_tops(structure, row)
     length = float(np.hypot(row.height, row.radius - row.out))
     line = guy_lines.find(row.line)
     end = guy_lines.end(row.end) if row.end is not None else None

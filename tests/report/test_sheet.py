@@ -92,7 +92,7 @@ STAKES = """
 [[anchor]]
 name = 'stakes'
 kind = 'rebar stake 5/8 in x 36 in'
-ring = '22 in'
+ring = '19 in'
 count = 10
 [[guy]]
 name = 'ropes'
