@@ -16,7 +16,7 @@ from ...materials.metal import Metal
 from ...statics.graph import GROUND, Edge, Graph, Holds
 from ...statics.model import Forces, SectionForces
 from ...statics.sticks import Stick, slender_pieces
-from ..internal_forces import InternalForces
+from ..internal_forces import AS_READ, InternalForces
 from ..judging import Check, Kind
 from ..load_cases import Integers, LoadCases
 from .columns import column_rule
