@@ -213,7 +213,7 @@ def nearest(point: Array, region: BaseGeometry) -> Array:
 
 
 def farthest(region: BaseGeometry, start: Array, way: Array) -> float:
-    """Return how far in m a region reaches from a point (2,) along a unit vector (2,); 0: nowhere."""
+    """Return how far in m a region reaches from a point (2,) along a unit vector (2,)."""
     low_x, low_y, high_x, high_y = region.bounds
     ray = line(np.array([start, start + (high_x - low_x + high_y - low_y) * way]))
     met = _coordinates(region.intersection(ray))
