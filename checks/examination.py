@@ -19,7 +19,7 @@ from ..statics.look_again import LookAgain, look_again
 from ..statics.unsupported import unsupported
 from .anchoring.added_weight import Added, added_weight
 from .anchoring.anchor_choice import AnchorChoice, Loaded, choose_anchors
-from .anchoring.anchored import check_tied
+from .anchoring.anchored import check_tied, hold_of, sideways_held
 from .anchoring.ballasted import with_ballast
 from .anchoring.embedded_posts import (
     Posts,
@@ -32,7 +32,7 @@ from .anchoring.held import Held, held_by
 from .bearing import check_bearing
 from .borne import Borne, borne_loads
 from .design_wind import DesignWind, design_actions, design_wind, wind_on_bodies
-from .given_loads import check_given_load
+from .given_loads import check_given_loads
 from .internal_forces import internal_forces
 from .joints.fastened import fastened_by
 from .joints.joint_check import JointFound
@@ -44,7 +44,7 @@ from .local_wind import local_wind
 from .loose import check_loose, loose_parts
 from .members.all_members import check_members
 from .members.member_check import Members
-from .overturning import check_overturning
+from .overturning import Hold, check_overturning
 from .people import check_climb, check_push, check_push_on_posts
 from .people_loads import people_loads
 from .point_loads import point_loads
@@ -195,7 +195,8 @@ def examine(design: Design) -> Examination:
         raise DesignError((_both(design),))
     checks: list[Check]
     free: tuple[Check, Check] | None = None
-    people = [check_push(standing, used, site.people), check_climb(standing, used, site.people)]
+    tied: tuple[Hold, float] | None = None
+    people: list[Check | None]
     if posts is not None:
         checks = check_posts(posts, structure, actions, used)
         checks.append(check_ends(posts, structure, standing.ground, used))
@@ -205,9 +206,15 @@ def examine(design: Design) -> Examination:
     else:
         free = check_overturning(standing, actions, used), check_sliding(standing, actions, used)
         if held:
+            tied = hold_of(held, standing, used), sideways_held(held, used)
             checks = check_tied(held, standing, actions, used)
         else:
             checks = [*free, check_bearing(standing, actions, used)]
+        hold = None if tied is None else tied[0]
+        people = [
+            check_push(standing, used, site.people, hold),
+            check_climb(standing, used, site.people, hold),
+        ]
     checks += [check for check in people if check is not None]
     by = fastened_by(structure)
     loose = loose_parts(structure, standing.ground, standing.slope, by)
@@ -215,7 +222,7 @@ def examine(design: Design) -> Examination:
     its_actions = [design_actions(alone, method) for alone in its_own]
     checks += check_loose(loose, its_actions, used)
     loads = borne_loads(structure, by)
-    checks += [check_given_load(standing, load, used, posts) for load in loads]
+    checks += check_given_loads(standing, loads, used, actions, posts, tied)
     stakes = held.points if held.anchors and not held.guys else None
     parts = _held_together(structure, graph, exposed, standing, site, method, loads, stakes)
     checks += [one.check for one in parts.joints]

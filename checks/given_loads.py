@@ -1,44 +1,125 @@
 """Tipping, sliding and bearing under a load that a design names: somebody on a bench."""
 
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
+import numpy as np
+
+from ..design.shapes.shape import Array
+from ..loads.actions import Actions
 from ..loads.combinations import Factors
 from .anchoring.embedded_posts import Posts, check_ends, check_posts
 from .bearing import check_bearing
 from .borne import Borne, as_actions
 from .judging import Check, Kind
-from .overturning import check_overturning
+from .load_cases import MINIMUM
+from .overturning import Hold, check_overturning
 from .sliding import check_sliding
 from .standing import Standing
 
 
-def check_given_load(
-    standing: Standing, borne: Borne, factors: Factors, posts: Posts | None = None
-) -> Check:
-    """Return the worst of tipping, sliding and bearing under a named load without wind.
+def check_given_loads(
+    standing: Standing,
+    loads: Sequence[Borne],
+    factors: Factors,
+    wind: Actions,
+    posts: Posts | None = None,
+    held: tuple[Hold, float] | None = None,
+) -> list[Check]:
+    """Return the worst of tipping, sliding and bearing under each named load.
 
-    Of a piece that ``posts`` in the ground carry, the worst post.
-    The load takes the basis' factor on live load in place of that on wind.
+    By itself and, of several, all together; without ``wind`` (Q, D, C) and with it, by the factors
+    of both at once. Of a piece that ``posts`` in the ground carry, the worst post. ``held`` is what
+    anchors or guys hold against turning, and level in N.
     """
-    load = borne.load
+    found: list[Check] = []
+    together = _sum([as_actions(one.load) for one in loads]) if len(loads) > 1 else None
+    for one in loads:
+        alone = as_actions(one.load)
+        down = max(-one.load.force * one.load.direction[2], 0.0)
+        tried = list(_tried(standing, alone, down, factors, wind, posts, held))
+        if together is not None:
+            whole = max(-float(together.uplift.min()), 0.0)
+            tried += _tried(standing, together, whole, factors, wind, posts, held)
+        worst = max(tried, key=lambda check: check.rank)
+        found.append(
+            replace(
+                worst, kind=Kind.LOAD, subject=one.load.name, remark=worst.name, load=one.load.name
+            )
+        )
+    return found
+
+
+def _tried(
+    standing: Standing,
+    load: Actions,
+    down: float,
+    factors: Factors,
+    wind: Actions,
+    posts: Posts | None,
+    held: tuple[Hold, float] | None,
+) -> Iterator[Check]:
+    """Yield every check under loads alone, then with wind as well."""
     used = replace(factors, wind=factors.live)
-    actions = as_actions(load)
+    for check in _each(standing, load, used, posts, held, factors.live * down):
+        yield replace(check, direction_deg=None, case="", wind=factors.live)
+    for by_wind, live in factors.companions:
+        both = _both(wind, by_wind, load, live)
+        for check in _each(standing, both, replace(factors, wind=1.0), posts, held, live * down):
+            yield replace(check, wind=live)
+
+
+def _each(
+    standing: Standing,
+    actions: Actions,
+    used: Factors,
+    posts: Posts | None,
+    held: tuple[Hold, float] | None,
+    down: float,
+) -> Iterator[Check]:
     if posts is not None:
-        down = factors.live * max(-load.force * load.direction[2], 0.0)
-        found = check_posts(posts, standing.structure, actions, used)
-        found.append(check_ends(posts, standing.structure, standing.ground, used, down))
-    else:
-        found = [check(standing, actions, used) for check in (check_overturning, check_sliding)]
-    if posts is None and standing.contact.area > 0.0 and found[0].passes:
-        found.append(check_bearing(standing, actions, used))
-    worst = max(found, key=lambda one: one.rank)
-    return replace(
-        worst,
-        kind=Kind.LOAD,
-        subject=load.name,
-        remark=worst.name,
-        direction_deg=None,
-        case="",
-        wind=factors.live,
-        load=load.name,
+        yield from check_posts(posts, standing.structure, actions, used)
+        yield check_ends(posts, standing.structure, standing.ground, used, down)
+        return
+    hold, level = held if held is not None else (None, 0.0)
+    tips = check_overturning(standing, actions, used, hold)
+    yield tips
+    yield check_sliding(standing, actions, used, level)
+    if standing.contact.area > 0.0 and tips.passes:
+        yield check_bearing(standing, actions, used, hold)
+
+
+def _sum(each: Sequence[Actions]) -> Actions:
+    first = each[0]
+
+    def whole(name: str) -> Array:
+        return np.sum([getattr(one, name) for one in each], axis=0)
+
+    return Actions(
+        first.azimuths,
+        whole("force"),
+        whole("tilting"),
+        whole("twist"),
+        whole("uplift"),
+        whole("lifting"),
+        first.names,
+    )
+
+
+def _both(wind: Actions, by_wind: float, load: Actions, live: float) -> Actions:
+    """Return wind and a load at once, each by its factor, but for the least wind of a standard."""
+    kept = [k for k, name in enumerate(wind.names) if name != MINIMUM]
+
+    def both(name: str, cases_axis: int) -> Array:
+        blown: Array = np.take(getattr(wind, name), kept, axis=cases_axis)
+        return by_wind * blown + live * getattr(load, name)
+
+    return Actions(
+        wind.azimuths,
+        both("force", -2),
+        both("tilting", -2),
+        both("twist", -1),
+        both("uplift", -1),
+        both("lifting", -2),
+        tuple(wind.names[k] for k in kept),
     )

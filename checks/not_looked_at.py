@@ -22,7 +22,6 @@ class Topic(StrEnum):
     SEAMS = "seams"
     SEAMS_UNDER_LOADS = "seams under named loads"
     UNDER_LOADS = "strength under named loads"
-    LOADS_IN_WIND = "named loads in wind"
     TWIST = "twist of the post"
     SLAB = "bolts and slab"
     SOIL = "anchors in the soil"
@@ -58,7 +57,6 @@ def not_looked_at(found: "Examination") -> tuple[NotLookedAt, ...]:
         (Topic.SEAMS, _open_seams(found)),
         (Topic.SEAMS_UNDER_LOADS, loads if found.fastened_seams else ()),
         (Topic.UNDER_LOADS, tuple(one.load.name for one in found.loads if _unjudged(found, one))),
-        (Topic.LOADS_IN_WIND, loads),
         (Topic.WHEEL, wheels),
     )
     always = [Topic.SNOW, Topic.HUNG_ON, Topic.SWAY, Topic.DECAY]

@@ -14,14 +14,17 @@ from ..references import Row
 from .anchoring.embedded_limits import push_that_gives_way
 from .anchoring.embedded_posts import Posts
 from .judging import Check, Kind, azimuth, compared
+from .overturning import Hold
 from .standing import Standing
 
 
-def check_push(standing: Standing, factors: Factors, people: str | None) -> Check | None:
+def check_push(
+    standing: Standing, factors: Factors, people: str | None, held: Hold | None = None
+) -> Check | None:
     """Return the check of a level push by the people named, or None where none are.
 
     The push acts at its height or at the top, whichever is lower, toward the worst line, without
-    wind; helping weight takes the basis' factor.
+    wind; helping weight takes the basis' factor. ``held`` is what anchors or guys hold besides.
     """
     row = _row(people or "")
     if row is None:
@@ -30,12 +33,14 @@ def check_push(standing: Standing, factors: Factors, people: str | None) -> Chec
     pivot = standing.pivot(np.full(len(standing.normals), weight))
     push = _force(row) * _height(row, standing.structure)
     found = _over_the_worst(
-        Kind.PUSH, standing, factors, np.full(len(standing.normals), push), pivot, row
+        Kind.PUSH, standing, factors, np.full(len(standing.normals), push), pivot, row, held
     )
     return replace(found, bare=found.capacity / factors.helping / found.demand)
 
 
-def check_climb(standing: Standing, factors: Factors, people: str | None) -> Check | None:
+def check_climb(
+    standing: Standing, factors: Factors, people: str | None, held: Hold | None = None
+) -> Check | None:
     """Return the check of a child that stands on the outermost edge, or None without children.
 
     Its weight presses straight down beyond the line of turning, without wind, on the farthest point
@@ -49,7 +54,7 @@ def check_climb(standing: Standing, factors: Factors, people: str | None) -> Che
     pivot = standing.pivot(np.full(len(standing.normals), weight + force))
     out = (_within_reach(standing.structure, height) @ standing.normals.T).max(axis=0)
     return _over_the_worst(
-        Kind.CLIMB, standing, factors, force * np.maximum(out - pivot, 0.0), pivot, row
+        Kind.CLIMB, standing, factors, force * np.maximum(out - pivot, 0.0), pivot, row, held
     )
 
 
@@ -82,10 +87,17 @@ def _height(row: Row, structure: Structure) -> float:
 
 
 def _over_the_worst(
-    kind: Kind, standing: Standing, factors: Factors, tipping: Array, pivot: Array, row: Row
+    kind: Kind,
+    standing: Standing,
+    factors: Factors,
+    tipping: Array,
+    pivot: Array,
+    row: Row,
+    held: Hold | None,
 ) -> Check:
     """Return the check of moments (lines,) in N m against what holds, over the worst line."""
     hold = factors.helping * standing.hold("light", pivot)
+    hold = hold if held is None else hold + held.moment(pivot)
     line = int((tipping / np.maximum(hold, 1.0e-9)).argmax())
     return replace(
         compared(kind, float(tipping[line]), float(hold[line]), "N*m", row["source"]),

@@ -41,23 +41,11 @@ def load_assumptions(examination: Examination) -> Iterator[Remark]:
     judged = examination.joints or any(one.loads for one in examination.members.judged)
     if examination.loads and judged:
         yield Remark(
-            f"On joints and strength {_acting(examination)}, without wind, and wood holds that as "
-            f"what lasts ten years in all: {_lasting(examination)}.",
+            f"On joints and strength {_acting(examination)}. Without wind wood holds that as what "
+            f"lasts ten years in all: {_lasting(examination)}; in wind as it holds wind, each less "
+            "than alone, since both seldom come at their worst together.",
             "",
         )
-
-
-def loads_at_once(examination: Examination) -> Remark | None:
-    """Return that nobody tried named loads in wind, nor several of them for tipping."""
-    names = [f"'{one.load.name}'" for one in examination.loads]
-    if not names:
-        return None
-    several = f"; nor tipping and sliding under {joined(names)} at once" if len(names) > 1 else ""
-    return Remark(
-        f"{joined(names)} in wind, both at once, {'was' if len(names) == 1 else 'were'} not "
-        f"checked{several}.",
-        f"{joined(names) if len(names) <= _NAMED_BRIEFLY else 'named loads'} in wind",
-    )
 
 
 def loads_unchecked(examination: Examination) -> Remark | None:

@@ -32,8 +32,7 @@ def plain_mend(kind: Kind, check: Check, facts: Facts) -> str:
         case Kind.LOOSE_SLIDING:
             return messages.LOOSE.format(does="slides off", wind=facts.wind)
         case Kind.LOAD:
-            untied = ", its " + facts.own + " not counted" if facts.own else ""
-            return messages.LOAD.format(untied=untied)
+            return messages.LOAD
         case Kind.SPACING:
             return messages.SPACING
         case Kind.RACKING:

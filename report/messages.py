@@ -40,7 +40,7 @@ FAILS = {
     Kind.SPACING: "fasteners of {names} are too close to an end, an edge or each other",
     Kind.RACKING: "it racks",
     Kind.LOOSE: "its loose {names} will not stay on",
-    Kind.LOAD: "{untied}it does not stand {names}",
+    Kind.LOAD: "it does not stand {names}",
 }
 """What fails where a piece comes apart, by the kind of check."""
 
@@ -104,7 +104,7 @@ HOW = {"N*m": " in bending", "N": " in shear"}
 ASKED = "asked {times} what it holds: {advice}"
 MEMBER = "asked {times} what it holds{how}{load}: thicker, shorter, or held at more places"
 LOOSE = "by itself it {does} in {wind}: fasten it"
-LOAD = "does not stand it{untied}: a wider or heavier foot, or anchors made for it"
+LOAD = "does not stand it: a wider or heavier foot, or anchors made for it"
 SPACING = "set its fasteners wider apart, or farther from end and edge"
 RACKING = "they lean over sideways: braces across the corners, or panels that are fastened round"
 MORE_MENDS = "and {n} more: yardfast check FILE --numbers"
@@ -134,7 +134,6 @@ TOPICS = {
     Topic.SEAMS: "seams",
     Topic.SEAMS_UNDER_LOADS: "seams under loads",
     Topic.UNDER_LOADS: "what carries '{of}'",
-    Topic.LOADS_IN_WIND: "loads in wind",
     Topic.GUY_ENDS: "where guys are tied",
     Topic.SNOW: "snow",
     Topic.PEOPLE: "people",

@@ -7,7 +7,7 @@ from .amounts import Amounts
 from .fastened_seams import seams_under_loads
 from .how_often_words import how_often
 from .joint_words import uncovered
-from .load_words import loads_at_once, loads_unchecked
+from .load_words import loads_unchecked
 from .member_words import strength_unchecked
 from .remark import Remark, are_many, joined
 from .seam_words import seams_unchecked
@@ -27,7 +27,6 @@ def not_checked(examination: Examination) -> tuple[Remark, ...]:
             seams_unchecked(examination),
             seams_under_loads(examination),
             loads_unchecked(examination),
-            loads_at_once(examination),
             _hold_downs(examination),
             _guys(examination),
             Remark(

@@ -68,8 +68,7 @@ def fails(failing: Sequence[Check], facts: Facts) -> str:
         names = dict.fromkeys(c.subject for c in failing if c.kind in kinds)
         quoted = [f"'{name}'" for name in names] if kind is Kind.LOAD else list(names)
         if names:
-            untied = "untied " if facts.own else ""
-            said.append(message.format(names=few(quoted), untied=untied))
+            said.append(message.format(names=few(quoted)))
     return "; ".join(each for each in said if each)
 
 
