@@ -8,17 +8,14 @@ import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from inside import forces_in, under
+from pressed import grid, share
 
-from yardfast.checks.borne import as_actions
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.checks.joints.joint_demand import load_wrench, wind_wrench
 from yardfast.checks.joints.joint_sizing import size_joint
-from yardfast.checks.members.posts import load_shares
-from yardfast.checks.members.uprights import posts_of
 from yardfast.cli import main
 from yardfast.design.faults import DesignError
-from yardfast.loads.given import GivenLoad
 from yardfast.report.not_checked import not_checked
 from yardfast.report.result import Result
 
@@ -98,39 +95,51 @@ def uses(text):
 
 
 def test_a_push_on_a_bolted_post_by_hand():
-    """250 N level at 1.5 m, off the block: the post turns about the foot of the face it presses.
+    """250 N level at 1.5 m, off the block, and 10 kg: by least energy on 8 x 8 places of the face.
 
-    The face begins at 0.11 m and carries from 10 mm above that (as every pressed edge), so the push
-    has 1.38 m of arm and the weight half the post's depth. The bolts stand 0.08 and 0.23 m above
-    that line and are drawn by their height over it, elastic: T = M b / (a2 + b2). The weight, heavy
-    at 1.0, is shared by both.
+    The face is 3 1/2 in wide, from the post's end, 0.11 m up, to the block's top at 0.4 m. Bolts
+    are drawn as screws, 25 d l, l through the post (approvals of screws; judgement); wood across
+    its grain, a thirtieth of 9 GPa. Of two bolts either may not bear sideways yet: the other then
+    takes all of the weight.
     """
     push, weight = 250.0, 10.0 * G
-    M = push * (1.5 - 0.12) + weight * 1.75 * INCH
-    a, b = 0.08, 0.23
-    T, V = M * b / (a**2 + b**2), weight / 2.0
+    low, top, half = 0.11, 0.4, 1.75 * INCH
+    middle = (low + top) / 2.0
+    cells = grid(2.0 * half, top - low)
+    bed = 9.0e9 / 30.0 / (2.0 * half + 0.090) * 2.0 * half * (top - low) / 64.0
+    axial = 25.0 * 9.525 * 2.0 * half * 1.0e6
+    bolts = np.array([[0.0, z - middle, 0.0] for z in (0.2, 0.35)])
+    # right, up and off the block; the weight hangs half a post's depth off
+    asked = np.array([0.0, -weight, push, push * (1.5 - middle) + weight * half, 0.0, 0.0])
+    T = max(
+        share(bolts, 1.0e7, axial * pulled, cells, bed * pressed, asked)[1, 2]
+        for pulled, pressed in ((1, 1), (3, 1), (1 / 3, 1), (1, 10), (1, 0.1))
+    )
+    V = weight
     (joint,) = found(POST + load()).joints
-    assert joint.tension == pytest.approx(T, rel=1e-4)
-    assert joint.shear == pytest.approx(V, rel=1e-4)
+    assert joint.tension == pytest.approx(T, rel=2e-4)
+    assert joint.shear == pytest.approx(V, rel=2e-4)
     assert joint.at[2] == pytest.approx(0.35)
     assert joint.check.load == "push"
     assert joint.check.direction_deg is None
-    assert joint.check.demand == pytest.approx(hypot(T, V), rel=1e-4)
+    assert joint.check.demand == pytest.approx(hypot(T, V), rel=2e-4)
     # bearing under a 40 mm washer, F_c_perp 375 psi of southern pine (larger sizes), wet 0.67, with
     # no C_D (NDS 2018 Table 4.3.1); sideways with C_D 1.0 in place of 1.6 (Table 2.3.2; memory)
     hole = (3.0 / 8.0 + 1.0 / 16.0) * INCH
     pull = 375.0 * 0.67 * PSI * pi / 4.0 * (0.040**2 - hole**2)
     sideways = joint.fasteners.holds.sideways / 1.6
-    assert joint.check.utilization == pytest.approx(T / pull + V / sideways, rel=1e-4)
+    assert joint.check.utilization == pytest.approx(T / pull + V / sideways, rel=2e-4)
     assert joint.holds.out == pytest.approx(pull, rel=1e-6)
     assert joint.holds.sideways == pytest.approx(sideways)
 
 
 @pytest.mark.parametrize(("basis", "live", "holds"), [("service", 1.0, 1.0), ("strength", 1.6, 0)])
 def test_a_push_bends_a_post_by_hand(basis, live, holds):
-    """F (1.5 - 0.11) over S F'_b: 650 psi of stud southern pine (memory), C_D 1.0 in place of 1.6.
+    """M over S F'_b: 650 psi of stud southern pine (memory), C_D 1.0 in place of 1.6.
 
-    The post weighs next to nothing here, so that nothing presses it along itself.
+    Shear is nothing, and M the most, between the upper bolt, 0.35 m up, and the post's end, 0.11 m
+    up, about which it turns: F times how far these lie below the push bound it. The post weighs
+    next to nothing here, so that nothing presses it along itself.
 
     On the strength basis 1.6 L against K_F phi lambda = 2.54 x 0.85 x 0.8 (NDS 2018 Tables 2.3.5,
     2.3.6 and N3).
@@ -138,10 +147,10 @@ def test_a_push_bends_a_post_by_hand(basis, live, holds):
     text = POST.replace("'paving'", f"'paving'\nbasis = '{basis}'") + load()
     text = text.replace("10 kg", "0.1 g")
     one = check(text, "member: post")
-    M = live * 250.0 * 1.39
+    M = one.demand
+    assert live * 250.0 * (1.5 - 0.35) <= M <= live * 250.0 * (1.5 - 0.11)
     factor = holds or 2.54 * 0.85 * 0.8
     assert one.load == "push"
-    assert one.demand == pytest.approx(M)
     S = (3.5 * INCH) ** 3 / 6.0
     assert one.utilization == pytest.approx(M / (S * 650.0 * PSI * factor), rel=1e-5)
 
@@ -152,19 +161,9 @@ def test_steel_holds_for_long_what_it_holds_in_a_gust():
     steel = steel.replace("'southern pine'\nmass     = '10 kg'", "'steel'\nmass = '0.1 g'")
     text = steel.partition("[[joint]]")[0] + load()
     one = check(text, "member: post")
-    M = 250.0 * 1.39
-    assert one.demand == pytest.approx(M)
+    M = one.demand
+    assert 250.0 * (1.5 - 0.35) <= M <= 250.0 * (1.5 - 0.11)
     assert one.utilization == pytest.approx(M / (0.05**3 / 6.0 * 33000.0 * PSI / 1.67), rel=1e-3)
-
-
-def test_a_wrench_is_the_same_by_moments_and_as_actions():
-    one = GivenLoad("x", 250.0, (0.3, -0.2, 1.1), (0.6, -0.48, 0.64))
-    F, M = load_wrench(one)
-    by_hand = np.cross((0.3, -0.2, 1.1), 250.0 * np.array([0.6, -0.48, 0.64]))
-    again = wind_wrench(as_actions(one))
-    assert pytest.approx(by_hand) == M
-    assert pytest.approx(again[0].ravel()) == F
-    assert pytest.approx(again[1].ravel()) == M
 
 
 _BOLTS = ", ".join(f"['{x} mm', '{z} mm']" for x in (-400, 0, 400) for z in (200, 350))
@@ -193,35 +192,46 @@ count    = 1
 """Three posts that a rail joins: its middle stands over that of the posts."""
 
 
-def test_a_load_on_the_rail_is_shared_and_one_on_a_post_is_not():
-    rail = ROW + load(at="['0 mm', '1.75 in', '1.63 m']", on="rail")
-    alone = ROW + load(at="['0 mm', '1.75 in', '1.4 m']", on="post")
-    whole = found(rail)
-    (group,) = posts_of(whole.structure)
-    assert len(group.bodies) == 3
-    shared = load_shares(group, whole.loads[0])
-    assert [share.force.ravel()[1] for share in shared] == pytest.approx([250.0 / 3.0] * 3)
-    own = load_shares(group, found(alone).loads[0])
-    forces = sorted(float(share.force.ravel()[1]) for share in own)
-    assert forces == pytest.approx([0.0, 0.0, 250.0])
-    assert check(alone, "member: post").demand == pytest.approx(250.0 * (1.4 - 0.11))
-    for text, words in ((rail, "three posts sharing alike"), (alone, "the one that it acts on")):
-        notes = next(c for c in Result(found(text)).checks if c.name == "member: post").notes
-        assert any(words in note for note in notes)
+def levels(text, *names):
+    """What goes level, off the block, through each post's bolts, by post, under named loads."""
+    forces = forces_in(read_text(text))
+    k = under(forces, *names)
+    bodies, parts = forces.structure.bodies, forces.structure.design.parts
+    ties = [
+        (bodies[joint.tie.of].copy, n)
+        for n, joint in enumerate(forces.joints)
+        if parts[bodies[joint.tie.of].part].name == "post"
+    ]
+    return forces, [forces.through(n)[k, 1] for _, n in sorted(ties)]
 
 
-@pytest.mark.parametrize("x", [-300, 120, 400])
-def test_shares_balance_a_load_off_the_middle(x):
-    """Forces of the posts add up to the load, and their twist about the middle to its own."""
-    whole = found(ROW + load(at=f"['{x} mm', '1.75 in', '1.63 m']", on="rail"))
-    (group,) = posts_of(whole.structure)
-    shares = load_shares(group, whole.loads[0])
-    F = np.array([share.force.ravel() for share in shares])
-    assert F.sum(axis=0) == pytest.approx([0.0, 250.0], abs=1e-9)
-    middle = group.places.mean(axis=0)
-    arms = group.places - middle
-    twist = float((arms[:, 0] * F[:, 1] - arms[:, 1] * F[:, 0]).sum())
-    assert twist == pytest.approx(250.0 * (x / 1000.0 - middle[0]), abs=1e-6)
+@pytest.mark.parametrize("x", [-400, -300, 0, 120, 400])
+def test_what_the_posts_take_is_the_load_on_the_rail(x):
+    """Equilibrium: their level forces are 250 N, and turn about the middle as it does.
+
+    All joints hold both ways here; each post's twist is the rest. Pushed over a post that post
+    takes more than a third, a rigid rail's; and at an end more than half.
+    """
+    text = ROW + load(at=f"['{x} mm', '1.75 in', '1.63 m']", on="rail")
+    forces, took = levels(text, "push")
+    assert sum(took) == pytest.approx(250.0, rel=1e-9)
+    k = under(forces, "push")
+    about = [forces.through(n)[k] for n, one in enumerate(forces.joints) if one.tie.to == 1]
+    at = [one.tie.face.origin for one in forces.joints if one.tie.to == 1]
+    turns = sum(float(np.cross(o, w[:3])[2] + w[5]) for o, w in zip(at, about, strict=True))
+    assert turns == pytest.approx(250.0 * x / 1000.0, abs=1e-6)
+    if x in (-400, 0, 400):
+        own = took[{-400: 0, 0: 1, 400: 2}[x]]
+        assert own == max(took)
+        assert own > 250.0 * (1.0 / 3.0 if x == 0 else 0.5)
+
+
+def test_alike_posts_take_alike_what_stands_amid_them():
+    """By symmetry; and a load on one post goes mostly down that post."""
+    _, took = levels(ROW + load(at="['0 mm', '1.75 in', '1.63 m']", on="rail"), "push")
+    assert took[0] == pytest.approx(took[2], rel=1e-6)
+    _, low = levels(ROW + load(at="['0 mm', '1.75 in', '0.5 m']", on="post"), "push")
+    assert low[1] > 0.9 * 250.0
 
 
 def test_the_nearest_part_takes_a_load_and_of_several_the_one_that_is_carried():
@@ -322,10 +332,10 @@ def test_a_load_on_what_a_joint_does_not_carry_changes_nothing():
         uses(ROW + load("2 kN", at="['0 mm', '-45 mm', '0.2 m']", on="block")),
     )
     assert pushed == plain
-    # on a post it asks nothing of the rail's own screws, and much of the bolts
+    # on a post it asks of the rail's screws what they pass on to the others, and more of the bolts
     at = "['0 mm', '1.75 in', '1.0 m']"
     low = uses(ROW + load("400 N", at, on="post"))
-    assert low["joint: rail to post"] == plain["joint: rail to post"]
+    assert low["joint: rail to post"] > plain["joint: rail to post"]
     assert low["joint: post to block"] > 2.0 * plain["joint: post to block"]
 
 
@@ -388,7 +398,7 @@ def test_loads_act_each_by_itself():
 
 def test_the_exit_status_follows_what_a_load_asks(tmp_path, capsys):
     file = tmp_path / "post.toml"
-    for text, status in ((POST, 0), (POST + load(), 0), (POST + load("900 N"), 1)):
+    for text, status in ((POST, 0), (POST + load("150 N"), 0), (POST + load("900 N"), 1)):
         file.write_text(text, encoding="utf-8")
         assert main(["check", str(file)]) == status
         capsys.readouterr()

@@ -8,7 +8,7 @@ Hanson 1974, scipy's) with balance weighed far above energy.
 import numpy as np
 from scipy.optimize import nnls
 
-_ABOVE = 1.0e4
+_ABOVE = 1.0e5
 
 
 def grid(length, width, rows=8):
