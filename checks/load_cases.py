@@ -206,3 +206,20 @@ def _weight(structure: Structure, weighing: Weighing, down: Array) -> Array:
     """Return the wrenches (bodies * 6,) of the weight of each body."""
     mass = structure.body_mass[WEIGHINGS.index(weighing)]
     return wrench(GRAVITY * mass[:, None] * down, structure.steady_centres).ravel()
+
+
+def greatest(used: Array, most: int) -> Integers:
+    """Return which of ``used`` (n,) are the greatest, ``most`` of them; of alike ones the first.
+
+    A piece that is alike from several sides is used alike by as many winds.
+    """
+    order = np.argsort(-used, kind="stable")
+    value = used[order]
+    endless = np.isinf(value)
+    size = float(np.abs(value[~endless]).max(initial=0.0))
+    fall = -np.diff(np.where(endless, 2.0 * size + 1.0, value), prepend=np.inf)
+    return order[fall > _ALIKE * size][:most]
+
+
+_ALIKE = 1.0e-6
+"""Share of the greatest use by which those that count as alike may differ."""

@@ -11,15 +11,15 @@ from ..statics.model import Forces
 from .internal_forces import AS_READ, InternalForces
 from .joints.joint_check import Asked, JointFound, judge_joint, may_govern_joint, most_at
 from .judging import Check
-from .load_cases import Integers
+from .load_cases import Integers, greatest
 from .members.member_check import Member, NotJudged
 from .members.stick_strength import Judged, judge_sticks, may_govern, sticks_to_judge, use_of
 from .racking import check_racking
 
-FIRST = 3
+FIRST = 4
 """So many cases of each kind are looked at closely of each joint and stick."""
 
-WORST = 2
+WORST = 4
 """So many of these are tried with every set of stiffness."""
 
 COPIES = 2
@@ -45,7 +45,10 @@ def strength_of(forces: InternalForces, factors: Factors, basis: str) -> Strengt
     """Return what was found of what holds a piece together under its forces."""
     sticks, others = sticks_to_judge(forces, basis)
     by_joint = [
-        may_govern_joint(forces.through(k), joint, forces.cases, FIRST)
+        np.union1d(
+            may_govern_joint(forces.through(k), joint, forces.cases, FIRST),
+            _most_used(forces, k),
+        )
         for k, joint in enumerate(forces.joints)
     ]
     by_stick = [may_govern(one, forces.sections[one.nth], forces.cases, FIRST) for one in sticks]
@@ -78,6 +81,17 @@ def _all(*each: Integers) -> Integers:
     return np.unique(np.concatenate([np.zeros(1, dtype=np.intp), *each]))
 
 
+def _most_used(forces: InternalForces, k: int) -> Integers:
+    """Return the cases in which a joint is used most on a bed that only presses, by all of them.
+
+    Under what goes through it when all beds hold both ways: so it is exactly where nothing else
+    joins what it joins.
+    """
+    every = np.arange(len(forces.cases.of))
+    asked = Asked(forces.joints[k], every, {AS_READ: forces.through(k)}, forces.cases)
+    return greatest(most_at(asked), FIRST)
+
+
 def _asked(
     forces: InternalForces, as_read: Forces, looked: Integers, k: int, own: Integers
 ) -> Asked:
@@ -86,7 +100,7 @@ def _asked(
     wrenches = as_read.through(k)[rows]
     asked = Asked(forces.joints[k], looked[rows], {AS_READ: wrenches}, forces.cases)
     used = most_at(asked)
-    worst = np.argsort(-used)[:WORST]
+    worst = greatest(used, WORST)
     return Asked(
         forces.joints[k],
         looked[rows[worst]],
@@ -121,5 +135,5 @@ def _worst_sticks(
         used = use_of(one, as_read.sections[one.nth], forces.cases, looked).most.max(axis=1)
         most = float(used.max())
         if one.part.name not in worst or most > worst[one.part.name][0]:
-            worst[one.part.name] = most, one, looked[np.argsort(-used)[:WORST]]
+            worst[one.part.name] = most, one, looked[greatest(used, WORST)]
     return [(one, which) for _, one, which in worst.values()]

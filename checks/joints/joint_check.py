@@ -19,7 +19,7 @@ from ...statics.stiffness import SETS
 from ...statics.tie import Tie, Variant, share_of
 from ...statics.wrench import motion_rows
 from ..judging import Check, Kind
-from ..load_cases import Integers, LoadCases
+from ..load_cases import Integers, LoadCases, greatest
 from . import fastener_layout
 from .fastener_capacity import Capacity
 from .fastener_sets import FastenerSet
@@ -233,7 +233,7 @@ def may_govern_joint(through: Array, joint: Fastened, cases: LoadCases, most: in
     points, along, stiffness, _, _ = tie.springs(COARSE)
     rows = motion_rows(along, points, tie.face.origin)
     n, wrenches = len(tie.points), through * cases.longer[:, None]
-    picked = [np.argsort(-np.linalg.norm(wrenches[:, :3], axis=1))[:1]]
+    picked = [greatest(np.linalg.norm(wrenches[:, :3], axis=1), 1)]
     for last in (len(rows), 3 * n):
         K = rows[:last].T @ (stiffness[:last, None] * rows[:last])
         motion = wrenches @ np.linalg.pinv(K, rcond=1.0e-10)
@@ -245,5 +245,5 @@ def may_govern_joint(through: Array, joint: Fastened, cases: LoadCases, most: in
                 tension, shear = _on_axis(local[:, at], one.draws)
                 pull, sideways = one.holds.pull or 1.0, one.holds.sideways or 1.0
                 use[:, at] = np.maximum(use[:, at], tension / pull + shear / sideways)
-        picked += [np.argsort(-use.max(axis=1))[:most]]
+        picked += [greatest(use.max(axis=1), most)]
     return np.unique(np.concatenate(picked))

@@ -18,7 +18,7 @@ from ...statics.model import Forces, SectionForces
 from ...statics.sticks import Stick, slender_pieces
 from ..internal_forces import AS_READ, InternalForces
 from ..judging import Check, Kind
-from ..load_cases import Integers, LoadCases
+from ..load_cases import Integers, LoadCases, greatest
 from .columns import column_rule
 from .governs import UNITS, Used, as_column, used
 from .member_check import Member, NotJudged
@@ -94,7 +94,7 @@ def may_govern(one: Judged, sections: SectionForces, cases: LoadCases, most: int
     )
     shear = np.hypot(force[..., 1], force[..., 2]) / P.shear_force
     each = [along + bent, bent, along, shear + _twisted(one, force[..., 3])]
-    picked = [np.argsort(-use.max(axis=1))[:most] for use in each]
+    picked = [greatest(use.max(axis=1), most) for use in each]
     return np.unique(np.concatenate(picked))
 
 

@@ -7,7 +7,8 @@ import pytest
 from designs import design
 
 from yardfast.checks.borne import Borne
-from yardfast.checks.load_cases import downward, load_cases, load_sets, load_wrench
+from yardfast.checks.load_cases import downward, greatest, load_cases, load_sets
+from yardfast.checks.point_loads import point_loads
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.structure import build_structure
@@ -37,7 +38,14 @@ def two(slope=0.0, basis="strength", named=()):
     wind[0, :, 0, :, 0] = [[30.0, 12.0], [-30.0, -12.0]]
     borne = [Borne(one, 1, "block", ("block", "post"), 0.0) for one in named]
     cases = load_cases(
-        structure, wind, np.array([270.0, 90.0]), ("A",), of(basis), basis, borne, slope
+        structure,
+        wind,
+        np.array([270.0, 90.0]),
+        ("A",),
+        of(basis),
+        basis,
+        point_loads(borne, ()),
+        slope,
     )
     return structure, cases
 
@@ -51,12 +59,11 @@ def test_wind_meets_light_and_heavy_weight_and_calm_air_lasts(basis):
         "service": (1.0 / 1.5, 1.0, 1.0, 1.0),
     }[basis]
     light, heavy, calm = load_sets(of(basis), basis)
-    assert (light.weighing, light.dead, light.live) == ("light", pytest.approx(helping), wind)
-    assert (heavy.weighing, heavy.dead, heavy.live) == ("heavy", pytest.approx(hurting), wind)
-    assert (calm.weighing, calm.dead, calm.live) == ("heavy", pytest.approx(alone), 0.0)
-    assert light.is_wind
-    assert heavy.is_wind
-    assert calm.is_calm
+    assert (light.weighing, light.dead, light.wind) == ("light", pytest.approx(helping), wind)
+    assert (heavy.weighing, heavy.dead, heavy.wind) == ("heavy", pytest.approx(hurting), wind)
+    assert (calm.weighing, calm.dead, calm.wind) == ("heavy", pytest.approx(alone), 0.0)
+    assert [one.is_calm for one in (light, heavy, calm)] == [False, False, True]
+    assert {one.live for one in (light, heavy, calm)} == {0.0}
 
 
 @pytest.mark.parametrize(("basis", "permanent", "normal"), [
@@ -64,14 +71,28 @@ def test_wind_meets_light_and_heavy_weight_and_calm_air_lasts(basis):
 ])  # fmt: skip
 def test_what_lasts_is_compared_with_what_holds_for_as_long(basis, permanent, normal):
     """NDS 2018 Table 2.3.2: C_D 1.6, 1.0, 0.9; Table N3: lambda 1.0, 0.8, 0.6 (memory)."""
-    light, heavy, calm, *loads = load_sets(of(basis), basis, [PUSH])
+    light, heavy, calm, *loads = load_sets(of(basis), basis, [PUSH], [(LEAN, 1.25)])
     assert light.longer == heavy.longer == 1.0
     assert calm.longer == pytest.approx(permanent)
-    assert [one.longer for one in loads] == pytest.approx([normal, normal])
+    alone = [one.longer for one in loads if not one.wind]
+    assert alone == pytest.approx([normal, normal, 1.25, 1.25])
+    # beside wind a load lasts as a gust does
+    assert {one.longer for one in loads if one.wind} == {1.0}
+
+
+@pytest.mark.parametrize(("basis", "pairs"), [
+    ("strength", {(1.0, 1.0)}), ("allowable", {(0.45, 0.75)}), ("service", {(0.75, 0.75)}),
+])  # fmt: skip
+def test_a_load_and_wind_at_once_by_their_companion_factors(basis, pairs):
+    """1.2 D + W + L (ASCE/SEI 7 2.3.1), D + 0.75 L + 0.45 W (2.4.1); on light weight too."""
+    both = [one for one in load_sets(of(basis), basis, [PUSH]) if one.loads and one.wind]
+    assert {(one.wind, one.live) for one in both} == pairs
+    assert [one.weighing for one in both] == ["light", "heavy"]
 
 
 def test_named_loads_act_each_alone_and_all_at_once():
     sets = load_sets(of("strength"), "strength", [PUSH, LEAN, TUG])[3:]
+    sets = [one for one in sets if not one.wind]
     acting = [tuple(load.name for load in one.loads) for one in sets]
     assert acting == [
         *[("push",)] * 2, *[("lean",)] * 2, *[("tug",)] * 2, *[("push", "lean", "tug")] * 2
@@ -107,7 +128,7 @@ def test_named_loads_stand_after_the_bodies_at_their_own_places():
     assert cases.loads[alone, 15:18] == pytest.approx(np.cross(PUSH.at, force))
     assert cases.loads[alone, 18:] == pytest.approx(0.0)
     both = next(k for k, n in enumerate(cases.of) if cases.sets[n].loads == (PUSH, LEAN))
-    assert cases.loads[both, 18:] == pytest.approx(1.6 * load_wrench(LEAN))
+    assert cases.loads[both, 18:] == pytest.approx(1.6 * np.r_[0.0, 100.0, 0.0, -100.0, 0.0, 0.0])
     assert not cases.loads[alone, [0, 6]].any()  # without wind
 
 
@@ -125,3 +146,11 @@ def test_on_a_slope_weight_pulls_toward_eight_sides():
     assert np.linalg.norm(calm[:, :3], axis=1) == pytest.approx(weight)
     # as much as it leans is asked at its middle, 0.5 m up
     assert np.hypot(calm[:, 3], calm[:, 4]) == pytest.approx(weight * sin(a) * 0.5)
+
+
+def test_the_greatest_uses_are_found_once_of_alike_ones():
+    """Symmetric winds use a piece alike: only the first of them is looked at closely."""
+    used = np.array([0.5, 0.9, 0.9, 0.2, 0.9 * (1 - 1e-9), 0.7, np.inf])
+    assert greatest(used, 3).tolist() == [6, 1, 5]
+    assert greatest(used, 10).tolist() == [6, 1, 5, 0, 3]
+    assert greatest(np.zeros(4), 2).tolist() == [0]

@@ -7,6 +7,8 @@ from yardfast.checks.joints.fastened import fastened_by
 from yardfast.checks.joints.joint_places import places
 from yardfast.checks.joints.ties import fastened
 from yardfast.checks.load_cases import load_cases
+from yardfast.checks.people_loads import people_loads
+from yardfast.checks.point_loads import point_loads
 from yardfast.design.structure import build_structure
 from yardfast.loads.combinations import factors_of_parts, resistance_basis
 from yardfast.loads.exposed import bare, expose
@@ -27,12 +29,13 @@ def forces_in(design):
     wind, names = wind_on_bodies(exposed, method)
     used, basis = factors_of_parts(site), resistance_basis(site)
     loads = borne_loads(structure, fastened_by(structure))
+    points = point_loads(loads, people_loads(structure, site.people, basis))
     cases = load_cases(
-        structure, wind, exposed.azimuths, names, used, basis, loads, site.slope or 0.0
+        structure, wind, exposed.azimuths, names, used, basis, points, site.slope or 0.0
     )
     paved = not grounds.find(site.ground).stakes_possible
     tied = fastened(structure, graph, places(structure, basis))
-    return internal_forces(graph, tied, cases, loads, paved=paved)
+    return internal_forces(graph, tied, cases, points, paved=paved)
 
 
 def part_sticks(forces, name):
@@ -50,7 +53,7 @@ def under(forces, *names):
     for k, of in enumerate(forces.cases.of):
         one = forces.cases.sets[of]
         acting = tuple(load.name for load in one.loads)
-        if names and acting == names and one.weighing == "light":
+        if names and acting == names and one.weighing == "light" and not one.wind:
             return k
         if not names and one.is_calm:
             return k

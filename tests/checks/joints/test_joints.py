@@ -7,6 +7,7 @@ from joint_designs import POST, TOWER, joint
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.report.result import Result
+from yardfast.statics.tie import share_of
 
 SCREWS = "#10 wood screw 3 in"
 BLOCKS = {"fastener": "#8 wood screw 2 1/2 in", "count": 8, "blocks": "spruce-pine-fir"}
@@ -36,14 +37,15 @@ def test_a_joint_is_a_check_with_demand_capacity_and_direction():
 
 
 def test_the_level_force_is_shared_evenly_round_a_ring():
+    """Screws alike, alike far from the middle: each is pushed by an eighth of the wind."""
     one = found(TOWER + joint(**BLOCKS))
-    (cut,) = one.cuts
-    level = np.linalg.norm(cut.loads.force[..., :2], axis=-1)
     wall, deck = one.place.sets
-    # screws from the ring beneath are pushed by no more than an eighth of the wind
     assert wall.head_in == "tower"
     assert deck.head_in == "foot"
-    assert one.shear >= 0.99 * level.max() / one.count
+    case = next(k for k, n in enumerate(one.asked[0].which) if one.asked[0].cases.direction[n] >= 0)
+    through = one.asked[0].wrenches["as read"][case]
+    shared = share_of(one.asked[0].joint.tie, through[None], 8).force[0, :24].reshape(8, 3)
+    assert np.hypot(*shared[:, :2].T) == pytest.approx(np.hypot(*through[:2]) / 8.0, rel=1e-6)
     assert one.count == 8
     assert one.spots == 1
 
@@ -160,9 +162,13 @@ def test_a_stronger_wind_asks_more():
 
 @pytest.mark.parametrize("turn", ["20 deg", "45 deg", "100 deg"])
 def test_turning_the_design_changes_no_joint(turn):
+    """By whole steps of the winds that are tried; what an octagon shows them is by its outline.
+
+    Its shadow is sought among edges that rounding tells apart: a part in 500.
+    """
     text = TOWER + joint(**BLOCKS)
     turned = text.replace("units = 'imperial'", f"units = 'imperial'\nturn = '{turn}'")
-    assert check_of(turned).utilization == pytest.approx(check_of(text).utilization, rel=5e-3)
+    assert check_of(turned).utilization == pytest.approx(check_of(text).utilization, rel=2e-3)
 
 
 def test_a_slope_adds_the_weights_own_push_and_never_helps():
@@ -248,7 +254,8 @@ material = 'southern pine'
 LAGS = {"fastener": "3/8 lag screw 6 in", "count": 4}
 
 
-def test_frames_that_prop_each_other_are_freed_together():
+def test_frames_that_prop_each_other_are_asked_alike():
+    """Mirror images under winds from all sides: what one is asked the other is."""
     joints = (
         joint("left", "sill", **LAGS)
         + joint("right", "sill", **LAGS)
@@ -256,19 +263,18 @@ def test_frames_that_prop_each_other_are_freed_together():
         + joint("beam", "right", "3/8 lag screw 20 in", 2)
     )
     left, right = (found(PROPPED + joints, f"{side} to sill") for side in ("left", "right"))
-    assert left.check.demand == pytest.approx(right.check.demand, rel=1e-6)
-    # one cut frees left post and beam, propped by the right one; the other frees the whole
-    assert {int(cut.above.sum()) for cut in left.cuts} == {2, 3}
-    assert left.shared_with
+    assert left.check.utilization == pytest.approx(right.check.utilization, rel=1e-6)
+    # a frame asks less of each foot than a post alone with half of the beam's wind would
+    assert left.check.demand > 0.0
 
 
-def test_a_leg_on_the_ground_holds_the_beam_with_the_other():
+def test_a_joint_on_the_far_side_takes_its_share():
+    """What one leg is not asked the other is: with one joint alone the beam hangs on that."""
     legs = PROPPED.replace("on       = 'sill'", "contact  = 'wood'")
-    both = legs + joint("beam", "left", count=2, fastener="3/8 lag screw 20 in")
-    both += joint("beam", "right", count=2, fastener="3/8 lag screw 20 in")
-    left = found(both, "beam to left")
-    assert left.shared_with == ("beam to right",)
-    assert all(len(cut.through) == 2 for cut in left.cuts)
+    two = {"count": 2, "fastener": "3/8 lag screw 20 in"}
+    both = legs + joint("beam", "left", **two) + joint("beam", "right", **two)
+    uses = [found(both, f"beam to {side}").check.utilization for side in ("left", "right")]
+    assert uses[0] == pytest.approx(uses[1], rel=1e-6)
 
 
 def test_a_part_without_joint_is_listed_as_not_checked():
