@@ -13,7 +13,7 @@ from numpy.typing import NDArray
 from ..design.shapes.shape import Array
 
 _ROUNDS = 60
-_FREE = 1.0e-11
+_FREE = 1.0e-13
 """Share of the stiffness put on every motion; what is then not in balance was not held."""
 
 _UNHELD = 1.0e-5

@@ -10,7 +10,7 @@ from ..design.shapes.shape import Array
 from .meeting import Face
 from .pressed_joint import Shared, share
 from .stiffness import AXIAL, BED, LATERAL
-from .wrench import motion_rows
+from .wrench import about, motion_rows
 
 Many = tuple[Array, Array, Array, NDArray[np.bool_], NDArray[np.str_]]
 """Springs as points, directions (k, 3), stiffness, what only presses, and kinds (k,)."""
@@ -100,8 +100,11 @@ def share_of(
     points, along, stiffness, one_way, kinds = tie.springs(rows_each_way)
     each = np.array([_times(kinds, one) for one in variants])
     times = np.repeat(each, len(wrenches) // len(variants), axis=0)
-    r = motion_rows(along, points, tie.face.origin)
-    size = float(np.linalg.norm(points - tie.face.origin, axis=1).max(initial=0.0)) or 1.0
+    # about the joint's own middle: a face's origin may lie far off, which costs digits of turns
+    middle = points.mean(axis=0)
+    r = motion_rows(along, points, middle)
+    size = float(np.linalg.norm(points - middle, axis=1).max(initial=0.0)) or 1.0
+    wrenches = about(wrenches, middle - tie.face.origin)
     return share(r, stiffness * times, one_way, wrenches, size)
 
 

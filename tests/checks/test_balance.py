@@ -1,0 +1,132 @@
+"""Every body of every piece is in balance in every load case, and the ground bears all of it."""
+
+from pathlib import Path
+
+import numpy as np
+import pytest
+from designs import design
+from inside import forces_in
+
+from yardfast.checks.inputs import read_text
+from yardfast.design.model import Part, Place
+from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.flat import Frame, Plate
+from yardfast.design.shapes.plans import Rectangle
+from yardfast.loads.given import GivenLoad
+from yardfast.statics.stiffness import SETS
+from yardfast.statics.system import FIXED
+
+EXAMPLES = sorted(Path(__file__).parents[2].joinpath("examples").glob("*.toml"))
+MOST = 400
+"""So many load cases of a piece are looked at, spread over all of them."""
+
+
+def ground_and_loads(forces, name, one_way):
+    """The forces and moments about the origin that the ground gives, and those of the loads."""
+    loads = forces.cases.loads
+    which = np.unique(np.linspace(0, len(loads) - 1, min(MOST, len(loads))).astype(int))
+    found = forces.model.solved(loads[which], SETS[name], one_way=one_way)
+    springs = forces.model.system.springs
+    fixed = springs.start == FIXED
+    pulls = found.solution.force[:, fixed]
+    rows = np.hstack([springs.along[fixed], np.cross(springs.at[fixed], springs.along[fixed])])
+    acts = loads[which].reshape(len(which), -1, 6).sum(axis=1)
+    return found.solution, pulls @ rows, acts
+
+
+def balanced(forces, one_way):
+    for name in ("as read", "pulled stiffer", "beds softer"):
+        solution, ground, acts = ground_and_loads(forces, name, one_way)
+        stands = ~solution.lost
+        assert stands.any()
+        assert solution.error.max() <= 1.0e-8
+        held = solution.braced @ forces.model.system.braces.reshape(-1, forces.model.system.size)
+        if np.abs(held).max(initial=0.0) > 1.0e-9 * np.abs(acts).max():
+            continue  # what racks is held by what no piece has, and told
+        size = np.abs(acts[stands]).sum(axis=1).max()
+        assert ground[stands] == pytest.approx(acts[stands], abs=1.0e-7 * size)
+
+
+@pytest.mark.parametrize("file", EXAMPLES, ids=lambda file: file.stem)
+def test_every_example_is_in_balance_and_the_ground_bears_it(file):
+    whole = read_text(file.read_text(encoding="utf-8"), str(file))
+    balanced(forces_in(whole), one_way=True)
+
+
+def drawn_at_random(rng):
+    """A slab with posts, beams on them, a deck on those, and somebody who leans on it."""
+    stuff = rng.choice(["southern pine", "redwood", "steel"])
+    count, apart, high = int(rng.integers(1, 4)), rng.uniform(0.4, 1.2), rng.uniform(0.5, 2.0)
+    deep = rng.uniform(0.05, 0.14)
+    wide = (count - 1) * apart
+    foot = Part("foot", Plate(Rectangle(wide + 0.6, 1.2), 0.06), material="concrete")
+    ring = Part("ring", Frame(Rectangle(wide + 0.5, 1.0), 0.089, 0.038), Place(on="foot"),
+                material="southern pine")  # fmt: skip
+    posts = Part(
+        "posts",
+        Box(0.089, 0.089, high),
+        Place(on="foot", at=(-wide / 2.0, 0.0, 0.0), count=count, step=(apart, 0.0, 0.0)),
+        material=str(stuff),
+    )
+    beam = Part(
+        "beam",
+        Box(wide + rng.uniform(0.5, 0.8), 0.089, deep),
+        Place(on="posts"),
+        material="southern pine",
+    )
+    deck = Part(
+        "deck",
+        Plate(Rectangle(0.3, 0.3), 0.02),
+        Place(on="beam", at=(rng.uniform(-0.1, 0.1), 0.0, 0.0)),
+        material="softwood plywood",
+    )
+    way = rng.normal(size=3)
+    way /= np.linalg.norm(way)
+    at = (rng.uniform(-wide / 2.0, wide / 2.0), 0.0, 0.06 + high + deep)
+    lean = GivenLoad("lean", float(rng.uniform(50.0, 900.0)), at, tuple(way), "beam")
+    parts = [foot, posts, beam, deck, *([ring] if rng.random() < 0.3 else [])]
+    ground = rng.choice(["paving", "firm lawn", "sand"])
+    whole = design(*parts, wind=float(rng.uniform(5.0, 40.0)), ground=str(ground))
+    return type(whole)(**{**whole.__dict__, "tables": {**whole.tables, GivenLoad: (lean,)}})
+
+
+@pytest.mark.parametrize("seed", range(10))
+def test_designs_at_random_are_in_balance(seed):
+    """Ten for each seed; the same each time."""
+    rng = np.random.default_rng(seed)
+    for _ in range(10):
+        balanced(forces_in(drawn_at_random(rng)), one_way=True)
+
+
+@pytest.mark.parametrize("file", EXAMPLES, ids=lambda file: file.stem)
+def test_a_joint_passes_on_what_acts_in_the_stick_that_it_ends(file):
+    """Where a stick's end is all that a joint holds, joint and stick are asked the same.
+
+    The moment across the stick's axis that goes through a joint at its end is the section's there,
+    moved by the shear to the joint's face: both from one equilibrium.
+    """
+    forces = forces_in(read_text(file.read_text(encoding="utf-8"), str(file)))
+    met = 0
+    for n, joint in enumerate(forces.joints):
+        for k, stick in enumerate(forces.model.sticks):
+            if joint.tie.of != stick.body or abs(stick.axes[0] @ joint.tie.axes[2]) < 0.999:
+                continue
+            points = forces.model.places[k]
+            near = stick.at(joint.tie.face.middle)
+            if min(abs(near), abs(near - stick.length)) > 0.005:
+                continue
+            end = 0 if near < stick.length / 2.0 else -1
+            if np.abs(stick.at(joint.tie.points) - points[end]).max() > 0.01:
+                continue
+            through = forces.through(n)
+            here = forces.sections[k].force[:, end] @ np.eye(6)
+            way = 1.0 if end == 0 else -1.0
+            F = -way * here[:, :3] @ stick.axes
+            M = -way * here[:, 3:] @ stick.axes
+            arm = stick.point(float(points[end])) - joint.tie.face.origin
+            M = M + np.cross(arm, F)
+            size = np.abs(through).max()
+            assert np.abs(through[:, :3] - F).max() <= 1.0e-6 * size
+            assert np.abs(through[:, 3:] - M).max() <= 1.0e-6 * size
+            met += 1
+    assert met >= 0
