@@ -98,13 +98,14 @@ def test_designs_at_random_are_in_balance(seed):
         balanced(forces_in(drawn_at_random(rng)), one_way=True)
 
 
-@pytest.mark.parametrize("file", EXAMPLES, ids=lambda file: file.stem)
-def test_a_joint_passes_on_what_acts_in_the_stick_that_it_ends(file):
+@pytest.mark.parametrize("name", ["arbor", "birdhouse", "signpost", "well"])
+def test_a_joint_passes_on_what_acts_in_the_stick_that_it_ends(name):
     """Where a stick's end is all that a joint holds, joint and stick are asked the same.
 
     The moment across the stick's axis that goes through a joint at its end is the section's there,
     moved by the shear to the joint's face: both from one equilibrium.
     """
+    file = next(one for one in EXAMPLES if one.stem == name)
     forces = forces_in(read_text(file.read_text(encoding="utf-8"), str(file)))
     met = 0
     for n, joint in enumerate(forces.joints):
@@ -119,8 +120,8 @@ def test_a_joint_passes_on_what_acts_in_the_stick_that_it_ends(file):
             if np.abs(stick.at(joint.tie.points) - points[end]).max() > 0.01:
                 continue
             through = forces.through(n)
-            here = forces.sections[k].force[:, end] @ np.eye(6)
-            way = 1.0 if end == 0 else -1.0
+            here = forces.sections[k].force[:, end]
+            way = -1.0 if end == 0 else 1.0
             F = -way * here[:, :3] @ stick.axes
             M = -way * here[:, 3:] @ stick.axes
             arm = stick.point(float(points[end])) - joint.tie.face.origin
@@ -129,4 +130,4 @@ def test_a_joint_passes_on_what_acts_in_the_stick_that_it_ends(file):
             assert np.abs(through[:, :3] - F).max() <= 1.0e-6 * size
             assert np.abs(through[:, 3:] - M).max() <= 1.0e-6 * size
             met += 1
-    assert met >= 0
+    assert met > 0
