@@ -11,10 +11,9 @@ from ..design.on_ground import TOUCHING
 from ..design.placing import Body, about_z
 from ..design.shapes.member import Member
 from ..design.shapes.shape import Array, corners
-from ..design.structure import Structure
 from ..loads.actions import Actions
 from ..loads.given import GivenLoad
-from .joints.carried import Fastened, carried
+from ..statics.graph import Graph
 
 
 @dataclass(frozen=True)
@@ -42,17 +41,13 @@ def given_loads(design: Design) -> tuple[GivenLoad, ...]:
     )
 
 
-def borne_loads(structure: Structure, fastened: Fastened) -> tuple[Borne, ...]:
+def borne_loads(graph: Graph) -> tuple[Borne, ...]:
     """Return the loads that a design names, each with the copy of a part that takes it.
 
     The copy whose box is nearest to the point, of all parts or of the one that is named; of several
     as near the one that most others carry, so that every joint between is asked.
     """
-    loads = given_loads(structure.design)
-    if not loads:
-        return ()
-    goes = carried(structure, fastened)
-    return tuple(_borne(structure, goes, load) for load in loads)
+    return tuple(_borne(graph, load) for load in given_loads(graph.structure.design))
 
 
 def borne_by(loads: Sequence[Borne], bodies: NDArray[np.bool_]) -> tuple[Borne, ...]:
@@ -77,7 +72,8 @@ def as_actions(load: GivenLoad) -> Actions:
     )
 
 
-def _borne(structure: Structure, goes: NDArray[np.bool_], load: GivenLoad) -> Borne:
+def _borne(graph: Graph, load: GivenLoad) -> Borne:
+    structure = graph.structure
     parts, point = structure.design.parts, np.array(load.at)
     asked = [
         i
@@ -86,15 +82,13 @@ def _borne(structure: Structure, goes: NDArray[np.bool_], load: GivenLoad) -> Bo
     ]
     away = {i: _off(structure.bodies[i], point) for i in asked}
     near = [i for i in asked if away[i] <= min(away.values()) + TOUCHING]
-    body = max(near, key=lambda i: int(goes[:, i].sum()))
+    body = max(near, key=lambda i: len(graph.beneath(i)))
     part = parts[structure.bodies[body].part]
-    under = sorted(np.flatnonzero(goes[:, body]), key=lambda i: int(goes[i].sum()))
-    path = dict.fromkeys(parts[structure.bodies[i].part].name for i in under)
+    path = dict.fromkeys(parts[structure.bodies[i].part].name for i in graph.beneath(body))
     if part.hangs_at is not None:
         x, y, _ = load.at
         load = replace(load, at=(x, y, part.hangs_at))
-    names = (part.name, *(name for name in path if name != part.name))
-    return Borne(load, body, part.name, names, away[body])
+    return Borne(load, body, part.name, tuple(path), away[body])
 
 
 def _off(body: Body, point: Array) -> float:

@@ -9,9 +9,7 @@ from ..loads.methods import air_density, method_of
 from .anchoring.embedded_limits import give_way_pressures
 from .anchoring.embedded_posts import Posts
 from .examination import Examination
-from .joints.fastened import fastened_by
 from .limits import GREATEST_GUST, Stage, stages
-from .loose import loose_parts
 from .overturning import tipping_pressures
 from .standing import Standing
 
@@ -30,7 +28,7 @@ def tipping_gusts(examination: Examination) -> Array:
         least = _least(standing, ranges)
     else:
         least = _least_of_posts(examination.posts, structure, ranges)
-    for loose in loose_parts(structure, standing.ground, standing.slope, fastened_by(structure)):
+    for loose in examination.loose:
         alone = loose.exposed(structure, examination.site.sheltering, each)
         least = np.minimum(least, _least(loose.standing, stages(loose.standing, alone, loose)))
     gusts = np.sqrt(2.0 * least / air_density(examination.site))

@@ -34,14 +34,14 @@ from .borne import Borne, borne_loads
 from .design_wind import DesignWind, design_actions, design_wind, wind_on_bodies
 from .given_loads import check_given_loads
 from .internal_forces import internal_forces
-from .joints.fastened import fastened_by
+from .joints.fastened import check_fastened
 from .joints.joint_check import JointFound
 from .joints.ties import fastened
 from .judging import Check, Kind
 from .limits import Limits, limits
 from .load_cases import MINIMUM, load_cases
 from .local_wind import local_wind
-from .loose import check_loose, loose_parts
+from .loose import Loose, check_loose, loose_parts
 from .members.all_members import check_members
 from .members.member_check import Members
 from .overturning import Hold, check_overturning
@@ -87,6 +87,7 @@ class Examination:
     members: Members
     joints: tuple[JointFound, ...]
     fastened_seams: "tuple[SeamFound, ...]"
+    loose: tuple[Loose, ...]
     loads: tuple[Borne, ...]
     limits: Limits
     remedies: Remedies
@@ -216,12 +217,12 @@ def examine(design: Design) -> Examination:
             check_climb(standing, used, site.people, hold),
         ]
     checks += [check for check in people if check is not None]
-    by = fastened_by(structure)
-    loose = loose_parts(structure, standing.ground, standing.slope, by)
+    check_fastened(structure)
+    loose = loose_parts(graph, standing.ground, standing.slope)
     its_own = [one.exposed(structure, site.sheltering, each) for one in loose]
     its_actions = [design_actions(alone, method) for alone in its_own]
     checks += check_loose(loose, its_actions, used)
-    loads = borne_loads(structure, by)
+    loads = borne_loads(graph)
     checks += check_given_loads(standing, loads, used, actions, posts, tied)
     stakes = held.points if held.anchors and not held.guys else None
     parts = _held_together(structure, graph, exposed, standing, site, method, loads, stakes)
@@ -245,6 +246,7 @@ def examine(design: Design) -> Examination:
         members=parts.members,
         joints=parts.joints,
         fastened_seams=parts.seams,
+        loose=loose,
         equilibrium_error=parts.error,
         loads=loads,
         look_again=look_again(graph),

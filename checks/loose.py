@@ -5,18 +5,19 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
+from shapely.geometry.base import BaseGeometry
 
 from ..design import plane
 from ..design.faults import DesignError, Fault
-from ..design.on_ground import Patch, contact_kind, touching_face
-from ..design.placing import Body
+from ..design.on_ground import BEDDING, Patch, contact_kind, touching_face
+from ..design.sections import section
 from ..design.structure import Structure
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
 from ..loads.exposed import Bare, Exposed, expose
 from ..materials.grounds import Ground
 from ..materials.surfaces import surface
-from .joints.carried import NOT_FASTENED, Fastened, carried
+from ..statics.graph import Edge, Graph
 from .judging import Check, Kind
 from .overturning import check_overturning
 from .sliding import check_sliding
@@ -44,19 +45,14 @@ class Loose:
         return replace(actions, tilting=actions.tilting - self.level * actions.force)
 
 
-def loose_parts(
-    structure: Structure, ground: Ground, slope: float, fastened: Fastened = NOT_FASTENED
-) -> tuple[Loose, ...]:
-    """Return every loose part's standing on what is beneath it.
+def loose_parts(graph: Graph, ground: Ground, slope: float) -> tuple[Loose, ...]:
+    """Return every loose part's standing on what is beneath it, with all that it carries.
 
     DesignError where one rests on a line or a point only.
     """
-    found = [i for i, b in enumerate(structure.bodies) if structure.design.parts[b.part].loose]
-    goes = carried(structure, fastened) if found else None
+    parts, bodies = graph.structure.design.parts, graph.structure.bodies
     return tuple(
-        _loose(structure, structure.bodies[i], goes[i], ground, slope)
-        for i in found
-        if goes is not None
+        _loose(graph, i, ground, slope) for i, body in enumerate(bodies) if parts[body.part].loose
     )
 
 
@@ -82,40 +78,62 @@ def check_loose(
     return checks
 
 
-def _loose(
-    structure: Structure, body: Body, goes: NDArray[np.bool_], ground: Ground, slope: float
-) -> Loose:
-    parts = structure.design.parts
-    names = [part.name for part in parts]
-    below = parts[body.part].place.on
-    beneath = [b for b in structure.bodies if names[b.part] == below]
-    level = body.bottom
-    face = touching_face(body, level)
-    if beneath:
-        seat = face.intersection(plane.union_of([b.in_plan(b.shape.from_above()) for b in beneath]))
-        face = seat if seat.area > 0.0 else face
-        ground = surface(contact_kind(parts[beneath[0].part]))
-    seat_hull = plane.hull(plane.coordinates(face)) if not face.is_empty else plane.NOTHING
-    if seat_hull.area < LEAST_SEAT:
-        raise DesignError(
-            (
-                Fault(
-                    structure.design.file,
-                    structure.design.lines.get((names[body.part], "loose")),
-                    names[body.part],
-                    "loose",
-                    "it rests on a line or a point only, or on nothing",
-                    "a seat with some width both ways",
-                    "leave out 'loose' if it is fastened, or give it a seat",
-                ),
-            )
-        )
+def _loose(graph: Graph, i: int, ground: Ground, slope: float) -> Loose:
+    structure, body, goes = graph.structure, graph.structure.bodies[i], graph.carried(i)
+    part = structure.design.parts[body.part]
+    level, face = body.bottom, touching_face(body)
+    contact = contact_kind(part)
+    if seats := graph.seats(i):
+        level = min(float(edge.face.middle[2]) for edge in seats if edge.face is not None)
+        face = _seat(graph, seats, goes)
+        beneath = [edge.to if goes[edge.of] else edge.of for edge in seats]
+        ground = _slipperiest(structure, beneath, contact)
+    hull = plane.hull(plane.coordinates(face)) if not face.is_empty else plane.NOTHING
+    if hull.area < LEAST_SEAT:
+        raise DesignError((_no_seat(structure, part.name),))
     alone = replace(
         structure,
         body_mass=structure.body_mass * goes,
         body_centre=structure.body_centre - np.array([0.0, 0.0, level]),
-        footprint=plane.ring_of(seat_hull),
-        patches=(Patch(face, body.part, contact_kind(parts[body.part])),),
+        footprint=plane.ring_of(hull),
+        patches=(Patch(face, body.part, contact),),
         height=structure.height - level,
     )
-    return Loose(names[body.part], Standing(alone, ground, slope), level, goes)
+    return Loose(part.name, Standing(alone, ground, slope), level, goes)
+
+
+def _seat(graph: Graph, seats: Sequence[Edge], goes: NDArray[np.bool_]) -> BaseGeometry:
+    """Return in plan (m) where it lies on what carries it: the faces on which they meet.
+
+    What rests on a point or an edge beds in there: the sections of both 10 mm off it (judgement).
+    """
+    faces = [edge.face.in_plan for edge in seats if edge.face is not None]
+    whole = plane.union_of([face for face in faces if face.area > 0.0])
+    if whole.area >= LEAST_SEAT:
+        return whole
+    found: list[BaseGeometry] = []
+    for edge in seats:
+        upper, lower = (edge.of, edge.to) if goes[edge.of] else (edge.to, edge.of)
+        above, below = graph.structure.bodies[upper], graph.structure.bodies[lower]
+        at = 0.0 if edge.face is None else float(edge.face.middle[2])
+        found.append(section(above, at + BEDDING).intersection(section(below, at - BEDDING)))
+    return plane.union_of(found)
+
+
+def _slipperiest(structure: Structure, beneath: Sequence[int], contact: str) -> Ground:
+    """Return of the parts beneath, as a ground, the one on which it slides first."""
+    parts, bodies = structure.design.parts, structure.bodies
+    found = [surface(contact_kind(parts[bodies[j].part])) for j in beneath]
+    return min(found, key=lambda one: one.friction[contact].coefficient)
+
+
+def _no_seat(structure: Structure, name: str) -> Fault:
+    return Fault(
+        structure.design.file,
+        structure.design.lines.get((name, "loose")),
+        name,
+        "loose",
+        "it rests on a line or a point only, or on nothing",
+        "a seat with some width both ways",
+        "leave out 'loose' if it is fastened, or give it a seat",
+    )

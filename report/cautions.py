@@ -10,7 +10,6 @@ from ..design.overlaps import overlaps
 from ..design.shapes.flat import Panel
 from ..design.shapes.rotor import Rotor
 from ..design.structure import build_structure
-from ..design.touching import untouched
 from ..loads.methods import standard_of
 from ..units import INCH, MPH
 from .amounts import Amounts
@@ -162,7 +161,6 @@ _APPLIES: Mapping[str, Callable[[Examination], bool]] = {
     "soft": lambda e: e.standing.ground.wet,
     "pavers": lambda e: e.site.ground == "paving",
     "weighed": lambda e: bool(_disagrees(e)),
-    "in the air": lambda e: bool(untouched(e.structure)),
     "panel edge": lambda e: bool(_EDGE(e)),
     "end grain": lambda e: bool(_END(e)),
     "comes out": lambda e: bool(_OUT(e)),
@@ -187,5 +185,4 @@ _FILLS: Mapping[str, Callable[[Examination], str]] = {
     "{short}": _SHORT,
     "{drill}": _to_drill,
     "{glued}": _GLUED,
-    "{hanging}": lambda e: joined(untouched(e.structure)),
 }

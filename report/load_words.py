@@ -5,10 +5,10 @@ from collections.abc import Iterator
 from ..checks.adjustments import load_duration, time_effect
 from ..checks.borne import Borne
 from ..checks.examination import Examination
-from ..checks.joints.carried import NEAR
 from ..checks.members.member_strength import STRENGTH
 from ..design.shapes.weight import Weight
 from ..loads.combinations import resistance_basis
+from ..statics.fit import FIT
 from .amounts import Amounts
 from .remark import Remark, joined
 
@@ -24,7 +24,7 @@ def load_assumptions(examination: Examination) -> Iterator[Remark]:
     amounts = Amounts(examination.design.units == "metric")
     for one in examination.loads:
         name, off = one.load.name, ""
-        if one.off > NEAR:
+        if one.off > FIT:
             off = f", {amounts.length(one.off)} from it"
         if one.load.on is None:
             yield Remark(

@@ -4,7 +4,6 @@ from collections.abc import Container, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 from functools import cached_property
-from itertools import combinations
 
 import numpy as np
 from numpy.typing import NDArray
@@ -22,6 +21,9 @@ from .surfaces import Surfaces, surfaces_of
 
 GROUND = -1
 """The ground among bodies by index."""
+
+_SLANT = 1.0e-6
+"""Faces that slant less from plumb (as a cosine) hold nothing up that merely rests against them."""
 
 
 class Holds(StrEnum):
@@ -56,6 +58,21 @@ class Edge:
         """Return the area in m2 on which the two meet."""
         return 0.0 if self.face is None else float(self.face.area.area)
 
+    @property
+    def bears_up(self) -> bool:
+        """Return whether ``to`` can hold ``of`` up."""
+        return self._bears(1.0)
+
+    @property
+    def bears_down(self) -> bool:
+        """Return whether ``of`` can hold ``to`` up."""
+        return self.holds is not Holds.HUNG and self._bears(-1.0)
+
+    def _bears(self, way: float) -> bool:
+        if self.holds is not Holds.RESTS or self.face is None or self.face.deep > 0.0:
+            return True
+        return way * float(self.face.leaves[2]) > _SLANT
+
 
 @dataclass(frozen=True, eq=False)
 class Graph:
@@ -70,14 +87,26 @@ class Graph:
         return frozenset(edge.of for edge in self.edges if edge.to == GROUND)
 
     @cached_property
-    def beside(self) -> tuple[tuple[int, ...], ...]:
-        """Return for each body those that it meets."""
+    def bears(self) -> tuple[tuple[int, ...], ...]:
+        """Return for each body those that it can hold up.
+
+        What merely rests bears what lies above it, and nothing below; what hangs bears nothing.
+        """
         found: list[dict[int, None]] = [{} for _ in self.structure.bodies]
         for edge in self.edges:
-            if edge.to != GROUND:
-                found[edge.of][edge.to] = None
+            if edge.to == GROUND:
+                continue
+            if edge.bears_up:
                 found[edge.to][edge.of] = None
+            if edge.bears_down:
+                found[edge.of][edge.to] = None
         return tuple(tuple(one) for one in found)
+
+    @cached_property
+    def borne(self) -> tuple[tuple[int, ...], ...]:
+        """Return for each body those that can hold it up."""
+        count = range(len(self.structure.bodies))
+        return tuple(tuple(j for j in count if i in self.bears[j]) for i in count)
 
     def steps(self, without: int | None = None) -> list[int]:
         """Return over how many edges each body stands from the ground, -1 where none leads there.
@@ -92,7 +121,7 @@ class Graph:
                 found[i] = step
             edge = list(
                 dict.fromkeys(
-                    j for i in edge for j in self.beside[i] if found[j] < 0 and j != without
+                    j for i in edge for j in self.bears[i] if found[j] < 0 and j != without
                 )
             )
             step += 1
@@ -106,12 +135,25 @@ class Graph:
         alone = np.array(self.steps(without=i)) < 0
         return alone & np.array([step >= 0 or k == i for k, step in enumerate(self.steps())])
 
+    def seats(self, i: int) -> tuple[Edge, ...]:
+        """Return the edges on which body ``i``, with all that it carries, lies on others."""
+        goes = self.carried(i)
+        return tuple(
+            edge
+            for edge in self.edges
+            if edge.to != GROUND
+            and edge.face is not None
+            and goes[edge.of] != goes[edge.to]
+            and (edge.bears_up if goes[edge.of] else edge.bears_down)
+            and edge.face.is_level
+        )
+
     def beneath(self, i: int) -> tuple[int, ...]:
         """Return body ``i`` and all through which its load goes down by the shortest way."""
         step = self.steps()
         found, edge = {i: None}, [i]
         while edge:
-            edge = [j for k in edge for j in self.beside[k] if 0 <= step[j] < step[k]]
+            edge = [j for k in edge for j in self.borne[k] if 0 <= step[j] < step[k]]
             found.update(dict.fromkeys(edge))
         return tuple(found)
 
@@ -210,8 +252,9 @@ def _edges(structure: Structure) -> Iterator[Edge]:
         yield _edge(structure, rows, of, to, face)
     for of, to, face, apart in _placed_apart(structure, solid, met):
         yield _edge(structure, rows, of, to, face, apart)
-    for i in range(len(bodies)):
-        if i not in solid:
+    swinging = {parts[body.part].name for i, body in enumerate(bodies) if i not in solid}
+    for i, body in enumerate(bodies):
+        if i not in solid or parts[body.part].place.reference in swinging:
             yield from _hung(structure, i)
 
 
@@ -247,9 +290,7 @@ def _meeting(
     ``of`` is what is fastened to the other, or written to stand on it, else the upper one.
     """
     bodies, parts = structure.bodies, structure.design.parts
-    for i, j in combinations(solid, 2):
-        if not boxes_near(solid[i].box, solid[j].box):
-            continue
+    for i, j in _pairs(solid):
         one, other = parts[bodies[i].part], parts[bodies[j].part]
         joints = rows.get(frozenset((one.name, other.name)), ())
         first = one.place.reference == other.name or any(row.of == one.name for row in joints)
@@ -261,6 +302,15 @@ def _meeting(
         face = faces_met(solid[of], solid[to], bridged)
         if face is not None:
             yield of, to, face
+
+
+def _pairs(solid: Mapping[int, Surfaces]) -> list[tuple[int, int]]:
+    """Return the pairs of bodies whose boxes lie within the fit of each other."""
+    if not solid:
+        return []
+    index, boxes = list(solid), np.array([one.box for one in solid.values()])
+    near = boxes_near(np.moveaxis(boxes, 1, 0)[:, :, None], np.moveaxis(boxes, 1, 0)[:, None, :])
+    return [(index[a], index[b]) for a, b in np.argwhere(np.triu(near, 1)).tolist()]
 
 
 def _placed_apart(
@@ -299,7 +349,7 @@ def _hung(structure: Structure, i: int) -> Iterator[Edge]:
     of = part.place.reference
     near = [j for j, b in enumerate(bodies) if j != i and (of is None or parts[b.part].name == of)]
     near = [j for j in near if not isinstance(bodies[j].shape, Weight)]
-    if not near or i in {j for j in near if bodies[j].bottom <= TOUCHING}:
+    if not near:
         return
     to = min(near, key=lambda j: (_away(bodies[j], at), j))
     up = np.array([0.0, 0.0, 1.0])

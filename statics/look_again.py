@@ -6,6 +6,8 @@ from dataclasses import dataclass
 import numpy as np
 
 from ..design.model import Part
+from ..design.shapes.member import Member
+from ..design.shapes.shape import corners
 from ..design.structure import Structure
 from ..materials import sheets
 from ..materials.stock import sheet_thicknesses
@@ -52,7 +54,7 @@ def _solid(structure: Structure) -> Iterator[LookAgain]:
     thickest = max(sheet_thicknesses().values())
     for part in structure.design.parts:
         if _is_sheet(part.material) and _is_solid(part):
-            size = _least(structure, part)
+            size = _least(part)
             if size > thickest:
                 yield LookAgain(
                     part.name,
@@ -72,13 +74,11 @@ def _is_solid(part: Part) -> bool:
     return not part.shape.cavities() and part.mass is None
 
 
-def _least(structure: Structure, part: Part) -> float:
-    """Return the least size in m of the box round a part."""
-    for body in structure.bodies:
-        if structure.design.parts[body.part] is part and body.shape.hulls():
-            low, high = body.extent
-            return float(np.min(high - low))
-    return 0.0
+def _least(part: Part) -> float:
+    """Return the least size in m of the box round a part along its own axes."""
+    axes = np.stack(part.shape.axes) if isinstance(part.shape, Member) else np.eye(3)
+    ends = [corners(hull) @ axes.T for hull in part.shape.hulls()]
+    return float(np.min(np.ptp(np.vstack(ends), axis=0))) if ends else 0.0
 
 
 def _proportions(structure: Structure) -> Iterator[LookAgain]:

@@ -6,6 +6,7 @@ from functools import cached_property
 
 import numpy as np
 import shapely
+from numpy.typing import NDArray
 from shapely import affinity
 from shapely.geometry.base import BaseGeometry
 
@@ -80,6 +81,13 @@ class Face:
         return replace(self, area=self.area.buffer(by, cap_style="square"))
 
     @property
+    def in_plan(self) -> BaseGeometry:
+        """Return the region as seen from above, on the site (m); of an upright one a line."""
+        (a, d), (b, e) = self.right[:2].tolist(), self.up[:2].tolist()
+        x, y = self.origin[:2].tolist()
+        return affinity.affine_transform(self.area, [a, b, d, e, x, y])
+
+    @property
     def middle(self) -> Array:
         """Return the middle (3,) of where they meet, on the site."""
         return self.on_site(plane.middle(self.area))
@@ -113,10 +121,10 @@ def faces_met(of: Surfaces, to: Surfaces, bridged: bool = False) -> Face | None:
     return found
 
 
-def boxes_near(one: Array, other: Array, fit: float = FIT) -> bool:
-    """Return whether upright boxes (2, 3) lie within a distance of each other along every axis."""
+def boxes_near(one: Array, other: Array, fit: float = FIT) -> NDArray[np.bool_]:
+    """Return whether upright boxes (2, …, 3) lie within a distance of each other on every axis."""
     apart = np.maximum(one[0] - other[1], other[0] - one[1])
-    return bool((apart <= fit + 1.0e-9).all())
+    return np.asarray((apart <= fit + 1.0e-9).all(axis=-1))
 
 
 def bearing_area(upper: Body, lower: Body) -> BaseGeometry:

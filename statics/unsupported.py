@@ -7,7 +7,7 @@ from ..design.faults import Fault
 from ..design.structure import Structure
 from ..units import INCH
 from .fit import FIT
-from .graph import GROUND, Graph, swings
+from .graph import Graph, swings
 from .joint_table import JointRow
 from .meeting import gap
 
@@ -81,14 +81,10 @@ def _falling(graph: Graph) -> list[Fault]:
         if not part.loose or i in graph.grounded or swings(structure, i):
             continue
         goes = graph.carried(i)
-        seats = [
-            edge.face.on_site(plane.coordinates(edge.face.area))[:, :2]
-            for edge in graph.edges
-            if edge.to != GROUND and edge.face is not None and goes[edge.of] != goes[edge.to]
-        ]
+        seats = [edge.face.in_plan for edge in graph.seats(i) if edge.face is not None]
         if not seats:
             continue
-        seat = plane.hull(np.vstack(seats))
+        seat = plane.hull(np.vstack([plane.coordinates(one) for one in seats]))
         mass = structure.body_mass[1] * goes
         centre = mass @ structure.steady_centres / mass.sum() if mass.any() else None
         if centre is None or seat.area <= 0.0:

@@ -9,9 +9,9 @@ from designs import design, wind_alone
 
 from yardfast.checks.examination import examine
 from yardfast.design.model import Part, Place
-from yardfast.design.shapes.bodies import Cone
+from yardfast.design.shapes.bodies import Cone, Solid
 from yardfast.design.shapes.boxes import Box
-from yardfast.design.shapes.flat import Panel, Plate
+from yardfast.design.shapes.flat import Frame, Panel, Plate
 from yardfast.design.shapes.gables import Gable
 from yardfast.design.shapes.plans import Rectangle
 from yardfast.design.structure import build_structure
@@ -128,3 +128,71 @@ def test_a_level_pull_tips_by_its_height_and_turns_with_the_piece():
     turned = named(examine(replace(_bench(load), turn=0.5)), "load: rope")
     assert straight.demand == pytest.approx(100 * 0.6)
     assert turned.utilization == pytest.approx(straight.utilization, rel=1e-9)
+
+
+FIGURE = Part("figure", Box(0.4, 0.4, 0.6), density=400.0, loose=True)
+
+
+def stands_on(below, figure=FIGURE):
+    """Return a figure's own check on what carries it, the whole bolted down by its weight."""
+    return named(
+        examine(design(below, replace(figure, place=Place(on=below.name)))), "loose: figure"
+    )
+
+
+def test_a_loose_figure_is_judged_on_the_top_of_a_tapered_pedestal():
+    """W half its width over what it stands on: 0.1 m on a top of 0.2 m, whatever the foot is.
+
+    The wind on it is that of its height, so a taller pedestal alone would change it: both are 1 m.
+    """
+    weight = 400 * 0.4 * 0.4 * 0.6 * G
+    tapered = Part("pedestal", Solid(4, 0.8, 0.2, 1.0), density=2000.0)
+    plumb = Part("pedestal", Box(0.2, 0.2, 1.0), density=9000.0)
+    on_its_top, on_a_post = stands_on(tapered), stands_on(plumb)
+    assert on_its_top.capacity == pytest.approx(on_a_post.capacity, rel=1e-6)
+    assert on_its_top.capacity <= weight * 0.1
+
+
+def test_a_loose_figure_on_a_cone_tips_at_a_touch():
+    """A point beds in by 10 mm (judgement): half of 0.8 m over 0.8 m, 5 mm to each side."""
+    weight = 400 * 0.4 * 0.4 * 0.6 * G
+    found = stands_on(Part("cone", Cone(0, 0.8, 0.8), density=2000.0))
+    assert found.capacity <= weight * 0.0051
+    assert not found.passes
+
+
+def test_a_loose_figure_on_a_ring_stands_on_its_wood_and_not_its_hole():
+    """A body 0.4 m wide on a ring of 0.3 m within: pressed at 0.05 m on two sides, hull 0.4 m."""
+    ring = Part("ring", Frame(Rectangle(0.6, 0.6), 0.15, 0.1), density=2000.0)
+    figure = examine(design(ring, replace(FIGURE, place=Place(on="ring")))).loose[0]
+    assert figure.standing.contact.area == pytest.approx(0.4**2 - 0.3**2)
+    assert figure.standing.structure.footprint == pytest.approx(
+        np.array(figure.standing.structure.footprint).clip(-0.2, 0.2)
+    )
+
+
+def test_a_loose_figure_over_two_slippery_things_slides_on_the_worse():
+    """Wood on wood 0.40; wood on steel less (EN 13814): the least counts."""
+    beams = [
+        Part(name, Box(0.2, 0.6, 0.2), Place(at=(x, 0.0, 0.0)), density=3000.0, contact=kind)
+        for name, x, kind in (("wood", -0.2, "wood"), ("steel", 0.2, "steel"))
+    ]
+    figure = replace(FIGURE, place=Place(at=(0.0, 0.0, 0.2)))
+    mixed = named(examine(design(*beams, figure)), "loose sliding: figure")
+    all_steel = [replace(beam, contact="steel") for beam in beams]
+    assert mixed.capacity == pytest.approx(
+        named(examine(design(*all_steel, figure)), "loose sliding: figure").capacity
+    )
+
+
+def test_the_parts_that_carry_a_named_load_are_those_that_it_goes_down_through():
+    """A load on a shelf that stands on one of two posts goes through that post alone."""
+    posts = [
+        Part(name, Box(0.1, 0.1, 1.0), Place(on="base", at=(x, 0.0, 0.0)), density=500.0)
+        for name, x in (("left", -0.3), ("right", 0.3))
+    ]
+    shelf = Part("shelf", Box(0.2, 0.1, 0.05), Place(at=(0.3, 0.0, 1.3)), density=500.0)
+    drawn = design(BASE, *posts, shelf)
+    load = GivenLoad("pot", 50.0, (0.3, 0.0, 1.35), (0.0, 0.0, -1.0))
+    found = examine(replace(drawn, tables={**drawn.tables, GivenLoad: (load,)}))
+    assert found.loads[0].path == ("shelf", "right", "base")
