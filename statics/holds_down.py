@@ -9,7 +9,7 @@ from shapely.geometry.base import BaseGeometry
 from ..design import plane
 from ..design.faults import DesignError, Fault
 from ..design.on_ground import touching_face
-from ..design.placing import about_z
+from ..design.placing import Body, about_z
 from ..design.sections import section
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
@@ -173,9 +173,7 @@ def _ballast_faults(structure: Structure, row: BallastRow) -> Iterator[Fault]:
     spread = row.count > 1 and (row.name, "at") not in structure.design.lines and not any(row.at)
     filled = spread or row.on is None
     plans = [
-        (i, body.in_plan(body.shape.from_above()))
-        for i, body in enumerate(bodies)
-        if parts[body.part].name == name
+        (i, _wood_in_plan(body)) for i, body in enumerate(bodies) if parts[body.part].name == name
     ]
     for point in [body.origin for body in bodies if parts[body.part].name == row.name]:
         at = float(point[2])
@@ -193,6 +191,12 @@ def _ballast_faults(structure: Structure, row: BallastRow) -> Iterator[Fault]:
                 f"at = {_place(structure, moved)}{others}",
             )
             return
+
+
+def _wood_in_plan(body: Body) -> BaseGeometry:
+    """Return in plan (m) what of a body ballast may lie on: a floor, a top, a ring, no hole."""
+    levels = np.linspace(body.bottom + _LEAST, body.top - _LEAST, 3)
+    return plane.union_of([section(body, float(level)) for level in levels])
 
 
 def _low_wood(structure: Structure) -> Iterator[tuple[int, BaseGeometry, float]]:
@@ -231,7 +235,7 @@ def _goes_through(kind: str) -> bool:
 
 
 def _written(structure: Structure, size: float) -> str:
-    return f"'{length(structure, size)}'"
+    return f"'{length(structure, size, 4)}'"
 
 
 def _place(structure: Structure, point: Array) -> str:

@@ -18,11 +18,11 @@ def unsupported(graph: Graph) -> tuple[Fault, ...]:
     return tuple(floats or _falling(graph))
 
 
-def length(structure: Structure, size: float) -> str:
-    """Return a length in m as a person reads it in the design's units."""
-    if structure.design.units == "metric":
-        return f"{size * 1000.0:.3g} mm"
-    return f"{size / INCH:.3g} in"
+def length(structure: Structure, size: float, figures: int = 3) -> str:
+    """Return a length in m as a person reads it in the design's units, of so many figures."""
+    metric = structure.design.units == "metric"
+    shown = round(size * 1000.0 if metric else size / INCH, 4) + 0.0
+    return f"{float(f'{shown:.{figures}g}'):g} {'mm' if metric else 'in'}"
 
 
 def _floating(graph: Graph) -> list[Fault]:
