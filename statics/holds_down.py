@@ -230,6 +230,9 @@ def _nearest(point: Array, height: float, wood: Sequence[tuple[int, BaseGeometry
     return found
 
 
+_ONE = {"stand": "stands", "are tied": "is tied", "lie": "lies"}
+
+
 def _goes_through(kind: str) -> bool:
     return kinds.find(kind).head.name in THROUGH
 
@@ -249,8 +252,8 @@ def _astray(structure: Structure, astray: Sequence[Near], count: int, do: str) -
     if worst.body < 0:
         return "no part is near"
     part = structure.design.parts[structure.bodies[worst.body].part].name
-    which = "" if count == 1 else f"{len(astray)} of {count} "
-    return f"{which}{do} {length(structure, worst.apart)} from the nearest part, {part}"
+    does = f"{len(astray)} of {count} {do}" if count > 1 else _ONE[do]
+    return f"{does} {length(structure, worst.apart)} from the nearest part, {part}"
 
 
 def _fault(structure: Structure, row: str, key: str, found: str, expected: str, hint: str) -> Fault:

@@ -7,7 +7,7 @@ from ..design.faults import Fault
 from ..design.structure import Structure
 from ..units import INCH
 from .fit import FIT
-from .graph import Graph, swings
+from .graph import Graph, Holds, swings
 from .joint_table import JointRow
 from .meeting import gap
 
@@ -31,7 +31,8 @@ def _floating(graph: Graph) -> list[Fault]:
     bodies, parts, lines = structure.bodies, structure.design.parts, structure.design.lines
     lost = [i for i, step in enumerate(graph.steps()) if step < 0 and not swings(structure, i)]
     names = {parts[bodies[i].part].name for i in lost}
-    joined = {row.of for row in structure.design.several(JointRow)}
+    met = {parts[bodies[e.of].part].name for e in graph.edges if e.holds is Holds.FASTENED}
+    joined = {row.of for row in structure.design.several(JointRow)} - met
     found: dict[str, Fault] = {}
     for i in lost:
         part = parts[bodies[i].part]

@@ -426,6 +426,19 @@ def test_a_joint_across_a_gap_is_a_fault_that_tells_it(gap, meets):
     assert "apart" in fault.hint
 
 
+def test_a_copy_that_misses_what_its_joint_fastens_it_to_is_told():
+    """Two blocks 6 in long on a plank 24 in long: the second, 30 in off, misses it by 15 in."""
+    head, block = POST.split("name     = 'block'")
+    block = block.replace("length   = '24 in'", "length   = '6 in'")
+    copies = "name     = 'block'\ncount    = 2\nstep     = ['30 in', '0 in', '0 in']"
+    text = head + copies + block + joint("block", "plank", fastener="#8 wood screw 3 in", count=4)
+    with pytest.raises(DesignError) as wrong:
+        examine(read_text(text))
+    (fault,) = wrong.value.faults
+    assert (fault.part, fault.key) == ("block", "on")
+    assert "15 in from plank" in fault.found
+
+
 def test_a_floating_part_of_a_file_is_told_with_its_line():
     text = HARBOUR_LIGHT.replace("'20 in'", "'32 in'")
     with pytest.raises(DesignError) as wrong:

@@ -97,7 +97,7 @@ def test_the_nearest_place_is_told_in_the_designs_own_axes(turn):
     """A post 0.4 m square: from 0.5 m to the right of its middle the nearest wood is 0.2 m."""
     one = fault(AnchorRow("stake", STAKE, at=(0.5, 0.05, 0.0)), POST, turn=turn)
     assert one.key == "at"
-    assert one.found == "stand 300 mm from the nearest part, post"
+    assert one.found == "stands 300 mm from the nearest part, post"
     assert one.hint == "at = ['200 mm', '50 mm', '0 mm']"
     near = AnchorRow("stake", STAKE, at=(0.2, 0.05, 0.0))
     assert faults(near, POST, turn=turn) == []
@@ -177,12 +177,12 @@ def test_ballast_in_the_open_middle_of_a_ring_lies_on_nothing():
     """The ring's hole is 0.72 m across its flats: its wood begins 0.36 m from the middle."""
     ((part, key, found, hint),) = laid(BallastRow("bags", 18.0, 1, on="ring"), RING, BODY)
     assert (part, key) == ("bags", "at")
-    assert found.startswith("lie 360 mm from the nearest part, ring")
+    assert found.startswith("lies 360 mm from the nearest part, ring")
     assert hint.startswith("at = [")
     ((_, _, found, hint),) = laid(
         BallastRow("bags", 18.0, 4, on="ring", at=(0.2, 0.0, 0.0)), RING, BODY
     )
-    assert found == "lie 160 mm from the nearest part, ring"
+    assert found == "lies 160 mm from the nearest part, ring"
     assert hint == "at = ['360 mm', '0 mm', '0 mm']; lay as many opposite, as a row of their own"
     assert laid(BallastRow("bags", 18.0, 4, on="ring", at=(0.43, 0.0, 0.0)), RING, BODY) == []
 
@@ -198,7 +198,7 @@ def test_ballast_beside_what_it_lies_on():
     ((_, key, found, hint),) = laid(
         BallastRow("bag", 18.0, 1, on="foot", at=(0.5, 0.0, 0.0)), plate, post, turn=0.3
     )
-    assert (key, found) == ("at", "lie 100 mm from the nearest part, foot")
+    assert (key, found) == ("at", "lies 100 mm from the nearest part, foot")
     assert hint == "at = ['400 mm', '0 mm', '0 mm']"
 
 
