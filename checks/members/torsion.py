@@ -16,8 +16,9 @@ from .uprights import Section
 def torsion_stress(section: Section, torque: ArrayLike) -> Array:
     """Return the greatest shear stress in Pa (…) of torques (…) in N m on a section.
 
-    T (3 + 1.8 b/a)/(a b^2) of a rectangle, a its longer side; 16 T D/(pi (D^4 - d^4)) of a round
-    one; T/(2 A t) of a tube. Source: Roark's Formulas for Stress and Strain, torsion (memory).
+    3 T/(a b^2) (1 + 0.6095 r + 0.8865 r^2 - 1.8023 r^3 + 0.91 r^4) of a rectangle, a its longer
+    side and r = b/a; 16 T D/(pi (D^4 - d^4)) of a round one; T/(2 A t) of a tube.
+    Source: Roark's Formulas for Stress and Strain, torsion (memory).
     """
     T = np.abs(np.asarray(torque, dtype=float))
     long, short = max(section.first, section.second), min(section.first, section.second)
@@ -27,7 +28,8 @@ def torsion_stress(section: Section, torque: ArrayLike) -> Array:
         return 16.0 * T * section.first / (pi * (section.first**4 - bore**4))
     if wall is not None:
         return T / (2.0 * (long - wall) * (short - wall) * wall)
-    return T * (3.0 + 1.8 * short / long) / (long * short**2)
+    series = sum(_rule(f"power {k}") * (short / long) ** k for k in range(5))
+    return 3.0 * T * series / (long * short**2)
 
 
 def torsion_share(section: Section, stuff: Stuff) -> float:
