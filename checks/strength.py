@@ -5,9 +5,11 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
+from ..design.shapes.shape import Array
 from ..loads.combinations import Factors
 from ..statics.joint_table import JointRow
 from ..statics.model import Forces
+from ..statics.stiffness import SETS
 from .internal_forces import AS_READ, InternalForces
 from .joints.joint_check import Asked, JointFound, judge_joint, may_govern_joint, most_at
 from .judging import Check
@@ -21,6 +23,9 @@ FIRST = 4
 
 WORST = 4
 """So many of these are tried with every set of stiffness."""
+
+MANY = 40
+"""So many, by what a joint is asked as read, are told apart by every set of stiffness."""
 
 COPIES = 2
 """At so many of the places of a joint, those where it is used most."""
@@ -87,9 +92,17 @@ def _most_used(forces: InternalForces, k: int) -> Integers:
     Under what goes through it when all beds hold both ways: so it is exactly where nothing else
     joins what it joins.
     """
-    every = np.arange(len(forces.cases.of))
-    asked = Asked(forces.joints[k], every, {AS_READ: forces.through(k)}, forces.cases)
-    return greatest(most_at(asked), FIRST)
+    through = forces.through(k)
+    every = np.arange(len(through))
+    as_read = Asked(forces.joints[k], every, {AS_READ: through}, forces.cases)
+    few = greatest(most_at(as_read), MANY)
+    return few[greatest(_by_any_set(forces, k, few, through[few]), FIRST)]
+
+
+def _by_any_set(forces: InternalForces, k: int, which: Integers, through: Array) -> Array:
+    """Return how far (m,) a joint is used by ``through`` (m, 6), with the set that asks most."""
+    wrenches = dict.fromkeys(SETS, through)
+    return most_at(Asked(forces.joints[k], which, wrenches, forces.cases))
 
 
 def _asked(
@@ -100,7 +113,7 @@ def _asked(
     wrenches = as_read.through(k)[rows]
     asked = Asked(forces.joints[k], looked[rows], {AS_READ: wrenches}, forces.cases)
     used = most_at(asked)
-    worst = greatest(used, WORST)
+    worst = greatest(_by_any_set(forces, k, looked[rows], wrenches), WORST)
     return Asked(
         forces.joints[k],
         looked[rows[worst]],

@@ -3,7 +3,6 @@
 from yardfast.checks.borne import borne_loads
 from yardfast.checks.design_wind import wind_on_bodies
 from yardfast.checks.internal_forces import internal_forces
-from yardfast.checks.joints.fastened import fastened_by
 from yardfast.checks.joints.joint_places import places
 from yardfast.checks.joints.ties import fastened
 from yardfast.checks.load_cases import load_cases
@@ -28,7 +27,7 @@ def forces_in(design):
     exposed = expose(structure, each, site.sheltering)
     wind, names = wind_on_bodies(exposed, method)
     used, basis = factors_of_parts(site), resistance_basis(site)
-    loads = borne_loads(structure, fastened_by(structure))
+    loads = borne_loads(graph)
     points = point_loads(loads, people_loads(structure, site.people, basis))
     cases = load_cases(
         structure, wind, exposed.azimuths, names, used, basis, points, site.slope or 0.0
