@@ -11,7 +11,8 @@ from ..statics.joint_table import JointRow
 from ..statics.model import Forces
 from ..statics.stiffness import SETS
 from .internal_forces import AS_READ, InternalForces
-from .joints.joint_check import Asked, JointFound, judge_joint, may_govern_joint, most_at
+from .joints.joint_check import Asked, JointFound, judge_joint, most_at, rough_uses
+from .joints.ties import Fastened
 from .judging import Check
 from .load_cases import Integers, greatest
 from .members.member_check import Member, NotJudged
@@ -19,13 +20,10 @@ from .members.stick_strength import Judged, judge_sticks, may_govern, sticks_to_
 from .racking import check_racking
 
 FIRST = 4
-"""So many cases of each kind are looked at closely of each joint and stick."""
+"""So many cases of each joint and stick are tried with every set of stiffness."""
 
-WORST = 4
-"""So many of these are tried with every set of stiffness."""
-
-MANY = 40
-"""So many, by what a joint is asked as read, are told apart by every set of stiffness."""
+MANY = 12
+"""So many, by a rough measure, are looked at closely to find these."""
 
 COPIES = 2
 """At so many of the places of a joint, those where it is used most."""
@@ -49,18 +47,17 @@ class Strength:
 def strength_of(forces: InternalForces, factors: Factors, basis: str) -> Strength:
     """Return what was found of what holds a piece together under its forces."""
     sticks, others = sticks_to_judge(forces, basis)
-    by_joint = [
-        np.union1d(
-            may_govern_joint(forces.through(k), joint, forces.cases, FIRST),
-            _most_used(forces, k),
-        )
-        for k, joint in enumerate(forces.joints)
+    rough = [
+        rough_uses(forces.through(k), joint, forces.cases) for k, joint in enumerate(forces.joints)
     ]
+    near = _worst_joints(forces.joints, [float(use.max(initial=0.0)) for use in rough], 2 * COPIES)
+    by_joint = {k: _most_used(forces, k, rough[k]) for k in near}
     by_stick = [may_govern(one, forces.sections[one.nth], forces.cases, FIRST) for one in sticks]
-    looked = _all(*by_joint, *by_stick)
+    looked = _all(*by_joint.values(), *by_stick)
     (as_read,) = (each for _, each in forces.enveloped(looked, [AS_READ]))
-    asked = [_asked(forces, as_read, looked, k, own) for k, own in enumerate(by_joint)]
-    worst = _worst_joints(asked)
+    first = np.zeros(1, dtype=np.intp)
+    asked = [_asked(forces, as_read, looked, k, by_joint.get(k, first)) for k in range(len(rough))]
+    worst = _worst_joints(forces.joints, [one.used for one in asked], COPIES)
     bent = _worst_sticks(forces, as_read, looked, sticks)
     few = _all(*(asked[k].which for k in worst), *(which for _, which in bent))
     envelope = dict(forces.enveloped(few))
@@ -86,17 +83,14 @@ def _all(*each: Integers) -> Integers:
     return np.unique(np.concatenate([np.zeros(1, dtype=np.intp), *each]))
 
 
-def _most_used(forces: InternalForces, k: int) -> Integers:
-    """Return the cases in which a joint is used most on a bed that only presses, by all of them.
+def _most_used(forces: InternalForces, k: int, rough: Array) -> Integers:
+    """Return the cases in which a joint is used most on a bed that only presses, by all sets.
 
     Under what goes through it when all beds hold both ways: so it is exactly where nothing else
     joins what it joins.
     """
-    through = forces.through(k)
-    every = np.arange(len(through))
-    as_read = Asked(forces.joints[k], every, {AS_READ: through}, forces.cases)
-    few = greatest(most_at(as_read), MANY)
-    return few[greatest(_by_any_set(forces, k, few, through[few]), FIRST)]
+    few = _all(*(greatest(use, MANY) for use in rough))
+    return few[greatest(_by_any_set(forces, k, few, forces.through(k)[few]), FIRST)]
 
 
 def _by_any_set(forces: InternalForces, k: int, which: Integers, through: Array) -> Array:
@@ -111,9 +105,8 @@ def _asked(
     """Return what goes through a joint in those of its cases in which it is used most, as read."""
     rows = np.flatnonzero(np.isin(looked, own))
     wrenches = as_read.through(k)[rows]
-    asked = Asked(forces.joints[k], looked[rows], {AS_READ: wrenches}, forces.cases)
-    used = most_at(asked)
-    worst = greatest(_by_any_set(forces, k, looked[rows], wrenches), WORST)
+    used = _by_any_set(forces, k, looked[rows], wrenches)
+    worst = greatest(used, FIRST)
     return Asked(
         forces.joints[k],
         looked[rows[worst]],
@@ -123,15 +116,13 @@ def _asked(
     )
 
 
-def _worst_joints(asked: Sequence[Asked]) -> list[int]:
-    """Return the ties, by number, at which each joint is used most: of its copies two."""
-    names = dict.fromkeys(place.row.name for one in asked for place in one.joint.places)
+def _worst_joints(joints: Sequence[Fastened], used: Sequence[float], most: int) -> list[int]:
+    """Return the ties, by number, at which each joint is used most: so many of its copies."""
+    names = dict.fromkeys(place.row.name for one in joints for place in one.places)
     found: dict[int, None] = {}
     for name in names:
-        own = [
-            k for k, one in enumerate(asked) if any(p.row.name == name for p in one.joint.places)
-        ]
-        found.update(dict.fromkeys(sorted(own, key=lambda k: -asked[k].used)[:COPIES]))
+        own = [k for k, one in enumerate(joints) if any(p.row.name == name for p in one.places)]
+        found.update(dict.fromkeys(sorted(own, key=lambda k: -used[k])[:most]))
     return list(found)
 
 
@@ -148,5 +139,5 @@ def _worst_sticks(
         used = use_of(one, as_read.sections[one.nth], forces.cases, looked).most.max(axis=1)
         most = float(used.max())
         if one.part.name not in worst or most > worst[one.part.name][0]:
-            worst[one.part.name] = most, one, looked[greatest(used, WORST)]
+            worst[one.part.name] = most, one, looked[greatest(used, FIRST)]
     return [(one, which) for _, one, which in worst.values()]

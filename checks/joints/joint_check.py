@@ -19,7 +19,7 @@ from ...statics.stiffness import SETS
 from ...statics.tie import Tie, Variant, share_of
 from ...statics.wrench import motion_rows
 from ..judging import Check, Kind
-from ..load_cases import Integers, LoadCases, greatest
+from ..load_cases import Integers, LoadCases
 from . import fastener_layout
 from .fastener_capacity import Capacity
 from .fastener_sets import FastenerSet
@@ -224,16 +224,16 @@ def _outward(points: Array, at: Array) -> float | None:
     return float(np.degrees(np.arctan2(away[0], away[1])) % 360.0)
 
 
-def may_govern_joint(through: Array, joint: Fastened, cases: LoadCases, most: int) -> Integers:
-    """Return the cases (k,) in which a joint may be used most, by what goes through it (n, 6).
+def rough_uses(through: Array, joint: Fastened, cases: LoadCases) -> Array:
+    """Return how far (2, n) a joint's fasteners are used by what goes through it (n, 6), roughly.
 
-    As if its bed held both ways, and as if there were none: each brings its own greatest.
+    As if its bed held both ways, and as if there were none.
     """
     tie = joint.tie
     points, along, stiffness, _, _ = tie.springs(COARSE)
     rows = motion_rows(along, points, tie.face.origin)
     n, wrenches = len(tie.points), through * cases.longer[:, None]
-    picked = [greatest(np.linalg.norm(wrenches[:, :3], axis=1), 1)]
+    found: list[Array] = []
     for last in (len(rows), 3 * n):
         K = rows[:last].T @ (stiffness[:last, None] * rows[:last])
         motion = wrenches @ np.linalg.pinv(K, rcond=1.0e-10)
@@ -245,5 +245,5 @@ def may_govern_joint(through: Array, joint: Fastened, cases: LoadCases, most: in
                 tension, shear = _on_axis(local[:, at], one.draws)
                 pull, sideways = one.holds.pull or 1.0, one.holds.sideways or 1.0
                 use[:, at] = np.maximum(use[:, at], tension / pull + shear / sideways)
-        picked += [greatest(use.max(axis=1), most)]
-    return np.unique(np.concatenate(picked))
+        found.append(use.max(axis=1))
+    return np.array(found)
