@@ -7,6 +7,7 @@ import numpy as np
 
 from ..design.shapes.shape import Array
 from ..loads.combinations import Factors
+from ..statics.bed import COARSE
 from ..statics.joint_table import JointRow
 from ..statics.model import Forces
 from ..statics.stiffness import SETS
@@ -89,8 +90,10 @@ def _most_used(forces: InternalForces, k: int, rough: Array) -> Integers:
     Under what goes through it when all beds hold both ways: so it is exactly where nothing else
     joins what it joins.
     """
-    few = _all(*(greatest(use, MANY) for use in rough))
-    return few[greatest(_by_any_set(forces, k, few, forces.through(k)[few]), FIRST)]
+    through = forces.through(k)
+    every = Asked(forces.joints[k], np.arange(len(through)), {AS_READ: through}, forces.cases)
+    few = _all(*(greatest(use, MANY) for use in (*rough, most_at(every, COARSE))))
+    return few[greatest(_by_any_set(forces, k, few, through[few]), FIRST)]
 
 
 def _by_any_set(forces: InternalForces, k: int, which: Integers, through: Array) -> Array:

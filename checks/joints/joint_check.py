@@ -120,11 +120,11 @@ def again(found: JointFound, own: Sequence[Place], factors: Factors) -> JointFou
     return judge_joint(own[0].row, [_refastened(one, own) for one in found.asked], factors)
 
 
-def most_at(one: Asked) -> Array:
+def most_at(one: Asked, rows_each_way: int = FINE) -> Array:
     """Return how far (m,) the fastener of a tie that is used most is used in each of the cases."""
     found = np.zeros(len(one.which))
     longer = one.cases.longer[one.which][:, None]
-    for _, held in _held(one):
+    for _, held in _held(one, rows_each_way):
         for place, at in zip(one.joint.places, one.joint.at, strict=True):
             for fasteners in place.sets:
                 tension, shear = _on_axis(held[:, at], fasteners.draws)
@@ -145,7 +145,7 @@ def _each_use(row: JointRow, one: Asked) -> Iterator[tuple[str, MostUsed]]:
                     yield name, most_used(row, place, fasteners, longer, tension, shear)
 
 
-def _held(one: Asked) -> Iterator[tuple[str, Array]]:
+def _held(one: Asked, rows_each_way: int = FINE) -> Iterator[tuple[str, Array]]:
     """Yield by set of stiffness the force (m, n, 3) that each fastener takes; infinite if unheld.
 
     Of several bolts also with each of them not bearing yet.
@@ -154,7 +154,7 @@ def _held(one: Asked) -> Iterator[tuple[str, Array]]:
     ways = [(name, slack) for name in one.wrenches for slack in _slack(tie)]
     wrenches = np.concatenate([one.wrenches[name] for name, _ in ways])
     variants = [Variant(SETS[name], slack) for name, slack in ways]
-    shared = share_of(tie, wrenches, FINE, variants)
+    shared = share_of(tie, wrenches, rows_each_way, variants)
     held: Array = shared.force[:, : 3 * n].reshape(-1, n, 3) @ tie.axes
     held[shared.lost] = inf
     for k, (name, _) in enumerate(ways):
