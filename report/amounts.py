@@ -134,10 +134,6 @@ class Amounts:
         step = 5.0 * (KMH if self.metric else MPH)
         return 5 * _whole(metres_per_second / step, "down")
 
-    def whole_gust(self, metres_per_second: float) -> int:
-        """Return a wind to the nearest mph or km/h as a number."""
-        return _whole(metres_per_second / (KMH if self.metric else MPH), "near")
-
     @property
     def speed(self) -> float:
         """Return one mph or km/h in m/s."""

@@ -8,12 +8,11 @@ from ..loads.asce7.velocity_pressure import KINDS
 from ..units import FOOT, POUND_FORCE
 from .amounts import Amounts
 from .check_notes import check_notes
-from .held_words import hold_short
+from .held_words import hold_downs, hold_short
 from .lines import Line, wrapped
 from .member_words import PLATES
 from .seam_words import seam_lines
 from .shortfalls import is_untied
-from .stand import hold_downs
 from .words import over_what
 
 _ABOUT = 22

@@ -60,7 +60,7 @@ def label_row(label: Label) -> dict[str, str]:
         "short": label.short,
         "long": label.long,
         "fingerprint": fingerprint(design),
-        "not checked": "; ".join(_unnamed(one.short) for one in not_checked(label.examination)),
+        "not checked": "; ".join(one.topic for one in label.examination.verdict.not_looked_at),
         "design mark": design_mark(design),
         "tables mark": tables_mark(),
     }
@@ -108,7 +108,7 @@ def label_object(found: Label | Refusal) -> dict[str, Any]:
         "forecast_sliding_gust_m_s": limits.forecast_sliding,
         "push_N": limits.push,
         "anchors": anchors_in_brief(examination),
-        "not_checked": [remark.full for remark in not_checked(examination)],
+        "not_checked": list(not_checked(examination)),
     }
 
 
@@ -131,12 +131,3 @@ def anchors_in_brief(examination: Examination) -> str:
 
 def _gust(gust: float | None, amounts: Amounts, beyond: str) -> str:
     return beyond if gust is None else amounts.gust(gust)
-
-
-def _unnamed(unchecked: str) -> str:
-    """Return what was not checked without the names of parts, which are the builder's own."""
-    if unchecked.endswith(" fastened"):
-        return "how its parts are fastened"
-    if "hub and axle of " in unchecked:
-        return unchecked.partition(" of ")[0]
-    return unchecked
