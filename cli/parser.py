@@ -262,7 +262,25 @@ def _add_cuts(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "-o", "--output", metavar="OUT", help="write the full-size pattern: .svg or .dxf"
     )
+    parser.add_argument(
+        "--count",
+        type=_several,
+        default=1,
+        metavar="N",
+        help="for so many of a kind",
+    )
     parser.add_argument("--force", action="store_true", help="write over a file that exists")
+
+
+def _several(typed: str) -> int:
+    """Return how many pieces are meant. ArgumentTypeError where that is no number of pieces."""
+    if not (typed.isascii() and typed.isdigit() and 1 <= int(typed[:6]) <= MOST_PIECES):
+        raise argparse.ArgumentTypeError(f"how many pieces, 1 to {MOST_PIECES}: --count 3")
+    return int(typed[:6])
+
+
+MOST_PIECES = 100
+"""Of a kind, cut at once: beyond that the layout on sheets takes long."""
 
 
 def _add_label(parser: argparse.ArgumentParser) -> None:
