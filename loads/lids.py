@@ -82,13 +82,13 @@ def lies_on_ground(structure: Structure, body: Body) -> bool:
 
 def covered(structure: Structure, i: int) -> BaseGeometry:
     """Return what of a body the closed bodies on top of it cover, in plan."""
-    return plane.union_of([_covers(structure, j) for j in _on_top(structure, i)])
+    return plane.union_of([_covers(structure, j) for j in on_top(structure, i)])
 
 
 def is_closed_above(structure: Structure, i: int) -> bool:
     """Return whether what stands on an open top closes at least half of it."""
     opening = top_plan(structure.bodies[i])
-    closing = [_closes(structure, j) for j in _on_top(structure, i)]
+    closing = [closes(structure, j) for j in on_top(structure, i)]
     return plane.union_of(closing).intersection(opening).area >= 0.5 * opening.area
 
 
@@ -113,8 +113,12 @@ def stands_on(upper: Body, lower: Body) -> bool:
 
 def is_free(structure: Structure, body: Body) -> bool:
     """Return whether wind passes beneath: it hangs alone, or on posts, panels or their frame."""
-    if isinstance(body.shape, Box) and body.shape.wall is not None:
-        return False
+    hollow_box = isinstance(body.shape, Box) and body.shape.wall is not None
+    return not hollow_box and flows_beneath(structure, body)
+
+
+def flows_beneath(structure: Structure, body: Body) -> bool:
+    """Return whether wind passes beneath a body, be it hollow or not."""
     below = carrying(structure, body)
     if not below:
         return bool(body.bottom > TOUCHING)
@@ -206,7 +210,7 @@ def top_plan(body: Body) -> BaseGeometry:
             return from_above(body)
 
 
-def _on_top(structure: Structure, i: int) -> list[int]:
+def on_top(structure: Structure, i: int) -> list[int]:
     """Return the bodies that stand on this one, are set into it, or go round its top."""
     below = structure.bodies[i]
     return [j for j, other in enumerate(structure.bodies) if stands_on(other, below)]
@@ -228,7 +232,7 @@ def _covers(structure: Structure, j: int) -> BaseGeometry:
             return plane.NOTHING
 
 
-def _closes(structure: Structure, j: int) -> BaseGeometry:
+def closes(structure: Structure, j: int) -> BaseGeometry:
     """Return what a body closes of an open top beneath it."""
     body = structure.bodies[j]
     match body.shape:
