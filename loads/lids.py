@@ -27,6 +27,9 @@ LEANS_OVER = 0.5
 POST = 0.25
 """Solid supports that fill less of what they carry than this are posts: wind passes beneath."""
 
+LEAST_AREA = 1.0e-6
+"""Areas in m2 in plan that two bodies share, below which they only stand beside each other."""
+
 CLOSE = 0.1
 """Gap beneath a roof over its own reach in plan, up to which what stands there is closed by it."""
 
@@ -108,7 +111,7 @@ def stands_on(upper: Body, lower: Body) -> bool:
     (x0, y0, _), (x1, y1, _) = upper.extent
     (u0, v0, _), (u1, v1, _) = lower.extent
     beside = u0 > x1 or u1 < x0 or v0 > y1 or v1 < y0
-    return not beside and bool(top_plan(lower).intersects(from_above(upper)))
+    return not beside and top_plan(lower).intersection(from_above(upper)).area > LEAST_AREA
 
 
 def is_free(structure: Structure, body: Body) -> bool:
@@ -144,7 +147,8 @@ def carrying(structure: Structure, body: Body) -> list[Body]:
     found: list[Body] = []
     for other in structure.bodies:
         (x0, y0, z0), (x1, y1, z1) = other.extent
-        beside = x0 > high[0] or x1 < low[0] or y0 > high[1] or y1 < low[1]
+        overlap = np.minimum([x1, y1], high[:2]) - np.maximum([x0, y0], low[:2])
+        beside = bool((overlap < TOUCHING).any())
         if not beside and z0 < low[2] - TOUCHING and near <= z1 <= high[2]:
             found.append(other)
     return found
