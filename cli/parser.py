@@ -30,6 +30,7 @@ yardfast {__version__}: will it stand in the wind, and what holds it down?
 
 
 MOST_PROCESSES = 256
+MOST_STEPS = 200
 
 
 class Arguments(argparse.Namespace):
@@ -245,6 +246,31 @@ def _add_size(parser: argparse.ArgumentParser) -> None:
         before.add_argument(f"--{option}", metavar="…", help=example)
 
 
+def _add_sweep(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("file", metavar="FILE", help="a design file, .toml")
+    parser.add_argument(
+        "--vary",
+        action="append",
+        required=True,
+        metavar="PART.KEY=A..B",
+        help="a size, from and to: 'foot.across=18 in..36 in'; once or twice",
+    )
+    parser.add_argument(
+        "--steps", type=_steps, default=7, metavar="N", help="so many values of each; 7 if not said"
+    )
+    _add_format(parser)
+    parser.add_argument("--csv", metavar="OUT.csv", help="write a row for each size")
+    parser.add_argument("-o", "--output", metavar="OUT.svg", help="a picture: .svg, .png or .pdf")
+    parser.add_argument("--force", action="store_true", help="write over a file that exists")
+
+
+def _steps(text: str) -> int:
+    """Return a number of steps. ArgumentTypeError where it is none."""
+    if not text.isdecimal() or not 2 <= int(text[:6]) <= MOST_STEPS:
+        raise argparse.ArgumentTypeError(f"a whole number from 2 to {MOST_STEPS}")
+    return int(text)
+
+
 def _add_fasteners(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "name", nargs="?", metavar="NAME", help="which: '8d common', 'lag screw', '#8'; all without"
@@ -330,6 +356,12 @@ COMMANDS = {
         "light.toml --write heavy.toml --remedy ballast",
         _add_size,
         "size",
+    ),
+    "sweep": _Command(
+        "one design at many sizes: gusts, weight and word over one or two of them",
+        "light.toml --vary 'foot.across=18 in..36 in'",
+        _add_sweep,
+        "sweep",
     ),
     "compare": _Command(
         "one piece by every book of wind, or two designs", "light.toml", _add_compare, "compare"

@@ -1,7 +1,5 @@
 """Labels of many designs for other programs: a row each of a table, an object each of JSON."""
 
-import csv
-import io
 from collections.abc import Iterable, Mapping
 from typing import Any
 
@@ -9,7 +7,7 @@ from ..checks.examination import Examination
 from ..checks.surroundings import act_by_exposure
 from .amounts import Amounts
 from .asked_wind import SURROUNDINGS
-from .cells import as_cell
+from .cells import as_cell, as_table
 from .faults import clean
 from .fingerprint import design_mark, fingerprint, tables_mark
 from .label import Label, Refusal
@@ -41,13 +39,8 @@ COLUMNS = (
 
 def label_csv(labels: Iterable[Label]) -> str:
     """Return a table with a row for each label, as spreadsheets read it."""
-    text = io.StringIO()
-    writer = csv.DictWriter(text, COLUMNS, lineterminator="\n")
-    writer.writeheader()
-    writer.writerows(
-        {key: as_cell(value) for key, value in label_row(label).items()} for label in labels
-    )
-    return text.getvalue()
+    rows = (label_row(label) for label in labels)
+    return as_table(COLUMNS, ({key: as_cell(value) for key, value in row.items()} for row in rows))
 
 
 def label_row(label: Label) -> dict[str, str]:
