@@ -246,6 +246,16 @@ def _add_size(parser: argparse.ArgumentParser) -> None:
         before.add_argument(f"--{option}", metavar="…", help=example)
 
 
+def _add_schema(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument(
+        "of",
+        nargs="?",
+        choices=("design", "result"),
+        default="design",
+        help="of the design file (default), or of what 'check --format json' prints",
+    )
+
+
 def _add_sweep(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("file", metavar="FILE", help="a design file, .toml")
     parser.add_argument(
@@ -397,6 +407,12 @@ COMMANDS = {
         "'8d common' --wood 'western redcedar'",
         _add_fasteners,
         "fasteners",
+    ),
+    "schema": _Command(
+        "what a design file may hold, or a result holds, as a JSON Schema",
+        "design",
+        _add_schema,
+        "schema",
     ),
     "verify": _Command(
         "every published answer that ships, worked out again beside its print",
