@@ -17,6 +17,7 @@ __all__ = [
     "Fault",
     "Q",
     "Result",
+    "Sizes",
     "UnitError",
     "check",
     "check_many",
@@ -24,6 +25,7 @@ __all__ = [
     "lateral",
     "read",
     "return_period",
+    "size",
     "velocity_pressure",
     "withdrawal",
 ]
@@ -34,6 +36,7 @@ _PLACES = {
     "Fault": "design.faults",
     "Q": "units",
     "Result": "report.result",
+    "Sizes": "report.sizes",
     "UnitError": "units",
     "check": "report.checking",
     "check_many": "report.catalogue",
@@ -41,6 +44,7 @@ _PLACES = {
     "lateral": "checks.joints.public",
     "read": "checks.inputs",
     "return_period": "loads.public_how_often",
+    "size": "report.sizes",
     "velocity_pressure": "loads.public",
     "withdrawal": "checks.joints.public",
 }
@@ -57,6 +61,7 @@ if TYPE_CHECKING:
     from .report.catalogue import check_many
     from .report.checking import check
     from .report.result import Result
+    from .report.sizes import Sizes, size
     from .units import Q, UnitError
 
 

@@ -5,11 +5,15 @@ from dataclasses import dataclass
 import numpy as np
 
 from .. import references
+from ..design import plane
+from ..design.placing import Body
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
 from ..loads.asce7.closed_tops import strip_suction
 from ..loads.exposed import Exposed
+from ..loads.lids import from_above
 from ..loads.methods import Method
+from ..loads.tops import Tops
 
 
 @dataclass(frozen=True, eq=False)
@@ -30,6 +34,22 @@ class LocalWind:
     force: Array
     up: Array
     lift: Array
+    figures: Tops
+
+    def panel(self, i: int, place: str, open_to_wind: bool = False) -> float:
+        """Return the unfactored pressure in Pa on one panel, "inward" or "outward"."""
+        return max(self.figures.panel(place, open_to_wind) * float(self.velocity[i]), self.least)
+
+    def suction(self, body: Body, i: int, slope: float, open_to_wind: bool = False) -> float:
+        """Return the unfactored suction in Pa on one panel of a roof or lid, air inside and all."""
+        coefficient = self.on_top(body, slope) + self.figures.inside(open_to_wind)
+        return max(coefficient * float(self.velocity[i]), self.least)
+
+    def on_top(self, body: Body, slope: float) -> float:
+        """Return the coefficient of the suction on one panel of a roof or lid."""
+        corners = plane.narrowest_box(from_above(body))
+        long, short = np.linalg.norm(np.diff(corners[:3], axis=0), axis=1).tolist()
+        return self.figures.local_suction(slope, body.top, (long, short))
 
 
 def local_wind(structure: Structure, exposed: Exposed, method: Method) -> LocalWind:
@@ -50,20 +70,18 @@ def local_wind(structure: Structure, exposed: Exposed, method: Method) -> LocalW
         least=least,
         force=np.maximum(q * pushed.max(axis=1), least * exposed.area.max(axis=1)),
         up=exposed.up.max(axis=1),
+        figures=method.tops,
         lift=q * (exposed.suction.upward * gust).max(axis=1),
     )
 
 
-def overhang_pressure(local: LocalWind, i: int) -> float:
+def overhang_pressure(local: LocalWind, body: Body, i: int, slope: float = 0.0) -> float:
     """Return the unfactored uplift in Pa on what stands out of a body beyond what bears it.
 
-    The greatest suction on a level top with the pressure beneath a windward overhang.
+    The greatest suction on a level top with the pressure beneath a windward overhang, or that on a
+    small part of a roof, which on an overhang has the pressure beneath it in.
     """
     row = references.table("wind/uplift").one("place", "beneath a windward overhang")
-    coefficient = float(strip_suction(1.0).max()) + float(row["coefficient"])
+    from_strips = float(strip_suction(1.0).max()) + float(row["coefficient"])
+    coefficient = max(from_strips, local.on_top(body, slope))
     return max(coefficient * float(local.velocity[i]), local.least)
-
-
-def panel_coefficient(place: str) -> float:
-    """Return the pressure coefficient of one panel: "inward", "outward", "within an open body"."""
-    return float(references.table("wind/panel_pressure").one("place", place)["coefficient"])

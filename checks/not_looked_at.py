@@ -7,7 +7,7 @@ from ..design.shapes.rotor import Rotor
 from ..design.shapes.weight import Weight
 from ..loads.recurrence import recurrence
 from .borne import Borne
-from .seams.tubes import seamed_parts
+from .seams.tubes import cornered_parts
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -104,7 +104,7 @@ def _unjudged_parts(found: "Examination") -> tuple[str, ...]:
 
 def _open_seams(found: "Examination") -> tuple[str, ...]:
     fastened = {one.row.part for one in found.fastened_seams}
-    return tuple(name for name in seamed_parts(found.structure) if name not in fastened)
+    return tuple(name for name in cornered_parts(found.structure) if name not in fastened)
 
 
 def _unjudged(found: "Examination", one: Borne) -> bool:

@@ -4,6 +4,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import NDArray
 
 from ..design.shapes.shape import Array
 from ..design.structure import Weighing
@@ -17,6 +18,10 @@ GREATEST_PRESSURE = 20.0e3
 """Velocity pressure in Pa of some 180 m/s, beyond which no gust is looked for."""
 
 _ROUNDS = 60
+_LIKELY = 4
+"""Directions and cases that are worked out first, those that would tip first in calm air."""
+_MARGIN = 1.0e-6
+"""What tips no more than this much later may be the first: a margin for rounding."""
 
 
 @dataclass(frozen=True)
@@ -107,10 +112,65 @@ def tipping_pressure(
     low: float = 0.0,
     high: float = np.inf,
 ) -> Tipping:
-    """Return the least of `tipping_pressures`, with where it stands."""
-    q = tipping_pressures(standing, unit, weighing, low, high)
-    d, _, e = np.unravel_index(int(q.argmin()), q.shape)
-    return Tipping(float(q.min()), int(d), int(e))
+    """Return the least of `tipping_pressures`, with where it stands.
+
+    Of the directions and cases only those are worked out that may be it: that tip no later than
+    some that are likely, of which a look at each tells.
+    """
+    rows = np.arange(unit.uplift.size)
+    if standing.ground.yield_pressure is not None and unit.uplift.any():
+        calm, likely = _in_calm(standing, unit, weighing), _LIKELY
+        first = np.sort(np.argsort(calm.min(axis=-1), kind="stable")[:likely])
+        ceiling = tipping_pressures(standing, _rows(unit, first), weighing, low, high).min()
+        rows = np.flatnonzero(_may_tip(standing, unit, weighing, calm, float(ceiling)))
+    q = tipping_pressures(standing, _rows(unit, rows), weighing, low, high)
+    row, _, e = np.unravel_index(int(q.argmin()), q.shape)
+    return Tipping(float(q.min()), int(rows[row]) // unit.uplift.shape[-1], int(e))
+
+
+def _rows(unit: Actions, rows: NDArray[np.intp]) -> Actions:
+    """Return some of the directions and cases (n,) of actions (D, C), each as a direction."""
+    case = unit.uplift.shape[-1]
+
+    def some(values: Array) -> Array:
+        return values.reshape(-1, 1, *values.shape[2:])[rows]
+
+    return Actions(
+        unit.azimuths[rows // case],
+        some(unit.force),
+        some(unit.tilting),
+        some(unit.twist),
+        some(unit.uplift),
+        some(unit.lifting),
+        ("",),
+    )
+
+
+def _in_calm(standing: Standing, unit: Actions, weighing: Weighing) -> Array:
+    """Return at which pressure (D C, E) each would tip if the pivots stayed as in calm air."""
+    lines = len(standing.normals)
+    pivot = standing.pivot(np.full(lines, standing.structure.weight(weighing)))
+    over = overturning_moment(unit, standing.normals, pivot).reshape(-1, lines)
+    hold = np.maximum(standing.hold(weighing, pivot), 0.0)
+    return np.where(over > 0.0, hold / np.where(over > 0.0, over, 1.0), np.inf)
+
+
+def _may_tip(
+    standing: Standing, unit: Actions, weighing: Weighing, calm: Array, q: float
+) -> NDArray[np.bool_]:
+    """Return which directions and cases (D C,) may tip at a pressure ``q`` in Pa or before.
+
+    Where wind presses a piece into the ground what is missing of the moment only grows with the
+    pressure; where it lifts, the pivot moves outward and nothing tips before it would in calm air.
+    """
+    if not np.isfinite(q):
+        return np.ones(len(calm), dtype=bool)
+    lift = np.repeat(unit.uplift.reshape(-1, 1), calm.shape[-1], axis=1)
+    pivot = standing.pivot(standing.structure.weight(weighing) - q * lift)
+    over = overturning_moment(unit, standing.normals, pivot.reshape(*unit.uplift.shape, -1))
+    hold = np.maximum(standing.hold(weighing, pivot), 0.0)
+    tips = q * (1.0 + _MARGIN) * over.reshape(calm.shape) >= hold
+    return np.asarray(np.where(lift < 0.0, tips, calm <= q * (1.0 + _MARGIN)).any(axis=1))
 
 
 def tipping_pressures(

@@ -152,7 +152,8 @@ class Verdict:
 
     ``mend`` are all failing checks that no holding down mends, the worst first, ``besides`` those
     of ground, posts and people that the word does not tell. ``unfastened`` are
-    the parts of which no joint says how they are fastened: what is said holds if they are.
+    the parts of which no joint says how they are fastened: what is said holds if they are;
+    ``carrying`` those of them that carry the rest.
     """
 
     word: Word
@@ -163,6 +164,7 @@ class Verdict:
     mend: tuple[Check, ...]
     besides: tuple[Check, ...]
     unfastened: tuple[str, ...]
+    carrying: tuple[str, ...]
     not_looked_at: tuple[NotLookedAt, ...]
 
     @property
@@ -198,6 +200,7 @@ def verdict_of(found: "Examination") -> Verdict:
         mend=_of_kinds(found, *IN_PART),
         besides=_besides(found, failing),
         unfastened=unfastened(found),
+        carrying=_carrying(found),
         not_looked_at=not_looked_at(found),
     )
 
@@ -221,6 +224,23 @@ def _word(found: "Examination", tied: Tied) -> tuple[Word, Reason, tuple[Check, 
         return Word.KEEP_PEOPLE_OFF, Reason.PEOPLE, pushed
     stands = Word.STANDS_BY_POSTS if found.posts is not None else Word.STANDS
     return Word.HELD_DOWN if found.held else stands, Reason.NOTHING_FAILS, ()
+
+
+def _carrying(found: "Examination") -> tuple[str, ...]:
+    """Return the parts that carry the rest and of which no joint says how they are fastened.
+
+    With what stands on or hangs from it, one is at least half of what does not stand on the ground.
+    """
+    parts, structure = found.design.parts, found.structure
+    mass = dict(zip((p.name for p in parts), structure.part_mass[1].tolist(), strict=True))
+    touching = {parts[patch.part].name for patch in structure.patches}
+    rest = sum(mass[part.name] for part in parts if part.name not in touching)
+    beneath = {part.name: part.place.reference for part in parts}
+
+    def borne(name: str) -> float:
+        return mass[name] + sum(borne(on) for on, below in beneath.items() if below == name)
+
+    return tuple(name for name in unfastened(found) if borne(name) >= 0.5 * rest > 0.0)
 
 
 def _besides(found: "Examination", told: tuple[Check, ...]) -> tuple[Check, ...]:

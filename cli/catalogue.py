@@ -1,7 +1,5 @@
 """``yardfast check FOLDER`` and ``check FILE FILE``: one bad file never stops the rest."""
 
-import csv
-import io
 import json
 import os
 import signal
@@ -20,6 +18,7 @@ from typing import Any
 from ..design.faults import DesignError
 from ..report.catalogue import AHEAD, Placed, finished, no_answer
 from ..report.catalogue_rows import COLUMNS, catalogue_row, faulty_row
+from ..report.cells import as_table
 from ..report.checking import check
 from ..report.faults import clean, fault_lines, fault_object
 from ..report.folder import FolderRow, folder
@@ -227,7 +226,7 @@ class _Told:
             screen.complain(self._complaints)
         if self._csv is None:
             return ""
-        return write(self._csv, _table(self._cells), force=self._force, own=self._own)
+        return write(self._csv, as_table(COLUMNS, self._cells), force=self._force, own=self._own)
 
 
 def _with_sections(sections: Shown, columns: int, whole: bool, one: Placed) -> Brief:
@@ -246,15 +245,6 @@ def _cells(file: str, found: Brief | DesignError) -> dict[str, str]:
     if isinstance(found, DesignError):
         return faulty_row(file, found)
     return catalogue_row(found.object or {}, found.row)
-
-
-def _table(cells: Sequence[dict[str, str]]) -> str:
-    """Return a row for each design, as spreadsheets read it."""
-    text = io.StringIO()
-    writer = csv.DictWriter(text, COLUMNS, lineterminator="\n")
-    writer.writeheader()
-    writer.writerows(cells)
-    return text.getvalue()
 
 
 def _progress(done: int, asked: int) -> None:

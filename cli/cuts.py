@@ -19,7 +19,7 @@ def run(arguments: Namespace) -> int:
 
         return write_pattern(arguments)
     try:
-        cuts = cut_list(build_structure(read(arguments.file)))
+        cuts = cut_list(build_structure(read(arguments.file)), arguments.count)
     except DesignError as wrong:
         screen.complain(fault_lines(wrong.faults))
         return WRONG

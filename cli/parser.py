@@ -30,6 +30,7 @@ yardfast {__version__}: will it stand in the wind, and what holds it down?
 
 
 MOST_PROCESSES = 256
+MOST_STEPS = 200
 
 
 class Arguments(argparse.Namespace):
@@ -245,6 +246,41 @@ def _add_size(parser: argparse.ArgumentParser) -> None:
         before.add_argument(f"--{option}", metavar="…", help=example)
 
 
+def _add_schema(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument(
+        "of",
+        nargs="?",
+        choices=("design", "result"),
+        default="design",
+        help="of the design file (default), or of what 'check --format json' prints",
+    )
+
+
+def _add_sweep(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("file", metavar="FILE", help="a design file, .toml")
+    parser.add_argument(
+        "--vary",
+        action="append",
+        required=True,
+        metavar="PART.KEY=A..B",
+        help="a size, from and to: 'foot.across=18 in..36 in'; once or twice",
+    )
+    parser.add_argument(
+        "--steps", type=_steps, default=7, metavar="N", help="so many values of each; 7 if not said"
+    )
+    _add_format(parser)
+    parser.add_argument("--csv", metavar="OUT.csv", help="write a row for each size")
+    parser.add_argument("-o", "--output", metavar="OUT.svg", help="a picture: .svg, .png or .pdf")
+    parser.add_argument("--force", action="store_true", help="write over a file that exists")
+
+
+def _steps(text: str) -> int:
+    """Return a number of steps. ArgumentTypeError where it is none."""
+    if not text.isdecimal() or not 2 <= int(text[:6]) <= MOST_STEPS:
+        raise argparse.ArgumentTypeError(f"a whole number from 2 to {MOST_STEPS}")
+    return int(text)
+
+
 def _add_fasteners(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "name", nargs="?", metavar="NAME", help="which: '8d common', 'lag screw', '#8'; all without"
@@ -262,7 +298,25 @@ def _add_cuts(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "-o", "--output", metavar="OUT", help="write the full-size pattern: .svg or .dxf"
     )
+    parser.add_argument(
+        "--count",
+        type=_several,
+        default=1,
+        metavar="N",
+        help="for so many of a kind",
+    )
     parser.add_argument("--force", action="store_true", help="write over a file that exists")
+
+
+def _several(typed: str) -> int:
+    """Return how many pieces are meant. ArgumentTypeError where that is no number of pieces."""
+    if not (typed.isascii() and typed.isdigit() and 1 <= int(typed[:6]) <= MOST_PIECES):
+        raise argparse.ArgumentTypeError(f"how many pieces, 1 to {MOST_PIECES}: --count 3")
+    return int(typed[:6])
+
+
+MOST_PIECES = 100
+"""Of a kind, cut at once: beyond that the layout on sheets takes long."""
 
 
 def _add_label(parser: argparse.ArgumentParser) -> None:
@@ -313,6 +367,12 @@ COMMANDS = {
         _add_size,
         "size",
     ),
+    "sweep": _Command(
+        "one design at many sizes: gusts, weight and word over one or two of them",
+        "light.toml --vary 'foot.across=18 in..36 in'",
+        _add_sweep,
+        "sweep",
+    ),
     "compare": _Command(
         "one piece by every book of wind, or two designs", "light.toml", _add_compare, "compare"
     ),
@@ -347,6 +407,12 @@ COMMANDS = {
         "'8d common' --wood 'western redcedar'",
         _add_fasteners,
         "fasteners",
+    ),
+    "schema": _Command(
+        "what a design file may hold, or a result holds, as a JSON Schema",
+        "design",
+        _add_schema,
+        "schema",
     ),
     "verify": _Command(
         "every published answer that ships, worked out again beside its print",

@@ -25,7 +25,7 @@ def write_pattern(arguments: Namespace) -> int:
     if problem:
         return _refuse(problem)
     try:
-        drawn = pattern(cut_list(build_structure(read(arguments.file))))
+        drawn = pattern(cut_list(build_structure(read(arguments.file)), arguments.count))
     except DesignError as wrong:
         screen.complain(fault_lines(wrong.faults))
         return WRONG

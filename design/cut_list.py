@@ -17,7 +17,7 @@ from .structure import Structure
 
 @dataclass(frozen=True)
 class CutList:
-    """What has to be sawn for a design, and from what. ``kerf`` of the saw in m."""
+    """What has to be sawn for so many ``pieces`` of a design, and from what; ``kerf`` in m."""
 
     structure: Structure
     system: System
@@ -25,6 +25,7 @@ class CutList:
     flats: tuple[SheetGroup, ...]
     sticks: tuple[StickGroup, ...]
     others: tuple[OtherCut, ...]
+    pieces: int = 1
 
     @property
     def design(self) -> Design:
@@ -48,7 +49,7 @@ class CutList:
         return 1.0 - sum(group.area for group in laid) / bought if laid else None
 
     def volumes(self) -> Mapping[str, float]:
-        """Return the volume in m3 of all pieces of each part, by its name."""
+        """Return the volume in m3 of all that is sawn for each part, by its name."""
         found: Counter[str] = Counter()
         for flat in (cut for group in self.flats for cut in group.cuts):
             found[flat.part.name] += flat.count * flat.piece.volume  # pyright: ignore[reportArgumentType]
@@ -59,8 +60,8 @@ class CutList:
         return found
 
 
-def cut_list(structure: Structure) -> CutList:
-    """Return all that has to be sawn for a structure, laid out on what is sold in its units."""
+def cut_list(structure: Structure, number: int = 1) -> CutList:
+    """Return all that has to be sawn for so many of a structure, laid out on what is sold."""
     system: System = "metric" if structure.design.units == "metric" else "imperial"
     kerf = saw_kerf(system)
     copies = Counter(body.part for body in structure.bodies)
@@ -68,7 +69,7 @@ def cut_list(structure: Structure) -> CutList:
     sticks: list[StickCut] = []
     others: list[OtherCut] = []
     for index, part in enumerate(structure.design.parts):
-        many, shape = copies[index], part.shape
+        many, shape = number * copies[index], part.shape
         cast = sold_as(part.material) == "other"
         pieces = () if cast else (panels_of(shape) or ())
         lengths = () if cast or pieces else sticks_of(shape)
@@ -76,7 +77,7 @@ def cut_list(structure: Structure) -> CutList:
         flats += [FlatCut(part, piece, many * piece.copies) for piece in (*pieces, *boards)]
         sticks += [StickCut(part, stick, many * stick.copies) for stick in lengths]
         if not (pieces or lengths or boards):
-            volume = float(structure.part_volume[index])
+            volume = number * float(structure.part_volume[index])
             others.append(OtherCut(part, many, volume, block_of(shape)))
     return CutList(
         structure,
@@ -85,4 +86,5 @@ def cut_list(structure: Structure) -> CutList:
         sheet_groups(flats, system, kerf),
         stick_groups(sticks, system, kerf),
         tuple(others),
+        number,
     )

@@ -137,7 +137,7 @@ class _Together:
         for n, part in enumerate(parts):
             if len(part) < 3:
                 shared[n] = plane.NOTHING
-            elif len(part) > 4 or (part != boxes[n]).any():
+            elif not np.array_equal(part, boxes[n]):
                 shared[n] = plane.hull(part).intersection(shared[n])
         some = plane.area(shared) > LEAST_AREA
         ways, shared = ways[some], shared[some]

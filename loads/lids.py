@@ -27,6 +27,9 @@ LEANS_OVER = 0.5
 POST = 0.25
 """Solid supports that fill less of what they carry than this are posts: wind passes beneath."""
 
+LEAST_AREA = 1.0e-6
+"""Areas in m2 in plan that two bodies share, below which they only stand beside each other."""
+
 CLOSE = 0.1
 """Gap beneath a roof over its own reach in plan, up to which what stands there is closed by it."""
 
@@ -82,13 +85,13 @@ def lies_on_ground(structure: Structure, body: Body) -> bool:
 
 def covered(structure: Structure, i: int) -> BaseGeometry:
     """Return what of a body the closed bodies on top of it cover, in plan."""
-    return plane.union_of([_covers(structure, j) for j in _on_top(structure, i)])
+    return plane.union_of([_covers(structure, j) for j in on_top(structure, i)])
 
 
 def is_closed_above(structure: Structure, i: int) -> bool:
     """Return whether what stands on an open top closes at least half of it."""
     opening = top_plan(structure.bodies[i])
-    closing = [_closes(structure, j) for j in _on_top(structure, i)]
+    closing = [closes(structure, j) for j in on_top(structure, i)]
     return plane.union_of(closing).intersection(opening).area >= 0.5 * opening.area
 
 
@@ -108,13 +111,17 @@ def stands_on(upper: Body, lower: Body) -> bool:
     (x0, y0, _), (x1, y1, _) = upper.extent
     (u0, v0, _), (u1, v1, _) = lower.extent
     beside = u0 > x1 or u1 < x0 or v0 > y1 or v1 < y0
-    return not beside and bool(top_plan(lower).intersects(from_above(upper)))
+    return not beside and top_plan(lower).intersection(from_above(upper)).area > LEAST_AREA
 
 
 def is_free(structure: Structure, body: Body) -> bool:
     """Return whether wind passes beneath: it hangs alone, or on posts, panels or their frame."""
-    if isinstance(body.shape, Box) and body.shape.wall is not None:
-        return False
+    hollow_box = isinstance(body.shape, Box) and body.shape.wall is not None
+    return not hollow_box and flows_beneath(structure, body)
+
+
+def flows_beneath(structure: Structure, body: Body) -> bool:
+    """Return whether wind passes beneath a body, be it hollow or not."""
     below = carrying(structure, body)
     if not below:
         return bool(body.bottom > TOUCHING)
@@ -140,7 +147,8 @@ def carrying(structure: Structure, body: Body) -> list[Body]:
     found: list[Body] = []
     for other in structure.bodies:
         (x0, y0, z0), (x1, y1, z1) = other.extent
-        beside = x0 > high[0] or x1 < low[0] or y0 > high[1] or y1 < low[1]
+        overlap = np.minimum([x1, y1], high[:2]) - np.maximum([x0, y0], low[:2])
+        beside = bool((overlap < TOUCHING).any())
         if not beside and z0 < low[2] - TOUCHING and near <= z1 <= high[2]:
             found.append(other)
     return found
@@ -206,7 +214,7 @@ def top_plan(body: Body) -> BaseGeometry:
             return from_above(body)
 
 
-def _on_top(structure: Structure, i: int) -> list[int]:
+def on_top(structure: Structure, i: int) -> list[int]:
     """Return the bodies that stand on this one, are set into it, or go round its top."""
     below = structure.bodies[i]
     return [j for j, other in enumerate(structure.bodies) if stands_on(other, below)]
@@ -228,7 +236,7 @@ def _covers(structure: Structure, j: int) -> BaseGeometry:
             return plane.NOTHING
 
 
-def _closes(structure: Structure, j: int) -> BaseGeometry:
+def closes(structure: Structure, j: int) -> BaseGeometry:
     """Return what a body closes of an open top beneath it."""
     body = structure.bodies[j]
     match body.shape:

@@ -70,3 +70,21 @@ class Tops(Protocol):
     ) -> RoofWind:
         """Return the wind on a free roof with slopes, or a slab; ``closed`` is its plan."""
         ...
+
+    def inside(self, open_to_wind: bool) -> float:
+        """Return the coefficient of the air inside a body, either way."""
+        ...
+
+    def panel(self, place: str, open_to_wind: bool = False) -> float:
+        """Return the coefficient on one panel of a wall or slope, "inward" or "outward".
+
+        With that of the air inside.
+        """
+        ...
+
+    def local_suction(self, slope: float, h: float, sides: tuple[float, float]) -> float:
+        """Return the suction on one panel of a roof or lid, without the air inside.
+
+        ``slope`` in degrees, ``h`` its height above ground and ``sides`` of it in plan in m.
+        """
+        ...

@@ -22,6 +22,7 @@ from ..design.shapes.boxes import Box
 from ..design.shapes.flat import Panel, Plate
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
+from .inside_air import breathes, closed_in, floors
 from .lids import (
     body_beneath,
     covered,
@@ -171,6 +172,15 @@ def _surfaces(
         for outward, roof in _open_sides(structure, i):
             off = np.degrees(np.arccos(np.clip(-(along @ outward), -1.0, 1.0)))
             add(i, roof, coefficient["roof over an open side"] * _between(*BLOWS_IN, off))
+    for i in range(len(bodies)):
+        # the air inside presses what closes a body away from its floor
+        inside = figures.inside(breathes(structure, i)) if closed_in(structure, i) else 0.0
+        for j, region in closed_in(structure, i):
+            if j not in roofs:
+                below = floors(structure, i)
+                add(j, region, inside)
+                for k in below:
+                    add(k, region, -inside / len(below))
     tops = np.zeros((*area.shape, TERMS))
     tops[..., 2], tops[..., 5:7] = area, moment
     if not roofs:

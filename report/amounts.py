@@ -33,12 +33,6 @@ class Amounts:
         sign = "-" if metres < 0.0 and eighths else ""
         return sign + _tape(Fraction(eighths, 8))
 
-    def bare_length(self, metres: float) -> str:
-        """Return a length in inches or mm without its unit, for use beside one that has it."""
-        if self.metric:
-            return f"{_whole(metres * 1000.0, 'near'):,}"
-        return _mixed(Fraction(_whole(metres / INCH * 8.0, "near"), 8))
-
     def cut(self, metres: float) -> str:
         """Return a length to saw to: inches to 1/16, never in feet; mm."""
         return f"{self.bare_cut(metres)} {'mm' if self.metric else 'in'}"
@@ -133,10 +127,6 @@ class Amounts:
         """Return the gust to act at, down to 5 mph or km/h, as a number."""
         step = 5.0 * (KMH if self.metric else MPH)
         return 5 * _whole(metres_per_second / step, "down")
-
-    def whole_gust(self, metres_per_second: float) -> int:
-        """Return a wind to the nearest mph or km/h as a number."""
-        return _whole(metres_per_second / (KMH if self.metric else MPH), "near")
 
     @property
     def speed(self) -> float:

@@ -21,16 +21,13 @@ from .amounts import Amounts
 from .lines import Line, wrapped
 
 
-def as_read(examination: Examination, amounts: Amounts, brief: bool = False) -> list[Line]:
-    """Return what was read of every part; ``brief`` without repeating units and words."""
-    size = _Brief(amounts) if brief else _Spoken(amounts)
+def as_read(examination: Examination, amounts: Amounts) -> list[Line]:
+    """Return what was read of every part."""
+    size = _Spoken(amounts)
     copies = Counter(body.part for body in examination.structure.bodies)
     parts = examination.design.parts
     told = "; ".join(_part(part, copies[i], size) for i, part in enumerate(parts))
-    widths = " (flats / points / side)" if " / " in told else ""
-    return wrapped(
-        f"As read{size.key}{widths}: {told}. {_balance(examination, amounts)}", rest="  "
-    )
+    return wrapped(f"As read: {told}. {_balance(examination, amounts)}", rest="  ")
 
 
 def shape_words(examination: Examination) -> str:
@@ -64,10 +61,6 @@ class _Spoken:
 
     amounts: Amounts
 
-    @property
-    def key(self) -> str:
-        return ""
-
     def length(self, metres: float) -> str:
         return self.amounts.length(metres)
 
@@ -76,24 +69,6 @@ class _Spoken:
 
     def odd_polygon(self, sides: int, middle: str, side: str) -> str:
         return f"{sides} sides of {side}, {middle} from the middle to each"
-
-
-@dataclass(frozen=True)
-class _Brief(_Spoken):
-    """Sizes as bare inches or millimetres, a polygon's widths as three numbers."""
-
-    @property
-    def key(self) -> str:
-        return f", in {'mm' if self.amounts.metric else 'inches'}"
-
-    def length(self, metres: float) -> str:
-        return self.amounts.bare_length(metres)
-
-    def polygon(self, flats: str, points: str, side: str) -> str:
-        return f"{flats} / {points} / {side}"
-
-    def odd_polygon(self, sides: int, middle: str, side: str) -> str:
-        return f"{sides} sides of {side}, {middle} to the middle"
 
 
 def _part(part: Part, copies: int, size: _Spoken) -> str:

@@ -16,14 +16,12 @@ from .fastener_words import thin_nails
 from .joint_words import joint_assumptions
 from .load_words import load_assumptions
 from .member_words import member_assumptions
-from .remark import Remark, joined
+from .remark import joined
 
-_LUMBER = re.compile(r"^(.*) is ([\d /]+) in (?:wide and|by) ([\d /]+) in(?: high)?$")
-_SHEET = re.compile(r"^(.*) is ([\d /.]+ in) thick$")
 _STEEPEST_TOLD = radians(1.0)
 
 
-def assumptions(examination: Examination) -> tuple[Remark, ...]:
+def assumptions(examination: Examination) -> tuple[str, ...]:
     """Return every default that affected the answer, each true of this design."""
     amounts = Amounts(examination.design.units == "metric")
     return (
@@ -55,17 +53,16 @@ def first_source(source: str) -> str:
     return plain_source(source).split("; ")[0]
 
 
-def _weights(examination: Examination, amounts: Amounts) -> Iterator[Remark]:
+def _weights(examination: Examination, amounts: Amounts) -> Iterator[str]:
     design = examination.design
     used = dict.fromkeys(
         p.material for p in design.parts if p.material and p.mass is None and p.density is None
     )
     if design.weighed is not None and used:
         names = joined(used)
-        yield Remark(
+        yield (
             f"What is of {names} is scaled to the {amounts.mass(design.weighed)} that a scale "
-            "showed, all alike.",
-            f"{names} scaled to the scale",
+            "showed, all alike."
         )
         return
     for name in used:
@@ -76,44 +73,36 @@ def _weights(examination: Examination, amounts: Amounts) -> Iterator[Remark]:
             if light == heavy
             else f" ({amounts.bare_density(light)} to {amounts.bare_density(heavy)})"
         )
-        yield Remark(
+        yield (
             f"{name[0].upper()}{name[1:]} weighs {amounts.density(typical)}{band}: "
-            f"{of.stands_for} ({first_source(of.source)}).",
-            f"{name} {amounts.density(typical)}",
+            f"{of.stands_for} ({first_source(of.source)})."
         )
 
 
-def _sizes(examination: Examination) -> Iterator[Remark]:
+def _sizes(examination: Examination) -> Iterator[str]:
     for note in examination.design.notes:
-        size = note.partition(": ")[2] or note
-        size = _LUMBER.sub(r"\1 \2 x \3 in", size)
-        yield Remark(f"Read as: {note}.", _SHEET.sub(r"\1 \2", size))
+        yield f"Read as: {note}."
 
 
-def _ground(examination: Examination, amounts: Amounts) -> Iterator[Remark]:
+def _ground(examination: Examination, amounts: Amounts) -> Iterator[str]:
     ground = examination.standing.ground
-    yield Remark(
-        f"Ground '{ground.name}' means {ground.description}; you can tell it: {ground.field_cue}.",
-        "",
-    )
+    yield f"Ground '{ground.name}' means {ground.description}; you can tell it: {ground.field_cue}."
     bears = ground.ratings["allowable pressure"]
-    yield Remark(
+    yield (
         f"{ground.name[0].upper()}{ground.name[1:]} is taken to bear "
-        f"{amounts.pressure(bears.value)} ({plain_source(bears.source)}).",
-        f"{ground.name} bears {amounts.pressure(bears.value)}",
+        f"{amounts.pressure(bears.value)} ({plain_source(bears.source)})."
     )
     gives = ground.ratings.get("yield pressure")
     if gives is not None:
-        yield Remark(
+        yield (
             f"{ground.name[0].upper()}{ground.name[1:]} gives way under an edge at "
             f"{amounts.pressure(gives.value)} ({plain_source(gives.source)}), so it turns about a "
-            "line a little inside its edge.",
-            f"gives way at {amounts.pressure(gives.value)}",
+            "line a little inside its edge."
         )
-    yield Remark("Its foot is taken to bear on the ground all round.", "even")
+    yield "Its foot is taken to bear on the ground all round."
 
 
-def _level(examination: Examination, amounts: Amounts) -> Iterator[Remark]:
+def _level(examination: Examination, amounts: Amounts) -> Iterator[str]:
     """Say what one degree costs where no slope is given."""
     standing, limits = examination.standing, examination.limits
     if examination.site.slope is not None:
@@ -141,79 +130,64 @@ def _level(examination: Examination, amounts: Amounts) -> Iterator[Remark]:
             f"{amounts.gust(less)}"
         )
     if costs:
-        yield Remark(
+        yield (
             "The ground is taken as level, since no slope is given: one degree of slope brings "
-            f"{joined(costs)}.",
-            "level",
+            f"{joined(costs)}."
         )
     else:
-        yield Remark("The ground is taken as level, since no slope is given.", "level")
+        yield "The ground is taken as level, since no slope is given."
 
 
-def _earth(examination: Examination, amounts: Amounts) -> Iterator[Remark]:
+def _earth(examination: Examination, amounts: Amounts) -> Iterator[str]:
     """Tell what the earth beside posts is taken to hold, and how it is shared among them."""
     posts = examination.posts
     if posts is None:
         return
     pressure = amounts.pressure_per_depth(float(posts.bearing.min()))
-    yield Remark(
+    yield (
         f"The earth beside a post may be asked for {pressure} of depth (IBC Table 1806.2, for the "
-        f"class of {examination.site.ground}); the hole is filled and tamped in layers.",
-        f"earth beside posts {pressure}",
+        f"class of {examination.site.ground}); the hole is filled and tamped in layers."
     )
     if len(posts.part) > 1:
-        yield Remark(
+        yield (
             "All posts share the wind alike, each turning in the ground by itself; what braces "
-            "them to one another would help and is not counted.",
-            "posts share alike",
+            "them to one another would help and is not counted."
         )
 
 
-def _friction(examination: Examination) -> Iterator[Remark]:
+def _friction(examination: Examination) -> Iterator[str]:
     standing, design = examination.standing, examination.design
     kinds = dict.fromkeys(patch.contact for patch in standing.structure.patches)
     for kind in kinds:
         row = standing.ground.friction[kind]
         note = f"; {plain_source(row.note)}" if row.note else ""
-        yield Remark(
+        yield (
             f"Friction of {kind} on {standing.ground.name} is taken as {row.coefficient:.2f}: "
-            f"{plain_source(row.source)}{note}.",
-            f"friction of {kind} {row.coefficient:.2f}",
+            f"{plain_source(row.source)}{note}."
         )
     for i in dict.fromkeys(patch.part for patch in standing.structure.patches):
         part = design.parts[i]
         if part.contact is None and part.material is None:
-            yield Remark(
-                f"What {part.name} rubs on the ground with is not said: taken as wood.",
-                f"{part.name} rubs as wood",
-            )
+            yield f"What {part.name} rubs on the ground with is not said: taken as wood."
 
 
-def _held_together(examination: Examination) -> Iterator[Remark]:
+def _held_together(examination: Examination) -> Iterator[str]:
     loose = [part.name for part in examination.design.parts if part.loose]
     if loose:
-        yield Remark(
+        yield (
             f"All parts but {joined(loose)} are taken as held together; those are loose, held "
-            "by their weight alone, and judged about their own contact as well.",
-            f"held together but for {joined(loose)}",
+            "by their weight alone, and judged about their own contact as well."
         )
     elif len(examination.design.parts) > 1:
-        yield Remark(
-            "All parts are taken as held together, so that it tips and slides as one piece.",
-            "held together",
-        )
+        yield "All parts are taken as held together, so that it tips and slides as one piece."
 
 
-def _basis(examination: Examination) -> Iterator[Remark]:
+def _basis(examination: Examination) -> Iterator[str]:
     site, used = examination.site, examination.factors
     if site.basis == "service" and not site.safety_given:
-        yield Remark(
+        yield (
             f"Half again to spare is asked against tipping and sliding (factor of safety "
-            f"{site.safety:g}): {plain_source(used.source)}.",
-            "half again to spare",
+            f"{site.safety:g}): {plain_source(used.source)}."
         )
     elif not site.basis_given and site.basis != "service":
-        yield Remark(
-            f"Judged on the {site.basis} basis, since none is named: {plain_source(used.source)}.",
-            f"{site.basis} basis",
-        )
+        yield f"Judged on the {site.basis} basis, since none is named: {plain_source(used.source)}."

@@ -22,7 +22,6 @@ from .fingerprint import fingerprint
 from .not_checked import not_checked
 from .remark import within
 from .sources import sources
-from .stand import Stand, stand_of
 from .starts import starts
 from .tied_words import anchors_said
 from .typeset import PAPERS, typeset
@@ -52,9 +51,9 @@ def calculation_object(examination: Examination, paper: str) -> dict[str, Any]:
         ("File", design.file or None),
     ]
     lists = (
-        ("What was assumed", [remark.full for remark in assumptions(examination)]),
-        ("What was not checked", [remark.full for remark in not_checked(examination)]),
-        ("Take care", [remark.full for remark in cautions(examination)]),
+        ("What was assumed", list(assumptions(examination))),
+        ("What was not checked", list(not_checked(examination))),
+        ("Take care", list(cautions(examination))),
         ("Values from memory, not compared with the printed page", list(unverified(examination))),
         ("What was measured", records_said(design.several(Record), amounts)),
         ("References", sources(examination)),
@@ -108,10 +107,11 @@ def sections(examination: Examination) -> list[dict[str, Any]]:
 
 def _suggested(examination: Examination, amounts: Amounts) -> dict[str, Any] | None:
     """Return the checks with the anchors that the sheet suggests; None where it suggests none."""
-    if stand_of(examination) is not Stand.ANCHOR or examination.anchors is None:
+    choice = examination.verdict.tied.anchors
+    if choice is None or examination.held:
         return None
-    said = anchors_said(examination.anchors, examination, amounts)
+    said = anchors_said(choice, examination, amounts)
     return {
         "words": f"{said[0].upper()}{said[1:]}.",
-        "checks": check_rows(examination, amounts, examination.anchors.checks),
+        "checks": check_rows(examination, amounts, choice.checks),
     }

@@ -13,9 +13,9 @@ from ..design.structure import build_structure
 from ..loads.methods import standard_of
 from ..units import INCH, MPH
 from .amounts import Amounts
-from .dig_line import digging
+from .dig_line import dig_line, digging
 from .joint_words import lead_holes, names_of, needs_lead_holes
-from .remark import Remark, joined
+from .remark import capital, joined
 
 PEOPLE_HEIGHT = 27 * INCH
 STRONG_WIND = 130.0 * MPH
@@ -37,10 +37,10 @@ GENERAL = frozenset(
 )
 
 
-def cautions(examination: Examination) -> tuple[Remark, ...]:
+def cautions(examination: Examination) -> tuple[str, ...]:
     """Return every caution that applies to a design, in the order of their table."""
     return tuple(
-        Remark(_filled(row["text"], examination), _filled(row["short"], examination))
+        _filled(row["text"], examination)
         for row in references.table("cautions").rows
         if row["key"] in GENERAL or _APPLIES[row["key"]](examination)
     )
@@ -170,8 +170,8 @@ _APPLIES: Mapping[str, Callable[[Examination], bool]] = {
 }
 _FILLS: Mapping[str, Callable[[Examination], str]] = {
     "{height}": _height,
+    "{call}": lambda e: capital(dig_line(e.site.country)),
     "{digging}": digging,
-    "{laid}": lambda e: "keep away from it" if e.verdict.untied.stays_put else "lay it down",
     "{laid in time}": lambda e: (
         "keep away from it" if e.verdict.untied.stays_put else "lay it down or take it in, in time"
     ),

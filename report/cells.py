@@ -1,5 +1,9 @@
 """Cells of a table for spreadsheets: no text in one is taken for a formula, and each reads back."""
 
+import csv
+import io
+from collections.abc import Iterable, Mapping, Sequence
+
 _FIRST = ("=", "+", "-", "@", "\t", "\r", "'")
 """What a formula begins with, and the mark that keeps a text from being one."""
 
@@ -16,3 +20,12 @@ def from_cell(cell: str) -> str:
     ('-tower.toml', 'tower.toml')
     """
     return cell[1:] if cell.startswith("'") and cell[1:].startswith(_FIRST) else cell
+
+
+def as_table(columns: Sequence[str], rows: Iterable[Mapping[str, str]]) -> str:
+    """Return rows of cells under their heads, as spreadsheets read it."""
+    text = io.StringIO()
+    writer = csv.DictWriter(text, columns, lineterminator="\n")
+    writer.writeheader()
+    writer.writerows(rows)
+    return text.getvalue()

@@ -6,7 +6,7 @@ from ..checks.examination import MINIMUM, Examination
 from ..checks.judging import Check, Kind
 from ..loads.methods import standard_of
 from ..loads.uplift import SUCTION
-from ..units import plain
+from ..units import figure, plain
 from .fastened_seams import seam_notes, seam_of
 from .joint_words import joint_notes
 from .member_words import member_notes, member_of
@@ -100,7 +100,7 @@ def _wind_only(check: Check) -> str:
 def _bare(check: Check) -> str | None:
     if check.bare is None or not isfinite(check.bare):
         return None
-    return f"Bare factor of safety, without load factors: {check.bare:.2f}."
+    return f"Bare factor of safety, without load factors: {figure(check.bare, 2)}."
 
 
 def _remark(check: Check) -> str | None:

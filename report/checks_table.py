@@ -5,15 +5,14 @@ from math import isfinite
 from ..checks.examination import Examination
 from ..checks.judging import Check, Kind
 from ..loads.asce7.velocity_pressure import KINDS
-from ..units import FOOT, POUND_FORCE
+from ..units import FOOT, POUND_FORCE, figure
 from .amounts import Amounts
 from .check_notes import check_notes
-from .held_words import hold_short
+from .held_words import hold_downs, hold_short
 from .lines import Line, wrapped
 from .member_words import PLATES
 from .seam_words import seam_lines
 from .shortfalls import is_untied
-from .stand import hold_downs
 from .words import over_what
 
 _ABOUT = 22
@@ -138,13 +137,13 @@ def engineer(examination: Examination, amounts: Amounts) -> list[Line]:
 
 def _both(check: Check, amounts: Amounts) -> str:
     """Return demand and capacity in SI, and in pounds-force where the design is imperial."""
-    demand = f"{check.demand:,.1f}" if isfinite(check.demand) else "no bound"
-    said = f"demand {demand}, capacity {check.capacity:,.1f} {check.unit}"
+    demand = figure(check.demand, 1) if isfinite(check.demand) else "no bound"
+    said = f"demand {demand}, capacity {figure(check.capacity, 1)} {check.unit}"
     unit = {"N*m": (POUND_FORCE * FOOT, "lbf-ft"), "N": (POUND_FORCE, "lbf")}.get(check.unit)
     if amounts.metric or unit is None or not isfinite(check.demand):
         return said
     one, name = unit
-    return f"{said} ({check.demand / one:,.1f}, {check.capacity / one:,.1f} {name})"
+    return f"{said} ({figure(check.demand / one, 1)}, {figure(check.capacity / one, 1)} {name})"
 
 
 def _bearings(check: Check) -> str:

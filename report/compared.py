@@ -11,25 +11,6 @@ from .amounts import Amounts
 from .asked_wind import around
 from .faults import clean
 from .lines import Line, wrapped
-from .stand import Stand, stand_of
-
-WORDS = {
-    Stand.FALLS: "falls over",
-    Stand.SLIDES: "falls over",
-    Stand.STANDS: "stands by itself",
-    Stand.HELD: "held down",
-    Stand.SLIPS: "tie it down",
-    Stand.ANCHOR: "tie it down",
-    Stand.WEIGH: "weigh it down",
-    Stand.HOPELESS: "nothing here holds it",
-    Stand.PLANTED: "stands by its posts",
-    Stand.SHALLOW: "set it deeper",
-    Stand.SINKS: "sinks in",
-    Stand.PUSHED: "keep people off",
-    Stand.IN_PART: "comes apart",
-    Stand.WEAK: "comes apart",
-}
-"""What a piece does, in the few words that stand in every table."""
 
 _LEAST_TELLING = 0.02
 _ROW = "  {:<22} {:>9} {:>8} {:>6} {:>8} {:>7} {:>7}  {}"
@@ -139,7 +120,7 @@ def designs(one: Compared, other: Compared) -> list[Line]:
         ("slides at", *(_gust(each.forecast_sliding, amounts) for each in limits)),
         ("act at", *(_gust(each.act, amounts) for each in limits)),
         ("force of the wind", *(amounts.force(each.force) for each in both)),
-        ("", *(_word(each) for each in both)),
+        ("", *(str(each.examination.verdict.word) for each in both)),
     )
     for what, before, after in pairs:
         same = "the same" if before == after else after
@@ -199,7 +180,7 @@ def _row(name: str, one: Compared, amounts: Amounts) -> str:
         amounts.force(one.force),
         _gust(limits.forecast_tipping, amounts),
         _gust(limits.forecast_sliding, amounts),
-        _word(one),
+        str(one.examination.verdict.word),
     )
 
 
@@ -219,12 +200,8 @@ def _numbers(one: Compared) -> dict[str, Any]:
         "forecast_tipping_gust_m_s": limits.forecast_tipping,
         "forecast_sliding_gust_m_s": limits.forecast_sliding,
         "act_forecast_gust_m_s": limits.act,
-        "word": _word(one),
+        "word": str(one.examination.verdict.word),
     }
-
-
-def _word(one: Compared) -> str:
-    return WORDS[stand_of(one.examination)]
 
 
 def _gust(gust: float | None, amounts: Amounts) -> str:

@@ -31,7 +31,7 @@ def cut_lines(cuts: CutList) -> list[Line]:
     amounts = Amounts(cuts.design.units == "metric")
     unit = "mm" if amounts.metric else "1/16 in"
     found = [
-        *wrapped(f"{clean(cuts.design.name)}: cut list", rest="  ", mood="title"),
+        *wrapped(f"{clean(cuts.design.name)}: cut list{_for(cuts)}", rest="  ", mood="title"),
         *wrapped(
             f"Finished sizes to the nearest {unit}, angles from a square cut. A panel's sizes are "
             "those of its outer face.",
@@ -49,6 +49,11 @@ def cut_lines(cuts: CutList) -> list[Line]:
             found += wrapped(text, "  ", "    ")
     found += [Line(""), *_to_buy(cuts, amounts), Line(""), *_weight(cuts, amounts)]
     return [*found, *_care(cuts, amounts), *_left_out(cuts), *_next(cuts)]
+
+
+def _for(cuts: CutList) -> str:
+    """Return for how many pieces it is, where it is for several."""
+    return "" if cuts.pieces == 1 else f", for {counted(cuts.pieces, 'piece')}"
 
 
 def _flats(group: SheetGroup, design: Design, amounts: Amounts) -> list[Line]:
@@ -167,7 +172,7 @@ def _weight(cuts: CutList, amounts: Amounts) -> list[Line]:
     """Return the weight of the pieces beside the design's, and why they are one."""
     structure = cuts.structure
     typical = WEIGHINGS.index("typical")
-    whole = structure.mass("typical")
+    whole = cuts.pieces * structure.mass("typical")
     volumes = cuts.volumes()
     sawn = sum(
         float(structure.part_mass[typical, i]) * volumes[part.name] / float(volume)
@@ -181,7 +186,8 @@ def _weight(cuts: CutList, amounts: Amounts) -> list[Line]:
         said += f", {amounts.mass(whole)} with what has weight and no size"
     if any(part.covering > 0.0 for part in cuts.design.parts):
         said += ", coverings included"
-    said += f"; the design weighs {amounts.mass(whole)}."
+    of = "the design" if cuts.pieces == 1 else "each"
+    said += f"; {of} weighs {amounts.mass(whole / cuts.pieces)}."
     mitred = any(cut.stick.mitre and not cut.stick.parallel for g in cuts.sticks for cut in g.cuts)
     if mitred or any(isinstance(cut.piece, Panel) for g in cuts.flats for cut in g.cuts):
         said += " Seams and mitres leave neither gap nor overlap: nothing is counted twice."

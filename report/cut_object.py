@@ -37,6 +37,7 @@ def cut_object(cuts: CutList) -> Mapping[str, Any]:
             {"part": clean(part.name), "cut_m3": volumes[part.name], "design_m3": float(volume)}
             for part, volume in zip(cuts.design.parts, structure.part_volume, strict=True)
         ],
+        "pieces": cuts.pieces,
         "mass_kg": structure.mass("typical"),
     }
 

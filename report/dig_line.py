@@ -2,7 +2,7 @@
 
 from .. import references
 from ..checks.examination import Examination
-from .stand import anchor_word
+from .held_words import anchor_word
 
 ANYWHERE = "call 811 in the US, the local line elsewhere,"
 ELSEWHERE = "call the local line"

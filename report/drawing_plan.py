@@ -16,7 +16,7 @@ from .drawing_scale import Placed, Scale
 from .governing import Governing, governing
 from .paper import BOLD, FINE, LETTERS, PLAIN, THIN, Paper, points, stands, wide
 from .seen import Seen, from_above
-from .stand import Stand, anchors_meant, stand_of
+from .set_out import set_out
 from .words import over_what
 
 _DOT = 1.5
@@ -63,11 +63,7 @@ class Plan:
     def suggested(self) -> Array:
         """Return where anchors are proposed (n, 2) in m; none where it has or needs none."""
         found = self.examination
-        if found.held or not anchors_meant(found):
-            return np.empty((0, 2))
-        if stand_of(found) is Stand.ANCHOR and found.anchors is not None:
-            return self._own(found.anchors.held.anchors[-1].points)
-        return self._own(found.remedies.stakes.points)
+        return np.empty((0, 2)) if found.held else set_out(found).anchors
 
     @cached_property
     def guys(self) -> list[tuple[Array, Array]]:

@@ -13,7 +13,6 @@ from .amounts import Amounts
 from .fastener_words import several, thick_enough, too_short
 from .joint_words import made, reasons
 from .lines import Line, wrapped
-from .remark import Remark, joined
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -48,25 +47,15 @@ def seam_remedy(examination: Examination, seam: "SeamFound", amounts: Amounts) -
     return _remedy(_sized(examination, seam), amounts)
 
 
-def failing_seams(examination: Examination) -> "tuple[SeamFound, ...]":
-    """Return the fastened seams that do not hold, in the file's order."""
-    return tuple(one for one in examination.fastened_seams if not one.check.passes)
-
-
 def seam_sizes(examination: Examination, amounts: Amounts) -> list[Line]:
     """Return all fastened seams with what would make them hold; nothing where there are none."""
     found = _lines(examination, examination.fastened_seams, amounts)
     return [Line("Seams"), *found] if found else []
 
 
-def seam_assumptions(examination: Examination) -> Iterator[Remark]:
+def seam_assumptions(examination: Examination) -> Iterator[str]:
     """Return what fastened seams leave open."""
     amounts = Amounts(examination.design.units == "metric")
-    reaches = [
-        seam.holds.penetration for seam in examination.fastened_seams if seam.row.cleat is not None
-    ]
-    thick = thick_enough("cleats", reaches, amounts)
-    brief = f"{thick or 'seams without cleats'}, in wood that gets wet"
     for seam in examination.fastened_seams:
         row = seam.row
         said = ["each panel by a row of its own, heads in the panels"]
@@ -82,19 +71,7 @@ def seam_assumptions(examination: Examination) -> Iterator[Remark]:
             said.append("fastened in wood that was wet or gets wet, the worse of the two")
         if row.fastener.kind == "staple" and row.crown is None:
             said.append("crowns along the grain under them, the weaker way")
-        yield Remark(f"Seams of '{row.part}': {'; '.join(said)}.", brief)
-        brief = ""
-
-
-def seams_under_loads(examination: Examination) -> Remark | None:
-    """Return that seams are judged by the wind alone, where loads are named besides."""
-    if not examination.fastened_seams or not examination.loads:
-        return None
-    loads = joined(f"'{one.load.name}'" for one in examination.loads)
-    return Remark(
-        f"Seams are judged by the wind alone: what {loads} asks of them was not checked.",
-        f"seams under {loads}",
-    )
+        yield f"Seams of '{row.part}': {'; '.join(said)}."
 
 
 def seam_object(seam: "SeamFound") -> Mapping[str, Any]:
@@ -137,11 +114,6 @@ def sized_seam_object(examination: Examination, seam: "SeamFound") -> Mapping[st
             for one in sizing.remedies
         ],
     }
-
-
-def parts_of(seams: "Iterable[SeamFound]") -> str:
-    """Return the parts of seams as a list in a sentence."""
-    return joined(f"'{seam.row.part}'" for seam in seams)
 
 
 def _sized(examination: Examination, seam: "SeamFound") -> "SeamSizing":

@@ -9,7 +9,6 @@ from ..checks.joints.fastener_sets import BLOCKS
 from ..checks.joints.joint_check import JointFound
 from ..materials.fastener import Fastener
 from .amounts import Amounts
-from .remark import Remark
 
 _JUDGED = "judgement"
 
@@ -29,16 +28,13 @@ def several(fastener: Fastener) -> str:
     return f"{name} long" if measured and " x " not in name else name
 
 
-def thin_nails(examination: Examination) -> Iterator[Remark]:
+def thin_nails(examination: Examination) -> Iterator[str]:
     """Return what was taken of nails, brads and pins thinner than NDS prints any."""
     rows = [each.row for each in (*examination.joints, *examination.fastened_seams)]
     for fastener in dict.fromkeys(row.fastener for row in rows):
         if fastener.kind == "nail" and fastener.confidence == _JUDGED:
             said = "; ".join(fastener.notes)
-            yield Remark(
-                f"{plural(fastener.name)}: {said} ({fastener.source}).",
-                f"{plural(fastener.name)}: {said}",
-            )
+            yield f"{plural(fastener.name)}: {said} ({fastener.source})."
 
 
 def too_short(holds: Capacity, into: str, amounts: Amounts) -> str:

@@ -57,8 +57,9 @@ def title(facts: Facts, width: int) -> list[Line]:
 def word_line(verdict: Verdict, facts: Facts) -> tuple[str, str]:
     """Return the word and what follows it on its line."""
     said = why(verdict, facts).lstrip(" ,:")
-    if_ = if_fastened(verdict.unfastened)
-    return verdict.word.upper(), f"{said}, {if_}" if if_ and verdict.word in GOOD else said
+    names = verdict.unfastened if verdict.is_good else verdict.carrying
+    if_ = if_fastened(names) if verdict.may_be_sold else ""
+    return verdict.word.upper(), f"{said}, {if_}" if if_ else said
 
 
 def mood_of(word: Word) -> Mood:

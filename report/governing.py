@@ -34,11 +34,6 @@ class Governing:
     balance: Array
 
     @property
-    def aslant(self) -> float:
-        """Return how far (rad) the wind blows off the way in which it turns over."""
-        return float(np.arccos(np.clip(self.toward @ self.wind, -1.0, 1.0)))
-
-    @property
     def arm(self) -> float:
         """Return how far (m) the centre of mass lies from the line that it turns about."""
         return self.pivot - float(self.toward @ self.balance[:2])

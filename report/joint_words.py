@@ -13,7 +13,7 @@ from ..checks.judging import Check
 from ..loads.combinations import factors_of_parts, resistance_basis
 from ..materials.fastener import Fastener
 from .amounts import Amounts
-from .remark import Remark, joined
+from .remark import joined
 from .words import quarter
 
 DENSE = 0.5
@@ -97,32 +97,10 @@ def made(fastener: Fastener) -> str:
     return {"deck screw": _MAKERS, "staple": _STAPLES}.get(fastener.kind, "")
 
 
-def failing_joints(examination: Examination) -> tuple[JointFound, ...]:
-    """Return the joints that do not hold, the worst first."""
-    failed = [joint for joint in examination.joints if not joint.check.passes]
-    return tuple(sorted(failed, key=lambda joint: -joint.check.rank))
-
-
 def sized(examination: Examination, joint: JointFound) -> JointSizing:
     """Return the ways to make a joint hold."""
     site = examination.site
     return size_joint(examination.structure, joint, factors_of_parts(site), resistance_basis(site))
-
-
-def uncovered(examination: Examination) -> list[str]:
-    """Return the parts of which no joint says how they are fastened to what carries them."""
-    parts = [part for part in examination.design.parts if not part.loose]
-    fastened = {joint.row.of for joint in examination.joints}
-    named = fastened | {joint.row.to for joint in examination.joints}
-    roots = [part.name for part in parts if part.place.reference is None]
-    found = [
-        part.name
-        for part in parts
-        if part.place.reference is not None and part.hangs_at is None and part.name not in fastened
-    ]
-    apart = [name for name in roots if len(roots) > 1 and name not in named]
-    names = [part.name for part in parts]
-    return sorted({*found, *apart}, key=names.index)
 
 
 def needs_lead_holes(joint: JointFound) -> bool:
@@ -141,9 +119,8 @@ def lead_holes(fastener: Fastener, gravity: float | None) -> bool:
     return fastener.kind == "lag screw" or (fastener.kind == "wood screw" and dense)
 
 
-def joint_assumptions(examination: Examination) -> Iterator[Remark]:
+def joint_assumptions(examination: Examination) -> Iterator[str]:
     """Return what each joint leaves open."""
-    brief = "joints set evenly, in wood that gets wet"
     for joint in examination.joints:
         row, of_them = joint.row, joint.fasteners
         said: list[str] = []
@@ -160,8 +137,7 @@ def joint_assumptions(examination: Examination) -> Iterator[Remark]:
         if row.fastener.kind == "staple" and row.crown is None:
             said.append("crowns along the grain under them, the weaker way")
         if said:
-            yield Remark(f"Joint '{row.name}': {'; '.join(said)}.", brief)
-            brief = ""
+            yield f"Joint '{row.name}': {'; '.join(said)}."
 
 
 def _pattern(joint: JointFound) -> str:

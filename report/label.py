@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from ..checks.examination import Examination
+from ..checks.verdict import Reason, Word
 from ..design.faults import DesignError, Fault
 from ..design.model import Design
 from ..design.scan import Spot, scan
@@ -16,7 +17,6 @@ from .amounts import Amounts
 from .label_sentences import Forms
 from .seller_words import TESTED, WITHOUT, overstated, overstated_in_print
 from .shop import Shop
-from .stand import Stand, stand_of
 
 SHORT, LONG = 160, 700
 """So many characters the texts have at most."""
@@ -222,9 +222,9 @@ def _without_act(examination: Examination) -> Refusal | None:
     if examination.limits.act is None:
         reason = f"no gust below {amounts.gust(150.0)} tips or slides it: there is none to print"
         return Refusal(examination, ACT_AT, reason)
-    stand = stand_of(examination)
-    if stand in (Stand.FALLS, Stand.SLIDES):
-        how = "falls over" if stand is Stand.FALLS else "slides away"
+    verdict = examination.verdict
+    if verdict.word is Word.FALLS_OVER:
+        how = "slides away" if verdict.reason is Reason.DOWNHILL else "falls over"
         return Refusal(examination, ACT_AT, f"it {how} with no wind at all: mend the design first")
     return None
 

@@ -1,7 +1,5 @@
 """Labels of many designs for other programs: a row each of a table, an object each of JSON."""
 
-import csv
-import io
 from collections.abc import Iterable, Mapping
 from typing import Any
 
@@ -9,7 +7,7 @@ from ..checks.examination import Examination
 from ..checks.surroundings import act_by_exposure
 from .amounts import Amounts
 from .asked_wind import SURROUNDINGS
-from .cells import as_cell
+from .cells import as_cell, as_table
 from .faults import clean
 from .fingerprint import design_mark, fingerprint, tables_mark
 from .label import Label, Refusal
@@ -41,13 +39,8 @@ COLUMNS = (
 
 def label_csv(labels: Iterable[Label]) -> str:
     """Return a table with a row for each label, as spreadsheets read it."""
-    text = io.StringIO()
-    writer = csv.DictWriter(text, COLUMNS, lineterminator="\n")
-    writer.writeheader()
-    writer.writerows(
-        {key: as_cell(value) for key, value in label_row(label).items()} for label in labels
-    )
-    return text.getvalue()
+    rows = (label_row(label) for label in labels)
+    return as_table(COLUMNS, ({key: as_cell(value) for key, value in row.items()} for row in rows))
 
 
 def label_row(label: Label) -> dict[str, str]:
@@ -60,7 +53,7 @@ def label_row(label: Label) -> dict[str, str]:
         "short": label.short,
         "long": label.long,
         "fingerprint": fingerprint(design),
-        "not checked": "; ".join(_unnamed(one.short) for one in not_checked(label.examination)),
+        "not checked": "; ".join(one.topic for one in label.examination.verdict.not_looked_at),
         "design mark": design_mark(design),
         "tables mark": tables_mark(),
     }
@@ -108,7 +101,7 @@ def label_object(found: Label | Refusal) -> dict[str, Any]:
         "forecast_sliding_gust_m_s": limits.forecast_sliding,
         "push_N": limits.push,
         "anchors": anchors_in_brief(examination),
-        "not_checked": [remark.full for remark in not_checked(examination)],
+        "not_checked": list(not_checked(examination)),
     }
 
 
@@ -131,12 +124,3 @@ def anchors_in_brief(examination: Examination) -> str:
 
 def _gust(gust: float | None, amounts: Amounts, beyond: str) -> str:
     return beyond if gust is None else amounts.gust(gust)
-
-
-def _unnamed(unchecked: str) -> str:
-    """Return what was not checked without the names of parts, which are the builder's own."""
-    if unchecked.endswith(" fastened"):
-        return "how its parts are fastened"
-    if "hub and axle of " in unchecked:
-        return unchecked.partition(" of ")[0]
-    return unchecked

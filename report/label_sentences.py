@@ -3,8 +3,9 @@
 from ..checks.anchoring.held import Held
 from ..checks.examination import Examination
 from ..checks.judging import Kind
+from ..checks.not_looked_at import Topic
 from ..checks.surroundings import act_by_exposure
-from ..checks.verdict import most
+from ..checks.verdict import HOLDING, Tied, Way, Word
 from ..design.model import Design
 from ..design.record_table import Record
 from ..loads.given import GivenLoad
@@ -13,11 +14,8 @@ from .amounts import MPH, Amounts
 from .asked_wind import around, mapped
 from .dates import day
 from .dig_line import dig_line, digging
-from .held_words import hold_short
 from .label_anchors import each_holds, how_many, of_what, where
-from .not_checked import not_checked
 from .remark import counted, joined
-from .stand import Stand, holding_checks, stand_of
 from .starts import tie_down
 
 Forms = tuple[str, ...]
@@ -99,21 +97,20 @@ def tests(design: Design) -> tuple[Record, ...]:
 
 def hold(examination: Examination) -> Forms:
     """Return how to hold it down, with the wind that this was worked out for."""
-    amounts, stand = _amounts(examination), stand_of(examination)
+    amounts, verdict = _amounts(examination), examination.verdict
     winds = worked_out_for(examination, amounts)
-    if stand is Stand.HOPELESS:
-        return tuple(f"No stakes and no weight in our lists hold it in {wind}." for wind in winds)
-    if stand is Stand.SLIPS:
-        what = hold_short(examination)
-        return tuple(f"The {what} of its plan do not hold it in {wind}." for wind in winds)
     if examination.posts is not None:
         its, do = _posts(examination)
-        if stand is Stand.SHALLOW:
+        if verdict.word is Word.SET_IT_DEEPER:
             return tuple(f"I{its[1:]} {do} not hold it in {wind}." for wind in winds)
         return tuple(f"With {its}, it was worked out for {wind}." for wind in winds)
-    if not (examination.held or examination.needs_anchors):
-        return tuple(f"It was worked out untied, for {wind}." for wind in winds)
-    how = _held(examination) if examination.held else _remedy(examination, amounts, stand)
+    if not verdict.tied.ways:
+        if verdict.tied.needed:
+            said = "No stakes and no weight in our lists hold it in {wind}."
+        else:
+            said = "It was worked out untied, for {wind}."
+        return tuple(said.format(wind=wind) for wind in winds)
+    how = _held_by(examination, verdict.tied, amounts)
     middle = how[len(how) // 2]
     forms = [(how[0], winds[0]), (how[0], winds[1]), (middle, winds[1]), (how[-1], winds[1])]
     forms.append((how[-1], winds[-1]))
@@ -140,12 +137,9 @@ def shortfalls(examination: Examination) -> Forms:
 
     How hard the ground is pressed tells nothing while the piece tips.
     """
-    held = {check.name for check in holding_checks(examination)}
-    tips = any(not check.passes for check in holding_checks(examination))
-    kinds = {
-        check.kind for check in examination.checks if not check.passes and check.name not in held
-    }
-    if tips:
+    failing = {check.kind for check in examination.checks if not check.passes}
+    kinds = failing - set(HOLDING)
+    if failing & set(HOLDING):
         kinds -= {Kind.BEARING}
     words = _SHORT_OF | (_SHORT_OF_POSTS if examination.posts is not None else {})
     said = (
@@ -196,15 +190,14 @@ def first_unchecked(examination: Examination) -> str:
 
 def _unchecked(examination: Examination) -> list[str]:
     """Return of joints, strength and snow what was not checked; snow never is."""
-    said = [remark.short for remark in not_checked(examination)]
-    found = ["Snow"]
-    if any(short.startswith("strength of") for short in said):
-        part = any(check.kind is Kind.MEMBER for check in examination.checks)
-        found.insert(0, "Strength of some parts" if part else "Strength")
-    if any(short.endswith(" fastened") for short in said):
-        some = any(check.kind is Kind.JOINT for check in examination.checks)
-        found.insert(0, "Some joints" if some else "Joints")
-    return found
+    open_ = {one.topic for one in examination.verdict.not_looked_at if one.of}
+    kinds = {check.kind for check in examination.checks}
+    found: list[str] = []
+    if Topic.FASTENING in open_:
+        found.append("Some joints" if Kind.JOINT in kinds else "Joints")
+    if Topic.STRENGTH in open_:
+        found.append("Strength of some parts" if Kind.MEMBER in kinds else "Strength")
+    return [*found, "Snow"]
 
 
 def use(examination: Examination) -> Forms:
@@ -248,24 +241,22 @@ def _posts(examination: Examination) -> tuple[str, str]:
     return f"{what} set {deep} deep", "does" if many == 1 else "do"
 
 
-def _remedy(examination: Examination, amounts: Amounts, stand: Stand) -> Forms:
-    """Return what would hold it: the anchors that were found to do, else weight or a wider foot."""
-    remedies, choice = examination.remedies, examination.anchors
-    if choice is not None:
-        each = _each(examination, choice.held)
-        said = f"With {of_what(choice.held)}, {where(choice)}{each}"
-        return said, f"With {of_what(choice.held)}{each}", f"With {how_many(choice.held)}{each}"
-    if stand is Stand.WEIGH and remedies.ballast > most("weight laid low"):
-        return (f"On a foot {amounts.width_needed(remedies.base_width or 0.0)} across",)
-    return (f"With {amounts.mass_needed(remedies.ballast)} fixed low on its foot",)
-
-
-def _held(examination: Examination) -> Forms:
-    """Return what holds it by its design."""
-    held = examination.held
-    each = _each(examination, held)
-    said = f"With {of_what(held)} as on its sheet{each}"
-    return said, f"With its {how_many(held)}{each}"
+def _held_by(examination: Examination, tied: Tied, amounts: Amounts) -> Forms:
+    """Return what holds it, or would: its own, anchors, guys, weight or a wider foot."""
+    if tied.ways[0] is Way.OWN:
+        each = _each(examination, examination.held)
+        said = f"With {of_what(examination.held)} as on its sheet{each}"
+        return said, f"With its {how_many(examination.held)}{each}"
+    if tied.anchors is not None:
+        held = tied.anchors.held
+        each = _each(examination, held)
+        said = f"With {of_what(held)}, {where(tied.anchors)}{each}"
+        return said, f"With {of_what(held)}{each}", f"With {how_many(held)}{each}"
+    if tied.guys is not None:
+        return (f"With {counted(tied.guys.row.count, 'guy')} of {tied.guys.row.line}",)
+    if tied.weight is not None:
+        return (f"With {amounts.mass_needed(tied.weight)} fixed low on its foot",)
+    return (f"On a foot {amounts.width_needed(tied.width or 0.0)} across",)
 
 
 def _each(examination: Examination, held: Held) -> str:

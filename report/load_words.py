@@ -10,7 +10,7 @@ from ..design.shapes.weight import Weight
 from ..loads.combinations import resistance_basis
 from ..statics.fit import FIT
 from .amounts import Amounts
-from .remark import Remark, joined
+from .remark import joined
 
 _Ways = dict[tuple[tuple[str, ...], tuple[str, ...]], list[str]]
 """By parts whose strength was not judged and parts that hang: the loads that go through them."""
@@ -19,7 +19,7 @@ _NAMED = 6
 _NAMED_BRIEFLY = 3
 
 
-def load_assumptions(examination: Examination) -> Iterator[Remark]:
+def load_assumptions(examination: Examination) -> Iterator[str]:
     """Return on which part each named load was taken to act, and how long it lasts."""
     amounts = Amounts(examination.design.units == "metric")
     for one in examination.loads:
@@ -27,28 +27,24 @@ def load_assumptions(examination: Examination) -> Iterator[Remark]:
         if one.off > FIT:
             off = f", {amounts.length(one.off)} from it"
         if one.load.on is None:
-            yield Remark(
+            yield (
                 f"'{name}' is taken to act on {one.part}, the nearest part{off}: write  on = '..'  "
-                "with the part's name if it acts on another.",
-                f"'{name}' acts on {one.part}",
+                "with the part's name if it acts on another."
             )
         elif off:
-            yield Remark(
-                f"'{name}' acts on {one.part}{off}: 'at' is measured from the middle of the "
-                "design.",
-                f"'{name}'{off}",
+            yield (
+                f"'{name}' acts on {one.part}{off}: 'at' is measured from the middle of the design."
             )
     judged = examination.joints or any(one.loads for one in examination.members.judged)
     if examination.loads and judged:
-        yield Remark(
+        yield (
             f"On joints and strength {_acting(examination)}. Without wind wood holds that as what "
             f"lasts ten years in all: {_lasting(examination)}; in wind as it holds wind, each less "
-            "than alone, since both seldom come at their worst together.",
-            "",
+            "than alone, since both seldom come at their worst together."
         )
 
 
-def loads_unchecked(examination: Examination) -> Remark | None:
+def loads_unchecked(examination: Examination) -> str | None:
     """Return what named loads ask of that was not checked: strength on their way to the ground."""
     ways: _Ways = {}
     for one in examination.loads:
@@ -58,21 +54,7 @@ def loads_unchecked(examination: Examination) -> Remark | None:
     if not ways:
         return None
     full = [_sentence(weak, hung, joined(loads)) for (weak, hung), loads in ways.items()]
-    return Remark(" ".join(full), _short(examination, ways))
-
-
-def _short(examination: Examination, ways: _Ways) -> str:
-    """Return what of that no other remark says: parts that only wind was asked of, and hooks."""
-    by_wind = {one.name for one in examination.members.judged}
-    parts = dict.fromkeys(name for weak, _ in ways for name in weak if name in by_wind)
-    hooks = dict.fromkeys(name for _, hung in ways for name in hung)
-    found = [
-        f"{what} of {joined(names) if len(names) <= _NAMED_BRIEFLY else f'{len(names)} parts'}"
-        for what, names in (("strength", parts), ("hooks", hooks))
-        if names
-    ]
-    under = joined(dict.fromkeys(name for loads in ways.values() for name in loads))
-    return f"{joined(found)} under {under}" if found else ""
+    return " ".join(full)
 
 
 def _sentence(weak: tuple[str, ...], hung: tuple[str, ...], loads: str) -> str:

@@ -13,14 +13,11 @@ from ..materials.metal import Metal
 from ..materials.plastic import Plastic
 from ..materials.sheets import Sheet
 from .amounts import Amounts
-from .remark import Remark, joined
+from .remark import joined
 
 MEMORY = "memory"
 
 _NAMED = 6
-_NAMED_BRIEFLY = 2
-_BRIEF = 32
-"""So many letters of names take no more room than their number does."""
 _WHY = {
     "no values": "no published strength of its stuff in this size is at hand",
     "no material": "its material is not named",
@@ -115,54 +112,47 @@ def _slender(member: Member) -> str:
     return f"{said} It is none, pressed by less than {share} of what it holds along itself."
 
 
-def member_assumptions(examination: Examination) -> Iterator[Remark]:
+def member_assumptions(examination: Examination) -> Iterator[str]:
     """Return what was taken for granted of the strength of parts."""
     judged = examination.members.judged
     stuffs = [one.stuff for one in judged]
     if not judged:
         return
     if any(isinstance(stuff, (Lumber, Sheet)) for stuff in stuffs):
-        yield Remark("Wood is taken as wet in use, as out of doors.", "")
+        yield "Wood is taken as wet in use, as out of doors."
     grades: dict[str, list[str]] = {}
     for one in judged:
         if isinstance(one.stuff, Lumber) and not one.graded:
             grades.setdefault(one.stuff.grade, []).append(one.name)
     for grade, names in grades.items():
-        yield Remark(
+        yield (
             f"The lumber of {joined(names)} is taken as {grade} grade, the lowest commonly sold: "
-            "write  grade = 'No. 2'  if its stamp says so.",
-            f"{grade} grade lumber",
+            "write  grade = 'No. 2'  if its stamp says so."
         )
     if any(isinstance(stuff, Sheet) for stuff in stuffs):
         names = [one.name for one in judged if isinstance(one.stuff, Sheet)]
         deciding = joined([one.name for one in judged if one.by_grain])
         told = f" Turned round, {deciding} would not be judged the same." if deciding else ""
-        yield Remark(
+        yield (
             f"The face grain of {joined(names)} is taken to run along the longer side of each "
-            f"piece; plywood is taken as the weakest lay-up, of three layers.{told}",
-            f"face grain of {deciding} along its longer side" if deciding else "",
+            f"piece; plywood is taken as the weakest lay-up, of three layers.{told}"
         )
     boards = [one for one in judged if isinstance(one.stuff, Lumber) and one.role in _BOARDS]
     if boards:
         names = joined([one.name for one in boards])
-        yield Remark(
+        yield (
             f"{_capital(names)}: boards no wider than 5 1/2 in, as strong as lumber of their grade "
             "though thinner, along their longer side or, over beams and on roofs, from support to "
-            "support; separate, so that one of them alone carries who stands on it.",
-            "",
+            "support; separate, so that one of them alone carries who stands on it."
         )
     for stuff in dict.fromkeys(stuff for stuff in stuffs if isinstance(stuff, (Metal, Plastic))):
-        yield Remark(
-            f"{stuff.name[0].upper()}{stuff.name[1:]} is taken as {stuff.stands_for}.",
-            "",
-        )
+        yield f"{stuff.name[0].upper()}{stuff.name[1:]} is taken as {stuff.stands_for}."
     sticks = [one for one in judged if one.forces]
     if sticks:
-        yield Remark(
+        yield (
             f"{_capital(joined([one.name for one in sticks]))}: bent, pressed, sheared and twisted "
             "as the balance of the whole piece gives it, each joint as stiff as its fasteners are "
-            "said to be, three times so and a third; the crush where it bears is left out.",
-            "",
+            "said to be, three times so and a third; the crush where it bears is left out."
         )
 
 
@@ -177,7 +167,7 @@ def member_unverified(examination: Examination) -> Iterator[str]:
         yield f"The strength of {joined(names)}: from memory of {source}."
 
 
-def strength_unchecked(examination: Examination) -> Remark:
+def strength_unchecked(examination: Examination) -> str:
     """Return the parts whose strength was not checked, with the reason where there is one."""
     done = {one.name for one in examination.members.judged}
     parts = [
@@ -188,7 +178,7 @@ def strength_unchecked(examination: Examination) -> Remark:
     if not done:
         kinds = _stuffs(examination)
         full = f"The strength of the {kinds} was not checked: bending, splitting, panels under wind"
-        return Remark(f"{full}{_reasons(examination)}.", f"strength of {kinds}")
+        return f"{full}{_reasons(examination)}."
     judged = [one.name for one in examination.members.judged]
     loaded = [one.name for one in examination.members.judged if one.loads]
     both = " and named loads" if loaded == judged else ""
@@ -196,27 +186,10 @@ def strength_unchecked(examination: Examination) -> Remark:
     if loaded and not both:
         alone += f", of {joined(loaded)} under named loads too"
     if not parts:
-        return Remark(
-            f"The strength of wood and metal was not checked in full: {alone}.",
-            "splitting, knots, holes",
-        )
+        return f"The strength of wood and metal was not checked in full: {alone}."
     names = [part.name for part in parts]
     said = joined(names) if len(names) <= _NAMED else f"{len(names)} of its parts"
-    brief = len(names) <= _NAMED_BRIEFLY or len(joined(names)) <= _BRIEF
-    short = joined(names) if brief else f"{len(names)} of its parts"
-    return Remark(
-        f"The strength of {said} was not checked; {alone}{_reasons(examination)}.",
-        f"strength of {short}",
-    )
-
-
-def weak_by_load(examination: Examination) -> dict[str, list[str]]:
-    """Return the parts that are not strong enough by the named load that governs, "" for wind."""
-    found: dict[str, list[str]] = {}
-    for one in examination.members.judged:
-        if not one.check.passes:
-            found.setdefault(one.check.load, []).append(one.name)
-    return dict(sorted(found.items(), key=lambda each: bool(each[0])))
+    return f"The strength of {said} was not checked; {alone}{_reasons(examination)}."
 
 
 def _reasons(examination: Examination) -> str:

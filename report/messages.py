@@ -150,7 +150,6 @@ NEXT = {
     "base width": "the foot into the file",
 }
 NEXT_PAPER = "paper for the buyer"
-NEXT_SIZE = "other ways to hold it"
 NEXT_MEND = "what would hold"
 NEXT_MORE = "more"
 
@@ -226,3 +225,60 @@ NOT_OFFERED = "Not"
 SIZE_WRITES = {Way.ANCHORS: "anchors", Way.GUYS: "guys", Way.WEIGHT: "ballast"}
 SIZE_NEXT = "yardfast size {file} --write NEW.toml --remedy {kinds}"
 SIZE_MORE = "yardfast size {file} --all"
+
+NOT_CHECKED = {
+    Topic.SEAMS: (
+        "The seams of {of} were not judged, since how its panels are joined is not said: what they "
+        "carry is among the figures for engineers."
+    ),
+    Topic.SEAMS_UNDER_LOADS: (
+        "Seams are judged by the wind alone: what {of} asks of them was not checked."
+    ),
+    Topic.TWIST: (
+        "How wind off its middle twists the post, and turns it in the ground, was not checked."
+    ),
+    Topic.SLAB: "No bolt and no slab was checked: what a bolt holds depends on both.",
+    Topic.SOIL: (
+        "No {anchor} was checked: what one holds in your soil is known once it is pulled on the "
+        "spot."
+    ),
+    Topic.GUY_ENDS: (
+        "How the guys are fastened to the piece was not checked, nor whether it bears their pull "
+        "there."
+    ),
+    Topic.SNOW: "Snow and ice were not counted: they load roofs and decks, and never help here.",
+    Topic.HUNG_ON: (
+        "Nothing hung on it was counted: lights, banners, wreaths, vines, flower boxes."
+    ),
+    Topic.WHEEL: (
+        "{blades}hub, axle and bearing of {of} were not checked, nor how fast it may run."
+    ),
+    Topic.PEOPLE: (
+        "People who push, lean on or climb it were not judged; the push that tips it is stated."
+    ),
+    Topic.SWAY: (
+        "Sway, flutter and shaking were not looked at: wind is taken as a steady push, as long as "
+        "a gust."
+    ),
+    Topic.DECAY: "Rot, rust, frost heave and settling of the ground were not counted.",
+}
+"""What was not looked at, in a full sentence each."""
+
+BLADES = "blades, "
+NO_JOINTS = (
+    "How {names} are fastened to one another was not checked: they are taken as held together."
+)
+OTHER_JOINTS = {
+    False: "How {names} is fastened was not checked: no joint says it.",
+    True: "How {names} are fastened was not checked: no joint says it.",
+}
+HOW_OFTEN_UNKNOWN = {
+    True: (
+        "Whether {wind} is the code's wind for this place was not checked, nor how often it comes "
+        "there."
+    ),
+    False: (
+        "How often a gust of {wind} comes where it stands was not checked: it is what was asked "
+        "for, not the wind of the place."
+    ),
+}

@@ -1,18 +1,6 @@
-"""A sentence for people in two lengths: in full, and as a few words where space is short."""
+"""Names, numbers and lists in a sentence."""
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
-
-
-@dataclass(frozen=True)
-class Remark:
-    """One thing said of a design: a whole sentence, and the same in a few words.
-
-    ``short`` is empty where the few words of another say it too.
-    """
-
-    full: str
-    short: str
 
 
 def joined(words: Iterable[str], last: str = "and") -> str:

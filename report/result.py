@@ -262,17 +262,17 @@ class Result:
     @cached_property
     def assumptions(self) -> tuple[str, ...]:
         """Return what was assumed."""
-        return tuple(remark.full for remark in assumptions(self.examination))
+        return assumptions(self.examination)
 
     @cached_property
     def cautions(self) -> tuple[str, ...]:
         """Return what to take care of."""
-        return tuple(remark.full for remark in cautions(self.examination))
+        return cautions(self.examination)
 
     @cached_property
     def not_checked(self) -> tuple[str, ...]:
         """Return what was not checked."""
-        return tuple(remark.full for remark in not_checked(self.examination))
+        return not_checked(self.examination)
 
     @cached_property
     def unverified(self) -> tuple[str, ...]:

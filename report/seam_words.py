@@ -5,12 +5,11 @@ from math import floor
 from ..checks.examination import Examination
 from ..checks.seams.seam_demands import Seams
 from ..checks.seams.seam_fasteners import CLEAT, Spacing
-from ..checks.seams.tubes import cornered_parts
 from ..materials import fasteners
 from .amounts import FOOT, INCH, POUND_FORCE, Amounts
 from .fastener_words import several
 from .lines import Line, wrapped
-from .remark import Remark, joined
+from .remark import joined
 
 MOST_APART = 12 * INCH
 """Further apart nobody sets fasteners in a seam, however little it carries: judgement."""
@@ -23,19 +22,6 @@ def seam_lines(examination: Examination, amounts: Amounts) -> list[Line]:
         fastened = any(each.row.part == one.part for each in examination.fastened_seams)
         found += wrapped(_said(one, amounts, fastened), "  ", "    ")
     return found
-
-
-def seams_unchecked(examination: Examination) -> Remark | None:
-    """Return whose seams are not judged, since no `[[seam]]` says how they are joined."""
-    fastened = {one.row.part for one in examination.fastened_seams}
-    names = [name for name in cornered_parts(examination.structure) if name not in fastened]
-    if not names:
-        return None
-    return Remark(
-        f"The seams of {joined(names)} were not judged, since how its panels are joined is not "
-        "said: what they carry is among the figures for engineers.",
-        f"seams of {joined(names)}" if fastened else "seams",
-    )
 
 
 def _said(one: Seams, amounts: Amounts, fastened: bool) -> str:

@@ -94,7 +94,7 @@ def _as_read(found: Examination, amounts: Amounts) -> list[Line]:
 
 def _assumed(found: Examination, amounts: Amounts) -> list[Line]:
     """Return what was taken for granted, and which values were not looked up in their source."""
-    lines = spelled_out("Assumed", [remark.full for remark in assumptions(found)], width=_WIDE)
+    lines = spelled_out("Assumed", list(assumptions(found)), width=_WIDE)
     memory = unverified(found)
     if memory:
         lines += spelled_out(f"{len(memory)} not looked up in the source", memory, width=_WIDE)
@@ -103,6 +103,6 @@ def _assumed(found: Examination, amounts: Amounts) -> list[Line]:
 
 def _cautions(found: Examination, amounts: Amounts) -> list[Line]:
     """Return what to take care of, and all that was not looked at, each in one full sentence."""
-    lines = spelled_out("Take care", [remark.full for remark in cautions(found)], width=_WIDE)
-    unlooked = [remark.full for remark in not_checked(found)]
+    lines = spelled_out("Take care", list(cautions(found)), width=_WIDE)
+    unlooked = list(not_checked(found))
     return [*lines, *spelled_out("Not looked at", unlooked, width=_WIDE)]

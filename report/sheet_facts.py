@@ -17,10 +17,10 @@ from .asked_wind import around, mapped, to_spare
 from .dates import records_said
 from .facts import Facts, facts_of
 from .gate import not_ready
+from .held_words import anchor_word
 from .people_pull import people_pull
 from .set_out import SetOut, set_out
 from .shortfalls import loads_not_stood, loose_off
-from .stand import anchor_word
 
 
 @dataclass(frozen=True, eq=False)

@@ -1,10 +1,7 @@
 """What of a piece falls short besides its holding: loose parts that go, loads it does not stand."""
 
-from collections.abc import Iterable
-
 from ..checks.examination import Examination
 from ..checks.judging import Check, Kind
-from .remark import joined
 
 _LOOSE = (Kind.LOOSE, Kind.LOOSE_SLIDING)
 
@@ -26,10 +23,3 @@ def is_untied(examination: Examination, check: Check) -> bool:
     """Return whether what holds a piece down is left out of a check on a named load."""
     held = bool(examination.held) and check.kind is Kind.LOAD
     return held and check.remark != "bearing"
-
-
-def where_weak(checks: Iterable[Check], wind: str) -> str:
-    """Return under what checks fail: ``wind`` as said, ``under 'bench'``, or both."""
-    loads = dict.fromkeys(check.load for check in checks)
-    said = [wind] if "" in loads else []
-    return joined([*said, *(f"under '{load}'" for load in loads if load)])

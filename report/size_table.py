@@ -89,7 +89,7 @@ def _take(sizing: Sizing, facts: Facts, verdict: Verdict) -> list[Row]:
     if not told and verdict.is_good:
         return [Row(messages.TAKE, messages.TAKE_NOTHING)]
     return [
-        Row(messages.TAKE if row.label in messages.TAKEN else row.label, capital(row.text))
+        Row(messages.TAKE, capital(row.text)) if row.label in messages.TAKEN else row
         for row in told
     ]
 

@@ -14,10 +14,10 @@ from .asked_wind import asked, to_spare
 from .fastened_seams import seam_sizes
 from .joint_ways import joint_lines
 from .lines import WIDTH, Line, listed, wrapped
-from .not_checked import not_checked
 from .posts_words import deeper
 from .sizing_words import amount, gusts, over, past_which_it_slides, why
 from .tied_words import anchors_said, guys_said
+from .what_to_do import not_looked_at_row
 
 _WORDS = {"overturning": "tipping", "sliding": "sliding"}
 _HOLDING = ("base width", "ballast", "anchors", "guys")
@@ -41,8 +41,8 @@ def sizing_lines(sizing: Sizing) -> list[Line]:
         slides = past_which_it_slides(sizing.slides_first, sizing.curve, amounts)
         found += [Line(""), *_curves(sizing, amounts), *wrapped(slides)]
     found += [Line(""), *_notes(sizing)]
-    items = [remark.short for remark in not_checked(sizing.found)]
-    return found + listed("Not checked", items, "No promise for the whole piece.")
+    unlooked = not_looked_at_row(sizing.found.verdict).text
+    return found + listed("Not checked", [unlooked], "No promise for the whole piece.")
 
 
 def _title(sizing: Sizing, amounts: Amounts) -> list[Line]:

@@ -8,12 +8,12 @@ from ..checks.sizing.ways import StartingSizes
 from .amounts import Amounts
 from .as_read import shape_words
 from .asked_wind import asked, to_spare
+from .held_words import hold_down
 from .lines import Line, listed, wrapped
-from .not_checked import not_checked
 from .remark import counted
 from .sizing_object import FORMAT, point_object
 from .sizing_words import gusts, over, past_which_it_slides, why
-from .stand import hold_down
+from .what_to_do import not_looked_at_row
 
 _ROW = "  {:<13} {:>7} {:>7} {:>7} {:>7}  {:>14}"
 
@@ -38,11 +38,10 @@ def starting_lines(
         *_anchored(sizes, amounts),
         Line(""),
     ]
-    items = [remark.short for remark in not_checked(found)]
     again = "; ".join(f"{name} {text}" for name, text in typed)
     return [
         *found_,
-        *listed("Not checked", items),
+        *listed("Not checked", [not_looked_at_row(found.verdict).text]),
         *wrapped(f"Answer it with what you typed here: {again}.", rest="  "),
         Line(f"Next: yardfast new {kind}"),
     ]

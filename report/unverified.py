@@ -125,8 +125,14 @@ def _coefficients(examination: Examination) -> Iterator[str]:
         yield from _of_table(
             "wind/asce7_cf_open_signs_frames", "force coefficients of lattices and open frames"
         )
-    if examination.site.sheltering:
+    if examination.exposed.gives_shelter:
         yield from _of_table("wind/iso4302_shielding", "shelter behind one another")
+    if _roles(examination) & {"lid", "roof slope", "roof panel"}:
+        yield from _of_table("wind/asce7_local_roof", "suction on single panels of roofs and lids")
+
+
+def _roles(examination: Examination) -> set[str]:
+    return {one.role for one in examination.members.judged}
 
 
 def _by_en1991(examination: Examination) -> Iterator[str]:
@@ -139,8 +145,10 @@ def _by_en1991(examination: Examination) -> Iterator[str]:
     if "lattice" in kinds:
         yield from _of_table("wind/en1991_lattices", "force coefficients of lattices")
         yield from _of_table("wind/en1991_end_effect", "the end effect of lattices")
-    if examination.site.sheltering:
+    if examination.exposed.gives_shelter:
         yield from _of_table("wind/iso4302_shielding", "shelter behind one another")
+    if _roles(examination) & {"lid", "roof slope", "roof panel", "box wall", "wall panel"}:
+        yield from _rows("wind/local_pressure", "book", "EN", "pressure on single panels")
 
 
 def _wind(examination: Examination) -> Iterator[str]:

@@ -212,7 +212,9 @@ def fastening(verdict: Verdict, facts: Facts) -> list[Row]:
 
     A good word says the latter itself.
     """
-    names = "" if verdict.is_good else few(verdict.unfastened)
+    told = verdict.carrying if verdict.may_be_sold else ()
+    names = few([name for name in verdict.unfastened if name not in told])
+    names = "" if verdict.is_good else names
     said = joints_said(verdict, facts)
     if names:
         message = messages.FASTENING_OPEN if said else messages.FASTENING_NONE

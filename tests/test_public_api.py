@@ -52,6 +52,20 @@ def test_a_design_is_read_and_checked(tmp_path):
     assert result.to_text().startswith("Harbour light")
 
 
+def test_sizes_are_those_of_the_command():
+    design = yf.read(ROOT / "examples" / "seat-box.toml")
+    sizes = yf.size(design)
+    told = {one["kind"]: one for one in sizes.to_dict()["remedies"]}
+    assert set(told) == {one.kind for one in sizes.remedies}
+    for one in sizes.remedies:
+        assert (one.value is None) == (told[one.kind]["value"] is None)
+        if one.value is not None:
+            assert one.value.to_base_units().magnitude == pytest.approx(told[one.kind]["value"])
+    assert sizes["ballast"].value == yf.Q("8 kg")
+    assert repr(sizes).startswith("<Sizes of 'Seat box': ")
+    assert "\n" not in repr(sizes)
+
+
 def test_a_wrong_design_carries_all_its_faults(tmp_path):
     file = tmp_path / "wrong.toml"
     wrong = verdict_designs.HARBOUR.replace("'20 in'", "20").replace("'48 in'", "'48 lb'")

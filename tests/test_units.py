@@ -499,3 +499,7 @@ def test_numbers_are_written_as_people_write_them():
     ]
     assert units.plain(99999.6, 5) == "100000"
     assert units.plain(float("inf")) == "without bound"
+
+
+def test_figures_part_thousands_and_have_no_minus_before_nothing():
+    assert [units.figure(v, 1) for v in (12345.67, -0.04, -0.06)] == ["12,345.7", "0.0", "-0.1"]

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from functools import cache
 from typing import Any, Protocol, cast, overload
 
-from .faults import UnitError, expected_of, not_text, plain, shown, wrong_kind
+from .faults import UnitError, expected_of, figure, not_text, plain, shown, wrong_kind
 from .kinds import BASES, KINDS, Dims, Kind, Unit
 from .known import (
     FILE,
@@ -46,6 +46,7 @@ __all__ = [
     "UnitError",
     "by_spelling",
     "factor",
+    "figure",
     "plain",
     "quantity",
     "read",

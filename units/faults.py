@@ -59,6 +59,15 @@ def plain(value: float, figures: int = 4) -> str:
     return text.rstrip("0").rstrip(".") if "." in text else text
 
 
+def figure(value: float, decimals: int) -> str:
+    """Return a number with its thousands parted and so many decimals, no minus before a 0.
+
+    >>> figure(1234.56, 1), figure(-0.04, 1)
+    ('1,234.6', '0.0')
+    """
+    return f"{round(value, decimals) + 0.0:,.{decimals}f}"
+
+
 def expected_of(kind: Kind) -> str:
     """Return what belongs there: the kind and the units in which people write it."""
     return f"{kind.phrase} ({', '.join(kind.spellings)})"

@@ -256,7 +256,8 @@ def _level_pulls(
     rest = anchor_group.left_to_stakes(asked, grip) / np.where(size > 0.0, size, 1.0)
     centre = held.points.mean(axis=0)
     about = actions.twist - (centre[0] * actions.force[..., 1] - centre[1] * actions.force[..., 0])
-    turned = about if len(held.points) > 1 else np.zeros_like(about)
+    apart = bool(np.ptp(held.points, axis=0).any())  # those in one point hold no twist
+    turned = about if apart else np.zeros_like(about)
     shares = anchor_group.level_shares(
         held.points,
         factors.wind * rest[..., None] * actions.force,

@@ -104,10 +104,13 @@ def on_a_slope(up: ArrayLike, downhill: ArrayLike, slope: ArrayLike) -> tuple[Ar
     """Return a pull's part out of the slope and its part down along it, in N.
 
     N = T cos a + H sin a and S = H cos a - T sin a of the plumb pull ``up`` T and the level pull
-    ``downhill`` H (below 0: uphill), on a ``slope`` a in rad. All broadcast. Source: statics.
+    ``downhill`` H (below 0: uphill), on a ``slope`` a in rad. All broadcast; a pull without bound
+    has none in either part, on level ground in its own. Source: statics.
     """
     T, H, a = (np.asarray(one, dtype=float) for one in (up, downhill, slope))
-    return np.asarray(T * np.cos(a) + H * np.sin(a)), np.asarray(H * np.cos(a) - T * np.sin(a))
+    lean = np.sin(a)
+    aside = np.where(lean == 0.0, 0.0, T) * lean  # not infinity times nothing
+    return np.asarray(T * np.cos(a) + H * lean), np.asarray(H * np.cos(a) - aside)
 
 
 def _ratio(asked: Array, holds: Array) -> Array:

@@ -14,10 +14,10 @@ from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...design.touching import GAP
 from ...loads.combinations import Factors
-from ...loads.lids import is_closed_above
+from ...loads.inside_air import breathes
 from ...materials.lumber import Lumber
 from ..borne import Borne
-from ..local_wind import LocalWind, panel_coefficient
+from ..local_wind import LocalWind
 from .member_check import Member, NotJudged
 from .strip_strength import stuff_of
 from .strips import Acting, Basis, Point, Strip, Ways, carrying, plain, weakest
@@ -114,10 +114,7 @@ def check_shell(
 
 def panel_pressure(structure: Structure, i: int, local: LocalWind) -> float:
     """Return the greatest unfactored pressure in Pa on one panel of a body: suction outward."""
-    coefficient = panel_coefficient("outward")
-    if not is_closed_above(structure, i):
-        coefficient += panel_coefficient("within an open body")
-    return max(coefficient * float(local.velocity[i]), local.least)
+    return local.panel(i, "outward", breathes(structure, i))
 
 
 @dataclass(frozen=True)

@@ -17,10 +17,11 @@ from ...design.shapes.flat import Plate
 from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...loads.combinations import Factors
+from ...loads.inside_air import breathes_beneath
 from ...loads.lids import is_free, lies_on_ground
 from ...materials.lumber import Lumber
 from ..borne import Borne
-from ..local_wind import LocalWind, overhang_pressure, panel_coefficient
+from ..local_wind import LocalWind, overhang_pressure
 from .carried_plate import Carried, Loads, carried_by
 from .member_check import Member, NotJudged
 from .plates import Bearing, bearing_of
@@ -90,7 +91,7 @@ def check_plate(
         return NotJudged(part.name, "load on it")
     by = Basis(factors, basis, stuff, plate.thickness)
     dead = dead_pressure(structure, body.part, plate.plan.area)
-    wind = _Pressed(*_pressures(structure, i, local), overhang_pressure(local, i), dead, by)
+    wind = _Pressed(*_pressures(structure, i, local), overhang_pressure(local, body, i), dead, by)
     people = [_person(one, bearing) for one in loads if one.body == i]
     if bearing.beams:
         places = _over_beams(bearing, carried, people, wind)
@@ -285,6 +286,6 @@ def _pressures(structure: Structure, i: int, local: LocalWind) -> tuple[float, f
     body, q = structure.bodies[i], float(local.velocity[i])
     if is_free(structure, body):
         lifted = float(references.table("wind/uplift").one("place", "free, blocked")["coefficient"])
-    else:
-        lifted = panel_coefficient("outward")
-    return max(lifted * q, local.least), max(panel_coefficient("inward") * q, local.least)
+        return max(lifted * q, local.least), local.panel(i, "inward")
+    up = local.suction(body, i, 0.0, breathes_beneath(structure, body))
+    return up, local.panel(i, "inward")

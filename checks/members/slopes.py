@@ -1,7 +1,7 @@
 """Slopes of hollow roofs: strips from eave to ridge, or level from hip to hip, under suction."""
 
 from dataclasses import replace
-from math import hypot, pi, tan
+from math import atan2, degrees, hypot, pi, tan
 
 import numpy as np
 from shapely.geometry.base import BaseGeometry
@@ -12,9 +12,10 @@ from ...design.shapes.bodies import Cone
 from ...design.shapes.gables import Gable
 from ...design.structure import Structure
 from ...loads.combinations import Factors
+from ...loads.inside_air import breathes
 from ...loads.lids import is_free, supports, top_plan
 from ...materials.lumber import Lumber
-from ..local_wind import LocalWind, overhang_pressure, panel_coefficient
+from ..local_wind import LocalWind, overhang_pressure
 from .member_check import Member, NotJudged
 from .strip_strength import stuff_of
 from .strips import Acting, Basis, Strip, Ways, dead_pressure, plain, weakest
@@ -59,8 +60,9 @@ def check_gable(
     half, slope = roof.width / 2.0, hypot(roof.height, roof.width / 2.0)
     inside = min(reach, half) / half * slope
     dead = dead_pressure(structure, body.part, 2.0 * slope * roof.length)
-    between = _pressures(local, i, open_below=True)
-    over = overhang_pressure(local, i), _pressures(local, i, open_below=False)[1]
+    pitch = degrees(atan2(roof.height, half))
+    between = local.suction(body, i, pitch, open_to_wind=True), local.panel(i, "inward", True)
+    over = overhang_pressure(local, body, i, pitch), local.panel(i, "inward")
     out = roof.length / 2.0 - ends
     as_boards = isinstance(stuff, Lumber) and out <= _EDGE  # from support to support
     places: list[Ways] = []
@@ -104,10 +106,12 @@ def check_cone(
     if isinstance(stuff, NotJudged):
         return stuff
     width, slope = roof.bottom * tan(pi / roof.sides), hypot(roof.height, roof.bottom / 2.0)
-    out, inward = _pressures(local, i, open_below=is_free(structure, body))
+    pitch, open_ = degrees(atan2(roof.height, roof.bottom / 2.0)), is_free(structure, body)
+    open_ = open_ or breathes(structure, i)
+    out, inward = local.suction(body, i, pitch, open_), local.panel(i, "inward", open_)
     plan = body.in_plan(roof.from_above())
     beyond = plan.difference(_beneath(structure, body)).area > _OVERHANGS * plan.area
-    up = max(out, overhang_pressure(local, i)) if beyond else out
+    up = max(out, overhang_pressure(local, body, i, pitch)) if beyond else out
     dead = dead_pressure(structure, body.part, roof.sides * width * slope / 2.0)
     strip = replace(
         plain(width, slope, slope >= width, up),
@@ -116,16 +120,6 @@ def check_cone(
     )
     places = [Ways("roof panel", "", (strip,))]
     return weakest(part.name, places, Basis(factors, basis, stuff, roof.wall), roof.sides)
-
-
-def _pressures(local: LocalWind, i: int, *, open_below: bool) -> tuple[float, float]:
-    """Return the unfactored suction outward and pressure inward in Pa on a slope."""
-    more = panel_coefficient("within an open body") if open_below else 0.0
-    q = float(local.velocity[i])
-    out, inward = (
-        max((panel_coefficient(way) + more) * q, local.least) for way in ("outward", "inward")
-    )
-    return out, inward
 
 
 def _beneath(structure: Structure, body: Body) -> BaseGeometry:

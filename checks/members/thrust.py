@@ -10,7 +10,8 @@ from ...design.shapes.gables import Gable
 from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...loads.lids import supports, top_plan
-from ..local_wind import LocalWind, panel_coefficient
+from ...loads.tops import Tops
+from ..local_wind import LocalWind
 from .strips import dead_pressure
 
 
@@ -27,6 +28,7 @@ class Thrust:
     weight: float
     velocity: float
     front: bool
+    figures: Tops
 
     def edges(self, velocity: float, depth: float) -> tuple[float, float]:
         """Return what wind on wall and roof asks of the upper ``depth`` m of a wall, in N/m.
@@ -35,9 +37,8 @@ class Thrust:
         and the air inside, one and the same, presses or draws on both. ``velocity`` in Pa is the
         velocity pressure at the wall.
         """
-        drawn, pressed, inside = (
-            panel_coefficient(place) for place in ("outward", "inward", "within an open body")
-        )
+        drawn, pressed = (self.figures.panel(way) for way in ("outward", "inward"))
+        inside = self.figures.inside(open_to_wind=True)
         found = [
             wall * velocity * depth + roof * self.velocity * self.pressed
             for air in (inside, -inside)
@@ -82,7 +83,7 @@ def thrust_on(structure: Structure, i: int, local: LocalWind) -> Thrust | None:
         weight = dead_pressure(structure, other.part, area) * laid_thrust(slope, reach)
         front = abs(float(other.bearing(0.0) @ body.bearing(0.0))) > 0.5**0.5
         pressed = pressed_thrust(slope, reach)
-        return Thrust(pressed, max(weight, 0.0), float(local.velocity[j]), front)
+        return Thrust(pressed, max(weight, 0.0), float(local.velocity[j]), front, local.figures)
     return None
 
 

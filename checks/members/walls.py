@@ -10,9 +10,10 @@ from math import hypot
 from ...design.shapes.boxes import Box
 from ...design.structure import Structure
 from ...loads.combinations import Factors
-from ...loads.lids import covered, is_closed_above, top_plan
+from ...loads.inside_air import breathes
+from ...loads.lids import covered, top_plan
 from ...materials.lumber import Lumber, board_width
-from ..local_wind import LocalWind, panel_coefficient
+from ..local_wind import LocalWind
 from .member_check import Member, NotJudged
 from .strip_strength import stuff_of
 from .strips import Acting, Basis, Strip, Ways, plain, weakest
@@ -81,15 +82,10 @@ def check_box(
 def box_pressure(structure: Structure, i: int, local: LocalWind) -> float:
     """Return the greatest unfactored pressure in Pa on one plate of a hollow box: suction outward.
 
-    Wind that blows in at an open side, or at an open top that nothing closes, adds to it.
+    Where the air inside stands open to the wind, by itself or through what it shares it with, that
+    adds to it.
     """
-    box = structure.bodies[i].shape
-    assert isinstance(box, Box)
-    open_top = "top" in box.open and not is_closed_above(structure, i)
-    coefficient = panel_coefficient("outward")
-    if open_top or box.open & _SIDES.keys():
-        coefficient += panel_coefficient("within an open body")
-    return max(coefficient * float(local.velocity[i]), local.least)
+    return local.panel(i, "outward", breathes(structure, i))
 
 
 def plates_of(box: Box) -> list[Plate]:

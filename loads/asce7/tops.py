@@ -14,8 +14,10 @@ from shapely.geometry.base import BaseGeometry
 from ...design import plane
 from ...design.placing import Body
 from ...design.shapes.shape import Array
+from ..local_pressure import local_coefficient
 from ..roof_wind import Board, RoofWind, halves, length_along, slopes_of, terms_of
 from . import closed_tops
+from .components import local_suction
 from .free_roofs import (
     ACROSS,
     EITHER,
@@ -68,6 +70,18 @@ class _Tops:
     ) -> RoofWind:
         """Return the wind on a free roof with slopes: Fig. 27.3-5 and 27.3-7."""
         return on_slopes(body, closed, along, obstructed)
+
+    def inside(self, open_to_wind: bool) -> float:
+        """Return GCpi of a closed body (Table 26.13-1), or of one that is open: a judgement."""
+        return local_coefficient("ASCE", "within an open body" if open_to_wind else "within")
+
+    def panel(self, place: str, open_to_wind: bool = False) -> float:
+        """Return the coefficient on one panel: a judgement after Fig. 30.3-1."""
+        return local_coefficient("ASCE", place) + (self.inside(True) if open_to_wind else 0.0)
+
+    def local_suction(self, slope: float, h: float, sides: tuple[float, float]) -> float:
+        """Return the suction on one panel of a roof or lid: Fig. 30.3-2A to D, the edge zones."""
+        return local_suction(slope, h, sides)
 
 
 TOPS = _Tops()

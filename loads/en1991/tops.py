@@ -12,9 +12,10 @@ from shapely.geometry.base import BaseGeometry
 from ...design import plane
 from ...design.placing import Body
 from ...design.shapes.shape import Array
+from ..local_pressure import local_coefficient
 from ..roof_wind import Board, RoofWind, halves, slopes_of, terms_of
 from . import closed_roofs
-from .roofs import canopy
+from .roofs import canopy, flat_roof_suction
 
 DOWN, UP = "roof pressed", "roof lifted"
 SIDES = (", windward slope alone", ", leeward slope alone")
@@ -100,6 +101,26 @@ class _Tops:
             if hollow:
                 standing = 1.0 - (1.0 - upright) * facing**2
         return RoofWind(terms, standing)
+
+    def inside(self, open_to_wind: bool) -> float:
+        """Return c_pi of a closed body, or of one with a dominant opening (7.2.9)."""
+        return local_coefficient("EN", "within an open body" if open_to_wind else "within")
+
+    def panel(self, place: str, open_to_wind: bool = False) -> float:
+        """Return c_pe,1 of one panel (Table 7.1) with the air inside."""
+        closed = "within inward" if place == "inward" else "within"
+        within = self.inside(True) if open_to_wind else local_coefficient("EN", closed)
+        return local_coefficient("EN", place) + within
+
+    def local_suction(self, slope: float, h: float, sides: tuple[float, float]) -> float:
+        """Return c_pe,1 of the worst zone of a flat or pitched roof (Tables 7.2 and 7.4)."""
+        if slope <= closed_roofs.LEVEL_TO:
+            return -float(flat_roof_suction("F", 1.0))
+        return max(
+            closed_roofs.pitched_suction(wind, zone, slope, 1.0)
+            for wind in (closed_roofs.ACROSS, closed_roofs.ALONG)
+            for zone in "FG"
+        )
 
 
 def _upright(slope: float) -> float:

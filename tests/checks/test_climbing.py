@@ -56,3 +56,16 @@ def test_what_lies_above_its_reach_is_not_stepped_on():
     )
     found = examine(read_text(design_text(text, ground="paving", site="people = 'children'")))
     assert next(check for check in found.checks if check.name == "climb").demand == 0.0
+
+
+def test_a_body_that_flares_is_stepped_on_at_a_child_s_reach():
+    """16 in wide below, 40 in at 100 in: at 1.5 m (59.06 in) 30.17 in, so 7.087 in beyond 8 in."""
+    text = (
+        "[[part]]\nname = 'vase'\nshape = 'solid'\nsides = 4\nbottom = '16 in'\ntop = '40 in'\n"
+        "height = '100 in'\ndensity = '35 lb/ft^3'\n"
+    )
+    found = examine(read_text(design_text(text, ground="paving", site="people = 'children'")))
+    check = next(check for check in found.checks if check.name == "climb")
+    out = 0.5 * (16 + 24 * 1.5 / (100 * INCH)) * INCH - 8 * INCH
+    assert out / INCH == pytest.approx(7.087, abs=0.0005)
+    assert check.demand == pytest.approx(27 * G * out, rel=1e-4)

@@ -16,7 +16,6 @@ from yardfast.checks.inputs import read_text
 from yardfast.checks.joints.joint_sizing import size_joint
 from yardfast.cli import main
 from yardfast.design.faults import DesignError
-from yardfast.report.not_checked import not_checked
 from yardfast.report.result import Result
 
 G = 9.80665
@@ -263,20 +262,6 @@ def test_what_is_left_unjudged_is_named():
     (strength,) = [line for line in said if "'push'" in line]
     assert strength == "What 'push' asks of the strength of block and slab was not checked."
     assert not any("'push'" in line for line in Result(found(ROW)).not_checked)
-
-
-def test_few_words_name_only_what_wind_was_asked_of_and_the_load_was_not():
-    chest = (
-        "[[part]]\nname='chest'\nshape='box'\nlength='300 mm'\nwidth='300 mm'\nheight='400 mm'\n"
-        "wall='18 mm'\non='slab'\nat=['0 mm','400 mm','0 mm']\nmaterial='OSB'\n"
-    )
-    text = ROW + chest + load(at="['0 mm', '250 mm', '300 mm']", on="chest")
-    whole = found(text)
-    assert "chest" in {one.name for one in whole.members.judged}
-    short = [remark.short for remark in not_checked(whole) if "'push'" in remark.full]
-    assert short == ["strength of chest under 'push'"]
-    (remark,) = [r for r in not_checked(found(ROW + load(on="rail"))) if "What 'push'" in r.full]
-    assert remark.short == ""
 
 
 def test_an_unknown_part_is_a_fault_with_the_nearest_name():

@@ -90,6 +90,7 @@ def test_what_was_not_looked_at_is_data():
     assert {Topic.SNOW, Topic.HUNG_ON, Topic.DECAY, Topic.SOIL, Topic.STRENGTH} <= set(topics)
     fastening = next(one for one in verdict.not_looked_at if one.topic is Topic.FASTENING)
     assert fastening.of == verdict.unfastened == ("tower", "gallery", "roof")
+    assert verdict.carrying == ("tower",)
 
 
 def test_good_words_are_three():

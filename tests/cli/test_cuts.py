@@ -17,7 +17,8 @@ from yardfast.cli import main
 from yardfast.design.cut_list import cut_list
 from yardfast.design.structure import build_structure
 
-EXAMPLES = sorted((Path(__file__).parents[2] / "examples").glob("*.toml"))
+ROOT = Path(__file__).parents[2]
+EXAMPLES = sorted((ROOT / "examples").glob("*.toml"))
 TOWER = design_text(FOOT_AND_TOWER.replace("wall     = '3/4 in'", "stock    = '3/4 plywood'"))
 LONG = design_text(
     """\
@@ -287,3 +288,25 @@ def test_the_list_needs_no_drawing_library(folder):
     )
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert done.stdout.splitlines()[-1] == "[]"
+
+
+def test_several_of_a_kind_are_laid_out_together(tmp_path, capsys):
+    file = str(ROOT / "examples" / "light-tower.toml")
+    assert main(["cuts", file, "--format", "json"]) == 0
+    one = json.loads(capsys.readouterr().out)
+    assert main(["cuts", file, "--count", "3", "--format", "json"]) == 0
+    three = json.loads(capsys.readouterr().out)
+    assert [panel["count"] for panel in three["panels"]] == [
+        3 * panel["count"] for panel in one["panels"]
+    ]
+    for alone, several in zip(one["volumes"], three["volumes"], strict=True):
+        assert several["cut_m3"] == pytest.approx(3.0 * alone["cut_m3"])
+    assert three["sheets"] < 3 * one["sheets"]
+    main(["cuts", file, "--count", "3"])
+    assert "cut list, for three pieces" in capsys.readouterr().out
+
+
+@pytest.mark.parametrize("number", ["0", "-1", "1.5", "many", "101"])
+def test_a_number_of_pieces_is_a_whole_one(number, capsys):
+    assert main(["cuts", str(ROOT / "examples" / "light-tower.toml"), "--count", number]) == 2
+    assert "how many pieces, 1 to 100" in capsys.readouterr().err

@@ -11,7 +11,7 @@ from math import cos, pi, radians, sin
 import numpy as np
 import pytest
 from designs import design
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 from manifold3d import Manifold
 from meshes import mesh_of
@@ -161,6 +161,7 @@ def placed(drawn, on=None, up=0.0):
 
 
 @settings(max_examples=15, deadline=None)
+@example([(Box(0.75, 0.5, 0.25), 0.5, 0.0, 0.0, 1.0, 1.0), (Box(0.0625, 1, 1), 0, 0, 0, 0, 0)])
 @given(st.lists(PLACED, min_size=2, max_size=4, unique_by=lambda one: one[1:4]))
 def test_what_hides_what_does_not_ask_how_it_was_written(drawn):
     one, other = (

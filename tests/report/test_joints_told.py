@@ -85,7 +85,7 @@ def test_a_program_reads_the_same(run):
 
 
 def test_sizing_tells_every_joint(run):
-    status, out = run(POST + NAILS, "size")
+    status, out = run(POST + NAILS, "size", "--all")
     assert status == 0
     assert "\nJoints\n" in out
     assert "use 8d common nails, 4 of them" in out
@@ -109,7 +109,7 @@ def test_sizing_as_json_keeps_joints_apart_from_remedies(run):
 
 
 def test_a_joint_that_holds_says_how_far_it_is_used(run):
-    _, out = run(POST + joint("block", "plank", "#10 wood screw 3 in", 4), "size")
+    _, out = run(POST + joint("block", "plank", "#10 wood screw 3 in", 4), "size", "--all")
     assert "block to plank: holds, at" in out
 
 

@@ -39,6 +39,6 @@ def test_a_deeper_post_is_told_with_its_whole_length(run, command):
 
 
 def test_less_wind_is_never_the_next_step(run):
-    out = run(design_text(POST.format(long="100 in")), "size")
+    out = run(design_text(POST.format(long="100 in")), "size", "--all")
     assert "wind" in out
     assert "--remedy 'wind'" not in out

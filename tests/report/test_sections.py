@@ -119,7 +119,7 @@ def test_each_turn_of_things_has_its_words(name, said):
 def test_every_caution_and_all_that_was_not_looked_at_stand_in_full(name):
     found, text = examined(name), flat(text_of(name, Shown(cautions=True)))
     for remark in (*cautions(found), *not_checked(found)):
-        assert flat(remark.full) in text
+        assert flat(remark) in text
 
 
 @ALL

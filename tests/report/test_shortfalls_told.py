@@ -102,7 +102,7 @@ def test_a_part_too_weak_under_a_load_is_not_called_too_weak_for_the_wind():
 
 
 def cautions_of(text):
-    return [remark.short for remark in cautions(examined(text))]
+    return " ".join(cautions(examined(text)))
 
 
 def test_nobody_is_told_to_lay_down_what_stands_in_the_ground():
@@ -110,13 +110,13 @@ def test_nobody_is_told_to_lay_down_what_stands_in_the_ground():
         "[[part]]\nname = 'post'\nshape = 'box'\nlumber = '4x4'\nheight = '90 in'\n"
         "embed = '30 in'\nmaterial = 'southern pine, treated'\n"
     )
-    assert "hurricane or tornado warning: keep away from it" in cautions_of(design_text(post))
-    assert "hurricane or tornado warning: lay it down" in cautions_of(light())
+    assert "keep away from it" in cautions_of(design_text(post))
+    assert "lay it down or take it in, in time" in cautions_of(light())
 
 
 def test_what_is_built_to_carry_is_told_to_carry_nothing_more():
-    assert "hang nothing more on it" in cautions_of(light() + load("5 lbf"))
-    assert "hang nothing on it" in cautions_of(light())
+    assert "Nothing more hung on it" in cautions_of(light() + load("5 lbf"))
+    assert "Nothing more hung" not in cautions_of(light())
 
 
 def test_one_name_of_many_takes_their_verb():
@@ -134,6 +134,4 @@ def test_parts_whose_strength_was_not_checked_are_named_where_there_is_room():
         for x, name in ((-12, "cap"), (0, "ball"))
     )
     text = BEAM + parts
-    assert "strength of foot, cap and ball" in strength_unchecked(examined(text)).short
-    longer = text.replace("'cap'", "'a cap with a long name'")
-    assert "strength of 3 of its parts" in strength_unchecked(examined(longer)).short
+    assert "The strength of foot, cap and ball was" in strength_unchecked(examined(text))

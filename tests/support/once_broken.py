@@ -58,6 +58,14 @@ ANSWERED = {
     "a plate within the opening of a frame": HEAD + FOOT + INLAY,
     "ballast below the ground beside a post": f"{ASCE}{POST}[[ballast]]\nname = 'stones'\n"
     "on = 'post'\nat = ['0 mm', '0 mm', '-1700 mm']\nmass = '20 kg'\ncount = 2\n",
+    "two anchors in one point": HEAD
+    + FOOT
+    + INLAY.replace("on = 'foot'", "on = 'foot'\nat = ['40 mm', '0 mm', '0 mm']")
+    + "".join(
+        f"[[anchor]]\nname = '{name}'\nkind = 'rebar stake 1/2 in x 24 in'\n"
+        "at = ['300 mm', '0 mm', '0 mm']\n"
+        for name in ("one", "other")
+    ),
     "a slab that neither tips nor slides": _on_paving(
         "shape = 'plate'\nlength = '3 m'\nwidth = '3 m'\nthickness = '300 mm'\n"
         "material = 'concrete'"

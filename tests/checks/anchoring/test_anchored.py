@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 from math import atan2, cos, pi, sin
+from types import SimpleNamespace
 
 import numpy as np
 import pytest
@@ -9,8 +10,9 @@ from designs import design, tower
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
+from yardfast.checks.anchoring import stakes
 from yardfast.checks.anchoring.anchored import hold_of
-from yardfast.checks.anchoring.held import held_by
+from yardfast.checks.anchoring.held import Guys, held_by
 from yardfast.checks.anchoring.holding import holding
 from yardfast.checks.examination import examine
 from yardfast.design.faults import DesignError
@@ -159,3 +161,25 @@ def test_a_slope_asks_more_of_the_stakes():
     level = examine(with_rows(design(POST, ground="firm lawn", wind=25.0), row))
     tilted = examine(with_rows(design(POST, ground="firm lawn", wind=25.0, slope=pi / 18), row))
     assert named(tilted, "anchor: stakes").demand > named(level, "anchor: stakes").demand
+
+
+def test_a_pull_without_bound_on_level_ground_stays_what_it_is():
+    up, along = stakes.on_a_slope(np.inf, 30.0, 0.0)
+    assert (float(up), float(along)) == (np.inf, 30.0)
+    up, along = stakes.on_a_slope(np.inf, 30.0, 0.1)
+    assert (float(up), float(along)) == (np.inf, -np.inf)
+
+
+def test_a_pull_parts_on_a_slope_by_statics():
+    # 100 N straight up on a slope of 3 in 4 (sine 0.6, cosine 0.8): 80 N out of it, 60 N up along.
+    up, along = stakes.on_a_slope(100.0, 0.0, np.arctan(0.75))
+    assert (float(up), float(along)) == pytest.approx((80.0, -60.0))
+
+
+@pytest.mark.parametrize(("line", "soil", "least"), [(900.0, 1.0, 500.0), (300.0, 1.0, 300.0)])
+def test_a_guy_holds_the_lesser_of_its_line_and_its_stake(line, soil, least):
+    """A stake that holds 500 N along the guy: a line of 900 N leaves that, one of 300 N less."""
+    stake = SimpleNamespace(along=lambda elevation: 500.0)
+    one = Guys("g", np.zeros((1, 3)), np.zeros((1, 2)), 0.7, 2.0, line, 1.0e5, stake)
+    assert one.held(soil) == least
+    assert one.held(0.5) == min(line, 250.0)

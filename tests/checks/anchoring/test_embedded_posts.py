@@ -170,7 +170,7 @@ def test_a_shallow_post_is_told_how_deep_to_stand(tmp_path, capsys):
     assert main(["check", str(file)]) == 1
     out = " ".join(capsys.readouterr().out.split())
     assert "SET IT DEEPER its post gives way in the 58 mph you asked" in out
-    assert "make post 10 ft 9 1/2 in long, 4 ft 3 1/2 in of it in" in out
+    assert "make post 10 ft 8 in long, 4 ft 2 in of it in" in out
     assert "concrete 10 in across" in out
     assert main(["size", str(file)]) == 0
     assert "its posts carry it" in capsys.readouterr().out

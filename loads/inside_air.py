@@ -1,0 +1,109 @@
+"""The air inside hollow bodies: what shares it, and whether it stands open to the wind.
+
+An open-topped body shares its air with the hollow roof or body on it. It is open where a side is,
+where nothing closes its top, where a roof's ends are open, or where wind passes beneath an open
+bottom on legs: a judgement, as the coefficient is.
+"""
+
+from shapely.geometry.base import BaseGeometry
+
+from ..design.placing import Body
+from ..design.shapes.bodies import Cone, Shell
+from ..design.shapes.boxes import Box
+from ..design.shapes.gables import Gable
+from ..design.shapes.roofs import Dome, Vault
+from ..design.structure import Structure
+from .lids import closes, flows_beneath, is_closed_above, on_top, stands_on, supports, top_plan
+
+SIDES = frozenset({"front", "back", "left", "right"})
+
+
+def breathes(structure: Structure, i: int) -> bool:
+    """Return whether the air inside a hollow body stands open to the wind, by itself or another."""
+    found, waiting = {i}, [i]
+    while waiting:
+        j = waiting.pop()
+        if _opens(structure, j):
+            return True
+        fresh = [k for k in _shares(structure, j) if k not in found]
+        found.update(fresh)
+        waiting += fresh
+    return False
+
+
+def breathes_beneath(structure: Structure, body: Body) -> bool:
+    """Return whether a body closes another whose air stands open to the wind."""
+    return any(
+        breathes(structure, i)
+        for i, below in enumerate(structure.bodies)
+        if _open_above(below) and stands_on(body, below)
+    )
+
+
+def closed_in(structure: Structure, i: int) -> list[tuple[int, BaseGeometry]]:
+    """Return what closes an open-topped body and what of its opening each closes, in plan."""
+    if not _open_above(structure.bodies[i]) or not is_closed_above(structure, i):
+        return []
+    rest, found = top_plan(structure.bodies[i]), list[tuple[int, BaseGeometry]]()
+    for j in on_top(structure, i):
+        region = closes(structure, j).intersection(rest)
+        if region.area > 1.0e-9:
+            found.append((j, region))
+            rest = rest.difference(region)
+    return found
+
+
+def floors(structure: Structure, i: int) -> list[int]:
+    """Return the bodies beneath an open bottom on which the air inside presses."""
+    body = structure.bodies[i]
+    if not _open_below(body):
+        return [i]
+    below = [id(one) for one in supports(structure, body) if not _open_above(one)]
+    return [j for j, one in enumerate(structure.bodies) if id(one) in below] or [i]
+
+
+def _opens(structure: Structure, i: int) -> bool:
+    body = structure.bodies[i]
+    match body.shape:
+        case Gable(thickness=float()) | Vault(wall=float()):
+            return True
+        case Box(wall=float(), open=faces) if faces & SIDES:
+            return True
+        case _:
+            pass
+    unclosed = _open_above(body) and not is_closed_above(structure, i)
+    return unclosed or (_open_below(body) and flows_beneath(structure, body))
+
+
+def _shares(structure: Structure, i: int) -> list[int]:
+    """Return the bodies whose air is that of this one, on its open top or beneath its bottom."""
+    body = structure.bodies[i]
+    found: list[int] = []
+    if _open_above(body):
+        found += [j for j in on_top(structure, i) if _open_below(structure.bodies[j])]
+    if _open_below(body):
+        below = [id(one) for one in supports(structure, body) if _open_above(one)]
+        found += [j for j, one in enumerate(structure.bodies) if id(one) in below]
+    return found
+
+
+def _open_above(body: Body) -> bool:
+    match body.shape:
+        case Shell():
+            return True
+        case Box(wall=float(), open=faces):
+            return "top" in faces
+        case _:
+            return False
+
+
+def _open_below(body: Body) -> bool:
+    match body.shape:
+        case Shell() | Gable(thickness=float()):
+            return True
+        case Cone(wall=float()) | Dome(wall=float()) | Vault(wall=float()):
+            return True
+        case Box(wall=float(), open=faces):
+            return "bottom" in faces
+        case _:
+            return False

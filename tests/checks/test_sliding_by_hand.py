@@ -1,0 +1,39 @@
+"""Sliding on a slope, by hand: which of the two factors on dead load governs, and by how much."""
+
+from math import cos, radians, sin
+
+import pytest
+
+from yardfast.checks.examination import examine
+from yardfast.checks.sliding import check_sliding
+from yardfast.design.model import Design, Part
+from yardfast.design.shapes.boxes import Box
+from yardfast.loads.site import Site
+
+BLOCK = Part("block", Box(1.0, 1.0, 0.4), mass=500 / 9.80665)
+SLOPE = radians(20)
+
+
+def sliding(held):
+    site = Site(method="gust", wind=0.001, ground="gravel", slope=SLOPE, basis="strength")
+    found = examine(Design("on a slope", "metric", (BLOCK,), tables={Site: site}))
+    return check_sliding(found.standing, found.actions, found.factors, held)
+
+
+@pytest.mark.parametrize(
+    ("held", "dead"), [(0.0, 0.9), (500.0, 1.2)], ids=["untied, alike", "held, the heavier"]
+)
+def test_dead_load_that_hurts_governs_where_something_holds_besides(held, dead):
+    """W 500 N, mu 0.40, 20 degrees, no wind: d W sin over 0.4 d W cos + held, d 0.9 or 1.2.
+
+    ASCE/SEI 7-22 2.3.1. Untied both factors give tan 20/0.4 = 0.910; held by 500 N, 1.2 asks
+    205.2 N of 725.5 N (0.283), 0.9 only 153.9 N of 669.1 N (0.230).
+    """
+    check = sliding(held)
+    demand = dead * 500 * sin(SLOPE)
+    grip = 0.4 * dead * 500 * cos(SLOPE) + held
+    assert check.utilization == pytest.approx(demand / grip, rel=1e-6)
+    if held:
+        assert check.demand == pytest.approx(205.2, abs=0.05)
+        assert check.capacity == pytest.approx(725.5, abs=0.05)
+        assert check.utilization == pytest.approx(0.283, abs=0.0005)

@@ -1,0 +1,29 @@
+"""Where parts come to stand, and on what, by hand."""
+
+import pytest
+from sample_file import part_text
+
+from yardfast.checks.inputs import read_text
+from yardfast.design.placing import place_parts
+from yardfast.design.shapes.roofs import Vault
+
+INCH = 0.0254
+
+
+def test_what_stands_on_several_stands_on_the_highest_of_their_tops():
+    """Two posts 30 in high, the second 6 in higher: 36 in; their middle is 5 in to the right."""
+    text = part_text(
+        "shape='box'\nlumber='4x4'\nheight='30 in'\ncount=2\nstep=['10 in', '0 in', '6 in']"
+    ).replace("'piece'", "'post'")
+    text += "[[part]]\nname='cap'\nshape='ball'\nacross='2 in'\non='post'\nmaterial='OSB'\n"
+    (*_, cap) = place_parts(read_text(text))
+    assert cap.bottom / INCH == pytest.approx(36.0)
+    assert cap.origin[0] / INCH == pytest.approx(5.0)
+
+
+@pytest.mark.parametrize("height", [0.5, 0.8])
+def test_a_hollow_barrel_stands_on_the_feet_of_its_two_walls(height):
+    """1 m wide, round or on straight sides, 2 m long, walls of 20 mm: two feet of 2 m by 20 mm."""
+    foot = Vault(2.0, 1.0, height, 0.02).contact()
+    assert foot.area == pytest.approx(2 * 2.0 * 0.02, rel=1e-9)
+    assert foot.bounds == pytest.approx((-1.0, -0.5, 1.0, 0.5))

@@ -1,0 +1,117 @@
+"""The schemas of design file and result, tried by an independent validator (jsonschema)."""
+
+import json
+import tomllib
+from datetime import date
+from pathlib import Path
+
+import pytest
+from any_design import any_design
+from jsonschema import Draft202012Validator
+from sample_file import HARBOUR_LIGHT, faults
+from word_designs import TEXTS
+
+import yardfast as yf
+from yardfast.checks.inputs import read_text
+from yardfast.cli import main
+from yardfast.report.design_schema import design_schema
+from yardfast.report.result_schema import result_schema
+
+EXAMPLES = sorted((Path(yf.__file__).parent / "examples").glob("*.toml"))
+DESIGN, RESULT = (Draft202012Validator(one) for one in (design_schema(), result_schema()))
+
+
+def as_json(value):
+    """TOML's own days as text; everything else is JSON already."""
+    if isinstance(value, dict):
+        return {key: as_json(each) for key, each in value.items()}
+    if isinstance(value, list):
+        return [as_json(each) for each in value]
+    return value.isoformat() if isinstance(value, date) else value
+
+
+def wrong(text):
+    return sorted(error.json_path for error in DESIGN.iter_errors(as_json(tomllib.loads(text))))
+
+
+def test_both_are_schemas():
+    Draft202012Validator.check_schema(design_schema())
+    Draft202012Validator.check_schema(result_schema())
+
+
+@pytest.mark.parametrize("file", EXAMPLES, ids=lambda file: file.stem)
+def test_every_example_is_one_and_so_is_its_result(file):
+    assert wrong(file.read_text(encoding="utf-8")) == []
+    found = yf.check(file).to_dict()
+    assert [error.message for error in RESULT.iter_errors(found)] == []
+
+
+@pytest.mark.parametrize("seed", range(60))
+def test_what_the_reader_takes_of_random_files_the_schema_takes(seed):
+    text = any_design(seed)
+    if not faults(text):
+        assert wrong(text) == []
+
+
+@pytest.mark.parametrize(
+    ("old", "new"),
+    [
+        ("sides    = 8", "sides    = 2"),
+        ("sides    = 8", "sides    = 8.5"),
+        ("across   = '20 in'", "across   = 20"),
+        ("across   = '20 in'", "acros    = '20 in'"),
+        ("shape    = 'frame'", "shape    = 'blob'"),
+        ("lumber   = '2x4 flat'", "wall     = '1 in'"),
+        ("[site]", "[sight]"),
+        ("units = 'imperial'", "units = 'cubits'"),
+        ("ground   = 'firm lawn'", "ground   = 'mud'"),
+        ("on       = 'foot'", "on       = 'foot'\nat = ['1 in', '1 in']"),
+        ("on       = 'foot'", "on       = 'foot'\nloose = 'yes'"),
+    ],
+)
+def test_what_the_reader_refuses_for_its_form_the_schema_refuses(old, new):
+    text = HARBOUR_LIGHT.replace(old, new, 1)
+    assert text != HARBOUR_LIGHT
+    assert wrong(HARBOUR_LIGHT) == []
+    assert faults(text)
+    assert wrong(text)
+
+
+def test_a_result_that_lost_a_key_or_has_text_for_a_number_is_none():
+    found = yf.check(read_text(HARBOUR_LIGHT)).to_dict()
+    assert RESULT.is_valid(found)
+    lost = json.loads(json.dumps(found))
+    del lost["limits"]["push_N"]
+    assert not RESULT.is_valid(lost)
+    text = json.loads(json.dumps(found))
+    text["geometry"]["mass_kg"] = "51 lb"
+    assert not RESULT.is_valid(text)
+
+
+def test_every_key_of_a_result_is_in_its_schema():
+    def beside(found, schema, path):
+        known = schema.get("properties", {})
+        for each in schema.get("anyOf", ()):
+            known = known or each.get("properties", {})
+        if isinstance(found, dict):
+            for key, value in found.items():
+                yield from beside(value, known.get(key, {}), f"{path}.{key}")
+                if key not in known:
+                    yield f"{path}.{key}"
+        elif isinstance(found, list):
+            for value in found:
+                yield from beside(value, schema.get("items", {}), path)
+
+    for file in EXAMPLES[:6]:
+        assert list(beside(yf.check(file).to_dict(), result_schema(), "")) == []
+
+
+def test_every_word_of_the_verdict_is_in_the_schema():
+    for text in TEXTS.values():
+        assert RESULT.is_valid(yf.check(read_text(text)).to_dict())
+
+
+@pytest.mark.parametrize(("of", "title"), [("design", "design file"), ("result", "result")])
+def test_the_command_prints_them(capsys, of, title):
+    assert main(["schema", of]) == 0
+    assert json.loads(capsys.readouterr().out)["title"] == f"Yardfast {title}, format 1"
