@@ -57,6 +57,7 @@ from .strength import strength_of
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from .anchoring.guy_choice import GuyChoice
+    from .joints.joint_sizing import JointSizing
     from .seams.seam_check import SeamFound
     from .seams.seam_demands import Seams
     from .verdict import Verdict
@@ -163,6 +164,11 @@ class Examination:
             factors_of_parts(self.site),
             resistance_basis(self.site),
         )
+
+    @cached_property
+    def sizings(self) -> "dict[str, JointSizing]":
+        """Return what would make joints hold, by name, as far as it was asked for."""
+        return {}
 
     @cached_property
     def verdict(self) -> "Verdict":

@@ -63,8 +63,9 @@ def strength_of(forces: InternalForces, factors: Factors, basis: str) -> Strengt
     few = _all(*(asked[k].which for k in worst), *(which for _, which in bent))
     envelope = dict(forces.enveloped(few))
     for k in worst:
-        wrenches = {name: each.through(k) for name, each in envelope.items()}
-        asked[k] = replace(asked[k], which=few, wrenches=wrenches)
+        own = np.flatnonzero(np.isin(few, asked[k].which))
+        wrenches = {name: each.through(k)[own] for name, each in envelope.items()}
+        asked[k] = replace(asked[k], which=few[own], wrenches=wrenches)
     joints = tuple(
         judge_joint(row, [one for one in asked if _has(one, row)], factors)
         for row in forces.structure.design.several(JointRow)

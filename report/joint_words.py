@@ -98,9 +98,13 @@ def made(fastener: Fastener) -> str:
 
 
 def sized(examination: Examination, joint: JointFound) -> JointSizing:
-    """Return the ways to make a joint hold."""
-    site = examination.site
-    return size_joint(examination.structure, joint, factors_of_parts(site), resistance_basis(site))
+    """Return the ways to make a joint hold, worked out once."""
+    known, name = examination.sizings, joint.row.name
+    if name not in known:
+        site = examination.site
+        used, basis = factors_of_parts(site), resistance_basis(site)
+        known[name] = size_joint(examination.structure, joint, used, basis)
+    return known[name]
 
 
 def needs_lead_holes(joint: JointFound) -> bool:
