@@ -63,6 +63,9 @@ if TYPE_CHECKING:
     from .verdict import Verdict
 
 
+_BY_WIND = (Kind.OVERTURNING, Kind.SLIDING, Kind.EMBEDMENT, Kind.PULL_OUT)
+
+
 @dataclass(frozen=True, eq=False)
 class Examination:
     """Everything that was found of a design, in SI units; no text for people.
@@ -229,7 +232,8 @@ def examine(design: Design) -> Examination:
     its_actions = [design_actions(alone, method) for alone in its_own]
     checks += check_loose(loose, its_actions, used)
     loads = borne_loads(graph)
-    checks += check_given_loads(standing, loads, used, actions, posts, tied)
+    stands = all(check.passes for check in checks if check.kind in _BY_WIND)
+    checks += check_given_loads(standing, loads, used, actions, posts, tied, stands=stands)
     stakes = held.points if held.anchors and not held.guys else None
     parts = _held_together(structure, graph, exposed, standing, site, method, loads, stakes)
     checks += [one.check for one in parts.joints]

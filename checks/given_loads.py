@@ -25,29 +25,41 @@ def check_given_loads(
     wind: Actions,
     posts: Posts | None = None,
     held: tuple[Hold, float] | None = None,
+    *,
+    stands: bool = True,
 ) -> list[Check]:
     """Return the worst of tipping, sliding and bearing under each named load.
 
-    By itself and, of several, all together; without ``wind`` (Q, D, C) and with it, by the factors
-    of both at once. Of a piece that ``posts`` in the ground carry, the worst post. ``held`` is what
-    anchors or guys hold against turning, and level in N.
+    By itself and, where it stands each alone, all together; without ``wind`` (Q, D, C) and, where
+    the piece ``stands`` in that alone, with it, by the factors of both at once. Of a piece that
+    ``posts`` in the ground carry, the worst post. ``held`` is what anchors or guys hold against
+    turning, and level in N.
     """
-    found: list[Check] = []
-    together = _sum([as_actions(one.load) for one in loads]) if len(loads) > 1 else None
-    for one in loads:
-        alone = as_actions(one.load)
-        down = max(-one.load.force * one.load.direction[2], 0.0)
-        tried = list(_tried(standing, alone, down, factors, wind, posts, held))
-        if together is not None:
-            whole = max(-float(together.uplift.min()), 0.0)
-            tried += _tried(standing, together, whole, factors, wind, posts, held)
-        worst = max(tried, key=lambda check: check.rank)
-        found.append(
-            replace(
-                worst, kind=Kind.LOAD, subject=one.load.name, remark=worst.name, load=one.load.name
-            )
+    blown = wind if stands else None
+    each = [
+        list(_tried(standing, as_actions(one.load), _down(one), factors, blown, posts, held))
+        for one in loads
+    ]
+    if len(loads) > 1 and all(check.passes for tried in each for check in tried):
+        together = _sum([as_actions(one.load) for one in loads])
+        down = sum(_down(one) for one in loads)
+        whole = list(_tried(standing, together, down, factors, blown, posts, held))
+        each = [[*tried, *whole] for tried in each]
+    return [
+        replace(
+            max(tried, key=lambda check: check.rank),
+            kind=Kind.LOAD,
+            subject=one.load.name,
+            remark=max(tried, key=lambda check: check.rank).name,
+            load=one.load.name,
         )
-    return found
+        for one, tried in zip(loads, each, strict=True)
+    ]
+
+
+def _down(one: Borne) -> float:
+    """Return with how much in N a load presses down."""
+    return max(-one.load.force * one.load.direction[2], 0.0)
 
 
 def _tried(
@@ -55,15 +67,16 @@ def _tried(
     load: Actions,
     down: float,
     factors: Factors,
-    wind: Actions,
+    wind: Actions | None,
     posts: Posts | None,
     held: tuple[Hold, float] | None,
 ) -> Iterator[Check]:
-    """Yield every check under loads alone, then with wind as well."""
+    """Yield every check under loads alone, then with wind as well where any is given."""
     used = replace(factors, wind=factors.live)
     for check in _each(standing, load, used, posts, held, factors.live * down):
         yield replace(check, direction_deg=None, case="", wind=factors.live)
-    for by_wind, live in factors.companions:
+    for by_wind, live in factors.companions if wind is not None else ():
+        assert wind is not None
         both = _both(wind, by_wind, load, live)
         for check in _each(standing, both, replace(factors, wind=1.0), posts, held, live * down):
             yield replace(check, wind=live)

@@ -106,7 +106,7 @@ MEMBER = "asked {times} what it holds{how}{load}: thicker, shorter, or held at m
 LOOSE = "by itself it {does} in {wind}: fasten it"
 LOAD = "does not stand it: a wider or heavier foot, or anchors made for it"
 SPACING = "set its fasteners wider apart, or farther from end and edge"
-RACKING = "they lean over sideways: braces across the corners, or panels that are fastened round"
+RACKING = "braces across the corners: it leans over sideways"
 MORE_MENDS = "and {n} more: yardfast check FILE --numbers"
 
 ALSO = {

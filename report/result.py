@@ -36,7 +36,7 @@ if TYPE_CHECKING:
 
 FORMAT = 1
 
-_UNITS = {"N*m": "newton*meter", "N": "newton", "Pa": "pascal"}
+_UNITS = {"N*m": "newton*meter", "N": "newton", "Pa": "pascal", "m": "meter"}
 
 
 @dataclass(frozen=True)

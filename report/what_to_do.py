@@ -189,12 +189,17 @@ def weight_said(kilograms: float, facts: Facts) -> str:
     return messages.WEIGHT.format(weight=weight, bags=bags_said(kilograms, facts))
 
 
+_LINE = 60
+"""So many letters of a mend take a line, with what it is of."""
+
+
 def _mends(verdict: Verdict, mends: list[str]) -> list[Row]:
     """Return the first mend whole, two more in a line each, then how many more there are."""
     total = len(verdict.to_mend)
     rows: list[Row] = []
     for i, (check, text) in enumerate(zip(verdict.to_mend[:MOST_MENDS], mends, strict=False)):
-        rows.append(Row(f"Mend {i + 1} of {total}", f"{subject(check)}: {text}"))
+        said = text if i == 0 else text.partition(":")[0] if len(text) > _LINE else text
+        rows.append(Row(f"Mend {i + 1} of {total}", f"{subject(check)}: {said}"))
     if total > MOST_MENDS:
         rows.append(Row("", messages.MORE_MENDS.format(n=total - MOST_MENDS)))
     return rows
@@ -203,7 +208,8 @@ def _mends(verdict: Verdict, mends: list[str]) -> list[Row]:
 def subject(check: Check) -> str:
     """Return what a check is of: the joint, part or load by its name."""
     if check.kind is Kind.RACKING:
-        return check.remark
+        first, *others = check.remark.split(", ")
+        return f"{first} and {len(others)} more" if others else first
     return f"'{check.subject}'" if check.kind is Kind.LOAD else check.subject
 
 

@@ -31,7 +31,7 @@ def cells(face: BaseGeometry, rows: int) -> Bed:
     if face.area <= 0.0:
         points = plane.coordinates(face)
         return Bed(points, np.full(len(points), LINE / max(len(points), 1)))
-    corners = plane.narrowest_box(face)
+    corners = _box_round(face)
     across, up = corners[1] - corners[0], corners[3] - corners[0]
     at = np.arange(rows) / rows
     low = corners[0] + at[:, None, None] * across + at[None, :, None] * up
@@ -43,6 +43,21 @@ def cells(face: BaseGeometry, rows: int) -> Bed:
     kept = area > 1.0e-9 * float(area.max())
     return Bed(plane.centroids(parts[kept]), area[kept])
 
+
+def _box_round(face: BaseGeometry) -> Array:
+    """Return the corners (4, 2) of the narrowest rectangle round a face.
+
+    Of a round or square one, which has many as narrow, the one along the plane's own axes.
+    """
+    narrowest = plane.narrowest_box(face)
+    low_x, low_y, high_x, high_y = plane.bounds_of(face)
+    own = (high_x - low_x) * (high_y - low_y)
+    if own <= plane.polygon(narrowest).area * (1.0 + _ALIKE):
+        return np.array([[low_x, low_y], [high_x, low_y], [high_x, high_y], [low_x, high_y]])
+    return narrowest
+
+
+_ALIKE = 1.0e-6
 
 LINE = 1.0e-4
 """m2 for which a line or a point stands on which two things touch: they bed in (judgement)."""

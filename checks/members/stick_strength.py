@@ -9,7 +9,7 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
-from ...design.model import Part
+from ...design.model import Design, Part
 from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...materials.metal import Metal
@@ -89,9 +89,11 @@ def may_govern(one: Judged, sections: SectionForces, cases: LoadCases, most: int
     P = one.strength
     force = np.abs(sections.force) * _longer(one, cases)[:, None, None]
     along = force[..., 0] / (P.area * min(P.along, P.drawn))
-    bent = force[..., 5] / (P.moduli[0] * P.bending[0]) + force[..., 4] / (
-        P.moduli[1] * P.bending[1]
+    both = (
+        force[..., 5] / (P.moduli[0] * P.bending[0]),
+        force[..., 4] / (P.moduli[1] * P.bending[1]),
     )
+    bent = np.hypot(*both) if P.is_round else both[0] + both[1]
     shear = np.hypot(force[..., 1], force[..., 2]) / P.shear_force
     each = [along + bent, bent, along, shear + _twisted(one, force[..., 3])]
     picked = [greatest(use.max(axis=1), most) for use in each]
@@ -254,11 +256,27 @@ def _held(
     K_out, K_between = column_rule("stands out"), column_rule("between")
     if lean > PLUMB or (lean >= LEVEL and _stands(graph, forces, stick)):
         role = "post" if lean > PLUMB else "leg"
-        return role, max(stick.length, free), K_out * stick.length, False
+        standing = stick.length - _held_below(graph.structure.design, forces, stick)
+        return role, max(standing, free), K_out * standing, False
     effective = max(K_between * widest, K_out * out, stick.wide)
     if len(places) == 1:
         return "arm", free, effective, between
     return "beam" if lean < LEVEL else "brace", free, effective, between
+
+
+FIXED_AT = 1.0 / 3.0
+"""Share of its depth in the ground at which a post is held against giving way sideways: the depth
+of the pressure S1 in IBC 1807.3.2.1 (judgement)."""
+
+
+def _held_below(design: Design, forces: InternalForces, stick: Stick) -> float:
+    """Return how much in m of a stick the ground keeps from giving way sideways.
+
+    All that is in it where concrete or paving holds it at the surface.
+    """
+    part = design.parts[forces.structure.bodies[stick.body].part]
+    whole = part.constrained or part.encased is not None
+    return part.embed * (1.0 if whole else 1.0 - FIXED_AT)
 
 
 def _places(graph: Graph, stick: Stick) -> Array:

@@ -70,10 +70,11 @@ def test_a_weight_below_the_ground_gets_no_wind():
     assert found.wind.force.max() == pytest.approx(without.wind.force.max(), rel=1e-12)
 
 
-def test_a_plate_within_an_opening_is_not_said_to_rest_on_the_frame():
-    found = examine(read_text(HEAD + FOOT + INLAY))
-    assert "inlay" not in {one.name for one in found.members.judged}
-    assert "inlay" in {one.name for one in found.members.not_judged}
+def test_a_plate_within_an_opening_hangs_in_the_air():
+    with pytest.raises(DesignError) as raised:
+        examine(read_text(HEAD + FOOT + INLAY))
+    (fault,) = raised.value.faults
+    assert (fault.part, fault.key) == ("inlay", "on")
 
 
 def test_what_nothing_moves_is_drawn_with_that_said(folder, capsys):

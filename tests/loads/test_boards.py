@@ -3,11 +3,13 @@
 At s/h 1 and B/s 2 the figure prints 1.40, at s/h 0.9 1.50; Note 3 lifts the resultant 0.05 h.
 """
 
+from types import SimpleNamespace
+
 import numpy as np
 import pytest
-from designs import design
+from designs import design, wind_alone
 
-from yardfast.checks.examination import examine
+from yardfast.checks.design_wind import design_wind
 from yardfast.design.model import Part, Place
 from yardfast.design.placing import place_parts
 from yardfast.design.shapes.boxes import Box
@@ -91,7 +93,10 @@ def planks(count, gap=0.0, upright=True, method="ASCE 7-22", **site):
         at = (off, 0.0, 0.3) if upright else (0.0, 0.0, 0.3 + off + size / 2.0 - each / 2.0)
         parts.append(Part(f"plank {k}", shape, Place(at=at), density=500.0))
     given = {"wind": 47.0, "basis": "allowable", **site}
-    return examine(design(*parts, method=method, **given))
+    drawn = design(*parts, method=method, **given)
+    _, exposed = wind_alone(drawn)
+    book = method_of(drawn.table(Site), build_structure(drawn).height)
+    return SimpleNamespace(exposed=exposed, actions=design_wind(exposed, book)[1])
 
 
 @pytest.mark.parametrize("upright", [True, False])

@@ -107,8 +107,8 @@ def test_the_first_mend_is_told_whole_then_two_then_a_count():
     some = [bare_check(f"member: part {n}", 2.0 + n) for n in range(5)]
     text = flat(screen(replace(found, checks=(*found.checks, *some))))
     for number in (1, 2, 3):
-        assert f"Mend {number} of 6" in text
-    assert "and 3 more" in text
+        assert f"Mend {number} of 7" in text
+    assert "and 4 more" in text
     assert " Or " not in text
     assert "Until then" in text
 

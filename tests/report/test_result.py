@@ -23,6 +23,7 @@ CHECK = {
     "passes",
     "direction_deg",
     "source",
+    "envelope",
     "notes",
 }
 KEYS = {
@@ -42,6 +43,7 @@ KEYS = {
         "free_standing",
         "needs_anchors",
         "limits",
+        "equilibrium_error",
         "assumptions",
         "cautions",
         "not_checked",

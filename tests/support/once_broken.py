@@ -55,12 +55,10 @@ ANSWERED = {
     "a loose cap on a post in the ground": f"{HEAD}{POST}[[part]]\nname = 'cap'\nshape = 'box'\n"
     "on = 'post'\nlength = '200 mm'\nwidth = '200 mm'\nheight = '100 mm'\nloose = true\n"
     "material = 'southern pine'\n",
-    "a plate within the opening of a frame": HEAD + FOOT + INLAY,
     "ballast below the ground beside a post": f"{ASCE}{POST}[[ballast]]\nname = 'stones'\n"
     "on = 'post'\nat = ['0 mm', '0 mm', '-1700 mm']\nmass = '20 kg'\ncount = 2\n",
     "two anchors in one point": HEAD
-    + FOOT
-    + INLAY.replace("on = 'foot'", "on = 'foot'\nat = ['40 mm', '0 mm', '0 mm']")
+    + INLAY.replace("on = 'foot'\n", "").replace("'300 mm'", "'800 mm'")
     + "".join(
         f"[[anchor]]\nname = '{name}'\nkind = 'rebar stake 1/2 in x 24 in'\n"
         "at = ['300 mm', '0 mm', '0 mm']\n"
