@@ -62,12 +62,18 @@ def strength_of(forces: InternalForces, factors: Factors, basis: str) -> Strengt
     bent = _worst_sticks(forces, as_read, looked, sticks)
     few = _all(*(asked[k].which for k in worst), *(which for _, which in bent))
     envelope = dict(forces.enveloped(few))
+    reduced = list(asked)
     for k in worst:
         own = np.flatnonzero(np.isin(few, asked[k].which))
-        wrenches = {name: each.through(k)[own] for name, each in envelope.items()}
-        asked[k] = replace(asked[k], which=few[own], wrenches=wrenches)
+        wrenches = {name: each.through(k) for name, each in envelope.items()}
+        of_its_own = {name: each[own] for name, each in wrenches.items()}
+        reduced[k] = replace(asked[k], which=few[own], wrenches=of_its_own)
+        asked[k] = replace(asked[k], which=few, wrenches=wrenches)
     joints = tuple(
-        judge_joint(row, [one for one in asked if _has(one, row)], factors)
+        replace(
+            judge_joint(row, [one for one in asked if _has(one, row)], factors),
+            asked=tuple(one for one in reduced if _has(one, row)),
+        )
         for row in forces.structure.design.several(JointRow)
     )
     chosen = [one for one, _ in bent]
