@@ -16,6 +16,8 @@ WAYS = 8
 
 PUSH, CLIMB = "push", "climb"
 
+_DOWN = (0.0, 0.0, -1.0)
+
 
 def people_loads(
     structure: Structure, people: str | None, basis: str
@@ -40,19 +42,21 @@ def people_loads(
 
 def _pushes(structure: Structure, force: float, reach: float) -> Iterator[tuple[int, GivenLoad]]:
     for i, low, high in _reached(structure, reach):
+        on = structure.design.parts[structure.bodies[i].part].name
         x, y = (0.5 * (low + high)[:2]).tolist()
         z = min(float(high[2]), reach)
         for angle in 2.0 * np.pi * np.arange(WAYS) / WAYS:
             way = float(np.cos(angle)), float(np.sin(angle)), 0.0
-            yield i, GivenLoad(PUSH, force, (x, y, z), way)
+            yield i, GivenLoad(PUSH, force, (x, y, z), way, on)
 
 
 def _climbs(structure: Structure, force: float, reach: float) -> Iterator[tuple[int, GivenLoad]]:
     for i, low, high in _reached(structure, reach):
         if high[2] <= reach:
+            on = structure.design.parts[structure.bodies[i].part].name
             for x in (float(low[0]), float(high[0])):
                 for y in (float(low[1]), float(high[1])):
-                    yield i, GivenLoad(CLIMB, force, (x, y, float(high[2])), (0.0, 0.0, -1.0))
+                    yield i, GivenLoad(CLIMB, force, (x, y, float(high[2])), _DOWN, on)
 
 
 def _reached(structure: Structure, reach: float) -> Iterator[tuple[int, Array, Array]]:

@@ -1,6 +1,7 @@
 """The geometry kernel (shapely) with the types of arrays of polygons that are used here."""
 
 from collections.abc import Sequence
+from functools import partial
 from typing import Any, cast
 
 import numpy as np
@@ -15,6 +16,9 @@ Polygons = NDArray[np.object_]
 
 _kernel: Any = shapely
 NOTHING = Polygon()
+
+GRID = 1.0e-9
+"""Grid in m on which an overlay is done again that the kernel's floating one cannot finish."""
 
 
 def area(polygons: Polygons) -> Array:
@@ -56,27 +60,27 @@ def area_above(region: BaseGeometry, height: float) -> float:
 
 def intersection(first: Polygons, second: Polygons | BaseGeometry) -> Polygons:
     """Return what is common, pair by pair."""
-    return cast(Polygons, _kernel.intersection(first, second))
+    return _overlay(_kernel.intersection, first, second)
 
 
 def difference(first: Polygons, second: Polygons) -> Polygons:
     """Return what of the first is not in the second, pair by pair."""
-    return cast(Polygons, _kernel.difference(first, second))
+    return _overlay(_kernel.difference, first, second)
 
 
 def union(first: Polygons, second: Polygons) -> Polygons:
     """Return both together, pair by pair."""
-    return cast(Polygons, _kernel.union(first, second))
+    return _overlay(_kernel.union, first, second)
 
 
 def union_over(polygons: Polygons) -> Polygons:
     """Return the unions (D,) over the first axis of polygons (N, D)."""
-    return cast(Polygons, _kernel.union_all(polygons, axis=0))
+    return _overlay(partial(_kernel.union_all, axis=0), polygons)
 
 
 def union_of(regions: Sequence[BaseGeometry]) -> BaseGeometry:
     """Return all regions as one."""
-    return cast(BaseGeometry, _kernel.union_all(list(regions)))
+    return cast(BaseGeometry, _overlay(_kernel.union_all, list(regions)))
 
 
 def boxes(low_x: Array, low_y: float, high_x: Array, high_y: float) -> Polygons:
@@ -281,6 +285,17 @@ def strokes(lines: BaseGeometry) -> list[Array]:
 def coordinates(region: BaseGeometry) -> Array:
     """Return every corner (k, 2) of a region in m."""
     return _coordinates(region)
+
+
+def _overlay(how: Any, *regions: Any) -> Any:
+    """Return an overlay; where rounding left a region that crosses itself, of what it is mended to.
+
+    On a grid of a nanometre the kernel's overlay of valid regions cannot fail.
+    """
+    try:
+        return how(*regions)
+    except shapely.errors.GEOSException:
+        return how(*(_kernel.make_valid(one) for one in regions), grid_size=GRID)
 
 
 def _coordinates(geometry: object) -> Array:

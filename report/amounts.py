@@ -164,12 +164,14 @@ class Amounts:
         return f"{pascals_a_metre / PSF * FOOT:,.0f} psf a foot"
 
     def measure(self, value: float, unit: str, decimals: int = 0) -> str:
-        """Return a check's demand or capacity in N*m, N, Pa or l_e/d, in this system's units."""
+        """Return a check's demand or capacity in N*m, N, Pa, m or l_e/d, in this system's units."""
         number, name = self._converted(value, unit)
         return f"{number:,.{decimals}f} {name}"
 
     def _converted(self, value: float, unit: str) -> tuple[float, str]:
         if self.metric:
+            if unit == "m":
+                return 1000.0 * value, "mm"
             return (value / 1000.0, "kPa") if unit == "Pa" else (value, _PLAIN.get(unit, unit))
         match unit:
             case "N*m":
@@ -178,6 +180,8 @@ class Amounts:
                 return value / POUND_FORCE, "lb"
             case "Pa":
                 return value / PSF, "psf"
+            case "m":
+                return value / INCH, "in"
             case _:
                 return value, _PLAIN.get(unit, unit)
 

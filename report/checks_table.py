@@ -12,7 +12,6 @@ from .held_words import hold_downs, hold_short
 from .lines import Line, wrapped
 from .member_words import PLATES
 from .seam_words import seam_lines
-from .shortfalls import is_untied
 from .words import over_what
 
 _ABOUT = 22
@@ -36,16 +35,11 @@ def checks_table(examination: Examination, amounts: Amounts) -> list[Line]:
     weight = "2/3" if abs(share - 2.0 / 3.0) < 0.01 else f"{share:.2g}"
     title = Line(f"{f'Checks {tied}, {weight} weight':<36}{'has':>13}  {'needs':>13}")
     shown = [check for check in examination.checks if check.kind is not Kind.MEMBER]
-    rows = [_row(examination, check, amounts, _of_a_load(examination, check)) for check in shown]
+    rows = [_row(examination, check, amounts) for check in shown]
     rows += _strengths(examination, amounts)
     if any(check.capacity <= 0.0 for check in examination.free or ()):
         rows.append(Line("  Has none: the wind lifts it off its feet."))
     return [title, *rows]
-
-
-def _of_a_load(examination: Examination, check: Check) -> str:
-    """Return that a named load is judged without what holds the piece, where something does."""
-    return ", untied" if is_untied(examination, check) else ""
 
 
 def _strengths(examination: Examination, amounts: Amounts) -> list[Line]:

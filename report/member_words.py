@@ -17,6 +17,14 @@ from .remark import joined
 
 MEMORY = "memory"
 
+_HELD = {
+    False: "Joints and parts are judged as if the ground held it, pressed and drawn, at the "
+    "corners of each part's own foot: whether it stands at all is told apart.",
+    True: "Joints and parts are judged with the ground pressing at the corners of each part's own "
+    "foot, and drawn at the anchors alone; where these do not hold it, as if the ground did.",
+}
+"""What holds a piece where its joints and parts are judged, by whether anchors do."""
+
 _NAMED = 6
 _WHY = {
     "no values": "no published strength of its stuff in this size is at hand",
@@ -154,6 +162,8 @@ def member_assumptions(examination: Examination) -> Iterator[str]:
             "as the balance of the whole piece gives it, each joint as stiff as its fasteners are "
             "said to be, three times so and a third; the crush where it bears is left out."
         )
+    if sticks or examination.joints:
+        yield _HELD[bool(examination.held.anchors) and not examination.held.guys]
 
 
 def member_unverified(examination: Examination) -> Iterator[str]:

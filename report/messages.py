@@ -129,7 +129,7 @@ LEAST_WIND = "the code's least wind, 16 psf on all of it, decides, not the wind 
 TOPICS = {
     Topic.SOIL: "your soil",
     Topic.SLAB: "the slab",
-    Topic.TWIST: "twist of the post",
+    Topic.TWIST: "its post turning in the ground",
     Topic.STRENGTH: "strength of {of}",
     Topic.SEAMS: "seams",
     Topic.SEAMS_UNDER_LOADS: "seams under loads",
@@ -234,9 +234,7 @@ NOT_CHECKED = {
     Topic.SEAMS_UNDER_LOADS: (
         "Seams are judged by the wind alone: what {of} asks of them was not checked."
     ),
-    Topic.TWIST: (
-        "How wind off its middle twists the post, and turns it in the ground, was not checked."
-    ),
+    Topic.TWIST: ("Whether wind off its middle turns the post in the ground was not checked."),
     Topic.SLAB: "No bolt and no slab was checked: what a bolt holds depends on both.",
     Topic.SOIL: (
         "No {anchor} was checked: what one holds in your soil is known once it is pulled on the "
@@ -257,8 +255,7 @@ NOT_CHECKED = {
         "People who push, lean on or climb it were not judged; the push that tips it is stated."
     ),
     Topic.SWAY: (
-        "Sway, flutter and shaking were not looked at: wind is taken as a steady push, as long as "
-        "a gust."
+        "Flutter and shaking were not looked at: wind is taken as a steady push, as long as a gust."
     ),
     Topic.DECAY: "Rot, rust, frost heave and settling of the ground were not counted.",
 }

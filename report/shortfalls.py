@@ -1,7 +1,7 @@
 """What of a piece falls short besides its holding: loose parts that go, loads it does not stand."""
 
 from ..checks.examination import Examination
-from ..checks.judging import Check, Kind
+from ..checks.judging import Kind
 
 _LOOSE = (Kind.LOOSE, Kind.LOOSE_SLIDING)
 
@@ -17,9 +17,3 @@ def loads_not_stood(examination: Examination) -> list[str]:
     under = {check.load for check in examination.checks if not check.passes}
     named = (one.load.name for one in examination.loads)
     return [name for name in named if name in under]
-
-
-def is_untied(examination: Examination, check: Check) -> bool:
-    """Return whether what holds a piece down is left out of a check on a named load."""
-    held = bool(examination.held) and check.kind is Kind.LOAD
-    return held and check.remark != "bearing"

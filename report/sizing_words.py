@@ -51,9 +51,8 @@ def why(before: Examination, remedy: Remedy) -> str:
                 f"{across} across would do, but bends too far for one sheet: double it, or nail "
                 "2x4s beneath to its edge"
             )
-        case Reason.OVER_HOLE:
-            across = amount(remedy, amounts, remedy.utmost)
-            return f"{across} across what stands on its ring would stand over the hole"
+        case Reason.FAILS_TIED:
+            return f"they would hold it down, but held so it fails elsewhere ({remedy.governs})"
         case Reason.NO_PLACE:
             return "at two thirds of its height nothing stands where four could be tied"
         case Reason.POSTS:

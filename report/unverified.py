@@ -179,6 +179,15 @@ def _joints(examination: Examination) -> Iterator[str]:
         yield from _fastener(
             joint.row.fastener, joint.holds, of_them.driven, joint.tension, joint.shear
         )
+    if examination.joints:
+        yield from _rows("statics", "rule", "slip of dowels", "how stiff fasteners are sideways")
+        screws = "axial stiffness of screws"
+        yield from _rows("statics", "rule", screws, "how stiff screws are against a pull")
+    if examination.loads:
+        basis = examination.site.basis
+        yield from _rows("companions", "basis", basis, "the factors on named loads in wind")
+    if any(one.forces for one in examination.members.judged):
+        yield from _of_table("wood/torsion_rules", "how twist counts beside shear")
     for seam in examination.fastened_seams:
         yield from _fastener(seam.row.fastener, seam.holds, seam.driven, seam.tension, seam.shear)
 

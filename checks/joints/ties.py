@@ -60,7 +60,7 @@ def fastened(structure: Structure, graph: Graph, places: Sequence[Place]) -> tup
     held = [(edge.of, edge.to) for edge in graph.held]
     found: list[Fastened] = []
     for pair, own in pairs.items():
-        others = [each for each in pairs if each != pair and each != pair[::-1]]
+        others = [each for each in pairs if each != pair]
         alone = not _joined(graph, [*others, *held], pair)
         found.append(Fastened(tuple(own), tie_of(structure, own, alone=alone), structure))
     return tuple(found)

@@ -9,7 +9,7 @@ from numpy.typing import ArrayLike
 from ... import references
 from ...design.shapes.shape import Array
 from ...materials.metal import Metal
-from ..members.member_check import Stuff
+from .member_check import Stuff
 from .uprights import Section
 
 

@@ -26,7 +26,7 @@ class Reason(Enum):
     ANCHORS_BREAK = "more than anchors hold"
     GUYS_BREAK = "no line or ground anchor holds it"
     BENDS = "one sheet bends too far"
-    OVER_HOLE = "stands over the hole of its ring"
+    FAILS_TIED = "held so, a joint or part of it fails"
     GUYS_IDLE = "guys carry nothing"
     NO_PLACE = "nothing to tie guys to"
     POSTS = "posts in the ground carry it"

@@ -16,7 +16,7 @@ from ..build_steps import MPH, down, greatest, least, up
 from ..examination import Examination, examine
 from .choices import Choice, choices_of
 from .forbidden import forbidden_foot, idle
-from .remedy import Reason, Remedy, examined, holds, nearest_its_limit, why_not
+from .remedy import Reason, Remedy, examined, failing, holds, nearest_its_limit, why_not
 from .size_curves import FOOT, HEAVIEST, WIDEST, CurvePoint, slides_first, weight_curve, width_curve
 from .sizing_case import Case
 
@@ -158,10 +158,13 @@ def _guys(case: Case) -> Remedy:
 
 
 def _tied(case: Case, remedy: Remedy) -> Remedy:
-    """Return a remedy with what is found of its design as of any other."""
+    """Return a remedy with what is found of its design as of any other; none where that fails."""
     found = examined(remedy.design)
     assert found is not None
-    assert holds(found, case.names)
+    if wrong := failing(found, case.names):
+        # tied, other forces go through its joints and parts than where the ground holds all of it
+        why = Reason.FAILS_TIED
+        return Remedy(remedy.kind, remedy.value, "N", False, wrong[0].name, why, None, found)
     governs = nearest_its_limit(found, frozenset(check.name for check in found.checks)).name
     return replace(remedy, found=found, governs=governs)
 

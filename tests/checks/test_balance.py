@@ -1,11 +1,12 @@
 """Every body of every piece is in balance in every load case, and the ground bears all of it."""
 
+from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
 import pytest
 from designs import design
-from inside import forces_in
+from inside import forces_in, under
 
 from yardfast.checks.inputs import read_text
 from yardfast.design.model import Part, Place
@@ -131,3 +132,28 @@ def test_a_joint_passes_on_what_acts_in_the_stick_that_it_ends(name):
             assert np.abs(through[:, 3:] - M).max() <= 1.0e-6 * size
             met += 1
     assert met > 0
+
+
+def test_a_tied_block_is_drawn_at_its_anchors_alone_as_statics_has_it():
+    """A weightless block 1 m wide, pulled level by 300 N at 2 m, on anchors at its corners.
+
+    It presses at its lee corners and draws the two anchors a metre from them: 600 N m over 1 m, so
+    300 N each; the ground draws nothing anywhere. The anchors at the pressed corners draw nothing.
+    """
+    block = Part("block", Box(1.0, 1.0, 2.0), mass=1.0e-6)
+    rope = GivenLoad("rope", 300.0, (0.0, 0.0, 2.0), (1.0, 0.0, 0.0), "block")
+    piece = design(block, wind=0.001)
+    piece = replace(piece, tables={**piece.tables, GivenLoad: (rope,)})
+    corners = np.array([[x, y] for x in (-0.5, 0.5) for y in (-0.5, 0.5)])
+    forces = forces_in(piece, corners)
+    k = under(forces, "rope")
+    found = forces.model.solved(forces.cases.loads[[k]])
+    springs = forces.model.system.springs
+    upright = np.abs(springs.along[:, 2]) > 0.5
+    pull, at = found.solution.force[0][upright], springs.at[upright]
+    anchors, ground = pull[:4], pull[4:]
+    assert springs.one_way[upright].tolist() == [False] * 4 + [True] * 4
+    assert ground.max() <= 1.0e-6
+    assert anchors[at[:4, 0] < 0.0] == pytest.approx([300.0, 300.0], rel=1e-3)
+    lee = at[:, 0] > 0.0
+    assert pull[lee].sum() == pytest.approx(-600.0, rel=1e-3)

@@ -7,13 +7,16 @@ import pytest
 from designs import design
 
 from yardfast.checks.borne import Borne
+from yardfast.checks.design_wind import design_actions, wind_on_bodies
 from yardfast.checks.load_cases import downward, greatest, load_cases, load_sets
 from yardfast.checks.point_loads import point_loads
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.structure import build_structure
 from yardfast.loads.combinations import factors
+from yardfast.loads.exposed import bare, expose
 from yardfast.loads.given import GivenLoad
+from yardfast.loads.methods import method_of
 from yardfast.loads.site import Site
 
 G = 9.80665
@@ -154,3 +157,23 @@ def test_the_greatest_uses_are_found_once_of_alike_ones():
     assert greatest(used, 3).tolist() == [6, 1, 5]
     assert greatest(used, 10).tolist() == [6, 1, 5, 0, 3]
     assert greatest(np.zeros(4), 2).tolist() == [0]
+
+
+def test_the_least_wind_acts_on_each_body_and_on_the_whole_outline_alike():
+    """16 psf (766.1 Pa) level on two boxes, one on the other, at the middle of each (ASCE 7 29.7)."""
+    low = Part("low", Box(1.0, 1.0, 0.5), density=500.0)
+    high = Part("high", Box(0.4, 0.4, 1.0), Place(on="low"), density=500.0)
+    piece = design(low, high, method="ASCE 7-22", wind=30.0, exposure="C", basis="allowable")
+    structure = build_structure(piece)
+    book = method_of(piece.table(Site), structure.height)
+    exposed = expose(structure, bare(structure, [None, None], book), False)
+    wrench, names = wind_on_bodies(exposed, book)
+    assert names[-1] == "minimum"
+    north = int(np.argmin(np.abs(exposed.azimuths)))
+    p = 16.0 * 47.880259
+    assert book.minimum == pytest.approx(p, rel=1e-6)
+    F, up = p * np.array([0.5, 0.4]), np.array([0.25, 1.0])
+    assert wrench[-1, north, -1, :, 1] == pytest.approx(-F, rel=1e-6)
+    assert wrench[-1, north, -1, :, 3] == pytest.approx(F * up, rel=1e-6)
+    whole = design_actions(exposed, book).wrench[:, :, -1]
+    assert wrench[:, :, -1].sum(axis=-2) == pytest.approx(whole, rel=1e-6, abs=1e-6)

@@ -199,3 +199,19 @@ def test_the_parts_that_carry_a_named_load_are_those_that_it_goes_down_through()
     load = GivenLoad("pot", 50.0, (0.3, 0.0, 1.35), (0.0, 0.0, -1.0))
     found = examine(replace(drawn, tables={**drawn.tables, GivenLoad: (load,)}))
     assert found.loads[0].path == ("shelf", "right", "base")
+
+
+def test_loads_that_it_stands_each_alone_may_tip_it_together():
+    """Each asks 0.7 of W 0.2 over 1.5, 0.35 m beyond the edge: both of them 1.4."""
+    seat = GivenLoad("one", 60.0, (0.55, 0.0, 0.45), (0.0, 0.0, -1.0), "seat")
+    drawn = _bench(seat)
+    calm = replace(drawn.table(Site), wind=0.1)
+    weight = (0.4**3 + 1.2 * 0.6 * 0.05) * 500.0 * G
+    hold = weight * 0.2 / 1.5
+    size = 0.7 * hold / 0.35
+    loads = tuple(replace(seat, name=name, force=size) for name in ("one", "other"))
+    alone = examine(replace(drawn, tables={**drawn.tables, Site: calm, GivenLoad: loads[:1]}))
+    both = examine(replace(drawn, tables={**drawn.tables, Site: calm, GivenLoad: loads}))
+    assert named(alone, "load: one").utilization == pytest.approx(0.7, rel=1e-3)
+    for name in ("one", "other"):
+        assert named(both, f"load: {name}").utilization == pytest.approx(1.4, rel=1e-3)

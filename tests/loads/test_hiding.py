@@ -162,6 +162,14 @@ def placed(drawn, on=None, up=0.0):
 
 @settings(max_examples=15, deadline=None)
 @example([(Box(0.75, 0.5, 0.25), 0.5, 0.0, 0.0, 1.0, 1.0), (Box(0.0625, 1, 1), 0, 0, 0, 0, 0)])
+@example(
+    [  # its outlines cross themselves by rounding once two of them are taken off
+        (Box(1.0, 1.0, 0.25), 0.0, 0.0, 0.25, 0.0, 0.0),
+        (Box(1.0, 0.25, 1.125), 0.0, -0.5, 0.0, 0.0, 0.75),
+        (Solid(0, 1.0, 1.0, 1.0), 0.0, 0.0, 0.3125, 0.0, 0.0),
+        (Box(1.0, 1.0, 1.0), 0.0, 0.0, 0.0, 0.0, 0.0),
+    ]
+)
 @given(st.lists(PLACED, min_size=2, max_size=4, unique_by=lambda one: one[1:4]))
 def test_what_hides_what_does_not_ask_how_it_was_written(drawn):
     (one, seen), (other, also) = (

@@ -17,8 +17,11 @@ from yardfast.materials import grounds
 from yardfast.statics.graph import graph_of
 
 
-def forces_in(design):
-    """Return the model of a design's joints and sticks under all its load cases."""
+def forces_in(design, anchors=None):
+    """Return the model of a design's joints and sticks under all its load cases.
+
+    ``anchors`` (n, 2) are where it is held down.
+    """
     site = design.table(Site)
     structure = build_structure(design)
     graph = graph_of(structure)
@@ -34,7 +37,7 @@ def forces_in(design):
     )
     paved = not grounds.find(site.ground).stakes_possible
     tied = fastened(structure, graph, places(structure, basis))
-    return internal_forces(graph, tied, cases, points, paved=paved)
+    return internal_forces(graph, tied, cases, points, paved=paved, anchors=anchors)
 
 
 def part_sticks(forces, name):

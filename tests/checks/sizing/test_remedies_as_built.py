@@ -1,11 +1,13 @@
 """What a remedy changes in a design: the foot, the weight laid low, the heights; nothing else."""
 
 from dataclasses import replace
+from pathlib import Path
 
 import pytest
 from designs import design, post, tower
 
 from yardfast.checks.examination import examine
+from yardfast.checks.inputs import read
 from yardfast.checks.sizing.remedy import Reason
 from yardfast.checks.sizing.ways import remedy_of
 from yardfast.design.faults import DesignError
@@ -17,6 +19,7 @@ from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.shapes.weight import Weight
 from yardfast.loads.given import GivenLoad
 
+EXAMPLES = Path(__file__).resolve().parents[3] / "examples"
 STEEL = 2500.0
 """A density in kg/m3 at which a foot's own weight counts."""
 
@@ -112,3 +115,14 @@ def test_a_weighed_piece_keeps_the_weight_of_what_is_not_changed():
     typical = before.structure.part_mass[1]
     assert remedy.found.structure.part_mass[1][:2] == pytest.approx(typical)
     assert remedy.design.weighed == pytest.approx(40.0 + remedy.value)
+
+
+def test_what_anchors_hold_is_no_remedy_where_a_part_fails_held_so():
+    """Drawn at its four corners alone the arbor's sills bend more than on ground that holds it."""
+    before, remedy = remedy_of(read(EXAMPLES / "arbor.toml"), "anchors")
+    assert before.anchors is not None
+    assert not remedy.feasible
+    assert remedy.reason is Reason.FAILS_TIED
+    failed = next(check for check in remedy.found.checks if check.name == remedy.governs)
+    assert not failed.passes
+    assert next(check for check in before.checks if check.name == remedy.governs).passes
