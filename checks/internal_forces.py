@@ -4,7 +4,7 @@ Worked out for every case as if all that presses held both ways, which goes with
 for the cases that may govern, with what only presses, and with every set of stiffness.
 """
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 
@@ -69,16 +69,24 @@ class InternalForces:
         """Return whether every joint takes the same whatever the stiffness of anything."""
         return not self.tied and all(one.tie.alone for one in self.joints)
 
-    def enveloped(
-        self, which: Integers, sets: Sequence[str] | None = None
-    ) -> Iterator[tuple[str, Forces]]:
-        """Yield the forces of some of the cases by each set of stiffness, as read first."""
-        for name in SETS if sets is None else sets:
-            yield name, self.with_stiffness(SETS[name], which)
+    def enveloped(self, as_read: Forces, which: Integers) -> dict[str, Forces]:
+        """Return the forces of cases ``which``, known ``as_read``, by each set of stiffness."""
+        found = {AS_READ: as_read}
+        for name, factors in SETS.items():
+            if name != AS_READ:
+                found[name] = self.with_stiffness(factors, which, as_read)
+        return found
 
-    def with_stiffness(self, factors: Mapping[str, float], which: Integers) -> Forces:
-        """Return the forces of some of the cases by one set of factors on stiffness."""
-        return self.model.solved(self.cases.loads[which], factors, one_way=not self.is_determinate)
+    def with_stiffness(
+        self, factors: Mapping[str, float], which: Integers, near: Forces | None = None
+    ) -> Forces:
+        """Return the forces of some of the cases by one set of factors on stiffness.
+
+        What only presses is first thought to open as in ``near``, forces of the same cases.
+        """
+        start = None if near is None else near.solution.open
+        one_way = not self.is_determinate
+        return self.model.solved(self.cases.loads[which], factors, start, one_way=one_way)
 
 
 def internal_forces(

@@ -8,7 +8,7 @@ from ..design.shapes.shape import Array
 from ..statics.graph import swings
 from ..statics.model import Forces
 from ..statics.stiffness import SWAYS, stiffness_rule
-from .internal_forces import InternalForces
+from .internal_forces import AS_READ, InternalForces
 from .judging import Check, Kind
 from .load_cases import Integers
 
@@ -43,7 +43,7 @@ def check_racking(
         if each.solution.lost.any():
             nth = int(each.solution.lost.argmax())
             return _failing(forces, int(which[nth]), None, 0.0, _unpulled(forces))
-    softest = forces.with_stiffness(SWAYS, which)
+    softest = forces.with_stiffness(SWAYS, which, envelope[AS_READ])
     sway, nth = _sway(forces, softest)
     most = forces.structure.height / stiffness_rule("most sway")
     if sway <= most:

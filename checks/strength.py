@@ -55,13 +55,13 @@ def strength_of(forces: InternalForces, factors: Factors, basis: str) -> Strengt
     by_joint = {k: _most_used(forces, k, rough[k]) for k in near}
     by_stick = [may_govern(one, forces.sections[one.nth], forces.cases, FIRST) for one in sticks]
     looked = _all(*by_joint.values(), *by_stick)
-    (as_read,) = (each for _, each in forces.enveloped(looked, [AS_READ]))
+    as_read = forces.with_stiffness(SETS[AS_READ], looked)
     first = np.zeros(1, dtype=np.intp)
     asked = [_asked(forces, as_read, looked, k, by_joint.get(k, first)) for k in range(len(rough))]
     worst = _worst_joints(forces.joints, [one.used for one in asked], COPIES)
     bent = _worst_sticks(forces, as_read, looked, sticks)
     few = _all(*(asked[k].which for k in worst), *(which for _, which in bent))
-    envelope = dict(forces.enveloped(few))
+    envelope = forces.enveloped(as_read.some(np.searchsorted(looked, few)), few)
     reduced = list(asked)
     for k in worst:
         own = np.flatnonzero(np.isin(few, asked[k].which))

@@ -13,6 +13,9 @@ WRONG = 2
 
 OBJECTS_BETWEEN_SEARCHES = 50_000
 
+ONE_THREAD = ("OPENBLAS_NUM_THREADS", "OMP_NUM_THREADS", "MKL_NUM_THREADS")
+"""What keeps products of matrices in one thread: small ones cost far more in several."""
+
 
 def command() -> int:
     """Run the command as a process of its own; return its exit status.
@@ -21,6 +24,8 @@ def command() -> int:
     of its time.
     """
     gc.set_threshold(OBJECTS_BETWEEN_SEARCHES)
+    for each in ONE_THREAD:
+        os.environ.setdefault(each, "1")
     status = main()
     gc.freeze()  # nothing is looked for on leaving either
     return status

@@ -134,8 +134,6 @@ def _workers(
     if not alone and (processes == 1 or (jobs is None and designs < FEW)):
         yield None
         return
-    # small products in threads cost more than they save, and take the other workers' cores
-    os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
     pool = ProcessPoolExecutor(processes, get_context("spawn"), _leave_stopping_to_who_asked)
     try:
         yield pool

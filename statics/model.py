@@ -13,6 +13,7 @@ import numpy as np
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
 from .frame import end_forces, within
+from .one_way import Mask
 from .solution import AS_READ, Solution, solve
 from .sticks import Stick
 from .system import Integers, System
@@ -88,16 +89,18 @@ class Model:
         self,
         wrenches: Array,
         factors: Mapping[str, float] = AS_READ,
+        start: Mask | None = None,
         *,
         one_way: bool = True,
     ) -> "Forces":
         """Return the forces of load cases, with one set of stiffness. Raises MechanismError.
 
-        Without ``one_way`` what presses holds both ways: then forces go with the loads.
+        ``start`` (cases, n) are springs thought to be open. Without ``one_way`` what presses holds
+        both ways: then forces go with the loads.
         """
         W = wrenches.reshape(len(wrenches), -1)
         loads, fixed = self.loads(wrenches)
-        return Forces(self, W, solve(self.system, loads, fixed, factors, one_way=one_way))
+        return Forces(self, W, solve(self.system, loads, fixed, factors, start, one_way=one_way))
 
 
 @dataclass(frozen=True, eq=False)
@@ -107,6 +110,10 @@ class Forces:
     model: Model
     wrenches: Array
     solution: Solution
+
+    def some(self, which: Integers) -> "Forces":
+        """Return the forces of some of the cases."""
+        return Forces(self.model, self.wrenches[which], self.solution.some(which))
 
     def through(self, k: int) -> Array:
         """Return the wrench (cases, 6) about its face's origin with which ``of`` is held at tie k.

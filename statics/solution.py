@@ -1,12 +1,13 @@
 """The forces in a system under many load cases, and how well every piece is in balance."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 
 import numpy as np
 from numpy.typing import NDArray
 
 from ..design.shapes.shape import Array
+from .chain import Chain, Integers
 from .one_way import Mask, settle
 from .system import System
 
@@ -44,6 +45,10 @@ class Solution:
     error: Array
     braced: Array
 
+    def some(self, which: Integers) -> "Solution":
+        """Return the solution of some of the cases."""
+        return Solution(*(getattr(self, one.name)[which] for one in fields(self)))
+
 
 def solve(
     system: System,
@@ -61,13 +66,15 @@ def solve(
     all springs hold both ways.
     Raises MechanismError where some motion meets no stiffness even with all springs closed.
     """
-    K = system.stiffness(factors)
-    scale = _scale(K)
+    order = np.concatenate(system.order)
+    K, scale = _scaled(system.stiffness(factors), order)
     only = np.flatnonzero(system.springs.one_way & one_way)
     B = system.stretch[only]
     k = system.spring_stiffness(factors)
     right = np.concatenate([loads, B]) / scale
-    found = (_solved(K / scale[:, None] / scale, right.T) / scale[:, None]).T
+    found = np.empty_like(right)
+    found[:, order] = _solved(K, right[:, order].T, order).T
+    found /= scale
     motion, G = found[: len(loads)], found[len(loads) :]
     open_, z, lost = _released(B, G, k[only], motion, start)
     motion = motion + (z * k[only]) @ G
@@ -104,26 +111,38 @@ def _released(
     return open_, z, lost
 
 
-def _scale(K: Array) -> Array:
-    size = np.diag(K)
+def _scaled(K: Chain, order: Integers) -> tuple[Chain, Array]:
+    """Return a stiffness with ones on its diagonal, and the scale (size,) of every motion."""
+    size = np.concatenate([np.diag(one) for one in K.square])
     if (size <= 0.0).any():
-        motion = np.zeros(len(K))
-        motion[int(size.argmin())] = 1.0
+        motion = np.zeros(len(size))
+        motion[order[int(size.argmin())]] = 1.0
         raise MechanismError(motion)
-    return np.sqrt(size)
+    root = np.sqrt(size)
+    own = np.split(root, np.cumsum([len(one) for one in K.square])[:-1])
+    square = [one / s[:, None] / s for one, s in zip(K.square, own, strict=True)]
+    beside = [
+        one / s[:, None] / after for one, s, after in zip(K.beside, own[:-1], own[1:], strict=True)
+    ]
+    scale = np.empty_like(root)
+    scale[order] = root
+    return Chain(square, beside), scale
 
 
-def _solved(K: Array, right: Array) -> Array:
+def _solved(K: Chain, right: Array, order: Integers) -> Array:
     """Return K^-1 right of a scaled stiffness. Raises MechanismError."""
     try:
-        least = float(np.diag(np.linalg.cholesky(K)).min()) ** 2
+        found, least = K.solved(right)
     except np.linalg.LinAlgError:
-        least = 0.0
+        found, least = right, 0.0
     if least < _STILL:
-        values, ways = np.linalg.eigh(K)
+        values, ways = np.linalg.eigh(K.whole())
         if values[0] < _STILL:
-            raise MechanismError(ways[:, 0])
-    return np.asarray(np.linalg.solve(K, right), dtype=np.float64)
+            motion = np.empty(len(ways))
+            motion[order] = ways[:, 0]
+            raise MechanismError(motion)
+        found = np.asarray(np.linalg.solve(K.whole(), right), dtype=np.float64)
+    return found
 
 
 def _left_over(

@@ -13,12 +13,11 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ..design.shapes.shape import Array
+from .chain import Chain, Integers, blocks
 from .frame import Beams
 from .wrench import motion_rows, moved
 
 FIXED = -1
-
-Integers = NDArray[np.intp]
 
 
 @dataclass(frozen=True, eq=False)
@@ -133,32 +132,48 @@ class System:
         return K
 
     @cached_property
-    def _by_kind(self) -> Mapping[str, Array]:
-        """Return the part (size, size) of the stiffness of each class of springs."""
-        found: dict[str, Array] = {}
-        for kind in np.unique(self.springs.kind):
-            mine = self.springs.kind == kind
-            B = self.stretch[mine]
-            used = np.flatnonzero(B.any(axis=0))
-            K = np.zeros((self.size, self.size))
-            few = B[:, used]
-            K[np.ix_(used, used)] = few.T @ (self.springs.stiffness[mine, None] * few)
-            found[str(kind)] = K
-        return found
+    def order(self) -> tuple[Integers, ...]:
+        """Return the motions block by block, so that what touches lies in blocks that follow."""
+        count = len(self.points)
+        if self.braces.size:
+            return (np.arange(self.size, dtype=np.intp),)
+        joined = np.stack([self.springs.start, self.springs.end], axis=1)
+        beams = self.piece[np.stack([self.beams.start, self.beams.end], axis=1)]
+        pairs = np.concatenate([joined[(joined != FIXED).all(axis=1)], beams])
+        return tuple(
+            (6 * one[:, None] + np.arange(6)).ravel()
+            for one in blocks(count, np.unique(pairs, axis=0))
+        )
 
-    def stiffness(self, factors: Mapping[str, float]) -> Array:
-        """Return the whole stiffness (size, size), each class of springs times its factor."""
-        whole = self.beam_stiffness.copy()
-        for kind, part in self._by_kind.items():
-            whole += factors.get(kind, 1.0) * part
-        held = self.braces.reshape(-1, self.size)
-        return whole + self.brace_stiffness * (held.T @ held)
+    def stiffness(self, factors: Mapping[str, float]) -> Chain:
+        """Return the whole stiffness by ``order``, each class of springs times its factor."""
+        k, last = self.spring_stiffness(factors), len(self.order) - 1
+        square: list[Array] = []
+        beside: list[Array] = []
+        for i, (mine, rows) in enumerate(zip(self.order, self._rows, strict=True)):
+            B = self.stretch[np.ix_(rows, mine)]
+            held = B.T * k[rows]
+            square.append(self.beam_stiffness[np.ix_(mine, mine)] + held @ B)
+            if i < last:
+                after = self.order[i + 1]
+                beside.append(
+                    self.beam_stiffness[np.ix_(mine, after)]
+                    + held @ self.stretch[np.ix_(rows, after)]
+                )
+        if self.braces.size:
+            square[0] += self.brace_stiffness * (self.braces.T @ self.braces)
+        return Chain(square, beside)
+
+    @cached_property
+    def _rows(self) -> tuple[Integers, ...]:
+        """Return which springs act on each block of ``order``."""
+        return tuple(np.flatnonzero(self.stretch[:, mine].any(axis=1)) for mine in self.order)
 
     @cached_property
     def brace_stiffness(self) -> float:
         """Return how stiff what holds the braces is: as the stiffest motion of the piece."""
-        whole = self.beam_stiffness + sum(self._by_kind.values())
-        return float(np.diag(whole).max(initial=1.0))
+        own = self.springs.stiffness @ self.stretch**2
+        return float((np.diag(self.beam_stiffness) + own).max(initial=1.0))
 
     def braced(self, motion: Array) -> "System":
         """Return the same system with one more motion (size,) held."""

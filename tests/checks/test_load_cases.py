@@ -160,7 +160,7 @@ def test_the_greatest_uses_are_found_once_of_alike_ones():
 
 
 def test_the_least_wind_acts_on_each_body_and_on_the_whole_outline_alike():
-    """16 psf (766.1 Pa) level on two boxes, one on the other, at the middle of each (ASCE 7 29.7)."""
+    """16 psf (766.1 Pa) level on two boxes, one on the other, at each's middle (ASCE 7 29.7)."""
     low = Part("low", Box(1.0, 1.0, 0.5), density=500.0)
     high = Part("high", Box(0.4, 0.4, 1.0), Place(on="low"), density=500.0)
     piece = design(low, high, method="ASCE 7-22", wind=30.0, exposure="C", basis="allowable")
