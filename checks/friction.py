@@ -46,15 +46,20 @@ def sliding_resistance(
     ).reshape(len(x), 9)
     rate: Array = load / (load**2).sum(axis=1)[:, None]
     found: Array = np.full(len(load), np.inf)
+    todo = np.arange(len(load))
     for _ in range(_ROUNDS):
         speed = np.hypot(rate @ across, rate @ away)
-        before, found = found, speed @ shares
-        if np.allclose(found, before, rtol=_SETTLED, atol=0.0):
+        now = speed @ shares
+        moves = np.abs(found[todo] - now) > _SETTLED * now
+        found[todo] = now
+        todo, speed = todo[moves], speed[moves]
+        if not len(todo):
             break
         weight = shares / np.sqrt(speed**2 + 1.0e-16)
         form = _in_blocks(weight, products).reshape(-1, 3, 3)
-        solved = np.linalg.solve(form, load[:, :, None])[:, :, 0].astype(np.float64)
-        rate = solved / np.einsum("mj,mj->m", load, solved)[:, None]
+        mine = load[todo]
+        solved = np.linalg.solve(form, mine[:, :, None])[:, :, 0].astype(np.float64)
+        rate = solved / np.einsum("mj,mj->m", mine, solved)[:, None]
     result[turning] = np.minimum(found, straight)
     return result
 

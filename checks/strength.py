@@ -54,10 +54,10 @@ def strength_of(forces: InternalForces, factors: Factors, basis: str) -> Strengt
     near = _worst_joints(forces.joints, [float(use.max(initial=0.0)) for use in rough], 2 * COPIES)
     by_joint = {k: _most_used(forces, k, rough[k]) for k in near}
     by_stick = [may_govern(one, forces.sections[one.nth], forces.cases, FIRST) for one in sticks]
-    looked = _all(*by_joint.values(), *by_stick)
+    looked = _all(*(one.which for one in by_joint.values()), *by_stick)
     as_read = forces.with_stiffness(SETS[AS_READ], looked)
-    first = np.zeros(1, dtype=np.intp)
-    asked = [_asked(forces, as_read, looked, k, by_joint.get(k, first)) for k in range(len(rough))]
+    none = _Close(np.zeros(1, dtype=np.intp), np.zeros((1, 6)), np.zeros(1))
+    asked = [_asked(forces, as_read, looked, k, by_joint.get(k, none)) for k in range(len(rough))]
     worst = _worst_joints(forces.joints, [one.used for one in asked], COPIES)
     bent = _worst_sticks(forces, as_read, looked, sticks)
     few = _all(*(asked[k].which for k in worst), *(which for _, which in bent))
@@ -91,7 +91,16 @@ def _all(*each: Integers) -> Integers:
     return np.unique(np.concatenate([np.zeros(1, dtype=np.intp), *each]))
 
 
-def _most_used(forces: InternalForces, k: int, rough: Array) -> Integers:
+@dataclass(frozen=True, eq=False)
+class _Close:
+    """The cases (m,) in which a joint is used most, what goes through it (m, 6), and how far."""
+
+    which: Integers
+    wrenches: Array
+    used: Array
+
+
+def _most_used(forces: InternalForces, k: int, rough: Array) -> _Close:
     """Return the cases in which a joint is used most on a bed that only presses, by all sets.
 
     Under what goes through it when all beds hold both ways: so it is exactly where nothing else
@@ -100,7 +109,9 @@ def _most_used(forces: InternalForces, k: int, rough: Array) -> Integers:
     through = forces.through(k)
     every = Asked(forces.joints[k], np.arange(len(through)), {AS_READ: through}, forces.cases)
     few = _all(*(greatest(use, MANY) for use in (*rough, most_at(every, COARSE))))
-    return few[greatest(_by_any_set(forces, k, few, through[few]), FIRST)]
+    used = _by_any_set(forces, k, few, through[few])
+    worst = greatest(used, FIRST)
+    return _Close(few[worst], through[few[worst]], used[worst])
 
 
 def _by_any_set(forces: InternalForces, k: int, which: Integers, through: Array) -> Array:
@@ -110,20 +121,27 @@ def _by_any_set(forces: InternalForces, k: int, which: Integers, through: Array)
 
 
 def _asked(
-    forces: InternalForces, as_read: Forces, looked: Integers, k: int, own: Integers
+    forces: InternalForces, as_read: Forces, looked: Integers, k: int, close: _Close
 ) -> Asked:
     """Return what goes through a joint in those of its cases in which it is used most, as read."""
-    rows = np.flatnonzero(np.isin(looked, own))
-    wrenches = as_read.through(k)[rows]
-    used = _by_any_set(forces, k, looked[rows], wrenches)
+    wrenches = as_read.through(k)[np.searchsorted(looked, close.which)]
+    size = float(np.abs(close.wrenches).max())
+    if size == 0.0 or np.allclose(wrenches, close.wrenches, rtol=0.0, atol=_SAME * size):
+        used = close.used
+    else:
+        used = _by_any_set(forces, k, close.which, wrenches)
     worst = greatest(used, FIRST)
     return Asked(
         forces.joints[k],
-        looked[rows[worst]],
+        close.which[worst],
         {AS_READ: wrenches[worst]},
         forces.cases,
         float(used.max(initial=0.0)),
     )
+
+
+_SAME = 1.0e-9
+"""Share by which what goes through a joint may differ and ask the same."""
 
 
 def _worst_joints(joints: Sequence[Fastened], used: Sequence[float], most: int) -> list[int]:

@@ -34,7 +34,11 @@ def cells(face: BaseGeometry, rows: int) -> Bed:
     corners = _box_round(face)
     across, up = corners[1] - corners[0], corners[3] - corners[0]
     at = np.arange(rows) / rows
-    low = corners[0] + at[:, None, None] * across + at[None, :, None] * up
+    low: Array = corners[0] + at[:, None, None] * across + at[None, :, None] * up
+    whole = abs(float(across[0] * up[1] - across[1] * up[0]))
+    if face.area >= whole * (1.0 - _ALIKE):
+        middles = low + (across + up) / (2.0 * rows)
+        return Bed(middles.reshape(-1, 2), np.full(rows**2, whole / rows**2))
     ring = np.stack(
         [low, low + across / rows, low + (across + up) / rows, low + up / rows], axis=-2
     ).reshape(-1, 4, 2)

@@ -98,14 +98,14 @@ def _open(M: Array, b: Array, which: Mask) -> Array | None:
     f = np.flatnonzero(which)
     if not len(f):
         return y
+    own = M[np.ix_(f, f)]
     try:
-        L = np.linalg.cholesky(M[np.ix_(f, f)])
+        L = np.linalg.cholesky(own)
     except np.linalg.LinAlgError:
         return None
     if np.diag(L).min() ** 2 < _LOST:
         return None
-    half = np.linalg.solve(L, -b[:, f].T)
-    y[:, f] = np.linalg.solve(L.T, half).T
+    y[:, f] = np.linalg.solve(own, -b[:, f].T).T
     return y
 
 

@@ -42,19 +42,19 @@ def share(
     k = np.broadcast_to(stiffness, (len(w), len(B)))
     products = (B[:, :, None] * B[:, None, :]).reshape(len(B), 36)
     free = _FREE * k.max(axis=1, initial=0.0)
-    d = np.zeros_like(w)
+    d, e = np.zeros_like(w), np.zeros_like(k)
     todo = np.arange(len(w))
     for _ in range(_ROUNDS):
-        mine, load = k[todo], w[todo]
-        e = d[todo] @ B.T
-        acts = np.where(one_way & (e > 0.0), 0.0, mine)
-        H = (acts @ products).reshape(-1, 6, 6) + free[todo, None, None] * np.eye(6)
-        best = np.asarray(np.linalg.solve(H, load[..., None])[..., 0], dtype=np.float64)
-        step = best - d[todo]
-        far = _least_along(B, mine, one_way, load, free[todo], d[todo], step)
+        here = _Here(k[todo], one_way, w[todo], free[todo], d[todo], e[todo])
+        H = (here.acts @ products).reshape(-1, 6, 6) + here.free[:, None, None] * np.eye(6)
+        best = np.asarray(np.linalg.solve(H, here.w[..., None])[..., 0], dtype=np.float64)
+        step = best - here.d
+        stretch = step @ B.T
+        far = here.least_along(step, stretch)
         d[todo] += far[:, None] * step
-        now = d[todo] @ B.T
-        same = ((now > 0.0) == (e > 0.0)) | ~one_way
+        now = here.e + far[:, None] * stretch
+        e[todo] = now
+        same = ((now > 0.0) == (here.e > 0.0)) | ~one_way
         settled = (far == 1.0) & same.all(axis=1)
         todo = todo[np.logical_not(settled)]
         if not len(todo):
@@ -65,28 +65,36 @@ def share(
     return Shared(force, left > _UNHELD * np.maximum(np.linalg.norm(w, axis=1), 1.0e-12))
 
 
-def _least_along(
-    B: Array,
-    k: Array,
-    one_way: NDArray[np.bool_],
-    w: Array,
-    free: Array,
-    d: Array,
-    step: Array,
-) -> Array:
-    """Return how far (cases,) to go along a step: all of it, or by halves until energy falls."""
+@dataclass(frozen=True, eq=False)
+class _Here:
+    """Cases (m,) on their way: loads ``w`` and motions ``d`` (m, 6), stretches ``e`` (m, n)."""
 
-    def energy(at: Array) -> Array:
-        e = at @ B.T
-        held = np.where(one_way & (e > 0.0), 0.0, k) * e**2
-        return 0.5 * held.sum(axis=1) + 0.5 * free * (at**2).sum(axis=1) - (w * at).sum(axis=1)
+    k: Array
+    one_way: NDArray[np.bool_]
+    w: Array
+    free: Array
+    d: Array
+    e: Array
 
-    far = np.ones(len(d))
-    before = energy(d)
-    last_digits = np.abs(before) * 1.0e-12
-    for _ in range(30):
-        worse = energy(d + far[:, None] * step) > before + last_digits
-        if not worse.any():
-            break
-        far = np.where(worse, far / 2.0, far)
-    return far
+    @property
+    def acts(self) -> Array:
+        """Return the stiffness (m, n) of the springs that act."""
+        return np.where(self.one_way & (self.e > 0.0), 0.0, self.k)
+
+    def least_along(self, step: Array, stretch: Array) -> Array:
+        """Return how far (m,) to go along a step: all of it, or by halves until energy falls."""
+        far = np.ones(len(self.d))
+        before = self._energy(self.d, self.e)
+        last_digits = np.abs(before) * 1.0e-12
+        for _ in range(30):
+            to = far[:, None]
+            worse = self._energy(self.d + to * step, self.e + to * stretch) > before + last_digits
+            if not worse.any():
+                break
+            far = np.where(worse, far / 2.0, far)
+        return far
+
+    def _energy(self, d: Array, e: Array) -> Array:
+        pressed = np.where(self.one_way & (e > 0.0), 0.0, e)
+        held = np.einsum("mn,mn,mn->m", self.k, pressed, pressed)
+        return 0.5 * held + 0.5 * self.free * (d**2).sum(axis=1) - (self.w * d).sum(axis=1)

@@ -79,22 +79,22 @@ class JointFound:
 
 def judge_joint(row: JointRow, asked: Sequence[Asked], factors: Factors) -> JointFound:
     """Return what is found of a joint by what goes through it at each place where it stands."""
-    most: dict[str, MostUsed] = {}
+    most: dict[str, float] = {}
     worst: tuple[MostUsed, Asked] | None = None
     for one in asked:
-        for name, used in _each_use(row, one):
-            if name not in most or used.rank > most[name].rank:
-                most[name] = used
+        for used, by_set in _each_use(row, one):
+            for name, greatest in by_set.items():
+                most[name] = max(most.get(name, 0.0), greatest)
             if worst is None or used.rank > worst[0].rank:
                 worst = used, one
     assert worst is not None
     used, of = worst
-    case = int(of.which[used.load[0]])
+    case = int(of.which[used.load[-1]])
     own = [place for one in asked for place in one.joint.places if place.row.name == row.name]
     beside = [place for one in asked for place in one.joint.places if place.row.name != row.name]
     apart = [fastener_layout.least_spacing(each.points) for each in own]
     spaced = [each for each in apart if each is not None]
-    spread = [one.used for one in most.values()]
+    spread = most.values()
     return JointFound(
         row=row,
         check=replace(
@@ -124,31 +124,34 @@ def most_at(one: Asked, rows_each_way: int = FINE) -> Array:
     """Return how far (m,) the fastener of a tie that is used most is used in each of the cases."""
     found = np.zeros(len(one.which))
     longer = one.cases.longer[one.which][:, None]
-    for _, held in _held(one, rows_each_way):
-        for place, at in zip(one.joint.places, one.joint.at, strict=True):
-            for fasteners in place.sets:
-                tension, shear = _on_axis(held[:, at], fasteners.draws)
-                used = used_by(place.row, fasteners, longer, longer * tension, longer * shear)
-                found = np.maximum(found, used.max(axis=1))
+    _, held = _held(one, rows_each_way)
+    for place, at in zip(one.joint.places, one.joint.at, strict=True):
+        for fasteners in place.sets:
+            tension, shear = _on_axis(held[:, :, at], fasteners.draws)
+            used = used_by(place.row, fasteners, longer, longer * tension, longer * shear)
+            found = np.maximum(found, used.max(axis=(0, 2)))
     return found
 
 
-def _each_use(row: JointRow, one: Asked) -> Iterator[tuple[str, MostUsed]]:
-    """Yield the fastener of a joint that is used most at one tie, by each set of stiffness."""
-    longer = one.cases.longer[one.which]
-    for name, held in _held(one):
-        for place, at in zip(one.joint.places, one.joint.at, strict=True):
-            if place.row.name == row.name:
-                for fasteners in place.sets:
-                    drawn = _on_axis(held[:, at], fasteners.draws)
-                    tension, shear = (longer[:, None] * each for each in drawn)
-                    yield name, most_used(row, place, fasteners, longer, tension, shear)
+def _each_use(row: JointRow, one: Asked) -> Iterator[tuple[MostUsed, Mapping[str, float]]]:
+    """Yield the fastener of a joint that is used most at one tie, and how far by each set."""
+    longer = one.cases.longer[one.which][:, None]
+    names, held = _held(one)
+    for place, at in zip(one.joint.places, one.joint.at, strict=True):
+        if place.row.name == row.name:
+            for fasteners in place.sets:
+                tension, shear = _on_axis(held[:, :, at], fasteners.draws)
+                used = used_by(row, fasteners, longer, longer * tension, longer * shear)
+                by_set: dict[str, float] = {}
+                for name, greatest in zip(names, used.max(axis=(1, 2)).tolist(), strict=True):
+                    by_set[name] = max(by_set.get(name, 0.0), greatest)
+                yield most_used(place, fasteners, used, tension, shear), by_set
 
 
-def _held(one: Asked, rows_each_way: int = FINE) -> Iterator[tuple[str, Array]]:
-    """Yield by set of stiffness the force (m, n, 3) that each fastener takes; infinite if unheld.
+def _held(one: Asked, rows_each_way: int = FINE) -> tuple[list[str], Array]:
+    """Return the force (ways, m, n, 3) that each fastener takes, and each way's set of stiffness.
 
-    Of several bolts also with each of them not bearing yet.
+    Of several bolts also with each of them not bearing yet. Infinite where nothing holds.
     """
     tie, n, m = one.joint.tie, len(one.joint.tie.points), len(one.which)
     ways = [(name, slack) for name in one.wrenches for slack in _slack(tie)]
@@ -157,8 +160,7 @@ def _held(one: Asked, rows_each_way: int = FINE) -> Iterator[tuple[str, Array]]:
     shared = share_of(tie, wrenches, rows_each_way, variants)
     held: Array = shared.force[:, : 3 * n].reshape(-1, n, 3) @ tie.axes
     held[shared.lost] = inf
-    for k, (name, _) in enumerate(ways):
-        yield name, held[k * m : (k + 1) * m]
+    return [name for name, _ in ways], held.reshape(len(ways), m, n, 3)
 
 
 def _slack(tie: Tie) -> list[int | None]:

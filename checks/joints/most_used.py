@@ -36,22 +36,15 @@ class MostUsed:
 
 
 def most_used(
-    row: JointRow,
-    place: Place,
-    fasteners: FastenerSet,
-    longer: Array,
-    tension: Array,
-    shear: Array,
+    place: Place, fasteners: FastenerSet, used: Array, tension: Array, shear: Array
 ) -> MostUsed:
-    """Return the fastener of a set that is used most under the loads (S, …, n).
+    """Return the fastener of a set that is ``used`` (…, n) most under what it is asked (…, n).
 
-    They are ``longer`` (S,) times as much as they are.
+    Of several used alike the one that is asked most.
     """
-    n = longer.reshape(-1, *[1] * (tension.ndim - 1))
-    used = used_by(row, fasteners, n, tension, shear)
     most = used == used.max()
-    pulled, pushed = tension / n, np.where(np.isfinite(shear), shear, 1.0) / n
-    asked = np.where(most, np.hypot(pulled, pushed), -1.0)
+    pushed = np.where(np.isfinite(shear), shear, 1.0)
+    asked = np.where(most, np.hypot(tension, pushed), -1.0)
     *load, nth = (int(i) for i in np.unravel_index(int(asked.argmax()), asked.shape))
     where = (*load, nth)
     return MostUsed(
@@ -60,7 +53,7 @@ def most_used(
         nth,
         tuple(load),
         float(used[where]),
-        float(pulled[where]),
+        float(tension[where]),
         float(pushed[where]) if np.isfinite(shear[where]) else inf,
     )
 
