@@ -5,6 +5,7 @@ from collections.abc import Iterator
 import numpy as np
 
 from .. import references
+from ..design.outlines import round_in_plan
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
 from ..loads.given import GivenLoad
@@ -25,8 +26,9 @@ def people_loads(
     """Return what the people named may do: bodies by index, loads, how much longer than wind.
 
     A level push on the highest point within reach of each body, in the middle of it, toward eight
-    sides; it lasts as wind does. Children climb: their weight stands on the outermost corners of
-    what tops out within their reach, and lasts ten years in all. Source: references/ground/pushes.
+    sides of it; it lasts as wind does. Children climb: their weight stands on the outermost corners
+    of what tops out within their reach, and lasts ten years in all. Source:
+    references/ground/pushes.
     """
     found: list[tuple[int, GivenLoad, float]] = []
     table = references.table("ground/pushes")
@@ -41,27 +43,32 @@ def people_loads(
 
 
 def _pushes(structure: Structure, force: float, reach: float) -> Iterator[tuple[int, GivenLoad]]:
-    for i, low, high in _reached(structure, reach):
-        on = structure.design.parts[structure.bodies[i].part].name
-        x, y = (0.5 * (low + high)[:2]).tolist()
-        z = min(float(high[2]), reach)
-        for angle in 2.0 * np.pi * np.arange(WAYS) / WAYS:
+    for i, round_it in _reached(structure, reach):
+        body = structure.bodies[i]
+        on = structure.design.parts[body.part].name
+        x, y = round_it.mean(axis=0).tolist()
+        z = min(body.top, reach)
+        side = round_it[1] - round_it[0]
+        first = float(np.arctan2(side[1], side[0]))
+        for angle in first + 2.0 * np.pi * np.arange(WAYS) / WAYS:
             way = float(np.cos(angle)), float(np.sin(angle)), 0.0
             yield i, GivenLoad(PUSH, force, (x, y, z), way, on)
 
 
 def _climbs(structure: Structure, force: float, reach: float) -> Iterator[tuple[int, GivenLoad]]:
-    for i, low, high in _reached(structure, reach):
-        if high[2] <= reach:
-            on = structure.design.parts[structure.bodies[i].part].name
-            for x in (float(low[0]), float(high[0])):
-                for y in (float(low[1]), float(high[1])):
-                    yield i, GivenLoad(CLIMB, force, (x, y, float(high[2])), _DOWN, on)
+    for i, round_it in _reached(structure, reach):
+        body = structure.bodies[i]
+        if body.top <= reach:
+            on = structure.design.parts[body.part].name
+            for x, y in round_it.tolist():
+                yield i, GivenLoad(CLIMB, force, (x, y, body.top), _DOWN, on)
 
 
-def _reached(structure: Structure, reach: float) -> Iterator[tuple[int, Array, Array]]:
-    """Yield the bodies that begin within reach, with the box round each; none that swings."""
+def _reached(structure: Structure, reach: float) -> Iterator[tuple[int, Array]]:
+    """Yield the bodies that begin within reach, with the rectangle round each in plan (4, 2).
+
+    None that swings.
+    """
     for i, body in enumerate(structure.bodies):
         if not swings(structure, i) and body.bottom < reach and body.top > 0.0:
-            low, high = body.extent
-            yield i, low, high
+            yield i, round_in_plan(body)

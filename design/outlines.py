@@ -51,6 +51,19 @@ def outlines(bodies: Sequence[Body], directions: Array) -> Polygons:
     return result
 
 
+def round_in_plan(body: Body) -> Array:
+    """Return the corners (4, 2) in m of the narrowest rectangle round a body in plan.
+
+    It turns with the body. What has no outline, such as a weight, is its own place.
+    """
+    points = [body.place(hull.points)[:, :2] for hull in body.shape.hulls() if len(hull.points)]
+    if points:
+        return plane.narrowest_box(plane.hull(np.vstack(points)))
+    low, high = body.extent
+    ends = low[0], high[0], high[0], low[0]
+    return np.column_stack([ends, (low[1], low[1], high[1], high[1])])
+
+
 def _above_ground(outline: Polygons) -> Polygons:
     """Return outlines (D,) without what lies in the ground: no wind blows there."""
     bounds = plane.bounds(outline)

@@ -113,6 +113,20 @@ def narrowest_box(region: BaseGeometry) -> Array:
     return _coordinates(_kernel.oriented_envelope(region))[:4]
 
 
+def diameter(region: BaseGeometry) -> float:
+    """Return how far in m the farthest two points of a region lie apart; 0 of none."""
+    corners = _coordinates(_kernel.convex_hull(region))
+    apart = corners[:, None] - corners
+    return float(np.hypot(apart[..., 0], apart[..., 1]).max(initial=0.0))
+
+
+def intersects(one: BaseGeometry, other: BaseGeometry, least: float) -> bool:
+    """Return whether two regions share more than ``least`` m2."""
+    if not _kernel.intersects(one, other):
+        return False
+    return bool(_overlay(_kernel.intersection, one, other).area > least)
+
+
 def is_ring(piece: BaseGeometry) -> bool:
     """Return whether a polygon has a hole."""
     return int(_kernel.get_num_interior_rings(piece)) > 0

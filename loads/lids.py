@@ -142,14 +142,12 @@ def carrying(structure: Structure, body: Body) -> list[Body]:
     below = supports(structure, body)
     if below or not body.shape.hulls():
         return below
-    low, high = body.extent
-    near = low[2] - CLOSE * float(np.hypot(*(high - low)[:2]))
+    own = from_above(body)
+    near = body.bottom - CLOSE * plane.diameter(own)
     found: list[Body] = []
     for other in structure.bodies:
-        (x0, y0, z0), (x1, y1, z1) = other.extent
-        overlap = np.minimum([x1, y1], high[:2]) - np.maximum([x0, y0], low[:2])
-        beside = bool((overlap < TOUCHING).any())
-        if not beside and z0 < low[2] - TOUCHING and near <= z1 <= high[2]:
+        reaches = near <= other.top <= body.top and other.bottom < body.bottom - TOUCHING
+        if reaches and plane.intersects(own, from_above(other), LEAST_AREA):
             found.append(other)
     return found
 
@@ -159,9 +157,8 @@ def leans_open(structure: Structure, body: Body) -> bool:
     bodies = body_beneath(structure, body)
     if any(_is_hollow(one) for one in bodies):
         return False
-    low, high = body.extent
     filled = plane.union_of([top_plan(one) for one in bodies])
-    return filled.area < POST * float(np.prod((high - low)[:2]))
+    return filled.area < POST * from_above(body).area
 
 
 def body_beneath(structure: Structure, body: Body) -> list[Body]:
