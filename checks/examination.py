@@ -36,6 +36,7 @@ from .given_loads import check_given_loads
 from .internal_forces import internal_forces
 from .joints.fastened import check_fastened
 from .joints.joint_check import JointFound
+from .joints.spacing import SpacingFound
 from .joints.ties import fastened
 from .judging import Check, Kind
 from .limits import Limits, limits
@@ -49,7 +50,7 @@ from .people import check_climb, check_push, check_push_on_posts
 from .people_loads import people_loads
 from .point_loads import point_loads
 from .remedies import NOTHING_TO_HOLD, Remedies, remedies
-from .seams.held_together import as_fastened, seams_judged
+from .seams.held_together import as_fastened, rooms_judged, seams_judged
 from .sliding import check_sliding
 from .standing import Standing
 from .strength import strength_of
@@ -91,6 +92,7 @@ class Examination:
     members: Members
     joints: tuple[JointFound, ...]
     fastened_seams: "tuple[SeamFound, ...]"
+    spacings: tuple[SpacingFound, ...]
     loose: tuple[Loose, ...]
     loads: tuple[Borne, ...]
     limits: Limits
@@ -236,8 +238,7 @@ def examine(design: Design) -> Examination:
     checks += check_given_loads(standing, loads, used, actions, posts, tied, stands=stands)
     stakes = held.points if held.anchors and not held.guys else None
     parts = _held_together(structure, graph, exposed, standing, site, method, loads, stakes)
-    checks += [one.check for one in parts.joints]
-    checks += [one.check for one in parts.seams]
+    checks += [one.check for one in (*parts.joints, *parts.rooms, *parts.seams)]
     checks += [one.check for one in parts.members.judged]
     checks += [] if parts.racking is None else [parts.racking]
     return Examination(
@@ -256,6 +257,7 @@ def examine(design: Design) -> Examination:
         members=parts.members,
         joints=parts.joints,
         fastened_seams=parts.seams,
+        spacings=parts.rooms,
         loose=loose,
         equilibrium_error=parts.error,
         loads=loads,
@@ -292,6 +294,7 @@ class _Parts:
     """What was found of what holds a piece together."""
 
     joints: tuple[JointFound, ...]
+    rooms: tuple[SpacingFound, ...]
     seams: "tuple[SeamFound, ...]"
     members: Members
     racking: Check | None
@@ -326,4 +329,5 @@ def _held_together(
     local = local_wind(structure, exposed, method)
     seams = seams_judged(structure, sewn, exposed, local, method, used, basis)
     members = check_members(structure, local, used, basis, loads, found.sticks)
-    return _Parts(found.joints, seams, members, found.racking, found.error)
+    rooms = rooms_judged(structure, placed, sewn, found.joints)
+    return _Parts(found.joints, rooms, seams, members, found.racking, found.error)

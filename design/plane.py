@@ -238,6 +238,15 @@ def farthest(region: BaseGeometry, start: Array, way: Array) -> float:
     return float(((met - start) @ way).max(initial=0.0))
 
 
+def clear_along(points: Array, way: Array, region: BaseGeometry) -> Array:
+    """Return how far (n,) in m points (n, 2) in a region lie from its edge along a unit vector."""
+    low_x, low_y, high_x, high_y = region.bounds
+    ends = points + 2.0 * (high_x - low_x + high_y - low_y) * way
+    rays = _kernel.linestrings(np.stack([points, ends], axis=1))
+    met = _kernel.intersection(rays, region.boundary)
+    return np.nan_to_num(cast(Array, _kernel.distance(_kernel.points(points), met)), nan=0.0)
+
+
 def distances(points: Array, region: BaseGeometry) -> Array:
     """Return how far (n,) in m points (n, 2) lie outside a region, 0 within it."""
     return cast(Array, _kernel.distance(_kernel.points(points), region))

@@ -5,6 +5,7 @@ from dataclasses import replace
 
 from .. import references
 from ..checks.examination import Examination
+from ..checks.joints.fastener_room import needs_lead_holes
 from ..checks.joints.joint_check import JointFound
 from ..design.overlaps import overlaps
 from ..design.shapes.flat import Panel
@@ -14,7 +15,7 @@ from ..loads.methods import standard_of
 from ..units import INCH, MPH
 from .amounts import Amounts
 from .dig_line import dig_line, digging
-from .joint_words import lead_holes, names_of, needs_lead_holes
+from .joint_words import names_of, to_be_drilled
 from .remark import capital, joined
 
 PEOPLE_HEIGHT = 27 * INCH
@@ -131,11 +132,11 @@ _GLUED = _of_joints(lambda joint: joint.row.glue)
 def _to_drill(examination: Examination) -> str:
     """Return what names joints and seams whose screws have to be given lead holes."""
     names = [
-        *(j.row.name for j in examination.joints if needs_lead_holes(j)),
+        *(j.row.name for j in examination.joints if to_be_drilled(j)),
         *(
             f"seams of {s.row.part}"
             for s in examination.fastened_seams
-            if not s.row.predrilled and lead_holes(s.row.fastener, s.driven.main.gravity)
+            if not s.row.predrilled and needs_lead_holes(s.row.fastener, s.driven.main.gravity)
         ),
     ]
     return joined(f"'{name}'" for name in names)

@@ -10,6 +10,7 @@ from ..units import figure, plain
 from .fastened_seams import seam_notes, seam_of
 from .joint_words import joint_notes
 from .member_words import member_notes, member_of
+from .spacing_words import spacing_notes
 from .words import over_what, wind_on
 
 _WHOLE = (Kind.OVERTURNING, Kind.SLIDING)
@@ -43,6 +44,7 @@ def check_notes(examination: Examination, check: Check) -> tuple[str, ...]:
         _nothing_left(check),
         _remark(check),
         *joint_notes(examination, check),
+        *spacing_notes(examination, check),
         *seam_notes(examination, check),
     ]
     if standard_of(examination.site.method).is_code and check.kind in _WHOLE:

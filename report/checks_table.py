@@ -21,6 +21,7 @@ _WAYS = {
     Kind.ANCHOR_HEAD: "its head",
     Kind.MEMBER: "strength",
     Kind.SEAM: "seams",
+    Kind.SPACING: "room of",
 }
 _COLUMNS = "{:<13}{:<23}{:>13}  {:>13}   {}"
 
@@ -34,12 +35,17 @@ def checks_table(examination: Examination, amounts: Amounts) -> list[Line]:
     share = examination.factors.helping
     weight = "2/3" if abs(share - 2.0 / 3.0) < 0.01 else f"{share:.2g}"
     title = Line(f"{f'Checks {tied}, {weight} weight':<36}{'has':>13}  {'needs':>13}")
-    shown = [check for check in examination.checks if check.kind is not Kind.MEMBER]
+    shown = [check for check in examination.checks if _is_shown(check)]
     rows = [_row(examination, check, amounts) for check in shown]
     rows += _strengths(examination, amounts)
     if any(check.capacity <= 0.0 for check in examination.free or ()):
         rows.append(Line("  Has none: the wind lifts it off its feet."))
     return [title, *rows]
+
+
+def _is_shown(check: Check) -> bool:
+    """Return whether a check is a row: parts are told apart, and of room only what is short."""
+    return check.kind is not Kind.MEMBER and (check.kind is not Kind.SPACING or not check.passes)
 
 
 def _strengths(examination: Examination, amounts: Amounts) -> list[Line]:

@@ -6,9 +6,8 @@ from typing import Any
 
 from ..checks.build_steps import steps_of
 from ..checks.examination import Examination
-from ..checks.joints.fastener_room import from_edge, from_end
 from ..checks.judging import Check
-from ..checks.seams.seam_fasteners import CLEAT
+from ..checks.seams.seam_fasteners import CLEAT, room_along_a_seam
 from .amounts import Amounts
 from .fastener_words import several, thick_enough, too_short
 from .joint_words import made, reasons
@@ -59,7 +58,8 @@ def seam_assumptions(examination: Examination) -> Iterator[str]:
     for seam in examination.fastened_seams:
         row = seam.row
         said = ["each panel by a row of its own, heads in the panels"]
-        end, edge = from_end(row.fastener, row.predrilled), from_edge(row.fastener)
+        room = room_along_a_seam(row.fastener, predrilled=row.predrilled)
+        end, edge = room.end, room.edge
         said.append(
             f"two or more, the last {amounts.length(end)} from either end and all "
             f"{amounts.length(edge)} from the panel's edge, or more"

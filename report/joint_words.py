@@ -5,6 +5,7 @@ from math import isfinite
 
 from ..checks.examination import Examination
 from ..checks.joints.fastener_capacity import Capacity
+from ..checks.joints.fastener_room import needs_lead_holes
 from ..checks.joints.fastener_sets import BLOCKS
 from ..checks.joints.joint_check import JointFound
 from ..checks.joints.joint_sizing import JointSizing, size_joint
@@ -15,8 +16,6 @@ from ..materials.fastener import Fastener
 from .amounts import Amounts
 from .remark import joined
 from .words import quarter
-
-DENSE = 0.5
 
 _MODES = {
     "Im": "the wood that holds the point is crushed",
@@ -107,20 +106,10 @@ def sized(examination: Examination, joint: JointFound) -> JointSizing:
     return known[name]
 
 
-def needs_lead_holes(joint: JointFound) -> bool:
-    """Return whether screws have to be given lead holes of which the file does not speak.
-
-    Lag screws always, wood screws in wood of a specific gravity above 0.5. Source: NDS 2018 12.1.4
-    and 12.1.5.
-    """
+def to_be_drilled(joint: JointFound) -> bool:
+    """Return whether screws have to be given lead holes of which the file does not speak."""
     into = joint.fasteners.driven.main.gravity
-    return not joint.row.predrilled and lead_holes(joint.row.fastener, into)
-
-
-def lead_holes(fastener: Fastener, gravity: float | None) -> bool:
-    """Return whether a fastener needs a lead hole in wood of that specific gravity."""
-    dense = (gravity or 0.0) > DENSE
-    return fastener.kind == "lag screw" or (fastener.kind == "wood screw" and dense)
+    return not joint.row.predrilled and needs_lead_holes(joint.row.fastener, into)
 
 
 def joint_assumptions(examination: Examination) -> Iterator[str]:

@@ -156,6 +156,7 @@ _SHORT_OF = {
     Kind.LOAD: "Untied, it does not stand the load named on its sheet.",
     Kind.JOINT: "Its joints are too weak for that.",
     Kind.SEAM: "Its seams are too weak for that.",
+    Kind.SPACING: "Some of its fasteners stand where the wood may split.",
     Kind.MEMBER: "Some of its members are too weak for that.",
 }
 _SHORT_OF_POSTS = {

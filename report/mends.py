@@ -7,6 +7,7 @@ from .facts import Facts
 from .fastened_seams import seam_of, seam_remedy
 from .joint_advice import joint_remedy
 from .joint_words import joint_of, sized
+from .spacing_words import spacing_of, spacing_remedy
 
 
 def mends(found: Examination, checks: tuple[Check, ...], facts: Facts) -> list[str]:
@@ -20,6 +21,8 @@ def _mend(found: Examination, check: Check, facts: Facts) -> str:
             return _asked(check, joint_remedy(sized(found, joint), facts.amounts))
         case Kind.SEAM if (seam := seam_of(found, check)) is not None:
             return _asked(check, seam_remedy(found, seam, facts.amounts))
+        case Kind.SPACING if (room := spacing_of(found, check)) is not None:
+            return spacing_remedy(room, facts.amounts)
         case kind:
             return plain_mend(kind, check, facts)
 
@@ -33,8 +36,6 @@ def plain_mend(kind: Kind, check: Check, facts: Facts) -> str:
             return messages.LOOSE.format(does="slides off", wind=facts.wind)
         case Kind.LOAD:
             return messages.LOAD
-        case Kind.SPACING:
-            return messages.SPACING
         case Kind.RACKING:
             return messages.RACKING
         case _:

@@ -1,5 +1,6 @@
 """The catalogue of messages: what is said of each finding, with slots. Words change here alone."""
 
+from ..checks.joints.spacing import Near
 from ..checks.judging import Kind
 from ..checks.not_looked_at import Topic
 from ..checks.verdict import Reason, Way, Word
@@ -105,7 +106,17 @@ ASKED = "asked {times} what it holds: {advice}"
 MEMBER = "asked {times} what it holds{how}{load}: thicker, shorter, or held at more places"
 LOOSE = "by itself it {does} in {wind}: fasten it"
 LOAD = "does not stand it: a wider or heavier foot, or anchors made for it"
-SPACING = "set its fasteners wider apart, or farther from end and edge"
+SPACING = "{has} {where} where {needs} keeps the wood from splitting: {ways}"
+NEAR = {
+    Near.END: "from an end of {part}",
+    Near.EDGE: "from an edge of {part}",
+    Near.EACH_OTHER: "apart in {part}",
+}
+BLOCKS_OF_BOTH = "both pieces"
+DRILLED = "drill lead holes (predrilled = true)"
+FEWER = "fewer of them, wider apart"
+THINNER = "some no thicker than {thick}"
+FARTHER = "set them farther in ('points'), or make the piece larger"
 RACKING = "braces across the corners: it leans over sideways"
 MORE_MENDS = "and {n} more: yardfast check FILE --numbers"
 

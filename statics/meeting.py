@@ -15,7 +15,7 @@ from ..design.placing import Body
 from ..design.shapes.shape import Array
 from .bed import cells
 from .fit import FIT
-from .surfaces import EXACT, Piece, Surfaces, outline, surfaces_of
+from .surfaces import EXACT, Piece, Surfaces, cut_of, outline, surfaces_of
 
 LEAST = 1.0e-6
 """Area (m2) below which two faces touch in a line or a point only."""
@@ -286,14 +286,6 @@ def _lying(body: Surfaces, way: Array, reach: float, right: Array, up: Array) ->
     return filled
 
 
-def _cut(body: Surfaces, way: Array, at: float, right: Array, up: Array) -> BaseGeometry:
-    """Return what a plane cuts of a body's wood."""
-    found = plane.union_of([outline(piece.cut(way, at), right, up) for piece in body.hulls])
-    for cavity in body.cavities:
-        found = found.difference(outline(cavity.cut(way, at), right, up))
-    return found
-
-
 def _deep(
     of: Surfaces,
     to: Surfaces,
@@ -322,7 +314,7 @@ def _deep(
         k = order[0]
         middle = 0.5 * float(first[k] + second[k])
         right, up = axes_of(ways[k])
-        both = [_cut(body, ways[k], middle, right, up) for body in (of, to)]
+        both = [cut_of(body, ways[k], middle, right, up) for body in (of, to)]
         found = _face(both[0].intersection(both[1]), ways[k], middle, right, up, float(deep[k]))
     if found is not None:
         yield found
@@ -333,10 +325,10 @@ def _cut_by_a_face(
 ) -> Face | None:
     """Return where the face of one body square to ``way`` lies within the wood of the other."""
     right, up = axes_of(way)
-    lies, cut = _lying(to, way, second, right, up), _cut(of, way, second, right, up)
+    lies, cut = _lying(to, way, second, right, up), cut_of(of, way, second, right, up)
     at, shared = second, lies.intersection(cut)
     if shared.area <= LEAST:
-        lies, cut = _lying(of, -way, -first, right, up), _cut(to, way, first, right, up)
+        lies, cut = _lying(of, -way, -first, right, up), cut_of(to, way, first, right, up)
         at, shared = first, lies.intersection(cut)
     if shared.area <= LEAST:
         return None
@@ -363,7 +355,7 @@ def _in_cavity(
     for k in np.flatnonzero(near & ~touching):
         wall = _wall(around, normals[k], float(at[k]))
         right, up = axes_of(way * normals[k])
-        shared = _cut(inside, normals[k], float(at[k]), right, up).intersection(wall(right, up))
+        shared = cut_of(inside, normals[k], float(at[k]), right, up).intersection(wall(right, up))
         if shared.area > LEAST:
             deep = float(reach[k] - at[k])
             face = _face(shared, way * normals[k], way * float(at[k]), right, up, deep)
@@ -373,7 +365,7 @@ def _in_cavity(
 
 def _wall(around: Surfaces, normal: Array, at: float) -> Callable[[Array, Array], BaseGeometry]:
     """Return what gives the wood just beyond a plane of a cavity, by the axes of that plane."""
-    return lambda right, up: _cut(around, normal, at + EXACT, right, up)
+    return lambda right, up: cut_of(around, normal, at + EXACT, right, up)
 
 
 def capping(of: Surfaces, to: Surfaces) -> Face | None:

@@ -158,6 +158,14 @@ def outline(points: Array, right: Array, up: Array) -> BaseGeometry:
     return plane.hull(points @ np.column_stack([right, up]))
 
 
+def cut_of(body: Surfaces, way: Array, at: float, right: Array, up: Array) -> BaseGeometry:
+    """Return what the plane ``way . x = at`` cuts of a body's wood, by the axes of that plane."""
+    found = plane.union_of([outline(piece.cut(way, at), right, up) for piece in body.hulls])
+    for cavity in body.cavities:
+        found = found.difference(outline(cavity.cut(way, at), right, up))
+    return found
+
+
 @lru_cache(maxsize=512)
 def _own(shape: Shape) -> tuple[tuple[Piece, ...], tuple[Piece, ...]]:
     """Return the pieces of a shape in its own axes: copies share them."""

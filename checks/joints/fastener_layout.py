@@ -74,6 +74,28 @@ def in_rows(
     return np.vstack([centre + along[:, None] * one + way * other for way in (-1.0, 1.0)])
 
 
+def ways_to_fill(area: BaseGeometry, count: int) -> list[Array]:
+    """Return ways (each (count, 2)) to set fasteners to the very edges of one region.
+
+    In two rows where the number is even, and in one, along its longer side.
+    """
+    if len(plane.pieces(area)) != 1:
+        return []
+    corners = plane.narrowest_box(area)
+    one, other = (corners[1] - corners[0]) / 2.0, (corners[2] - corners[1]) / 2.0
+    if np.linalg.norm(one) < np.linalg.norm(other):
+        one, other = other, one
+    centre = corners.mean(axis=0)
+    if count == 1:
+        return [centre[None]]
+    along = np.linspace(-1.0, 1.0, count)[:, None]
+    ways = [centre + along * one]
+    if count > 3 and count % 2 == 0:
+        along = np.linspace(-1.0, 1.0, count // 2)[:, None]
+        ways.append(np.vstack([centre + along * one + way * other for way in (-1.0, 1.0)]))
+    return ways
+
+
 def on_a_ring(area: BaseGeometry, count: int, across: float, start: float) -> Array:
     """Return points (count, 2) round the middle of the face, on a circle ``across`` m wide."""
     low_x, low_y, high_x, high_y = plane.bounds_of(area)

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 import numpy as np
+from shapely.geometry.base import BaseGeometry
 
 from ...design import plane
 from ...design.placing import about_z
@@ -15,6 +16,9 @@ from .joint_faults import beside, odd_sides
 
 OFF = 0.006
 """A fastener whose middle lies farther (m) off the face on which the parts meet holds nothing."""
+
+
+_HAIR = 1.0e-8
 
 
 def points_on(structure: Structure, row: JointRow, face: Face) -> Array:
@@ -44,6 +48,21 @@ def points_on(structure: Structure, row: JointRow, face: Face) -> Array:
     if off.any():
         raise beside(structure, row, int(off.sum()), len(local))
     return face.on_site(local)
+
+
+def other_points(face: Face, count: int, free: BaseGeometry | None) -> list[Array]:
+    """Return other ways (each (n, 3)) to set fasteners on a face, so that they have more room.
+
+    ``free`` is where they have it to ends and edges, None: anywhere.
+    """
+    regions = [face.area] if free is None or free.is_empty else [free.buffer(_HAIR), face.area]
+    found = [way for region in regions for way in layout.ways_to_fill(region, count)]
+    return [face.on_site(way) for way in found if plane.holds(face.area.buffer(OFF), way).all()]
+
+
+def where_is_open(row: JointRow) -> bool:
+    """Return whether nothing at all is said of where the fasteners stand."""
+    return laid_out(row) and row.where is None
 
 
 def laid_out(row: JointRow) -> bool:

@@ -23,8 +23,8 @@ from ..load_cases import Integers, LoadCases
 from . import fastener_layout
 from .fastener_capacity import Capacity
 from .fastener_sets import FastenerSet
-from .joint_places import Place
 from .most_used import MostUsed, held_for, most_used, used_by
+from .place import Place
 from .ties import Fastened, tie_of
 
 SOURCE = "NDS 2018 12.4 with 12.2 and 12.3; elastic equilibrium of the piece"

@@ -1,7 +1,10 @@
 """The joints of a design as they are built: each fastener where it stands, and what holds there."""
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+from functools import partial
+
+import numpy as np
 
 from ...design.faults import DesignError, Fault
 from ...design.shapes.shape import Array
@@ -10,26 +13,20 @@ from ...statics.joint_table import JointRow
 from ...statics.meeting import Face, gap, meeting
 from .driven import Driven
 from .fastener_capacity import Capacity, capacity
-from .fastener_points import OFF, laid_out, points_on
-from .fastener_sets import FastenerSet, straight, to_blocks
+from .fastener_points import (
+    OFF,
+    laid_out,
+    other_points,
+    points_on,
+    where_is_open,
+)
+from .fastener_sets import straight, to_blocks
 from .joint_faults import beside, joint_fault, not_touching
+from .place import Place
+from .spacing import HALF, alike, free_region, nearest_of
 
-
-@dataclass(frozen=True, eq=False)
-class Place:
-    """One joint where one copy meets another: its face and its fasteners (n, 3).
-
-    ``of`` and ``to`` are bodies by index. With blocks both parts are fastened to them: two ``sets``
-    of fasteners at the same points, each of which carries all; else one.
-    """
-
-    row: JointRow
-    of: int
-    to: int
-    face: Face
-    points: Array
-    sets: tuple[FastenerSet, ...]
-    laid_out: bool
+_HALVINGS = 8
+"""So often the distance is halved in which fasteners are drawn together: to half a percent."""
 
 
 def places(structure: Structure, basis: str) -> tuple[Place, ...]:
@@ -88,19 +85,74 @@ def places_of(
             known[driven] = _capacity(structure, row, driven, basis)
         return known[driven]
 
-    found: list[Place] = []
-    for i, j, face in touching(structure, row) if faces is None else faces:
-        points = points_on(structure, row, face)
-        if not len(points):
-            continue
+    def placed(i: int, j: int, face: Face, points: Array) -> Place:
         pair = bodies[i], bodies[j]
         if row.blocks is None:
             sets = (straight(structure, row, pair, face, len(points), held),)
         else:
             sets = to_blocks(structure, row, pair, face, points, held)
-        found.append(Place(row, i, j, face, points, sets, laid_out(row)))
+        return Place(row, i, j, face, points, sets, laid_out(row))
+
+    found: list[Place] = []
+    fits: dict[tuple[object, ...], bool] = {}
+    for i, j, face in touching(structure, row) if faces is None else faces:
+        points = points_on(structure, row, face)
+        if not len(points):
+            continue
+        one = placed(i, j, face, points)
+        if where_is_open(row):
+            key = alike(structure, one)
+            if key not in fits:
+                nearest = nearest_of(structure, [one])
+                fits[key] = nearest is None or nearest.fits
+            if not fits[key]:
+                one = _with_room(structure, one, partial(placed, i, j, face))
+        found.append(one)
     _check_points(structure, row, found)
     return found
+
+
+def _with_room(structure: Structure, one: Place, placed: Callable[[Array], Place]) -> Place:
+    """Return a place whose fasteners are set where they have room; of none, where they have most.
+
+    In full room before such as leaves bolts and lag screws half of their value, and no farther
+    apart than they were, or need: farther out they would seem to hold more.
+    """
+
+    def room(place: Place, used: float = 1.0) -> float:
+        nearest = nearest_of(structure, [place], used)
+        return 0.0 if nearest is None or nearest.fits else nearest.use
+
+    tried = [one]
+    for used in (1.0, HALF):
+        free = free_region(structure, one, used)
+        tried += [placed(each) for each in other_points(one.face, one.row.count, free)]
+        for each in tried:
+            if room(each, used) == 0.0:
+                return _drawn_in(one, each, lambda nearer, by=used: room(placed(nearer), by) == 0.0)
+    uses = [room(each) for each in tried]
+    return tried[uses.index(min(uses))]
+
+
+def _drawn_in(before: Place, found: Place, fits: Callable[[Array], bool]) -> Place:
+    """Return a place with its fasteners drawn toward their middle as far as has room.
+
+    Not nearer to it than they stood ``before``.
+    """
+    middle = found.points.mean(axis=0)
+    away = found.points - middle
+    spread = float(np.linalg.norm(away, axis=1).max(initial=0.0))
+    own = before.points - before.points.mean(axis=0)
+    low = float(np.linalg.norm(own, axis=1).max(initial=0.0)) / max(spread, 1.0e-9)
+    if low >= 1.0:
+        return found
+    if fits(middle + low * away):
+        return replace(found, points=middle + low * away)
+    high = 1.0
+    for _ in range(_HALVINGS):
+        share = 0.5 * (low + high)
+        low, high = (low, share) if fits(middle + share * away) else (share, high)
+    return replace(found, points=middle + high * away)
 
 
 def _capacity(structure: Structure, row: JointRow, driven: Driven, basis: str) -> Capacity:

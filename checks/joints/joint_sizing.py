@@ -10,10 +10,11 @@ from ...loads.combinations import Factors
 from ...materials.fastener import Fastener
 from ...statics.joint_table import JointRow
 from ..build_steps import least
-from .fastener_room import least_apart, spacing_share
 from .joint_check import JointFound, again
 from .joint_places import places_of, touching
 from .larger_fasteners import lag_screws, larger, screws
+from .place import Place
+from .spacing import HALF, nearest_of
 
 MOST = 120
 """So many fasteners at one place are the most that are tried."""
@@ -93,35 +94,55 @@ class _Tried:
         self._basis = basis
         self._faces = touching(structure, joint.row)
         self._known: dict[tuple[str, int], JointFound | None] = {}
+        self._placed: dict[tuple[str, int], list[Place]] = {}
 
     def found(self, fastener: Fastener, count: int) -> JointFound | None:
         """Return what is found of it so, None where it cannot be built so."""
         key = fastener.name, count
         if key not in self._known:
-            self._known[key] = self._look(fastener, count)
+            places = self._places(fastener, count)
+            try:
+                self._known[key] = again(self.joint, places, self._factors) if places else None
+            except ValueError:
+                self._known[key] = None
         return self._known[key]
 
+    def can_be_built(self, fastener: Fastener, count: int) -> bool:
+        """Return whether there is a place where it may stand so."""
+        return bool(self._places(fastener, count))
+
+    def has_room(self, fastener: Fastener, count: int, used: float = HALF) -> bool:
+        """Return whether it can be built so with room for the fasteners."""
+        places = self._places(fastener, count)
+        nearest = nearest_of(self._structure, places, used)
+        return bool(places) and (nearest is None or nearest.fits)
+
     def holds(self, fastener: Fastener, count: int) -> bool:
-        """Return whether it holds so, with room between the fasteners, and no point comes out."""
+        """Return whether it holds so, with room for the fasteners, and no point comes out."""
+        if not self.has_room(fastener, count):
+            return False
         found = self.found(fastener, count)
         if found is None or found.check.utilization is None or found.fasteners.holds.comes_out:
             return False
-        return found.check.utilization <= spacing_share(fastener, found.spacing)
+        return found.check.passes and self.has_room(fastener, count, found.check.utilization)
 
     def strong(self, fastener: Fastener, count: int) -> bool:
         """Return whether it holds so, however near together they stand."""
         found = self.found(fastener, count)
         return found is not None and found.check.passes
 
-    def _look(self, fastener: Fastener, count: int) -> JointFound | None:
-        row = replace(self.row, fastener=fastener, count=count)
-        if count != self.row.count:
-            row = replace(row, points=None)
-        try:
-            places = places_of(self._structure, row, self._basis, self._faces)
-            return again(self.joint, places, self._factors)
-        except (DesignError, ValueError):
-            return None
+    def _places(self, fastener: Fastener, count: int) -> list[Place]:
+        """Return where it stands so; nowhere where it cannot be built so."""
+        key = fastener.name, count
+        if key not in self._placed:
+            row = replace(self.row, fastener=fastener, count=count)
+            if count != self.row.count:
+                row = replace(row, points=None)
+            try:
+                self._placed[key] = places_of(self._structure, row, self._basis, self._faces)
+            except (DesignError, ValueError):
+                self._placed[key] = []
+        return self._placed[key]
 
 
 def _enough(tried: _Tried) -> int | None:
@@ -203,17 +224,16 @@ def _another_number(tried: _Tried, kind: str, ladder: Sequence[Fastener]) -> Joi
     """Return the fewest fasteners of a ladder that hold, and of these the least."""
     step = _step(tried.row)
     for count in range(step, (MOST_OF_OTHERS + 1) * step, step):
-        spacing: float | None = None
         before: JointFound | None = None
         for fastener in ladder:
-            if spacing is not None and spacing < least_apart(fastener) * (1.0 - 1.0e-9):
+            if not tried.can_be_built(fastener, count):
                 continue
+            if not tried.has_room(fastener, count):
+                break
             found = tried.found(fastener, count)
-            if found is None:
-                continue
-            if tried.holds(fastener, count):
+            if found is not None and tried.holds(fastener, count):
                 return JointRemedy(kind, fastener, count, found, before)
-            spacing, before = found.spacing, found
+            before = found
     return None
 
 

@@ -10,7 +10,7 @@ from ...statics.joint_table import JointRow
 from .combined import fastener_use
 from .fastener_capacity import Capacity
 from .fastener_sets import FastenerSet
-from .joint_places import Place
+from .place import Place
 
 
 @dataclass(frozen=True)

@@ -24,7 +24,7 @@ from ...statics.tie import Tie
 from .driven import Driven, lengths
 from .fastener_sets import FastenerSet
 from .joint_material import Stuff, met
-from .joint_places import Place
+from .place import Place
 
 _DRAWN = 0.7
 """Cosine from which a force along a direction draws a fastener more than it shears it."""

@@ -1,5 +1,7 @@
 """How the file holds a piece together: its joints and seams, read against the structure."""
 
+from collections.abc import Sequence
+
 from ...design.faults import DesignError, Fault
 from ...design.structure import Structure
 from ...loads.combinations import Factors
@@ -7,7 +9,10 @@ from ...loads.exposed import Exposed
 from ...loads.methods import Method
 from ...statics.seam_table import SeamRow
 from ..design_wind import design_actions
-from ..joints.joint_places import Place, places
+from ..joints.joint_check import JointFound
+from ..joints.joint_places import places
+from ..joints.place import Place
+from ..joints.spacing import SpacingFound, check_spacing
 from ..local_wind import LocalWind
 
 TYPE_CHECKING = False
@@ -62,3 +67,19 @@ def seams_judged(
         only={one.row.part for one in fastened},
     )
     return judge_seams(fastened, carry, used, basis)
+
+
+def rooms_judged(
+    structure: Structure,
+    placed: Sequence[Place],
+    sewn: "Sequence[SeamFastened]",
+    joints: Sequence[JointFound],
+) -> tuple[SpacingFound, ...]:
+    """Return whether fasteners of joints and seams stand far enough from what is near."""
+    used = {one.row.name: one.check.utilization for one in joints}
+    found = check_spacing(structure, placed, used)
+    if not sewn:
+        return found
+    from .seam_check import check_seam_spacing  # noqa: PLC0415 - only where there are any
+
+    return (*found, *check_seam_spacing(sewn))

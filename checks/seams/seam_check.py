@@ -20,11 +20,11 @@ from ...units import INCH, plain
 from ..joints.combined import fastener_use
 from ..joints.driven import Driven
 from ..joints.fastener_capacity import Capacity, capacity
-from ..joints.fastener_room import from_end, least_apart
 from ..joints.joint_material import stuff
+from ..joints.spacing import Near, Nearest, SpacingFound, spacing_found
 from ..judging import Check, Kind
 from .seam_demands import Seams
-from .seam_fasteners import through_a_panel
+from .seam_fasteners import room_along_a_seam, through_a_panel
 from .tubes import seamed_parts, slant
 
 SOURCE = "NDS 2018 12.4 with 12.2 and 12.3; shear flow V Q/(2 I) and T/(2 A)"
@@ -101,6 +101,24 @@ def judge_seams(
     )
 
 
+def check_seam_spacing(fastened: Sequence[SeamFastened]) -> tuple[SpacingFound, ...]:
+    """Return what is found of the room between fasteners along seams, by the grain of the cleat."""
+    found: list[SpacingFound] = []
+    for one in fastened:
+        row = one.row
+        as_driven, drilled = (
+            Nearest(
+                Near.EACH_OTHER,
+                row.part,
+                row.spacing,
+                room_along_a_seam(row.fastener, predrilled=holes).along,
+            )
+            for holes in (row.predrilled, True)
+        )
+        found.append(spacing_found(f"seams of {row.part}", row.fastener, as_driven, drilled))
+    return tuple(found)
+
+
 def again(found: SeamFound, row: SeamRow) -> SeamFound:
     """Return what is found of the same seams fastened otherwise. ValueError as ``capacity``."""
     driven = found.driven
@@ -166,7 +184,8 @@ def _wrong(structure: Structure, row: SeamRow, before: SeamRow | None) -> Fault 
             "an upright shell of flat panels, or a hollow box with walls all round",
             "shape = 'shell' with sides = 3 or more, or 'box' with a wall and no open side",
         )
-    long, end = _walls(structure, row.part)[2], from_end(row.fastener, row.predrilled)
+    needs = room_along_a_seam(row.fastener, predrilled=row.predrilled)
+    long, end = _walls(structure, row.part)[2], needs.end
     room = long - 2.0 * end
     if row.spacing <= room * (1.0 + 1.0e-9):
         return None
@@ -176,7 +195,7 @@ def _wrong(structure: Structure, row: SeamRow, before: SeamRow | None) -> Fault 
         for v in (row.spacing, room, end, long)
     )
     ends = f"{end_} from either end of a seam {long_} long"
-    if room < least_apart(row.fastener):
+    if room < needs.along:
         name = row.fastener.name
         return _fault(structure, row, "fastener", name, f"one of which two have room, {ends}")
     expected = f"at most {room_}: two or more, {ends}"

@@ -1,6 +1,6 @@
 """Fasteners along a seam: through one panel into a cleat inside the corner, as in any joint."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import inf
 
 from ...materials import fasteners
@@ -8,6 +8,7 @@ from ...materials.fastener import Fastener
 from ..joints.combined import fastener_use
 from ..joints.driven import Driven
 from ..joints.fastener_capacity import Capacity, capacity
+from ..joints.fastener_room import Room, room_in_panel, room_in_wood
 from ..joints.joint_material import Stuff, stuff_of
 
 CLEAT = "spruce-pine-fir"
@@ -48,6 +49,16 @@ def through_a_panel(
         stays_dry=stays_dry,
         crown_across=crown_across,
     )
+
+
+def room_along_a_seam(fastener: Fastener, *, predrilled: bool) -> Room:
+    """Return the room that fasteners need in a panel and in the cleat, whose grain runs along it.
+
+    What is asked in lumber counts, since it is more than in a sheet.
+    """
+    wood = room_in_wood(fastener, predrilled=predrilled)
+    panel = room_in_panel(fastener, predrilled=predrilled)
+    return replace(wood, edge=max(wood.edge, panel.edge))
 
 
 def greatest_spacing(

@@ -5,11 +5,11 @@ from dataclasses import dataclass, replace
 
 from ...materials.fastener import Fastener
 from ..build_steps import down
-from ..joints.fastener_room import from_end, least_apart
 from ..joints.fastener_sets import block_thickness
 from ..joints.larger_fasteners import larger, screws
+from ..joints.spacing import EXACT
 from .seam_check import SeamFound, again
-from .seam_fasteners import CLEAT, greatest_spacing
+from .seam_fasteners import CLEAT, greatest_spacing, room_along_a_seam
 
 
 @dataclass(frozen=True)
@@ -101,8 +101,9 @@ def _fits(seam: SeamFound, fastener: Fastener, step: float, most: float) -> Seam
     apart = greatest_spacing(fastener, tried.holds, seam.seams.sideways, seam.seams.pull)
     if apart is None:
         return None
-    most = min(most, seam.seams.long - 2.0 * from_end(fastener, seam.row.predrilled))
+    room = room_along_a_seam(fastener, predrilled=seam.row.predrilled)
+    most = min(most, seam.seams.long - 2.0 * room.end)
     spacing = most if apart >= most else down(apart, step) * step
-    if spacing < least_apart(fastener):
+    if spacing < room.along * (1.0 - EXACT):
         return None
     return again(seam, replace(row, spacing=spacing))

@@ -5,7 +5,7 @@ from joint_designs import POST, TOWER, joint
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.checks.joints.fastener_room import SPACING
+from yardfast.checks.joints.fastener_room import least_apart
 from yardfast.checks.joints.joint_sizing import Why, size_joint
 
 NAILS = POST.replace("46 mph", "70 mph")
@@ -51,7 +51,7 @@ def test_the_next_smaller_nail_fails(remedies):
 
 def test_they_stand_apart_enough(remedies):
     for remedy in remedies.values():
-        assert remedy.found.spacing >= SPACING * remedy.fastener.diameter
+        assert remedy.found.spacing >= least_apart(remedy.fastener, predrilled=False)
 
 
 def test_a_joint_that_holds_needs_nothing():
@@ -173,7 +173,7 @@ hangs_at  = '58 in'
 
 
 def test_other_fasteners_are_found_in_another_number():
-    windy = ARM.replace("58 mph", "30 mph")
+    windy = ARM.replace("58 mph", "30 mph").replace("2x4 on edge", "4x4")
     (remedy,) = sized(windy + joint("arm", "post", "16d common nail", 3)).remedies
     assert remedy.kind in ("screws", "lag screws")
     assert remedy.count != 3
@@ -193,7 +193,10 @@ def test_enough_bolts_that_have_no_room_are_told_apart_from_none_that_is_strong_
 
 
 def test_thicker_bolts_are_tried_too():
-    weak = ARM.replace("58 mph", "20 mph") + joint("arm", "post", "1/4 bolt 6 in", 2, washer="1 in")
+    """Through an arm that runs past its post, 4 D from its edges and 7 D from its end."""
+    past = ARM.replace("['0 in', '0 in', '60 in']", "['-6 in', '0 in', '60 in']", 1)
+    past = past.replace("2x4 on edge", "2x6 on edge").replace("58 mph", "30 mph")
+    weak = past + joint("arm", "post", "1/4 bolt 6 in", 2, washer="1 in")
     kinds = {one.kind: one for one in sized(weak).remedies}
     assert kinds["larger"].fastener.diameter > 0.25 * 0.0254
     assert kinds["larger"].fastener.length == pytest.approx(6 * 0.0254)

@@ -1,0 +1,25 @@
+"""One joint where one copy of a part meets another."""
+
+from dataclasses import dataclass
+
+from ...design.shapes.shape import Array
+from ...statics.joint_table import JointRow
+from ...statics.meeting import Face
+from .fastener_sets import FastenerSet
+
+
+@dataclass(frozen=True, eq=False)
+class Place:
+    """One joint where one copy meets another: its face and its fasteners (n, 3).
+
+    ``of`` and ``to`` are bodies by index. With blocks both parts are fastened to them: two ``sets``
+    of fasteners at the same points, each of which carries all; else one.
+    """
+
+    row: JointRow
+    of: int
+    to: int
+    face: Face
+    points: Array
+    sets: tuple[FastenerSet, ...]
+    laid_out: bool
