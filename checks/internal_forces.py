@@ -69,8 +69,9 @@ class InternalForces:
         """Return whether every joint takes the same whatever the stiffness of anything."""
         return not self.tied and all(one.tie.alone for one in self.joints)
 
-    def enveloped(self, as_read: Forces, which: Integers) -> dict[str, Forces]:
-        """Return the forces of cases ``which``, known ``as_read``, by each set of stiffness."""
+    def enveloped(self, which: Integers) -> dict[str, Forces]:
+        """Return the forces of some of the cases by each set of stiffness, as read first."""
+        as_read = self.with_stiffness(SETS[AS_READ], which)
         found = {AS_READ: as_read}
         for name, factors in SETS.items():
             if name != AS_READ:

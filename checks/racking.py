@@ -67,11 +67,7 @@ def moving(forces: InternalForces, motion: Array) -> tuple[str, ...]:
 def _unpulled(forces: InternalForces) -> tuple[str, ...]:
     """Return the parts that are fastened by what holds nothing against a pull."""
     parts, bodies = forces.structure.design.parts, forces.structure.bodies
-    found = [
-        parts[bodies[one.tie.of].part].name
-        for one in forces.joints
-        if not one.tie.stiffness[:, 2].any()
-    ]
+    found = [parts[bodies[one.tie.of].part].name for one in forces.joints if not one.tie.pull.any()]
     every = [parts[bodies[one.tie.of].part].name for one in forces.joints]
     return tuple(dict.fromkeys(found or every))
 

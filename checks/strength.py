@@ -1,18 +1,17 @@
 """What holds a piece together, judged: its joints and sticks by one set of forces."""
 
-from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
 
 import numpy as np
 
 from ..design.shapes.shape import Array
 from ..loads.combinations import Factors
-from ..statics.bed import COARSE
 from ..statics.joint_table import JointRow
 from ..statics.model import Forces
 from ..statics.stiffness import SETS
 from .internal_forces import AS_READ, InternalForces
-from .joints.joint_check import Asked, JointFound, judge_joint, most_at, rough_uses
+from .joints.joint_check import Asked, JointFound, judge_joint, rough_uses, used_by_set
 from .joints.ties import Fastened
 from .judging import Check
 from .load_cases import Integers, greatest
@@ -52,37 +51,28 @@ def strength_of(forces: InternalForces, factors: Factors, basis: str) -> Strengt
         rough_uses(forces.through(k), joint, forces.cases) for k, joint in enumerate(forces.joints)
     ]
     near = _worst_joints(forces.joints, [float(use.max(initial=0.0)) for use in rough], 2 * COPIES)
-    by_joint = {k: _most_used(forces, k, rough[k]) for k in near}
+    by_joint = [_most_used(forces, k, rough[k]) for k in near]
     by_stick = [may_govern(one, forces.sections[one.nth], forces.cases, FIRST) for one in sticks]
-    looked = _all(*(one.which for one in by_joint.values()), *by_stick)
-    as_read = forces.with_stiffness(SETS[AS_READ], looked)
-    none = _Close(np.zeros(1, dtype=np.intp), np.zeros((1, 6)), np.zeros(1))
-    asked = [_asked(forces, as_read, looked, k, by_joint.get(k, none)) for k in range(len(rough))]
-    worst = _worst_joints(forces.joints, [one.used for one in asked], COPIES)
-    bent = _worst_sticks(forces, as_read, looked, sticks)
-    few = _all(*(asked[k].which for k in worst), *(which for _, which in bent))
-    envelope = forces.enveloped(as_read.some(np.searchsorted(looked, few)), few)
-    reduced = list(asked)
-    for k in worst:
-        own = np.flatnonzero(np.isin(few, asked[k].which))
-        wrenches = {name: each.through(k) for name, each in envelope.items()}
-        of_its_own = {name: each[own] for name, each in wrenches.items()}
-        reduced[k] = replace(asked[k], which=few[own], wrenches=of_its_own)
-        asked[k] = replace(asked[k], which=few, wrenches=wrenches)
+    looked = _all(*by_joint, *by_stick)
+    envelope = forces.enveloped(looked)
+    close = {k: _asked(forces, envelope, looked, k) for k in near}
+    used = [close[k].used if k in close else 0.0 for k in range(len(rough))]
+    worst = _worst_joints(forces.joints, used, COPIES)
+    asked = [close[k] if k in worst else _once(forces, envelope, k) for k in range(len(rough))]
     joints = tuple(
-        replace(
-            judge_joint(row, [one for one in asked if _has(one, row)], factors),
-            asked=tuple(one for one in reduced if _has(one, row)),
-        )
+        judge_joint(row, [one for one in asked if _has(one, row)], factors)
         for row in forces.structure.design.several(JointRow)
     )
+    bent = _worst_sticks(forces, envelope[AS_READ], looked, sticks)
+    few = _all(*(asked[k].which for k in worst), *(which for _, which in bent))
+    of_few = {name: each.some(np.searchsorted(looked, few)) for name, each in envelope.items()}
     chosen = [one for one, _ in bent]
     members: list[Member | NotJudged] = [
         *others,
-        *judge_sticks(chosen, envelope, few, forces.cases, factors.source, basis),
+        *judge_sticks(chosen, of_few, few, forces.cases, factors.source, basis),
     ]
     error = max(float(each.solution.error.max(initial=0.0)) for each in envelope.values())
-    racking = check_racking(forces, envelope, few) if forces.joints else None
+    racking = check_racking(forces, of_few, few) if forces.joints else None
     lost = any(bool(each.solution.lost.any()) for each in envelope.values())
     return Strength(joints, tuple(members), racking, error, lost)
 
@@ -91,16 +81,7 @@ def _all(*each: Integers) -> Integers:
     return np.unique(np.concatenate([np.zeros(1, dtype=np.intp), *each]))
 
 
-@dataclass(frozen=True, eq=False)
-class _Close:
-    """The cases (m,) in which a joint is used most, what goes through it (m, 6), and how far."""
-
-    which: Integers
-    wrenches: Array
-    used: Array
-
-
-def _most_used(forces: InternalForces, k: int, rough: Array) -> _Close:
+def _most_used(forces: InternalForces, k: int, rough: Array) -> Integers:
     """Return the cases in which a joint is used most on a bed that only presses, by all sets.
 
     Under what goes through it when all beds hold both ways: so it is exactly where nothing else
@@ -108,40 +89,34 @@ def _most_used(forces: InternalForces, k: int, rough: Array) -> _Close:
     """
     through = forces.through(k)
     every = Asked(forces.joints[k], np.arange(len(through)), {AS_READ: through}, forces.cases)
-    few = _all(*(greatest(use, MANY) for use in (*rough, most_at(every, COARSE))))
-    used = _by_any_set(forces, k, few, through[few])
-    worst = greatest(used, FIRST)
-    return _Close(few[worst], through[few[worst]], used[worst])
-
-
-def _by_any_set(forces: InternalForces, k: int, which: Integers, through: Array) -> Array:
-    """Return how far (m,) a joint is used by ``through`` (m, 6), with the set that asks most."""
-    wrenches = dict.fromkeys(SETS, through)
-    return most_at(Asked(forces.joints[k], which, wrenches, forces.cases))
+    (coarse,) = used_by_set(every).values()
+    few = _all(*(greatest(use, MANY) for use in (*rough, coarse)))
+    by_set = Asked(forces.joints[k], few, dict.fromkeys(SETS, through[few]), forces.cases)
+    most = np.max([*used_by_set(by_set).values()], axis=0)
+    return few[greatest(most, FIRST)]
 
 
 def _asked(
-    forces: InternalForces, as_read: Forces, looked: Integers, k: int, close: _Close
+    forces: InternalForces, envelope: Mapping[str, Forces], looked: Integers, k: int
 ) -> Asked:
-    """Return what goes through a joint in those of its cases in which it is used most, as read."""
-    wrenches = as_read.through(k)[np.searchsorted(looked, close.which)]
-    size = float(np.abs(close.wrenches).max())
-    if size == 0.0 or np.allclose(wrenches, close.wrenches, rtol=0.0, atol=_SAME * size):
-        used = close.used
-    else:
-        used = _by_any_set(forces, k, close.which, wrenches)
-    worst = greatest(used, FIRST)
-    return Asked(
-        forces.joints[k],
-        close.which[worst],
-        {AS_READ: wrenches[worst]},
-        forces.cases,
-        float(used.max(initial=0.0)),
-    )
+    """Return what goes through a joint, by each set, in the cases in which it is used most by it.
+
+    Of all that were ``looked`` at for anything: how stiff things are moves what goes through it,
+    and with it which case is the worst.
+    """
+    through = {name: each.through(k) for name, each in envelope.items()}
+    use = used_by_set(Asked(forces.joints[k], looked, through, forces.cases))
+    rows = np.unique(np.concatenate([greatest(one, FIRST) for one in use.values()]))
+    most = max(float(one.max(initial=0.0)) for one in use.values())
+    wrenches = {name: each[rows] for name, each in through.items()}
+    return Asked(forces.joints[k], looked[rows], wrenches, forces.cases, most)
 
 
-_SAME = 1.0e-9
-"""Share by which what goes through a joint may differ and ask the same."""
+def _once(forces: InternalForces, envelope: Mapping[str, Forces], k: int) -> Asked:
+    """Return what goes through a copy of a joint that is used less than others: in one case."""
+    first = np.zeros(1, dtype=np.intp)
+    wrenches = {AS_READ: envelope[AS_READ].through(k)[first]}
+    return Asked(forces.joints[k], first, wrenches, forces.cases)
 
 
 def _worst_joints(joints: Sequence[Fastened], used: Sequence[float], most: int) -> list[int]:

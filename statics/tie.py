@@ -23,8 +23,9 @@ SLACK = 1.0e-4
 class Tie:
     """What fastens body ``of`` to body ``to`` on the ``face`` on which they meet.
 
-    ``points`` (n, 3) on the site, each a spring of ``stiffness`` (n, 3) in N/m along the face's
-    right, up and leaving axes; ``kind`` (n, 3) tells which are axial, which lateral. ``bed`` in
+    ``points`` (n, 3) on the site, each a spring of ``stiffness`` (n, 3) in N/m along its own
+    ``ways`` (n, 3, 3), the face's right, up and leaving axes where nothing is said; ``kind`` (n, 3)
+    tells which are axial, which lateral. ``bed`` in
     Pa/m is the stiffness of what presses between them. ``alone``: nothing else joins what it
     joins, so that whatever its stiffness it takes the same. ``slips`` (n,) are bolts in holes
     wider than they are.
@@ -39,6 +40,22 @@ class Tie:
     bed: float
     alone: bool = False
     slips: NDArray[np.bool_] | None = None
+    ways: Array | None = None
+
+    @property
+    def along(self) -> Array:
+        """Return the unit vectors (n, 3, 3) of each fastener's springs, a row each."""
+        given = self.axes if self.ways is None else self.ways
+        return np.broadcast_to(given, (len(self.points), 3, 3))
+
+    @property
+    def pull(self) -> Array:
+        """Return the stiffness (n,) in N/m of each fastener square to the face."""
+        return np.einsum("nk,nk->n", self.stiffness, (self.along @ self.face.leaves) ** 2)
+
+    def on_site(self, force: Array) -> Array:
+        """Return forces (…, n, 3) on the site's axes of those along each fastener's own ways."""
+        return np.einsum("...nk,nkx->...nx", force, self.along)
 
     @property
     def axes(self) -> Array:
@@ -54,7 +71,8 @@ class Tie:
         spots, area = self.face.bed(cells_each_way)
         m = len(area)
         points = np.concatenate([np.repeat(self.points, 3, axis=0), spots])
-        along = np.concatenate([np.tile(self.axes, (n, 1)), np.repeat(self.axes[2:], m, axis=0)])
+        bed = np.repeat(self.axes[2:], m, axis=0)
+        along = np.concatenate([self.along.reshape(-1, 3), bed])
         stiffness = np.concatenate([self.stiffness.ravel(), self.bed * area])
         kinds = np.concatenate([self.kind.ravel(), np.full(m, BED)])
         return points, along, stiffness, np.arange(3 * n + m) >= 3 * n, kinds

@@ -16,11 +16,15 @@ STRIP = 0.045
 
 _SQUARE = 0.98
 _SIDE = 0.15
+_ALIKE = 1.0e-3
 
 
-def evenly(area: BaseGeometry, count: int) -> Array:
-    """Return points (count, 2) in m evenly along the middle of a wall, or round inside the edge."""
-    lines = [_line(piece) for piece in plane.pieces(area)]
+def evenly(area: BaseGeometry, count: int, up: Array) -> Array:
+    """Return points (count, 2) in m evenly along the middle of a wall, or round inside the edge.
+
+    Round it they begin at its corner that lies farthest along ``up`` (2,).
+    """
+    lines = [_line(piece, up) for piece in plane.pieces(area)]
     lengths = np.array([_length(line) for line in lines])
     ends: Array = np.cumsum(lengths)
     found: list[Array] = []
@@ -31,10 +35,11 @@ def evenly(area: BaseGeometry, count: int) -> Array:
     return np.array(found)
 
 
-def where_nothing_is_said(area: BaseGeometry, count: int) -> Array:
+def where_nothing_is_said(area: BaseGeometry, count: int, up: Array) -> Array:
     """Return points (count, 2) as one would set them: in two rows on a solid rectangle, else even.
 
-    One stands in the middle, two or three in a row along the longer side.
+    One stands in the middle, two or three in a row along the longer side, of a square along ``up``
+    (2,).
     """
     pieces = plane.pieces(area)
     corners = plane.narrowest_box(area)
@@ -42,29 +47,31 @@ def where_nothing_is_said(area: BaseGeometry, count: int) -> Array:
     solid = len(pieces) == 1 and area.area > _SQUARE * box.area
     rows = count <= 3 or count % 2 == 0
     if solid and rows:
-        return in_rows(area, count)
+        return in_rows(area, count, up)
     if solid or count > 1:
-        return evenly(area, count)
+        return evenly(area, count, up)
     return np.array([plane.inside(area)])
 
 
 def in_rows(
-    area: BaseGeometry, count: int, length: float | None = None, width: float | None = None
+    area: BaseGeometry,
+    count: int,
+    up: Array,
+    length: float | None = None,
+    width: float | None = None,
 ) -> Array:
     """Return points (count, 2) in two rows along the longer side; up to three in one row.
 
-    ``length`` and ``width`` in m are those of the rectangle that they fill, along x and y; else it
-    lies inside the face's edge.
+    On a square face along ``up`` (2,). ``length`` and ``width`` in m are those of the rectangle
+    that they fill, along x and y; else it lies inside the face's edge.
     """
-    corners = plane.narrowest_box(area)
-    centre = corners.mean(axis=0)
+    centre, one, other = _halves(area, up)
     if length is not None and width is not None:
         one, other = np.array([length / 2.0, 0.0]), np.array([0.0, width / 2.0])
+        if length < width:
+            one, other = other, one
     else:
-        one, other = (corners[1] - corners[0]) / 2.0, (corners[2] - corners[1]) / 2.0
         one, other = (half * _inset(float(np.linalg.norm(half))) for half in (one, other))
-    if np.linalg.norm(one) < np.linalg.norm(other):
-        one, other = other, one
     if count == 1:
         return centre[None]
     if count <= 3:
@@ -74,18 +81,15 @@ def in_rows(
     return np.vstack([centre + along[:, None] * one + way * other for way in (-1.0, 1.0)])
 
 
-def ways_to_fill(area: BaseGeometry, count: int) -> list[Array]:
+def ways_to_fill(area: BaseGeometry, count: int, up: Array) -> list[Array]:
     """Return ways (each (count, 2)) to set fasteners to the very edges of one region.
 
-    In two rows where the number is even, and in one, along its longer side.
+    In two rows where the number is even, and in one, along its longer side; of a square along
+    ``up`` (2,).
     """
     if len(plane.pieces(area)) != 1:
         return []
-    corners = plane.narrowest_box(area)
-    one, other = (corners[1] - corners[0]) / 2.0, (corners[2] - corners[1]) / 2.0
-    if np.linalg.norm(one) < np.linalg.norm(other):
-        one, other = other, one
-    centre = corners.mean(axis=0)
+    centre, one, other = _halves(area, up)
     if count == 1:
         return [centre[None]]
     along = np.linspace(-1.0, 1.0, count)[:, None]
@@ -94,6 +98,20 @@ def ways_to_fill(area: BaseGeometry, count: int) -> list[Array]:
         along = np.linspace(-1.0, 1.0, count // 2)[:, None]
         ways.append(np.vstack([centre + along * one + way * other for way in (-1.0, 1.0)]))
     return ways
+
+
+def _halves(area: BaseGeometry, up: Array) -> tuple[Array, Array, Array]:
+    """Return the middle (2,) of the narrowest rectangle round a region, and half its sides (2,).
+
+    The longer first; of alike ones the one that runs more nearly along ``up``.
+    """
+    corners = plane.narrowest_box(area)
+    one, other = (corners[1] - corners[0]) / 2.0, (corners[2] - corners[1]) / 2.0
+    first, second = float(np.linalg.norm(one)), float(np.linalg.norm(other))
+    alike = abs(first - second) <= _ALIKE * max(first, second)
+    turns = abs(float(other @ up)) > abs(float(one @ up)) if alike else second > first
+    centre = corners.mean(axis=0)
+    return (centre, other, one) if turns else (centre, one, other)
 
 
 def on_a_ring(area: BaseGeometry, count: int, across: float, start: float) -> Array:
@@ -123,12 +141,21 @@ def on_each_side(area: BaseGeometry, count: int) -> Array:
 
 
 def outward(area: BaseGeometry, points: Array) -> Array:
-    """Return unit vectors (n, 2) square to the nearest edge of a face's outline, out of it."""
-    ring = plane.ring_of(plane.simpler(plane.hull(plane.coordinates(area))))
+    """Return unit vectors (n, 2) square to the nearest edge of a face's outline, out of it.
+
+    Of a strip, such as the edge of a sheet, to its long edges, however near its ends they stand.
+    """
+    hull = plane.hull(plane.coordinates(area))
+    ring = plane.ring_of(plane.simpler(hull))
     along = np.roll(ring, -1, axis=0) - ring
-    along /= np.linalg.norm(along, axis=1)[:, None]
+    lengths = np.linalg.norm(along, axis=1)
+    along /= lengths[:, None]
     normals = np.column_stack([along[:, 1], -along[:, 0]])
     depth = (normals * ring).sum(axis=1) - points @ normals.T
+    box = plane.narrowest_box(hull)
+    short = float(np.linalg.norm(box[1:3] - box[:2], axis=1).min())
+    if short < STRIP:
+        depth[:, lengths <= (1.0 + _ALIKE) * short] = np.inf
     return normals[depth.argmin(axis=1)]
 
 
@@ -156,7 +183,7 @@ def pressing_corners(areas: Sequence[BaseGeometry], most: float) -> Array:
     return plane.ring_of(plane.simpler(hull)) if hull.area > 0.0 else np.empty((0, 2))
 
 
-def _line(piece: BaseGeometry) -> Array:
+def _line(piece: BaseGeometry, up: Array) -> Array:
     """Return the line (k, 2) along which fasteners are set on one piece; closed but of a strip."""
     wall = _wall(piece)
     if not plane.is_ring(piece):
@@ -168,6 +195,8 @@ def _line(piece: BaseGeometry) -> Array:
             return np.array([centre - long / 2.0, centre + long / 2.0])
     inset = wall / 2.0 if plane.is_ring(piece) else _inset_of(piece)
     ring = plane.ring_of(plane.simpler(_shrunk(plane.filled(piece), inset)))
+    # of two corners as far along, the one to the right
+    ring = np.roll(ring, -int((ring @ (up + _ALIKE * np.array([up[1], -up[0]]))).argmax()), axis=0)
     return np.vstack([ring, ring[:1]])
 
 

@@ -31,9 +31,9 @@ def points_on(structure: Structure, row: JointRow, face: Face) -> Array:
     if row.ring is not None:
         local = layout.on_a_ring(face.area, row.count, row.ring, (row.start or 0.0) + turn)
     elif row.where == "ring":
-        local = layout.evenly(face.area, row.count)
+        local = layout.evenly(face.area, row.count, _up(face, turn))
     elif row.where == "rectangle" or row.length is not None:
-        local = layout.in_rows(face.area, row.count, row.length, row.width)
+        local = layout.in_rows(face.area, row.count, _up(face, turn), row.length, row.width)
         if row.length is not None:
             middle = local.mean(axis=0)
             local = middle + (local - middle) @ about_z(turn if face.is_level else 0.0)[:2, :2].T
@@ -43,21 +43,30 @@ def points_on(structure: Structure, row: JointRow, face: Face) -> Array:
         except ValueError as sides:
             raise odd_sides(structure, row, int(sides.args[0])) from None
     else:
-        local = layout.where_nothing_is_said(face.area, row.count)
+        local = layout.where_nothing_is_said(face.area, row.count, _up(face, turn))
     off = ~plane.holds(face.area.buffer(OFF), local)
     if off.any():
         raise beside(structure, row, int(off.sum()), len(local))
     return face.on_site(local)
 
 
-def other_points(face: Face, count: int, free: BaseGeometry | None) -> list[Array]:
+def other_points(face: Face, count: int, free: BaseGeometry | None, turn: float) -> list[Array]:
     """Return other ways (each (n, 3)) to set fasteners on a face, so that they have more room.
 
-    ``free`` is where they have it to ends and edges, None: anywhere.
+    ``free`` is where they have it to ends and edges, None: anywhere; ``turn`` is the whole's, rad.
     """
+    up = _up(face, turn)
     regions = [face.area] if free is None or free.is_empty else [free.buffer(_HAIR), face.area]
-    found = [way for region in regions for way in layout.ways_to_fill(region, count)]
+    found = [way for region in regions for way in layout.ways_to_fill(region, count, up)]
     return [face.on_site(way) for way in found if plane.holds(face.area.buffer(OFF), way).all()]
+
+
+def _up(face: Face, turn: float) -> Array:
+    """Return the way (2,) in a face's plane that counts as up: that, or the design's own y."""
+    if not face.is_level:
+        return np.array([0.0, 1.0])
+    y = about_z(turn)[:, 1]
+    return np.array([y @ face.right, y @ face.up])
 
 
 def where_is_open(row: JointRow) -> bool:

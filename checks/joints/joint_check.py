@@ -35,7 +35,7 @@ class Asked:
     """What goes through one tie in some of the load cases.
 
     ``wrenches`` are those (m, 6) about its face by set of stiffness, ``which`` (m,) the cases.
-    ``used`` is how far its fastener that is used most is, as read.
+    ``used`` is how far its fastener that is used most is, roughly.
     """
 
     joint: Fastened
@@ -120,16 +120,20 @@ def again(found: JointFound, own: Sequence[Place], factors: Factors) -> JointFou
     return judge_joint(own[0].row, [_refastened(one, own) for one in found.asked], factors)
 
 
-def most_at(one: Asked, rows_each_way: int = FINE) -> Array:
-    """Return how far (m,) the fastener of a tie that is used most is used in each of the cases."""
-    found = np.zeros(len(one.which))
+def used_by_set(one: Asked) -> dict[str, Array]:
+    """Return by set of stiffness how far (m,) a tie's fastener that is used most is, roughly.
+
+    On a coarse bed.
+    """
     longer = one.cases.longer[one.which][:, None]
-    _, held = _held(one, rows_each_way)
+    names, held = _held(one, COARSE)
+    found = {name: np.zeros(len(one.which)) for name in names}
     for place, at in zip(one.joint.places, one.joint.at, strict=True):
         for fasteners in place.sets:
             tension, shear = _on_axis(held[:, :, at], fasteners.draws)
             used = used_by(place.row, fasteners, longer, longer * tension, longer * shear)
-            found = np.maximum(found, used.max(axis=(0, 2)))
+            for name, each in zip(names, used.max(axis=2), strict=True):
+                found[name] = np.maximum(found[name], each)
     return found
 
 
@@ -158,7 +162,7 @@ def _held(one: Asked, rows_each_way: int = FINE) -> tuple[list[str], Array]:
     wrenches = np.concatenate([one.wrenches[name] for name, _ in ways])
     variants = [Variant(SETS[name], slack) for name, slack in ways]
     shared = share_of(tie, wrenches, rows_each_way, variants)
-    held: Array = shared.force[:, : 3 * n].reshape(-1, n, 3) @ tie.axes
+    held = tie.on_site(shared.force[:, : 3 * n].reshape(-1, n, 3))
     held[shared.lost] = inf
     return [name for name, _ in ways], held.reshape(len(ways), m, n, 3)
 
@@ -240,7 +244,7 @@ def rough_uses(through: Array, joint: Fastened, cases: LoadCases) -> Array:
         K = rows[:last].T @ (stiffness[:last, None] * rows[:last])
         motion = wrenches @ np.linalg.pinv(K, rcond=1.0e-10)
         force = (motion @ rows[: 3 * n].T) * stiffness[: 3 * n]
-        local = force.reshape(-1, n, 3) @ tie.axes
+        local = tie.on_site(force.reshape(-1, n, 3))
         use = np.zeros((len(wrenches), n))
         for place, at in zip(joint.places, joint.at, strict=True):
             for one in place.sets:

@@ -123,10 +123,10 @@ def _with_room(structure: Structure, one: Place, placed: Callable[[Array], Place
         nearest = nearest_of(structure, [place], used)
         return 0.0 if nearest is None or nearest.fits else nearest.use
 
-    tried = [one]
+    tried, turn = [one], structure.design.turn
     for used in (1.0, HALF):
         free = free_region(structure, one, used)
-        tried += [placed(each) for each in other_points(one.face, one.row.count, free)]
+        tried += [placed(each) for each in other_points(one.face, one.row.count, free, turn)]
         for each in tried:
             if room(each, used) == 0.0:
                 return _drawn_in(one, each, lambda nearer, by=used: room(placed(nearer), by) == 0.0)

@@ -69,14 +69,15 @@ def fastened(structure: Structure, graph: Graph, places: Sequence[Place]) -> tup
 def tie_of(structure: Structure, places: Sequence[Place], *, alone: bool) -> Tie:
     """Return the tie of all joints between two bodies."""
     first = places[0]
-    axes = np.stack([first.face.right, first.face.up, first.face.leaves])
     stiffness: list[Array] = []
+    ways: list[Array] = []
     kind: list[NDArray[np.str_]] = []
     slips: list[NDArray[np.bool_]] = []
     for place in places:
-        along = _in_axes(place, axes)
+        own, along = _springs(place)
+        ways.append(own)
         stiffness.append(along)
-        kind.append(_kinds(place, axes))
+        kind.append(_kinds(place, own))
         slips.append(np.full(len(place.points), place.row.fastener.kind == "bolt"))
     return Tie(
         first.of,
@@ -88,6 +89,7 @@ def tie_of(structure: Structure, places: Sequence[Place], *, alone: bool) -> Tie
         _bed(structure, first.of, first.to, first.face),
         alone,
         np.concatenate(slips),
+        np.concatenate(ways),
     )
 
 
@@ -105,27 +107,36 @@ def _joined(graph: Graph, pairs: Sequence[tuple[int, int]], pair: tuple[int, int
     return pair[1] in reached
 
 
-def _in_axes(place: Place, axes: Array) -> Array:
-    """Return the stiffness (n, 3) in N/m of a place's fasteners along axes (3, 3).
+def _springs(place: Place) -> tuple[Array, Array]:
+    """Return the ways (n, 3, 3) along which each fastener gives by itself, and its stiffness there.
 
-    Of two sets, one on each side of a block, one after the other.
+    (n, 3) in N/m; the last way is the one that draws it. Two sets, one on each side of a block,
+    give one after the other.
     """
     gives = np.zeros((len(place.points), 3, 3))
     for one in place.sets:
         axial, lateral = _stiffness(place, one)
         square = one.draws[:, :, None] * one.draws[:, None, :]
         gives += np.linalg.inv(lateral * np.eye(3) + (axial - lateral) * square)
-    found = np.einsum("ai,nij,aj->na", axes, np.linalg.inv(gives), axes)
-    return np.where(found > 10.0 * NOTHING * found.max(), found, 0.0)
+    softness, found = np.linalg.eigh(gives)
+    ways = np.swapaxes(found, -1, -2)
+    drawn = np.abs(np.einsum("nkx,nx->nk", ways, _softest(place).draws))
+    order = np.argsort(drawn, axis=1, kind="stable")
+    ways = np.take_along_axis(ways, order[:, :, None], axis=1)
+    stiffness = 1.0 / np.take_along_axis(softness, order, axis=1)
+    held = stiffness > 10.0 * NOTHING * stiffness.max()
+    return ways, np.where(held, stiffness, 0.0)
 
 
-def _kinds(place: Place, axes: Array) -> NDArray[np.str_]:
+def _softest(place: Place) -> FastenerSet:
+    return max(place.sets, key=lambda one: 1.0 / _stiffness(place, one)[1])
+
+
+def _kinds(place: Place, ways: Array) -> NDArray[np.str_]:
     """Return which springs (n, 3) draw fasteners rather than shear them: of blocks the softer."""
-    softest = max(place.sets, key=lambda one: 1.0 / _stiffness(place, one)[1])
-    drawn = np.abs(softest.draws @ axes.T) > _DRAWN
-    if len(place.sets) > 1:
-        drawn = drawn & np.all([np.abs(one.draws @ axes.T) > _DRAWN for one in place.sets], axis=0)
-    return np.where(drawn, AXIAL, LATERAL)
+    sets = [_softest(place), *(place.sets if len(place.sets) > 1 else ())]
+    along = [np.abs(np.einsum("nkx,nx->nk", ways, one.draws)) > _DRAWN for one in sets]
+    return np.where(np.all(along, axis=0), AXIAL, LATERAL)
 
 
 def _stiffness(place: Place, one: FastenerSet) -> tuple[float, float]:

@@ -47,7 +47,8 @@ def test_the_level_force_is_shared_evenly_round_a_ring():
     assert deck.head_in == "foot"
     case = next(k for k, n in enumerate(one.asked[0].which) if one.asked[0].cases.direction[n] >= 0)
     through = one.asked[0].wrenches["as read"][case]
-    shared = share_of(one.asked[0].joint.tie, through[None], 8).force[0, :24].reshape(8, 3)
+    tie = one.asked[0].joint.tie
+    shared = tie.on_site(share_of(tie, through[None], 8).force[0, :24].reshape(8, 3))
     assert shared[:, :2].sum(axis=0) == pytest.approx(
         through[:2], abs=1e-6 * np.hypot(*through[:2])
     )
