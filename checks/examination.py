@@ -48,7 +48,7 @@ from .members.member_check import Members
 from .overturning import Hold, check_overturning
 from .people import check_climb, check_push, check_push_on_posts
 from .people_loads import people_loads
-from .point_loads import point_loads
+from .point_loads import PointLoads, point_loads
 from .remedies import NOTHING_TO_HOLD, Remedies, remedies
 from .seams.held_together import as_fastened, rooms_judged, seams_judged
 from .sliding import check_sliding
@@ -232,12 +232,23 @@ def examine(design: Design) -> Examination:
     loose = loose_parts(graph, standing.ground, standing.slope)
     its_own = [one.exposed(structure, site.sheltering, each) for one in loose]
     its_actions = [design_actions(alone, method) for alone in its_own]
-    checks += check_loose(loose, its_actions, used)
     loads = borne_loads(graph)
+    may_do = people_loads(structure, site.people, resistance_basis(site))
+    checks += check_loose(loose, its_actions, used, loads, may_do)
     stands = all(check.passes for check in checks if check.kind in _BY_WIND)
     checks += check_given_loads(standing, loads, used, actions, posts, tied, stands=stands)
     stakes = held.points if held.anchors and not held.guys else None
-    parts = _held_together(structure, graph, exposed, standing, site, method, loads, stakes)
+    parts = _held_together(
+        structure,
+        graph,
+        exposed,
+        standing,
+        site,
+        method,
+        loads,
+        point_loads(loads, may_do),
+        stakes,
+    )
     checks += [one.check for one in (*parts.joints, *parts.rooms, *parts.seams)]
     checks += [one.check for one in parts.members.judged]
     checks += [] if parts.racking is None else [parts.racking]
@@ -309,13 +320,13 @@ def _held_together(
     site: Site,
     method: Method,
     loads: tuple[Borne, ...],
+    points: PointLoads,
     stakes: Array | None,
 ) -> _Parts:
     """Return what was found of a piece's joints, seams and parts under its load cases."""
     used, basis = factors_of_parts(site), resistance_basis(site)
     placed, sewn = as_fastened(structure, basis)
     wind, names = wind_on_bodies(exposed, method)
-    points = point_loads(loads, people_loads(structure, site.people, basis))
     cases = load_cases(
         structure, wind, exposed.azimuths, names, used, basis, points, standing.slope
     )

@@ -41,7 +41,7 @@ def check_given_loads(
         for one in loads
     ]
     if len(loads) > 1 and all(check.passes for tried in each for check in tried):
-        together = _sum([as_actions(one.load) for one in loads])
+        together = summed([as_actions(one.load) for one in loads])
         down = sum(_down(one) for one in loads)
         whole = list(_tried(standing, together, down, factors, blown, posts, held))
         each = [[*tried, *whole] for tried in each]
@@ -77,7 +77,7 @@ def _tried(
         yield replace(check, direction_deg=None, case="", wind=factors.live)
     for by_wind, live in factors.companions if wind is not None else ():
         assert wind is not None
-        both = _both(wind, by_wind, load, live)
+        both = both_at_once(wind, by_wind, load, live)
         for check in _each(standing, both, replace(factors, wind=1.0), posts, held, live * down):
             yield replace(check, wind=live)
 
@@ -102,7 +102,8 @@ def _each(
         yield check_bearing(standing, actions, used, hold)
 
 
-def _sum(each: Sequence[Actions]) -> Actions:
+def summed(each: Sequence[Actions]) -> Actions:
+    """Return loads of one gust, direction and case as one."""
     first = each[0]
 
     def whole(name: str) -> Array:
@@ -119,7 +120,25 @@ def _sum(each: Sequence[Actions]) -> Actions:
     )
 
 
-def _both(wind: Actions, by_wind: float, load: Actions, live: float) -> Actions:
+def one_at_a_time(each: Sequence[Actions]) -> Actions:
+    """Return loads of one gust, direction and case as so many directions."""
+    first = each[0]
+
+    def all_of(name: str) -> Array:
+        return np.concatenate([getattr(one, name) for one in each], axis=1)
+
+    return Actions(
+        np.zeros(len(each)),
+        all_of("force"),
+        all_of("tilting"),
+        all_of("twist"),
+        all_of("uplift"),
+        all_of("lifting"),
+        first.names,
+    )
+
+
+def both_at_once(wind: Actions, by_wind: float, load: Actions, live: float) -> Actions:
     """Return wind and a load at once, each by its factor, but for the least wind of a standard."""
     kept = [k for k, name in enumerate(wind.names) if name != MINIMUM]
 
