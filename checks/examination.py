@@ -1,7 +1,7 @@
 """The whole examination of a design: structure, wind, checks, limits and remedies in one result."""
 
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, partial
 
 from ..design.faults import DesignError, Fault
 from ..design.model import Design
@@ -32,7 +32,7 @@ from .anchoring.held import Held, held_by
 from .bearing import check_bearing
 from .borne import Borne, borne_loads
 from .design_wind import DesignWind, design_actions, design_wind, wind_on_bodies
-from .given_loads import check_given_loads
+from .given_loads import Level, check_given_loads
 from .internal_forces import internal_forces
 from .joints.fastened import check_fastened
 from .joints.joint_check import JointFound
@@ -207,7 +207,7 @@ def examine(design: Design) -> Examination:
         raise DesignError((_both(design),))
     checks: list[Check]
     free: tuple[Check, Check] | None = None
-    tied: tuple[Hold, float] | None = None
+    tied: tuple[Hold, Level] | None = None
     people: list[Check | None]
     if posts is not None:
         checks = check_posts(posts, structure, actions, used)
@@ -218,7 +218,7 @@ def examine(design: Design) -> Examination:
     else:
         free = check_overturning(standing, actions, used), check_sliding(standing, actions, used)
         if held:
-            tied = hold_of(held, standing, used), sideways_held(held, used)
+            tied = hold_of(held, standing, used), partial(sideways_held, held, used)
             checks = check_tied(held, standing, actions, used)
         else:
             checks = [*free, check_bearing(standing, actions, used)]

@@ -1,6 +1,6 @@
 """Tipping, sliding and bearing under a load that a design names: somebody on a bench."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
 
 import numpy as np
@@ -17,6 +17,9 @@ from .overturning import Hold, check_overturning
 from .sliding import check_sliding
 from .standing import Standing
 
+Level = Callable[[Array], Array]
+"""What anchors hold (…) in N along a level force (…, 2)."""
+
 
 def check_given_loads(
     standing: Standing,
@@ -24,7 +27,7 @@ def check_given_loads(
     factors: Factors,
     wind: Actions,
     posts: Posts | None = None,
-    held: tuple[Hold, float] | None = None,
+    held: tuple[Hold, Level] | None = None,
     *,
     stands: bool = True,
 ) -> list[Check]:
@@ -33,7 +36,7 @@ def check_given_loads(
     By itself and, where it stands each alone, all together; without ``wind`` (Q, D, C) and, where
     the piece ``stands`` in that alone, with it, by the factors of both at once. Of a piece that
     ``posts`` in the ground carry, the worst post. ``held`` is what anchors or guys hold against
-    turning, and level in N.
+    turning, and along a level force.
     """
     blown = wind if stands else None
     each = [
@@ -69,7 +72,7 @@ def _tried(
     factors: Factors,
     wind: Actions | None,
     posts: Posts | None,
-    held: tuple[Hold, float] | None,
+    held: tuple[Hold, Level] | None,
 ) -> Iterator[Check]:
     """Yield every check under loads alone, then with wind as well where any is given."""
     used = replace(factors, wind=factors.live)
@@ -87,17 +90,17 @@ def _each(
     actions: Actions,
     used: Factors,
     posts: Posts | None,
-    held: tuple[Hold, float] | None,
+    held: tuple[Hold, Level] | None,
     down: float,
 ) -> Iterator[Check]:
     if posts is not None:
         yield from check_posts(posts, standing.structure, actions, used)
         yield check_ends(posts, standing.structure, standing.ground, used, down)
         return
-    hold, level = held if held is not None else (None, 0.0)
+    hold, level = held if held is not None else (None, None)
     tips = check_overturning(standing, actions, used, hold)
     yield tips
-    yield check_sliding(standing, actions, used, level)
+    yield check_sliding(standing, actions, used, level(actions.force) if level else 0.0)
     if standing.contact.area > 0.0 and tips.passes:
         yield check_bearing(standing, actions, used, hold)
 
