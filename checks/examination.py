@@ -53,7 +53,7 @@ from .remedies import NOTHING_TO_HOLD, Remedies, remedies
 from .seams.held_together import as_fastened, rooms_judged, seams_judged
 from .sliding import check_sliding
 from .standing import Standing
-from .strength import strength_of
+from .strength import Strength, strength_of, worse_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -330,13 +330,20 @@ def _held_together(
     cases = load_cases(
         structure, wind, exposed.azimuths, names, used, basis, points, standing.slope
     )
-    joints, paved = fastened(structure, graph, placed), not standing.ground.stakes_possible
-    forces = internal_forces(graph, joints, cases, points, paved=paved, anchors=stakes)
-    found = strength_of(forces, used, basis)
-    if forces.tied and found.lost:
-        # its anchors cannot hold it in every case: the whole is told so, its parts as if held
-        forces = internal_forces(graph, joints, cases, points, paved=paved)
+    paved = not standing.ground.stakes_possible
+
+    def judged(way: Graph) -> Strength:
+        joints = fastened(structure, way, placed)
+        forces = internal_forces(way, joints, cases, points, paved=paved, anchors=stakes)
         found = strength_of(forces, used, basis)
+        if forces.tied and found.lost:
+            # its anchors cannot hold it in every case: the whole is told so, its parts as if held
+            forces = internal_forces(way, joints, cases, points, paved=paved)
+            found = strength_of(forces, used, basis)
+        return found
+
+    ways = (graph, graph.otherwise)
+    found = worse_of([judged(way) for way in ways if way is not None])
     local = local_wind(structure, exposed, method)
     seams = seams_judged(structure, sewn, exposed, local, method, used, basis)
     members = check_members(structure, local, used, basis, loads, found.sticks)
