@@ -1,7 +1,7 @@
 """The whole examination of a design: structure, wind, checks, limits and remedies in one result."""
 
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, partial
 
 from ..design.faults import DesignError, Fault
 from ..design.model import Design
@@ -32,7 +32,7 @@ from .anchoring.held import Held, held_by
 from .bearing import check_bearing
 from .borne import Borne, borne_loads
 from .design_wind import DesignWind, design_actions, design_wind, wind_on_bodies
-from .given_loads import check_given_loads
+from .given_loads import Level, check_given_loads
 from .internal_forces import internal_forces
 from .joints.fastened import check_fastened
 from .joints.joint_check import JointFound
@@ -48,12 +48,12 @@ from .members.member_check import Members
 from .overturning import Hold, check_overturning
 from .people import check_climb, check_push, check_push_on_posts
 from .people_loads import people_loads
-from .point_loads import point_loads
+from .point_loads import PointLoads, point_loads
 from .remedies import NOTHING_TO_HOLD, Remedies, remedies
 from .seams.held_together import as_fastened, rooms_judged, seams_judged
 from .sliding import check_sliding
 from .standing import Standing
-from .strength import strength_of
+from .strength import Strength, strength_of, worse_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -207,7 +207,7 @@ def examine(design: Design) -> Examination:
         raise DesignError((_both(design),))
     checks: list[Check]
     free: tuple[Check, Check] | None = None
-    tied: tuple[Hold, float] | None = None
+    tied: tuple[Hold, Level] | None = None
     people: list[Check | None]
     if posts is not None:
         checks = check_posts(posts, structure, actions, used)
@@ -218,7 +218,7 @@ def examine(design: Design) -> Examination:
     else:
         free = check_overturning(standing, actions, used), check_sliding(standing, actions, used)
         if held:
-            tied = hold_of(held, standing, used), sideways_held(held, used)
+            tied = hold_of(held, standing, used), partial(sideways_held, held, used)
             checks = check_tied(held, standing, actions, used)
         else:
             checks = [*free, check_bearing(standing, actions, used)]
@@ -232,12 +232,23 @@ def examine(design: Design) -> Examination:
     loose = loose_parts(graph, standing.ground, standing.slope)
     its_own = [one.exposed(structure, site.sheltering, each) for one in loose]
     its_actions = [design_actions(alone, method) for alone in its_own]
-    checks += check_loose(loose, its_actions, used)
     loads = borne_loads(graph)
+    may_do = people_loads(structure, site.people, resistance_basis(site))
+    checks += check_loose(loose, its_actions, used, loads, may_do)
     stands = all(check.passes for check in checks if check.kind in _BY_WIND)
     checks += check_given_loads(standing, loads, used, actions, posts, tied, stands=stands)
     stakes = held.points if held.anchors and not held.guys else None
-    parts = _held_together(structure, graph, exposed, standing, site, method, loads, stakes)
+    parts = _held_together(
+        structure,
+        graph,
+        exposed,
+        standing,
+        site,
+        method,
+        loads,
+        point_loads(loads, may_do),
+        stakes,
+    )
     checks += [one.check for one in (*parts.joints, *parts.rooms, *parts.seams)]
     checks += [one.check for one in parts.members.judged]
     checks += [] if parts.racking is None else [parts.racking]
@@ -309,23 +320,30 @@ def _held_together(
     site: Site,
     method: Method,
     loads: tuple[Borne, ...],
+    points: PointLoads,
     stakes: Array | None,
 ) -> _Parts:
     """Return what was found of a piece's joints, seams and parts under its load cases."""
     used, basis = factors_of_parts(site), resistance_basis(site)
     placed, sewn = as_fastened(structure, basis)
     wind, names = wind_on_bodies(exposed, method)
-    points = point_loads(loads, people_loads(structure, site.people, basis))
     cases = load_cases(
         structure, wind, exposed.azimuths, names, used, basis, points, standing.slope
     )
-    joints, paved = fastened(structure, graph, placed), not standing.ground.stakes_possible
-    forces = internal_forces(graph, joints, cases, points, paved=paved, anchors=stakes)
-    found = strength_of(forces, used, basis)
-    if forces.tied and found.lost:
-        # its anchors cannot hold it in every case: the whole is told so, its parts as if held
-        forces = internal_forces(graph, joints, cases, points, paved=paved)
+    paved = not standing.ground.stakes_possible
+
+    def judged(way: Graph) -> Strength:
+        joints = fastened(structure, way, placed)
+        forces = internal_forces(way, joints, cases, points, paved=paved, anchors=stakes)
         found = strength_of(forces, used, basis)
+        if forces.tied and found.lost:
+            # its anchors cannot hold it in every case: the whole is told so, its parts as if held
+            forces = internal_forces(way, joints, cases, points, paved=paved)
+            found = strength_of(forces, used, basis)
+        return found
+
+    ways = (graph, graph.otherwise)
+    found = worse_of([judged(way) for way in ways if way is not None])
     local = local_wind(structure, exposed, method)
     seams = seams_judged(structure, sewn, exposed, local, method, used, basis)
     members = check_members(structure, local, used, basis, loads, found.sticks)

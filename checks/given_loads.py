@@ -1,6 +1,6 @@
 """Tipping, sliding and bearing under a load that a design names: somebody on a bench."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
 
 import numpy as np
@@ -17,6 +17,9 @@ from .overturning import Hold, check_overturning
 from .sliding import check_sliding
 from .standing import Standing
 
+Level = Callable[[Array], Array]
+"""What anchors hold (…) in N along a level force (…, 2)."""
+
 
 def check_given_loads(
     standing: Standing,
@@ -24,7 +27,7 @@ def check_given_loads(
     factors: Factors,
     wind: Actions,
     posts: Posts | None = None,
-    held: tuple[Hold, float] | None = None,
+    held: tuple[Hold, Level] | None = None,
     *,
     stands: bool = True,
 ) -> list[Check]:
@@ -33,7 +36,7 @@ def check_given_loads(
     By itself and, where it stands each alone, all together; without ``wind`` (Q, D, C) and, where
     the piece ``stands`` in that alone, with it, by the factors of both at once. Of a piece that
     ``posts`` in the ground carry, the worst post. ``held`` is what anchors or guys hold against
-    turning, and level in N.
+    turning, and along a level force.
     """
     blown = wind if stands else None
     each = [
@@ -41,7 +44,7 @@ def check_given_loads(
         for one in loads
     ]
     if len(loads) > 1 and all(check.passes for tried in each for check in tried):
-        together = _sum([as_actions(one.load) for one in loads])
+        together = summed([as_actions(one.load) for one in loads])
         down = sum(_down(one) for one in loads)
         whole = list(_tried(standing, together, down, factors, blown, posts, held))
         each = [[*tried, *whole] for tried in each]
@@ -69,7 +72,7 @@ def _tried(
     factors: Factors,
     wind: Actions | None,
     posts: Posts | None,
-    held: tuple[Hold, float] | None,
+    held: tuple[Hold, Level] | None,
 ) -> Iterator[Check]:
     """Yield every check under loads alone, then with wind as well where any is given."""
     used = replace(factors, wind=factors.live)
@@ -77,7 +80,7 @@ def _tried(
         yield replace(check, direction_deg=None, case="", wind=factors.live)
     for by_wind, live in factors.companions if wind is not None else ():
         assert wind is not None
-        both = _both(wind, by_wind, load, live)
+        both = both_at_once(wind, by_wind, load, live)
         for check in _each(standing, both, replace(factors, wind=1.0), posts, held, live * down):
             yield replace(check, wind=live)
 
@@ -87,22 +90,23 @@ def _each(
     actions: Actions,
     used: Factors,
     posts: Posts | None,
-    held: tuple[Hold, float] | None,
+    held: tuple[Hold, Level] | None,
     down: float,
 ) -> Iterator[Check]:
     if posts is not None:
         yield from check_posts(posts, standing.structure, actions, used)
         yield check_ends(posts, standing.structure, standing.ground, used, down)
         return
-    hold, level = held if held is not None else (None, 0.0)
+    hold, level = held if held is not None else (None, None)
     tips = check_overturning(standing, actions, used, hold)
     yield tips
-    yield check_sliding(standing, actions, used, level)
+    yield check_sliding(standing, actions, used, level(actions.force) if level else 0.0)
     if standing.contact.area > 0.0 and tips.passes:
         yield check_bearing(standing, actions, used, hold)
 
 
-def _sum(each: Sequence[Actions]) -> Actions:
+def summed(each: Sequence[Actions]) -> Actions:
+    """Return loads of one gust, direction and case as one."""
     first = each[0]
 
     def whole(name: str) -> Array:
@@ -119,7 +123,25 @@ def _sum(each: Sequence[Actions]) -> Actions:
     )
 
 
-def _both(wind: Actions, by_wind: float, load: Actions, live: float) -> Actions:
+def one_at_a_time(each: Sequence[Actions]) -> Actions:
+    """Return loads of one gust, direction and case as so many directions."""
+    first = each[0]
+
+    def all_of(name: str) -> Array:
+        return np.concatenate([getattr(one, name) for one in each], axis=1)
+
+    return Actions(
+        np.zeros(len(each)),
+        all_of("force"),
+        all_of("tilting"),
+        all_of("twist"),
+        all_of("uplift"),
+        all_of("lifting"),
+        first.names,
+    )
+
+
+def both_at_once(wind: Actions, by_wind: float, load: Actions, live: float) -> Actions:
     """Return wind and a load at once, each by its factor, but for the least wind of a standard."""
     kept = [k for k, name in enumerate(wind.names) if name != MINIMUM]
 

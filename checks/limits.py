@@ -41,7 +41,8 @@ class Limits:
 
     ``tipping`` and ``sliding`` are best estimates (typical weight, no load factors), the low and
     high ends their range: light or heavy weight, coefficients 15 % off. ``act`` is the forecast
-    gust at which to tie it or lay it down. ``push`` in N tips it at ``push_height`` m.
+    gust at which to tie it or lay it down. ``push`` in N tips it, or what is loose on it, at
+    ``push_height`` m.
     ``tipping_azimuth`` and ``sliding_azimuth`` (degrees) are where the governing wind comes from,
     ``tipping_line`` the index of the line that the whole tips about. ``ratio`` is the gust at the
     piece over the forecast gust. ``loose_tips`` and ``loose_slides`` name the loose part that goes
@@ -77,6 +78,21 @@ class Limits:
         if gust > GREATEST_GUST:
             return None
         return floor(gust / ACT_STEP + 1.0e-9) * ACT_STEP
+
+
+def _push(standing: Standing, posts: Posts | None, loose: Sequence[Loose]) -> tuple[float, float]:
+    """Return the least level push in N that tips it, or what is loose on it, and how high in m."""
+    height = min(standing.structure.height, PUSH_HEIGHT)
+    if posts is None:
+        whole = push_that_tips(standing, "typical", height)
+    else:
+        whole = push_that_gives_way(posts, standing.structure, height)
+    pushes = [(whole, height)]
+    for one in loose:
+        height = min(one.top, PUSH_HEIGHT)
+        if height > one.level:
+            pushes.append((push_that_tips(one.standing, "typical", height - one.level), height))
+    return min(pushes)
 
 
 @dataclass(frozen=True)
@@ -120,7 +136,7 @@ def limits(
     low = least("light", 1.0 + COEFFICIENT_BAND)
     high = least("heavy", 1.0 - COEFFICIENT_BAND)
     ratio = shelter_of_ground(site, standing.structure.height)
-    push_height = min(standing.structure.height, PUSH_HEIGHT)
+    push, push_height = _push(standing, posts, [one for one, _ in loose])
     found = Limits(
         tipping=_stated(best.tipping),
         tipping_low=_stated(low.tipping),
@@ -131,9 +147,7 @@ def limits(
         forecast_tipping=_stated(best.tipping, ratio),
         forecast_sliding=_stated(best.sliding, ratio),
         act=None,
-        push=push_that_tips(standing, "typical", push_height)
-        if posts is None
-        else push_that_gives_way(posts, standing.structure, push_height),
+        push=push,
         push_height=push_height,
         tipping_azimuth=float(exposed.azimuths[best.tipping_direction]),
         tipping_line=best.tipping_line,

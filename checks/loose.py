@@ -1,6 +1,6 @@
 """Parts that only stand there by their weight, each judged about its own contact."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -15,10 +15,14 @@ from ..design.structure import Structure
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
 from ..loads.exposed import Bare, Exposed, expose
+from ..loads.given import GivenLoad
 from ..materials.grounds import Ground
 from ..materials.surfaces import surface
 from ..statics.graph import Edge, Graph
+from .borne import Borne, as_actions, borne_by
+from .given_loads import both_at_once, one_at_a_time, summed
 from .judging import Check, Kind
+from .load_cases import at_once, together
 from .overturning import check_overturning
 from .sliding import check_sliding
 from .standing import Standing
@@ -35,6 +39,11 @@ class Loose:
     standing: Standing
     level: float
     goes: NDArray[np.bool_]
+
+    @property
+    def top(self) -> float:
+        """Return how high it reaches above the ground in m, with what stands on it."""
+        return self.level + self.standing.structure.height
 
     def exposed(self, structure: Structure, sheltering: bool, each: Bare) -> Exposed:
         """Return what only these bodies offer the wind: nothing before or behind them helps."""
@@ -57,25 +66,60 @@ def loose_parts(graph: Graph, ground: Ground, slope: float) -> tuple[Loose, ...]
 
 
 def check_loose(
-    loose: Sequence[Loose], actions: Sequence[Actions], factors: Factors
+    loose: Sequence[Loose],
+    actions: Sequence[Actions],
+    factors: Factors,
+    named: Sequence[Borne] = (),
+    people: Sequence[tuple[int, GivenLoad, float]] = (),
 ) -> list[Check]:
-    """Return tipping and sliding of each loose part under its own actions (Q, D, C)."""
+    """Return tipping and sliding of each loose part, each under the worst that acts on it.
+
+    That is its own ``actions`` of wind (Q, D, C), loads ``named`` on it or on what it carries, by
+    themselves and with wind as beside the whole, and what ``people`` do to it, without wind.
+    """
     checks: list[Check] = []
     for one, its in zip(loose, actions, strict=True):
-        lowered = one.about_its_foot(its)
-        checks += [
-            replace(
-                check_overturning(one.standing, lowered, factors),
-                kind=Kind.LOOSE,
-                subject=one.name,
-            ),
-            replace(
-                check_sliding(one.standing, lowered, factors),
-                kind=Kind.LOOSE_SLIDING,
-                subject=one.name,
-            ),
-        ]
+        tried = list(_tried(one, its, factors, named, people))
+        for kind in (Kind.LOOSE, Kind.LOOSE_SLIDING):
+            own = [check for check in tried if check.kind is kind]
+            checks.append(max(own, key=lambda check: check.rank))
     return checks
+
+
+def _tried(
+    one: Loose,
+    wind: Actions,
+    factors: Factors,
+    named: Sequence[Borne],
+    people: Sequence[tuple[int, GivenLoad, float]],
+) -> Iterator[Check]:
+    """Yield tipping and sliding of a loose part under all that acts on it, wind first."""
+    yield from _both_ways(one, wind, factors)
+    live = replace(factors, wind=factors.live)
+    for acting in at_once([each.load for each in borne_by(named, one.goes)]):
+        load, name = summed([as_actions(each) for each in acting]), together(acting)
+        yield from _both_ways(one, load, live, name)
+        for by_wind, by_load in factors.companions:
+            both = both_at_once(wind, by_wind, load, by_load)
+            for check in _both_ways(one, both, replace(factors, wind=1.0), name):
+                yield replace(check, wind=by_load)
+    done: dict[str, list[GivenLoad]] = {}
+    for i, load, _ in people:
+        if one.goes[i]:
+            done.setdefault(load.name, []).append(load)
+    for name, loads in done.items():
+        yield from _both_ways(one, one_at_a_time([as_actions(each) for each in loads]), live, name)
+
+
+def _both_ways(one: Loose, actions: Actions, factors: Factors, load: str = "") -> Iterator[Check]:
+    """Yield tipping and sliding of a loose part under actions, named by a ``load`` if one acts."""
+    lowered = one.about_its_foot(actions)
+    for kind, check in (
+        (Kind.LOOSE, check_overturning(one.standing, lowered, factors)),
+        (Kind.LOOSE_SLIDING, check_sliding(one.standing, lowered, factors)),
+    ):
+        found = replace(check, kind=kind, subject=one.name, load=load)
+        yield replace(found, direction_deg=None, case="") if load else found
 
 
 def _loose(graph: Graph, i: int, ground: Ground, slope: float) -> Loose:
@@ -97,7 +141,8 @@ def _loose(graph: Graph, i: int, ground: Ground, slope: float) -> Loose:
         body_centre=structure.body_centre - np.array([0.0, 0.0, level]),
         footprint=plane.ring_of(hull),
         patches=(Patch(face, body.part, contact),),
-        height=structure.height - level,
+        height=max(each.top for each, own in zip(structure.bodies, goes, strict=True) if own)
+        - level,
     )
     return Loose(part.name, Standing(alone, ground, slope), level, goes)
 

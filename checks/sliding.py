@@ -38,11 +38,12 @@ def resistance_share(standing: Standing, actions: Actions) -> Array:
 
 
 def check_sliding(
-    standing: Standing, actions: Actions, factors: Factors, held: float = 0.0
+    standing: Standing, actions: Actions, factors: Factors, held: float | Array = 0.0
 ) -> Check:
     """Return the worst of all gusts, directions and cases (Q, D, C), weight light.
 
-    ``held`` is the factored level force in N that anchors hold besides friction.
+    ``held`` is the factored level force in N that anchors hold besides friction, of all or of each
+    (Q, D, C).
     """
     weighing: Weighing = "light"
     weight = standing.structure.weight(weighing)
@@ -62,6 +63,7 @@ def check_sliding(
     _, demand_, grip_, dead, where = worst
     utilization, passes = judged(demand_, grip_)
     *_, d, c = where
+    anchored = float(np.broadcast_to(held, size.shape)[where])
     bare_demand = float(size[where]) + weight * sin(standing.slope)
     bare_grip = float(share[where]) * (weight * cos(standing.slope) - float(actions.uplift[where]))
     return Check(
@@ -78,7 +80,7 @@ def check_sliding(
         dead=dead,
         wind=factors.wind,
         case=actions.names[c],
-        bare=(max(bare_grip, 0.0) + held) / bare_demand if bare_demand > 0.0 else None,
+        bare=(max(bare_grip, 0.0) + anchored) / bare_demand if bare_demand > 0.0 else None,
     )
 
 

@@ -77,6 +77,33 @@ def strength_of(forces: InternalForces, factors: Factors, basis: str) -> Strengt
     return Strength(joints, tuple(members), racking, error, lost)
 
 
+def worse_of(found: Sequence[Strength]) -> Strength:
+    """Return the worse of what was found of a piece that may stand in one way or another."""
+    if len(found) == 1:
+        return found[0]
+    joints = tuple(
+        max(ways, key=lambda one: one.check.rank)
+        for ways in zip(*(f.joints for f in found), strict=True)
+    )
+    sticks: dict[str, Member | NotJudged] = {}
+    for one in (stick for each in found for stick in each.sticks):
+        known = sticks.get(one.name)
+        if known is None or _stick_rank(one) > _stick_rank(known):
+            sticks[one.name] = one
+    racking = [one.racking for one in found if one.racking is not None]
+    return Strength(
+        joints,
+        tuple(sticks.values()),
+        max(racking, key=lambda check: check.rank, default=None),
+        max(one.error for one in found),
+        any(one.lost for one in found),
+    )
+
+
+def _stick_rank(one: Member | NotJudged) -> float:
+    return one.check.rank if isinstance(one, Member) else -1.0
+
+
 def _all(*each: Integers) -> Integers:
     return np.unique(np.concatenate([np.zeros(1, dtype=np.intp), *each]))
 

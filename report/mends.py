@@ -31,9 +31,9 @@ def plain_mend(kind: Kind, check: Check, facts: Facts) -> str:
     """Return what to do about a check for which nothing else is worked out."""
     match kind:
         case Kind.LOOSE:
-            return messages.LOOSE.format(does="tips", wind=facts.wind)
+            return messages.LOOSE.format(does="tips", when=_when(check, facts))
         case Kind.LOOSE_SLIDING:
-            return messages.LOOSE.format(does="slides off", wind=facts.wind)
+            return messages.LOOSE.format(does="slides off", when=_when(check, facts))
         case Kind.LOAD:
             return messages.LOAD
         case Kind.RACKING:
@@ -42,6 +42,13 @@ def plain_mend(kind: Kind, check: Check, facts: Facts) -> str:
             how = messages.HOW.get(check.unit, "")
             load = f" under '{check.load}'" if check.load else ""
             return messages.MEMBER.format(times=times(check), how=how, load=load)
+
+
+def _when(check: Check, facts: Facts) -> str:
+    """Return under what a loose piece goes: in the wind, under a load, or when people do that."""
+    if not check.load:
+        return messages.IN_WIND.format(wind=facts.wind)
+    return messages.WHEN.get(check.load) or messages.UNDER_LOAD.format(load=check.load)
 
 
 def times(check: Check) -> str:

@@ -76,10 +76,14 @@ class Edge:
 
 @dataclass(frozen=True, eq=False)
 class Graph:
-    """The bodies of a structure with every edge between them, and to the ground."""
+    """The bodies of a structure with every edge between them, and to the ground.
+
+    ``first`` are edges without fasteners that are taken to hold before all others.
+    """
 
     structure: Structure
     edges: tuple[Edge, ...]
+    first: tuple[Edge, ...] = ()
 
     @cached_property
     def grounded(self) -> frozenset[int]:
@@ -167,9 +171,11 @@ class Graph:
         """
         joined, stiff = _Groups(len(self.structure.bodies)), _Groups(len(self.structure.bodies))
         fastened = [edge for edge in self.edges if edge.holds is Holds.FASTENED]
-        joined.join(fastened)
-        of = {edge.of for edge in fastened}
+        joined.join((*fastened, *self.first))
+        stiff.join(self.first)
+        of = {edge.of for edge in (*fastened, *self.first)}
         others = [e for e in self.edges if e.to != GROUND and e.holds is not Holds.FASTENED]
+        others = [e for e in others if e not in self.first]
         placed = [edge for edge in others if edge.placed]
         found = [edge for edge in placed if edge.of not in of]
         joined.join(found)
@@ -195,8 +201,29 @@ class Graph:
             joined.join(more)
             stiff.join(more)
             found += more
-        return tuple(found)
+        return (*self.first, *found)
 
+    @cached_property
+    def otherwise(self) -> "Graph | None":
+        """Return the same with those edges first that are passed by, of what lies on others.
+
+        A board lies on all posts beneath it, and which of them bears first is not known. None where
+        none is passed by.
+        """
+        passed = tuple(
+            edge
+            for edge in self.edges
+            if edge.holds is Holds.ASSUMED
+            and edge not in self.held
+            and edge.size >= _BEARS
+            and edge.face is not None
+            and edge.face.is_level
+        )
+        return Graph(self.structure, self.edges, passed) if passed else None
+
+
+_BEARS = 1.0e-4
+"""Area (m2) from which what lies on another may bear on it alone."""
 
 _ALIKE = 1.0e-3
 """Share by which faces may differ that count as large as each other."""

@@ -23,6 +23,9 @@ from .unsupported import length
 THROUGH = ("washer",)
 """Heads of what goes through the wood: a bolt, a pier's or a pad's rod with nut and washer."""
 
+_WITHIN = 3.0e-3
+"""An anchor whose middle lies so deep (m) in the wood goes through it."""
+
 _LEAST = 1.0e-6
 """A length in m that counts for nothing: within a body, beside the face that it ends in."""
 
@@ -80,6 +83,26 @@ def near_the_ground(structure: Structure, points: Array) -> list[Near]:
     """
     wood = list(_low_wood(structure))
     return [_nearest(point, 0.0, wood) for point in points]
+
+
+def ways_out(structure: Structure, points: Array) -> Array:
+    """Return which way (n, 2) from the wood anchors at points (n, 2) in m stand against it.
+
+    Square to an edge, askew at a corner; 0 of what goes through the wood, which holds every way.
+    """
+    found = np.zeros((len(points), 2))
+    for k, near in enumerate(near_the_ground(structure, points)):
+        if near.body < 0:
+            continue
+        body = structure.bodies[near.body]
+        wood = touching_face(body)
+        if wood.is_empty:
+            wood = section(body, body.bottom + _LEAST)
+        deep = plane.moved_in(wood, _WITHIN)
+        away = points[k] - plane.nearest(points[k], wood if deep.is_empty else deep)
+        apart = float(np.hypot(*away))
+        found[k] = away / apart if apart > _LEAST else 0.0
+    return found
 
 
 def near_a_guy(structure: Structure, tops: Array) -> list[Near]:

@@ -11,6 +11,12 @@ from ...design.shapes.shape import Array
 from ...loads.ranges import not_negative, positive
 from . import guys
 
+_BESIDE = 1.0e-6
+"""Cosine up to which an anchor stands beside the way of the base, not before it."""
+
+_WAYS = 72
+"""So many directions are tried where none is given."""
+
 
 def tensions(moment: ArrayLike, distance: ArrayLike, stiffness: ArrayLike = 1.0) -> Array:
     """Return T_i = M k_i d_i/sum(k d2) in N for the anchors, the last axis.
@@ -50,6 +56,49 @@ def edge_reaction(tension: ArrayLike, weight: ArrayLike, uplift: ArrayLike) -> A
 def left_to_stakes(force: ArrayLike, friction: ArrayLike) -> Array:
     """Return the level force in N that friction does not take, 0 or more; both in N, broadcast."""
     return np.maximum(not_negative("force", force) - not_negative("friction", friction), 0.0)
+
+
+def bearing_shares(outward: ArrayLike, force: ArrayLike) -> Array:
+    """Return the level force (…, n) in N on each of n anchors, of those that the base bears on.
+
+    ``outward`` (n, 2) are unit vectors out of the base where an anchor stands against it, 0 where
+    it goes through or is tied on. The base shifts along ``force`` (…, 2) in N and presses on what
+    stands before it, by cos a_i, square to its edge: N_i = F cos a_i / sum(cos2). What stands
+    behind it, or beside it, does nothing. Infinite where nothing bears.
+    Source: statics of a rigid base on springs that only press.
+    """
+    way, F = np.asarray(outward, dtype=float), np.asarray(force, dtype=float)
+    size = np.hypot(F[..., 0], F[..., 1])
+    along = F / np.where(size > 0.0, size, 1.0)[..., None]
+    every_way = ~way.any(axis=-1)
+    cosine = np.where(every_way, 1.0, np.maximum(along @ way.T, 0.0))
+    cosine = np.where(cosine > _BESIDE, cosine, 0.0)
+    total = (cosine**2).sum(axis=-1, keepdims=True)
+    with np.errstate(divide="ignore", invalid="ignore"):
+        share = np.where(total > 0.0, cosine / total, np.inf)
+        return np.where(size[..., None] > 0.0, size[..., None] * share, 0.0)
+
+
+def level_held(outward: ArrayLike, capacity: ArrayLike, force: ArrayLike) -> Array:
+    """Return the level force (…) in N at which the first anchor reaches its ``capacity`` (n,).
+
+    The inverse of ``bearing_shares``, along ``force`` (…, 2); along a force of nothing the least
+    of all directions.
+    """
+    C, F = not_negative("capacity", capacity), np.asarray(force, dtype=float)
+
+    def along(way: Array) -> Array:
+        share = bearing_shares(outward, way)
+        with np.errstate(divide="ignore"):
+            return np.where(share > 0.0, C / np.where(share > 0.0, share, 1.0), np.inf).min(axis=-1)
+
+    size = np.hypot(F[..., 0], F[..., 1])
+    angles = 2.0 * np.pi * np.arange(_WAYS) / _WAYS
+    least = float(along(np.column_stack([np.cos(angles), np.sin(angles)])).min())
+    unit = np.where(
+        size[..., None] > 0.0, F / np.where(size > 0.0, size, 1.0)[..., None], [1.0, 0.0]
+    )
+    return np.where(size > 0.0, along(unit), least)
 
 
 def level_shares(

@@ -56,9 +56,14 @@ def hold_of(held: Held, standing: Standing, factors: Factors) -> Hold:
     return Hold(moment, pull)
 
 
-def sideways_held(held: Held, factors: Factors) -> float:
-    """Return the level force in N that all anchors at the foot hold together."""
-    return factors.soil * float(held.each("sideways").sum()) if held.anchors else 0.0
+def sideways_held(held: Held, factors: Factors, force: Array) -> Array:
+    """Return the level force (…) in N that the anchors at the foot hold along ``force`` (…, 2).
+
+    Those alone on which the foot bears when it moves that way.
+    """
+    if not held.anchors:
+        return np.zeros(force.shape[:-1])
+    return anchor_group.level_held(held.outward, factors.soil * held.each("sideways"), force)
 
 
 def check_tied(held: Held, standing: Standing, actions: Actions, factors: Factors) -> list[Check]:
@@ -70,7 +75,7 @@ def check_tied(held: Held, standing: Standing, actions: Actions, factors: Factor
     hold = hold_of(held, standing, factors)
     return [
         check_overturning(standing, actions, factors, hold),
-        check_sliding(standing, actions, factors, sideways_held(held, factors)),
+        check_sliding(standing, actions, factors, sideways_held(held, factors, actions.force)),
         check_bearing(standing, actions, factors, hold),
         *check_held(held, standing, actions, factors),
     ]
@@ -247,7 +252,10 @@ def _used(
 def _level_pulls(
     held: Held, standing: Standing, actions: Actions, factors: Factors, dead: float
 ) -> Array:
-    """Return the level pull (…, n) in N on each anchor: what friction leaves, shared alike."""
+    """Return the level pull (…, n) in N on each anchor: of what friction leaves, as it bears.
+
+    Those before the foot's way take the force; all take twist about their middle.
+    """
     weight = dead * standing.structure.weight("light")
     size = factors.wind * np.hypot(actions.force[..., 0], actions.force[..., 1])
     share = factors.friction * resistance_share(standing, actions)
@@ -258,12 +266,12 @@ def _level_pulls(
     about = actions.twist - (centre[0] * actions.force[..., 1] - centre[1] * actions.force[..., 0])
     apart = bool(np.ptp(held.points, axis=0).any())  # those in one point hold no twist
     turned = about if apart else np.zeros_like(about)
-    shares = anchor_group.level_shares(
-        held.points,
-        factors.wind * rest[..., None] * actions.force,
-        factors.wind * rest * turned,
+    pressed = anchor_group.bearing_shares(
+        held.outward, factors.wind * rest[..., None] * actions.force
     )
-    return np.linalg.norm(shares, axis=-1).astype(np.float64)
+    none = np.zeros_like(actions.force)
+    twisted = anchor_group.level_shares(held.points, none, factors.wind * rest * turned)
+    return pressed + np.linalg.norm(twisted, axis=-1)
 
 
 def _guy_checks(

@@ -14,18 +14,26 @@ from ...materials import anchors as kinds
 from ...materials import guy_lines
 from ...materials.grounds import Ground
 from ...statics.anchor_table import AnchorRow, GuyRow
-from ...statics.holds_down import anchor_points, guy_tops
+from ...statics.holds_down import anchor_points, guy_tops, ways_out
 from . import guys
 from .holding import Holding, holding
+
+TIED_ON = ("eye", "washer")
+"""Heads that hold a foot whichever way it moves: shackled or roped on, or bolted through."""
 
 
 @dataclass(frozen=True, eq=False)
 class Anchors:
-    """Anchors of one row where they stand (n, 2) in m, and what each holds."""
+    """Anchors of one row where they stand (n, 2) in m, and what each holds.
+
+    ``outward`` (n, 2) is which way from the foot each stands against it; 0 of what goes through
+    it, or is tied on by an eye, and so holds every way.
+    """
 
     name: str
     kind: str
     points: Array
+    outward: Array
     holds: Holding
 
 
@@ -65,6 +73,11 @@ class Held:
     def points(self) -> Array:
         """Return where all anchors stand (n, 2) in m."""
         return np.vstack([np.empty((0, 2)), *(row.points for row in self.anchors)])
+
+    @property
+    def outward(self) -> Array:
+        """Return which way (n, 2) from the foot each anchor stands against it, as of a row."""
+        return np.vstack([np.empty((0, 2)), *(row.outward for row in self.anchors)])
 
     def each(self, value: str) -> Array:
         """Return a value of `Holding` for every anchor (n,)."""
@@ -110,7 +123,8 @@ def held_by(design: Design, structure: Structure, ground: Ground) -> Held:
     for row, points, apart in zip(rows, places, nearest, strict=True):
         found = holds(row.name, row.kind, row.measured, row.saturated, row.depth)
         if found is not None:
-            anchors.append(Anchors(row.name, row.kind, points, found.spaced(apart)))
+            out = ways_out(structure, points) * (kinds.find(row.kind).head.name not in TIED_ON)
+            anchors.append(Anchors(row.name, row.kind, points, out, found.spaced(apart)))
     ropes: list[Guys] = []
     for row in design.several(GuyRow):
         elevation = atan2(row.height, row.radius - row.out)

@@ -19,6 +19,7 @@ OFF = 0.006
 
 
 _HAIR = 1.0e-8
+"""So far in m a region is let out where fasteners have just room: it may be a line or a point."""
 
 
 def points_on(structure: Structure, row: JointRow, face: Face) -> Array:
@@ -56,7 +57,9 @@ def other_points(face: Face, count: int, free: BaseGeometry | None, turn: float)
     ``free`` is where they have it to ends and edges, None: anywhere; ``turn`` is the whole's, rad.
     """
     up = _up(face, turn)
-    regions = [face.area] if free is None or free.is_empty else [free.buffer(_HAIR), face.area]
+    regions = (
+        [face.area] if free is None or free.is_empty else [plane.moved_in(free, -_HAIR), face.area]
+    )
     found = [way for region in regions for way in layout.ways_to_fill(region, count, up)]
     return [face.on_site(way) for way in found if plane.holds(face.area.buffer(OFF), way).all()]
 
