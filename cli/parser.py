@@ -296,7 +296,13 @@ def _add_cuts(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("file", metavar="FILE", help="a design file, .toml")
     _add_format(parser)
     parser.add_argument(
-        "-o", "--output", metavar="OUT", help="write the full-size pattern: .svg or .dxf"
+        "-o",
+        "--output",
+        metavar="OUT",
+        help="write it: .pdf a page to tick off, .svg or .dxf full size",
+    )
+    parser.add_argument(
+        "--stakes", action="store_true", help="where what holds it is set out, in place of the list"
     )
     parser.add_argument(
         "--count",
@@ -377,7 +383,10 @@ COMMANDS = {
         "one piece by every book of wind, or two designs", "light.toml", _add_compare, "compare"
     ),
     "cuts": _Command(
-        "what to saw and to buy for a piece", "light.toml -o pattern.svg", _add_cuts, "cuts"
+        "what to saw and to buy for a piece, and where its stakes go",
+        "light.toml --count 3 -o shop.pdf",
+        _add_cuts,
+        "cuts",
     ),
     "sheet": _Command(
         "the stability sheet on paper, for the buyer",
