@@ -85,11 +85,14 @@ TIED = "{what}, {where}, {how}"
 TEST = "Test each: pull up with {pull}, soil wet."
 OVER = "Over {wind}: lay it down as well"
 OVER_CLEAR = "Over {wind}: nobody near it"
+REFUSED = "once it is mended, check it again: held down as it is, {of} would fail too"
+REFUSED_ALONE = "held down, {of} would fail: fasten or build that stronger, and check it again"
 WEIGHT = "{weight} low in the foot: {bags} on a floor screwed to it"
 WIDTH = "a foot {width} across, alone"
 WIDTH_SLIDES = "a wider foot alone: it would slide"
 OWN = "{holders}, as its file says"
 
+MEND = "Mend"
 MEND_FIRST = {
     "balance": "widen the foot or lower the piece before anything else",
     "ground": "spread its foot, or set it on firmer ground",
@@ -219,6 +222,7 @@ SIZE_KINDS = {"as it is": "As it is", "base width": "Wider", "ballast": "Weight"
 SIZE_FOOT = "{width} foot"
 SIZE_STANDS = "stands {wind} as it is"
 SIZE_NO_STAKES = "nothing driven there holds it"
+SIZE_BREAKS = "held down, {of} fails"
 SIZE_OTHER = {Way.GUYS: "guys", Way.OWN: "as its file says", Way.ANCHORS: "anchors"}
 SIZE_TEST = ", {pull}"
 SIZE_NONE = {"base width": "a wider foot", "guys": "guys", "height": "lower"}
