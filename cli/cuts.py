@@ -5,27 +5,22 @@ from argparse import Namespace
 from ..checks.hardware import hardware
 from ..checks.inputs import read
 from ..design.cut_list import cut_list
-from ..design.faults import DesignError
 from ..design.model import Design
 from ..design.structure import build_structure
-from ..report.faults import fault_lines
 from . import screen
+from .refused import RefusedError
 
-SHOWN, NOTHING, WRONG = 0, 1, 2
+SHOWN, NOTHING = 0, 1
 
 
 def run(arguments: Namespace) -> int:
-    """Show or write what is asked for; return 0, 1 where nothing is set out, 2 for wrong input."""
+    """Show or write what is asked for; return 0. Refused with 1 where nothing is set out."""
     if arguments.output is not None:
         from .cuts_file import write_cuts  # noqa: PLC0415 - the list does without
 
         return write_cuts(arguments)
-    try:
-        design = read(arguments.file)
-        return (_stakes if arguments.stakes else _cuts)(design, arguments)
-    except DesignError as wrong:
-        screen.complain(fault_lines(wrong.faults))
-        return WRONG
+    design = read(arguments.file)
+    return (_stakes if arguments.stakes else _cuts)(design, arguments)
 
 
 def _cuts(design: Design, arguments: Namespace) -> int:
@@ -50,8 +45,7 @@ def _stakes(design: Design, arguments: Namespace) -> int:
     found = examine(design)
     places = stakes.stake_places(found)
     if places is None:
-        screen.complain([f"yardfast cuts: {stakes.nothing_to_set_out(found)}."])
-        return NOTHING
+        raise RefusedError(f"{stakes.nothing_to_set_out(found)}.", "", NOTHING)
     if arguments.format == "json":
         screen.show_json(stakes.stake_object(places))
     else:

@@ -7,51 +7,43 @@ from ..checks.examination import examine
 from ..checks.hardware import hardware
 from ..checks.inputs import read
 from ..design.cut_list import CutList, cut_list
-from ..design.faults import DesignError
 from ..design.model import Design
 from ..design.structure import build_structure
-from ..report.faults import clean, fault_lines
+from ..report.faults import clean
 from ..report.pattern import Pattern, pattern
 from ..report.remark import counted
-from ..report.typeset import NoTypesetterError
-from . import screen
 from .own_files import own_files
-from .written import unwritable, write
+from .refused import RefusedError
+from .writing import may_write, write
 
-WRITTEN, NOTHING, WRONG = 0, 1, 2
-
+WRITTEN, NOTHING = 0, 1
 KINDS = (".pdf", ".svg", ".dxf")
 
 
-class _NothingError(Exception):
-    """There is nothing of the kind to write; the text says of what."""
-
-
 def write_cuts(arguments: Namespace) -> int:
-    """Write what is asked for; return 0, 1 where there is nothing to set out, 2 for wrong input."""
-    file = Path(arguments.output)
-    if problem := _problem(arguments, file):
-        return _refuse(problem)
+    """Write what is asked for; return 0. Refused with 1 where there is nothing to set out."""
+    name, own = arguments.output, own_files([arguments.file])
+    if arguments.format == "json":
+        raise RefusedError(
+            "--format json prints the list; -o writes a pattern or a page: one of the two"
+        )
+    file = Path(name)
+    if "\0" not in name and file.suffix.casefold() not in KINDS:
+        raise RefusedError(
+            f"{clean(name, 60)}: a pattern is written as .svg or .dxf, a page to tick off as .pdf, "
+            "by the end of its name"
+        )
+    may_write(name, arguments.force, own)
+    design = read(arguments.file)
     try:
-        design = read(arguments.file)
         content, said = (_stakes if arguments.stakes else _cuts)(design, file, arguments)
-    except DesignError as wrong:
-        screen.complain(fault_lines(wrong.faults))
-        return WRONG
-    except _NothingError as nothing:
-        _refuse(str(nothing))
-        return NOTHING if arguments.stakes else WRONG
-    except NoTypesetterError as missing:
-        return _refuse(str(missing))
     except ImportError as missing:
-        return _refuse(
+        raise RefusedError(
             f"a pattern needs the package '{missing.name}': run  "
             ".venv/bin/pip install -e '.[sheet]'  where yardfast was set up"
-        )
-    problem = write(file, content, force=arguments.force, own=own_files([arguments.file]))
-    if problem:
-        return _refuse(problem)
-    print(f"{clean(arguments.output)} is written: {said}")
+        ) from None
+    write(name, content, arguments.force, own)
+    print(f"{clean(name)} is written: {said}")
     return WRITTEN
 
 
@@ -71,7 +63,7 @@ def _cuts(design: Design, file: Path, arguments: Namespace) -> tuple[str | bytes
 def _full_size(cuts: CutList, file: Path) -> tuple[str, str]:
     drawn = pattern(cuts)
     if not drawn.placed:
-        raise _NothingError(f"{clean(cuts.design.file)} has no panels, boards or plates to draw")
+        raise RefusedError(f"{clean(cuts.design.file)} has no panels, boards or plates to draw")
     return _drawn(drawn, file), f"{counted(len(drawn.placed), 'piece')} {_sized(drawn)}"
 
 
@@ -82,7 +74,7 @@ def _stakes(design: Design, file: Path, arguments: Namespace) -> tuple[str | byt
     found = examine(design)
     places = stakes.stake_places(found)
     if places is None:
-        raise _NothingError(stakes.nothing_to_set_out(found))
+        raise RefusedError(stakes.nothing_to_set_out(found), status=NOTHING)
     if file.suffix.casefold() == ".pdf":
         return stakes.stake_page(places, _paper(design)), f"where it is held, {_paper(design)}."
     drawn = stakes.stake_pattern(places)
@@ -108,23 +100,3 @@ def _drawn(drawn: Pattern, file: Path) -> str:
 
 def _paper(design: Design) -> str:
     return "a4" if design.units == "metric" else "letter"
-
-
-def _problem(arguments: Namespace, file: Path) -> str:
-    """Return what is wrong with the name, before anything is worked out."""
-    name = clean(arguments.output, 60)
-    if "\0" in arguments.output:
-        return f"{name!r} is no name for a file"
-    if arguments.format == "json":
-        return "--format json prints the list; -o writes a pattern or a page: one of the two"
-    if file.suffix.casefold() not in KINDS:
-        return (
-            f"{name}: a pattern is written as .svg or .dxf, a page to tick off as .pdf, by the end "
-            "of its name"
-        )
-    return unwritable(file, force=arguments.force, own=own_files([arguments.file]))
-
-
-def _refuse(message: str) -> int:
-    screen.complain([f"yardfast cuts: {message}. Nothing was written."])
-    return WRONG
