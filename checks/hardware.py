@@ -23,10 +23,11 @@ from ..materials.bought import NEAR
 from ..materials.fastener import Fastener
 from ..materials.stock import lumber_sizes
 from ..statics.seam_table import SeamRow
-from .joints.fastener_room import from_end
+from .joints.fastener_room import room_in_wood
 from .joints.fastener_sets import BLOCKS, FastenerSet, block_thickness
 from .joints.joint_places import Place
 from .seams.held_together import as_fastened
+from .seams.seam_fasteners import room_along_a_seam
 from .seams.tubes import panel_widths, slant
 
 _SAME_WAY = 0.5
@@ -100,7 +101,8 @@ def _of_seams(structure: Structure, rows: Sequence[SeamRow]) -> Iterator[_Use]:
     """
     for row in rows:
         shape, bodies = _seamed(structure, row.part)
-        room = slant(shape) - 2.0 * from_end(row.fastener, row.predrilled)
+        needs = room_along_a_seam(row.fastener, predrilled=row.predrilled)
+        room = slant(shape) - 2.0 * needs.end
         in_a_row = max(ceil(room / row.spacing - 1.0e-9), 1) + 1
         rows_ = 1 if row.cleat is None else 2
         yield row.fastener, None, row.part, bodies * panel_widths(shape)[0] * rows_ * in_a_row
@@ -179,7 +181,7 @@ def _block_lengths(one: Place) -> list[float]:
     None is longer than the side along which it lies; sides of one length have blocks of one.
     """
     points = one.face.in_plane(one.points)
-    end = from_end(one.row.fastener, one.row.predrilled)
+    end = room_in_wood(one.row.fastener, predrilled=one.row.predrilled).end
     spans: dict[float, list[float]] = {}
     for along, room, these in _sides(one, points):
         on = points[these] @ along
