@@ -137,6 +137,8 @@ FASTENING_NONE = "not given for {names}: taken as held together"
 
 DIG = "{ask}, days before you {setting}"
 ASK_ANYWHERE = "call 811 (US) or the local line"
+IN_TIME = {True: "keep away from it", False: "lay it down or take it in, in time"}
+SCALE_AND_BOARDS = "{scale}, the boards come to {boards}"
 JUST = "by this code the map wind just does not tip what holds: nothing to spare"
 LEAST_WIND = "the code's least wind, 16 psf on all of it, decides, not the wind typed"
 
