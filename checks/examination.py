@@ -176,6 +176,11 @@ class Examination:
         return {}
 
     @cached_property
+    def as_built(self) -> "dict[tuple[str, int], Examination | None]":
+        """Return what was found of it changed so that it would be held, by way and steps."""
+        return {}
+
+    @cached_property
     def verdict(self) -> "Verdict":
         """Return the verdict: one word, why, what to do untied and tied, what to mend."""
         from .verdict import verdict_of  # noqa: PLC0415 - figures alone do without

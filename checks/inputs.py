@@ -17,7 +17,11 @@ SPECS = (SITE, LOAD, ANCHOR, BALLAST, GUY, JOINT, SEAM, RECORD)
 
 
 def read(path: str | Path) -> Design:
-    """Return the design in a file. DesignError holds everything that is wrong with it."""
+    """Return the design in a file. DesignError holds everything that is wrong with it.
+
+    >>> yf.read("examples/light-tower.toml")
+    <Design 'Light tower': 8 parts, examples/light-tower.toml>
+    """
     return read_design(path, SPECS)
 
 

@@ -10,12 +10,13 @@ from shapely import Point, Polygon
 from .. import references, units
 from ..statics.anchor_table import BallastRow
 from ..units import POUND, POUND_FORCE
+from .anchoring.anchor_choice import choose_anchors
 from .judging import Check, Kind
 from .not_looked_at import NotLookedAt, not_looked_at, unfastened
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from .anchoring.anchor_choice import AnchorChoice
+    from .anchoring.anchor_choice import AnchorChoice, Loaded
     from .anchoring.guy_choice import GuyChoice
     from .examination import Examination
 
@@ -133,7 +134,8 @@ class Tied:
     It is ``needed`` where the piece moves untied, or as it is held.
     ``anchors`` and ``guys`` are those chosen for it, each anchor to be tested with ``test`` N
     straight up; ``weight`` in kg low in its foot, or a foot ``width`` m across, alone;
-    ``width_slides`` where on no foot of a yard piece it would not slide.
+    ``width_slides`` where on no foot of a yard piece it would not slide. ``refused`` are ways that
+    would hold it down, each with the check that fails of the piece once it is held so.
     """
 
     needed: bool
@@ -144,6 +146,7 @@ class Tied:
     weight: float | None
     width: float | None
     width_slides: bool = False
+    refused: "tuple[tuple[Way, Check], ...]" = ()
 
 
 @dataclass(frozen=True, eq=False)
@@ -313,10 +316,11 @@ def _tied(found: "Examination") -> Tied:
         return Tied(found.needs_anchors, own, None, None, _own_test(found), None, None)
     from .sizing.laid_weight import least_weight, slides_on  # noqa: PLC0415 - where it moves
 
-    anchors, guys = _chosen(found)
-    if guys is not None and guys.pull <= IDLE:
-        guys = None
+    refused: list[tuple[Way, Check]] = []
+    anchors, guys = _chosen(found, refused)
     weight = least_weight(found, most("weight laid low"))
+    if weight is not None and _refused(found, Way.WEIGHT, weight, refused):
+        weight = None
     told = sum(way is not None for way in (anchors, guys, weight))
     width = _width(found) if told < _TOLD else None
     slides = told >= _TOLD and slides_on(found, most("foot width"))
@@ -337,7 +341,23 @@ def _tied(found: "Examination") -> Tied:
         weight=weight,
         width=width,
         width_slides=slides,
+        refused=tuple(refused),
     )
+
+
+def _refused(
+    found: "Examination",
+    way: Way,
+    what: "AnchorChoice | GuyChoice | float",
+    refused: list[tuple[Way, Check]],
+) -> bool:
+    """Return whether a part of the piece fails once it is held so, and note which."""
+    from .sizing.as_built import fails_as_held  # noqa: PLC0415 - where it moves
+
+    if (wrong := fails_as_held(found, what)) is None:
+        return False
+    refused.append((way, wrong))
+    return True
 
 
 def _width(found: "Examination") -> float | None:
@@ -359,18 +379,33 @@ def _own_test(found: "Examination") -> float:
     return TEST * max(asked, default=0.0) if testable else 0.0
 
 
-def _chosen(found: "Examination") -> "tuple[AnchorChoice | None, GuyChoice | None]":
-    """Return the anchors that would hold it, else guys, in place of those that its file names."""
-    if not found.held:
-        return found.anchors, found.guys if found.anchors is None else None
-    from ..statics.anchor_table import AnchorRow, GuyRow  # noqa: PLC0415
-    from .anchoring.anchor_choice import choose_anchors  # noqa: PLC0415 - few are held too little
-    from .anchoring.guy_choice import choose_guys  # noqa: PLC0415
+def _chosen(
+    found: "Examination", refused: list[tuple[Way, Check]]
+) -> "tuple[AnchorChoice | None, GuyChoice | None]":
+    """Return the anchors that would hold it, else guys, in place of those that its file names.
 
-    tables = {**found.design.tables, AnchorRow: (), GuyRow: ()}
-    bare = replace(found.loaded, design=replace(found.design, tables=tables))
-    anchors = choose_anchors(bare)
-    return anchors, choose_guys(bare) if anchors is None else None
+    What would break a part of it is none, and noted in ``refused``; nor are guys that carry
+    nothing.
+    """
+    bare = _bare(found)
+    anchors = found.anchors if bare is None else choose_anchors(bare)
+    if anchors is not None and not _refused(found, Way.ANCHORS, anchors, refused):
+        return anchors, None
+    from .anchoring.guy_choice import choose_guys  # noqa: PLC0415 - most are anchored at the foot
+
+    guys = found.guys if bare is None else choose_guys(bare)
+    if guys is None or guys.pull <= IDLE or _refused(found, Way.GUYS, guys, refused):
+        return None, None
+    return None, guys
+
+
+def _bare(found: "Examination") -> "Loaded | None":
+    """Return what has to be held without what holds it by its file; None where that is nothing."""
+    if not found.held:
+        return None
+    from .sizing.as_built import without_its_own  # noqa: PLC0415 - few are held too little
+
+    return replace(found.loaded, design=without_its_own(found.design))
 
 
 def width_helps(found: "Examination") -> bool:

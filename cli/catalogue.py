@@ -27,7 +27,9 @@ from ..report.sections import Shown, shown_of
 from . import screen
 from .check import shown
 from .own_files import own_files
-from .written import unwritable, write
+from .refused import RefusedError
+from .writing import may_write
+from .written import write
 
 PASSES, FAILS, WRONG, INTERRUPTED = 0, 1, 2, 130
 
@@ -48,9 +50,7 @@ class Brief:
 def run(arguments: Namespace, files: Sequence[str]) -> int:
     """Check designs; return the greatest of 0 all pass, 1 something does not, 2 a file is wrong."""
     told = _Told(arguments, len(files))
-    if problem := told.problem(files):
-        screen.complain([f"yardfast check: {problem}. Nothing was checked."])
-        return WRONG
+    told.may_write(files)
     told.begin()
     stopped = False
     try:
@@ -60,11 +60,10 @@ def run(arguments: Namespace, files: Sequence[str]) -> int:
     except KeyboardInterrupt:
         stopped = True
     if problem := told.end():
-        screen.complain([f"yardfast check: {problem}."])
-        return WRONG
+        raise RefusedError(f"{problem}.", "")
     if stopped:
-        screen.complain([f"yardfast check: stopped; {told.done} of {len(files)} were checked."])
-        return INTERRUPTED
+        why = f"stopped; {told.done} of {len(files)} were checked."
+        raise RefusedError(why, "", INTERRUPTED)
     return told.status
 
 
@@ -181,12 +180,11 @@ class _Told:
             return partial(_with_sections, self._sections, screen.columns(), self._csv is not None)
         return _whole if self._as_json or self._csv is not None else _brief
 
-    def problem(self, files: Sequence[str]) -> str:
-        """Return why the table cannot be written, before anything is worked out."""
-        if self._csv is None:
-            return ""
-        self._own = own_files(files)
-        return unwritable(self._csv, force=self._force, own=self._own)
+    def may_write(self, files: Sequence[str]) -> None:
+        """Refuse a table that cannot be written, before anything is worked out."""
+        if self._csv is not None:
+            self._own = own_files(files)
+            may_write(str(self._csv), self._force, self._own, so="Nothing was checked.")
 
     def begin(self) -> None:
         """Open the array."""

@@ -3,7 +3,7 @@
 import re
 from collections.abc import Callable, Sequence
 from itertools import pairwise
-from math import hypot
+from math import degrees, hypot
 from os.path import relpath
 from pathlib import Path
 from typing import Any
@@ -273,6 +273,12 @@ def _added(write: Writer, new: Part) -> str:
             quoted("material", new.material or ""),
         ]
         return part(new.name, "plate", rows, "beneath all that stood on the ground")
+    place = new.place
+    if place.ring is not None:
+        rows.append(("count", str(place.count), "on a floor screwed to each side of the foot"))
+        rows.append(quoted("ring", write.length(place.ring)))
+        if place.start:
+            rows.append(quoted("start", f"{plain(degrees(place.start), 7)} deg"))
     rows.append(
         quoted("mass", write.mass(new.mass or 0.0), "fixed there, so that it lifts with it")
     )

@@ -4,42 +4,31 @@ from argparse import Namespace
 
 from ..checks.compared import by_book, compared
 from ..checks.examination import examine
-from ..design.faults import DesignError
+from ..design.faults import DesignError, Fault
 from ..design.model import Design
 from ..report.compared import books, books_object, designs, designs_object
-from ..report.faults import fault_lines
 from . import screen
 from .designs import read
 
-DONE, WRONG = 0, 2
+DONE = 0
 
 
 def run(arguments: Namespace) -> int:
-    """Compare; return 0, or 2 where a file is wrong. Whether it stands is for ``check`` to say."""
-    second: str | None = arguments.second
-    wrong = False
+    """Compare; return 0. Whether it stands is for ``check`` to say."""
+    faults: list[Fault] = []
     read_: list[Design] = []
-    for file in [arguments.file, *([second] if second is not None else [])]:
+    for file in [arguments.file, *([arguments.second] if arguments.second is not None else [])]:
         try:
             read_.append(read(file))
         except DesignError as error:
-            screen.complain(fault_lines(error.faults))
-            wrong = True
-    if wrong:
-        return WRONG
-    try:
-        if second is None:
-            found = by_book(read_[0])
-        else:
-            found = tuple(compared(examine(design)) for design in read_)
-    except DesignError as error:
-        screen.complain(fault_lines(error.faults))
-        return WRONG
+            faults += error.faults
+    if faults:
+        raise DesignError(tuple(faults))
     as_json = arguments.format == "json"
-    if second is None:
+    if arguments.second is None:
+        found = by_book(read_[0])
         screen.show_json(books_object(found)) if as_json else screen.show(books(found))
-    elif as_json:
-        screen.show_json(designs_object(*found))
-    else:
-        screen.show(designs(*found))
+        return DONE
+    one, other = (compared(examine(design)) for design in read_)
+    screen.show_json(designs_object(one, other)) if as_json else screen.show(designs(one, other))
     return DONE

@@ -1,34 +1,53 @@
-"""``yardfast cuts FILE``: what to saw and to buy; ``-o`` writes the full-size pattern."""
+"""``yardfast cuts FILE``: what to saw and to buy, or where it is held; ``-o`` writes it."""
 
 from argparse import Namespace
 
+from ..checks.hardware import hardware
 from ..checks.inputs import read
 from ..design.cut_list import cut_list
-from ..design.faults import DesignError
+from ..design.model import Design
 from ..design.structure import build_structure
-from ..report.faults import fault_lines
 from . import screen
+from .refused import RefusedError
 
-SHOWN, WRONG = 0, 2
+SHOWN, NOTHING = 0, 1
 
 
 def run(arguments: Namespace) -> int:
-    """Show the cut list of a file, or write its pattern; return 0, or 2 for wrong input."""
+    """Show or write what is asked for; return 0. Refused with 1 where nothing is set out."""
     if arguments.output is not None:
-        from .pattern_file import write_pattern  # noqa: PLC0415 - the list does without
+        from .cuts_file import write_cuts  # noqa: PLC0415 - the list does without
 
-        return write_pattern(arguments)
-    try:
-        cuts = cut_list(build_structure(read(arguments.file)), arguments.count)
-    except DesignError as wrong:
-        screen.complain(fault_lines(wrong.faults))
-        return WRONG
+        return write_cuts(arguments)
+    design = read(arguments.file)
+    return (_stakes if arguments.stakes else _cuts)(design, arguments)
+
+
+def _cuts(design: Design, arguments: Namespace) -> int:
+    structure = build_structure(design)
+    bought = hardware(structure, arguments.count)
+    cuts = cut_list(structure, arguments.count, bought.sawn)
     if arguments.format == "json":
         from ..report.cut_object import cut_object  # noqa: PLC0415 - text does without
 
-        screen.show_json(cut_object(cuts))
+        screen.show_json(cut_object(cuts, bought))
     else:
         from ..report.cut_lines import cut_lines  # noqa: PLC0415 - JSON does without
 
-        screen.show(cut_lines(cuts))
+        screen.show(cut_lines(cuts, bought))
+    return SHOWN
+
+
+def _stakes(design: Design, arguments: Namespace) -> int:
+    from ..checks.examination import examine  # noqa: PLC0415 - a cut list does without
+    from ..report import stake_places as stakes  # noqa: PLC0415
+
+    found = examine(design)
+    places = stakes.stake_places(found)
+    if places is None:
+        raise RefusedError(f"{stakes.nothing_to_set_out(found)}.", "", NOTHING)
+    if arguments.format == "json":
+        screen.show_json(stakes.stake_object(places))
+    else:
+        screen.show(stakes.stake_lines(places))
     return SHOWN

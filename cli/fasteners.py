@@ -9,28 +9,21 @@ from ..materials import fasteners
 from ..report import fastener_listing
 from ..report.faults import LONGEST_FOUND, clean
 from . import screen
+from .refused import RefusedError
 
-FOUND, WRONG = 0, 2
+FOUND = 0
 
 
 def run(arguments: Namespace) -> int:
-    """List fasteners, all or those named; return 0, or 2 where a name or size is not known."""
-    try:
-        side = _side(arguments.side)
-        gravity = None if arguments.wood is None else _gravity(arguments.wood)
-        found = _named(arguments.name, arguments.wood, gravity, side)
-    except _UnknownError as wrong:
-        screen.complain([f"yardfast fasteners: {wrong}"])
-        return WRONG
+    """List fasteners, all or those named; return 0. Refuses a name or size that is not known."""
+    side = _side(arguments.side)
+    gravity = None if arguments.wood is None else _gravity(arguments.wood)
+    found = _named(arguments.name, arguments.wood, gravity, side)
     if arguments.format == "json":
         screen.show_json(fastener_listing.fastener_objects(found, arguments.wood, gravity, side))
     else:
         screen.show(fastener_listing.fastener_lines(found, arguments.wood, gravity, side))
     return FOUND
-
-
-class _UnknownError(Exception):
-    """A name or size that cannot be taken, in a sentence."""
 
 
 def _named(
@@ -51,28 +44,28 @@ def _named(
         pulled = None if wood is None else materials.find(wood).withdrawal_gravity
         return [value_of(fasteners.find(name), gravity, side, pulled)]
     except (KeyError, ValueError) as wrong:
-        raise _UnknownError(clean(str(wrong.args[0]), 300)) from None
+        raise RefusedError(clean(str(wrong.args[0]), 300), "") from None
 
 
 def _gravity(wood: str) -> float:
     try:
         return assigned_gravity(wood)
     except ValueError as wrong:
-        raise _UnknownError(str(wrong)) from None
+        raise RefusedError(str(wrong), "") from None
     except KeyError:
         names = [one.name for one in materials.listing() if one.specific_gravity is not None]
         near = meant(wood, names)
         hint = f"did you mean {near}" if near else f"there are: {listed(names, wood)}"
         shown = clean(wood, LONGEST_FOUND)
-        raise _UnknownError(f"--wood: there is no wood '{shown}': {hint}") from None
+        raise RefusedError(f"--wood: there is no wood '{shown}': {hint}", "") from None
 
 
 def _side(text: str) -> float:
     try:
         found = units.to_si(text, "length")
     except units.UnitError as wrong:
-        raise _UnknownError(f"--side: {clean(str(wrong), 300)}") from None
+        raise RefusedError(f"--side: {clean(str(wrong), 300)}", "") from None
     if not 0.0 < found <= units.FOOT:
         shown = clean(text, LONGEST_FOUND)
-        raise _UnknownError(f"--side: found '{shown}', expected above 0 and at most 1 ft")
+        raise RefusedError(f"--side: found '{shown}', expected above 0 and at most 1 ft", "")
     return found

@@ -15,7 +15,8 @@ from . import screen
 from .design_files import design_files
 from .designs import read, shop_of
 from .own_files import own_files
-from .written import unwritable, write
+from .refused import RefusedError
+from .writing import may_write, write
 
 GIVEN, REFUSED, WRONG = 0, 1, 2
 
@@ -31,21 +32,17 @@ def run(arguments: Namespace) -> int:
     output: str | None = arguments.output
     ending = Path(output or "").suffix.casefold()
     if output is not None and (ending == ".toml" or not (arguments.format or ending in _FORMATS)):
-        return _refuse(f"{clean(output)} does not end in {' or '.join(_FORMATS)}")
+        raise RefusedError(f"{clean(output)} does not end in {' or '.join(_FORMATS)}")
     arguments.format = arguments.format or _FORMATS.get(ending, "text")
     files, faults = design_files(arguments.files)
     if output is not None:
-        problem = unwritable(Path(output), force=arguments.force, own=own_files(files))
-        if problem:
-            return _refuse(problem)
+        may_write(output, arguments.force, own_files(files))
     found = [_found(file, arguments.draft) for file in files]
     labels = [each for each in found if isinstance(each, Label)]
     alone = len(found) == 1 and len(arguments.files) == 1 and arguments.files == files
     shown = labels or (arguments.format == "json" and (found and not _all_wrong(found, alone)))
     if shown:
-        problem = _hand_out(arguments, files, found, labels, alone)
-        if problem:
-            return _refuse(problem)
+        _hand_out(arguments, files, found, labels, alone)
     _complain(found, faults)
     if faults or any(isinstance(each, tuple) for each in found):
         return WRONG
@@ -74,8 +71,8 @@ def _hand_out(
     found: Sequence[Found],
     labels: Sequence[Label],
     alone: bool,
-) -> str:
-    """Print the texts or write them; return why they could not be written, if so."""
+) -> None:
+    """Print the texts or write them."""
     if arguments.format == "json":
         objects = [_object(file, each) for file, each in zip(files, found, strict=True)]
         whole = objects[0] if alone else objects
@@ -90,19 +87,16 @@ def _hand_out(
         lines = label_lines(labels)
         if arguments.output is None:
             screen.show(lines)
-            return ""
+            return
         text = "".join(f"{line.text}\n" for line in lines)
     if arguments.output is None:
         screen.show_text(text)
-        return ""
-    own = own_files(files)
-    problem = write(Path(arguments.output), text, force=arguments.force, own=own)
-    if not problem:
-        many = f"{len(labels)} design{'s' if len(labels) != 1 else ''}"
-        print(f"{clean(arguments.output)} is written, with the texts of {many}.")
-        if arguments.format == "csv":
-            print(f"Whether they still hold, later on:  yardfast stale {clean(arguments.output)}")
-    return problem
+        return
+    write(arguments.output, text, arguments.force, own_files(files))
+    many = f"{len(labels)} design{'s' if len(labels) != 1 else ''}"
+    print(f"{clean(arguments.output)} is written, with the texts of {many}.")
+    if arguments.format == "csv":
+        print(f"Whether they still hold, later on:  yardfast stale {clean(arguments.output)}")
 
 
 def _object(file: str, found: Found) -> dict[str, Any]:
@@ -126,8 +120,3 @@ def _complain(found: Sequence[Found], faults: tuple[Fault, ...]) -> None:
             screen.complain(refusal_lines(each))
         elif isinstance(each, Label):
             screen.complain(left_out_lines(each))
-
-
-def _refuse(message: str) -> int:
-    screen.complain([f"yardfast label: {message}. Nothing was written."])
-    return WRONG

@@ -12,6 +12,7 @@ from ..design.file_text import text_in
 from ..design.mending import rewritten
 from ..report.faults import clean, fault_lines
 from . import screen
+from .refused import RefusedError
 from .written import write
 
 DONE, WRONG = 0, 2
@@ -25,26 +26,20 @@ def run(arguments: Namespace) -> int:
     sure is never touched.
     """
     name: str = arguments.file
-    try:
-        text = text_in(name, "a design file")
-    except DesignError as wrong:
-        screen.complain(fault_lines(wrong.faults))
-        return WRONG
+    text = text_in(name, "a design file")
     asking = sys.stdin is not None and sys.stdin.isatty() and sys.stdout.isatty()
     try:
         new, made = _mended(text, name, yes=arguments.yes, asking=asking and not arguments.yes)
     except (EOFError, KeyboardInterrupt):
         print()
-        screen.complain([f"yardfast mend: stopped; {clean(name)} is as it was."])
-        return WRONG
+        raise RefusedError(f"stopped; {clean(name)} is as it was.", "") from None
     if not (arguments.yes or asking) and made:
         many = "this" if made == 1 else f"these {made}"
         again = quote(clean(name))
         screen.complain([f"Nothing was written. To put {many} in:  yardfast mend {again} --yes"])
         return WRONG
     if made and (problem := _write(Path(name), text, new, made)):
-        screen.complain([f"yardfast mend: {problem}. Nothing was changed."])
-        return WRONG
+        raise RefusedError(problem, "Nothing was changed.")
     left = _faults(new, name)
     if left:
         print("\nWhat is left is not sure enough to put in:" if made else "Nothing here is sure.")

@@ -7,11 +7,11 @@ from pathlib import Path
 from textwrap import fill
 
 from ..report.faults import clean
+from . import written
 from .pieces import KINDS, piece
 from .questions import Question, Talk, given, hold, put
-from .written import unwritable, write
-
-_WRONG = 2
+from .refused import RefusedError
+from .writing import may_write, write
 
 
 def run(arguments: Namespace) -> int:
@@ -19,17 +19,18 @@ def run(arguments: Namespace) -> int:
 
     To ``output``; without it to a free name at a terminal, and in a pipe to standard output.
     ``force`` writes over a file, ``defaults`` asks nothing, ``metric`` offers metric sizes. Returns
-    0, or 2 where nothing was written.
+    0; refuses where nothing was written.
     """
     wanted, metric = arguments.kind, bool(arguments.metric)
     if wanted is not None and _named(wanted) is None:
-        return _refuse(_unknown_kind(wanted))
-    file = Path(arguments.output) if arguments.output is not None else None
-    if file is not None and (problem := unwritable(file, force=arguments.force)):
-        return _refuse(f"{problem}. Nothing was written.")
+        raise RefusedError(_unknown_kind(wanted), "")
+    output: str | None = arguments.output
+    file = Path(output) if output is not None else None
+    if output is not None:
+        may_write(output, arguments.force)
     asking = _at_a_terminal() and not arguments.defaults
     if wanted is None and not asking:
-        return _refuse(f"a piece of which kind? There are: {', '.join(KINDS)}.")
+        raise RefusedError(f"a piece of which kind? There are: {', '.join(KINDS)}.", "")
     talk, typed = _Terminal(), dict[str, str]()
     try:
         kind = _named(wanted) if wanted is not None else _asked_kind(talk)
@@ -39,14 +40,13 @@ def run(arguments: Namespace) -> int:
         text = file_of(kind, typed, metric)
     except (EOFError, KeyboardInterrupt):
         print()
-        return _refuse("Stopped before the end: nothing was written.")
+        raise RefusedError("Stopped before the end: nothing was written.", "") from None
     if file is None and asking:
         file = _free_name(kind)
     if file is None:
         sys.stdout.write(text)
         return 0
-    if problem := write(file, text, force=arguments.force):
-        return _refuse(f"{problem}. Nothing was written.")
+    write(str(file), text, arguments.force)
     if not asking:
         print(f"{clean(str(file))} is written. Next:  yardfast check {clean(str(file))}")
         return 0
@@ -97,8 +97,8 @@ def _look_again(kind: str, file: Path, talk: Talk, typed: dict[str, str], metric
             talk.say(f"{file} stays as it was.")
             continue
         typed = changed
-        if problem := write(file, file_of(kind, typed, metric), force=True):
-            return _refuse(f"{problem}. {file} stays as it was.")
+        if problem := written.write(file, file_of(kind, typed, metric), force=True):
+            raise RefusedError(problem, f"{file} stays as it was.")
     print(f"Next:  yardfast check {clean(str(file))}")
     return 0
 
@@ -229,11 +229,6 @@ def _asked_kind(talk: Talk) -> str:
     )
     typed = hold([question], talk, {}, False)
     return given([question], typed, False).texts["kind"]
-
-
-def _refuse(message: str) -> int:
-    print(f"yardfast new: {message}", file=sys.stderr)
-    return _WRONG
 
 
 def _unknown_kind(word: str) -> str:

@@ -3,9 +3,10 @@
 import argparse
 import sys
 from collections.abc import Callable, Sequence
+from functools import partial
 from importlib import import_module
 from pathlib import Path
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 from .. import __version__
 
@@ -29,14 +30,59 @@ yardfast {__version__}: will it stand in the wind, and what holds it down?
 """
 
 
-MOST_PROCESSES = 256
-MOST_STEPS = 200
-
-
 class Arguments(argparse.Namespace):
     """What was typed, and the command that it asks for."""
 
     run: Callable[["Arguments"], int]
+
+
+class _Option(NamedTuple):
+    """An option or what stands for itself: its names, and how it is read; it may begin a group."""
+
+    names: tuple[str, ...]
+    how: dict[str, Any]
+    heading: str = ""
+
+
+def _takes(names: str, metavar: str | None, says: str, **more: Any) -> _Option:
+    """Return an option, or a word that stands for itself, which takes a text."""
+    return _Option(tuple(names.split()), {"metavar": metavar, "help": says, **more})
+
+
+def _flag(name: str, says: str) -> _Option:
+    """Return an option that is given or not."""
+    return _Option((name,), {"action": "store_true", "help": says})
+
+
+def _whole(least: int, most: int, what: str) -> Callable[[str], int]:
+    """Return what reads a whole number. ArgumentTypeError, saying ``what``, where it is none."""
+
+    def number(typed: str) -> int:
+        if typed.isascii() and typed.isdigit() and least <= int(typed[:6]) <= most:
+            return int(typed[:6])
+        raise argparse.ArgumentTypeError(what.format(least=least, most=most))
+
+    return number
+
+
+_WHOLE = "a whole number from {least} to {most}"
+_FILE = _takes("file", "FILE", "a design file, .toml")
+_FILES = _takes("files", "FILE", "a design file, .toml, or a folder of them", nargs="+")
+_FORMAT = _takes(
+    "--format",
+    None,
+    "text for people (default), json in SI units for programs",
+    choices=("text", "json"),
+    default="text",
+)
+_FORCE = _flag("--force", "write over a file that exists")
+_PAPER = _takes(
+    "--paper",
+    None,
+    "a4 for metric designs, letter for imperial ones",
+    choices=("a4", "letter"),
+)
+_DRAFT = _flag("--draft", "of a piece that is not ready to sell, marked as such")
 
 
 class _Command(NamedTuple):
@@ -48,14 +94,261 @@ class _Command(NamedTuple):
 
     what: str
     example: str
-    options: Callable[[argparse.ArgumentParser], None]
     module: str
+    options: tuple[_Option, ...]
     does: str = "run"
 
-    def run(self, arguments: Arguments) -> int:
-        """Do what was typed, and return the exit status."""
-        found = import_module(f".{self.module}", __package__)
-        return getattr(found, self.does)(arguments)
+    def run(self, name: str, arguments: Arguments) -> int:
+        """Do what was typed, and return the exit status; what is wrong is told at one door."""
+        from .refused import told  # noqa: PLC0415 - help does without
+
+        does = getattr(import_module(f".{self.module}", __package__), self.does)
+        return told(name, lambda: does(arguments))
+
+
+_OF_A_KIND = tuple(
+    _takes(f"--{name}", "…", example)
+    for name, example in (
+        ("kind", "tower, well, post or wheel"),
+        ("sides", "6"),
+        ("height", "of its body: '6 ft'"),
+        ("body", "its width at bottom and top: '18 in, 10 in'"),
+        ("walls", "'3/4 plywood'"),
+        ("foot", "the narrowest, and its lumber: '24 in, 2x6 flat'"),
+        ("ground", "'wet lawn'"),
+        ("exposure", "'open', 'houses and trees' or 'shore'"),
+        ("wind", "a forecast gust: '58 mph'"),
+    )
+)
+
+COMMANDS = {
+    "new": _Command(
+        "a starting file, by questions",
+        "tower -o light.toml",
+        "new",
+        (
+            _takes(
+                "kind",
+                "KIND",
+                "tower, well, post, sign, arbor, wheel, cut-out, barn, mailbox, birdhouse, "
+                "footbridge, swing, obelisk, planter, a-frame or 'crossed boards'; asked for if "
+                "left out",
+                nargs="?",
+            ),
+            _takes("-o --output", "FILE.toml", "where to write it"),
+            _FORCE,
+            _flag("--defaults", "ask nothing: take every default"),
+            _flag("--metric", "metric sizes, lumber and sheets"),
+        ),
+    ),
+    "check": _Command(
+        "the verdict on one design file or several",
+        "light.toml --engineer",
+        "check",
+        (
+            _FILES,
+            _FORMAT,
+            _takes("--csv", "OUT.csv", "write a row for each design"),
+            _FORCE,
+            _takes(
+                "-j --jobs", "N", "so many at a time; else all cores", type=_whole(1, 256, _WHOLE)
+            ),
+            _flag("--engineer", "add utilization, clause, direction and factors"),
+            _flag("--numbers", "what each check has and needs, gusts and pulls"),
+            _flag("--as-read", "every size as it was read, and how to prove it"),
+            _flag("--assumed", "what was taken for granted"),
+            _flag("--cautions", "what to take care of, what was not looked at"),
+            _flag("--all", "all of these; each fault"),
+        ),
+    ),
+    "mend": _Command(
+        "put right what is surely meant in a design file, the old text kept beside it",
+        "light.toml",
+        "mend",
+        (_FILE, _flag("--yes", "put in all that is sure, without asking")),
+    ),
+    "draw": _Command(
+        "the drawing: elevation, plan, gusts by side",
+        "light.toml -o light.svg",
+        "draw",
+        (
+            _FILE,
+            _flag("--text", "in characters, 80 columns wide"),
+            _takes("-o --output", "OUT.svg", "a picture to scale: .svg, .png or .pdf"),
+            _PAPER,
+            _FORCE,
+        ),
+    ),
+    "size": _Command(
+        "what holds a piece down, each way alone",
+        "light.toml --write heavy.toml --remedy ballast",
+        "size",
+        (
+            _takes("file", "FILE", "a design file, .toml", nargs="?"),
+            _FORMAT,
+            _flag("--all", "every way alone, gusts by foot and weight, joints"),
+            _takes("--write", "NEW.toml", "write the design changed; never over"),
+            _takes(
+                "--remedy",
+                "REMEDY",
+                "which: 'base width', 'ballast', 'anchors', 'guys', 'height' or 'wind'",
+            ),
+            _OF_A_KIND[0]._replace(heading="before there is a file"),
+            *_OF_A_KIND[1:],
+        ),
+    ),
+    "sweep": _Command(
+        "one design at many sizes: gusts, weight and word over one or two of them",
+        "light.toml --vary 'foot.across=18 in..36 in'",
+        "sweep",
+        (
+            _FILE,
+            _takes(
+                "--vary",
+                "PART.KEY=A..B",
+                "a size, from and to: 'foot.across=18 in..36 in'; once or twice",
+                action="append",
+                required=True,
+            ),
+            _takes(
+                "--steps",
+                "N",
+                "so many values of each; 7 if not said",
+                type=_whole(2, 200, _WHOLE),
+                default=7,
+            ),
+            _FORMAT,
+            _takes("--csv", "OUT.csv", "write a row for each size"),
+            _takes("-o --output", "OUT.svg", "a picture: .svg, .png or .pdf"),
+            _FORCE,
+        ),
+    ),
+    "compare": _Command(
+        "one piece by every book of wind, or two designs",
+        "light.toml",
+        "compare",
+        (
+            _FILE,
+            _takes("second", "FILE2", "another: what changed, and what it did", nargs="?"),
+            _FORMAT,
+        ),
+    ),
+    "cuts": _Command(
+        "what to saw and to buy for a piece, and where its stakes go",
+        "light.toml --count 3 -o shop.pdf",
+        "cuts",
+        (
+            _FILE,
+            _FORMAT,
+            _takes(
+                "-o --output", "OUT", "write it: .pdf a page to tick off, .svg or .dxf full size"
+            ),
+            _flag("--stakes", "where what holds it is set out, in place of the list"),
+            _takes(
+                "--count",
+                "N",
+                "for so many of a kind",
+                # beyond that the layout on sheets takes long
+                type=_whole(1, 100, "how many pieces, {least} to {most}: --count 3"),
+                default=1,
+            ),
+            _FORCE,
+        ),
+    ),
+    "sheet": _Command(
+        "the stability sheet on paper, for the buyer",
+        "light.toml -o light.pdf",
+        "sheet",
+        (
+            _FILES,
+            _takes(
+                "-o --output",
+                "OUT",
+                "where to write it: OUT.pdf, or a folder for many; left out: beside each design",
+            ),
+            _flag("--full", "the whole calculation instead, step by step"),
+            _DRAFT,
+            _PAPER,
+            _FORCE,
+        ),
+    ),
+    "label": _Command(
+        "text for a listing, of one design or a folder",
+        "my-designs -o labels.csv",
+        "label",
+        (
+            _FILES,
+            _takes(
+                "--format",
+                None,
+                "text to copy, csv a row each for a spreadsheet, json for programs; left out: as "
+                "the name of OUT ends, else text",
+                choices=("text", "csv", "json"),
+            ),
+            _takes("-o --output", "OUT", "where to write it"),
+            _DRAFT,
+            _FORCE,
+        ),
+    ),
+    "stale": _Command(
+        "which printed sheets no longer hold",
+        "labels.csv",
+        "stale",
+        (
+            _takes(
+                "printed",
+                "LABELS.csv",
+                "a table that 'label --format csv' wrote; or FILE.toml and, behind it, the "
+                "fingerprint on its sheet",
+                nargs="+",
+            ),
+            _FORMAT,
+        ),
+    ),
+    "materials": _Command(
+        "what each material's name means, with sources", "", "listing", (_FORMAT,), "materials"
+    ),
+    "grounds": _Command(
+        "what each ground's name means, with sources",
+        "--format json",
+        "listing",
+        (_FORMAT,),
+        "grounds",
+    ),
+    "fasteners": _Command(
+        "what a nail or screw holds in a wood",
+        "'8d common' --wood 'western redcedar'",
+        "fasteners",
+        (
+            _takes("name", "NAME", "which: '8d common', 'lag screw', '#8'; all without", nargs="?"),
+            _takes("--wood", "NAME", "a wood or panel: 'western redcedar'"),
+            _takes("--side", "…", "how thick the board is that it fastens", default="3/4 in"),
+            _FORMAT,
+        ),
+    ),
+    "schema": _Command(
+        "what a design file may hold, or a result holds, as a JSON Schema",
+        "design",
+        "schema",
+        (
+            _takes(
+                "of",
+                None,
+                "of the design file (default), or of what 'check --format json' prints",
+                nargs="?",
+                choices=("design", "result"),
+                default="design",
+            ),
+        ),
+    ),
+    "verify": _Command(
+        "every published answer that ships, worked out again beside its print",
+        "--format json",
+        "verify",
+        (_FORMAT,),
+    ),
+}
+"""Every command, in the order in which help shows them."""
 
 
 def parse(arguments: Sequence[str]) -> Arguments | None:
@@ -104,321 +397,9 @@ def _parser(typed: str) -> argparse.ArgumentParser:
                 epilog=f"Example:  yardfast {name} {command.example}".rstrip(),
                 allow_abbrev=False,
             )
-            own.set_defaults(run=command.run)
-            command.options(own)
+            own.set_defaults(run=partial(command.run, name))
+            group = own
+            for option in command.options:
+                group = own.add_argument_group(option.heading) if option.heading else group
+                group.add_argument(*option.names, **option.how)
     return parser
-
-
-def _add_check(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument(
-        "files", nargs="+", metavar="FILE", help="a design file, .toml, or a folder of them"
-    )
-    _add_format(parser)
-    parser.add_argument("--csv", metavar="OUT.csv", help="write a row for each design")
-    parser.add_argument("--force", action="store_true", help="write over a file that exists")
-    parser.add_argument(
-        "-j",
-        "--jobs",
-        type=_processes,
-        metavar="N",
-        help="so many at a time; else all cores",
-    )
-    parser.add_argument(
-        "--engineer", action="store_true", help="add utilization, clause, direction and factors"
-    )
-    parser.add_argument(
-        "--numbers", action="store_true", help="what each check has and needs, gusts and pulls"
-    )
-    parser.add_argument(
-        "--as-read", action="store_true", help="every size as it was read, and how to prove it"
-    )
-    parser.add_argument("--assumed", action="store_true", help="what was taken for granted")
-    parser.add_argument(
-        "--cautions", action="store_true", help="what to take care of, what was not looked at"
-    )
-    parser.add_argument("--all", action="store_true", help="all of these; each fault")
-
-
-def _processes(text: str) -> int:
-    """Return a number of processes. ArgumentTypeError where it is none."""
-    if not text.isdecimal() or not 1 <= int(text[:6]) <= MOST_PROCESSES:
-        raise argparse.ArgumentTypeError(f"a whole number from 1 to {MOST_PROCESSES}")
-    return int(text)
-
-
-def _add_format(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument(
-        "--format",
-        choices=("text", "json"),
-        default="text",
-        help="text for people (default), json in SI units for programs",
-    )
-
-
-def _add_new(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument(
-        "kind",
-        nargs="?",
-        metavar="KIND",
-        help="tower, well, post, sign, arbor, wheel, cut-out, barn, mailbox, birdhouse, "
-        "footbridge, swing, obelisk, planter, a-frame or 'crossed boards'; asked for if left out",
-    )
-    parser.add_argument("-o", "--output", metavar="FILE.toml", help="where to write it")
-    parser.add_argument("--force", action="store_true", help="write over a file that exists")
-    parser.add_argument("--defaults", action="store_true", help="ask nothing: take every default")
-    parser.add_argument("--metric", action="store_true", help="metric sizes, lumber and sheets")
-
-
-def _add_compare(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("file", metavar="FILE", help="a design file, .toml")
-    parser.add_argument(
-        "second", nargs="?", metavar="FILE2", help="another: what changed, and what it did"
-    )
-    _add_format(parser)
-
-
-def _add_mend(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("file", metavar="FILE", help="a design file, .toml")
-    parser.add_argument(
-        "--yes", action="store_true", help="put in all that is sure, without asking"
-    )
-
-
-def _add_draw(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("file", metavar="FILE", help="a design file, .toml")
-    parser.add_argument("--text", action="store_true", help="in characters, 80 columns wide")
-    parser.add_argument(
-        "-o", "--output", metavar="OUT.svg", help="a picture to scale: .svg, .png or .pdf"
-    )
-    _add_paper(parser)
-
-
-def _add_sheet(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument(
-        "files", nargs="+", metavar="FILE", help="a design file, .toml, or a folder of them"
-    )
-    parser.add_argument(
-        "-o",
-        "--output",
-        metavar="OUT",
-        help="where to write it: OUT.pdf, or a folder for many; left out: beside each design",
-    )
-    parser.add_argument(
-        "--full", action="store_true", help="the whole calculation instead, step by step"
-    )
-    parser.add_argument(
-        "--draft", action="store_true", help="of a piece that is not ready to sell, marked as such"
-    )
-    _add_paper(parser)
-
-
-def _add_paper(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument(
-        "--paper", choices=("a4", "letter"), help="a4 for metric designs, letter for imperial ones"
-    )
-    parser.add_argument("--force", action="store_true", help="write over a file that exists")
-
-
-def _add_size(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("file", nargs="?", metavar="FILE", help="a design file, .toml")
-    _add_format(parser)
-    parser.add_argument(
-        "--all", action="store_true", help="every way alone, gusts by foot and weight, joints"
-    )
-    parser.add_argument("--write", metavar="NEW.toml", help="write the design changed; never over")
-    parser.add_argument(
-        "--remedy",
-        metavar="REMEDY",
-        help="which: 'base width', 'ballast', 'anchors', 'guys', 'height' or 'wind'",
-    )
-    before = parser.add_argument_group("before there is a file")
-    for option, example in (
-        ("kind", "tower, well, post or wheel"),
-        ("sides", "6"),
-        ("height", "of its body: '6 ft'"),
-        ("body", "its width at bottom and top: '18 in, 10 in'"),
-        ("walls", "'3/4 plywood'"),
-        ("foot", "the narrowest, and its lumber: '24 in, 2x6 flat'"),
-        ("ground", "'wet lawn'"),
-        ("exposure", "'open', 'houses and trees' or 'shore'"),
-        ("wind", "a forecast gust: '58 mph'"),
-    ):
-        before.add_argument(f"--{option}", metavar="…", help=example)
-
-
-def _add_schema(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument(
-        "of",
-        nargs="?",
-        choices=("design", "result"),
-        default="design",
-        help="of the design file (default), or of what 'check --format json' prints",
-    )
-
-
-def _add_sweep(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("file", metavar="FILE", help="a design file, .toml")
-    parser.add_argument(
-        "--vary",
-        action="append",
-        required=True,
-        metavar="PART.KEY=A..B",
-        help="a size, from and to: 'foot.across=18 in..36 in'; once or twice",
-    )
-    parser.add_argument(
-        "--steps", type=_steps, default=7, metavar="N", help="so many values of each; 7 if not said"
-    )
-    _add_format(parser)
-    parser.add_argument("--csv", metavar="OUT.csv", help="write a row for each size")
-    parser.add_argument("-o", "--output", metavar="OUT.svg", help="a picture: .svg, .png or .pdf")
-    parser.add_argument("--force", action="store_true", help="write over a file that exists")
-
-
-def _steps(text: str) -> int:
-    """Return a number of steps. ArgumentTypeError where it is none."""
-    if not text.isdecimal() or not 2 <= int(text[:6]) <= MOST_STEPS:
-        raise argparse.ArgumentTypeError(f"a whole number from 2 to {MOST_STEPS}")
-    return int(text)
-
-
-def _add_fasteners(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument(
-        "name", nargs="?", metavar="NAME", help="which: '8d common', 'lag screw', '#8'; all without"
-    )
-    parser.add_argument("--wood", metavar="NAME", help="a wood or panel: 'western redcedar'")
-    parser.add_argument(
-        "--side", metavar="…", default="3/4 in", help="how thick the board is that it fastens"
-    )
-    _add_format(parser)
-
-
-def _add_cuts(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("file", metavar="FILE", help="a design file, .toml")
-    _add_format(parser)
-    parser.add_argument(
-        "-o", "--output", metavar="OUT", help="write the full-size pattern: .svg or .dxf"
-    )
-    parser.add_argument(
-        "--count",
-        type=_several,
-        default=1,
-        metavar="N",
-        help="for so many of a kind",
-    )
-    parser.add_argument("--force", action="store_true", help="write over a file that exists")
-
-
-def _several(typed: str) -> int:
-    """Return how many pieces are meant. ArgumentTypeError where that is no number of pieces."""
-    if not (typed.isascii() and typed.isdigit() and 1 <= int(typed[:6]) <= MOST_PIECES):
-        raise argparse.ArgumentTypeError(f"how many pieces, 1 to {MOST_PIECES}: --count 3")
-    return int(typed[:6])
-
-
-MOST_PIECES = 100
-"""Of a kind, cut at once: beyond that the layout on sheets takes long."""
-
-
-def _add_label(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument(
-        "files", nargs="+", metavar="FILE", help="a design file, .toml, or a folder of them"
-    )
-    parser.add_argument(
-        "--format",
-        choices=("text", "csv", "json"),
-        help="text to copy, csv a row each for a spreadsheet, json for programs; left out: as the "
-        "name of OUT ends, else text",
-    )
-    parser.add_argument("-o", "--output", metavar="OUT", help="where to write it")
-    parser.add_argument(
-        "--draft", action="store_true", help="of a piece that is not ready to sell, marked as such"
-    )
-    parser.add_argument("--force", action="store_true", help="write over a file that exists")
-
-
-def _add_stale(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument(
-        "printed",
-        nargs="+",
-        metavar="LABELS.csv",
-        help="a table that 'label --format csv' wrote; or FILE.toml and, behind it, the "
-        "fingerprint on its sheet",
-    )
-    _add_format(parser)
-
-
-COMMANDS = {
-    "new": _Command("a starting file, by questions", "tower -o light.toml", _add_new, "new"),
-    "check": _Command(
-        "the verdict on one design file or several", "light.toml --engineer", _add_check, "check"
-    ),
-    "mend": _Command(
-        "put right what is surely meant in a design file, the old text kept beside it",
-        "light.toml",
-        _add_mend,
-        "mend",
-    ),
-    "draw": _Command(
-        "the drawing: elevation, plan, gusts by side", "light.toml -o light.svg", _add_draw, "draw"
-    ),
-    "size": _Command(
-        "what holds a piece down, each way alone",
-        "light.toml --write heavy.toml --remedy ballast",
-        _add_size,
-        "size",
-    ),
-    "sweep": _Command(
-        "one design at many sizes: gusts, weight and word over one or two of them",
-        "light.toml --vary 'foot.across=18 in..36 in'",
-        _add_sweep,
-        "sweep",
-    ),
-    "compare": _Command(
-        "one piece by every book of wind, or two designs", "light.toml", _add_compare, "compare"
-    ),
-    "cuts": _Command(
-        "what to saw and to buy for a piece", "light.toml -o pattern.svg", _add_cuts, "cuts"
-    ),
-    "sheet": _Command(
-        "the stability sheet on paper, for the buyer",
-        "light.toml -o light.pdf",
-        _add_sheet,
-        "sheet",
-    ),
-    "label": _Command(
-        "text for a listing, of one design or a folder",
-        "my-designs -o labels.csv",
-        _add_label,
-        "label",
-    ),
-    "stale": _Command("which printed sheets no longer hold", "labels.csv", _add_stale, "stale"),
-    "materials": _Command(
-        "what each material's name means, with sources", "", _add_format, "listing", "materials"
-    ),
-    "grounds": _Command(
-        "what each ground's name means, with sources",
-        "--format json",
-        _add_format,
-        "listing",
-        "grounds",
-    ),
-    "fasteners": _Command(
-        "what a nail or screw holds in a wood",
-        "'8d common' --wood 'western redcedar'",
-        _add_fasteners,
-        "fasteners",
-    ),
-    "schema": _Command(
-        "what a design file may hold, or a result holds, as a JSON Schema",
-        "design",
-        _add_schema,
-        "schema",
-    ),
-    "verify": _Command(
-        "every published answer that ships, worked out again beside its print",
-        "--format json",
-        _add_format,
-        "verify",
-    ),
-}
-"""Every command, in the order in which help shows them."""

@@ -1,19 +1,19 @@
 """``yardfast sheet FILE... -o OUT``: the stability sheet for whoever gets a piece, one or many."""
 
 from argparse import Namespace
+from functools import partial
 from pathlib import Path
 
 from ..checks.examination import Examination, examine
-from ..design.faults import DesignError
 from ..report.faults import clean, fault_lines
 from ..report.gate import not_ready
 from ..report.lines import wrapped
-from ..report.typeset import NoTypesetterError
 from . import screen
 from .design_files import design_files
 from .designs import read
 from .own_files import own_files
-from .writing import unwritable, write
+from .refused import RefusedError, told
+from .writing import may_write, write
 
 WRITTEN, NOT_READY, WRONG = 0, 1, 2
 
@@ -23,17 +23,14 @@ def run(arguments: Namespace) -> int:
     files, faults = design_files(arguments.files)
     output: str | None = arguments.output
     one = len(files) == 1 and arguments.files == files
-    try:
-        if one and output is not None and not _is_folder(output):
-            return _sheet(files[0], output, arguments)
-        if faults:
-            screen.complain(fault_lines(faults))
-        if output is not None and not _is_folder(output):
-            return _refuse(f"{clean(output)} is one page for {len(files)} designs: name a folder")
-        statuses = [_sheet(file, _beside(file, output), arguments) for file in files]
-    except NoTypesetterError as missing:
-        return _refuse(str(missing))
-    return max([*statuses, WRONG if faults else WRITTEN])
+    if one and output is not None and not _is_folder(output):
+        return _sheet(files[0], output, arguments)
+    if faults:
+        screen.complain(fault_lines(faults))
+    if output is not None and not _is_folder(output):
+        raise RefusedError(f"{clean(output)} is one page for {len(files)} designs: name a folder")
+    pages = [partial(_sheet, file, _beside(file, output), arguments) for file in files]
+    return max([*(told("sheet", page) for page in pages), WRONG if faults else WRITTEN])
 
 
 def _is_folder(name: str) -> bool:
@@ -49,19 +46,12 @@ def _beside(file: str, folder: str | None) -> str:
 def _sheet(file: str, output: str, arguments: Namespace) -> int:
     """Write one page and say so in a line, or what is in its way."""
     own = own_files([file])
-    if problem := unwritable(output, arguments.force, (".pdf",), own):
-        return _refuse(problem)
-    try:
-        found = examine(read(file))
-    except DesignError as wrong:
-        screen.complain(fault_lines(wrong.faults))
-        return WRONG
+    may_write(output, arguments.force, own, (".pdf",))
+    found = examine(read(file))
     if not (arguments.full or arguments.draft) and (why := not_ready(found)):
         return _not_ready(clean(file), why)
     paper = arguments.paper or ("a4" if found.design.units == "metric" else "letter")
-    page = _page(found, paper, arguments.full)
-    if problem := write(output, page, arguments.force, own):
-        return _refuse(problem)
+    write(output, _page(found, paper, arguments.full), arguments.force, own)
     what = "the calculation" if arguments.full else f"one page, {found.verdict.word.upper()}"
     print(f"{clean(output)} is written: {what}, {paper}.", flush=True)
     return WRITTEN
@@ -82,8 +72,3 @@ def _not_ready(file: str, why: str) -> int:
     said = f"yardfast sheet: {file} is not ready for a buyer. {why} As a draft: --draft"
     screen.complain([line.text for line in wrapped(said, rest="  ")])
     return NOT_READY
-
-
-def _refuse(message: str) -> int:
-    screen.complain([f"yardfast sheet: {message}. Nothing was written."])
-    return WRONG

@@ -15,9 +15,10 @@ from ..report.faults import clean, fault_lines
 from ..report.lines import wrapped
 from . import screen
 from .designs import read
-from .written import unwritable, write
+from .refused import RefusedError
+from .writing import may_write, write
 
-FOUND, NONE, WRONG = 0, 1, 2
+FOUND, NONE = 0, 1
 
 _SAID: Mapping[str, str] = {
     **dict.fromkeys(("stake", "stakes", "bolt", "bolts", "anchor", "ground anchors"), "anchors"),
@@ -36,20 +37,17 @@ def run(arguments: Namespace) -> int:
 
     Returns 0 where a remedy exists or none is needed, 1 where none is feasible, 2 for wrong input.
     """
-    problem = _problem(arguments)
-    if problem:
-        return _refuse(problem)
-    try:
-        if arguments.kind is not None:
-            from .size_kind import run_kind  # noqa: PLC0415 - a file does without
+    if problem := _problem(arguments):
+        raise RefusedError(problem)
+    if arguments.write is not None:
+        may_write(arguments.write, None)
+    if arguments.kind is not None:
+        from .size_kind import run_kind  # noqa: PLC0415 - a file does without
 
-            return run_kind(arguments)
-        if arguments.write is not None:
-            return _write(arguments)
-        sizing = size(read(arguments.file))
-    except DesignError as wrong:
-        screen.complain(fault_lines(wrong.faults))
-        return WRONG
+        return run_kind(arguments)
+    if arguments.write is not None:
+        return _write(arguments)
+    sizing = size(read(arguments.file))
     if arguments.format == "json":
         from ..report.sizing_object import sizing_object  # noqa: PLC0415 - text does without
 
@@ -88,7 +86,7 @@ def _problem(arguments: Namespace) -> str:
         return "--write says in words what it wrote: without --format json, or without --write"
     if arguments.remedy is not None and _kind(arguments.remedy) not in KINDS:
         return _unknown_remedy(arguments.remedy)
-    return unwritable(Path(arguments.write), force=None)
+    return ""
 
 
 def _write(arguments: Namespace) -> int:
@@ -114,13 +112,13 @@ def _write(arguments: Namespace) -> int:
         read_text(text, arguments.write)
     except ValueError as error:
         missing = f"it lacks {clean(str(error), 60)}"
-        return _refuse(f"{clean(arguments.file)} cannot be changed by itself: {missing}")
+        why = f"{clean(arguments.file)} cannot be changed by itself: {missing}"
+        raise RefusedError(why) from None
     except DesignError as wrong:
         screen.complain(fault_lines(wrong.faults))
         _say(f"{name} could not be read again so: nothing was written.")
         return NONE
-    if problem := write(file, text, force=None):
-        return _refuse(problem)
+    write(arguments.write, text, None)
     return _checked_again(arguments, name, needed(before))
 
 
@@ -157,11 +155,6 @@ def _checked_again(arguments: Namespace, name: str, names: frozenset[str]) -> in
 
 def _say(text: str) -> None:
     screen.show(wrapped(text))
-
-
-def _refuse(message: str) -> int:
-    screen.complain([f"yardfast size: {message}. Nothing was written."])
-    return WRONG
 
 
 def _kind(word: str) -> str:

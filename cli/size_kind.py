@@ -14,9 +14,10 @@ from . import screen
 from .answered_wind import speed
 from .answers import AnswerError, Answers
 from .pieces import KINDS, Piece, piece
+from .refused import RefusedError
 from .written_sizes import size as written
 
-FOUND, WRONG = 0, 2
+FOUND = 0
 
 _QUESTION_OF = {
     "sides": "sides",
@@ -31,17 +32,11 @@ _NEEDED = ("sides", "height", "body")
 
 
 def run_kind(arguments: Namespace) -> int:
-    """Show the base widths of a kind of piece; return 0, or 2 where the sizes are wrong."""
+    """Show the base widths of a kind of piece; return 0. Refuses sizes that are wrong."""
     kind = " ".join(arguments.kind.casefold().split())
-    problem = _problem(kind, arguments)
-    if problem:
-        screen.complain([f"yardfast size: {problem}"])
-        return WRONG
-    try:
-        design, taken = _designed(kind, arguments)
-    except _UntakenError as wrong:
-        screen.complain([f"yardfast size: {wrong}"])
-        return WRONG
+    if problem := _problem(kind, arguments):
+        raise RefusedError(problem, "")
+    design, taken = _designed(kind, arguments)
     sizes = starting_sizes(design)
     if arguments.format == "json":
         from ..report.starting_sizes import starting_object  # noqa: PLC0415 - text does without
@@ -58,10 +53,6 @@ def _typed(arguments: Namespace) -> list[tuple[str, str]]:
     """Return the options as they were typed, to be typed as answers again."""
     told = ((name, getattr(arguments, name)) for name in (*_QUESTION_OF, "wind"))
     return [(name, clean(text, 60)) for name, text in told if text is not None]
-
-
-class _UntakenError(Exception):
-    """An option that cannot be taken, in a sentence."""
 
 
 def _problem(kind: str, arguments: Namespace) -> str:
@@ -103,9 +94,10 @@ def _designed(kind: str, arguments: Namespace) -> tuple[Design, Mapping[str, str
         return _read(asked, answers, wind), _told(taken, answers)
     except DesignError as wrong:
         fault = wrong.faults[0]
-        raise _UntakenError(
+        raise RefusedError(
             f"these sizes do not go together: {fault.part or 'the piece'}, "
-            f"{fault.key or 'as a whole'}: read {fault.found}, expected {fault.expected}"
+            f"{fault.key or 'as a whole'}: read {fault.found}, expected {fault.expected}",
+            "",
         ) from None
 
 
@@ -123,7 +115,7 @@ def _answers(asked: Piece, typed: Mapping[str, tuple[str, str]]) -> tuple[Answer
             answers, _ = question.taken(text, answers)
         except AnswerError as wrong:
             asked_by = f"--{option}" if option else f"'{question.ask}', not given"
-            raise _UntakenError(f"{asked_by}: {wrong}") from None
+            raise RefusedError(f"{asked_by}: {wrong}", "") from None
     return answers, taken
 
 
@@ -158,4 +150,4 @@ def _wind(text: str) -> float:
     try:
         return speed(text)
     except AnswerError as wrong:
-        raise _UntakenError(f"--wind: {wrong}") from None
+        raise RefusedError(f"--wind: {wrong}", "") from None

@@ -1,20 +1,33 @@
-"""The name of a file that is to be drawn or printed: its ending tells what is written."""
+"""What a command writes to a file that is named for it; why not is refused before or then."""
 
 from collections.abc import Sequence
 from pathlib import Path
 
 from ..report.faults import clean
 from . import written
+from .refused import RefusedError
 
 
-def unwritable(name: str, force: bool, endings: Sequence[str], own: Sequence[Path]) -> str:
-    """Return why a file cannot be written, before anything is worked out; nothing where it can."""
-    if "\0" not in name and Path(name).suffix.casefold() not in endings:
+def may_write(
+    name: str,
+    force: bool | None,
+    own: Sequence[Path] = (),
+    endings: Sequence[str] = (),
+    so: str = "Nothing was written.",
+) -> None:
+    """Refuse a file that cannot be written, before anything is worked out.
+
+    Where there are ``endings`` one of them tells what is to be written.
+    """
+    if endings and "\0" not in name and Path(name).suffix.casefold() not in endings:
         known = " or ".join(endings)
-        return f"{clean(name, 60)} does not end in {known}, which tells what is to be written"
-    return written.unwritable(Path(name), force=force, own=own)
+        shown = clean(name, 60)
+        raise RefusedError(f"{shown} does not end in {known}, which tells what is to be written")
+    if problem := written.unwritable(Path(name), force=force, own=own):
+        raise RefusedError(problem, so)
 
 
-def write(name: str, content: bytes, force: bool, own: Sequence[Path]) -> str:
-    """Write a file whole; return why it could not be, nothing where it was."""
-    return written.write(Path(name), content, force=force, own=own)
+def write(name: str, content: bytes | str, force: bool | None, own: Sequence[Path] = ()) -> None:
+    """Write a file whole, or refuse to."""
+    if problem := written.write(Path(name), content, force=force, own=own):
+        raise RefusedError(problem)

@@ -1,7 +1,7 @@
 """All that has to be sawn for a design: panels, boards, sticks, blocks, and what to buy for it."""
 
 from collections import Counter
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from ..materials.bought import System, saw_kerf, sold_as
@@ -9,7 +9,7 @@ from .blocks import block_of
 from .boards import boards_of
 from .cut_pieces import FlatCut, OtherCut, SheetGroup, StickCut, StickGroup
 from .cut_stock import sheet_groups, stick_groups
-from .model import Design
+from .model import Design, Part
 from .panelled import panels_of
 from .sticks import sticks_of
 from .structure import Structure
@@ -49,19 +49,23 @@ class CutList:
         return 1.0 - sum(group.area for group in laid) / bought if laid else None
 
     def volumes(self) -> Mapping[str, float]:
-        """Return the volume in m3 of all that is sawn for each part, by its name."""
+        """Return the volume in m3 of all that is sawn for each part, by its name; no blocks."""
         found: Counter[str] = Counter()
         for flat in (cut for group in self.flats for cut in group.cuts):
             found[flat.part.name] += flat.count * flat.piece.volume  # pyright: ignore[reportArgumentType]
         for stick in (cut for group in self.sticks for cut in group.cuts):
-            found[stick.part.name] += stick.count * stick.stick.volume  # pyright: ignore[reportArgumentType]
+            if isinstance(stick.part, Part):
+                found[stick.part.name] += stick.count * stick.stick.volume  # pyright: ignore[reportArgumentType]
         for other in self.others:
             found[other.part.name] += other.volume  # pyright: ignore[reportArgumentType]
         return found
 
 
-def cut_list(structure: Structure, number: int = 1) -> CutList:
-    """Return all that has to be sawn for so many of a structure, laid out on what is sold."""
+def cut_list(structure: Structure, number: int = 1, extra: Sequence[StickCut] = ()) -> CutList:
+    """Return all that has to be sawn for so many of a structure, laid out on what is sold.
+
+    ``extra`` is what is sawn beside its parts, for all of them: blocks and cleats.
+    """
     system: System = "metric" if structure.design.units == "metric" else "imperial"
     kerf = saw_kerf(system)
     copies = Counter(body.part for body in structure.bodies)
@@ -84,7 +88,7 @@ def cut_list(structure: Structure, number: int = 1) -> CutList:
         system,
         kerf,
         sheet_groups(flats, system, kerf),
-        stick_groups(sticks, system, kerf),
+        stick_groups([*sticks, *extra], system, kerf),
         tuple(others),
         number,
     )

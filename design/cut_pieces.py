@@ -46,10 +46,19 @@ class FlatCut:
 
 
 @dataclass(frozen=True)
+class Extra:
+    """What is sawn for a joint or for a part's seams, by its name; of itself it is no part."""
+
+    name: str
+    material: str
+    density: None = None
+
+
+@dataclass(frozen=True)
 class StickCut:
     """Like sticks of one part, ``count`` over all its copies."""
 
-    part: Part
+    part: Part | Extra
     stick: Stick
     count: int
 

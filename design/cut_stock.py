@@ -7,7 +7,7 @@ from math import ceil
 from ..materials.bought import SheetSize, System, lumber_lengths, nominal_size, sheet_sizes, sold_as
 from .blanks import ROOM, Blank, saw_gap
 from .boards import Board
-from .cut_pieces import FlatCut, SheetGroup, StickCut, StickGroup
+from .cut_pieces import Extra, FlatCut, SheetGroup, StickCut, StickGroup
 from .lumber_cuts import Run, lay_out
 from .model import Part
 from .nesting import Layout, nest
@@ -133,6 +133,6 @@ def _stick_group(cuts: Sequence[StickCut], system: System, kerf: float) -> Stick
     return StickGroup(material, stick.thick, stick.wide, stick.wall, nominal, tuple(cuts), lumber)
 
 
-def _stuff(part: Part) -> str:
+def _stuff(part: Part | Extra) -> str:
     """Return what tells materials apart: the name, or the density where there is none."""
     return part.material if part.material is not None else f"{part.density}"

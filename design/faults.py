@@ -39,7 +39,14 @@ class Fault:
 
 
 class DesignError(Exception):
-    """The input cannot be used; ``faults`` holds everything that is wrong with it."""
+    """The input cannot be used; ``faults`` holds everything that is wrong with it.
+
+    >>> try:
+    ...     yf.read("no-such-file.toml")
+    ... except yf.DesignError as wrong:
+    ...     print(wrong.faults[0].found)
+    no such file
+    """
 
     def __init__(self, faults: tuple[Fault, ...]) -> None:
         super().__init__(f"{len(faults)} fault(s) in {faults[0].file if faults else 'the input'}")

@@ -79,6 +79,10 @@ class Design:
     ``date`` as YYYY-MM-DD. ``tables`` holds what other rooms read from the same file, by type:
     ``design.table(Site)``, ``design.several(GivenLoad)``.
     ``notes`` are readings that a person should see repeated.
+
+    >>> design = yf.read("examples/light-tower.toml")
+    >>> [part.name for part in design.parts][:3]
+    ['foot', 'tower', 'gallery']
     """
 
     name: str

@@ -47,6 +47,10 @@ def velocity_pressure(
 
     ValueError names the argument, what was found and what is expected.
     Source: ASCE/SEI 7-22 and 7-16 Eq. 26.10-1.si; q = 1/2 rho V^2 with the two gust methods.
+
+    >>> q = yf.velocity_pressure("105 mph", method="ASCE 7-22", exposure="C", height="5 ft")
+    >>> print(f"{q.to('psf'):.1f}")
+    24.0 pound_force_per_square_foot
     """
     method = word("method", method, METHODS)
     if exposure is not None or method != "gust":

@@ -27,6 +27,9 @@ def return_period(
 
     ValueError names the argument, what was found and what is expected; also where the gust is
     rarer than twice the longest period given, of which nothing can be told.
+
+    >>> round(yf.return_period("75 mph", {10: "60 mph", 50: "75 mph"}))
+    50
     """
     local = sorted((_years(key), _one("gusts", value)) for key, value in _several(gusts).items())
     years, speeds = [pair[0] for pair in local], [pair[1] for pair in local]

@@ -26,8 +26,11 @@ def check_many(
     makes a fault of ours comes back as a DesignError that says so, and the rest go on.
     BrokenExecutor where the executor's workers ended; what came before it is done.
 
-    >>> list(check_many([]))
-    []
+    >>> for path, found in yf.check_many(["examples/pinwheel.toml", "no-such-file.toml"]):
+    ...     wrong = isinstance(found, yf.DesignError)
+    ...     print(path, found.faults[0].found if wrong else found.verdict.word)
+    examples/pinwheel.toml tie it down
+    no-such-file.toml no such file
     """
     for place, found in finished(enumerate(paths), _checked, executor):
         yield place[1], found

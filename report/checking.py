@@ -13,5 +13,15 @@ def check(design: Design | str | Path) -> Result:
 
     Raises DesignError with everything that is wrong with the file, or where the piece cannot
     stand at all.
+
+    >>> result = yf.check("examples/light-tower.toml")
+    >>> result.verdict.word
+    'tie it down'
+    >>> result.passes, result.needs_anchors
+    (False, True)
+    >>> [joint.name for joint in result.joints if joint.passes]
+    ['tower to foot', 'gallery to tower', 'roof to eaves']
+    >>> print(result.to_text().splitlines()[0].split("  ")[0])
+    Light tower
     """
     return Result(examine(design if isinstance(design, Design) else read(design)))

@@ -1,8 +1,10 @@
 """The cut list for people: pieces, what to buy, weight, what to take care of; 80 columns."""
 
+from .. import materials
+from ..checks.hardware import Hardware
 from ..design.boards import Board
 from ..design.cut_list import CutList
-from ..design.cut_pieces import FlatCut, SheetGroup, StickGroup
+from ..design.cut_pieces import Extra, FlatCut, SheetGroup, StickGroup
 from ..design.model import Design
 from ..design.panels import Panel
 from ..design.structure import WEIGHINGS
@@ -20,14 +22,15 @@ from .cut_words import (
 )
 from .faults import clean
 from .given import given_parts
-from .lines import Line, wrapped
+from .hardware_words import hardware_rows
+from .lines import WIDTH, Line, wrapped
 from .remark import counted, joined
 
 _BUY = 34
 
 
-def cut_lines(cuts: CutList) -> list[Line]:
-    """Return the whole list for one design."""
+def cut_lines(cuts: CutList, hardware: Hardware) -> list[Line]:
+    """Return the whole list for one design: what is sawn, what is bought, what fastens it."""
     amounts = Amounts(cuts.design.units == "metric")
     unit = "mm" if amounts.metric else "1/16 in"
     found = [
@@ -47,8 +50,8 @@ def cut_lines(cuts: CutList) -> list[Line]:
             stuff = f" ({material_of(other.part.material)})" if other.part.material else ""
             text = f"{clean(other.part.name)}: {other_words(other, amounts)}{stuff}"
             found += wrapped(text, "  ", "    ")
-    found += [Line(""), *_to_buy(cuts, amounts), Line(""), *_weight(cuts, amounts)]
-    return [*found, *_care(cuts, amounts), *_left_out(cuts), *_next(cuts)]
+    found += [Line(""), *_to_buy(cuts, hardware, amounts), Line(""), *_weight(cuts, amounts)]
+    return [*found, *_care(cuts, amounts), *_left_out(cuts, hardware), *_next(cuts)]
 
 
 def _for(cuts: CutList) -> str:
@@ -91,10 +94,7 @@ def _sticks(group: StickGroup, amounts: Amounts) -> list[Line]:
     head = f"{section_words(group, amounts)}, {material_of(group.material)}"
     found = wrapped(head, rest="  ", mood="title")
     for cut in group.cuts:
-        name = f"{clean(cut.part.name)}: {counted(cut.count, 'piece')}"
-        if cut.stick.face in ("long piece", "short piece"):
-            word = cut.stick.face.split()[0]
-            name = f"{clean(cut.part.name)}: {counted(cut.count, f'{word} piece')}"
+        name = f"{clean(cut.part.name)}: {counted(cut.count, cut.stick.face)}"
         found += wrapped(f"{name}, {stick_words(cut, amounts)}", "  ", "    ")
     if group.lumber is not None and group.lumber.too_long:
         names = joined(clean(group.cuts[k].part.name) for k in group.lumber.too_long)
@@ -102,13 +102,16 @@ def _sticks(group: StickGroup, amounts: Amounts) -> list[Line]:
     return found
 
 
-def _to_buy(cuts: CutList, amounts: Amounts) -> list[Line]:
-    """Return sheets and lumber to buy, each with what is wasted and what stays whole."""
+def _to_buy(cuts: CutList, hardware: Hardware, amounts: Amounts) -> list[Line]:
+    """Return sheets and lumber, each with what is wasted and what stays whole, and hardware."""
     found = [Line(f"To buy, with {amounts.thickness(cuts.kerf)} for each saw cut", "title")]
     for group in cuts.flats:
         found += _bought_flat(group, amounts)
     for sticks in cuts.sticks:
         found += _bought_sticks(sticks, amounts)
+    for name, said, uses in hardware_rows(hardware, cuts.system, amounts):
+        text = f"{said} ({uses})" if uses else said
+        found += wrapped(text, _column(name), " " * _BUY)
     if len(found) == 1:
         return [Line("Nothing to buy by the sheet or the length.")]
     return found
@@ -186,6 +189,14 @@ def _weight(cuts: CutList, amounts: Amounts) -> list[Line]:
         said += f", {amounts.mass(whole)} with what has weight and no size"
     if any(part.covering > 0.0 for part in cuts.design.parts):
         said += ", coverings included"
+    beside = sum(
+        cut.count * cut.stick.volume * materials.find(cut.part.material).typical
+        for group in cuts.sticks
+        for cut in group.cuts
+        if isinstance(cut.part, Extra)
+    )
+    if beside > 0.0:
+        said += f"; blocks and cleats, not counted there, {amounts.mass(beside)}"
     of = "the design" if cuts.pieces == 1 else "each"
     said += f"; {of} weighs {amounts.mass(whole / cuts.pieces)}."
     mitred = any(cut.stick.mitre and not cut.stick.parallel for g in cuts.sticks for cut in g.cuts)
@@ -203,6 +214,8 @@ def _care(cuts: CutList, amounts: Amounts) -> list[Line]:
             "in a ring. Open outside: more tilt; open inside: less. Trust the closed ring before "
             "the saw's scale, and check its stops with a square"
         )
+    if any(cut.stick.face == "cleat" for group in cuts.sticks for cut in group.cuts):
+        said.append("Saw cleats to the corner that they fill: half its angle off either face")
     said.append(
         f"Sizes are finished sizes: keep the blade on the waste side, and measure it if it does "
         f"not take {amounts.thickness(cuts.kerf)}. Measure the stock too: another thickness makes "
@@ -211,29 +224,41 @@ def _care(cuts: CutList, amounts: Amounts) -> list[Line]:
     return wrapped(f"Take care: {'. '.join(said)}.", rest="  ")
 
 
-def _left_out(cuts: CutList) -> list[Line]:
-    items = ["battens and blocks behind seams", "fasteners and glue", "doors and openings"]
+def _left_out(cuts: CutList, hardware: Hardware) -> list[Line]:
+    said = "what fastens it" if not hardware.driven else "what fastens joints and seams"
+    items = [f"{said}, where the file does not say", "doors and openings"]
     if any(part.covering > 0.0 for part in cuts.design.parts):
         items.append("roof covering")
     if any(group.layout is None for group in cuts.flats):
         items.append("how boards are joined to make wide panels")
     if cuts.others:
         items.append("how round or solid parts are made")
-    memory = (
-        ["the lengths in which lumber is stocked"]
-        if any(group.lumber is not None for group in cuts.sticks)
-        else []
-    )
+    trade = ["spares and boxes"] if hardware.driven else []
+    if any(group.lumber is not None for group in cuts.sticks):
+        trade.append("the lengths in which lumber is stocked")
     if cuts.system == "metric":
-        memory.append("the width of a metric saw cut")
+        trade.append("the width of a metric saw cut")
     found = wrapped(f"Not in this list: {'; '.join(items)}.", rest="  ")
-    if memory:
-        found += wrapped(f"From memory, not from a published table: {joined(memory)}.", rest="  ")
+    if trade:
+        found += wrapped(f"Common practice, not a published table: {joined(trade)}.", rest="  ")
     return found
 
 
+_NEXT = (
+    ("to tick off in the shop", "yardfast cuts {file}{many} -o shop.pdf"),
+    ("full-size pattern", "yardfast cuts {file} -o full-size.svg"),
+    ("where stakes go", "yardfast cuts {file} --stakes"),
+)
+
+
 def _next(cuts: CutList) -> list[Line]:
-    if not cuts.flats:
-        return []
-    file = clean(cuts.design.file) or "FILE"
-    return [Line(f"Next: yardfast cuts {file} -o full-size.svg")]
+    many = "" if cuts.pieces == 1 else f" --count {cuts.pieces}"
+    shown = [each for each in _NEXT if cuts.flats or each is not _NEXT[1]]
+    for file in (clean(cuts.design.file), "FILE"):
+        said = [
+            f"{'' if k else 'Next':6}{what:26}{do.format(file=file, many=many)}"
+            for k, (what, do) in enumerate(shown)
+        ]
+        if file and max(map(len, said)) <= WIDTH:
+            break
+    return [Line(each) for each in said]

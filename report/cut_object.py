@@ -4,11 +4,14 @@ from collections.abc import Mapping
 from math import degrees
 from typing import Any
 
+from ..checks.hardware import Driven, Hardware
 from ..design.blocks import Block
 from ..design.boards import Board
 from ..design.cut_list import CutList
 from ..design.cut_pieces import FlatCut, OtherCut, SheetGroup, StickCut, StickGroup
 from ..design.panels import Panel, seam_gap
+from ..materials.bought import System
+from ..materials.hardware import boxes, with_spares
 from .cut_words import setting
 from .faults import clean
 from .fingerprint import fingerprint
@@ -16,8 +19,8 @@ from .fingerprint import fingerprint
 FORMAT = 1
 
 
-def cut_object(cuts: CutList) -> Mapping[str, Any]:
-    """Return the JSON object of a cut list."""
+def cut_object(cuts: CutList, hardware: Hardware) -> Mapping[str, Any]:
+    """Return the JSON object of a cut list and of what fastens it."""
     structure = cuts.structure
     volumes = cuts.volumes()
     return {
@@ -37,8 +40,25 @@ def cut_object(cuts: CutList) -> Mapping[str, Any]:
             {"part": clean(part.name), "cut_m3": volumes[part.name], "design_m3": float(volume)}
             for part, volume in zip(cuts.design.parts, structure.part_volume, strict=True)
         ],
+        "hardware": [_driven(one, cuts.system) for one in hardware.driven],
+        "glued_m2": hardware.glued,
+        "seams_and_mitres_m2": hardware.mitres,
         "pieces": cuts.pieces,
         "mass_kg": structure.mass("typical"),
+    }
+
+
+def _driven(one: Driven, system: System) -> Mapping[str, Any]:
+    whole = boxes(one.fastener, with_spares(one.count), system)
+    return {
+        "fastener": one.fastener.name,
+        "count": one.count,
+        "with_spares": with_spares(one.count),
+        "boxes": whole.number,
+        "in_a_box": whole.holds,
+        "box_kg": whole.weight,
+        "washer_m": one.washer,
+        "uses": [{"for": clean(name), "count": count} for name, count in one.uses],
     }
 
 

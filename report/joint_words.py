@@ -1,11 +1,10 @@
 """Joints in a builder's words: what governs one, what it rests on, and what would make it hold."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from math import isfinite
 
 from ..checks.examination import Examination
 from ..checks.joints.fastener_capacity import Capacity
-from ..checks.joints.fastener_room import needs_lead_holes
 from ..checks.joints.fastener_sets import BLOCKS
 from ..checks.joints.joint_check import JointFound
 from ..checks.joints.joint_sizing import JointSizing, size_joint
@@ -104,12 +103,6 @@ def sized(examination: Examination, joint: JointFound) -> JointSizing:
         used, basis = factors_of_parts(site), resistance_basis(site)
         known[name] = size_joint(examination.structure, joint, used, basis)
     return known[name]
-
-
-def to_be_drilled(joint: JointFound) -> bool:
-    """Return whether screws have to be given lead holes of which the file does not speak."""
-    into = joint.fasteners.driven.main.gravity
-    return not joint.row.predrilled and needs_lead_holes(joint.row.fastener, into)
 
 
 def joint_assumptions(examination: Examination) -> Iterator[str]:
@@ -214,8 +207,3 @@ def _spacing(joint: JointFound, amounts: Amounts) -> str:
         return ""
     each = joint.count // joint.spots
     return f"{each} stand{spots}, {amounts.length(joint.spacing)} apart at least."
-
-
-def names_of(joints: Iterable[JointFound]) -> str:
-    """Return the names of joints as a list in a sentence."""
-    return joined(f"'{joint.row.name}'" for joint in joints)

@@ -85,11 +85,14 @@ TIED = "{what}, {where}, {how}"
 TEST = "Test each: pull up with {pull}, soil wet."
 OVER = "Over {wind}: lay it down as well"
 OVER_CLEAR = "Over {wind}: nobody near it"
+REFUSED = "once it is mended, check it again: held down as it is, {of} would fail too"
+REFUSED_ALONE = "held down, {of} would fail: fasten or build that stronger, and check it again"
 WEIGHT = "{weight} low in the foot: {bags} on a floor screwed to it"
 WIDTH = "a foot {width} across, alone"
 WIDTH_SLIDES = "a wider foot alone: it would slide"
 OWN = "{holders}, as its file says"
 
+MEND = "Mend"
 MEND_FIRST = {
     "balance": "widen the foot or lower the piece before anything else",
     "ground": "spread its foot, or set it on firmer ground",
@@ -137,6 +140,8 @@ FASTENING_NONE = "not given for {names}: taken as held together"
 
 DIG = "{ask}, days before you {setting}"
 ASK_ANYWHERE = "call 811 (US) or the local line"
+IN_TIME = {True: "keep away from it", False: "lay it down or take it in, in time"}
+SCALE_AND_BOARDS = "{scale}, the boards come to {boards}"
 JUST = "by this code the map wind just does not tip what holds: nothing to spare"
 LEAST_WIND = "the code's least wind, 16 psf on all of it, decides, not the wind typed"
 
@@ -222,6 +227,7 @@ SIZE_KINDS = {"as it is": "As it is", "base width": "Wider", "ballast": "Weight"
 SIZE_FOOT = "{width} foot"
 SIZE_STANDS = "stands {wind} as it is"
 SIZE_NO_STAKES = "nothing driven there holds it"
+SIZE_BREAKS = "held down, {of} fails"
 SIZE_OTHER = {Way.GUYS: "guys", Way.OWN: "as its file says", Way.ANCHORS: "anchors"}
 SIZE_TEST = ", {pull}"
 SIZE_NONE = {"base width": "a wider foot", "guys": "guys", "height": "lower"}

@@ -21,7 +21,7 @@ WIDEST = 2400.0
 
 _LINE = 1.5 * TEXT
 _LETTER = 0.62 * TEXT
-_BAR = {True: (100.0, "100 mm"), False: (101.6, "4 in")}
+BAR = {True: (100.0, "100 mm"), False: (101.6, "4 in")}
 
 
 @dataclass(frozen=True, eq=False)
@@ -64,7 +64,7 @@ def pattern(cuts: CutList) -> Pattern:
     """Return the pattern of a cut list's flat pieces; without figures where it has none."""
     amounts = Amounts(cuts.design.units == "metric")
     figures = [_figure(cut, amounts) for group in cuts.flats for cut in group.cuts]
-    length, name = _BAR[amounts.metric]
+    length, name = BAR[amounts.metric]
     title = (
         f"{cuts.design.name}: full-size pattern",
         f"Print at 100 %. The line below is {name} long: measure it before you cut.",

@@ -130,6 +130,9 @@ class Result:
 
     Pickled it is some 10 to 20 kB: what is asked for first goes with it, and the rest is worked
     out again where it is asked for, which gives the same.
+
+    >>> yf.check("examples/pinwheel.toml")
+    <Result of 'Pinwheel': does not pass>
     """
 
     def __init__(self, found: "Examination | Kept") -> None:

@@ -13,9 +13,9 @@ from .lines import Line, wrapped
 from .mends import mends
 from .remark import capital, joined
 from .sizing_words import why
-from .what_to_do import MOST_MENDS, Row, first_things
+from .what_to_do import MOST_MENDS, Row, first_things, subject
 
-_ROW = "  {:<9}{:<18}{:>6}{:>6}   "
+_ROW = "  {:<9}{:<20}{:>5}{:>6}   "
 _REST = 11
 _HELD = (Way.ANCHORS, Way.GUYS)
 
@@ -41,18 +41,25 @@ def size_table(sizing: Sizing) -> list[Line]:
 
 
 def _rows(rows: list[Row]) -> list[Line]:
+    """Return labelled texts; of a long label the first word is the label, once for all its rows."""
     lines: list[Line] = []
+    last = ""
     for row in rows:
-        fits = len(row.label) < _REST - 2
-        label = f"  {row.label:<{_REST - 2}}" if fits else f"  {row.label}: "
-        lines += wrapped(row.text, label, " " * _REST, width=MOST_COLUMNS)
+        word, _, more = (
+            row.label.partition(" ") if len(row.label) > _REST - 4 else (row.label, "", "")
+        )
+        numbered_ = more and word == messages.MEND
+        text = f"{more}: {row.text}" if numbered_ else row.text
+        label = "" if numbered_ and word == last else word
+        lines += wrapped(text, f"  {label:<{_REST - 2}}", " " * _REST, width=MOST_COLUMNS)
+        last = word
     return lines
 
 
 def _table(choices: tuple[Choice, ...], facts: Facts) -> list[Line]:
     amounts = facts.amounts
     act = messages.SIZE_ACT.format(unit=amounts.speed_unit)
-    heads = [f"{act:>39}", _ROW.format("", "", *messages.SIZE_HEADS) + messages.SIZE_WITH]
+    heads = [f"{act:>40}", _ROW.format("", "", *messages.SIZE_HEADS) + messages.SIZE_WITH]
     lines = [Line(head) for head in heads]
     last = ""
     for one in choices:
@@ -74,6 +81,8 @@ def _tied(one: Choice, facts: Facts) -> tuple[str, str]:
     if one.stands:
         return "", messages.SIZE_STANDS.format(wind=facts.wind)
     if not tied.ways or tied.ways[0] not in (*_HELD, Way.OWN):
+        if broken := [check for way, check in tied.refused if way in _HELD]:
+            return "-", messages.SIZE_BREAKS.format(of=subject(broken[0]))
         return "-", messages.SIZE_NO_STAKES
     if tied.anchors is None:
         return facts.bare_wind, messages.SIZE_OTHER[tied.ways[0]]

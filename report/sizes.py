@@ -36,7 +36,7 @@ class ResultRemedy:
 
 @dataclass(frozen=True, eq=False)
 class Sizes:
-    """What would hold a design; ``sizing`` holds all of it in SI units."""
+    """What would hold a design; ``sizing`` holds all of it in SI units. `size` gives it."""
 
     sizing: Sizing
 
@@ -64,7 +64,7 @@ def size(design: Design | str | Path) -> Sizes:
     Raises DesignError with everything that is wrong with the file, or where the piece cannot
     stand at all.
 
-    >>> sizes = size("examples/seat-box.toml")
+    >>> sizes = yf.size("examples/seat-box.toml")
     >>> sizes["ballast"].value.to("kg").magnitude
     8.0
     """

@@ -12,10 +12,11 @@ _FOLDER = Path(__file__).parent
 
 
 class NoTypesetterError(Exception):
-    """The typesetter is not installed; the text says how to get it."""
+    """The typesetter is not installed; the text says how to get it, and what does without."""
 
-    def __init__(self) -> None:
-        super().__init__(f"paper needs the typesetter 'typst'; install it with  {INSTALL}")
+    def __init__(self, picture: bool) -> None:
+        without = ". An .svg needs nothing more" if picture else ""
+        super().__init__(f"paper needs the typesetter 'typst'; install it with  {INSTALL}{without}")
 
 
 def typeset(
@@ -29,7 +30,7 @@ def typeset(
     try:
         import typst  # noqa: PLC0415 - only paper needs it
     except ImportError:
-        raise NoTypesetterError from None
+        raise NoTypesetterError(picture=template == "drawing") from None
     found = typst.compile(
         str(_FOLDER / f"{template}.typ"),
         root=str(_FOLDER),

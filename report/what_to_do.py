@@ -37,7 +37,8 @@ def first_things(verdict: Verdict, facts: Facts, mends: list[str]) -> list[Row]:
     """
     if verdict.word is Word.COMES_APART and not facts.laid_down:
         tied = [Row("Then tie it", row.text) for row in _tied(verdict, facts)[:1]]
-        return [*_mends(verdict, mends), *tied, Row("Until then", until(verdict, facts))]
+        then = tied or _refused(verdict)
+        return [*_mends(verdict, mends), *then, Row("Until then", until(verdict, facts))]
     rows = _before_all(verdict, facts)
     if facts.laid_down:
         return [*rows, *_mends(verdict, mends), Row("Laid down", laid_down(verdict, facts))]
@@ -46,8 +47,18 @@ def first_things(verdict: Verdict, facts: Facts, mends: list[str]) -> list[Row]:
         rows.append(Row("How often", facts.often, optional=True))
     if verdict.word is Word.HELD_DOWN or verdict.tied.ways:
         rows += _tied(verdict, facts)
+    elif verdict.word is not Word.FALLS_OVER:
+        rows += _refused(verdict)
     rows += _mends(verdict, mends)
     return rows
+
+
+def _refused(verdict: Verdict) -> list[Row]:
+    """Return what would fail of a piece that nothing holds down without breaking it."""
+    if not verdict.tied.refused:
+        return []
+    message = messages.REFUSED if verdict.to_mend else messages.REFUSED_ALONE
+    return [Row("Then", message.format(of=subject(verdict.tied.refused[0][1])))]
 
 
 def untied(verdict: Verdict, facts: Facts) -> str:

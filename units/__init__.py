@@ -126,11 +126,11 @@ def Q(value: object, unit: str | None = None) -> Quantity:  # noqa: N802 - as wh
     UnitError where a text cannot be read whole or has no unit, where a unit is unknown, and for
     numbers without one.
 
-    >>> print(Q("4 ft 6 in"))
+    >>> print(f"{yf.Q('4 ft 6 in'):.1f}")
     54.0 inch
-    >>> print(Q(105, "mph"))
+    >>> print(yf.Q(105, "mph"))
     105.0 mile_per_hour
-    >>> print(Q([60, 75], "mph"))
+    >>> print(yf.Q([60, 75], "mph"))
     [60.0 75.0] mile_per_hour
     """
     expected = "a number with its unit"

@@ -14,6 +14,12 @@ class UnitError(ValueError):
     """Text or quantity that is not what belongs there: what was found, what is expected, a hint.
 
     ``write`` is what to write instead where that is known, ``sure`` if nothing else can be meant.
+
+    >>> try:
+    ...     yf.Q("5 lbs of pull")
+    ... except yf.UnitError as wrong:
+    ...     print(wrong.expected)
+    a number with its unit
     """
 
     def __init__(

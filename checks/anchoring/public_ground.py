@@ -22,6 +22,10 @@ def embedment(
     The pressure is that at a third of the depth found, or at the full depth when constrained,
     counted to 12 ft. ValueError names the argument, what was found and what is expected.
     Source: IBC 2012-2021 1807.3.2.1 and 1807.3.2.2, Eq. 18-1 to 18-3.
+
+    >>> depth = yf.embedment("200 lbf", "4 ft", "150 lbf/ft^3", "4 in", constrained=True)
+    >>> print(f"{depth.to('ft'):.2f}")
+    4.08 foot
     """
     P, h = si("lateral_load", lateral_load, "force"), si("height", height, "length")
     s = si("lateral_bearing", lateral_bearing, "lateral bearing", above_zero=True)

@@ -61,6 +61,9 @@ def withdrawal(
 
     ValueError names the argument, what was found and what is expected.
     Source: NDS 2018 Eq. 12.2-1 to 12.2-5.
+
+    >>> print(f"{yf.withdrawal('nail', '0.131 in', 0.50).to('lbf/in'):.0f}")
+    32 pound_force / inch
     """
     kind = word("kind", kind, KINDS)
     D = _length("diameter", diameter)
@@ -91,6 +94,10 @@ def lateral(
 
     ValueError names the argument, what was found and what is expected.
     Source: NDS 2018 12.3.1 and 12.3.3, Tables 12.3.1A and 12.3.1B.
+
+    >>> held = yf.lateral("0.162 in", "1 1/2 in", "1.676 in", 0.50, 0.50, "90000 psi")
+    >>> print(f"{held.value.to('lbf'):.0f}, mode {held.mode}")
+    141 pound_force, mode IV
     """
     D = _length("diameter", diameter)
     ls = _length("side_thickness", side_thickness)

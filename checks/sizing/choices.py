@@ -8,7 +8,7 @@ from ..build_steps import down, up
 from ..examination import Examination
 from ..verdict import Verdict, most
 from .forbidden import forbidden_foot
-from .remedy import Remedy, holds
+from .remedy import WIND_CHECKS, Remedy, failing, holds
 from .sizing_case import Case
 
 WIDER = (1.125, 1.25, 1.5)
@@ -42,15 +42,20 @@ def choices_of(case: Case, remedies: Mapping[str, Remedy]) -> tuple[Choice, ...]
         widths |= {down(enough + 0.5 * step, step): None}
     for k in sorted(k for k in widths if now < k * step <= widest):
         tried = case.tried("base width", k)
-        if tried is None or forbidden_foot(tried, case.foot.part) is not None:
+        if tried is None or _breaks(case, tried) or forbidden_foot(tried, case.foot.part):
             break
         found.append(_choice(case, "base width", k * step, tried))
     weight, step = remedies["ballast"].value, case.steps.mass
     for k in dict.fromkeys(up(part * (weight or 0.0), step) for part in LAID):
         tried = case.tried("ballast", k) if 0 < k * step <= most("weight laid low") else None
-        if tried is not None:
+        if tried is not None and not _breaks(case, tried):
             found.append(_choice(case, "ballast", k * step, tried))
     return tuple(found)
+
+
+def _breaks(case: Case, tried: Examination) -> bool:
+    """Return whether something fails of the changed piece that does not of the piece as it is."""
+    return bool(failing(tried, case.names - WIND_CHECKS))
 
 
 def _choice(

@@ -5,11 +5,13 @@ from dataclasses import replace
 from math import isfinite
 
 from ...design.model import Design, Part, Place
+from ...design.shapes.flat import Frame
+from ...design.shapes.plans import Regular
 from ...design.shapes.weight import Weight
 from ...design.structure import build_structure
 from ...loads.actions import Actions
 from ...loads.combinations import Factors
-from ..anchoring.ground_parts import GroundParts, ground_parts
+from ..anchoring.ground_parts import GroundParts, ground_parts, single_foot
 from ..bearing import check_bearing
 from ..build_steps import down, least, steps_of, up
 from ..examination import Examination
@@ -28,11 +30,20 @@ _WHOLE: tuple[_Checking, ...] = (check_sliding, check_overturning, check_bearing
 
 
 def with_weight(design: Design, ground: GroundParts, mass: float) -> Design:
-    """Return the design with ``mass`` kg in the middle of its footprint, low on its foot."""
+    """Return the design with ``mass`` kg about the middle of its footprint, low on its foot.
+
+    On a ring of lumber it lies on a floor that is screwed to each of its sides: as much on each.
+    """
     x, y = ground.middle.tolist()
     height = ground.top if ground.feet else WITHOUT_FOOT
-    name = unused_name("ballast", design)
-    ballast = Part(name, Weight(), Place(at=(x, y, height)), mass=mass)
+    name, place = unused_name("ballast", design), Place(at=(x, y, height))
+    foot = single_foot(design, ground)
+    if foot is not None and isinstance(foot.shape, Frame) and isinstance(foot.shape.plan, Regular):
+        ring, plan = foot.shape, foot.shape.plan
+        start = foot.place.turn
+        place = replace(place, count=plan.sides, ring=plan.across - ring.width, start=start)
+        mass /= plan.sides
+    ballast = Part(name, Weight(), place, mass=mass)
     return weighed_again(design, replace(design, parts=(*design.parts, ballast)))
 
 

@@ -8,9 +8,10 @@ from ...loads.site import Site
 from ..anchoring.ground_parts import GroundParts, ground_parts
 from ..build_steps import Steps, steps_of
 from ..examination import Examination
+from .as_built import built
 from .laid_weight import with_weight
 from .other_height import with_height
-from .remedy import examined, holds, needed
+from .remedy import holds, needed
 from .wider_foot import Foot, present_foot, with_width
 
 
@@ -24,7 +25,6 @@ class Case:
         self.ground: GroundParts = ground_parts(before.structure)
         self.foot: Foot = present_foot(design, self.ground)
         self.names = needed(before)
-        self._tried: dict[tuple[str, int], Examination | None] = {}
 
     @property
     def stands(self) -> bool:
@@ -55,9 +55,9 @@ class Case:
 
     def tried(self, kind: str, k: int) -> Examination | None:
         """Return what is found of the changed design, each looked at once."""
-        if (kind, k) not in self._tried:
-            self._tried[kind, k] = examined(self.changed(kind, k))
-        return self._tried[kind, k]
+        if (kind, k) in self.before.as_built:
+            return self.before.as_built[kind, k]
+        return built(self.before, kind, k, self.changed(kind, k))
 
     def passes(self, kind: str) -> Callable[[int], bool]:
         """Return whether so many steps of a kind pass."""
@@ -72,7 +72,7 @@ class Case:
         """Return what was tried of a kind so far, by steps, ascending."""
         return {
             k: found
-            for (of, k), found in sorted(self._tried.items())
+            for (of, k), found in sorted(self.before.as_built.items())
             if of == kind and found is not None
         }
 

@@ -14,9 +14,10 @@ from ..anchoring.anchor_choice import with_anchors
 from ..anchoring.guy_choice import guy_place
 from ..build_steps import MPH, down, greatest, least, up
 from ..examination import Examination, examine
+from .as_built import built
 from .choices import Choice, choices_of
 from .forbidden import forbidden_foot, idle
-from .remedy import Reason, Remedy, examined, failing, holds, nearest_its_limit, why_not
+from .remedy import Reason, Remedy, failing, holds, nearest_its_limit, why_not
 from .size_curves import FOOT, HEAVIEST, WIDEST, CurvePoint, slides_first, weight_curve, width_curve
 from .sizing_case import Case
 
@@ -159,7 +160,7 @@ def _guys(case: Case) -> Remedy:
 
 def _tied(case: Case, remedy: Remedy) -> Remedy:
     """Return a remedy with what is found of its design as of any other; none where that fails."""
-    found = examined(remedy.design)
+    found = built(case.before, remedy.kind, 0, remedy.design)
     assert found is not None
     if wrong := failing(found, case.names):
         # tied, other forces go through its joints and parts than where the ground holds all of it

@@ -9,13 +9,16 @@ from xml.etree import ElementTree
 
 import numpy as np
 import pytest
+from pages import words
 from tower_parts import FOOT_AND_TOWER
-from verdict_designs import design_text
+from verdict_designs import STANDS, design_text
 
+from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read
 from yardfast.cli import main
 from yardfast.design.cut_list import cut_list
 from yardfast.design.structure import build_structure
+from yardfast.report import stake_places
 
 ROOT = Path(__file__).parents[2]
 EXAMPLES = sorted((ROOT / "examples").glob("*.toml"))
@@ -247,7 +250,7 @@ def test_the_same_design_gives_the_same_pattern(folder, capsys):
     ("words", "answer"),
     [
         (["tower.toml", "-o", "mine.svg"], "exists already"),
-        (["tower.toml", "-o", "p.pdf"], "written as .svg or .dxf"),
+        (["tower.toml", "-o", "p.png"], "written as .svg or .dxf"),
         (["tower.toml", "-o", "no/p.svg"], "there is no folder no"),
         (["tower.toml", "-o", "nul\0.svg"], "no name for a file"),
         (["tower.toml", "-o", "p.svg", "--format", "json"], "one of the two"),
@@ -310,3 +313,81 @@ def test_several_of_a_kind_are_laid_out_together(tmp_path, capsys):
 def test_a_number_of_pieces_is_a_whole_one(number, capsys):
     assert main(["cuts", str(ROOT / "examples" / "light-tower.toml"), "--count", number]) == 2
     assert "how many pieces, 1 to 100" in capsys.readouterr().err
+
+
+# --- what fastens it, and where it is held -------------------------------------------------------
+
+
+def test_the_list_says_which_fasteners_blocks_and_cleats_to_buy(capsys):
+    file = str(ROOT / "examples" / "light-tower.toml")
+    assert main(["cuts", file, "--count", "3"]) == 0
+    text = " ".join(capsys.readouterr().out.split())
+    assert "tower to foot: 24 blocks, 4 15/16 in long" in text
+    assert "tower: 24 cleats, 48 3/16 in long" in text
+    assert "#8 wood screw 2 in 423 with spares: five boxes of 100" in text
+    assert "384 driven: gallery to tower 48, tower 336" in text
+    assert "wood glue, for outdoors" in text
+    assert main(["cuts", file, "--count", "3", "--format", "json"]) == 0
+    found = json.loads(capsys.readouterr().out)
+    counts = {one["fastener"]: one["count"] for one in found["hardware"]}
+    assert counts["#8 wood screw 2 in"] == 384
+    assert {row["piece"] for row in found["lumber"]} == {"piece", "block", "cleat"}
+
+
+def test_the_page_for_the_saw_has_stops_tilts_mitres_and_a_box_a_row(tmp_path, capsys):
+    out = tmp_path / "shop.pdf"
+    assert main(["cuts", str(ROOT / "examples" / "light-tower.toml"), "-o", str(out)]) == 0
+    assert "a page to tick off, for one piece, letter" in capsys.readouterr().out
+    said = words(out.read_bytes())
+    # the tower's panels: 48 3/16 in, 22.42 deg bevel set at 22.5, ends 4.76 deg; taper by hand:
+    # atan((7.456 - 4.142) / 2 / 48.166) = 1.97 deg
+    for each in ("48 3/16 in", "tilt 22.5 deg", "exactly 22.42 deg", "taper 2 deg a side"):
+        assert each in said
+    assert "9 15/16 in" in said
+    assert "mitre 22.5 deg" in said
+    assert "one box of 100" in said
+
+
+@pytest.fixture(scope="module")
+def places():
+    found = stake_places.stake_places(examine(read(str(ROOT / "examples" / "light-tower.toml"))))
+    assert found is not None
+    return found
+
+
+def test_stakes_are_set_out_by_distances(places):
+    # an octagon 24 in flat to flat, in the middle of every other side: 12 in out, 12 sqrt 2 apart
+    for one in stake_places.stake_object(places)["places"]:
+        assert np.hypot(one["right_m"], one["back_m"]) == pytest.approx(12 * 0.0254)
+        assert one["next_m"] == pytest.approx(12 * 2**0.5 * 0.0254)
+    lines = [line.text for line in stake_places.stake_lines(places)]
+    assert "12 in right" in " ".join(lines)
+    assert max(map(len, lines)) <= 80
+    said = words(stake_places.stake_page(places, "letter"))
+    assert "Four steel stakes 1 in x 36 in" in said
+    assert "17 in" in said
+
+
+def test_the_template_of_the_stakes_is_full_size(tmp_path, capsys):
+    file, out = str(ROOT / "examples" / "light-tower.toml"), tmp_path / "s.svg"
+    assert main(["cuts", file, "--stakes", "-o", str(out)]) == 0
+    root = ElementTree.parse(out).getroot()
+    spots = np.array(
+        [
+            (float(each.get("cx")), float(each.get("cy")))
+            for each in root.iter()
+            if each.tag.endswith("circle") and float(each.get("r")) == 8.0
+        ]
+    )
+    assert len(spots) == 4
+    apart = np.hypot(*(np.roll(spots, -1, axis=0) - spots).T)
+    assert apart == pytest.approx([12 * 2**0.5 * 25.4] * 4, abs=0.01)
+
+
+def test_nothing_is_set_out_for_a_piece_that_nothing_is_to_hold_yet(tmp_path, capsys):
+    file = tmp_path / "stands.toml"
+    file.write_text(STANDS, encoding="utf-8")
+    for more in ([], ["-o", str(tmp_path / "s.pdf")]):
+        assert main(["cuts", str(file), "--stakes", *more]) == 1
+        assert "STANDS BY ITSELF" in capsys.readouterr().err
+    assert not (tmp_path / "s.pdf").exists()

@@ -3,13 +3,17 @@
 from dataclasses import replace
 from pathlib import Path
 
+import numpy as np
 import pytest
 from designs import design, post, tower
 
+from yardfast.checks.anchoring.ground_parts import ground_parts
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read
+from yardfast.checks.sizing.laid_weight import with_weight
 from yardfast.checks.sizing.remedy import Reason
 from yardfast.checks.sizing.ways import remedy_of
+from yardfast.checks.verdict import Way
 from yardfast.design.faults import DesignError
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.bodies import Shell, Solid
@@ -17,7 +21,9 @@ from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Frame, Plate
 from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.shapes.weight import Weight
+from yardfast.design.structure import build_structure
 from yardfast.loads.given import GivenLoad
+from yardfast.report.first_screen import first_screen
 
 EXAMPLES = Path(__file__).resolve().parents[3] / "examples"
 STEEL = 2500.0
@@ -126,3 +132,26 @@ def test_what_anchors_hold_is_no_remedy_where_a_part_fails_held_so():
     failed = next(check for check in remedy.found.checks if check.name == remedy.governs)
     assert not failed.passes
     assert next(check for check in before.checks if check.name == remedy.governs).passes
+    # nor does any screen offer them
+    tied = before.verdict.tied
+    assert tied.anchors is None
+    assert Way.ANCHORS not in tied.ways
+    assert remedy.governs in {check.name for _, check in tied.refused}
+    told = " ".join(line.text for line in first_screen(before))
+    assert "screw anchors" not in told
+    assert "would fail too" in told
+
+
+def test_weight_on_a_ring_lies_on_a_floor_screwed_to_each_side():
+    """As much on each side, in the middle of its lumber: plane geometry."""
+    plan, wide = Regular(8, 0.6), 0.14
+    piece = design(Part("foot", Frame(plan, wide, 0.038), density=500.0))
+    ground = ground_parts(build_structure(piece))
+    laid = build_structure(with_weight(piece, ground, 80.0))
+    bodies = [body for body in laid.bodies if laid.design.parts[body.part].name == "ballast"]
+    at = np.array([body.origin for body in bodies])
+    assert len(bodies) == 8
+    assert np.hypot(at[:, 0], at[:, 1]) == pytest.approx((0.6 - wide) / 2.0)
+    # the first lies on the middle of a side, whose outward normal points along +x
+    assert at[0] == pytest.approx(((0.6 - wide) / 2.0, 0.0, 0.038))
+    assert laid.mass("typical") - build_structure(piece).mass("typical") == pytest.approx(80.0)

@@ -1,0 +1,161 @@
+"""What to take care of, as data: which rows of the cautions apply to a piece, and to what of it."""
+
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import dataclass, replace
+
+from .. import references
+from ..design.overlaps import overlaps
+from ..design.shapes.flat import Panel
+from ..design.shapes.rotor import Rotor
+from ..design.structure import build_structure
+from ..loads.methods import standard_of
+from ..materials.fastener import Fastener
+from ..units import INCH, MPH
+from .examination import Examination
+from .joints.fastener_capacity import Capacity
+from .joints.fastener_room import needs_lead_holes
+
+PEOPLE_HEIGHT = 27 * INCH
+STRONG_WIND = 130.0 * MPH
+ADVISORY_GUST = 46.0 * MPH * (1.0 - 1.0e-9)
+
+GENERAL = frozenset(
+    {
+        "call first",
+        "hands off",
+        "warnings",
+        "hung on it",
+        "gusts",
+        "inspect",
+        "place",
+        "officials",
+        "professional",
+        "glass",
+    }
+)
+"""Rows that are told of every piece."""
+
+
+@dataclass(frozen=True)
+class Caution:
+    """A row of the table of cautions by its ``key``, and what of the piece it is ``of``.
+
+    ``masses`` in kg are what a scale and what the boards say, where these differ.
+    """
+
+    key: str
+    text: str
+    of: tuple[str, ...] = ()
+    masses: tuple[float, float] | None = None
+
+
+@dataclass(frozen=True)
+class _Fastening:
+    """A joint or a part's seams, by name: its fastener, what that holds, whether it is glued."""
+
+    name: str
+    fastener: Fastener
+    holds: Capacity
+    gravity: float | None
+    predrilled: bool
+    comes_out: bool = False
+    glue: bool = False
+
+
+def cautions_of(found: Examination) -> tuple[Caution, ...]:
+    """Return every caution that applies to a design, in the order of their table."""
+    said: list[Caution] = []
+    for row in references.table("cautions").rows:
+        key, text = row["key"], row["text"]
+        if key == "weighed":
+            masses = _disagrees(found)
+            said += [Caution(key, text, masses=masses)] if masses else []
+        elif key in OF:
+            names = tuple(OF[key](found))
+            said += [Caution(key, text, names)] if names else []
+        elif key in GENERAL or WHOLE[key](found):
+            said.append(Caution(key, text))
+    return tuple(said)
+
+
+def _is_code(found: Examination) -> bool:
+    return standard_of(found.site.method).is_code
+
+
+def _people_unanswered(found: Examination) -> bool:
+    return found.site.people is None and found.structure.height >= PEOPLE_HEIGHT
+
+
+def _disagrees(found: Examination) -> tuple[float, float] | None:
+    """Return what scale and boards say in kg where they differ by more than a third."""
+    design = found.design
+    if design.weighed is None:
+        return None
+    boards = build_structure(replace(design, weighed=None)).mass("typical")
+    return (design.weighed, boards) if abs(design.weighed - boards) > boards / 3.0 else None
+
+
+def _fastenings(found: Examination) -> Iterable[_Fastening]:
+    for joint in found.joints:
+        row, set_ = joint.row, joint.fasteners
+        yield _Fastening(
+            row.name,
+            row.fastener,
+            set_.holds,
+            set_.driven.main.gravity,
+            row.predrilled,
+            set_.holds.comes_out,
+            row.glue,
+        )
+    for seam in found.fastened_seams:
+        row, name = seam.row, f"seams of {seam.row.part}"
+        gravity = seam.driven.main.gravity
+        yield _Fastening(name, row.fastener, seam.holds, gravity, row.predrilled)
+
+
+def _of_fastenings(applies: Callable[[_Fastening], bool]) -> Callable[[Examination], list[str]]:
+    return lambda found: [one.name for one in _fastenings(found) if applies(one)]
+
+
+def _because(reason: str) -> Callable[[Examination], list[str]]:
+    """Return what names joints and seams of which something counts nothing for a reason."""
+    return _of_fastenings(lambda one: reason in one.holds.reasons)
+
+
+WHOLE: Mapping[str, Callable[[Examination], bool]] = {
+    "bolts": lambda e: not e.standing.ground.stakes_possible,
+    "hurricane": lambda e: e.site.hurricane is True,
+    "public": lambda e: e.site.people == "public",
+    "people": _people_unanswered,
+    "trees": lambda e: e.site.exposure == "B",
+    "wind source": lambda e: _is_code(e) and e.site.wind_source is None,
+    "return period": lambda e: _is_code(e) and e.site.return_period is None,
+    "just": _is_code,
+    "minimum": lambda e: e.minimum_governs,
+    "above": lambda e: e.site.wind > STRONG_WIND,
+    "below": lambda e: not _is_code(e) and e.site.wind < ADVISORY_GUST,
+    "spinning": lambda e: any(isinstance(p.shape, Rotor) and p.shape.spins for p in e.design.parts),
+    "wet": lambda e: e.site.ground == "firm lawn",
+    "wet clay": lambda e: e.site.ground == "firm clay lawn",
+    "soft": lambda e: e.standing.ground.wet,
+    "pavers": lambda e: e.site.ground == "paving",
+}
+"""When a row that is about the whole piece applies."""
+
+OF: Mapping[str, Callable[[Examination], Iterable[str]]] = {
+    "vines": lambda e: (
+        part.name
+        for part in e.design.parts
+        if isinstance(part.shape, Panel) and part.shape.solidity < 1.0 and not part.shape.climbers
+    ),
+    "overlap": lambda e: (f"{pair.first} and {pair.second}" for pair in overlaps(e.structure)),
+    "panel edge": _because("panel edge"),
+    "end grain": _because("end grain"),
+    "too short": _because("too short"),
+    "comes out": _of_fastenings(lambda one: one.comes_out),
+    "lead holes": _of_fastenings(
+        lambda one: not one.predrilled and needs_lead_holes(one.fastener, one.gravity)
+    ),
+    "glue": _of_fastenings(lambda one: one.glue),
+}
+"""Of what a row is that names some: it applies where there is any."""

@@ -1,0 +1,54 @@
+"""A piece changed so that it would be held, examined as any other, and each change once."""
+
+from dataclasses import replace
+
+from ...design.model import Design
+from ...statics.anchor_table import AnchorRow, GuyRow
+from ..anchoring.anchor_choice import AnchorChoice, with_anchors
+from ..anchoring.ground_parts import ground_parts
+from ..anchoring.guy_choice import GuyChoice
+from ..build_steps import steps_of
+from ..examination import Examination
+from ..judging import Check
+from .laid_weight import with_weight
+from .remedy import examined, failing, needed
+
+
+def built(found: Examination, way: str, k: int, design: Design | None) -> Examination | None:
+    """Return what is found of a design as it is once held in a way, ``k`` steps of it.
+
+    None where it cannot stand at all. What was found of the piece as it is keeps it.
+    """
+    if (way, k) not in found.as_built:
+        found.as_built[way, k] = examined(design)
+    return found.as_built[way, k]
+
+
+def without_its_own(design: Design) -> Design:
+    """Return a design without the anchors and guys of its file."""
+    return replace(design, tables={**design.tables, AnchorRow: (), GuyRow: ()})
+
+
+def fails_as_held(found: Examination, what: AnchorChoice | GuyChoice | float) -> Check | None:
+    """Return the worst check that fails once a piece is held in a way; None where it does then.
+
+    ``what`` are anchors or guys, in place of its own, or so many kg low in its foot. Held so, other
+    forces go through its joints and parts than where the ground holds all of it. What fails of it
+    as it is, is told of it as it is. Nothing is examined where nothing can fail.
+    """
+    if not (found.joints or found.fastened_seams or found.members.judged):
+        return None
+    bare, place = found.design, ""
+    if found.held:
+        bare, place = without_its_own(bare), " in place"
+    match what:
+        case AnchorChoice():
+            then = built(found, f"anchors{place}", 0, with_anchors(bare, what.row))
+        case GuyChoice():
+            then = built(found, f"guys{place}", 0, what.added_to(bare))
+        case _:
+            k = round(what / steps_of(bare.units).mass)
+            weighted = with_weight(bare, ground_parts(found.structure), what)
+            then = built(found, f"ballast{place}", k, weighted)
+    wrong = () if then is None else failing(then, needed(found))
+    return wrong[0] if wrong else None

@@ -1,0 +1,33 @@
+"""What ends a command without an answer: told at one door, in one form, for every command."""
+
+from collections.abc import Callable
+
+from ..design.faults import DesignError
+from ..report.typeset import NoTypesetterError
+from . import screen
+
+WRONG = 2
+
+
+class RefusedError(Exception):
+    """Why nothing was done, as a sentence without its stop, and what was not done therefore."""
+
+    def __init__(self, why: str, so: str = "Nothing was written.", status: int = WRONG) -> None:
+        super().__init__(f"{why}. {so}" if so else why)
+        self.status = status
+
+
+def told(command: str, do: Callable[[], int]) -> int:
+    """Do what a command does; return its status, or that of what it ends in, told."""
+    try:
+        return do()
+    except DesignError as wrong:
+        from ..report.faults import fault_lines  # noqa: PLC0415 - only of what is wrong
+
+        screen.complain(fault_lines(wrong.faults))
+    except NoTypesetterError as missing:
+        screen.complain([f"yardfast {command}: {missing}. Nothing was written."])
+    except RefusedError as refused:
+        screen.complain([f"yardfast {command}: {refused}"])
+        return refused.status
+    return WRONG
