@@ -38,7 +38,7 @@ TOO_WEAK = "{what} too weak for {under}"
 WEAK_PARTS = {Kind.JOINT: "joint", Kind.MEMBER: "part", Kind.SEAM: "body with seams"}
 WEAK_MANY = {Kind.JOINT: "joints", Kind.MEMBER: "parts", Kind.SEAM: "bodies with seams"}
 FAILS = {
-    Kind.SPACING: "fasteners of {names} are too close to an end, an edge or each other",
+    Kind.SPACING: "fasteners stand where wood splits",
     Kind.RACKING: "it racks",
     Kind.LOOSE: "its loose {names} will not stay on",
     Kind.LOAD: "it does not stand {names}",
@@ -112,7 +112,7 @@ IN_WIND = "in {wind}"
 WHEN = {"push": "when it is pushed", "climb": "when it is climbed on"}
 UNDER_LOAD = "under '{load}'"
 LOAD = "does not stand it: a wider or heavier foot, or anchors made for it"
-SPACING = "{has} {where} where {needs} keeps the wood from splitting: {ways}"
+SPACING = "{has} {where}, where {needs} keeps it from splitting: {ways}"
 NEAR = {
     Near.END: "from an end of {part}",
     Near.EDGE: "from an edge of {part}",
@@ -122,7 +122,7 @@ BLOCKS_OF_BOTH = "both pieces"
 DRILLED = "drill lead holes (predrilled = true)"
 FEWER = "fewer of them, wider apart"
 THINNER = "some no thicker than {thick}"
-FARTHER = "set them farther in ('points'), or make the piece larger"
+FARTHER = "set farther in ('points')"
 RACKING = "braces across the corners: it leans over sideways"
 MORE_MENDS = "and {n} more: yardfast check FILE --numbers"
 
