@@ -22,17 +22,16 @@ class Topic(StrEnum):
     SEAMS = "seams"
     SEAMS_UNDER_LOADS = "seams under named loads"
     UNDER_LOADS = "strength under named loads"
+    UNDER_PEOPLE = "plates and walls under people"
     TWIST = "twist of the post"
     SLAB = "bolts and slab"
     SOIL = "anchors in the soil"
     GUY_ENDS = "how guys are fastened to the piece"
-    SNOW = "snow and ice"
-    HUNG_ON = "things hung on it"
+    LAID_ON = "snow, ice and things hung on it"
     WHEEL = "hub, axle and bearing"
     PEOPLE = "people"
-    SWAY = "sway"
     HOW_OFTEN = "how often it blows so"
-    DECAY = "rot, rust and frost"
+    IN_TIME = "shaking, rot, rust and frost"
 
 
 GIVEN_BY_FILE = frozenset({Topic.FASTENING, Topic.SEAMS, Topic.PEOPLE})
@@ -53,13 +52,15 @@ def not_looked_at(found: "Examination") -> tuple[NotLookedAt, ...]:
     wheels = tuple(p.name for p in found.design.parts if isinstance(p.shape, Rotor))
     open_people = found.site.people not in ("children", "public")
     named = (
+        (Topic.STRENGTH, _unjudged_parts(found)),
         (Topic.FASTENING, unfastened(found)),
         (Topic.SEAMS, _open_seams(found)),
         (Topic.SEAMS_UNDER_LOADS, loads if found.fastened_seams else ()),
         (Topic.UNDER_LOADS, tuple(one.load.name for one in found.loads if _unjudged(found, one))),
+        (Topic.UNDER_PEOPLE, () if open_people else _plates(found)),
         (Topic.WHEEL, wheels),
     )
-    always = [Topic.SNOW, Topic.HUNG_ON, Topic.SWAY, Topic.DECAY]
+    always = [Topic.LAID_ON, Topic.IN_TIME]
     if open_people:
         always.append(Topic.PEOPLE)
     if not _knows_how_often(found):
@@ -69,7 +70,6 @@ def not_looked_at(found: "Examination") -> tuple[NotLookedAt, ...]:
     if (holder := _holder(found)) is not None:
         always.append(holder)
     all_of_it = [
-        NotLookedAt(Topic.STRENGTH, _unjudged_parts(found)),
         *(NotLookedAt(topic, names) for topic, names in named if names),
         *(NotLookedAt(topic) for topic in always),
     ]
@@ -100,6 +100,11 @@ def _unjudged_parts(found: "Examination") -> tuple[str, ...]:
         for part in found.design.parts
         if part.name not in judged and not isinstance(part.shape, Weight)
     )
+
+
+def _plates(found: "Examination") -> tuple[str, ...]:
+    """Return the parts that are judged as strips: under wind and named loads, not under people."""
+    return tuple(one.name for one in found.members.judged if not one.forces)
 
 
 def _open_seams(found: "Examination") -> tuple[str, ...]:

@@ -189,17 +189,9 @@ def strength_unchecked(examination: Examination) -> str:
         kinds = _stuffs(examination)
         full = f"The strength of the {kinds} was not checked: bending, splitting, panels under wind"
         return f"{full}{_reasons(examination)}."
-    judged = [one.name for one in examination.members.judged]
-    loaded = [one.name for one in examination.members.judged if one.loads]
-    both = " and named loads" if loaded == judged else ""
-    alone = f"of {joined(judged)} only bending and shear under wind{both} were judged"
-    if loaded and not both:
-        alone += f", of {joined(loaded)} under named loads too"
-    if not parts:
-        return f"The strength of wood and metal was not checked in full: {alone}."
     names = [part.name for part in parts]
     said = joined(names) if len(names) <= _NAMED else f"{len(names)} of its parts"
-    return f"The strength of {said} was not checked; {alone}{_reasons(examination)}."
+    return f"The strength of {said} was not checked{_reasons(examination)}."
 
 
 def _reasons(examination: Examination) -> str:

@@ -1,5 +1,7 @@
 """What to do about each check that no holding down mends, in words."""
 
+from dataclasses import replace
+
 from ..checks.examination import Examination
 from ..checks.judging import Check, Kind
 from . import messages
@@ -9,16 +11,23 @@ from .joint_advice import joint_remedy
 from .joint_words import joint_of, sized
 from .spacing_words import spacing_of, spacing_remedy
 
+_WAYS = 2
+"""So many ways to make a joint hold are told beside the word, one where there
+is more to mend; `size` tells all of them."""
+
 
 def mends(found: Examination, checks: tuple[Check, ...], facts: Facts) -> list[str]:
     """Return what to do about checks that fail, in their order."""
-    return [_mend(found, check, facts) for check in checks]
+    most = _WAYS if len(found.verdict.to_mend) == 1 else 1
+    return [_mend(found, check, facts, most) for check in checks]
 
 
-def _mend(found: Examination, check: Check, facts: Facts) -> str:
+def _mend(found: Examination, check: Check, facts: Facts, most: int) -> str:
     match check.kind:
         case Kind.JOINT if (joint := joint_of(found, check)) is not None:
-            return _asked(check, joint_remedy(sized(found, joint), facts.amounts))
+            sizing = sized(found, joint)
+            few = replace(sizing, remedies=sizing.remedies[:most])
+            return _asked(check, joint_remedy(few, facts.amounts))
         case Kind.SEAM if (seam := seam_of(found, check)) is not None:
             return _asked(check, seam_remedy(found, seam, facts.amounts))
         case Kind.SPACING if (room := spacing_of(found, check)) is not None:

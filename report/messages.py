@@ -38,7 +38,7 @@ TOO_WEAK = "{what} too weak for {under}"
 WEAK_PARTS = {Kind.JOINT: "joint", Kind.MEMBER: "part", Kind.SEAM: "body with seams"}
 WEAK_MANY = {Kind.JOINT: "joints", Kind.MEMBER: "parts", Kind.SEAM: "bodies with seams"}
 FAILS = {
-    Kind.SPACING: "fasteners of {names} are too close to an end, an edge or each other",
+    Kind.SPACING: "fasteners stand where wood splits",
     Kind.RACKING: "it racks",
     Kind.LOOSE: "its loose {names} will not stay on",
     Kind.LOAD: "it does not stand {names}",
@@ -112,7 +112,7 @@ IN_WIND = "in {wind}"
 WHEN = {"push": "when it is pushed", "climb": "when it is climbed on"}
 UNDER_LOAD = "under '{load}'"
 LOAD = "does not stand it: a wider or heavier foot, or anchors made for it"
-SPACING = "{has} {where} where {needs} keeps the wood from splitting: {ways}"
+SPACING = "{has} {where}, where {needs} keeps it from splitting: {ways}"
 NEAR = {
     Near.END: "from an end of {part}",
     Near.EDGE: "from an edge of {part}",
@@ -122,7 +122,7 @@ BLOCKS_OF_BOTH = "both pieces"
 DRILLED = "drill lead holes (predrilled = true)"
 FEWER = "fewer of them, wider apart"
 THINNER = "some no thicker than {thick}"
-FARTHER = "set them farther in ('points'), or make the piece larger"
+FARTHER = "set farther in ('points')"
 RACKING = "braces across the corners: it leans over sideways"
 MORE_MENDS = "and {n} more: yardfast check FILE --numbers"
 
@@ -153,14 +153,14 @@ TOPICS = {
     Topic.SEAMS: "seams",
     Topic.SEAMS_UNDER_LOADS: "seams under loads",
     Topic.UNDER_LOADS: "what carries '{of}'",
+    Topic.UNDER_PEOPLE: "{of} under people",
     Topic.GUY_ENDS: "where guys are tied",
-    Topic.SNOW: "snow",
+    Topic.LAID_ON: "snow; what is hung on it",
     Topic.PEOPLE: "people",
-    Topic.HUNG_ON: "what is hung on it",
     Topic.WHEEL: "hub and axle",
-    Topic.DECAY: "rot",
+    Topic.IN_TIME: "rot",
 }
-"""What was not looked at, in a word or two; sway and how often it blows so stand in full only."""
+"""What was not looked at, in a word or two; how often it blows so stands in full only."""
 
 NEXT = {
     "anchors": "{anchors} into the file",
@@ -254,6 +254,10 @@ NOT_CHECKED = {
     Topic.SEAMS_UNDER_LOADS: (
         "Seams are judged by the wind alone: what {of} asks of them was not checked."
     ),
+    Topic.UNDER_PEOPLE: (
+        "Plates and walls were not judged under people who push or climb: {of}; their joints and "
+        "what carries them were."
+    ),
     Topic.TWIST: ("Whether wind off its middle turns the post in the ground was not checked."),
     Topic.SLAB: "No bolt and no slab was checked: what a bolt holds depends on both.",
     Topic.SOIL: (
@@ -264,9 +268,9 @@ NOT_CHECKED = {
         "How the guys are fastened to the piece was not checked, nor whether it bears their pull "
         "there."
     ),
-    Topic.SNOW: "Snow and ice were not counted: they load roofs and decks, and never help here.",
-    Topic.HUNG_ON: (
-        "Nothing hung on it was counted: lights, banners, wreaths, vines, flower boxes."
+    Topic.LAID_ON: (
+        "Snow, ice and what is hung on it (lights, banners, wreaths, vines, flower boxes) were not "
+        "counted: they load it, and never help here."
     ),
     Topic.WHEEL: (
         "{blades}hub, axle and bearing of {of} were not checked, nor how fast it may run."
@@ -274,10 +278,10 @@ NOT_CHECKED = {
     Topic.PEOPLE: (
         "People who push, lean on or climb it were not judged; the push that tips it is stated."
     ),
-    Topic.SWAY: (
-        "Flutter and shaking were not looked at: wind is taken as a steady push, as long as a gust."
+    Topic.IN_TIME: (
+        "Flutter and shaking were not looked at (wind is taken as a steady push, as long as a "
+        "gust), nor rot, rust, frost heave and settling of the ground."
     ),
-    Topic.DECAY: "Rot, rust, frost heave and settling of the ground were not counted.",
 }
 """What was not looked at, in a full sentence each."""
 

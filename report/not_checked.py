@@ -11,6 +11,7 @@ from .member_words import strength_unchecked
 from .remark import are_many, capital, joined
 
 _NAMED = 6
+_PARTS = (Topic.SEAMS, Topic.UNDER_PEOPLE)
 
 
 def not_checked(examination: Examination) -> tuple[str, ...]:
@@ -36,7 +37,7 @@ def _said(found: Examination, one: NotLookedAt) -> str:
             wind = Amounts(found.design.units == "metric").gust(found.site.wind, "near")
             return messages.HOW_OFTEN_UNKNOWN[code].format(wind=wind)
         case topic:
-            of = one.of if topic is Topic.SEAMS else [f"'{name}'" for name in one.of]
+            of = one.of if topic in _PARTS else [f"'{name}'" for name in one.of]
             anchor = anchor_word(found) if topic is Topic.SOIL else ""
             return messages.NOT_CHECKED[topic].format(of=joined(of), anchor=anchor)
 

@@ -7,6 +7,7 @@ from . import messages
 from .amounts import Amounts
 
 _LEAST = 1.0e-3
+_WAYS = 2
 
 
 def spacing_of(examination: Examination, check: Check) -> SpacingFound | None:
@@ -40,4 +41,6 @@ def spacing_remedy(found: SpacingFound, amounts: Amounts) -> str:
         ways.append(messages.THINNER.format(thick=amounts.measure(found.thickest, "m", 2)))
     if nearest.near is not Near.EACH_OTHER:
         ways.append(messages.FARTHER)
-    return messages.SPACING.format(has=has, where=where, needs=needs, ways=", or ".join(ways))
+    return messages.SPACING.format(
+        has=has, where=where, needs=needs, ways=", or ".join(ways[:_WAYS])
+    )

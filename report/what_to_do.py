@@ -5,7 +5,6 @@ from math import ceil
 
 from ..checks.judging import Check, Kind
 from ..checks.limits import GREATEST_GUST
-from ..checks.not_looked_at import Topic
 from ..checks.verdict import Reason, Verdict, Way, Word, most
 from . import messages
 from .facts import Facts
@@ -255,7 +254,7 @@ def not_looked_at_row(verdict: Verdict) -> Row:
     said: list[str] = []
     for one in verdict.not_looked_at:
         message = messages.TOPICS.get(one.topic)
-        if message is None or (one.topic is Topic.STRENGTH and not one.of):
+        if message is None:
             continue
         said.append(message.format(of=few(one.of, most=2)))
     return Row("Not looked at", "; ".join(said))

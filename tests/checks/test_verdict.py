@@ -25,6 +25,7 @@ from yardfast.checks.verdict import (
     Word,
     verdict_of,
 )
+from yardfast.loads.site import Site
 
 
 def found_of(*key):
@@ -87,10 +88,25 @@ def test_what_is_held_needs_no_other_way():
 def test_what_was_not_looked_at_is_data():
     verdict = found_of(Word.TIE_IT_DOWN, Reason.MOVES).verdict
     topics = [one.topic for one in verdict.not_looked_at]
-    assert {Topic.SNOW, Topic.HUNG_ON, Topic.DECAY, Topic.SOIL, Topic.STRENGTH} <= set(topics)
+    assert {Topic.LAID_ON, Topic.IN_TIME, Topic.SOIL} <= set(topics)
     fastening = next(one for one in verdict.not_looked_at if one.topic is Topic.FASTENING)
     assert fastening.of == verdict.unfastened == ("tower", "gallery", "roof")
     assert verdict.carrying == ("tower",)
+    assert all(one.of for one in verdict.not_looked_at if one.topic is Topic.STRENGTH)
+
+
+@pytest.mark.parametrize("people", ["children", None])
+def test_plates_are_told_to_be_judged_without_people_where_people_come(people):
+    found = found_of(Word.TIE_IT_DOWN, Reason.MOVES)
+    site = replace(found.site, people=people)
+    drawn = replace(found.design, tables={**found.design.tables, Site: site})
+    again = examine(drawn)
+    told = [x.of for x in again.verdict.not_looked_at if x.topic is Topic.UNDER_PEOPLE]
+    walls = {one.name for one in again.members.judged if one.role == "wall panel"}
+    assert walls
+    assert bool(told) is (people is not None)
+    assert all(walls <= set(of) for of in told)
+    assert "foot" not in {name for of in told for name in of}  # a ring of sticks, under all cases
 
 
 def test_good_words_are_three():

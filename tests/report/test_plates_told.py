@@ -112,7 +112,7 @@ def test_what_was_not_judged_says_why():
     unchecked = Result(told(material="PVC")).to_dict()["not_checked"]
     (said,) = [sentence for sentence in unchecked if "strength" in sentence]
     assert "house: no published strength of its stuff in this size is at hand" in said
-    assert said.startswith("The strength of house was not checked; of roof only")
+    assert said.startswith("The strength of house was not checked (house: no published")
 
 
 def test_members_in_the_result_carry_where_and_level():

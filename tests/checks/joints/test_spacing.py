@@ -168,9 +168,7 @@ def test_thick_ones_with_no_room_fail_and_are_told():
     assert check.unit == "m"
     assert found.verdict.word is Word.COMES_APART
     remedy = spacing_remedy(found.spacings[0], Amounts(metric=False))
-    assert remedy.startswith(
-        "0.8 in from an edge of post where 1.5 in keeps the wood from splitting"
-    )
+    assert remedy.startswith("0.8 in from an edge of post, where 1.5 in keeps it from splitting")
 
 
 def test_what_is_offered_has_room():
