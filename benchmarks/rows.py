@@ -74,6 +74,7 @@ def commands(folder: str) -> Iterator[list[str]]:
             yield ["size", str(file), *more]
         yield ["cuts", str(file), "--format", "json"]
         yield ["label", str(file)]
+        yield ["compare", str(file)]
         yield ["draw", str(file), "-o", f"{folder}/{file.stem}.svg"]
     for kind in ("materials", "grounds", "fasteners"):
         yield [kind]

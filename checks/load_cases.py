@@ -12,8 +12,8 @@ from ..design.structure import GRAVITY, WEIGHINGS, Structure, Weighing
 from ..loads.combinations import Factors
 from ..loads.given import GivenLoad
 from ..statics.wrench import wrench
-from .adjustments import wind_over
 from .point_loads import PointLoads
+from .timber.books import wind_over
 
 T = TypeVar("T")
 

@@ -4,12 +4,10 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from .. import references
 from ..design import plane
 from ..design.placing import Body
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
-from ..loads.asce7.closed_tops import strip_suction
 from ..loads.exposed import Exposed
 from ..loads.lids import from_above
 from ..loads.methods import Method
@@ -47,9 +45,7 @@ class LocalWind:
 
     def on_top(self, body: Body, slope: float) -> float:
         """Return the coefficient of the suction on one panel of a roof or lid."""
-        corners = plane.narrowest_box(from_above(body))
-        long, short = np.linalg.norm(np.diff(corners[:3], axis=0), axis=1).tolist()
-        return self.figures.local_suction(slope, body.top, (long, short))
+        return self.figures.local_suction(slope, body.top, _sides(body))
 
 
 def local_wind(structure: Structure, exposed: Exposed, method: Method) -> LocalWind:
@@ -78,10 +74,14 @@ def local_wind(structure: Structure, exposed: Exposed, method: Method) -> LocalW
 def overhang_pressure(local: LocalWind, body: Body, i: int, slope: float = 0.0) -> float:
     """Return the unfactored uplift in Pa on what stands out of a body beyond what bears it.
 
-    The greatest suction on a level top with the pressure beneath a windward overhang, or that on a
-    small part of a roof, which on an overhang has the pressure beneath it in.
+    By the book's own figure, with the pressure beneath it.
     """
-    row = references.table("wind/uplift").one("place", "beneath a windward overhang")
-    from_strips = float(strip_suction(1.0).max()) + float(row["coefficient"])
-    coefficient = max(from_strips, local.on_top(body, slope))
+    coefficient = local.figures.overhang(slope, body.top, _sides(body))
     return max(coefficient * float(local.velocity[i]), local.least)
+
+
+def _sides(body: Body) -> tuple[float, float]:
+    """Return the sides in m of the narrowest box round a body in plan."""
+    corners = plane.narrowest_box(from_above(body))
+    long, short = np.linalg.norm(np.diff(corners[:3], axis=0), axis=1).tolist()
+    return long, short

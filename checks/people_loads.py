@@ -10,7 +10,7 @@ from ..design.shapes.shape import Array
 from ..design.structure import Structure
 from ..loads.given import GivenLoad
 from ..statics.graph import swings
-from .adjustments import wind_over
+from .timber.books import wind_over
 
 WAYS = 8
 """People push toward so many sides."""

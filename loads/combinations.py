@@ -44,6 +44,11 @@ class Factors:
         return self.helping, self.hurting
 
 
+NDS, EN1995 = TIMBER = ("NDS", "EN 1995")
+"""The books of timber: what ``[site] timber`` may be."""
+
+_AND = ", "
+
 EQUILIBRIUM, STRENGTH = "EQU", "STR"
 """The two limit states of EN 1990: what stands as a rigid body, and what may break."""
 
@@ -67,8 +72,23 @@ def factors_of_parts(site: Site) -> Factors:
 
 
 def resistance_basis(site: Site) -> str:
-    """Return the basis on which wood and fasteners resist: NDS LRFD stands against EN 1990."""
-    return "strength" if site.basis == EQUILIBRIUM else site.basis
+    """Return the basis on which wood and fasteners resist, by the book of timber of the site.
+
+    It is called as the site's own, "strength" against EN 1990; by EN 1995-1-1 with that name
+    before it. ``level_of`` and ``timber_of`` take it apart.
+    """
+    level = "strength" if site.basis == EQUILIBRIUM else site.basis
+    return f"{EN1995}{_AND}{level}" if site.timber == EN1995 else level
+
+
+def level_of(basis: str) -> str:
+    """Return "allowable", "strength" or "service": how high loads are that a basis resists."""
+    return basis.rsplit(_AND, 1)[-1]
+
+
+def timber_of(basis: str) -> str:
+    """Return the book of timber by which a basis resists: "NDS" or "EN 1995"."""
+    return EN1995 if basis.startswith(EN1995) else NDS
 
 
 def _of(basis: str, safety: float) -> Factors:

@@ -13,6 +13,7 @@ from ..design.row import Row
 from ..design.shapes.shape import Array
 from .asce7.standard import ASCE7
 from .boards import Board
+from .combinations import EN1995, NDS
 from .en1991.standard import EN1991
 from .gust.standard import GUST
 from .shape_coefficients import Coefficient
@@ -131,6 +132,11 @@ class WindStandard(Protocol):
 
 STANDARDS: tuple[WindStandard, ...] = (GUST, ASCE7, EN1991)
 """Every book that there is, in the order in which people are told."""
+
+
+def timber_with(method: str) -> str:
+    """Return the book of timber that goes with a method where the site names none."""
+    return EN1995 if method in EN1991.names else NDS
 
 
 def methods() -> tuple[str, ...]:

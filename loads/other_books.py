@@ -5,7 +5,7 @@ from dataclasses import replace
 from .combinations import SAFETY_DEFAULT
 from .en1991.standard import EN1991, NEAREST
 from .gust.standard import FORECAST
-from .methods import methods, standard_of
+from .methods import methods, standard_of, timber_with
 from .site import OPEN_COUNTRY, Site
 
 
@@ -41,7 +41,10 @@ def _moved(site: Site, method: str) -> Site:
     if exposure is None:
         back = {terrain: letter for letter, terrain in NEAREST.items()}
         exposure = back.get(site.terrain or "", OPEN_COUNTRY)
-    there = replace(site, method=method, basis=basis, safety=site.safety if kept else safety)
+    timber = site.timber if site.timber_given else timber_with(method)
+    there = replace(
+        site, method=method, basis=basis, timber=timber, safety=site.safety if kept else safety
+    )
     return book.in_surroundings(replace(there, exposure=exposure, terrain=None), exposure)
 
 

@@ -50,7 +50,7 @@ def roof_planes(body: Body, closed: BaseGeometry) -> list[RoofPlane]:
     ]
     level = closed.difference(plane.union_of([one.region for one in found])) if found else closed
     if level.area > 1e-9:
-        found.append(RoofPlane(level, 0.0, np.array([1.0, 0.0])))
+        found.append(RoofPlane(level, 0.0, np.zeros(2)))
     return found
 
 

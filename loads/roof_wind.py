@@ -50,9 +50,7 @@ class Board:
 
     def level(self, plan: BaseGeometry) -> "Board":
         """Return a part of it, as level, by its ``plan``."""
-        height = float(self.place(plane.centroids(np.array(self.region)))[2])
-        up = np.array([0.0, 0.0, 1.0])
-        return Board(plan, np.eye(3)[:, :2], height * up, up, 0.0, self.fall)
+        return level_board(plan, float(self.place(plane.centroids(np.array(self.region)))[2]))
 
     def place(self, points: Array) -> Array:
         """Return points (…, 2) of its own axes on the site (…, 3)."""
@@ -76,6 +74,19 @@ def board_of(body: Body) -> Board | None:
     fall = up[:2] / run if run > 1e-9 else np.array([1.0, 0.0])
     slope = degrees(atan2(run, float(up[2]))) if run > 1e-9 else 0.0
     return Board(region, body.rotation[:, columns], body.origin + normal * middle, up, slope, fall)
+
+
+def level_board(plan: BaseGeometry, height: float) -> Board:
+    """Return a level board of that ``plan``, ``height`` m up."""
+    up = np.array([0.0, 0.0, 1.0])
+    return Board(plan, np.eye(3)[:, :2], height * up, up, 0.0, np.array([1.0, 0.0]))
+
+
+def slab_of(body: Body, plan: BaseGeometry) -> Board | None:
+    """Return what is level all over its ``plan`` as a board at its mid-height; None with slopes."""
+    if any(one.slope > 0.0 for one in roof_planes(body, plan)):
+        return None
+    return level_board(plan, 0.5 * (body.bottom + body.top))
 
 
 def slopes_of(body: Body, closed: BaseGeometry) -> tuple[list["Face"], bool]:

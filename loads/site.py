@@ -15,7 +15,7 @@ class Site:
     is B, C or D, or None where the method does without. ``slope`` in rad, ``elevation`` in m;
     None where the file does not say. ``gusts`` maps a return period in years to a forecast gust
     in m/s; ``peaks`` in m/s are a record of the place's own, one ``peaks_per`` year or day.
-    ``basis`` and ``safety`` are resolved: never None.
+    ``basis``, ``safety`` and ``timber``, the book for wood and fasteners, are resolved: never None.
 
     Of EN 1991-1-4 alone: ``terrain`` 0 to IV, and what a National Annex says: factors of direction,
     season and probability on the speed, ``turbulence_factor`` k_I, ``air_density`` in kg/m3 and
@@ -33,6 +33,8 @@ class Site:
     slope: float | None = None
     elevation: float | None = None
     topographic: float | None = None
+    timber: str = "NDS"
+    timber_given: bool = False
     basis: str = "service"
     basis_given: bool = False
     safety: float = 1.5

@@ -6,12 +6,12 @@ from ..design.bounds import AIR, ANNEX, ELEVATION, OROGRAPHY, SAFETY, TOPOGRAPHI
 from ..design.row import Row
 from ..design.schema import Key, TableSpec
 from ..materials import grounds
-from .combinations import SAFETY_DEFAULT
+from .combinations import SAFETY_DEFAULT, TIMBER
 from .en1991.peak_pressure import terrains
 from .en1991.standard import ANNEX_KEYS, EN1991
 from .exposure import EXPOSURES
 from .gust_record import read_record
-from .methods import methods, standard_of
+from .methods import methods, standard_of, timber_with
 from .site import Site
 
 _TREES = "'houses and trees', if they stand all round for 1,500 ft; else 'open'"
@@ -91,6 +91,11 @@ _BASIS_WORDS = {
     "asd": "'allowable'",
 }
 
+_TIMBER_WORDS = {
+    **dict.fromkeys(("en 1995-1-1", "eurocode 5", "eurocode", "ec5"), "'EN 1995'"),
+    **dict.fromkeys(("nds 2018", "awc", "american", "asd", "lrfd"), "'NDS'"),
+}
+
 _KEYS = (
     Key(
         "method",
@@ -135,6 +140,7 @@ _KEYS = (
     Key("elevation", "length", bounds=ELEVATION),
     Key("topographic", "number", bounds=TOPOGRAPHIC),
     Key("basis", "choice", choices=("allowable", "strength", "service", "EQU"), words=_BASIS_WORDS),
+    Key("timber", "choice", choices=TIMBER, words=_TIMBER_WORDS),
     Key("safety", "number", bounds=SAFETY),
     Key("people", "choice", choices=("children", "public", "none")),
     Key("hurricane", "flag"),
@@ -201,6 +207,8 @@ def _site(row: Row) -> Site | None:
         turbulence_factor=row.quantity("turbulence_factor"),
         air_density=row.quantity("air_density"),
         orography=row.quantity("orography"),
+        timber=row.text("timber") or timber_with(method),
+        timber_given=row.given("timber"),
         basis=basis,
         basis_given=row.given("basis"),
         safety=safety or (SAFETY_DEFAULT if basis == "service" else 1.0),

@@ -8,6 +8,14 @@ from ..design.placing import Body
 from ..design.shapes.shape import Array
 from .roof_wind import Board, RoofWind
 
+OVERHANG = "beneath a windward overhang"
+VESSEL_FLOOR = "floor of an open vessel"
+OPEN_SIDE = "roof over an open side"
+FREE_LIFTED, FREE_PRESSED = "free panel lifted", "free panel pressed"
+
+PLACES = (OVERHANG, VESSEL_FLOOR, OPEN_SIDE, FREE_LIFTED, FREE_PRESSED)
+"""Places that the figures of tops and roofs leave out; each book has its own coefficient."""
+
 
 class Tops(Protocol):
     """The figures of one book. Suction is upward and above 0, times the velocity pressure.
@@ -68,7 +76,7 @@ class Tops(Protocol):
     def on_slopes(
         self, body: Body, closed: BaseGeometry, along: Array, obstructed: Array
     ) -> RoofWind:
-        """Return the wind on a free roof with slopes, or a slab; ``closed`` is its plan."""
+        """Return the wind on a free roof with slopes; ``closed`` is its plan."""
         ...
 
     def inside(self, open_to_wind: bool) -> float:
@@ -79,6 +87,17 @@ class Tops(Protocol):
         """Return the coefficient on one panel of a wall or slope, "inward" or "outward".
 
         With that of the air inside.
+        """
+        ...
+
+    def beside(self, place: str) -> float:
+        """Return the coefficient of another place of ``PLACES``, above 0 whichever way it acts."""
+        ...
+
+    def overhang(self, slope: float, h: float, sides: tuple[float, float]) -> float:
+        """Return the suction on what stands out beyond what bears it, pressure beneath and all.
+
+        ``slope`` in degrees, ``h`` its height above ground and ``sides`` of the whole in m.
         """
         ...
 

@@ -1,8 +1,8 @@
 """Suction on what is closed above: lids, decks, roofs and the floors of open vessels.
 
-Closed tops and free roofs by the figures of each book; the other coefficients and where each
-belongs are in references/wind/uplift.csv. They act on the area in plan, with the wind, at its
-centroid. Nothing on what lies on the ground, on solid posts, or on slopes steeper than 60 degrees.
+Closed tops, free roofs and what else is lifted by the figures of each book (``tops.py``). They act
+on the area in plan, with the wind, at its centroid. Nothing on what lies on the ground, on solid
+posts, or on slopes steeper than 60 degrees.
 """
 
 from collections.abc import Sequence
@@ -13,7 +13,6 @@ import numpy as np
 from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
 
-from .. import references
 from ..design import plane
 from ..design.outlines import downwind_axes
 from ..design.placing import Body
@@ -36,10 +35,10 @@ from .lids import (
     vessel_floors,
 )
 from .roof_planes import roof_planes
-from .roof_wind import RoofWind, board_of
+from .roof_wind import RoofWind, board_of, slab_of
 from .shape_coefficients import Coefficient
 from .signs import openings_factor
-from .tops import Tops
+from .tops import OPEN_SIDE, OVERHANG, VESSEL_FLOOR, Tops
 from .visible import silhouette
 
 BLOWS_IN = (75.0, 60.0)
@@ -132,8 +131,6 @@ def _surfaces(
     Free roofs (bodies, D, R, 8) are None where there are none.
     """
     bodies = structure.bodies
-    rows = references.table("wind/uplift").rows
-    coefficient = {row["place"]: float(row["coefficient"]) for row in rows}
     along = downwind_axes(azimuths)
     area = np.zeros((len(bodies), len(azimuths)))
     moment = np.zeros((len(bodies), len(azimuths), 2))
@@ -165,13 +162,13 @@ def _surfaces(
                 moment[i] += its * share
                 for k, region in _windward_overhangs(structure, body, exposed, along):
                     c = np.zeros(len(azimuths))
-                    c[k] = coefficient["beneath a windward overhang"] * share
+                    c[k] = figures.beside(OVERHANG) * share
                     add(i, region, c)
         for floor in vessel_floors(structure, i):
-            add(i, floor, coefficient["floor of an open vessel"])
+            add(i, floor, figures.beside(VESSEL_FLOOR))
         for outward, roof in _open_sides(structure, i):
             off = np.degrees(np.arccos(np.clip(-(along @ outward), -1.0, 1.0)))
-            add(i, roof, coefficient["roof over an open side"] * _between(*BLOWS_IN, off))
+            add(i, roof, figures.beside(OPEN_SIDE) * _between(*BLOWS_IN, off))
     for i in range(len(bodies)):
         # the air inside presses what closes a body away from its floor
         inside = figures.inside(breathes(structure, i)) if closed_in(structure, i) else 0.0
@@ -222,7 +219,7 @@ def free_roof(
     figures: Tops,
 ) -> RoofWind:
     """Return the wind on a free roof or a leaning board; ``plan`` is what nothing covers of it."""
-    board = board_of(body)
+    board = board_of(body) or slab_of(body, plan)
     if board is None:
         return figures.on_slopes(body, plan, along, obstructed)
     open_ = body.shape.solidity if isinstance(body.shape, (Panel, Plate)) else 1.0

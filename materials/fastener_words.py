@@ -57,8 +57,14 @@ _MARKS = str.maketrans({**dict.fromkeys("″”“„＂", '"'), **dict.fromkeys
 _WORD = re.compile(r"(?<![\w-])[a-z]+(?:-[a-z]+)*")
 _DESIGNATION = re.compile(
     r"(?P<penny>\d+)\s*-?\s*(?:d|penny)\b|(?:#|no\b\.?)\s*(?P<number>\d+)"
-    r"|(?P<gauge>\d+)\s*-?\s*(?:ga\b\.?|gauge)|(?P<dash>rsrs-\d\d)"
+    r"|(?P<gauge>\d+)\s*-?\s*(?:ga\b\.?|gauge)|(?P<dash>rsrs-\d\d)|\bm\s?(?P<metric>\d+)\b"
 )
+_COACH = re.compile(r"\bcoach (?=screws?\b|bolts?\b)")
+"""British for lag screws and carriage bolts."""
+_IN_MM = re.compile(r"(?<![\w/#.])(\d+(?:[.,]\d+)?)\s*x\s*(\d+(?:[.,]\d+)?)\s*(?=mm\b)")
+"""Diameter by length, one unit behind both, as metric fasteners are sold."""
+_AFTER_M = re.compile(r"(?<=x )(\d+)(?=\s|$)(?!\s*(?:mm|cm|in|\"))")
+"""A bare length behind M10: mm."""
 _CROWN = re.compile(r"(?P<size>\d+\s*/\s*\d+|\d*\.?\d+)\s*(?:inch|in\b\.?|\")?\s*-?\s*(?=crown)")
 _THICKEST = 1.25
 """Inches: the thickest row of NDS for lag screws."""
@@ -90,6 +96,7 @@ def read_words(text: str) -> Words:
     length cannot be read or no fastener has the diameter.
     """
     plain = " ".join(text.translate(_MARKS).casefold().split())
+    plain = _metric(plain)
     facts: dict[str, str] = {}
     designated = _DESIGNATION.search(plain)
     designation = None if designated is None else _designation(designated)
@@ -121,11 +128,29 @@ def read_words(text: str) -> Words:
     return Words(text.strip(), facts, designation, diameter, length, crown)
 
 
+def _metric(plain: str) -> str:
+    """Return words with units behind both of ``5 x 60 mm`` and behind the length of ``m10 x 150``.
+
+    Coach screws and bolts become what they are called here.
+    """
+    plain = _IN_MM.sub(
+        lambda both: f"{both[1].replace(',', '.')} mm x {both[2].replace(',', '.')} ", plain
+    )
+    if re.search(r"\bm\s?\d", plain):
+        plain = _AFTER_M.sub(r"\1 mm", plain)
+    called = {"screw": "lag ", "bolt": "carriage "}
+    return _COACH.sub(
+        lambda one: called["bolt" if "bolt" in plain[one.end() :] else "screw"], plain
+    )
+
+
 def _designation(match: re.Match[str]) -> str:
     if match["penny"]:
         return f"{match['penny']}d"
     if match["number"]:
         return f"#{match['number']}"
+    if match["metric"]:
+        return f"M{match['metric']}"
     return f"{match['gauge']} ga" if match["gauge"] else match["dash"].upper()
 
 

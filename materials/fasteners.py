@@ -26,7 +26,8 @@ def find(text: str) -> Fastener:
 
     Nails by pennyweight and sort (``'16d sinker'``), screws by number and staples by gauge, lag
     screws and bolts by fraction (``'3/8 lag screw 4 in'``), nails and screws also by diameter and
-    length (``'nail 0.131 in x 2 1/2 in'``). KeyError, with the nearest name, for one that is not
+    length (``'nail 0.131 in x 2 1/2 in'``), metric ones as they are sold (``'M10 bolt 150 mm'``,
+    ``'5 x 60 mm wood screw'``). KeyError, with the nearest name, for one that is not
     known; ValueError for a length that cannot be read or that it is not made in.
     """
     words = read_words(text)
@@ -256,11 +257,11 @@ def _sized(words: Words, kind: str, column: str) -> Row | None:
         if row is None:
             raise _unknown(words)
         return row
-    for row in _tables()[kind].values():
-        nominal = float(row[column])
-        if words.diameter and abs(words.diameter / units.factor("in") - nominal) <= _MOST_APART:
-            return row
-    return None
+    if not words.diameter:
+        return None
+    inches = words.diameter / units.factor("in")
+    near = min(_tables()[kind].values(), key=lambda row: abs(float(row[column]) - inches))
+    return near if abs(float(near[column]) - inches) <= _MOST_APART else None
 
 
 def _named(kind: str, name: str) -> Row | None:

@@ -26,7 +26,7 @@ class Sheet:
     ``shear`` in N/m is what its layers hold against rolling over each other, F_s(Ib/Q), and
     ``through`` in N/m its shear through the thickness, F_v t_v. Reference values, dry, ten years
     of load: (along, across) the grain of its face. ``unread`` names the sources of what was
-    written from memory.
+    written from memory; ``material`` and ``thickness`` in m say what it is.
     """
 
     span_rating: str
@@ -37,6 +37,8 @@ class Sheet:
     source: str
     confidence: str
     unread: str
+    material: str = ""
+    thickness: float = 0.0
 
 
 def find(material: str, thickness: float) -> Sheet | None:
@@ -77,4 +79,6 @@ def find(material: str, thickness: float) -> Sheet | None:
         row["source"],
         weakest(each["confidence"] for each in rows),
         "; ".join(dict.fromkeys(recalled)),
+        material,
+        thickness,
     )

@@ -170,7 +170,8 @@ def _held(seam: "SeamFound", amounts: Amounts) -> str:
     through = f", {amounts.measure(holds.head, 'N')} at its {head}" if isfinite(holds.head) else ""
     mode = f" (mode {holds.mode})" if holds.mode else ""
     return (
-        f"By NDS it holds {amounts.measure(holds.out, 'N')} against pulling out{through}, and "
+        f"By {holds.book} it holds {amounts.measure(holds.out, 'N')} against pulling out{through}, "
+        "and "
         f"{amounts.measure(holds.sideways, 'N')} sideways{mode}."
     )
 

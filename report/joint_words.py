@@ -40,6 +40,7 @@ _REASONS = {
     "nothing left under the head": (
         "Its flat head is let in as deep as the piece is thick: nothing is left to hold it."
     ),
+    "not outdoors": "EN 1995-1-1 gives this sheet no value in the open: nothing is counted.",
     "no washer value": "No value is held here for washers on this wood: pull is not counted.",
 }
 
@@ -155,7 +156,7 @@ def _governs(examination: Examination, joint: JointFound, amounts: Amounts) -> s
     )
     mode = f" (mode {holds.mode}: {_MODES[holds.mode]})" if holds.mode else ""
     return (
-        f"The {row.fastener.name}{where}{of_all} is used most: {pulled}; by NDS it holds "
+        f"The {row.fastener.name}{where}{of_all} is used most: {pulled}; by {holds.book} it holds "
         f"{amounts.measure(holds.out, 'N')} against pulling out{through}, and "
         f"{amounts.measure(holds.sideways, 'N')} sideways{mode}."
     )
@@ -178,7 +179,7 @@ def _lasting(joint: JointFound) -> str:
     """Say how much less is held of what lasts longer than a gust."""
     if joint.longer <= 1.0:
         return ""
-    way = " sideways" if joint.row.fastener.kind == "bolt" else ""
+    way = " sideways" if joint.fasteners.holds.for_good else ""
     return f"Under wind, which lasts less, it would hold {joint.longer:.3g} times as much{way}."
 
 

@@ -7,7 +7,9 @@ from ..checks.examination import Examination
 from ..checks.judging import Check, Kind
 from ..checks.members.columns import column_rule
 from ..checks.members.member_check import Member
+from ..checks.timber.books import values
 from ..design.shapes.weight import Weight
+from ..loads.combinations import resistance_basis
 from ..materials.lumber import Lumber
 from ..materials.metal import Metal
 from ..materials.plastic import Plastic
@@ -170,9 +172,9 @@ def member_unverified(examination: Examination) -> Iterator[str]:
     """Return a sentence for the strengths written from memory on which the answer rests."""
     found: dict[str, list[str]] = {}
     for one in examination.members.judged:
-        if one.stuff.confidence == MEMORY:
-            unread = one.stuff.unread if isinstance(one.stuff, Sheet) else one.stuff.source
-            found.setdefault(unread, []).append(one.name)
+        known = values(one.stuff, resistance_basis(examination.site))
+        if known.confidence == MEMORY:
+            found.setdefault(known.unread, []).append(one.name)
     for source, names in found.items():
         yield f"The strength of {joined(names)}: from memory of {source}."
 

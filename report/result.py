@@ -16,7 +16,9 @@ from ..checks.judging import Check
 from ..checks.members.member_check import Member
 from ..checks.seams.seam_demands import Seams
 from ..checks.seams.seam_fasteners import CLEAT
+from ..checks.timber.books import values
 from ..design.model import Design
+from ..loads.combinations import resistance_basis
 from ..units import Quantity
 from .assumptions import assumptions
 from .cautions import cautions
@@ -295,6 +297,7 @@ class Result:
         if self._kept is not None:
             return deepcopy(self._kept.object)
         found = self.examination
+        basis = resistance_basis(found.site)
         return {
             "format": FORMAT,
             "name": self.name,
@@ -305,7 +308,7 @@ class Result:
             "geometry": _geometry(found),
             "wind": _wind(found),
             "checks": [_check_object(found, check) for check in found.checks],
-            "members": [_member(one) for one in found.members.judged],
+            "members": [_member(one, basis) for one in found.members.judged],
             "seams": [_seams(found, one) for one in found.seams],
             "free_standing": None
             if found.free is None
@@ -442,7 +445,8 @@ def _envelope(check: Check) -> dict[str, float | None] | None:
     return {"least": _finite(least), "most": _finite(most)}
 
 
-def _member(one: Member) -> dict[str, Any]:
+def _member(one: Member, basis: str) -> dict[str, Any]:
+    known = values(one.stuff, basis)
     return {
         "part": one.name,
         "role": one.role,
@@ -453,8 +457,8 @@ def _member(one: Member) -> dict[str, Any]:
         "count": one.count,
         "deflection_m": one.deflection,
         "forces": _forces(one),
-        "source": one.stuff.source,
-        "confidence": one.stuff.confidence,
+        "source": known.source,
+        "confidence": known.confidence,
     }
 
 

@@ -11,6 +11,7 @@ from ..design.shapes.cutout import Cutout
 from ..design.shapes.flat import Panel
 from ..design.shapes.rotor import Rotor
 from ..loads.asce7.standard import ASCE7
+from ..loads.combinations import EN1995
 from ..loads.methods import standard_of
 from ..materials.fastener import Fastener
 from .assumptions import first_source, plain_source
@@ -52,6 +53,7 @@ def unverified(examination: Examination) -> tuple[str, ...]:
         *_wind(examination),
         *_factors(examination),
         *member_unverified(examination),
+        *_timber(examination),
         *_joints(examination),
     )
     return tuple(dict.fromkeys(found))
@@ -170,6 +172,14 @@ def _factors(examination: Examination) -> Iterator[str]:
     for push in references.table(_PUSHES).where("people", examination.site.people or ""):
         if push["confidence"] == MEMORY:
             yield _sentence(f"the push of {push['people']}", push["source"])
+
+
+def _timber(examination: Examination) -> Iterator[str]:
+    """Name the book of timber whose numbers are partly from memory, where anything rests on it."""
+    if examination.site.timber != EN1995:
+        return
+    if examination.joints or examination.members.judged or examination.fastened_seams:
+        yield _sentence("numbers of the equations for wood and fasteners", "EN 1995-1-1:2004")
 
 
 def _joints(examination: Examination) -> Iterator[str]:

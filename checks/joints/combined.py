@@ -39,14 +39,28 @@ def screws_use(
     return (T / size) * _used(T, withdrawal) + (V / size) * _used(V, lateral)
 
 
+def squares_use(
+    tension: ArrayLike, shear: ArrayLike, withdrawal: ArrayLike, lateral: ArrayLike
+) -> Array:
+    """Return sqrt((T/W)^2 + (V/Z)^2) (…), by EN 1995-1-1 of all but smooth nails, passing at 1.
+
+    Arguments and errors as ``nails_use``. Source: EN 1995-1-1:2004 8.3.3, Eq. 8.28, and 8.7.3.
+    """
+    T, V = not_negative("tension", tension), not_negative("shear", shear)
+    return np.hypot(_used(T, withdrawal), _used(V, lateral))
+
+
 USE: Mapping[str, Callable[[ArrayLike, ArrayLike, ArrayLike, ArrayLike], Array]] = {
     "nail": nails_use,
     "staple": nails_use,
     "wood screw": screws_use,
     "deck screw": screws_use,
     "lag screw": screws_use,
+    "linear": nails_use,
+    "squares": squares_use,
 }
-"""By kind of fastener; deck screws as wood screws, staples as nails (judgement)."""
+"""By kind of fastener; deck screws as wood screws, staples as nails (judgement).
+Other books name a law."""
 
 
 def fastener_use(

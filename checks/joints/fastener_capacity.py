@@ -1,4 +1,4 @@
-"""What one fastener of a joint holds: pulled out, its head pulled through, pushed sideways."""
+"""What one fastener of a joint holds by NDS: pulled out, through by its head, pushed sideways."""
 
 from dataclasses import dataclass, replace
 from math import inf
@@ -12,16 +12,20 @@ from .pulled_out import at_its_head, at_its_point, at_its_washer
 from .pushed_sideways import yields
 from .withdrawal import least_head
 
+SOURCE = "NDS 2018 12.4 with 12.2 and 12.3"
+
 
 @dataclass(frozen=True)
 class Capacity:
-    """What one fastener holds in N, adjusted for this joint: by NDS, and the Wood Handbook's mean.
+    """What one fastener holds in N, adjusted for this joint, and the Wood Handbook's mean.
 
     ``out`` against pulling out, ``head`` against its head pulling through (infinite where a plate
     or steel lies beneath it), ``sideways`` by the yield mode ``mode``. ``mean_out`` is the average
     load at which such fasteners came out in tests, None where no equation holds. Lengths in m:
     ``penetration`` into the piece that holds the point, of which ``holding`` holds;
     ``least_penetration`` is asked. ``reasons`` are words: why something counts nothing.
+    ``law`` is how pull and push add up (``fastener_use``), ``source`` the book's clauses;
+    ``for_good``: what is held against a pull does not depend on how long it lasts.
     """
 
     out: float
@@ -36,6 +40,14 @@ class Capacity:
     factor_sideways: float
     comes_out: bool
     reasons: tuple[str, ...] = ()
+    law: str = ""
+    source: str = SOURCE
+    for_good: bool = False
+
+    @property
+    def book(self) -> str:
+        """Return what people call the book by which it holds so much."""
+        return self.source.split(":")[0] if self.source.startswith("EN") else "NDS"
 
     @property
     def pull(self) -> float:
@@ -85,6 +97,8 @@ def capacity(fastener: Fastener, driven: Driven, basis: str) -> Capacity:
         factor_sideways=C_lateral,
         comes_out=comes_out,
         reasons=tuple(reasons),
+        law=known.kind,
+        for_good=known.kind == "bolt",
     )
 
 

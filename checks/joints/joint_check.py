@@ -27,7 +27,7 @@ from .most_used import MostUsed, held_for, most_used, used_by
 from .place import Place
 from .ties import Fastened, tie_of
 
-SOURCE = "NDS 2018 12.4 with 12.2 and 12.3; elastic equilibrium of the piece"
+SOURCE = "elastic equilibrium of the piece"
 
 
 @dataclass(frozen=True, eq=False)
@@ -74,7 +74,7 @@ class JointFound:
     @property
     def holds(self) -> Capacity:
         """Return what one fastener holds for as long as what governs lasts."""
-        return held_for(self.row, self.fasteners.holds, self.longer)
+        return held_for(self.fasteners.holds, self.longer)
 
 
 def judge_joint(row: JointRow, asked: Sequence[Asked], factors: Factors) -> JointFound:
@@ -131,7 +131,7 @@ def used_by_set(one: Asked) -> dict[str, Array]:
     for place, at in zip(one.joint.places, one.joint.at, strict=True):
         for fasteners in place.sets:
             tension, shear = _on_axis(held[:, :, at], fasteners.draws)
-            used = used_by(place.row, fasteners, longer, longer * tension, longer * shear)
+            used = used_by(fasteners, longer, longer * tension, longer * shear)
             for name, each in zip(names, used.max(axis=2), strict=True):
                 found[name] = np.maximum(found[name], each)
     return found
@@ -145,7 +145,7 @@ def _each_use(row: JointRow, one: Asked) -> Iterator[tuple[MostUsed, Mapping[str
         if place.row.name == row.name:
             for fasteners in place.sets:
                 tension, shear = _on_axis(held[:, :, at], fasteners.draws)
-                used = used_by(row, fasteners, longer, longer * tension, longer * shear)
+                used = used_by(fasteners, longer, longer * tension, longer * shear)
                 by_set: dict[str, float] = {}
                 for name, greatest in zip(names, used.max(axis=(1, 2)).tolist(), strict=True):
                     by_set[name] = max(by_set.get(name, 0.0), greatest)
@@ -200,7 +200,7 @@ def _on_axis(held: Array, draws: Array) -> tuple[Array, Array]:
 def _check(row: JointRow, cases: LoadCases, case: int, worst: MostUsed, factors: Factors) -> Check:
     """Return the check: the force on the fastener used most, against what it holds that way."""
     acts = cases.set_of(case)
-    used, holds = worst.used, held_for(row, worst.fasteners.holds, acts.longer)
+    used, holds = worst.used, held_for(worst.fasteners.holds, acts.longer)
     force = float(np.hypot(worst.tension, worst.shear)) if np.isfinite(worst.shear) else 0.0
     capacity = force / used if 0.0 < used < inf else 0.0
     if used == 0.0:
@@ -213,7 +213,7 @@ def _check(row: JointRow, cases: LoadCases, case: int, worst: MostUsed, factors:
         unit="N",
         utilization=used if used < inf else None,
         passes=used <= 1.0,
-        source=f"{SOURCE}; {factors.source}",
+        source=f"{holds.source}; {SOURCE}; {factors.source}",
         weighing=acts.weighing,
         dead=acts.dead,
         wind=acts.factor,

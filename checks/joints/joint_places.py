@@ -11,8 +11,9 @@ from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...statics.joint_table import JointRow
 from ...statics.meeting import Face, gap, meeting
+from ..timber.books import book_of, capacity
 from .driven import Driven
-from .fastener_capacity import Capacity, capacity
+from .fastener_capacity import Capacity
 from .fastener_points import (
     OFF,
     laid_out,
@@ -157,7 +158,7 @@ def _drawn_in(before: Place, found: Place, fits: Callable[[Array], bool]) -> Pla
 
 def _capacity(structure: Structure, row: JointRow, driven: Driven, basis: str) -> Capacity:
     try:
-        return capacity(row.fastener, driven, basis)
+        return capacity(row.fastener, driven, basis, row.count or 1)
     except ValueError as unknown:
         name = str(unknown)
         stuffs = (driven.side.name, driven.main.name)
@@ -167,7 +168,7 @@ def _capacity(structure: Structure, row: JointRow, driven: Driven, basis: str) -
             row,
             "fastener",
             found,
-            "wood or panels for which NDS prints a specific gravity"
+            f"wood or panels that {book_of(basis).title} has values for"
             if name in stuffs
             else "a fastener whose sizes and steel are published",
             "leave the joint out: it is then listed as not checked"

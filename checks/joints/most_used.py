@@ -6,7 +6,6 @@ from math import inf
 import numpy as np
 
 from ...design.shapes.shape import Array
-from ...statics.joint_table import JointRow
 from .combined import fastener_use
 from .fastener_capacity import Capacity
 from .fastener_sets import FastenerSet
@@ -58,25 +57,27 @@ def most_used(
     )
 
 
-def used_by(
-    row: JointRow, fasteners: FastenerSet, longer: Array, tension: Array, shear: Array
-) -> Array:
+def used_by(fasteners: FastenerSet, longer: Array, tension: Array, shear: Array) -> Array:
     """Return how far (…, n) each fastener of a set is used by what is ``longer`` (…) times as much.
 
     Infinite where nothing holds, where ``shear`` is so.
     """
     holds = fasteners.holds
-    if _bears_on_washers(row):
+    if holds.for_good:
         tension = tension / longer
     unheld = ~np.isfinite(shear)
     safe = np.where(unheld, 1.0, shear)
-    used = fastener_use(row.fastener.kind, tension, safe, holds.pull, holds.sideways)
+    used = fastener_use(holds.law, tension, safe, holds.pull, holds.sideways)
     return np.where(unheld, inf, used)
 
 
-def held_for(row: JointRow, holds: Capacity, longer: float) -> Capacity:
-    """Return what a fastener holds of a load that lasts, of what it holds under wind."""
-    out = 1.0 if _bears_on_washers(row) else longer
+def held_for(holds: Capacity, longer: float) -> Capacity:
+    """Return what a fastener holds of a load that lasts, of what it holds under wind.
+
+    What washers bear on wood holds for good what it holds in a gust by NDS: C_D and lambda do not
+    apply across the grain (2.3.2 and Table 4.3.1).
+    """
+    out = 1.0 if holds.for_good else longer
     return replace(
         holds,
         out=holds.out / out,
@@ -85,12 +86,3 @@ def held_for(row: JointRow, holds: Capacity, longer: float) -> Capacity:
         factor_out=holds.factor_out / out,
         factor_sideways=holds.factor_sideways / longer,
     )
-
-
-def _bears_on_washers(row: JointRow) -> bool:
-    """Return whether what holds against a pull is the wood under washers.
-
-    That holds for good what it holds in a gust: C_D and lambda do not apply to bearing across the
-    grain (NDS 2018 2.3.2 and Table 4.3.1).
-    """
-    return row.fastener.kind == "bolt"

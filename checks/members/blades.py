@@ -14,9 +14,10 @@ from ...loads.ranges import not_negative, positive
 from ...materials import metal, sheets
 from ..judging import Check, Kind, judged
 from ..local_wind import LocalWind
+from ..timber.books import sheet_bending, values
 from .bending import cantilever_deflection, rectangle_inertia, rectangle_modulus
 from .member_check import Member, NotJudged, Stuff
-from .member_strength import metal_stress, sheet_bending, sheet_stiffness
+from .member_strength import metal_stress, sheet_stiffness
 
 SOURCE = "statics: a cantilever from the hub's middle under its share of the wheel's thrust"
 
@@ -72,7 +73,7 @@ def check_blades(
         unit="N*m",
         utilization=utilization,
         passes=passes,
-        source=f"{SOURCE}; {root.stuff.source}",
+        source=f"{SOURCE}; {values(root.stuff, basis).source}",
         weighing="typical",
         dead=0.0,
         wind=factors.wind,
@@ -91,5 +92,8 @@ def _root(material: str, wheel: Rotor, basis: str) -> _Root | None:
     sheet = sheets.find(material, wheel.thickness)
     if sheet is None:
         return None
-    moment = float(sheet_bending(sheet, wheel.root, basis, across=False)) * wheel.root
+    bending = sheet_bending(sheet, wheel.root, basis, across=False)
+    if bending is None:
+        return None
+    moment = float(bending) * wheel.root
     return _Root(moment, sheet_stiffness(sheet, across=False) * wheel.root, sheet)

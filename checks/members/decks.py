@@ -11,14 +11,14 @@ from math import pi
 
 import numpy as np
 
-from ... import references
 from ...design import plane
 from ...design.shapes.flat import Plate
 from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...loads.combinations import Factors
-from ...loads.inside_air import breathes_beneath
-from ...loads.lids import is_free, lies_on_ground
+from ...loads.inside_air import breathes, breathes_beneath
+from ...loads.lids import covered, from_above, is_free, lies_on_ground, on_top
+from ...loads.tops import FREE_LIFTED, FREE_PRESSED
 from ...materials.lumber import Lumber
 from ..borne import Borne
 from ..local_wind import LocalWind, overhang_pressure
@@ -282,10 +282,17 @@ def _person(one: Borne, bearing: Bearing) -> _Person:
 
 
 def _pressures(structure: Structure, i: int, local: LocalWind) -> tuple[float, float]:
-    """Return the unfactored suction upward and pressure downward in Pa between what bears it."""
+    """Return the unfactored suction upward and pressure downward in Pa between what bears it.
+
+    A floor under a body that wind passes beneath is taken as one more of its walls (judgement).
+    """
     body, q = structure.bodies[i], float(local.velocity[i])
     if is_free(structure, body):
-        lifted = float(references.table("wind/uplift").one("place", "free, blocked")["coefficient"])
-        return max(lifted * q, local.least), local.panel(i, "inward")
+        if covered(structure, i).area > 0.5 * from_above(body).area:
+            opens = any(breathes(structure, j) for j in on_top(structure, i))
+            return local.panel(i, "inward", opens), local.panel(i, "outward", opens)
+        found = (local.figures.beside(place) * q for place in (FREE_LIFTED, FREE_PRESSED))
+        lifted, pressed = (max(one, local.least) for one in found)
+        return lifted, pressed
     up = local.suction(body, i, 0.0, breathes_beneath(structure, body))
     return up, local.panel(i, "inward")

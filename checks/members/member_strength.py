@@ -3,7 +3,6 @@
 Wood is taken as wet in use: a yard piece stands in rain and dew, and near the soil.
 """
 
-from dataclasses import dataclass
 from functools import cache
 
 import numpy as np
@@ -11,33 +10,17 @@ from numpy.typing import ArrayLike
 
 from ... import references, units
 from ...design.shapes.shape import Array
+from ...loads.combinations import level_of
 from ...loads.ranges import positive
 from ...materials.lumber import Lumber
 from ...materials.metal import Metal
 from ...materials.sheets import Sheet
 from .. import adjustments
+from .adjusted import Adjusted
 from .bending import beam_stability, buckling_stress, slenderness, slenderness_between
 
 STRENGTH = "strength"
-"""The basis on which factored loads are compared with resistances (LRFD); all others are ASD."""
-
-
-@dataclass(frozen=True)
-class Adjusted:
-    """Adjusted design values in Pa of one piece of lumber: F'_b bent on edge and on the flat, F'_v.
-
-    ``buckling`` is F_bE of bending on edge; ``stiffness`` E' for how far it bends. ``compression``
-    is F_c*, along the grain but for C_P, ``tension`` F'_t and ``least_stiffness`` E'_min.
-    """
-
-    edgewise: float
-    flatwise: float
-    shear: float
-    buckling: float
-    stiffness: float
-    compression: float
-    tension: float
-    least_stiffness: float
+"""The level at which factored loads are compared with resistances (LRFD); all others are ASD."""
 
 
 def adjusted(
@@ -115,7 +98,8 @@ def metal_stress(metal: Metal, basis: str) -> float:
     First yield of the outer fibre; the reserve beyond it is not counted. Source: AISC 360-16 F1 and
     F11; Aluminum Design Manual 2015 F.1.
     """
-    return metal.strength * (metal.resistance if basis == STRENGTH else 1.0 / metal.safety)
+    factored = level_of(basis) == STRENGTH
+    return metal.strength * (metal.resistance if factored else 1.0 / metal.safety)
 
 
 def metal_shear(metal: Metal, basis: str) -> float:

@@ -9,17 +9,13 @@ from ... import references
 from ...design.shapes.shape import Array
 from ...materials import lumber, metal
 from ...materials.metal import Metal
-from .bending import both_ways_use, rectangle_inertia, round_inertia
-from .columns import (
-    aluminium_use,
-    column_stability,
-    euler_stress,
-    metal_column,
-    pressed_use,
-    steel_use,
-)
+from ..timber.books import adjusted, book_of
+from ..timber.laws import StickLaw
+from ..timber.nds import NDS
+from .bending import rectangle_inertia, round_inertia
+from .columns import aluminium_use, metal_column, steel_use
 from .member_check import Stuff
-from .member_strength import adjusted, metal_shear, metal_stress
+from .member_strength import metal_shear, metal_stress
 from .uprights import Section
 
 
@@ -47,6 +43,7 @@ class PostStrength:
     elastic: float
     safety: float = 1.0
     is_round: bool = False
+    law: StickLaw = NDS.law
 
     def slender(self, effective: float) -> float:
         """Return the slenderness ratio of a piece of ``effective`` length in m, its weaker way."""
@@ -64,9 +61,10 @@ class PostStrength:
 
         ``pressed`` in N, drawn below 0, and moments in N m (…); ``effective`` length in m of a
         column, both ways. Where they are given ``longer`` (…) times as great as they are, since
-        they last longer than wind, stiffness is as much greater: a column that gives way sideways
-        does so as soon under load of any length. Source: NDS 2018 3.9.1, Eq. 3.9-1 drawn, 3.9.2
-        pressed, 2.3.2 (C_D not on E_min); AISC 360-16 H1; Aluminum Design Manual 2015 H.1.
+        they last longer than wind, stiffness is as much greater by NDS: a column that gives way
+        sideways does so as soon under load of any length. Source: NDS 2018 3.9.1, Eq. 3.9-1 drawn,
+        3.9.2 pressed, 2.3.2 (C_D not on E_min), or EN 1995-1-1 6.2 and 6.3 by ``law``; AISC 360-16
+        H1; Aluminum Design Manual 2015 H.1.
         """
         bent = self.bending_use(first, second, longer)
         if not np.any(pressed):
@@ -79,12 +77,10 @@ class PostStrength:
             both = aluminium_use if is_aluminium else steel_use
             return np.where(pressed < 0.0, pulled, both(fc / gives, bent))
         f1, f2 = np.abs(first) / self.moduli[0], np.abs(second) / self.moduli[1]
-        ways = [
-            (f, self.bending[k], longer * euler_stress(self.elastic, effective / self.radii[k]))
-            for k, f in enumerate((f1, f2))
-        ]
+        ways = [(f, self.bending[k], effective / self.radii[k]) for k, f in enumerate((f1, f2))]
         edge, flat = ways if self.moduli[0] >= self.moduli[1] else ways[::-1]
-        use = pressed_use(fc, gives, edge, flat, longer * np.asarray(self.buckling))
+        turns = longer * np.asarray(self.buckling)
+        use = self.law.pressed(fc, gives, edge, flat, self.elastic, longer, turns)
         return np.where(pressed < 0.0, pulled, use)
 
     def use_within(
@@ -116,8 +112,7 @@ class PostStrength:
         if isinstance(self.stuff, Metal):
             kind, strength = self.stuff.column, self.stuff.strength
             return self.safety * metal_column(kind, strength, self.elastic, slender)
-        least = longer * euler_stress(self.elastic, slender)
-        return self.along * column_stability(self.along, least)
+        return self.law.gives(self.along, self.elastic, slender, longer)
 
     def bending_use(self, first: Array, second: Array, longer: Array | float = 1.0) -> Array:
         """Return the part (…) of its strength that moments in N m (…) along both sides use.
@@ -130,7 +125,9 @@ class PostStrength:
         on_edge = self.moduli[0] >= self.moduli[1]
         edge, flat = ((f1, 0), (f2, 1)) if on_edge else ((f2, 1), (f1, 0))
         turns = longer * np.asarray(self.buckling)
-        return both_ways_use(edge[0], self.bending[edge[1]], flat[0], self.bending[flat[1]], turns)
+        return self.law.bent(
+            (edge[0], self.bending[edge[1]]), (flat[0], self.bending[flat[1]]), turns
+        )
 
 
 def post_strength(
@@ -151,6 +148,8 @@ def post_strength(
     wood = lumber.find(material, least, wide, grade)
     if wood is not None and not section.is_round and section.wall is None:
         value = adjusted(wood, least, wide, length, basis, between)
+        if value is None:
+            return "no values"
         strong_first = section.first > section.second
         along, across = _inertia(section)
         return PostStrength(
@@ -167,6 +166,7 @@ def post_strength(
             drawn=value.tension,
             radii=(section.first, section.second),
             elastic=value.least_stiffness,
+            law=book_of(basis).law,
         )
     alloy = metal.find(material)
     if alloy is None:

@@ -19,6 +19,7 @@ from ...statics.sticks import Stick, slender_pieces
 from ..internal_forces import AS_READ, InternalForces
 from ..judging import Check, Kind
 from ..load_cases import Integers, LoadCases, greatest
+from ..timber.books import book_of, values
 from .columns import column_rule
 from .governs import UNITS, Used, as_column, used
 from .member_check import Member, NotJudged
@@ -27,7 +28,7 @@ from .post_strength import PostStrength, post_strength
 from .torsion import torsion_share, torsion_stress
 from .uprights import Section
 
-SOURCE = "equilibrium of the piece; NDS 2018 3.3, 3.4, 3.7, 3.9, 4.3, or AISC 360-16 E to H"
+SOURCE = "equilibrium of the piece; {wood}, or AISC 360-16 E to H"
 
 PLUMB = 0.999
 LEVEL = 0.05
@@ -164,6 +165,7 @@ def _member(
     }[governs]
     finite = bool(np.isfinite(ratio))
     law = " (LRFD)" if basis == STRENGTH else ""
+    rests = SOURCE.format(wood=book_of(basis).members)
     check = Check(
         kind=Kind.MEMBER,
         subject=one.part.name,
@@ -172,7 +174,7 @@ def _member(
         unit=UNITS[governs],
         utilization=ratio if finite else None,
         passes=bool(ratio <= 1.0),
-        source=f"{SOURCE}{law}; {source}; {one.strength.stuff.source}",
+        source=f"{rests}{law}; {source}; {values(one.strength.stuff, basis).source}",
         direction_deg=cases.azimuth(case),
         weighing=acts.weighing,
         dead=acts.dead,

@@ -8,22 +8,16 @@ from numpy.typing import ArrayLike
 from ... import references
 from ...design.model import Part
 from ...design.shapes.shape import Array
+from ...loads.combinations import level_of
 from ...materials import lumber, metal, plastic, sheets
 from ...materials.lumber import Lumber
 from ...materials.metal import Metal
 from ...materials.plastic import Plastic
 from ...materials.sheets import Sheet
+from ..timber.books import adjusted, sheet_bending, sheet_rolling_shear, sheet_through
 from .bending import rectangle_inertia, rectangle_modulus
 from .member_check import NotJudged, Stuff
-from .member_strength import (
-    adjusted,
-    metal_shear,
-    metal_stress,
-    sheet_bending,
-    sheet_rolling_shear,
-    sheet_stiffness,
-    sheet_through,
-)
+from .member_strength import metal_shear, metal_stress, sheet_stiffness
 
 
 @dataclass(frozen=True, eq=False)
@@ -71,6 +65,8 @@ def strip_strength(
         case Sheet():
             bending = sheet_bending(stuff, b if whole is None else whole, basis, across)
             rolling = sheet_rolling_shear(stuff, basis, across)
+            if bending is None or rolling is None:
+                return None
             return StripStrength(bending * b, rolling * b, sheet_stiffness(stuff, across) * b)
         case Metal():
             stress, shear, stiffness = (
@@ -85,6 +81,8 @@ def strip_strength(
             if across:
                 return None
             value = adjusted(stuff, thickness, thickness, thickness, basis)
+            if value is None:
+                return None
             stress, shear, stiffness = value.flatwise, value.shear, value.stiffness
     return StripStrength(
         rectangle_modulus(b, t) * stress,
@@ -104,16 +102,17 @@ def twist_strength(stuff: Stuff, thickness: float, width: ArrayLike, basis: str)
     b = np.asarray(width, dtype=float)
     match stuff:
         case Sheet():
-            return sheet_through(stuff, basis) * b * thickness / 3.0
+            return (sheet_through(stuff, basis) or 0.0) * b * thickness / 3.0
         case Metal():
             shear = metal_shear(stuff, basis)
         case Plastic():
             shear = 0.5 * stuff.stress * _over_allowable(basis)
         case Lumber():
-            shear = adjusted(stuff, thickness, thickness, thickness, basis).shear
+            value = adjusted(stuff, thickness, thickness, thickness, basis)
+            shear = 0.0 if value is None else value.shear
     return shear * b * thickness**2 / 3.0
 
 
 def _over_allowable(basis: str) -> float:
     """Return by how much resistances of a basis stand above allowable values."""
-    return float(references.table("combinations").where("basis", basis)[0]["soil"])
+    return float(references.table("combinations").one("basis", level_of(basis))["soil"])

@@ -16,8 +16,8 @@ from ...design.structure import GRAVITY, WEIGHINGS, Structure
 from ...loads.combinations import Factors
 from ...materials.lumber import Lumber, board_width
 from ...materials.sheets import Sheet
-from ..adjustments import wind_over
 from ..judging import Check, Kind, judged
+from ..timber.books import values, wind_over
 from .member_check import Member, NotJudged, Stuff
 from .strip_beam import Bent, bend
 from .strip_strength import StripStrength, strip_strength
@@ -183,7 +183,7 @@ def judge(name: str, place: Ways, strip: Strip, by: Basis, count: int = 1) -> Me
         unit="N*m" if bends else "N",
         utilization=utilization,
         passes=passes,
-        source=f"{SOURCE}; {by.stuff.source}",
+        source=f"{SOURCE}; {values(by.stuff, by.basis).source}",
         weighing="heavy",
         dead=case.dead,
         wind=by.factors.live if case.load else by.factors.wind,

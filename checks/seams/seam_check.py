@@ -19,15 +19,16 @@ from ...statics.seam_table import SeamRow
 from ...units import INCH, plain
 from ..joints.combined import fastener_use
 from ..joints.driven import Driven
-from ..joints.fastener_capacity import Capacity, capacity
+from ..joints.fastener_capacity import Capacity
 from ..joints.joint_material import stuff
 from ..joints.spacing import Near, Nearest, SpacingFound, spacing_found
 from ..judging import Check, Kind
+from ..timber.books import capacity
 from .seam_demands import Seams
 from .seam_fasteners import room_along_a_seam, through_a_panel
 from .tubes import seamed_parts, slant
 
-SOURCE = "NDS 2018 12.4 with 12.2 and 12.3; shear flow V Q/(2 I) and T/(2 A)"
+SOURCE = "shear flow V Q/(2 I) and T/(2 A)"
 
 
 @dataclass(frozen=True, eq=False)
@@ -139,7 +140,7 @@ def _judged(
     row: SeamRow, seams: Seams, driven: Driven, holds: Capacity, factors: Factors, basis: str
 ) -> SeamFound:
     T, V = seams.pull * row.spacing, seams.sideways * row.spacing
-    used = float(fastener_use(row.fastener.kind, T, V, holds.pull, holds.sideways))
+    used = float(fastener_use(holds.law, T, V, holds.pull, holds.sideways))
     force = hypot(T, V)
     capacity_ = min(holds.pull, holds.sideways)
     if used > 0.0:
@@ -152,7 +153,7 @@ def _judged(
         unit="N",
         utilization=used if used < inf else None,
         passes=used <= 1.0,
-        source=f"{SOURCE}; {factors.source}",
+        source=f"{holds.source}; {SOURCE}; {factors.source}",
         dead=0.0,
         wind=factors.wind,
     )
@@ -210,7 +211,7 @@ def _unknown(structure: Structure, row: SeamRow, name: str, driven: Driven) -> F
             row,
             "part",
             name,
-            "wood or panels for which NDS prints a specific gravity",
+            "wood or panels that the book of timber has values for",
             out,
         )
     return _fault(

@@ -7,9 +7,10 @@ from ...materials import fasteners
 from ...materials.fastener import Fastener
 from ..joints.combined import fastener_use
 from ..joints.driven import Driven
-from ..joints.fastener_capacity import Capacity, capacity
+from ..joints.fastener_capacity import Capacity
 from ..joints.fastener_room import Room, room_in_panel, room_in_wood
 from ..joints.joint_material import Stuff, stuff_of
+from ..timber.books import capacity
 
 CLEAT = "spruce-pine-fir"
 """The lumber of the corner cleat where none is named: a light, common one (judgement)."""
@@ -69,7 +70,7 @@ def greatest_spacing(
     Each panel's row takes both: what pushes ``sideways``, and the ``pull`` along the fastener. None
     where none so near holds, infinite where nothing is asked.
     """
-    used = float(fastener_use(fastener.kind, pull, sideways, holds.pull, holds.sideways))
+    used = float(fastener_use(holds.law, pull, sideways, holds.pull, holds.sideways))
     if used == 0.0:
         return inf
     return 1.0 / used if used < inf else None

@@ -12,7 +12,7 @@ from ...loads.combinations import resistance_basis
 from ...materials import sheets
 from ..examination import Examination
 from ..judging import judged
-from ..members.member_strength import sheet_bending
+from ..timber.books import sheet_bending
 
 
 @dataclass(frozen=True)
@@ -72,7 +72,10 @@ def foot_bending(found: Examination, part: str) -> FootBending | None:
     spread = body.max(axis=0) - body.min(axis=0) + out
     width = np.minimum(along.max(axis=0) - along.min(axis=0), spread)
     moment = weight * out
-    holds = sheet_bending(sheet, width, resistance_basis(found.site), across=True) * width
+    bending = sheet_bending(sheet, width, resistance_basis(found.site), across=True)
+    if bending is None:
+        return None
+    holds = bending * width
     line = int((moment / holds).argmax())
     utilization, _ = judged(float(moment[line]), float(holds[line]))
     return FootBending(part, float(out[line]), float(moment[line]), float(holds[line]), utilization)

@@ -16,6 +16,7 @@ from ...design.placing import Body
 from ...design.shapes.shape import Array
 from ..local_pressure import local_coefficient
 from ..roof_wind import Board, RoofWind, halves, length_along, slopes_of, terms_of
+from ..tops import OVERHANG
 from . import closed_tops
 from .components import local_suction
 from .free_roofs import (
@@ -79,6 +80,15 @@ class _Tops:
         """Return the coefficient on one panel: a judgement after Fig. 30.3-1."""
         return local_coefficient("ASCE", place) + (self.inside(True) if open_to_wind else 0.0)
 
+    def beside(self, place: str) -> float:
+        """Return the coefficient of a place that those figures leave out."""
+        return local_coefficient("ASCE", place)
+
+    def overhang(self, slope: float, h: float, sides: tuple[float, float]) -> float:
+        """Return the greater of strips with pressure beneath, and Fig. 30.3-2 with it in."""
+        strips = float(closed_tops.strip_suction(1.0).max()) + self.beside(OVERHANG)
+        return max(strips, local_suction(slope, h, sides))
+
     def local_suction(self, slope: float, h: float, sides: tuple[float, float]) -> float:
         """Return the suction on one panel of a roof or lid: Fig. 30.3-2A to D, the edge zones."""
         return local_suction(slope, h, sides)
@@ -130,7 +140,7 @@ def on_board(board: Board, along: Array, obstructed: Array, solid: float, face: 
 
 
 def on_slopes(body: Body, closed: BaseGeometry, along: Array, obstructed: Array) -> RoofWind:
-    """Return the wind on a free roof with slopes, or on a level slab; ``closed`` is its plan.
+    """Return the wind on a free roof with slopes, ``closed`` is its plan.
 
     A hollow gable takes it normal to its slopes, level force and all, and along the ridge what its
     outline takes; of any other roof it is the vertical part, beside the force on its outline.

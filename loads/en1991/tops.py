@@ -81,7 +81,7 @@ class _Tops:
     def on_slopes(
         self, body: Body, closed: BaseGeometry, along: Array, obstructed: Array
     ) -> RoofWind:
-        """Return the wind on a free roof with slopes, or on a level slab: Table 7.7.
+        """Return the wind on a free roof with slopes: Table 7.7.
 
         A hollow gable takes it normal to its slopes, and along the ridge what its outline takes.
         """
@@ -111,6 +111,14 @@ class _Tops:
         closed = "within inward" if place == "inward" else "within"
         within = self.inside(True) if open_to_wind else local_coefficient("EN", closed)
         return local_coefficient("EN", place) + within
+
+    def beside(self, place: str) -> float:
+        """Return the coefficient of a place that those tables leave out."""
+        return local_coefficient("EN", place)
+
+    def overhang(self, slope: float, h: float, sides: tuple[float, float]) -> float:
+        """Return c_pe,1 of the roof with that of the wall below beneath it (7.2.1 (3))."""
+        return self.local_suction(slope, h, sides) + local_coefficient("EN", "inward")
 
     def local_suction(self, slope: float, h: float, sides: tuple[float, float]) -> float:
         """Return c_pe,1 of the worst zone of a flat or pitched roof (Tables 7.2 and 7.4)."""

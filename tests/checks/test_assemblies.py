@@ -1,7 +1,7 @@
 """Assemblies in which a simple rule would go wrong: each expectation is from statics or the rule.
 
 Suctions: ASCE/SEI 7 Fig. 27.3-1 (above h/L 1, 1.3 to h/2 from the windward edge and 0.7 beyond, and
-0.6 on lee slopes) and references/wind/uplift.csv (judgement); friction: EN 13814 (wood 0.6, steel
+0.6 on lee slopes) and wind/local_pressure.csv (judgement); friction: EN 13814 (wood 0.6, steel
 lowest 0.1 on paving); Case B: ASCE/SEI 7 Fig. 29.3-1 Note 3.
 """
 

@@ -5,12 +5,14 @@ Bangladesh National Building Code 2020 Fig. 6.2.18. Forces on a board of 1 m2 ar
 """
 
 from math import cos, radians, sin
+from pathlib import Path
 
 import numpy as np
 import pytest
 from designs import design
 
 from yardfast.checks.examination import examine
+from yardfast.checks.inputs import read
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Panel, Plate
@@ -22,6 +24,11 @@ from yardfast.loads.asce7.free_roofs import along_coefficients, net_coefficients
 from yardfast.loads.exposed import bare, expose
 from yardfast.loads.methods import method_of
 from yardfast.loads.site import Site
+
+EXAMPLES = Path(__file__).parents[2] / "examples"
+
+SHORE = 1.03
+"""Kz of exposure D up to 4.6 m (ASCE/SEI 7-16 Table 26.10-1), over 1.0 of open country at 10 m."""
 
 GROUND = Part("sheet", Plate(Rectangle(3.0, 3.0), 1e-6), density=500.0)
 
@@ -165,6 +172,33 @@ def test_level_roof_takes_the_level_row_on_its_halves():
     )  # y of the line, toward +y: upwind
     lifted = at(wrenches(part), 0.0, "lifted")
     assert lifted[2] / 300.0 == pytest.approx(0.8)
+
+
+@pytest.mark.parametrize("azimuth", [0.0, 90.0, 180.0, 270.0])
+def test_a_level_slab_takes_the_level_row_as_a_plate_does(azimuth):
+    """A rail or slab in the air is a level roof of the same plan, whichever way the wind blows.
+
+    Clear flow: 0.75 on it in case A (Fig. 27.3-4, 1.2 and 0.3 on the halves), 0.6 off it in B.
+    """
+    rail = roof(Box(0.9, 0.045, 0.09), at=(0.0, 0.0, 0.5))
+    found = wrenches(rail)
+    assert at(found, azimuth, "A")[2] / 300.0 == pytest.approx(-0.75 * 0.9 * 0.045)
+    assert at(found, azimuth, "B")[2] / 300.0 == pytest.approx(0.6 * 0.9 * 0.045)
+
+
+@pytest.mark.parametrize(("azimuth", "coefficient"), [(0.0, 0.8), (90.0, 0.85)])
+def test_the_rail_of_the_signpost_is_lifted_by_hand(azimuth, coefficient):
+    """910 x 45 mm, 105 mm up between two legs: a level roof that wind passes beneath.
+
+    Onto the board the space beneath is clear: 0.8 (Fig. 27.3-7, its width under h). End on the
+    legs fill it: the mean of 0.5 and 1.2 and of 1.1 and 0.6 (Fig. 27.3-4), which is more than
+    (0.15 x 1.2 + 0.15 x 0.9 + 0.61 x 0.6) / 0.91 = 0.75 along it. Nothing else there is lifted.
+    """
+    piece = read(EXAMPLES / "signpost.toml")
+    wind = examine(piece).wind
+    q = 0.5 * 1.226 * (75.0 / 3.6) ** 2 * SHORE
+    d = int(np.argmin(np.abs(wind.azimuths - azimuth)))
+    assert wind.uplift[d] == pytest.approx(coefficient * 0.91 * 0.045 * q, rel=2e-3)
 
 
 def test_pitched_roof_takes_its_figure_normal_to_each_slope():

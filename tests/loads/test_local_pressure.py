@@ -25,6 +25,7 @@ from yardfast.loads.exposed import bare
 from yardfast.loads.inside_air import breathes
 from yardfast.loads.methods import method_of
 from yardfast.loads.site import Site
+from yardfast.loads.tops import OPEN_SIDE, PLACES, VESSEL_FLOOR
 
 
 def test_corners_of_a_wide_level_roof():
@@ -43,6 +44,23 @@ def test_a_small_lid_up_high_is_all_corner():
 @given(st.floats(0.0, 44.9), st.floats(0.1, 3.0), st.floats(0.2, 2.0), st.floats(0.2, 2.0))
 def test_no_part_of_a_roof_takes_less_than_its_edges_nor_more_than_the_figures(slope, h, a, b):
     assert 2.0 <= local_suction(slope, h, (a, b)) <= 3.2
+
+
+def test_what_stands_out_takes_the_pressure_beneath_it_by_each_book():
+    """ASCE/SEI 7-16: corners 3.2 (Fig. 30.3-2A), with the pressure beneath in; edges no less than
+    the strips 1.3 and 0.8 beneath. EN 1991-1-4: zone F -2.5 and the wall's 1.0 beneath (7.2.1).
+    """
+    assert ASCE.overhang(0.0, 2.0, (0.5, 0.5)) == pytest.approx(3.2)
+    assert ASCE.overhang(30.0, 1.0, (9.0, 9.0)) >= 1.3 + 0.8
+    assert EN.overhang(0.0, 1.0, (1.0, 1.0)) == pytest.approx(2.5 + 1.0)
+
+
+def test_every_place_beside_the_figures_is_known_to_each_book():
+    """An open silo is drawn in by 0.6 (EN 1991-1-4 7.2.9); an open side lets in 0.9 x 0.8."""
+    for place in PLACES:
+        assert 0.0 < ASCE.beside(place) < 4.0
+    assert EN.beside(VESSEL_FLOOR) == pytest.approx(0.6)
+    assert EN.beside(OPEN_SIDE) == pytest.approx(0.9 * 0.8)
 
 
 def test_each_book_has_its_own():

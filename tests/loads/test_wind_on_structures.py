@@ -1,7 +1,7 @@
 """Wind on whole structures: what is counted once, what is counted in full, and where it acts.
 
 Expected values are worked from the coefficients of ASCE/SEI 7 Fig. 29.4-1 (from memory: square's
-face 1.3 at h/D 1, diagonal 1.0), from the suctions of references/wind/uplift.csv (judgement) and
+face 1.3 at h/D 1, diagonal 1.0), from the suctions of wind/local_pressure.csv (judgement) and
 from the strips of Fig. 27.3-1: above h/L 1, 1.3 to h/2 from the windward edge and 0.7 beyond.
 """
 

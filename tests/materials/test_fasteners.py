@@ -53,6 +53,37 @@ def test_builders_words_are_understood(text, kind, diameter, length):
 
 
 @pytest.mark.parametrize(
+    ("text", "kind", "mm", "length"),
+    [
+        ("M10 bolt 150 mm", "bolt", 10.0, 150.0),
+        ("M8 x 100 bolt", "bolt", 8.0, 100.0),
+        ("M12 x 120 mm coach screw", "lag screw", 12.0, 120.0),
+        ("8 x 100 mm coach screw", "lag screw", 8.0, 100.0),
+        ("5 x 60 mm wood screw", "wood screw", 5.0, 60.0),
+        ("4,5 x 50 mm wood screw", "wood screw", 4.5, 50.0),
+        ("3,1 x 80 mm nail", "nail", 3.1, 80.0),
+    ],
+)
+def test_metric_fasteners_are_read_as_they_are_sold(text, kind, mm, length):
+    one = fasteners.find(text)
+    assert one.kind == kind
+    assert 1000.0 * one.diameter == pytest.approx(mm, abs=0.005)
+    assert 1000.0 * one.need("length") == pytest.approx(length)
+
+
+def test_metric_threads_are_those_of_the_standard():
+    """d3 of coarse threads, d - 1.22687 p (ISO 68-1): M8 6.466, M10 8.160, M12 9.853 mm."""
+    for name, d3 in (("M8 bolt", 6.466), ("M10 bolt", 8.160), ("M12 bolt", 9.853)):
+        root = fasteners.find(f"{name} 100 mm").root_diameter
+        assert root is not None
+        assert 1000.0 * root == pytest.approx(d3, abs=0.005)
+    # 4.5 mm is not taken for #9, which is 0.177 in and has a thicker root
+    metric = fasteners.find("4.5 x 50 mm wood screw").root_diameter
+    numbered = fasteners.find("#9 wood screw 50 mm").root_diameter
+    assert metric < numbered
+
+
+@pytest.mark.parametrize(
     ("text", "named"),
     [
         ("finish", "'8d finish nail'"),
@@ -66,7 +97,7 @@ def test_builders_words_are_understood(text, kind, diameter, length):
         ("#8 wood nail", "cannot be both"),
         ("8d common ring-shank nail", "'8d ring-shank nail'"),
         ("common box nail", "cannot be both common and box"),
-        ("nail 4 x 80 mm", "with its unit"),
+        ("nail 4 x 3 in", "with its unit"),
         ("hardened #8 wood screw", "nails only"),
         ("pan head 8d common nail", "wood screws only"),
         ("#8 x 2 in x 3 in wood screw", "cannot both be its length"),
@@ -179,7 +210,13 @@ def test_thread_is_what_the_standard_gives():
 
 def test_wood_screw_number_gives_the_nominal_diameter():
     """0.060 + 0.013 n in (trade rule, seen)."""
-    for row in references.table("wood/wood_screws_geometry").rows:
+    numbered = [
+        row
+        for row in references.table("wood/wood_screws_geometry").rows
+        if row["gauge"].startswith("#")
+    ]
+    assert len(numbered) > 5
+    for row in numbered:
         nominal = 0.060 + 0.013 * int(row["gauge"].removeprefix("#"))
         assert float(row["nominal_dia_in"]) == pytest.approx(nominal, abs=0.0005)
 

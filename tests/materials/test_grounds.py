@@ -64,7 +64,7 @@ def test_friction_is_the_lowest_published(ground: str, contact: str) -> None:
 @pytest.mark.parametrize(
     ("ground", "contact", "coefficient"),
     [
-        ("paving", "wood", 0.40),  # wet, EN 1995-2 Table 6.1 (memory)
+        ("paving", "wood", 0.40),  # wet: two thirds of the lowest dry value (judgement)
         ("paving", "steel", 0.10),
         ("paving", "concrete", 0.40),
         ("paving", "rubber", 0.30),

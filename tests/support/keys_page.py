@@ -70,6 +70,7 @@ SAYS = {
         "topographic": "Kzt of a hill or crest; 1 on level ground",
         "basis": "which factors: `service` with `safety`, or those of allowable stress, "
         "strength or EN 1990 (`EQU`, with STR for joints and members)",
+        "timber": "the book for wood and fasteners; EN 1995-1-1 with EN 1991-1-4, else NDS",
         "safety": "how much to spare with `service`; 1.5 if not given",
         "people": "who may push or climb: a push by children or the public is then a check",
         "gust_record": "the file of this place's yearly or daily peak gusts, one to a line",

@@ -78,7 +78,9 @@ def test_what_stands_out_takes_the_greater_suction():
 
 
 def test_floor_over_two_beams_by_hand():
-    """Wind gets beneath it: 1.2 q from beam to beam, w s^2/8, or its weight and 1.0 q down."""
+    """Wind gets beneath it: 3.6 q from beam to beam, w s^2/8, or its weight and 2.4 q down.
+
+    ASCE/SEI 7-16 Fig. 30.7-1 zone 3, level (memory)."""
     beams = Part(
         "beams",
         Box(1.2, 0.09, 0.09),
@@ -88,7 +90,7 @@ def test_floor_over_two_beams_by_hand():
     sheet = replace(lid(Rectangle(1.2, 0.79), on="beams"), mass=10.0)
     one = judged(BASE, beams, sheet)[0]["lid"]
     gap, weight = 0.7 - 0.09, 10.0 * 9.80665 / (1.2 * 0.79)
-    up, down = 1.2 * q() * gap**2 / 8.0, (1.0 * q() + weight) * gap**2 / 8.0
+    up, down = 3.6 * q() * gap**2 / 8.0, (2.4 * q() + weight) * gap**2 / 8.0
     assert one.role == "deck"
     assert one.check.demand == pytest.approx(1.2 * max(up, down), rel=1e-6)
     boards = lid(Rectangle(1.2, 0.79), 0.0254, on="beams", material="western redcedar")
@@ -97,6 +99,27 @@ def test_floor_over_two_beams_by_hand():
     # stud grade of western cedars, 550 psi, wet below 1,150 psi (NDS Supplement 4A, memory)
     S = 1.2 * 0.0254**2 / 6.0
     assert two.check.capacity == pytest.approx(S * 550.0 * 6894.757 * 1.6, rel=1e-5)
+
+
+def test_a_floor_under_a_body_is_one_more_of_its_walls():
+    """1.3 q beneath and 0.6 q of the air inside an open-topped body draw it down: 1.9 q w s^2/8.
+
+    Coefficients of single panels of walls (judgements after ASCE/SEI 7 Fig. 30.3-1).
+    """
+    beams = Part(
+        "beams",
+        Box(1.2, 0.09, 0.09),
+        Place(on="foot", at=(0.0, -0.35, 0.0), count=2, step=(0.0, 0.7, 0.0)),
+        material="southern pine",
+    )
+    deck = replace(lid(Rectangle(1.2, 0.79), on="beams"), place=Place(at=(0.0, 0.0, 0.14)))
+    deck = replace(deck, mass=1e-6)
+    house = Part(
+        "house", Box(1.18, 0.78, 0.4, 0.018, frozenset({"top"})), Place(on="lid"), density=1.0
+    )
+    one = judged(BASE, beams, deck, house)[0]["lid"]
+    gap = 0.7 - 0.09
+    assert one.check.demand == pytest.approx(1.9 * q() * 1.2 * gap**2 / 8.0, rel=1e-2)
 
 
 def test_what_stands_round_the_rim_by_sums_round_the_ring():
@@ -356,7 +379,7 @@ def test_a_deck_in_one_piece_over_three_beams_by_hand():
     deck = replace(deck, mass=1e-6)
     gap = 0.6 - 0.09
     calm = judged(BASE, beams, deck)[0]["lid"]
-    assert (calm.role, calm.check.demand) == ("deck", pytest.approx(1.2 * q() * 1.2 * gap**2 / 8))
+    assert (calm.role, calm.check.demand) == ("deck", pytest.approx(3.6 * q() * 1.2 * gap**2 / 8))
     sits = GivenLoad("somebody", 900.0, (0.0, 0.3, 0.16), (0.0, 0.0, -1.0), "lid")
     one = under(BASE, beams, deck, load=sits, wind=0.1)["lid"]
     assert one.check.demand == pytest.approx(13 / 64 * 900.0 * gap * 1.6, rel=1e-6)

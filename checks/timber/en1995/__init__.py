@@ -1,0 +1,1 @@
+"""Wood and fasteners by EN 1995-1-1."""

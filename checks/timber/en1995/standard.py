@@ -1,0 +1,103 @@
+"""EN 1995-1-1 as a book of timber, behind the face of ``books.py``."""
+
+import numpy as np
+from numpy.typing import ArrayLike
+
+from ....design.shapes.shape import Array
+from ....materials.fastener import Fastener
+from ....materials.lumber import Lumber
+from ....materials.sheets import Sheet
+from ....references.table import weakest
+from ...joints.driven import Driven
+from ...joints.fastener_capacity import Capacity
+from ...members.adjusted import Adjusted
+from ..laws import Values
+from . import fastener as fasteners
+from . import members as sticks
+from . import panels
+from .stuff import NORMAL, PERMANENT, WIND, k_mod
+
+_LASTS = {"normal": NORMAL, "permanent": PERMANENT}
+
+
+class _Sticks:
+    """EN 1995-1-1 6.2.3, 6.2.4 and 6.3.2: k_c of the weaker way on both, k_mod on all."""
+
+    def gives(
+        self, strength: ArrayLike, elastic: ArrayLike, slender: ArrayLike, longer: ArrayLike
+    ) -> Array:
+        """Return f_c,0,d k_c; k_mod of what lasts is on the load, E_0.05 has none."""
+        buckling = np.pi**2 * np.asarray(elastic) / (12.0 * np.asarray(slender) ** 2)
+        return np.asarray(strength) * sticks.column_factor(strength, buckling)
+
+    def bent(
+        self, edge: tuple[Array, float], flat: tuple[Array, float], buckling: ArrayLike
+    ) -> Array:
+        """Return Eq. 6.11 and 6.12; k_crit is in the strength on edge."""
+        return sticks.both_ways(edge[0] / edge[1], flat[0] / flat[1])
+
+    def pressed(
+        self,
+        pressed: Array,
+        gives: Array,
+        edge: tuple[Array, float, float],
+        flat: tuple[Array, float, float],
+        elastic: float,
+        longer: ArrayLike,
+        buckling: ArrayLike,
+    ) -> Array:
+        """Return Eq. 6.23 and 6.24, which is no less than 6.19 and 6.20."""
+        return pressed / gives + self.bent(edge[:2], flat[:2], buckling)
+
+
+class _EN1995:
+    """EN 1995-1-1:2004 with its amendments."""
+
+    name = "EN 1995"
+    title = "EN 1995-1-1"
+    members = sticks.SOURCE
+    law = _Sticks()
+
+    def values(self, stuff: Lumber | Sheet) -> Values:
+        """Return those of EN 338 and EN 1912, or of EN 12369."""
+        rows = panels.rows_of(stuff) if isinstance(stuff, Sheet) else sticks.rows_of(stuff)
+        recalled = [row["source"] for row in rows if row["confidence"] == "memory"]
+        return Values(
+            "; ".join(row["source"] for row in rows),
+            weakest(row["confidence"] for row in rows),
+            "; ".join(recalled),
+        )
+
+    def capacity(self, fastener: Fastener, driven: Driven, level: str, count: int) -> Capacity:
+        """Return it by chapter 8."""
+        return fasteners.capacity(fastener, driven, level, count)
+
+    def wind_over(self, load: str, level: str) -> float:
+        """Return k_mod of wind over that of the load, outdoors; of sheets it is the same."""
+        wind, other = k_mod("solid", WIND, False), k_mod("solid", _LASTS[load], False)
+        assert wind is not None
+        assert other is not None
+        return wind / other
+
+    def adjusted(
+        self, lumber: Lumber, least: float, wide: float, length: float, level: str, between: bool
+    ) -> Adjusted | None:
+        """Return it by EN 338 and 6.1 to 6.3."""
+        return sticks.adjusted(lumber, least, wide, length, level, between)
+
+    def sheet_bending(
+        self, sheet: Sheet, strip: ArrayLike, level: str, across: bool
+    ) -> Array | None:
+        """Return it by EN 12369."""
+        return panels.bending(sheet, strip, level, across)
+
+    def sheet_rolling_shear(self, sheet: Sheet, level: str, across: bool) -> float | None:
+        """Return it by EN 12369, the same both ways."""
+        return panels.rolling_shear(sheet, level)
+
+    def sheet_through(self, sheet: Sheet, level: str) -> float | None:
+        """Return it by EN 12369."""
+        return panels.through(sheet, level)
+
+
+EN1995 = _EN1995()

@@ -1,0 +1,95 @@
+"""NDS as a book of timber: its fasteners, lumber and sheets behind the face of ``books.py``."""
+
+import numpy as np
+from numpy.typing import ArrayLike
+
+from ...design.shapes.shape import Array
+from ...materials.fastener import Fastener
+from ...materials.lumber import Lumber
+from ...materials.sheets import Sheet
+from .. import adjustments
+from ..joints import fastener_capacity
+from ..joints.driven import Driven
+from ..joints.fastener_capacity import Capacity
+from ..members import member_strength
+from ..members.adjusted import Adjusted
+from ..members.bending import both_ways_use
+from ..members.columns import column_stability, euler_stress, pressed_use
+from .laws import Values
+
+
+class _Sticks:
+    """NDS 2018 3.7 and 3.9; C_D not on E_min (2.3.2)."""
+
+    def gives(
+        self, strength: ArrayLike, elastic: ArrayLike, slender: ArrayLike, longer: ArrayLike
+    ) -> Array:
+        """Return F_c* C_P."""
+        least = np.asarray(longer) * euler_stress(elastic, slender)
+        return np.asarray(strength) * column_stability(strength, least)
+
+    def bent(
+        self, edge: tuple[Array, float], flat: tuple[Array, float], buckling: ArrayLike
+    ) -> Array:
+        """Return Eq. 3.9-3 without axial load."""
+        return both_ways_use(*edge, *flat, buckling)
+
+    def pressed(
+        self,
+        pressed: Array,
+        gives: Array,
+        edge: tuple[Array, float, float],
+        flat: tuple[Array, float, float],
+        elastic: float,
+        longer: ArrayLike,
+        buckling: ArrayLike,
+    ) -> Array:
+        """Return Eq. 3.9-3."""
+        ways = [
+            (stress, strength, np.asarray(longer) * euler_stress(elastic, slender))
+            for stress, strength, slender in (edge, flat)
+        ]
+        return pressed_use(pressed, gives, ways[0], ways[1], buckling)
+
+
+class _NDS:
+    """NDS 2018."""
+
+    name = "NDS"
+    title = "NDS"
+    members = "NDS 2018 3.3, 3.4, 3.7, 3.9, 4.3"
+    law = _Sticks()
+
+    def values(self, stuff: Lumber | Sheet) -> Values:
+        """Return the NDS Supplement's, or the Panel Design Specification's."""
+        unread = stuff.unread if isinstance(stuff, Sheet) else stuff.source
+        return Values(stuff.source, stuff.confidence, unread)
+
+    def capacity(self, fastener: Fastener, driven: Driven, level: str, count: int) -> Capacity:
+        """Return it by NDS 2018 chapters 11 and 12, whatever the ``count``."""
+        return fastener_capacity.capacity(fastener, driven, level)
+
+    def wind_over(self, load: str, level: str) -> float:
+        """Return C_D of wind over that of the load; lambda on the strength level."""
+        return adjustments.wind_over(load, level)
+
+    def adjusted(
+        self, lumber: Lumber, least: float, wide: float, length: float, level: str, between: bool
+    ) -> Adjusted:
+        """Return F' by NDS 2018 4.3."""
+        return member_strength.adjusted(lumber, least, wide, length, level, between)
+
+    def sheet_bending(self, sheet: Sheet, strip: ArrayLike, level: str, across: bool) -> Array:
+        """Return it by the Panel Design Specification and NDS 2018 9.3."""
+        return member_strength.sheet_bending(sheet, strip, level, across)
+
+    def sheet_rolling_shear(self, sheet: Sheet, level: str, across: bool) -> float:
+        """Return it by the same."""
+        return member_strength.sheet_rolling_shear(sheet, level, across)
+
+    def sheet_through(self, sheet: Sheet, level: str) -> float:
+        """Return it by the same."""
+        return member_strength.sheet_through(sheet, level)
+
+
+NDS = _NDS()
