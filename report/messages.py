@@ -81,6 +81,12 @@ WHERE = {
 }
 """Where anchors that were found to do stand, by their places."""
 
+AT_EACH = {
+    "corners": "corner",
+    "sides": "side",
+    "second sides": "second side",
+    None: "{count} place",
+}
 TIED = "{what}, {where}, {how}"
 TEST = "Test each: pull up with {pull}, soil wet."
 OVER = "Over {wind}: lay it down as well"
@@ -105,14 +111,15 @@ MEND_FIRST = {
 OR_ANCHORS = ", or anchor each place for {pull} straight up"
 
 HOW = {"N*m": " in bending", "N": " in shear"}
-ASKED = "asked {times} what it holds: {advice}"
-MEMBER = "asked {times} what it holds{how}{load}: thicker, shorter, or held at more places"
-LOOSE = "by itself it {does} {when}: fasten it"
+ASKED = ("asked {times} what it holds", "{advice}")
+MEMBER = ("asked {times} what it holds{how}{load}", "thicker, shorter, or held at more places")
+LOOSE = ("by itself it {does} {when}", "fasten it")
 IN_WIND = "in {wind}"
 WHEN = {"push": "when it is pushed", "climb": "when it is climbed on"}
 UNDER_LOAD = "under '{load}'"
-LOAD = "does not stand it: a wider or heavier foot, or anchors made for it"
-SPACING = "{has} {where}, where {needs} keeps it from splitting: {ways}"
+LOAD = ("does not stand it", "a wider or heavier foot, or anchors made for it")
+SPACED = "Each {fastener} stands {has} or more {where} and needs {needs}."
+SPACING = ("{has} {where}, where {needs} keeps it from splitting", "{ways}")
 NEAR = {
     Near.END: "from an end of {part}",
     Near.EDGE: "from an edge of {part}",
@@ -123,7 +130,8 @@ DRILLED = "drill lead holes (predrilled = true)"
 FEWER = "fewer of them, wider apart"
 THINNER = "some no thicker than {thick}"
 FARTHER = "set farther in ('points')"
-RACKING = "braces across the corners: it leans over sideways"
+RACKING = ("braces across the corners", "it leans over sideways")
+"""A mend: what stands alone where there is little room, and what follows behind a colon."""
 MORE_MENDS = "and {n} more: yardfast check FILE --numbers"
 
 ALSO = {
