@@ -1,5 +1,6 @@
 """The catalogue of messages: what is said of each finding, with slots. Words change here alone."""
 
+from ..checks.from_memory import Value
 from ..checks.joints.spacing import Near
 from ..checks.judging import Kind
 from ..checks.not_looked_at import Topic
@@ -311,3 +312,44 @@ HOW_OFTEN_UNKNOWN = {
         "for, not the wind of the place."
     ),
 }
+
+FROM_MEMORY = {
+    Value.DENSITY: "the density of {0}",
+    Value.SIZE: "the actual size of {0}",
+    Value.RATING: "the {0} of {1}",
+    Value.FRICTION: "the friction of {0} on {1}",
+    Value.SQUARE_BODIES: "force coefficients of square and rectangular bodies",
+    Value.ROUND_BODIES: "force coefficients of round bodies",
+    Value.SIDED_BODIES: "force coefficients of hexagonal and octagonal bodies",
+    Value.SIGNS: "force coefficients of solid signs",
+    Value.WIDE_SIGNS: "coefficients of wide signs, Case C",
+    Value.LATTICES: "force coefficients of lattices and open frames",
+    Value.SHELTER: "shelter behind one another",
+    Value.PANELS_OF_ROOFS: "suction on single panels of roofs and lids",
+    Value.CYLINDERS: "wind on round bodies",
+    Value.BALLS: "wind on balls near the ground",
+    Value.LATTICE_FORCES: "force coefficients of lattices",
+    Value.LATTICE_ENDS: "the end effect of lattices",
+    Value.SINGLE_PANELS: "pressure on single panels",
+    Value.EXPOSURE_FACTOR: "the gust near the ground by surroundings (Kz)",
+    Value.DIRECTIONALITY: "directionality (Kd)",
+    Value.GUST_EFFECT: "the gust effect factor's constants",
+    Value.TERRAIN: "the terrain categories",
+    Value.LEAST_WIND: "the least wind of 16 psf",
+    Value.LOAD_FACTORS: "the load factors of the {0} basis",
+    Value.PUSH: "the push of {0}",
+    Value.STRENGTH: "the strength of {all}",
+    Value.TIMBER: "numbers of the equations for wood and fasteners",
+    Value.FASTENER: "sizes and steel of {0}",
+    Value.STAPLES: "staples taken as two nails",
+    Value.PULLING_OUT: "what pulls out {0}",
+    Value.PULLING_THROUGH: "what pulls heads through",
+    Value.BEARING_STEP: "how dowel bearing strength is rounded",
+    Value.JOINT_FACTOR: "the factor {0} of joints",
+    Value.GRAVITY: "the specific gravity of {0} for fasteners",
+    Value.SLIP: "how stiff fasteners are sideways",
+    Value.AXIAL: "how stiff screws are against a pull",
+    Value.COMPANIONS: "the factors on named loads in wind",
+    Value.TORSION: "how twist counts beside shear",
+}
+"""Values that were written from memory, by what they are of."""
