@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from ..checks.examination import Examination
 from ..checks.limits import COEFFICIENT_BAND
+from ..design.given import given_parts
 from ..design.model import Part
 from ..design.shapes.bodies import Cone, Shell, Solid
 from ..design.shapes.flat import Frame, Plate
@@ -15,7 +16,6 @@ from ..loads.asce7.standard import ASCE7
 from ..loads.gust.standard import AT_PIECE
 from ..loads.methods import air_density, method_of
 from .amounts import LB_FT3
-from .given import given_parts
 from .remark import joined
 
 _TABLED_SIDES = (0, 4, 6, 8)

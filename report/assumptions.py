@@ -2,13 +2,10 @@
 
 import re
 from collections.abc import Iterator
-from dataclasses import replace
-from math import cos, radians, sin, sqrt
-
-import numpy as np
 
 from .. import materials
 from ..checks.examination import Examination
+from ..checks.one_degree import slides_on_a_degree, tips_on_a_degree
 from .amounts import Amounts
 from .assumed_wind import shape_assumptions, wind_assumptions
 from .fastened_seams import seam_assumptions
@@ -17,8 +14,6 @@ from .joint_words import joint_assumptions
 from .load_words import load_assumptions
 from .member_words import member_assumptions
 from .remark import joined
-
-_STEEPEST_TOLD = radians(1.0)
 
 
 def assumptions(examination: Examination) -> tuple[str, ...]:
@@ -104,38 +99,20 @@ def _ground(examination: Examination, amounts: Amounts) -> Iterator[str]:
 
 def _level(examination: Examination, amounts: Amounts) -> Iterator[str]:
     """Say what one degree costs where no slope is given."""
-    standing, limits = examination.standing, examination.limits
     if examination.site.slope is not None:
         return
-    costs: list[str] = []
-    if limits.forecast_tipping and limits.loose_tips is None:
-        weight = np.full(len(standing.normals), standing.structure.weight("typical"))
-        pivot = standing.pivot(weight)
-        level = standing.hold("typical", pivot)[limits.tipping_line]
-        sloped = replace(standing, slope=_STEEPEST_TOLD).hold("typical", pivot)
-        share = max(float(sloped.min() / level), 0.0) if level > 0.0 else 0.0
-        less = limits.forecast_tipping * sqrt(min(share, 1.0))
-        costs.append(
-            f"tipping from about {amounts.bare_gust(limits.forecast_tipping)} down to "
-            f"{amounts.gust(less)}"
-        )
-    if limits.forecast_sliding and limits.loose_slides is None:
-        mu = min(
-            standing.ground.friction[p.contact].coefficient for p in standing.structure.patches
-        )
-        share = max(cos(_STEEPEST_TOLD) - sin(_STEEPEST_TOLD) / mu, 0.0)
-        less = limits.forecast_sliding * sqrt(share)
-        costs.append(
-            f"sliding from about {amounts.bare_gust(limits.forecast_sliding)} down to "
-            f"{amounts.gust(less)}"
-        )
-    if costs:
-        yield (
-            "The ground is taken as level, since no slope is given: one degree of slope brings "
-            f"{joined(costs)}."
-        )
-    else:
-        yield "The ground is taken as level, since no slope is given."
+    limits = examination.limits
+    both = (
+        ("tipping", limits.forecast_tipping, tips_on_a_degree(examination)),
+        ("sliding", limits.forecast_sliding, slides_on_a_degree(examination)),
+    )
+    costs = [
+        f"{what} from about {amounts.bare_gust(now)} down to {amounts.gust(then)}"
+        for what, now, then in both
+        if now is not None and then is not None
+    ]
+    more = f": one degree of slope brings {joined(costs)}" if costs else ""
+    yield f"The ground is taken as level, since no slope is given{more}."
 
 
 def _earth(examination: Examination, amounts: Amounts) -> Iterator[str]:

@@ -5,6 +5,7 @@ from ..checks.hardware import Hardware
 from ..design.boards import Board
 from ..design.cut_list import CutList
 from ..design.cut_pieces import Extra, FlatCut, SheetGroup, StickGroup
+from ..design.given import given_parts
 from ..design.model import Design
 from ..design.panels import Panel
 from ..design.structure import WEIGHINGS
@@ -21,7 +22,6 @@ from .cut_words import (
     stick_words,
 )
 from .faults import clean
-from .given import given_parts
 from .hardware_words import hardware_rows
 from .lines import WIDTH, Line, wrapped
 from .remark import counted, joined

@@ -22,10 +22,10 @@ def hold_short(examination: Examination) -> str:
     return short_of(examination.held)
 
 
-def short_of(held: Held) -> str:
-    """Return the same of what holds any piece."""
-    kinds = [f"{_kind(row.kind)}s" for row in held.anchors] + (["guys"] if held.guys else [])
-    return joined(dict.fromkeys(kinds))
+def short_of(held: Held, *, one: bool = False) -> str:
+    """Return the same of what holds any piece, or of one alone."""
+    kinds = [*(_kind(row.kind) for row in held.anchors), *(["guy"] if held.guys else [])]
+    return joined(kind if one else f"{kind}s" for kind in dict.fromkeys(kinds))
 
 
 def _kind(name: str) -> str:
@@ -43,7 +43,11 @@ def hold_down(examination: Examination) -> str:
 
 def hold_downs(examination: Examination) -> str:
     """Return the same of several, in one word: stakes, anchors or bolts."""
-    return {"ground anchor": "anchors"}.get(kind := hold_down(examination), f"{kind}s")
+    return f"{_one_word(examination)}s"
+
+
+def _one_word(examination: Examination) -> str:
+    return {"ground anchor": "anchor"}.get(kind := hold_down(examination), kind)
 
 
 def anchor_word(examination: Examination) -> str:
@@ -53,7 +57,7 @@ def anchor_word(examination: Examination) -> str:
         row.anchor for row in examination.design.several(GuyRow)
     ]
     if not kinds:
-        return hold_downs(examination).removesuffix("s")
+        return _one_word(examination)
     groups = {anchors.find(kind).group for kind in kinds}
     if groups == {"slab bolt"}:
         return "bolt"

@@ -38,7 +38,7 @@ def _plural(kind: str) -> str:
 def how_many(held: Held) -> str:
     """Return the same without the kind: ``four stakes``."""
     number = sum(len(row.points) for row in held.anchors) + sum(len(r.tops) for r in held.guys)
-    return counted(number, short_of(held).removesuffix("s"), short_of(held))
+    return counted(number, short_of(held, one=True), short_of(held))
 
 
 def where(choice: AnchorChoice) -> str:

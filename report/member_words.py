@@ -7,9 +7,7 @@ from ..checks.examination import Examination
 from ..checks.judging import Check, Kind
 from ..checks.members.columns import column_rule
 from ..checks.members.member_check import Member
-from ..checks.timber.books import values
 from ..design.shapes.weight import Weight
-from ..loads.combinations import resistance_basis
 from ..materials.lumber import Lumber
 from ..materials.metal import Metal
 from ..materials.plastic import Plastic
@@ -166,17 +164,6 @@ def member_assumptions(examination: Examination) -> Iterator[str]:
         )
     if sticks or examination.joints:
         yield _HELD[bool(examination.held.anchors) and not examination.held.guys]
-
-
-def member_unverified(examination: Examination) -> Iterator[str]:
-    """Return a sentence for the strengths written from memory on which the answer rests."""
-    found: dict[str, list[str]] = {}
-    for one in examination.members.judged:
-        known = values(one.stuff, resistance_basis(examination.site))
-        if known.confidence == MEMORY:
-            found.setdefault(known.unread, []).append(one.name)
-    for source, names in found.items():
-        yield f"The strength of {joined(names)}: from memory of {source}."
 
 
 def strength_unchecked(examination: Examination) -> str:

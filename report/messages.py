@@ -1,5 +1,6 @@
 """The catalogue of messages: what is said of each finding, with slots. Words change here alone."""
 
+from ..checks.from_memory import Value
 from ..checks.joints.spacing import Near
 from ..checks.judging import Kind
 from ..checks.not_looked_at import Topic
@@ -81,6 +82,12 @@ WHERE = {
 }
 """Where anchors that were found to do stand, by their places."""
 
+AT_EACH = {
+    "corners": "corner",
+    "sides": "side",
+    "second sides": "second side",
+    None: "{count} place",
+}
 TIED = "{what}, {where}, {how}"
 TEST = "Test each: pull up with {pull}, soil wet."
 OVER = "Over {wind}: lay it down as well"
@@ -105,14 +112,15 @@ MEND_FIRST = {
 OR_ANCHORS = ", or anchor each place for {pull} straight up"
 
 HOW = {"N*m": " in bending", "N": " in shear"}
-ASKED = "asked {times} what it holds: {advice}"
-MEMBER = "asked {times} what it holds{how}{load}: thicker, shorter, or held at more places"
-LOOSE = "by itself it {does} {when}: fasten it"
+ASKED = ("asked {times} what it holds", "{advice}")
+MEMBER = ("asked {times} what it holds{how}{load}", "thicker, shorter, or held at more places")
+LOOSE = ("by itself it {does} {when}", "fasten it")
 IN_WIND = "in {wind}"
 WHEN = {"push": "when it is pushed", "climb": "when it is climbed on"}
 UNDER_LOAD = "under '{load}'"
-LOAD = "does not stand it: a wider or heavier foot, or anchors made for it"
-SPACING = "{has} {where}, where {needs} keeps it from splitting: {ways}"
+LOAD = ("does not stand it", "a wider or heavier foot, or anchors made for it")
+SPACED = "Each {fastener} stands {has} or more {where} and needs {needs}."
+SPACING = ("{has} {where}, where {needs} keeps it from splitting", "{ways}")
 NEAR = {
     Near.END: "from an end of {part}",
     Near.EDGE: "from an edge of {part}",
@@ -123,7 +131,8 @@ DRILLED = "drill lead holes (predrilled = true)"
 FEWER = "fewer of them, wider apart"
 THINNER = "some no thicker than {thick}"
 FARTHER = "set farther in ('points')"
-RACKING = "braces across the corners: it leans over sideways"
+RACKING = ("braces across the corners", "it leans over sideways")
+"""A mend: what stands alone where there is little room, and what follows behind a colon."""
 MORE_MENDS = "and {n} more: yardfast check FILE --numbers"
 
 ALSO = {
@@ -303,3 +312,44 @@ HOW_OFTEN_UNKNOWN = {
         "for, not the wind of the place."
     ),
 }
+
+FROM_MEMORY = {
+    Value.DENSITY: "the density of {0}",
+    Value.SIZE: "the actual size of {0}",
+    Value.RATING: "the {0} of {1}",
+    Value.FRICTION: "the friction of {0} on {1}",
+    Value.SQUARE_BODIES: "force coefficients of square and rectangular bodies",
+    Value.ROUND_BODIES: "force coefficients of round bodies",
+    Value.SIDED_BODIES: "force coefficients of hexagonal and octagonal bodies",
+    Value.SIGNS: "force coefficients of solid signs",
+    Value.WIDE_SIGNS: "coefficients of wide signs, Case C",
+    Value.LATTICES: "force coefficients of lattices and open frames",
+    Value.SHELTER: "shelter behind one another",
+    Value.PANELS_OF_ROOFS: "suction on single panels of roofs and lids",
+    Value.CYLINDERS: "wind on round bodies",
+    Value.BALLS: "wind on balls near the ground",
+    Value.LATTICE_FORCES: "force coefficients of lattices",
+    Value.LATTICE_ENDS: "the end effect of lattices",
+    Value.SINGLE_PANELS: "pressure on single panels",
+    Value.EXPOSURE_FACTOR: "the gust near the ground by surroundings (Kz)",
+    Value.DIRECTIONALITY: "directionality (Kd)",
+    Value.GUST_EFFECT: "the gust effect factor's constants",
+    Value.TERRAIN: "the terrain categories",
+    Value.LEAST_WIND: "the least wind of 16 psf",
+    Value.LOAD_FACTORS: "the load factors of the {0} basis",
+    Value.PUSH: "the push of {0}",
+    Value.STRENGTH: "the strength of {all}",
+    Value.TIMBER: "numbers of the equations for wood and fasteners",
+    Value.FASTENER: "sizes and steel of {0}",
+    Value.STAPLES: "staples taken as two nails",
+    Value.PULLING_OUT: "what pulls out {0}",
+    Value.PULLING_THROUGH: "what pulls heads through",
+    Value.BEARING_STEP: "how dowel bearing strength is rounded",
+    Value.JOINT_FACTOR: "the factor {0} of joints",
+    Value.GRAVITY: "the specific gravity of {0} for fasteners",
+    Value.SLIP: "how stiff fasteners are sideways",
+    Value.AXIAL: "how stiff screws are against a pull",
+    Value.COMPANIONS: "the factors on named loads in wind",
+    Value.TORSION: "how twist counts beside shear",
+}
+"""Values that were written from memory, by what they are of."""

@@ -5,7 +5,8 @@ from typing import Literal
 Runs = tuple[tuple[str, bool], ...]
 """Words in a row, each with whether it is loud: a verb is as large as the gust before it."""
 
-Advice = Literal["laid", "posts", "mend", "mend heavy", "tie", "tie heavy", "weigh", "weigh heavy"]
+Advice = tuple[Literal["laid", "posts", "mend", "tie", "weigh"], bool]
+"""What is to be done with it, and whether it is too heavy to be laid down."""
 
 ONLY_WITH = "Only with {added}. Without it: {gusts}."
 WHEN = "When gusts are forecast over"
@@ -16,14 +17,18 @@ ANY_BARE, NONE = "any", "none"
 PLACES = {"C": "open ground", "B": "houses and trees all round", "D": "shore"}
 
 DO: dict[Advice, Runs] = {
-    "laid": (("LAY IT DOWN", True), ("or take it in", False)),
-    "posts": (("KEEP CLEAR OF IT", True),),
-    "mend": (("LAY IT DOWN", True), ("or take it in, until it is mended", False)),
-    "mend heavy": (("KEEP CLEAR OF IT", True), ("until it is mended", False)),
-    "tie": (("TIE IT DOWN", True), ("{as_drawn}or", False), ("LAY IT DOWN", True)),
-    "tie heavy": (("TIE IT DOWN", True), ("{as_drawn}and keep clear of it", False)),
-    "weigh": (("WEIGH IT DOWN", True), ("as told below, or", False), ("LAY IT DOWN", True)),
-    "weigh heavy": (("WEIGH IT DOWN", True), ("as told below, and keep clear of it", False)),
+    ("laid", False): (("LAY IT DOWN", True), ("or take it in", False)),
+    ("posts", False): (("KEEP CLEAR OF IT", True),),
+    ("mend", False): (("LAY IT DOWN", True), ("or take it in, until it is mended", False)),
+    ("mend", True): (("KEEP CLEAR OF IT", True), ("until it is mended", False)),
+    ("tie", False): (("TIE IT DOWN", True), ("{as_drawn}or", False), ("LAY IT DOWN", True)),
+    ("tie", True): (("TIE IT DOWN", True), ("{as_drawn}and keep clear of it", False)),
+    ("weigh", False): (
+        ("WEIGH IT DOWN", True),
+        ("as told below, or", False),
+        ("LAY IT DOWN", True),
+    ),
+    ("weigh", True): (("WEIGH IT DOWN", True), ("as told below, and keep clear of it", False)),
 }
 AS_DRAWN = "as drawn, "
 
@@ -107,9 +112,9 @@ FRONT = "front"
 
 WIND = {
     "gust": "a gust of {wind} at the piece",
-    "forecast": "a forecast gust of {wind}, {around}",
+    "forecast": "a forecast gust of {wind}{around}",
 }
-WIND_OF_CODE = "the {method} {mapped} of {wind}, {around}"
+WIND_OF_CODE = "the {method} {mapped} of {wind}{around}"
 SEASON = {
     "posts": "push on every post",
     "anchors": "pull on every {anchor}",

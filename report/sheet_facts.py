@@ -106,24 +106,20 @@ _WOODEN = ("wood", "panel")
 def wind_of(site: Site, amounts: Amounts, around: str) -> str:
     """Return the wind that a piece was worked out for, with what is ``around`` it, if given."""
     message = messages.WIND.get(site.method, messages.WIND_OF_CODE)
-    said = message.format(
+    return message.format(
         wind=amounts.gust(site.wind, "near"),
         method=site.method,
         mapped=mapped(site),
-        around=around,
+        around=f", {around}" if around else "",
     )
-    return said if around or site.method == "gust" else said.removesuffix(", ")
 
 
 def advice(verdict: Verdict, page: SheetFacts) -> messages.Advice:
-    """Return what the page tells to do before it blows too hard."""
+    """Return what the page tells to do before it blows too hard, and whether it is too heavy."""
     stays = verdict.untied.stays_put
     if page.unready:
-        return "mend heavy" if stays else "mend"
-    if page.facts.laid_down:
-        return "laid"
-    if page.facts.posts:
-        return "posts"
-    if verdict.tied.ways[:1] in ((Way.WEIGHT,), (Way.WIDTH,)):
-        return "weigh heavy" if stays else "weigh"
-    return "tie heavy" if stays else "tie"
+        return "mend", stays
+    if page.facts.laid_down or page.facts.posts:
+        return "laid" if page.facts.laid_down else "posts", False
+    weighed = verdict.tied.ways[:1] in ((Way.WEIGHT,), (Way.WIDTH,))
+    return "weigh" if weighed else "tie", stays

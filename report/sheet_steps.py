@@ -22,7 +22,7 @@ def head(verdict: Verdict, page: SheetFacts) -> str:
 
 
 def _kind(verdict: Verdict, page: SheetFacts) -> str:
-    told = advice(verdict, page).removesuffix(" heavy")
+    told, _ = advice(verdict, page)
     return "stand" if told == "tie" and not len(page.out.ends) else told
 
 

@@ -73,7 +73,7 @@ def gusts(limits: Limits, amounts: Amounts) -> tuple[str, str, str]:
     return (
         "over" if tips is None else amounts.bare_gust(tips),
         "over" if slides is None else amounts.bare_gust(slides),
-        "over" if limits.act is None else amounts.act(limits.act).split()[0],
+        "over" if limits.act is None else f"{amounts.whole_act(limits.act):,}",
     )
 
 

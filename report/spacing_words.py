@@ -21,26 +21,23 @@ def spacing_notes(examination: Examination, check: Check) -> tuple[str, ...]:
     found = spacing_of(examination, check)
     if found is None:
         return ()
-    nearest, amounts = found.nearest, Amounts(examination.design.units == "metric")
-    has, needs = amounts.has_and_needs(nearest.has, nearest.needs, "m", check.passes)
-    where = messages.NEAR[nearest.near].format(part=nearest.part or messages.BLOCKS_OF_BOTH)
-    return (f"Each {found.fastener.name} stands {has} or more {where} and needs {needs}.",)
+    slots = spacing_slots(found, Amounts(examination.design.units == "metric"))
+    return (messages.SPACED.format(fastener=found.fastener.name, **slots),)
 
 
-def spacing_remedy(found: SpacingFound, amounts: Amounts) -> str:
-    """Return how near fasteners stand to what, and what would do."""
+def spacing_slots(found: SpacingFound, amounts: Amounts) -> dict[str, str]:
+    """Return how near fasteners stand to what, how far they should, and what would do."""
     nearest = found.nearest
     has, needs = amounts.has_and_needs(nearest.has, nearest.needs, "m", found.check.passes)
     where = messages.NEAR[nearest.near].format(part=nearest.part or messages.BLOCKS_OF_BOTH)
-    ways: list[str] = []
-    if found.in_lead_holes:
-        ways.append(messages.DRILLED)
-    if nearest.near is Near.EACH_OTHER:
-        ways.append(messages.FEWER)
-    if found.thickest >= _LEAST:
-        ways.append(messages.THINNER.format(thick=amounts.measure(found.thickest, "m", 2)))
-    if nearest.near is not Near.EACH_OTHER:
-        ways.append(messages.FARTHER)
-    return messages.SPACING.format(
-        has=has, where=where, needs=needs, ways=", or ".join(ways[:_WAYS])
-    )
+    each_other = nearest.near is Near.EACH_OTHER
+    ways = {
+        messages.DRILLED: found.in_lead_holes,
+        messages.FEWER: each_other,
+        messages.THINNER.format(thick=amounts.measure(found.thickest, "m", 2)): (
+            found.thickest >= _LEAST
+        ),
+        messages.FARTHER: not each_other,
+    }
+    told = [way for way, does in ways.items() if does][:_WAYS]
+    return {"has": has, "needs": needs, "where": where, "ways": ", or ".join(told)}

@@ -53,7 +53,7 @@ def guys_said(choice: GuyChoice, amounts: Amounts) -> str:
     )
     if choice.pins is None:
         return said
-    where = str(choice.pins.where or f"{choice.pins.count} places").removesuffix("s")
+    where = messages.AT_EACH[choice.pins.where].format(count=choice.pins.count)
     return f"{said}; and against sliding a {choice.pins.kind} at each {where} of the foot"
 
 

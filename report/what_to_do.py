@@ -18,6 +18,7 @@ MOST_MENDS = 3
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from ..checks.anchoring.anchor_choice import AnchorChoice
+    from .mends import Mend
 
 
 @dataclass(frozen=True)
@@ -29,7 +30,7 @@ class Row:
     optional: bool = False
 
 
-def first_things(verdict: Verdict, facts: Facts, mends: list[str]) -> list[Row]:
+def first_things(verdict: Verdict, facts: Facts, mends: "list[Mend]") -> list[Row]:
     """Return what to do untied, how to hold it, what to mend: the worst first.
 
     ``mends`` is what to do about each check of ``verdict.to_mend``, in their order.
@@ -203,12 +204,12 @@ _LINE = 60
 """So many letters of a mend take a line, with what it is of."""
 
 
-def _mends(verdict: Verdict, mends: list[str]) -> list[Row]:
+def _mends(verdict: Verdict, mends: "list[Mend]") -> list[Row]:
     """Return the first mend whole, two more in a line each, then how many more there are."""
     total = len(verdict.to_mend)
     rows: list[Row] = []
-    for i, (check, text) in enumerate(zip(verdict.to_mend[:MOST_MENDS], mends, strict=False)):
-        said = text if i == 0 else text.partition(":")[0] if len(text) > _LINE else text
+    for i, (check, mend) in enumerate(zip(verdict.to_mend[:MOST_MENDS], mends, strict=False)):
+        said = mend.short if i > 0 and len(mend.whole) > _LINE else mend.whole
         rows.append(Row(f"Mend {i + 1} of {total}", f"{subject(check)}: {said}"))
     if total > MOST_MENDS:
         rows.append(Row("", messages.MORE_MENDS.format(n=total - MOST_MENDS)))
@@ -285,10 +286,10 @@ def also(verdict: Verdict, facts: Facts) -> list[Row]:
     return [Row("Also", "; ".join(said))] if said else []
 
 
-def first_mend(verdict: Verdict, facts: Facts, mends: list[str]) -> str:
+def first_mend(verdict: Verdict, facts: Facts, mends: "list[Mend]") -> str:
     """Return what to mend before all else; empty where nothing is known."""
     if verdict.to_mend and mends:
-        return f"{subject(verdict.to_mend[0])}: {mends[0]}"
+        return f"{subject(verdict.to_mend[0])}: {mends[0].whole}"
     rows = _before_all(verdict, facts)
     return rows[0].text if rows else ""
 

@@ -16,7 +16,13 @@ EXAMPLES = Path(__file__).parents[2] / "examples"
 
 # Fasteners that are set where they just have room stand there to within the fit of a search: what
 # has such joints is held to that.
-ALIKE = {"boathouse": 1e-6, "light-tower": 1e-6, "heron": 1e-6, "signpost": 1e-3, "footbridge": 1e-3}
+ALIKE = {
+    "boathouse": 1e-6,
+    "light-tower": 1e-6,
+    "heron": 1e-6,
+    "signpost": 1e-3,
+    "footbridge": 1e-3,
+}
 
 
 def uses(design):

@@ -4,7 +4,7 @@ import tomllib
 from collections.abc import Mapping
 from typing import Any, cast
 
-from ..design.model import Design
+from .model import Design
 
 
 def given_parts(design: Design) -> tuple[Mapping[str, Any], ...]:
