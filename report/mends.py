@@ -11,7 +11,7 @@ from .joint_advice import joint_remedy
 from .joint_words import joint_of, sized
 from .spacing_words import spacing_of, spacing_slots
 
-_WAYS = 2
+_WAYS = 3
 """So many ways to make a joint hold are told beside the word, one where there
 is more to mend; `size` tells all of them."""
 
