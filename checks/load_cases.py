@@ -75,6 +75,12 @@ class LoadCases:
         """Return ``longer`` (n,) of each case's set."""
         return np.array([one.longer for one in self.sets])[self.of]
 
+    @property
+    def calm(self) -> Integers:
+        """Return the cases (k,) of dead load alone."""
+        quiet = np.array([one.is_calm for one in self.sets])
+        return np.flatnonzero(quiet[self.of])
+
     def set_of(self, k: int) -> LoadSet:
         """Return the set that a case is of."""
         return self.sets[int(self.of[k])]

@@ -11,16 +11,20 @@ from ..statics.joint_table import JointRow
 from ..statics.model import Forces
 from ..statics.stiffness import SETS
 from .internal_forces import AS_READ, InternalForces
-from .joints.joint_check import Asked, JointFound, judge_joint, rough_uses, used_by_set
+from .joints.joint_check import (
+    FIRST,
+    Asked,
+    JointFound,
+    judge_worst,
+    rough_uses,
+    used_most,
+)
 from .joints.ties import Fastened
 from .judging import Check
 from .load_cases import Integers, greatest
 from .members.member_check import Member, NotJudged
 from .members.stick_strength import Judged, judge_sticks, may_govern, sticks_to_judge, use_of
 from .racking import check_racking
-
-FIRST = 4
-"""So many cases of each joint and stick are tried with every set of stiffness."""
 
 MANY = 12
 """So many, by a rough measure, are looked at closely to find these."""
@@ -53,18 +57,18 @@ def strength_of(forces: InternalForces, factors: Factors, basis: str) -> Strengt
     near = _worst_joints(forces.joints, [float(use.max(initial=0.0)) for use in rough], 2 * COPIES)
     by_joint = [_most_used(forces, k, rough[k]) for k in near]
     by_stick = [may_govern(one, forces.sections[one.nth], forces.cases, FIRST) for one in sticks]
-    looked = _all(*by_joint, *by_stick)
+    looked = _all(*by_joint, *by_stick, forces.cases.calm)
     envelope = forces.enveloped(looked)
     close = {k: _asked(forces, envelope, looked, k) for k in near}
-    used = [close[k].used if k in close else 0.0 for k in range(len(rough))]
+    used = [close[k].most if k in close else 0.0 for k in range(len(rough))]
     worst = _worst_joints(forces.joints, used, COPIES)
     asked = [close[k] if k in worst else _once(forces, envelope, k) for k in range(len(rough))]
     joints = tuple(
-        judge_joint(row, [one for one in asked if _has(one, row)], factors)
+        judge_worst(row, [one for one in asked if _has(one, row)], factors)
         for row in forces.structure.design.several(JointRow)
     )
     bent = _worst_sticks(forces, envelope[AS_READ], looked, sticks)
-    few = _all(*(asked[k].which for k in worst), *(which for _, which in bent))
+    few = _all(*(used_most(asked[k]).which for k in worst), *(which for _, which in bent))
     of_few = {name: each.some(np.searchsorted(looked, few)) for name, each in envelope.items()}
     chosen = [one for one, _ in bent]
     members: list[Member | NotJudged] = [
@@ -116,27 +120,26 @@ def _most_used(forces: InternalForces, k: int, rough: Array) -> Integers:
     """
     through = forces.through(k)
     every = Asked(forces.joints[k], np.arange(len(through)), {AS_READ: through}, forces.cases)
-    (coarse,) = used_by_set(every).values()
+    (coarse,) = every.by_set.values()
+    size = np.abs(through) * forces.cases.longer[:, None]
+    large = np.linalg.norm(size[:, :3], axis=1), np.linalg.norm(size[:, 3:], axis=1)
     few = _all(*(greatest(use, MANY) for use in (*rough, coarse)))
-    by_set = Asked(forces.joints[k], few, dict.fromkeys(SETS, through[few]), forces.cases)
-    most = np.max([*used_by_set(by_set).values()], axis=0)
-    return few[greatest(most, FIRST)]
+    nearer = Asked(forces.joints[k], few, dict.fromkeys(SETS, through[few]), forces.cases)
+    most = np.max([*nearer.by_set.values()], axis=0)
+    # other fasteners may be tried, for which what is greatest may be the worst
+    return _all(few[greatest(most, FIRST)], *(greatest(one, 1) for one in large))
 
 
 def _asked(
     forces: InternalForces, envelope: Mapping[str, Forces], looked: Integers, k: int
 ) -> Asked:
-    """Return what goes through a joint, by each set, in the cases in which it is used most by it.
+    """Return what goes through a joint, by each set, in all cases ``looked`` at for anything.
 
-    Of all that were ``looked`` at for anything: how stiff things are moves what goes through it,
-    and with it which case is the worst.
+    How stiff things are moves what goes through it, and with it which case is the worst; so do
+    other fasteners.
     """
     through = {name: each.through(k) for name, each in envelope.items()}
-    use = used_by_set(Asked(forces.joints[k], looked, through, forces.cases))
-    rows = np.unique(np.concatenate([greatest(one, FIRST) for one in use.values()]))
-    most = max(float(one.max(initial=0.0)) for one in use.values())
-    wrenches = {name: each[rows] for name, each in through.items()}
-    return Asked(forces.joints[k], looked[rows], wrenches, forces.cases, most)
+    return Asked(forces.joints[k], looked, through, forces.cases)
 
 
 def _once(forces: InternalForces, envelope: Mapping[str, Forces], k: int) -> Asked:

@@ -6,6 +6,7 @@ fastener is judged by what pulls it along itself and what pushes it sideways at 
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from functools import cached_property
 from math import inf
 
 import numpy as np
@@ -19,7 +20,7 @@ from ...statics.stiffness import SETS
 from ...statics.tie import Tie, Variant, share_of
 from ...statics.wrench import motion_rows
 from ..judging import Check, Kind
-from ..load_cases import Integers, LoadCases
+from ..load_cases import Integers, LoadCases, greatest
 from . import fastener_layout
 from .fastener_capacity import Capacity
 from .fastener_sets import FastenerSet
@@ -30,19 +31,43 @@ from .ties import Fastened, tie_of
 SOURCE = "elastic equilibrium of the piece"
 
 
+FIRST = 4
+"""In so many cases each joint is judged closely, for every set of stiffness."""
+
+
 @dataclass(frozen=True, eq=False)
 class Asked:
     """What goes through one tie in some of the load cases.
 
     ``wrenches`` are those (m, 6) about its face by set of stiffness, ``which`` (m,) the cases.
-    ``used`` is how far its fastener that is used most is, roughly.
     """
 
     joint: Fastened
     which: Integers
     wrenches: Mapping[str, Array]
     cases: LoadCases
-    used: float = 0.0
+
+    @cached_property
+    def by_set(self) -> Mapping[str, Array]:
+        """Return by set of stiffness how far (m,) the fastener that is used most is, roughly.
+
+        On a coarse bed.
+        """
+        longer = self.cases.longer[self.which][:, None]
+        names, held = _held(self, COARSE)
+        found = {name: np.zeros(len(self.which)) for name in names}
+        for place, at in zip(self.joint.places, self.joint.at, strict=True):
+            for fasteners in place.sets:
+                tension, shear = _on_axis(held[:, :, at], fasteners.draws)
+                used = used_by(fasteners, longer, longer * tension, longer * shear)
+                for name, each in zip(names, used.max(axis=2), strict=True):
+                    found[name] = np.maximum(found[name], each)
+        return found
+
+    @property
+    def most(self) -> float:
+        """Return how far the fastener that is used most is in any of the cases, roughly."""
+        return max(float(one.max(initial=0.0)) for one in self.by_set.values())
 
 
 @dataclass(frozen=True, eq=False)
@@ -77,14 +102,14 @@ class JointFound:
         return held_for(self.fasteners.holds, self.longer)
 
 
-def judge_joint(row: JointRow, asked: Sequence[Asked], factors: Factors) -> JointFound:
+def _judge_joint(row: JointRow, asked: Sequence[Asked], factors: Factors) -> JointFound:
     """Return what is found of a joint by what goes through it at each place where it stands."""
     most: dict[str, float] = {}
     worst: tuple[MostUsed, Asked] | None = None
     for one in asked:
         for used, by_set in _each_use(row, one):
-            for name, greatest in by_set.items():
-                most[name] = max(most.get(name, 0.0), greatest)
+            for name, its in by_set.items():
+                most[name] = max(most.get(name, 0.0), its)
             if worst is None or used.rank > worst[0].rank:
                 worst = used, one
     assert worst is not None
@@ -115,26 +140,23 @@ def judge_joint(row: JointRow, asked: Sequence[Asked], factors: Factors) -> Join
     )
 
 
+def judge_worst(row: JointRow, whole: Sequence[Asked], factors: Factors) -> JointFound:
+    """Return what is found of a joint in those cases of the ``whole`` in which it is used most."""
+    found = _judge_joint(row, [used_most(one) for one in whole], factors)
+    return replace(found, asked=tuple(whole))
+
+
 def again(found: JointFound, own: Sequence[Place], factors: Factors) -> JointFound:
     """Return what is found of a joint with other fasteners (``own``) under the same forces."""
-    return judge_joint(own[0].row, [_refastened(one, own) for one in found.asked], factors)
+    return judge_worst(own[0].row, [_refastened(one, own) for one in found.asked], factors)
 
 
-def used_by_set(one: Asked) -> dict[str, Array]:
-    """Return by set of stiffness how far (m,) a tie's fastener that is used most is, roughly.
-
-    On a coarse bed.
-    """
-    longer = one.cases.longer[one.which][:, None]
-    names, held = _held(one, COARSE)
-    found = {name: np.zeros(len(one.which)) for name in names}
-    for place, at in zip(one.joint.places, one.joint.at, strict=True):
-        for fasteners in place.sets:
-            tension, shear = _on_axis(held[:, :, at], fasteners.draws)
-            used = used_by(fasteners, longer, longer * tension, longer * shear)
-            for name, each in zip(names, used.max(axis=2), strict=True):
-                found[name] = np.maximum(found[name], each)
-    return found
+def used_most(whole: Asked) -> Asked:
+    """Return of what goes through a joint the cases in which it is used most by any set."""
+    use = whole.by_set.values()
+    rows = np.unique(np.concatenate([greatest(one, FIRST) for one in use]))
+    wrenches = {name: each[rows] for name, each in whole.wrenches.items()}
+    return replace(whole, which=whole.which[rows], wrenches=wrenches)
 
 
 def _each_use(row: JointRow, one: Asked) -> Iterator[tuple[MostUsed, Mapping[str, float]]]:
@@ -147,8 +169,8 @@ def _each_use(row: JointRow, one: Asked) -> Iterator[tuple[MostUsed, Mapping[str
                 tension, shear = _on_axis(held[:, :, at], fasteners.draws)
                 used = used_by(fasteners, longer, longer * tension, longer * shear)
                 by_set: dict[str, float] = {}
-                for name, greatest in zip(names, used.max(axis=(1, 2)).tolist(), strict=True):
-                    by_set[name] = max(by_set.get(name, 0.0), greatest)
+                for name, its in zip(names, used.max(axis=(1, 2)).tolist(), strict=True):
+                    by_set[name] = max(by_set.get(name, 0.0), its)
                 yield most_used(place, fasteners, used, tension, shear), by_set
 
 

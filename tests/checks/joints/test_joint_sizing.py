@@ -190,6 +190,15 @@ def test_other_fasteners_are_found_in_another_number():
     assert remedy.found.spacing >= 3.0 * remedy.fastener.diameter
 
 
+def test_what_holds_where_nothing_held_is_told_as_it_is_found_once_written():
+    """Nails in end grain hold no pull: which of their cases is the worst says nothing of screws."""
+    windy = ARM.replace("58 mph", "30 mph").replace("2x4 on edge", "4x4")
+    (remedy,) = sized(windy + joint("arm", "post", "16d common nail", 3)).remedies
+    again = joint("arm", "post", remedy.fastener.name, remedy.count)
+    check = examine(read_text(windy + again)).joints[0].check
+    assert check.utilization == pytest.approx(remedy.found.check.utilization, rel=1e-6)
+
+
 def test_enough_bolts_that_have_no_room_are_told_apart_from_none_that_is_strong_enough():
     weak = ARM.replace("58 mph", "50 mph")
     found = sized(weak + joint("arm", "post", "1/2 bolt 6 in", 2, washer="1 1/2 in"))
