@@ -18,6 +18,9 @@ _SQUARE = 0.98
 _SIDE = 0.15
 _ALIKE = 1.0e-3
 
+_AMID = 1.0e-6
+"""Edges are as near as each other that lie so far (m) from it alike."""
+
 
 def evenly(area: BaseGeometry, count: int, up: Array) -> Array:
     """Return points (count, 2) in m evenly along the middle of a wall, or round inside the edge.
@@ -156,7 +159,8 @@ def outward(area: BaseGeometry, points: Array) -> Array:
     short = float(np.linalg.norm(box[1:3] - box[:2], axis=1).min())
     if short < STRIP:
         depth[:, lengths <= (1.0 + _ALIKE) * short] = np.inf
-    return normals[depth.argmin(axis=1)]
+    # amid two edges out to the right, whatever rounding says
+    return normals[(depth - _AMID * (normals @ np.array([1.0, 0.5]))).argmin(axis=1)]
 
 
 def least_spacing(points: Array) -> float | None:

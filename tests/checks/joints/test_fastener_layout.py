@@ -93,3 +93,6 @@ def test_out_of_a_strip_is_across_it_however_near_its_end():
     edge = shapely.box(0.0, 0.0, 0.012, 1.5)
     found = layout.outward(edge, np.array([[0.003, 0.0], [0.009, 1.5], [0.009, 0.7]]))
     assert found == pytest.approx(np.array([[-1.0, 0.0], [1.0, 0.0], [1.0, 0.0]]))
+    for off in (-1e-12, 1e-12):
+        amid = layout.outward(edge, np.array([[0.006 + off, 0.7]]))
+        assert amid == pytest.approx(np.array([[1.0, 0.0]]))
