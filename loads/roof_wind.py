@@ -46,7 +46,8 @@ class Board:
     @property
     def plan(self) -> BaseGeometry:
         """Return its outline in plan."""
-        return plane.polygon(self.place(plane.coordinates(plane.filled(self.region)))[:, :2])
+        filled = [plane.coordinates(plane.filled(piece)) for piece in plane.pieces(self.region)]
+        return plane.union_of([plane.polygon(self.place(each)[:, :2]) for each in filled])
 
     def level(self, plan: BaseGeometry) -> "Board":
         """Return a part of it, as level, by its ``plan``."""

@@ -22,6 +22,9 @@ G = 9.80665
 PSI = 6894.757293168
 INCH = 0.0254
 
+ROUNDING = 1e-12
+"""Cases that are solved together with others differ by what sums round off."""
+
 POST = """
 [design]
 name  = 'A post bolted to a block'
@@ -316,7 +319,7 @@ def test_a_load_on_what_a_joint_does_not_carry_changes_nothing():
         uses(ROW),
         uses(ROW + load("2 kN", at="['0 mm', '-45 mm', '0.2 m']", on="block")),
     )
-    assert pushed == plain
+    assert pushed == pytest.approx(plain, rel=ROUNDING)
     # on a post it asks of the rail's screws what they pass on to the others, and more of the bolts
     at = "['0 mm', '1.75 in', '1.0 m']"
     low = uses(ROW + load("400 N", at, on="post"))
@@ -378,7 +381,8 @@ def test_loads_act_each_by_itself():
     a = load("200 N", at="['0 mm', '1.75 in', '1.5 m']", name="a", on="rail")
     b = load("300 N", at="['0 mm', '1.75 in', '1.5 m']", name="b", direction="front", on="rail")
     both, alone = uses(ROW + a + b), [uses(ROW + one) for one in (a, b)]
-    assert both == {name: max(one[name] for one in alone) for name in both}
+    most = {name: max(one[name] for one in alone) for name in both}
+    assert both == pytest.approx(most, rel=ROUNDING)
 
 
 def test_the_exit_status_follows_what_a_load_asks(tmp_path, capsys):

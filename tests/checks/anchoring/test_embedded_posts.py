@@ -59,12 +59,13 @@ on = 'post'
 length = '12 in'
 width = '12 in'
 height = '12 in'
+wall = '1/2 in'
 material = 'western redcedar'
 """
 
 
 def house(more=""):
-    """A birdhouse on a post, upright over it: no sign, no lean."""
+    """A birdhouse on a post, upright over it: no sign, no lean, its lid lifted evenly."""
     return examine(read_text(design_text(HOUSE.replace("MORE", more))))
 
 

@@ -13,7 +13,9 @@ from yardfast.design.structure import build_structure
 from yardfast.materials import fasteners
 from yardfast.report.amounts import Amounts
 from yardfast.report.joint_words import sized
-from yardfast.report.spacing_words import spacing_remedy
+from yardfast.report.mends import filled
+from yardfast.report.messages import SPACING
+from yardfast.report.spacing_words import spacing_slots
 
 IN = 0.0254
 
@@ -167,7 +169,7 @@ def test_thick_ones_with_no_room_fail_and_are_told():
     assert not check.passes
     assert check.unit == "m"
     assert found.verdict.word is Word.COMES_APART
-    remedy = spacing_remedy(found.spacings[0], Amounts(metric=False))
+    remedy = filled(SPACING, **spacing_slots(found.spacings[0], Amounts(metric=False))).whole
     assert remedy.startswith("0.8 in from an edge of post, where 1.5 in keeps it from splitting")
 
 
