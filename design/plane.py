@@ -318,7 +318,9 @@ def _overlay(how: Any, *regions: Any) -> Any:
     try:
         return how(*regions)
     except shapely.errors.GEOSException:
-        return how(*(_kernel.make_valid(one) for one in regions), grid_size=GRID)
+        # what is mended may hold lines too, which buffering drops
+        mended = (_kernel.buffer(_kernel.make_valid(one), 0.0) for one in regions)
+        return how(*mended, grid_size=GRID)
 
 
 def _coordinates(geometry: object) -> Array:

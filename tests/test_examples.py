@@ -13,6 +13,7 @@ import pytest
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read, read_text
+from yardfast.checks.judging import Kind
 from yardfast.cli import main
 from yardfast.design.overlaps import overlaps
 from yardfast.design.structure import build_structure
@@ -102,6 +103,10 @@ def test_the_light_tower_is_the_same_under_both_methods():
 
 LIMITS = ("tipping_low", "tipping", "sliding", "act")
 
+BY_STIFFNESS = (Kind.JOINT, Kind.MEMBER, Kind.RACKING, Kind.SPACING)
+"""What follows from stiffness keeps fewer digits: springs 1e7 times as stiff as others lose as many
+of the sixteen, and every body is in balance to 1e-8."""
+
 
 @each_example
 def test_the_other_system_of_units_gives_the_same_result(file):
@@ -115,10 +120,14 @@ def test_the_other_system_of_units_gives_the_same_result(file):
         lambda e: e.structure.part_centre,
         lambda e: e.wind.force,
         lambda e: e.wind.uplift,
-        lambda e: [(c.demand, c.capacity) for c in e.checks],
+        lambda e: [(c.demand, c.capacity) for c in e.checks if c.kind not in BY_STIFFNESS],
         lambda e: [getattr(e.limits, key) or 0.0 for key in LIMITS],
     ):
         np.testing.assert_allclose(pick(one), pick(other), rtol=1e-9, atol=1e-9)
+    forces = [
+        [(c.demand, c.capacity) for c in e.checks if c.kind in BY_STIFFNESS] for e in (one, other)
+    ]
+    np.testing.assert_allclose(*forces, rtol=1e-8, atol=1e-9)
 
 
 # --- a file in the other system, by exact factors: 1 in = 25.4 mm, 1 mph = 0.44704 m/s,

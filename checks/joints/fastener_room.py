@@ -36,7 +36,7 @@ def room_in_wood(
 
     >>> from yardfast.materials import fasteners
     >>> room = room_in_wood(fasteners.find("8d common nail"), predrilled=False)
-    >>> round(room.end / 0.0254, 3), round(room.edge / 0.0254, 4)
+    >>> round(room.end / INCH, 3), round(room.edge / INCH, 4)
     (1.965, 0.3275)
     """
     D = fastener.diameter

@@ -170,6 +170,14 @@ def placed(drawn, on=None, up=0.0):
         (Box(1.0, 1.0, 1.0), 0.0, 0.0, 0.0, 0.0, 0.0),
     ]
 )
+@example(
+    [  # mended, one of them has a line beside its area
+        (Box(1.0, 1.0, 0.25), 0.0, 0.0, 0.25, 0.0, 0.0),
+        (Box(1.0, 1.125, 0.25), 0.0, -0.5, 0.0, 0.0, 0.72265625),
+        (Solid(0, 1.0, 1.0, 1.0), 0.0, 0.0, 0.3125, 0.0, 0.0),
+        (Box(1.0, 1.0, 1.0), 0.0, 0.0, 0.0, 0.0, 0.0),
+    ]
+)
 @given(st.lists(PLACED, min_size=2, max_size=4, unique_by=lambda one: one[1:4]))
 def test_what_hides_what_does_not_ask_how_it_was_written(drawn):
     (one, seen), (other, also) = (

@@ -5,7 +5,7 @@ in a gust of 20 m/s at the piece itself (method "gust"); stakes of 1 in, 32 in i
 head, one at each corner. Service basis: 1.5 on what helps. Each step names where it comes from.
 """
 
-from math import cos, pi, radians, sin, sqrt
+from math import cos, hypot, pi, radians, sin, sqrt
 
 import pytest
 import shapely
@@ -73,7 +73,7 @@ CORNERS = [(x * B / 2, y * B / 2) for x in (-1, 1) for y in (-1, 1)]
 
 
 def pulls(off, line):
-    """Straight and level pull in N on the stake pulled most; wind ``off`` the face, in degrees.
+    """Straight and level pull in N on each stake; wind ``off`` the face, in degrees.
 
     What presses on the ground, W/1.5, is carried by the cap of the foot that yields beyond a
     ``line`` in the same degrees; its centroid is the line of turning (Meyerhof 1953).
@@ -84,9 +84,13 @@ def pulls(off, line):
     net = force * cos(radians(off - line)) * HEIGHT / 2 - pressing * pivot
     c, s = cos(radians(line)), sin(radians(line))
     distance = [max(pivot - x * c - y * s, 0.0) for x, y in CORNERS]
-    straight = net * max(distance) / sum(d * d for d in distance)  # elastic, the farthest most
+    straight = [net * d / sum(d * d for d in distance) for d in distance]  # elastic
     friction = 0.40 * pressing  # wood on lawn, the lower of those published
-    level = max(force - friction, 0.0) / 4  # shared alike
+    left = max(force - friction, 0.0)
+    # the foot presses on the corners before it, square to what it presses on: askew by 45 degrees
+    ahead = cos(radians(off)), sin(radians(off))
+    cosines = [max((x * ahead[0] + y * ahead[1]) / hypot(x, y), 0.0) for x, y in CORNERS]
+    level = [left * c / sum(c * c for c in cosines) for c in cosines]
     return straight, level
 
 
@@ -117,11 +121,14 @@ def test_untied_it_tips(found):
 
 def test_each_stake_is_asked_for_what_the_hand_finds(found):
     wanted = {(off, line): pulls(off, line) for off in WINDS for line in LINES}
-    used = {c: T / STRAIGHT + H / LEVEL for c, (T, H) in wanted.items()}
+    used = {
+        case: max(T / STRAIGHT + H / LEVEL for T, H in zip(*both, strict=True))
+        for case, both in wanted.items()
+    }
     check = named(found, "anchor: stakes")
     assert check.demand == pytest.approx(max(used.values()), rel=1e-4)
     head = named(found, "anchor head: stakes")
-    assert head.demand == pytest.approx(max(T for T, _ in wanted.values()), rel=1e-4)
+    assert head.demand == pytest.approx(max(max(T) for T, _ in wanted.values()), rel=1e-4)
     assert head.capacity == pytest.approx(HEAD)
 
 
