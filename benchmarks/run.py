@@ -68,6 +68,9 @@ SHAPES = {
     "rotor": "blades = 4\nspan = '4 in'\nroot = '1 in'\ntip = '2 in'\nthickness = '1/8 in'\n"
     "facing = '0 deg'",
 }
+UP = {"rotor": "6 in"}
+"""A wheel stands clear of what it turns on; all else stands on it."""
+
 HEAD = """
 [design]
 name = 'bench'
@@ -103,7 +106,8 @@ def per_part() -> tuple[dict[str, float], float]:
     def row(shape: str, count: int) -> str:
         return HEAD + "".join(
             f"[[part]]\nname = '{shape} {k}'\nshape = '{shape}'\non = 'foot'\n"
-            f"at = ['{8 * k - 60} in', '0 in', '6 in']\ndensity = '40 lb/ft^3'\n{SHAPES[shape]}\n"
+            f"at = ['{8 * k - 60} in', '0 in', '{UP.get(shape, '0 in')}']\n"
+            f"density = '40 lb/ft^3'\n{SHAPES[shape]}\n"
             for k in range(count)
         )
 
@@ -188,7 +192,7 @@ def slats() -> dict[int, float]:
     from yardfast.checks.inputs import read_text
 
     result = {}
-    for count in (100, 200, 400):
+    for count in (20, 40, 80):
         text = HEAD
         for k, y in enumerate((-18, 0, 18)):
             text += (
@@ -240,7 +244,7 @@ def main() -> None:
     for name, seconds in cut_round().items():
         print(f"{name:<21} {seconds / base:5.2f}  of the light tower (at most 5)")
     decks = slats()
-    for few, many in ((100, 200), (200, 400)):
+    for few, many in ((20, 40), (40, 80)):
         ratio = decks[many] / decks[few]
         print(
             f"{many} slats for {few:<9} {ratio:5.2f}  (at most 3: no more than a little over even)"
