@@ -1,6 +1,7 @@
 """What people may do: how hard, how high and to which bodies, by the rule for children."""
 
 import numpy as np
+import pytest
 from designs import design
 
 from yardfast.checks.people_loads import CLIMB, PUSH, people_loads
@@ -38,3 +39,17 @@ def test_a_push_acts_on_its_own_body_though_another_has_the_same_middle():
         assert structure.design.parts[structure.bodies[body].part].name == load.on
         assert np.asarray(load.at).tolist() == at.tolist()
     assert {body for body, _ in points.at} == {0, 1, 2}
+
+
+def test_they_push_along_and_climb_on_the_corners_of_a_part_that_stands_askew():
+    """A bench 1.0 x 0.2 m turned by 30 degrees: its corners and sides by plane geometry."""
+    bench = Part("bench", Box(1.0, 0.2, 0.4), Place(turn=np.radians(30.0)), material="white oak")
+    found = people_loads(build_structure(design(bench)), "children", "service")
+    c, s = np.cos(np.radians(30.0)), np.sin(np.radians(30.0))
+    corners = [(x * c - y * s, x * s + y * c) for x in (-0.5, 0.5) for y in (-0.1, 0.1)]
+    climbs = np.array([load.at[:2] for _, load, _ in found if load.name == CLIMB])
+    apart = np.linalg.norm(climbs[:, None] - np.array(corners), axis=2)
+    assert apart.shape == (4, 4)
+    assert apart.min(axis=0).max() < 1e-9
+    angles = [np.degrees(np.arctan2(*load.direction[1::-1])) for _, load, _ in found[:8]]
+    assert np.mod(angles, 45.0) == pytest.approx(30.0)

@@ -193,7 +193,11 @@ def test_other_fasteners_are_found_in_another_number():
 def test_what_holds_where_nothing_held_is_told_as_it_is_found_once_written():
     """Nails in end grain hold no pull: which of their cases is the worst says nothing of screws."""
     windy = ARM.replace("58 mph", "30 mph").replace("2x4 on edge", "4x4")
-    (remedy,) = sized(windy + joint("arm", "post", "16d common nail", 3)).remedies
+    nailed = windy + joint("arm", "post", "16d common nail", 3)
+    (asked,) = examine(read_text(nailed)).joints[0].asked
+    assert set(asked.cases.calm) <= set(asked.which)
+    assert len(asked.cases.calm) == 1
+    (remedy,) = sized(nailed).remedies
     again = joint("arm", "post", remedy.fastener.name, remedy.count)
     check = examine(read_text(windy + again)).joints[0].check
     assert check.utilization == pytest.approx(remedy.found.check.utilization, rel=1e-6)
