@@ -5,7 +5,6 @@ from functools import cached_property, partial
 
 from ..design.faults import DesignError, Fault
 from ..design.model import Design
-from ..design.shapes.shape import Array
 from ..design.structure import Structure, build_structure
 from ..loads.actions import Actions
 from ..loads.combinations import Factors, factors, factors_of_parts, resistance_basis
@@ -13,6 +12,7 @@ from ..loads.exposed import Exposed, bare, expose
 from ..loads.methods import Method, method_of
 from ..loads.site import Site
 from ..materials import grounds
+from ..statics.footings import HoldDown
 from ..statics.graph import Graph, graph_of
 from ..statics.holds_down import holding_nothing
 from ..statics.look_again import LookAgain, look_again
@@ -242,7 +242,6 @@ def examine(design: Design) -> Examination:
     checks += check_loose(loose, its_actions, used, loads, may_do)
     stands = all(check.passes for check in checks if check.kind in _BY_WIND)
     checks += check_given_loads(standing, loads, used, actions, posts, tied, stands=stands)
-    stakes = held.points if held.anchors and not held.guys else None
     parts = _held_together(
         structure,
         graph,
@@ -252,7 +251,7 @@ def examine(design: Design) -> Examination:
         method,
         loads,
         point_loads(loads, may_do),
-        stakes,
+        held.hold_down,
     )
     checks += [one.check for one in (*parts.joints, *parts.rooms, *parts.seams)]
     checks += [one.check for one in parts.members.judged]
@@ -326,7 +325,7 @@ def _held_together(
     method: Method,
     loads: tuple[Borne, ...],
     points: PointLoads,
-    stakes: Array | None,
+    hold_down: HoldDown | None,
 ) -> _Parts:
     """Return what was found of a piece's joints, seams and parts under its load cases."""
     used, basis = factors_of_parts(site), resistance_basis(site)
@@ -339,7 +338,7 @@ def _held_together(
 
     def judged(way: Graph) -> Strength:
         joints = fastened(structure, way, placed)
-        forces = internal_forces(way, joints, cases, points, paved=paved, anchors=stakes)
+        forces = internal_forces(way, joints, cases, points, paved=paved, hold_down=hold_down)
         found = strength_of(forces, used, basis)
         if forces.tied and found.lost:
             # its anchors cannot hold it in every case: the whole is told so, its parts as if held

@@ -13,7 +13,7 @@ import numpy as np
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
 from ..statics.building import model_of
-from ..statics.footings import footings
+from ..statics.footings import HoldDown, footings
 from ..statics.graph import Graph
 from ..statics.model import Forces, Model, SectionForces
 from ..statics.solution import MechanismError
@@ -97,17 +97,17 @@ def internal_forces(
     points: PointLoads,
     *,
     paved: bool,
-    anchors: Array | None = None,
+    hold_down: HoldDown | None = None,
 ) -> InternalForces:
     """Return the model of a piece under its load cases; what nothing holds is braced, and told.
 
-    ``anchors`` (n, 2) hold it down; without any it is taken as held where it stands.
+    Without a ``hold_down`` it is taken as held where it stands.
     """
     model = model_of(
         graph.structure,
         [one.tie for one in joints],
         [edge for edge in graph.held if edge.face is not None],
-        footings(graph, paved, anchors),
+        footings(graph, paved, hold_down),
         points.at,
     )
     none = np.zeros((1, model.bases))
@@ -117,5 +117,4 @@ def internal_forces(
             break
         except MechanismError as free:
             model = replace(model, system=model.system.braced(free.motion))
-    tied = anchors is not None and len(anchors) > 0
-    return InternalForces(graph, model, tuple(joints), cases, tied)
+    return InternalForces(graph, model, tuple(joints), cases, hold_down is not None)

@@ -64,7 +64,7 @@ class _Building:
             for body in (one.of, one.to):
                 meets[body].append(spots)
         for foot in footings:
-            meets[foot.body] += [point[None] for point in foot.points]
+            meets[foot.body] += [point[None] for point in np.unique(foot.points, axis=0)]
         for body, point in loaded:
             meets[body].append(np.asarray(point)[None])
         self.nodes: list[Array] = []
@@ -202,16 +202,15 @@ class _Building:
             tied.append(slice(start, start + len(points)))
             start += len(points)
         for foot in self.footings:
-            points = np.repeat(foot.points, 3, axis=0)
-            n = len(points)
+            n = len(foot.points)
             found.append(
                 Springs(
                     np.full(n, FIXED),
-                    piece[self._nearest(foot.body, points)],
-                    points,
-                    np.tile(np.eye(3), (len(foot.points), 1)),
-                    foot.stiffness.ravel(),
-                    np.tile([False, False, foot.presses], len(foot.points)),
+                    piece[self._nearest(foot.body, foot.points)],
+                    foot.points,
+                    foot.along,
+                    foot.stiffness,
+                    foot.one_way,
                     np.full(n, GROUND, dtype="U9"),
                 )
             )

@@ -1,6 +1,6 @@
 """Where a piece stands on the ground or in it, as points on springs."""
 
-from dataclasses import replace
+from dataclasses import dataclass
 
 import numpy as np
 
@@ -10,8 +10,9 @@ from ..design.placing import Body
 from ..design.sections import section
 from ..design.shapes.shape import Array
 from .graph import GROUND, Graph, Holds
+from .holds_down import near_a_guy
 from .stiffness import stiffness_rule
-from .tie import Footing
+from .tie import Footing, stood
 
 LEVELS = 8
 """Into so many lengths what stands in the ground is parted: judgement."""
@@ -20,14 +21,27 @@ _MOST = 12
 """A face with more corners than so many is held at as many places round it."""
 
 
-def footings(graph: Graph, paved: bool, anchors: Array | None = None) -> list[Footing]:
+@dataclass(frozen=True, eq=False)
+class HoldDown:
+    """What holds a piece down: ``anchors`` (n, 2) at its foot, and lines from ``tops`` (m, 3).
+
+    Each line draws ``along`` (m, 3), down and out, and is of ``stiffness`` (m,) in N/m.
+    """
+
+    anchors: Array
+    tops: Array
+    along: Array
+    stiffness: Array
+
+
+def footings(graph: Graph, paved: bool, hold_down: HoldDown | None = None) -> list[Footing]:
     """Return how each body that stands on the ground, or in it, is held there.
 
     ``paved``: on a slab. What stands on it is held at the corners of its own face: both ways, or
-    where ``anchors`` (n, 2) hold it down only as it presses there, drawn at the anchors alone.
+    with a ``hold_down`` only as it presses there, drawn by anchors and lines alone.
     """
-    tied = anchors is not None and len(anchors) > 0
-    found = _tied(graph, anchors) if anchors is not None and tied else []
+    found = [] if hold_down is None else [*_anchored(graph, hold_down), *_guyed(graph, hold_down)]
+    presses = bool(found)
     for edge in graph.edges:
         if edge.to == GROUND:
             body = graph.structure.bodies[edge.of]
@@ -35,11 +49,11 @@ def footings(graph: Graph, paved: bool, anchors: Array | None = None) -> list[Fo
                 depth = graph.structure.design.parts[body.part].embed
                 found.append(in_ground(edge.of, body, depth))
             else:
-                found.append(replace(on_ground(edge.of, body, paved), presses=tied))
+                found.append(on_ground(edge.of, body, paved, presses))
     return found
 
 
-def _tied(graph: Graph, anchors: Array) -> list[Footing]:
+def _anchored(graph: Graph, hold_down: HoldDown) -> list[Footing]:
     """Return the anchors, each on the body that stands nearest to it on the ground."""
     bodies = graph.structure.bodies
     stands = [edge.of for edge in graph.edges if edge.holds is Holds.STANDS]
@@ -48,15 +62,28 @@ def _tied(graph: Graph, anchors: Array) -> list[Footing]:
     faces = {i: touching_face(bodies[i]) for i in stands}
     k = stiffness_rule("an anchor drawn")
     found: list[Footing] = []
-    for spot in anchors:
+    for spot in hold_down.anchors:
         of = min(stands, key=lambda i: plane.distance(spot, faces[i]))
         point = np.array([[spot[0], spot[1], bodies[of].bottom]])
-        found.append(Footing(of, point, np.array([[0.0, 0.0, k]])))
+        found.append(stood(of, point, np.array([[0.0, 0.0, k]])))
     return found
 
 
-def on_ground(i: int, body: Body, paved: bool) -> Footing:
-    """Return a body held at the corners of the face on which it stands."""
+def _guyed(graph: Graph, hold_down: HoldDown) -> list[Footing]:
+    """Return the lines, each on the body that it is tied to: it draws, and never pushes."""
+    if not len(hold_down.tops):
+        return []
+    tied = near_a_guy(graph.structure, hold_down.tops)
+    return [
+        Footing(near.body, top[None], along[None], np.array([k]), np.array([True]))
+        for near, top, along, k in zip(
+            tied, hold_down.tops, hold_down.along, hold_down.stiffness, strict=True
+        )
+    ]
+
+
+def on_ground(i: int, body: Body, paved: bool, presses: bool = False) -> Footing:
+    """Return a body held at the corners of the face on which it stands, or only pressing there."""
     face = touching_face(body)
     corners = plane.ring_of(plane.simpler(plane.hull(plane.coordinates(face))))
     if len(corners) > _MOST:
@@ -64,7 +91,7 @@ def on_ground(i: int, body: Body, paved: bool) -> Footing:
     points = np.column_stack([corners, np.full(len(corners), body.bottom)])
     bed = stiffness_rule("bed of paving" if paved else "bed of soil")
     each = bed * float(face.area) / len(points)
-    return Footing(i, points, np.full((len(points), 3), each))
+    return stood(i, points, np.full((len(points), 3), each), presses)
 
 
 def in_ground(i: int, body: Body, depth: float) -> Footing:
@@ -86,7 +113,7 @@ def in_ground(i: int, body: Body, depth: float) -> Footing:
     middle, _ = _across(body, -float(below[-1]))
     points.append(np.array([*middle, -depth]))
     stiffness.append(np.array([0.0, 0.0, stiffness_rule("end of a post")]))
-    return Footing(i, np.array(points), np.array(stiffness))
+    return stood(i, np.array(points), np.array(stiffness))
 
 
 def _across(body: Body, height: float) -> tuple[Array, float]:

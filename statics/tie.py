@@ -80,16 +80,34 @@ class Tie:
 
 @dataclass(frozen=True, eq=False)
 class Footing:
-    """Where a body stands on the ground: points (n, 3), of stiffness (n, 3) in N/m along x, y, z.
+    """How a body is held by the ground: springs at points (n, 3), each ``along`` (n, 3).
 
-    Held both ways, unless it only ``presses`` upward there: what a piece does that nothing holds
-    down is told by statics of the whole; its parts are judged as if it were held there.
+    ``stiffness`` (n,) in N/m. One that is ``one_way`` (n,) only pushes the body that way: a foot
+    that presses, a line that draws. What stands there is held both ways unless something else
+    holds it down: what a piece does that nothing holds is told by statics of the whole, and its
+    parts are judged as if it were held.
     """
 
     body: int
     points: Array
+    along: Array
     stiffness: Array
-    presses: bool = False
+    one_way: NDArray[np.bool_]
+
+
+def stood(body: int, points: Array, stiffness: Array, presses: bool = False) -> Footing:
+    """Return a body held at points (n, 3) along x, y and z, of ``stiffness`` (n, 3) in N/m.
+
+    Where it only ``presses`` it is not held down.
+    """
+    n = len(points)
+    return Footing(
+        body,
+        np.repeat(points, 3, axis=0),
+        np.tile(np.eye(3), (n, 1)),
+        stiffness.ravel(),
+        np.tile([False, False, presses], n),
+    )
 
 
 @dataclass(frozen=True)

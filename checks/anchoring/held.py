@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from math import atan2
+from math import atan2, cos, sin
 
 import numpy as np
 
@@ -14,6 +14,7 @@ from ...materials import anchors as kinds
 from ...materials import guy_lines
 from ...materials.grounds import Ground
 from ...statics.anchor_table import AnchorRow, GuyRow
+from ...statics.footings import HoldDown
 from ...statics.holds_down import anchor_points, guy_tops, ways_out
 from . import guys
 from .holding import Holding, holding
@@ -54,6 +55,12 @@ class Guys:
     stiffness: float
     holds: Holding
 
+    @property
+    def along(self) -> Array:
+        """Return the unit vectors (n, 3) from the tops down the lines."""
+        down = np.full((len(self.tops), 1), -sin(self.elevation))
+        return np.hstack([cos(self.elevation) * self.outward, down])
+
     def held(self, soil: float) -> float:
         """Return how hard in N one may be pulled: its line's hold, or ``soil`` x its anchor's."""
         return min(self.line, soil * self.holds.along(self.elevation))
@@ -78,6 +85,21 @@ class Held:
     def outward(self) -> Array:
         """Return which way (n, 2) from the foot each anchor stands against it, as of a row."""
         return np.vstack([np.empty((0, 2)), *(row.outward for row in self.anchors)])
+
+    @property
+    def hold_down(self) -> HoldDown | None:
+        """Return how it draws on the piece; None where nothing does.
+
+        Stakes at the foot are slack until a guy stretches: beside guys they hold nothing down.
+        """
+        if not self:
+            return None
+        return HoldDown(
+            np.empty((0, 2)) if self.guys else self.points,
+            np.vstack([np.empty((0, 3)), *(row.tops for row in self.guys)]),
+            np.vstack([np.empty((0, 3)), *(row.along for row in self.guys)]),
+            np.concatenate([np.zeros(0), *(np.full(len(r.tops), r.stiffness) for r in self.guys)]),
+        )
 
     def each(self, value: str) -> Array:
         """Return a value of `Holding` for every anchor (n,)."""

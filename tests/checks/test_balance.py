@@ -14,6 +14,7 @@ from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Frame, Plate
 from yardfast.design.shapes.plans import Rectangle
 from yardfast.loads.given import GivenLoad
+from yardfast.statics.footings import HoldDown
 from yardfast.statics.stiffness import SETS
 from yardfast.statics.system import FIXED
 
@@ -134,18 +135,22 @@ def test_a_joint_passes_on_what_acts_in_the_stick_that_it_ends(name):
     assert met > 0
 
 
+def block_pulled_at_its_top(hold_down):
+    block = Part("block", Box(1.0, 1.0, 2.0), mass=1.0e-6)
+    rope = GivenLoad("rope", 300.0, (0.0, 0.0, 2.0), (1.0, 0.0, 0.0), "block")
+    piece = design(block, wind=0.001)
+    return forces_in(replace(piece, tables={**piece.tables, GivenLoad: (rope,)}), hold_down)
+
+
 def test_a_tied_block_is_drawn_at_its_anchors_alone_as_statics_has_it():
     """A weightless block 1 m wide, pulled level by 300 N at 2 m, on anchors at its corners.
 
     It presses at its lee corners and draws the two anchors a metre from them: 600 N m over 1 m, so
     300 N each; the ground draws nothing anywhere. The anchors at the pressed corners draw nothing.
     """
-    block = Part("block", Box(1.0, 1.0, 2.0), mass=1.0e-6)
-    rope = GivenLoad("rope", 300.0, (0.0, 0.0, 2.0), (1.0, 0.0, 0.0), "block")
-    piece = design(block, wind=0.001)
-    piece = replace(piece, tables={**piece.tables, GivenLoad: (rope,)})
     corners = np.array([[x, y] for x in (-0.5, 0.5) for y in (-0.5, 0.5)])
-    forces = forces_in(piece, corners)
+    none = np.empty((0, 3))
+    forces = block_pulled_at_its_top(HoldDown(corners, none, none, np.zeros(0)))
     k = under(forces, "rope")
     found = forces.model.solved(forces.cases.loads[[k]])
     springs = forces.model.system.springs
@@ -157,3 +162,25 @@ def test_a_tied_block_is_drawn_at_its_anchors_alone_as_statics_has_it():
     assert anchors[at[:4, 0] < 0.0] == pytest.approx([300.0, 300.0], rel=1e-3)
     lee = at[:, 0] > 0.0
     assert pull[lee].sum() == pytest.approx(-600.0, rel=1e-3)
+
+
+def test_a_guyed_block_is_held_by_the_lines_that_stretch_as_statics_has_it():
+    """The same block on four lines at 45 degrees from the middle of its top.
+
+    It turns about its lee edge, 0.5 m off: the line to windward has a lever of (2 + 0.5) cos 45,
+    those across 0.5 cos 45, and that to leeward would have to push: slack. Each stretches by its
+    lever: 600 N m r/(sum of r2), r2 3.125 + 2 x 0.125.
+    """
+    ways = np.array([[-1.0, 0.0], [0.0, 1.0], [0.0, -1.0], [1.0, 0.0]])
+    along = np.hstack([ways, np.full((4, 1), -1.0)]) * np.sqrt(0.5)
+    tops = np.tile([0.0, 0.0, 2.0], (4, 1))
+    forces = block_pulled_at_its_top(HoldDown(np.empty((0, 2)), tops, along, np.full(4, 100.0)))
+    found = forces.model.solved(forces.cases.loads[[under(forces, "rope")]])
+    springs = forces.model.system.springs
+    lines = np.abs(springs.along).max(axis=1) < 0.9
+    assert springs.one_way[lines].all()
+    levers = np.array([2.5, 0.5, 0.5]) * np.sqrt(0.5)
+    drawn = 600.0 * levers / (levers**2).sum()
+    pull = -found.solution.force[0][lines]
+    assert pull == pytest.approx([*drawn, 0.0], rel=2e-3, abs=1e-9)
+    assert found.solution.error.max() < 1e-8

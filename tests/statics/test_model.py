@@ -14,7 +14,7 @@ from yardfast.statics.building import model_of
 from yardfast.statics.graph import Edge, Holds
 from yardfast.statics.meeting import Face
 from yardfast.statics.stiffness import AXIAL, LATERAL
-from yardfast.statics.tie import Footing, Tie, share_of
+from yardfast.statics.tie import Tie, share_of, stood
 from yardfast.statics.wrench import wrench
 
 POST = Part("post", Solid(4, 0.089, 0.089, 1.8), Place(), material="southern pine")
@@ -37,7 +37,7 @@ def four(stiffness):
 
 def standing(*parts, ties=(), joined=()):
     structure = build_structure(design(*parts))
-    feet = [Footing(0, square(0.3), np.full((4, 3), 1.0e9))]
+    feet = [stood(0, square(0.3), np.full((4, 3), 1.0e9))]
     return model_of(structure, ties, joined, feet)
 
 
@@ -88,7 +88,7 @@ def test_held_together_is_one_rigid_piece_and_a_ring_of_lumber_is_its_sides():
     structure = build_structure(design(ring, cap))
     face = Face(shapely.Polygon(Regular(8, 0.8).corners()), np.array([0.0, 0.0, 0.038]), X, Y, Z)
     feet = [
-        Footing(0, np.column_stack([Regular(8, 0.7).corners(), np.zeros(8)]), np.full((8, 3), 1e6))
+        stood(0, np.column_stack([Regular(8, 0.7).corners(), np.zeros(8)]), np.full((8, 3), 1e6))
     ]
     loads = np.random.default_rng(3).normal(size=(10, 2, 6)) * 40.0
     apart = model_of(structure, (), (), feet).system

@@ -17,10 +17,10 @@ from yardfast.materials import grounds
 from yardfast.statics.graph import graph_of
 
 
-def forces_in(design, anchors=None):
+def forces_in(design, hold_down=None):
     """Return the model of a design's joints and sticks under all its load cases.
 
-    ``anchors`` (n, 2) are where it is held down.
+    ``hold_down`` is what draws it down; without any it is held where it stands.
     """
     site = design.table(Site)
     structure = build_structure(design)
@@ -37,7 +37,7 @@ def forces_in(design, anchors=None):
     )
     paved = not grounds.find(site.ground).stakes_possible
     tied = fastened(structure, graph, places(structure, basis))
-    return internal_forces(graph, tied, cases, points, paved=paved, anchors=anchors)
+    return internal_forces(graph, tied, cases, points, paved=paved, hold_down=hold_down)
 
 
 def part_sticks(forces, name):
