@@ -5,22 +5,17 @@ from functools import cached_property, partial
 
 from ..design.faults import DesignError, Fault
 from ..design.model import Design
-from ..design.structure import Structure, build_structure
+from ..design.structure import Structure
 from ..loads.actions import Actions
-from ..loads.combinations import Factors, factors, factors_of_parts, resistance_basis
-from ..loads.exposed import Exposed, bare, expose
-from ..loads.methods import Method, method_of
+from ..loads.combinations import Factors
+from ..loads.exposed import Exposed
 from ..loads.site import Site
-from ..materials import grounds
 from ..statics.footings import HoldDown
-from ..statics.graph import Graph, graph_of
-from ..statics.holds_down import holding_nothing
+from ..statics.graph import Graph
 from ..statics.look_again import LookAgain, look_again
-from ..statics.unsupported import unsupported
 from .anchoring.added_weight import Added, added_weight
 from .anchoring.anchor_choice import AnchorChoice, Loaded, choose_anchors
 from .anchoring.anchored import check_tied, hold_of, sideways_held
-from .anchoring.ballasted import with_ballast
 from .anchoring.embedded_posts import (
     Posts,
     check_ends,
@@ -30,27 +25,24 @@ from .anchoring.embedded_posts import (
 )
 from .anchoring.held import Held, held_by
 from .bearing import check_bearing
-from .borne import Borne, borne_loads
-from .design_wind import DesignWind, design_actions, design_wind, wind_on_bodies
+from .borne import Borne
+from .design_wind import DesignWind, design_wind
 from .given_loads import Level, check_given_loads
-from .internal_forces import internal_forces
-from .joints.fastened import check_fastened
+from .internal_forces import InternalForces, internal_forces
 from .joints.joint_check import JointFound
 from .joints.spacing import SpacingFound
 from .joints.ties import fastened
 from .judging import Check, Kind
 from .limits import Limits, limits
-from .load_cases import MINIMUM, load_cases
-from .local_wind import local_wind
-from .loose import Loose, check_loose, loose_parts
-from .members.all_members import check_members
+from .load_cases import MINIMUM
+from .loose import Loose, check_loose
+from .members.all_members import worst_of_each
 from .members.member_check import Members
 from .overturning import Hold, check_overturning
 from .people import check_climb, check_push, check_push_on_posts
-from .people_loads import people_loads
-from .point_loads import PointLoads, point_loads
 from .remedies import NOTHING_TO_HOLD, Remedies, remedies
-from .seams.held_together import as_fastened, rooms_judged, seams_judged
+from .seams.held_together import rooms_judged
+from .situation import Situation, situation_of
 from .sliding import check_sliding
 from .standing import Standing
 from .strength import Strength, strength_of, worse_of
@@ -75,30 +67,81 @@ class Examination:
     it. ``loads`` are those that the design names, each with the part that takes it.
     ``look_again`` is what was read without fault but is hardly meant. ``equilibrium_error`` is the
     greatest imbalance of any body in any load case that was solved, over that case's load.
+    ``ways`` are what was found of its joints and sticks by each way in which it may stand.
     """
 
+    at: Situation
     design: Design
     site: Site
     structure: Structure
-    exposed: Exposed
-    standing: Standing
-    factors: Factors
-    wind: DesignWind
-    actions: Actions
     checks: tuple[Check, ...]
     free: tuple[Check, Check] | None
     posts: Posts | None
     held: Held
     members: Members
     joints: tuple[JointFound, ...]
-    fastened_seams: "tuple[SeamFound, ...]"
     spacings: tuple[SpacingFound, ...]
-    loose: tuple[Loose, ...]
-    loads: tuple[Borne, ...]
-    limits: Limits
-    remedies: Remedies
-    look_again: tuple[LookAgain, ...] = ()
+    ways: tuple[Strength, ...] = ()
     equilibrium_error: float = 0.0
+
+    @property
+    def exposed(self) -> Exposed:
+        """Return what it offers the wind."""
+        return self.at.exposed
+
+    @property
+    def standing(self) -> Standing:
+        """Return how it stands on the ground."""
+        return self.at.standing
+
+    @property
+    def factors(self) -> Factors:
+        """Return the load factors for the whole."""
+        return self.at.factors
+
+    @property
+    def wind(self) -> DesignWind:
+        """Return the site's wind on it, unfactored."""
+        return self.at.wind
+
+    @property
+    def actions(self) -> Actions:
+        """Return all actions (Q, D, C) of the site's wind on it."""
+        return self.at.actions
+
+    @property
+    def loose(self) -> tuple[Loose, ...]:
+        """Return the parts that only stand on it."""
+        return self.at.loose
+
+    @property
+    def loads(self) -> tuple[Borne, ...]:
+        """Return the loads that the design names."""
+        return self.at.loads
+
+    @property
+    def fastened_seams(self) -> "tuple[SeamFound, ...]":
+        """Return the seams of which the file says how they are fastened, judged."""
+        return self.at.seams
+
+    @cached_property
+    def look_again(self) -> tuple[LookAgain, ...]:
+        """Return what was read without fault but is hardly meant."""
+        return look_again(self.at.graph)
+
+    @cached_property
+    def limits(self) -> Limits:
+        """Return the gusts in which it tips and slides as it stands."""
+        loose = tuple(zip(self.loose, self.at.loose_exposed, strict=True))
+        return limits(self.standing, self.exposed, self.site, loose, self.posts)
+
+    @cached_property
+    def remedies(self) -> Remedies:
+        """Return a first estimate of what would hold it."""
+        if self.free is None:
+            return NOTHING_TO_HOLD
+        slides = not self.free[1].passes
+        return remedies(self.standing, self.actions, self.factors, slides=slides)
 
     @property
     def loaded(self) -> Loaded:
@@ -160,14 +203,14 @@ class Examination:
         """Return what the seams of many-sided bodies carry; worked out when asked for."""
         from .seams.seam_demands import seams_of  # noqa: PLC0415 - told to engineers and programs only
 
-        method = method_of(self.site, self.structure.height)
+        at = self.at
         return seams_of(
-            self.structure,
-            self.exposed,
-            local_wind(self.structure, self.exposed, method),
-            lambda offered: design_wind(offered, method)[1],
-            factors_of_parts(self.site),
-            resistance_basis(self.site),
+            at.structure,
+            at.exposed,
+            at.local,
+            lambda offered: design_wind(offered, at.method)[1],
+            at.factors_of_parts,
+            at.basis,
         )
 
     @cached_property
@@ -195,101 +238,88 @@ class Examination:
 
 def examine(design: Design) -> Examination:
     """Return the examination of a design. Raises DesignError where it cannot stand at all."""
-    site = design.table(Site)
-    design = with_ballast(design)
-    structure = build_structure(design)
-    graph = _graph_of_what_holds(structure)
-    surfaces = [part.surface for part in design.parts]
-    method = method_of(site, structure.height)
-    each = bare(structure, surfaces, method)
-    exposed = expose(structure, each, site.sheltering)
-    wind, actions = design_wind(exposed, method)
-    standing = Standing(structure, grounds.find(site.ground), site.slope or 0.0)
-    used = factors(site)
-    held = held_by(design, structure, standing.ground)
-    posts = posts_of(structure, standing.ground)
-    if posts is not None and held:
-        raise DesignError((_both(design),))
-    checks: list[Check]
-    free: tuple[Check, Check] | None = None
-    tied: tuple[Hold, Level] | None = None
-    people: list[Check | None]
-    if posts is not None:
-        checks = check_posts(posts, structure, actions, used)
-        checks.append(check_ends(posts, structure, standing.ground, used))
-        if actions.uplift.any():
-            checks.append(check_pull_out(posts, structure, actions, used))
-        people = [check_push_on_posts(posts, structure, used, site.people)]
-    else:
-        free = check_overturning(standing, actions, used), check_sliding(standing, actions, used)
-        if held:
-            tied = hold_of(held, standing, used), partial(sideways_held, held, used)
-            checks = check_tied(held, standing, actions, used)
-        else:
-            checks = [*free, check_bearing(standing, actions, used)]
-        hold = None if tied is None else tied[0]
-        people = [
-            check_push(standing, used, site.people, hold),
-            check_climb(standing, used, site.people, hold),
-        ]
-    checks += [check for check in people if check is not None]
-    check_fastened(structure)
-    loose = loose_parts(graph, standing.ground, standing.slope)
-    its_own = [one.exposed(structure, site.sheltering, each) for one in loose]
-    its_actions = [design_actions(alone, method) for alone in its_own]
-    loads = borne_loads(graph)
-    may_do = people_loads(structure, site.people, resistance_basis(site))
-    checks += check_loose(loose, its_actions, used, loads, may_do)
-    stands = all(check.passes for check in checks if check.kind in _BY_WIND)
-    checks += check_given_loads(standing, loads, used, actions, posts, tied, stands=stands)
-    parts = _held_together(
-        structure,
-        graph,
-        exposed,
-        standing,
-        site,
-        method,
-        loads,
-        point_loads(loads, may_do),
-        held.hold_down,
+    at = situation_of(design)
+    return examine_in(at, at.design)
+
+
+def examine_in(at: Situation, design: Design, before: Examination | None = None) -> Examination:
+    """Return the examination of a design that stands in a situation.
+
+    It may differ from that one's in what holds it down, and in nothing else. ``before`` is what was
+    found of it held otherwise or with other weight on it: what stays the same is not judged again.
+    """
+    held = held_by(design, at.structure, at.standing.ground)
+    whole = _whole(at, held, design)
+    parts = _held_together(at, held, () if before is None else before.ways)
+    loose = check_loose(at.loose, at.loose_actions, at.factors, at.loads, at.people)
+    stands = all(check.passes for check in (*whole.checks, *loose) if check.kind in _BY_WIND)
+    given = check_given_loads(
+        at.standing, at.loads, at.factors, at.actions, whole.posts, whole.tied, stands=stands
     )
-    checks += [one.check for one in (*parts.joints, *parts.rooms, *parts.seams)]
+    checks = [*whole.checks, *loose, *given]
+    checks += [one.check for one in (*parts.joints, *parts.rooms, *at.seams)]
     checks += [one.check for one in parts.members.judged]
     checks += [] if parts.racking is None else [parts.racking]
     return Examination(
+        at=at,
         design=design,
-        site=site,
-        structure=structure,
-        exposed=exposed,
-        standing=standing,
-        factors=used,
-        wind=wind,
-        actions=actions,
+        site=at.site,
+        structure=at.structure,
         checks=tuple(checks),
-        free=free,
-        posts=posts,
+        free=whole.free,
+        posts=whole.posts,
         held=held,
         members=parts.members,
         joints=parts.joints,
-        fastened_seams=parts.seams,
         spacings=parts.rooms,
-        loose=loose,
+        ways=parts.ways,
         equilibrium_error=parts.error,
-        loads=loads,
-        look_again=look_again(graph),
-        limits=limits(standing, exposed, site, tuple(zip(loose, its_own, strict=True)), posts),
-        remedies=NOTHING_TO_HOLD
-        if free is None
-        else remedies(standing, actions, used, slides=not free[1].passes),
     )
 
 
-def _graph_of_what_holds(structure: Structure) -> Graph:
-    """Return what meets what. DesignError: parts that float or fall off, what holds nothing."""
-    graph = graph_of(structure)
-    if faults := (*unsupported(graph), *holding_nothing(structure)):
-        raise DesignError(faults)
-    return graph
+@dataclass(frozen=True, eq=False)
+class _Whole:
+    """What was found of a piece as one body: checks of wind and people, and what holds it."""
+
+    checks: tuple[Check, ...]
+    free: tuple[Check, Check] | None
+    posts: Posts | None
+    tied: tuple[Hold, Level] | None
+
+
+def _whole(at: Situation, held: Held, design: Design) -> _Whole:
+    posts = posts_of(at.structure, at.standing.ground)
+    if posts is not None:
+        if held:
+            raise DesignError((_both(design),))
+        return _on_posts(at, posts)
+    standing, actions, used = at.standing, at.actions, at.factors
+    free = check_overturning(standing, actions, used), check_sliding(standing, actions, used)
+    tied: tuple[Hold, Level] | None = None
+    hold: Hold | None = None
+    if held:
+        hold = hold_of(held, standing, used)
+        tied = hold, partial(sideways_held, held, used)
+        checks = check_tied(held, standing, actions, used)
+    else:
+        checks = [*free, check_bearing(standing, actions, used)]
+    people = (
+        check_push(standing, used, at.site.people, hold),
+        check_climb(standing, used, at.site.people, hold),
+    )
+    checks += [check for check in people if check is not None]
+    return _Whole(tuple(checks), free, None, tied)
+
+
+def _on_posts(at: Situation, posts: Posts) -> _Whole:
+    structure, ground, used = at.structure, at.standing.ground, at.factors
+    checks = check_posts(posts, structure, at.actions, used)
+    checks.append(check_ends(posts, structure, ground, used))
+    if at.actions.uplift.any():
+        checks.append(check_pull_out(posts, structure, at.actions, used))
+    push = check_push_on_posts(posts, structure, used, at.site.people)
+    checks += [] if push is None else [push]
+    return _Whole(tuple(checks), None, posts, None)
 
 
 def _both(design: Design) -> Fault:
@@ -310,46 +340,36 @@ class _Parts:
 
     joints: tuple[JointFound, ...]
     rooms: tuple[SpacingFound, ...]
-    seams: "tuple[SeamFound, ...]"
     members: Members
     racking: Check | None
+    ways: tuple[Strength, ...]
     error: float
 
 
-def _held_together(
-    structure: Structure,
-    graph: Graph,
-    exposed: Exposed,
-    standing: Standing,
-    site: Site,
-    method: Method,
-    loads: tuple[Borne, ...],
-    points: PointLoads,
-    hold_down: HoldDown | None,
-) -> _Parts:
-    """Return what was found of a piece's joints, seams and parts under its load cases."""
-    used, basis = factors_of_parts(site), resistance_basis(site)
-    placed, sewn = as_fastened(structure, basis)
-    wind, names = wind_on_bodies(exposed, method)
-    cases = load_cases(
-        structure, wind, exposed.azimuths, names, used, basis, points, standing.slope
-    )
-    paved = not standing.ground.stakes_possible
+def _held_together(at: Situation, held: Held, before: tuple[Strength, ...]) -> _Parts:
+    """Return what was found of a piece's joints and parts under its load cases."""
+    used, basis = at.factors_of_parts, at.basis
+    placed, sewn = at.fastened
 
-    def judged(way: Graph) -> Strength:
-        joints = fastened(structure, way, placed)
-        forces = internal_forces(way, joints, cases, points, paved=paved, hold_down=hold_down)
-        found = strength_of(forces, used, basis)
+    def judged(way: Graph, known: Strength | None) -> Strength:
+        def inside(hold_down: HoldDown | None) -> InternalForces:
+            lines = () if hold_down is None else hold_down.tied
+            joints = fastened(at.structure, way, placed, lines)
+            return internal_forces(
+                way, joints, at.cases, at.points, paved=at.paved, hold_down=hold_down
+            )
+
+        forces = inside(held.hold_down(at.structure))
+        found = strength_of(forces, used, basis, known)
         if forces.tied and found.lost:
             # its anchors cannot hold it in every case: the whole is told so, its parts as if held
-            forces = internal_forces(way, joints, cases, points, paved=paved)
-            found = strength_of(forces, used, basis)
+            found = strength_of(inside(None), used, basis, known)
         return found
 
-    ways = (graph, graph.otherwise)
-    found = worse_of([judged(way) for way in ways if way is not None])
-    local = local_wind(structure, exposed, method)
-    seams = seams_judged(structure, sewn, exposed, local, method, used, basis)
-    members = check_members(structure, local, used, basis, loads, found.sticks)
-    rooms = rooms_judged(structure, placed, sewn, found.joints)
-    return _Parts(found.joints, rooms, seams, members, found.racking, found.error)
+    graphs = [way for way in (at.graph, at.graph.otherwise) if way is not None]
+    known = before if len(before) == len(graphs) else [None] * len(graphs)
+    ways = tuple(judged(*each) for each in zip(graphs, known, strict=True))
+    found = worse_of(ways)
+    members = worst_of_each((*at.plates, *found.sticks))
+    rooms = rooms_judged(at.structure, placed, sewn, found.joints)
+    return _Parts(found.joints, rooms, members, found.racking, ways, found.error)

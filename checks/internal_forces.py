@@ -30,12 +30,16 @@ AS_READ = "as read"
 
 @dataclass(frozen=True, eq=False)
 class InternalForces:
-    """A piece's model with its joints and load cases."""
+    """A piece's model with its joints and load cases.
+
+    ``unit`` are the forces of each base load by itself, all that presses holding both ways.
+    """
 
     graph: Graph
     model: Model
     joints: tuple[Fastened, ...]
     cases: LoadCases
+    unit: Forces
     tied: bool = False
 
     @property
@@ -43,26 +47,22 @@ class InternalForces:
         """Return the structure."""
         return self.graph.structure
 
-    @cached_property
-    def _unit(self) -> Forces:
-        return self.model.solved(np.eye(self.model.bases), one_way=False)
-
     def through(self, k: int) -> Array:
         """Return the wrench (n, 6) at joint ``k`` about its face, all holding both ways."""
-        return self.cases.loads @ self._unit.through(k)
+        return self.cases.loads @ self.unit.through(k)
 
     @cached_property
     def sections(self) -> tuple[SectionForces, ...]:
         """Return the section forces (n, x, 6) along every stick, all holding both ways."""
         return tuple(
             replace(one, force=np.tensordot(self.cases.loads, one.force, axes=1))
-            for one in self._unit.sections
+            for one in self.unit.sections
         )
 
     @cached_property
     def braced(self) -> Array:
         """Return what has to hold (n, b) the motions that nothing holds, in N or N m."""
-        return self.cases.loads @ self._unit.solution.braced
+        return self.cases.loads @ self.unit.solution.braced
 
     @property
     def is_determinate(self) -> bool:
@@ -110,11 +110,16 @@ def internal_forces(
         footings(graph, paved, hold_down),
         points.at,
     )
-    none = np.zeros((1, model.bases))
+    model, unit = _braced(model)
+    return InternalForces(graph, model, tuple(joints), cases, unit, hold_down is not None)
+
+
+def _braced(model: Model) -> tuple[Model, Forces]:
+    """Return a model with every motion that nothing holds braced, and its forces by base load."""
+    base = np.eye(model.bases)
     for _ in range(MOST_BRACED):
         try:
-            model.solved(none, one_way=False)
-            break
+            return model, model.solved(base, one_way=False)
         except MechanismError as free:
             model = replace(model, system=model.system.braced(free.motion))
-    return InternalForces(graph, model, tuple(joints), cases, hold_down is not None)
+    return model, model.solved(base, one_way=False)

@@ -29,6 +29,9 @@ from .racking import check_racking
 MANY = 12
 """So many, by a rough measure, are looked at closely to find these."""
 
+_SAME = 1.0e-9
+"""Of the greatest: what differs by less goes through a joint alike."""
+
 COPIES = 2
 """At so many of the places of a joint, those where it is used most."""
 
@@ -38,7 +41,8 @@ class Strength:
     """What was found of every joint, in the file's order, of every stick, and whether it racks.
 
     ``error`` is the greatest imbalance of any body in any case that was solved, ``lost`` whether
-    one of these has no balance.
+    one of these has no balance. ``through`` are the wrenches (n, 6) in every case at each tie that
+    takes the same whatever the stiffness of anything, None of others.
     """
 
     joints: tuple[JointFound, ...]
@@ -46,25 +50,40 @@ class Strength:
     racking: Check | None
     error: float
     lost: bool
+    through: tuple[Array | None, ...]
 
 
-def strength_of(forces: InternalForces, factors: Factors, basis: str) -> Strength:
-    """Return what was found of what holds a piece together under its forces."""
+def strength_of(
+    forces: InternalForces, factors: Factors, basis: str, before: Strength | None = None
+) -> Strength:
+    """Return what was found of what holds a piece together under its forces.
+
+    ``before`` is what was found of it held down otherwise, or with other weight on it: a joint
+    through which the same goes in every case is as it was, and one that failed then fails now.
+    """
     sticks, others = sticks_to_judge(forces, basis)
-    rough = [
-        rough_uses(forces.through(k), joint, forces.cases) for k, joint in enumerate(forces.joints)
-    ]
-    near = _worst_joints(forces.joints, [float(use.max(initial=0.0)) for use in rough], 2 * COPIES)
+    through = tuple(
+        forces.through(k) if joint.tie.alone else None for k, joint in enumerate(forces.joints)
+    )
+    settled = dict[str, JointFound]()
+    if before is not None:
+        settled = _as_before(forces, through, before)
+    left = [k for k, one in enumerate(forces.joints) if not _all_in(one, settled)]
+    rough = {k: rough_uses(forces.through(k), forces.joints[k], forces.cases) for k in left}
+    tops = {k: float(use.max(initial=0.0)) for k, use in rough.items()}
+    near = _worst_joints(forces.joints, tops, 2 * COPIES)
     by_joint = [_most_used(forces, k, rough[k]) for k in near]
     by_stick = [may_govern(one, forces.sections[one.nth], forces.cases, FIRST) for one in sticks]
     looked = _all(*by_joint, *by_stick, forces.cases.calm)
     envelope = forces.enveloped(looked)
     close = {k: _asked(forces, envelope, looked, k) for k in near}
-    used = [close[k].most if k in close else 0.0 for k in range(len(rough))]
+    used = {k: close[k].most if k in close else 0.0 for k in left}
     worst = _worst_joints(forces.joints, used, COPIES)
-    asked = [close[k] if k in worst else _once(forces, envelope, k) for k in range(len(rough))]
+    asked = {k: close[k] if k in worst else _once(forces, envelope, k) for k in left}
     joints = tuple(
-        judge_worst(row, [one for one in asked if _has(one, row)], factors)
+        settled[row.name]
+        if row.name in settled
+        else judge_worst(row, [one for one in asked.values() if _has(one, row)], factors)
         for row in forces.structure.design.several(JointRow)
     )
     bent = _worst_sticks(forces, envelope[AS_READ], looked, sticks)
@@ -78,7 +97,31 @@ def strength_of(forces: InternalForces, factors: Factors, basis: str) -> Strengt
     error = max(float(each.solution.error.max(initial=0.0)) for each in envelope.values())
     racking = check_racking(forces, of_few, few) if forces.joints else None
     lost = any(bool(each.solution.lost.any()) for each in envelope.values())
-    return Strength(joints, tuple(members), racking, error, lost)
+    return Strength(joints, tuple(members), racking, error, lost, through)
+
+
+def _as_before(
+    forces: InternalForces, through: Sequence[Array | None], before: Strength
+) -> dict[str, JointFound]:
+    """Return by name the joints that failed ``before``, and those that take the same as then."""
+    known = {one.row.name: one for one in before.joints}
+    failed = {name: one for name, one in known.items() if not one.check.passes}
+    for own, its, joint in zip(through, before.through, forces.joints, strict=True):
+        if own is None or its is None or not _same(own, its):
+            for place in joint.places:
+                known.pop(place.row.name, None)
+    return known | failed
+
+
+def _same(one: Array, other: Array) -> bool:
+    if one.shape != other.shape:
+        return False
+    size = np.abs(other).max(initial=0.0)
+    return bool(np.abs(one - other).max(initial=0.0) <= _SAME * size)
+
+
+def _all_in(one: Fastened, settled: Mapping[str, JointFound]) -> bool:
+    return all(place.row.name in settled for place in one.places)
 
 
 def worse_of(found: Sequence[Strength]) -> Strength:
@@ -101,6 +144,7 @@ def worse_of(found: Sequence[Strength]) -> Strength:
         max(racking, key=lambda check: check.rank, default=None),
         max(one.error for one in found),
         any(one.lost for one in found),
+        (),
     )
 
 
@@ -149,12 +193,12 @@ def _once(forces: InternalForces, envelope: Mapping[str, Forces], k: int) -> Ask
     return Asked(forces.joints[k], first, wrenches, forces.cases)
 
 
-def _worst_joints(joints: Sequence[Fastened], used: Sequence[float], most: int) -> list[int]:
+def _worst_joints(joints: Sequence[Fastened], used: Mapping[int, float], most: int) -> list[int]:
     """Return the ties, by number, at which each joint is used most: so many of its copies."""
-    names = dict.fromkeys(place.row.name for one in joints for place in one.places)
+    names = dict.fromkeys(place.row.name for k in used for place in joints[k].places)
     found: dict[int, None] = {}
     for name in names:
-        own = [k for k, one in enumerate(joints) if any(p.row.name == name for p in one.places)]
+        own = [k for k in used if any(p.row.name == name for p in joints[k].places)]
         found.update(dict.fromkeys(sorted(own, key=lambda k: -used[k])[:most]))
     return list(found)
 

@@ -130,6 +130,27 @@ def bare(structure: Structure, surfaces: Sequence[str | None], method: Method) -
     )
 
 
+def with_weights(
+    each: Bare, structure: Structure, surfaces: Sequence[str | None], method: Method
+) -> Bare:
+    """Return what each body offers where a structure has weights more, last of its bodies.
+
+    They offer nothing, and change nothing of what ``each`` other body does.
+    """
+    angles = np.radians(each.azimuths)
+    more = structure.bodies[len(each.coefficients) :]
+    terms = each.suction.terms
+    none = np.zeros((len(more), *terms.shape[1:]))
+    return Bare(
+        each.azimuths,
+        np.concatenate([each.outline, outlines(more, angles)]),
+        tuple(_coefficients(structure, angles, surfaces, method)),
+        Lift(each.suction.names, np.concatenate([terms, none])),
+        np.concatenate([each.standing, np.ones((len(more), len(angles)))]),
+        each.hiding,
+    )
+
+
 def expose(
     structure: Structure,
     each: Bare,

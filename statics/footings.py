@@ -10,7 +10,6 @@ from ..design.placing import Body
 from ..design.sections import section
 from ..design.shapes.shape import Array
 from .graph import GROUND, Graph, Holds
-from .holds_down import near_a_guy
 from .stiffness import stiffness_rule
 from .tie import Footing, stood
 
@@ -25,11 +24,13 @@ _MOST = 12
 class HoldDown:
     """What holds a piece down: ``anchors`` (n, 2) at its foot, and lines from ``tops`` (m, 3).
 
-    Each line draws ``along`` (m, 3), down and out, and is of ``stiffness`` (m,) in N/m.
+    Each line is tied to a body of ``tied`` (m,), draws it ``along`` (m, 3), down and out, and is
+    of ``stiffness`` (m,) in N/m.
     """
 
     anchors: Array
     tops: Array
+    tied: tuple[int, ...]
     along: Array
     stiffness: Array
 
@@ -40,7 +41,7 @@ def footings(graph: Graph, paved: bool, hold_down: HoldDown | None = None) -> li
     ``paved``: on a slab. What stands on it is held at the corners of its own face: both ways, or
     with a ``hold_down`` only as it presses there, drawn by anchors and lines alone.
     """
-    found = [] if hold_down is None else [*_anchored(graph, hold_down), *_guyed(graph, hold_down)]
+    found = [] if hold_down is None else [*_anchored(graph, hold_down), *_guyed(hold_down)]
     presses = bool(found)
     for edge in graph.edges:
         if edge.to == GROUND:
@@ -69,15 +70,12 @@ def _anchored(graph: Graph, hold_down: HoldDown) -> list[Footing]:
     return found
 
 
-def _guyed(graph: Graph, hold_down: HoldDown) -> list[Footing]:
+def _guyed(hold_down: HoldDown) -> list[Footing]:
     """Return the lines, each on the body that it is tied to: it draws, and never pushes."""
-    if not len(hold_down.tops):
-        return []
-    tied = near_a_guy(graph.structure, hold_down.tops)
     return [
-        Footing(near.body, top[None], along[None], np.array([k]), np.array([True]))
-        for near, top, along, k in zip(
-            tied, hold_down.tops, hold_down.along, hold_down.stiffness, strict=True
+        Footing(body, top[None], along[None], np.array([k]), np.array([True]))
+        for body, top, along, k in zip(
+            hold_down.tied, hold_down.tops, hold_down.along, hold_down.stiffness, strict=True
         )
     ]
 

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 import numpy as np
 from shapely.geometry.base import BaseGeometry
@@ -28,6 +29,10 @@ _WITHIN = 3.0e-3
 
 _LEAST = 1.0e-6
 """A length in m that counts for nothing: within a body, beside the face that it ends in."""
+
+
+_KEPT = 16
+"""For so many sets of places what is near is kept: many anchors are tried at the same ones."""
 
 
 @dataclass(frozen=True, eq=False)
@@ -81,8 +86,13 @@ def near_the_ground(structure: Structure, points: Array) -> list[Near]:
 
     What touches the ground there, or lies no higher than what is left of an anchor above it.
     """
+    return list(_near(structure, tuple((x, y) for x, y in points.tolist())))
+
+
+@lru_cache(maxsize=_KEPT)
+def _near(structure: Structure, places: tuple[tuple[float, float], ...]) -> tuple[Near, ...]:
     wood = list(_low_wood(structure))
-    return [_nearest(point, 0.0, wood) for point in points]
+    return tuple(_nearest(np.array(place), 0.0, wood) for place in places)
 
 
 def ways_out(structure: Structure, points: Array) -> Array:

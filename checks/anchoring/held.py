@@ -15,7 +15,7 @@ from ...materials import guy_lines
 from ...materials.grounds import Ground
 from ...statics.anchor_table import AnchorRow, GuyRow
 from ...statics.footings import HoldDown
-from ...statics.holds_down import anchor_points, guy_tops, ways_out
+from ...statics.holds_down import anchor_points, guy_tops, near_a_guy, ways_out
 from . import guys
 from .holding import Holding, holding
 
@@ -86,17 +86,18 @@ class Held:
         """Return which way (n, 2) from the foot each anchor stands against it, as of a row."""
         return np.vstack([np.empty((0, 2)), *(row.outward for row in self.anchors)])
 
-    @property
-    def hold_down(self) -> HoldDown | None:
+    def hold_down(self, structure: Structure) -> HoldDown | None:
         """Return how it draws on the piece; None where nothing does.
 
         Stakes at the foot are slack until a guy stretches: beside guys they hold nothing down.
         """
         if not self:
             return None
+        tops = np.vstack([np.empty((0, 3)), *(row.tops for row in self.guys)])
         return HoldDown(
             np.empty((0, 2)) if self.guys else self.points,
-            np.vstack([np.empty((0, 3)), *(row.tops for row in self.guys)]),
+            tops,
+            tuple(near.body for near in near_a_guy(structure, tops)),
             np.vstack([np.empty((0, 3)), *(row.along for row in self.guys)]),
             np.concatenate([np.zeros(0), *(np.full(len(r.tops), r.stiffness) for r in self.guys)]),
         )

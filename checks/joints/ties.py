@@ -52,16 +52,22 @@ class Fastened:
         return [slice(a, b) for a, b in pairwise(ends)]
 
 
-def fastened(structure: Structure, graph: Graph, places: Sequence[Place]) -> tuple[Fastened, ...]:
-    """Return a design's joints, those between the same two bodies as one tie."""
+def fastened(
+    structure: Structure, graph: Graph, places: Sequence[Place], tied: Sequence[int] = ()
+) -> tuple[Fastened, ...]:
+    """Return a design's joints, those between the same two bodies as one tie.
+
+    ``tied`` are bodies that lines join to the ground.
+    """
     pairs: dict[tuple[int, int], list[Place]] = {}
     for place in places:
         pairs.setdefault((place.of, place.to), []).append(place)
     held = [(edge.of, edge.to) for edge in graph.held]
+    held += [(i, GROUND) for i in (*graph.grounded, *tied)]
     found: list[Fastened] = []
     for pair, own in pairs.items():
         others = [each for each in pairs if each != pair]
-        alone = not _joined(graph, [*others, *held], pair)
+        alone = not _joined([*others, *held], pair)
         found.append(Fastened(tuple(own), tie_of(structure, own, alone=alone), structure))
     return tuple(found)
 
@@ -93,11 +99,10 @@ def tie_of(structure: Structure, places: Sequence[Place], *, alone: bool) -> Tie
     )
 
 
-def _joined(graph: Graph, pairs: Sequence[tuple[int, int]], pair: tuple[int, int]) -> bool:
-    """Return whether pairs of bodies and the ground join the two of a pair."""
+def _joined(pairs: Sequence[tuple[int, int]], pair: tuple[int, int]) -> bool:
+    """Return whether pairs of bodies join the two of a pair."""
     beside: dict[int, list[int]] = {}
-    ground = [(i, GROUND) for i in graph.grounded]
-    for a, b in (*pairs, *ground):
+    for a, b in pairs:
         beside.setdefault(a, []).append(b)
         beside.setdefault(b, []).append(a)
     reached, edge = {pair[0]}, [pair[0]]

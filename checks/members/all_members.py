@@ -22,18 +22,16 @@ from .member_check import Member, Members, NotJudged
 from .uprights import Mask, touching
 
 
-def check_members(
+def check_plates(
     structure: Structure,
     local: LocalWind,
     factors: Factors,
     basis: str,
     loads: Sequence[Borne] = (),
-    sticks: Iterable[Member | NotJudged] = (),
-) -> Members:
-    """Return the strength of every part that can be judged, and the others of these kinds.
+) -> tuple[Member | NotJudged, ...]:
+    """Return the strength of boards, plates, walls, roofs and blades by the wind on each.
 
-    ``basis`` is the site's, ``loads`` those that the design names, ``sticks`` what was found of
-    posts, beams and the like. Of like copies the worst one is told.
+    ``basis`` is the site's, ``loads`` those that the design names.
     """
     found: list[Member | NotJudged] = []
     is_board = any(isinstance(body.shape, (Cutout, Panel)) for body in structure.bodies)
@@ -42,8 +40,7 @@ def check_members(
         one = _check_body(structure, i, near, local, factors, basis, loads)
         if one is not None:
             found.append(_as_graded(structure, i, one))
-    found += sticks
-    return _worst_of_each(found)
+    return tuple(found)
 
 
 def _check_body(
@@ -93,7 +90,11 @@ def _as_graded(structure: Structure, i: int, one: Member | NotJudged) -> Member 
     return replace(one, graded=True) if named and isinstance(one, Member) else one
 
 
-def _worst_of_each(found: Iterable[Member | NotJudged]) -> Members:
+def worst_of_each(found: Iterable[Member | NotJudged]) -> Members:
+    """Return what was found of every part, and which of these kinds are not judged.
+
+    Of like copies the worst one is told.
+    """
     judged: dict[str, Member] = {}
     others: dict[str, NotJudged] = {}
     for one in found:

@@ -2,14 +2,17 @@
 
 from dataclasses import replace
 
+from ...design.faults import DesignError
 from ...design.model import Design
+from ...design.shapes.weight import Weight
 from ...statics.anchor_table import AnchorRow, GuyRow
 from ..anchoring.anchor_choice import AnchorChoice, with_anchors
 from ..anchoring.ground_parts import ground_parts
 from ..anchoring.guy_choice import GuyChoice
 from ..build_steps import steps_of
-from ..examination import Examination
+from ..examination import Examination, examine_in
 from ..judging import Check
+from ..situation import weighted
 from .laid_weight import with_weight
 from .remedy import examined, failing, needed
 
@@ -20,8 +23,27 @@ def built(found: Examination, way: str, k: int, design: Design | None) -> Examin
     None where it cannot stand at all. What was found of the piece as it is keeps it.
     """
     if (way, k) not in found.as_built:
-        found.as_built[way, k] = examined(design)
+        found.as_built[way, k] = None if design is None else _examined(found, design)
     return found.as_built[way, k]
+
+
+def _examined(found: Examination, design: Design) -> Examination | None:
+    """Return what is found of a changed design; what stays of it is not worked out again."""
+    own = found.design
+    if design.parts[: len(own.parts)] != own.parts or _all_else(design) != _all_else(own):
+        return examined(design)
+    more = design.parts[len(own.parts) :]
+    if not all(isinstance(part.shape, Weight) for part in more):
+        return examined(design)
+    try:
+        return examine_in(weighted(found.at, design) if more else found.at, design, found)
+    except DesignError:
+        return None
+
+
+def _all_else(design: Design) -> Design:
+    """Return a design without its parts, and without what holds it down."""
+    return replace(without_its_own(design), parts=())
 
 
 def without_its_own(design: Design) -> Design:

@@ -150,7 +150,7 @@ def test_a_tied_block_is_drawn_at_its_anchors_alone_as_statics_has_it():
     """
     corners = np.array([[x, y] for x in (-0.5, 0.5) for y in (-0.5, 0.5)])
     none = np.empty((0, 3))
-    forces = block_pulled_at_its_top(HoldDown(corners, none, none, np.zeros(0)))
+    forces = block_pulled_at_its_top(HoldDown(corners, none, (), none, np.zeros(0)))
     k = under(forces, "rope")
     found = forces.model.solved(forces.cases.loads[[k]])
     springs = forces.model.system.springs
@@ -174,7 +174,9 @@ def test_a_guyed_block_is_held_by_the_lines_that_stretch_as_statics_has_it():
     ways = np.array([[-1.0, 0.0], [0.0, 1.0], [0.0, -1.0], [1.0, 0.0]])
     along = np.hstack([ways, np.full((4, 1), -1.0)]) * np.sqrt(0.5)
     tops = np.tile([0.0, 0.0, 2.0], (4, 1))
-    forces = block_pulled_at_its_top(HoldDown(np.empty((0, 2)), tops, along, np.full(4, 100.0)))
+    forces = block_pulled_at_its_top(
+        HoldDown(np.empty((0, 2)), tops, (0, 0, 0, 0), along, np.full(4, 100.0))
+    )
     found = forces.model.solved(forces.cases.loads[[under(forces, "rope")]])
     springs = forces.model.system.springs
     lines = np.abs(springs.along).max(axis=1) < 0.9
