@@ -1,30 +1,40 @@
 """How well the rows are known that answers rest on: counts by confidence, read and unread.
 
-A stand-in for the loader notes each row of which a value is taken while every example is checked,
-sized, drawn, cut and labelled, everything is listed, and the public calls are made. To look for a
-row by its first column is not to read it; a table that code looks through by other columns counts
-as read whole. What only other designs ask for (a named rope, a bag of sand) counts as unread.
+A stand-in for the loader notes each row of which a value is taken while every example is checked by
+its own books and by EN 1991-1-4 with EN 1995-1-1, and cut; the plainest sized, drawn and labelled;
+everything is listed and verified, and the public calls are made: in a process for each core. To
+look for a row by its first column is not to read it; a table that code looks through by other
+columns counts as read whole. What only other designs ask for (a named rope, a bag of sand)
+counts as unread.
 
-    python benchmarks/rows.py             the counts
+    python benchmarks/rows.py             the counts: some three minutes on two cores
     python benchmarks/rows.py --unread    tables of which rows are unread
     python benchmarks/rows.py --memory    rows from memory that are read
+    python benchmarks/rows.py --decides   what of each example's verdict rests on memory
 """
 
 import contextlib
 import io
+import os
 import sys
 import tempfile
 from collections import Counter
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
+from concurrent.futures import ProcessPoolExecutor
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
 import yardfast as yf
 from yardfast import references
 from yardfast.cli import main
+from yardfast.loads.other_books import in_every_book
+from yardfast.loads.site import Site
 from yardfast.references.table import Row, Table
 
 EXAMPLES = sorted((Path(__file__).parents[1] / "examples").glob("*.toml"))
+_SIZED = 5
+"""How many of the examples are sized and drawn: those of the fewest parts."""
 _ASKING = {"source", "confidence", "confidence_note", "note"}
 _read: set[tuple[str, int]] = set()
 _watched: dict[str, Table] = {}
@@ -66,35 +76,67 @@ def watch(name: str) -> Table:
     return _watched[name]
 
 
-def commands(folder: str) -> Iterator[list[str]]:
-    """Yield the commands that ask for the most; what they write goes into ``folder``."""
+Job = tuple[str, ...]
+
+
+def jobs() -> list[Job]:
+    """Return what is run, the longest first: commands, "european" and "calls"."""
+    plainest = sorted(EXAMPLES, key=lambda file: file.read_text(encoding="utf-8").count("[[part]]"))
+    found: list[Job] = []
     for file in EXAMPLES:
-        for more in ([], ["--format", "json"]):
-            yield ["check", str(file), *more]
-            yield ["size", str(file), *more]
-        yield ["cuts", str(file), "--format", "json"]
-        yield ["label", str(file)]
-        yield ["compare", str(file)]
-        yield ["draw", str(file), "-o", f"{folder}/{file.stem}.svg"]
+        found += [("check", str(file)), ("european", str(file)), ("cuts", str(file))]
+    for file in plainest[:_SIZED]:
+        found += [("size", str(file)), ("draw", str(file)), ("label", str(file))]
     for kind in ("materials", "grounds", "fasteners"):
-        yield [kind]
-        yield [kind, "--format", "json"]
-    yield ["fasteners", "--wood", "southern pine"]
+        found += [(kind,), (kind, "--format", "json")]
+    found += [("fasteners", "--wood", "southern pine"), ("verify",), ("calls",)]
+    return sorted(found, key=lambda job: "arbor" not in job[-1] and "bridge" not in job[-1])
 
 
 def run() -> None:
-    """Run all of it with the loader replaced, its output thrown away."""
+    """Run all of it, its output thrown away, and keep what was read."""
+    with ProcessPoolExecutor(os.cpu_count(), initializer=stand_in) as pool:
+        for read in pool.map(done, jobs()):
+            _read.update(read)
+
+
+def stand_in() -> None:
+    """Put the loader's stand-in where it was imported."""
     for module in [each for name, each in sys.modules.items() if name.startswith("yardfast")]:
         for attribute in [key for key, value in vars(module).items() if value is _whole]:
             setattr(module, attribute, watch)
-    with tempfile.TemporaryDirectory() as folder:
-        for command in commands(folder):
-            with (
-                contextlib.redirect_stdout(io.StringIO()),
-                contextlib.redirect_stderr(io.StringIO()),
-                contextlib.suppress(SystemExit),
-            ):
-                main(command)
+
+
+def done(job: Job) -> set[tuple[str, int]]:
+    """Do one job and return every row that was read in this process so far."""
+    stand_in()
+    with (
+        tempfile.TemporaryDirectory() as folder,
+        contextlib.redirect_stdout(io.StringIO()),
+        contextlib.redirect_stderr(io.StringIO()),
+        contextlib.suppress(SystemExit),
+    ):
+        if job == ("calls",):
+            calls()
+        elif job[0] == "european":
+            by_europe(job[1])
+        else:
+            main([*job, *(["-o", f"{folder}/drawn.svg"] if job[0] == "draw" else [])])
+    return set(_read)
+
+
+def by_europe(file: str) -> None:
+    """Check a file by EN 1991-1-4 with EN 1995-1-1, as ``compare`` does."""
+    own = yf.check(yf.read(file))
+    found = own.examination
+    for site in in_every_book(found.site, found.structure.height)[1:]:
+        if site.method == "EN 1991-1-4":
+            design = replace(own.design, tables={**own.design.tables, Site: site})
+            yf.check(design).to_dict()
+
+
+def calls() -> None:
+    """Make the public calls that read tables."""
     place: dict[str, Any] = {"height": "10 ft", "elevation": "500 ft"}
     for exposure in ("B", "C", "D"):
         yf.velocity_pressure("105 mph", method="ASCE 7-22", exposure=exposure, **place)
@@ -135,7 +177,18 @@ def show_unread() -> None:
             print(f"{name}: {taken} of {len(_whole(name).rows)} read")
 
 
+def decides(files: Sequence[Path]) -> Iterator[tuple[str, str, tuple[str, ...]]]:
+    """Yield each file's name, word, and the values from memory that its check names."""
+    for file in files:
+        found = yf.check(yf.read(file))
+        yield file.stem, found.verdict.word, found.unverified
+
+
 if __name__ == "__main__":
+    if "--decides" in sys.argv:
+        for name, word, recalled in decides(EXAMPLES):
+            print(f"{name}: {word}; from memory: {len(recalled)}", *recalled, sep="\n    ")
+        sys.exit()
     run()
     show()
     if "--unread" in sys.argv:

@@ -66,6 +66,7 @@ _WHERE = {
     "short wall": "its short wall",
     "top": "its top",
     "upper edge": "its upper edge, which a roof pushes outward",
+    "lifted edge": "the wall on edge, which the roof or lid on it lifts",
     "between": "",
     "eaves": "what stands out at the eaves",
     "ends": "what stands out at its two ends",

@@ -21,6 +21,7 @@ from .fastener_points import (
     points_on,
     where_is_open,
 )
+from .fastener_room import room_in_wood
 from .fastener_sets import straight, to_blocks
 from .joint_faults import beside, joint_fault, not_touching
 from .place import Place
@@ -158,7 +159,8 @@ def _drawn_in(before: Place, found: Place, fits: Callable[[Array], bool]) -> Pla
 
 def _capacity(structure: Structure, row: JointRow, driven: Driven, basis: str) -> Capacity:
     try:
-        return capacity(row.fastener, driven, basis, row.count or 1)
+        apart = room_in_wood(row.fastener, predrilled=row.predrilled, slender=0.0).along
+        return capacity(row.fastener, driven, basis, row.count or 1, apart)
     except ValueError as unknown:
         name = str(unknown)
         stuffs = (driven.side.name, driven.main.name)

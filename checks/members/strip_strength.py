@@ -10,7 +10,7 @@ from ...design.model import Part
 from ...design.shapes.shape import Array
 from ...loads.combinations import level_of
 from ...materials import lumber, metal, plastic, sheets
-from ...materials.lumber import Lumber
+from ...materials.lumber import Lumber, board_width
 from ...materials.metal import Metal
 from ...materials.plastic import Plastic
 from ...materials.sheets import Sheet
@@ -88,6 +88,44 @@ def strip_strength(
         rectangle_modulus(b, t) * stress,
         b * t * shear / 1.5,
         rectangle_inertia(b, t) * stiffness,
+    )
+
+
+def edge_strength(
+    stuff: Stuff, thickness: float, depth: ArrayLike, length: float, basis: str
+) -> StripStrength | None:
+    """Return what a plate ``depth`` (…) m deep carries that bends in its own plane.
+
+    Of a sheet the stress that its face bears the weaker way (judgement: in its plane half of its
+    layers or more lie along it, of the weaker way bent a third), and its shear through the
+    thickness. Of boards the uppermost alone, held at both ends ``length`` m apart. Wet in use,
+    under wind; None for no published strength.
+    """
+    d, t = np.asarray(depth, dtype=float), np.full_like(depth, thickness, dtype=float)
+    match stuff:
+        case Sheet():
+            bent = [sheet_bending(stuff, np.ones(1), basis, across) for across in (False, True)]
+            through = sheet_through(stuff, basis)
+            found = [float(each[0]) for each in bent if each is not None]
+            if len(found) < len(bent) or through is None:
+                return None
+            stiff = min(sheet_stiffness(stuff, across) for across in (False, True))
+            moment = min(found) * d**2 / t
+            return StripStrength(moment, through * d / 1.5, stiff * (d / t) ** 3)
+        case Metal():
+            stress, shear = metal_stress(stuff, basis), metal_shear(stuff, basis)
+            stiffness = stuff.stiffness
+        case Plastic():
+            stress, shear = stuff.stress * _over_allowable(basis), np.inf
+            stiffness = stuff.stiffness
+        case Lumber():
+            d = np.minimum(d, board_width())
+            value = adjusted(stuff, thickness, float(d.min()), length, basis, between=True)
+            if value is None:
+                return None
+            stress, shear, stiffness = value.edgewise, value.shear, value.stiffness
+    return StripStrength(
+        rectangle_modulus(t, d) * stress, t * d * shear / 1.5, rectangle_inertia(t, d) * stiffness
     )
 
 

@@ -20,7 +20,7 @@ from ..judging import Check, Kind, judged
 from ..timber.books import values, wind_over
 from .member_check import Member, NotJudged, Stuff
 from .strip_beam import Bent, bend
-from .strip_strength import StripStrength, strip_strength
+from .strip_strength import StripStrength, edge_strength, strip_strength
 
 Parts = NDArray[np.intp]
 SOURCE = "statics: strips between supports"
@@ -59,6 +59,7 @@ class Strip:
     ``whole`` in m is how wide the sheet is that it is part of, where wider. ``fast``: at its start
     it may not turn. ``lifts`` and ``presses`` are winds, each a case of its
     own; with those that press goes the weight, ``weighs``. ``named`` are loads of the design.
+    ``on_edge``: it bends in its own plane, ``width`` deep, under loads along its edge.
     """
 
     edges: ArrayLike
@@ -71,6 +72,7 @@ class Strip:
     weighs: Acting | None = None
     named: tuple[Acting, ...] = ()
     whole: float | None = None
+    on_edge: bool = False
 
     @property
     def length(self) -> float:
@@ -159,9 +161,12 @@ def judge(name: str, place: Ways, strip: Strip, by: Basis, count: int = 1) -> Me
     """Return the use of one strip; None where no strength is published for the way it bends."""
     at, part = _nodes(strip)
     width = np.broadcast_to(np.asarray(strip.width, dtype=float), part.max() + 1)[part]
-    strength = strip_strength(
-        by.stuff, by.thickness, width, strip.across != by.turned, by.basis, whole=strip.whole
-    )
+    if strip.on_edge:
+        strength = edge_strength(by.stuff, by.thickness, width, strip.length, by.basis)
+    else:
+        strength = strip_strength(
+            by.stuff, by.thickness, width, strip.across != by.turned, by.basis, whole=strip.whole
+        )
     if strength is None:
         return None
     cases = list(_cases(strip, by))

@@ -14,6 +14,7 @@ from ...loads.inside_air import breathes
 from ...loads.lids import covered, top_plan
 from ...materials.lumber import Lumber, board_width
 from ..local_wind import LocalWind
+from .lifted_edges import lifted_edges
 from .member_check import Member, NotJudged
 from .strip_strength import stuff_of
 from .strips import Acting, Basis, Strip, Ways, plain, weakest
@@ -70,6 +71,7 @@ def check_box(
     thrust = thrust_on(structure, i, local) if "top" in box.open else None
     if thrust is not None:
         places += _upper_edges(box, thrust, float(local.velocity[i]), by)
+    places += lifted_edges(structure, i, local)
     for plate in plates_of(box):
         if plate.where != "top" or reached:
             ways = _strips(plate, pressure, isinstance(stuff, Lumber))

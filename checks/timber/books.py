@@ -5,6 +5,7 @@ basis of resistance (``loads/combinations.py``). Adding one adds a folder here a
 ``TIMBER`` there and to ``BOOKS``.
 """
 
+from math import inf
 from typing import Protocol
 
 from numpy.typing import ArrayLike
@@ -50,8 +51,10 @@ class TimberBook(Protocol):
         """Return where its values for lumber or a sheet stand."""
         ...
 
-    def capacity(self, fastener: Fastener, driven: Driven, level: str, count: int) -> Capacity:
-        """Return what one of ``count`` fasteners holds under wind. ValueError: no value."""
+    def capacity(
+        self, fastener: Fastener, driven: Driven, level: str, count: int, apart: float
+    ) -> Capacity:
+        """Return what one of ``count``, ``apart`` m, holds under wind. ValueError: no value."""
         ...
 
     def wind_over(self, load: str, level: str) -> float:
@@ -91,12 +94,15 @@ def book_of(basis: str) -> TimberBook:
     raise KeyError(f"there is no book of timber {name!r}")
 
 
-def capacity(fastener: Fastener, driven: Driven, basis: str, count: int = 1) -> Capacity:
+def capacity(
+    fastener: Fastener, driven: Driven, basis: str, count: int = 1, apart: float = inf
+) -> Capacity:
     """Return what one of ``count`` fasteners holds under wind, by the book of the basis.
 
-    ValueError where it has no value for what the fastener goes through or into.
+    In a row along the grain they stand ``apart`` m at least. ValueError where it has no value for
+    what the fastener goes through or into.
     """
-    return book_of(basis).capacity(fastener, driven, level_of(basis), count)
+    return book_of(basis).capacity(fastener, driven, level_of(basis), count, apart)
 
 
 def wind_over(load: str, basis: str) -> float:

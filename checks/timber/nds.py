@@ -65,8 +65,10 @@ class _NDS:
         unread = stuff.unread if isinstance(stuff, Sheet) else stuff.source
         return Values(stuff.source, stuff.confidence, unread)
 
-    def capacity(self, fastener: Fastener, driven: Driven, level: str, count: int) -> Capacity:
-        """Return it by NDS 2018 chapters 11 and 12, whatever the ``count``."""
+    def capacity(
+        self, fastener: Fastener, driven: Driven, level: str, count: int, apart: float
+    ) -> Capacity:
+        """Return it by NDS 2018 chapters 11 and 12, whatever the ``count`` and room."""
         return fastener_capacity.capacity(fastener, driven, level)
 
     def wind_over(self, load: str, level: str) -> float:

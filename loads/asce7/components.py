@@ -16,16 +16,14 @@ def local_suction(slope: float, h: float, sides: tuple[float, float]) -> float:
     """Return the suction on one panel of a roof or lid, above 0, on an area of 1 m2 and less.
 
     Of a level one ``sides`` m in plan and ``h`` m up the mean over what lies in the edge and corner
-    zones, whose widths go by h; of a sloped one that of the edges, since the zones there are 0.9 m
-    wide at least. The velocity pressure at its top counts, with no gust effect beside it.
-    Source: ASCE/SEI 7-16 Fig. 30.3-2A to 30.3-2D.
+    zones, whose widths go by h. Of a sloped one that of the zones at the ends of ridge and eaves,
+    0.9 m wide at least, in which small roofs lie whole. The velocity pressure at its top counts,
+    with no gust effect beside it. Source: ASCE/SEI 7-16 Fig. 30.3-2A to 30.3-2D.
     """
-    slopes, edges = _edges()
-    steep = float(np.interp(slope, slopes, edges))
-    if slope >= LEVEL_TO:
-        return steep
     edge, corner = _level("2"), _level("3")
-    return edge + (corner - edge) * corner_share(h, sides)
+    level = edge + (corner - edge) * corner_share(h, sides)
+    slopes, suctions = _pitched()
+    return float(np.interp(slope, (LEVEL_TO, *slopes), (level, *suctions)))
 
 
 def corner_share(h: float, sides: tuple[float, float]) -> float:
@@ -44,9 +42,10 @@ def corner_share(h: float, sides: tuple[float, float]) -> float:
 
 
 @cache
-def _edges() -> tuple[Array, Array]:
-    """Return the slopes in degrees and the suction of edge zones (zone 2)."""
-    rows = references.table("wind/asce7_local_roof").where("zone", "2")
+def _pitched() -> tuple[Array, Array]:
+    """Return slopes in degrees above level ones and the suction at the ends of ridge and eaves."""
+    table = references.table("wind/asce7_local_roof")
+    rows = [row for row in table.where("zone", "3") if float(row["slope_deg"]) > LEVEL_TO]
     return (
         np.array([float(row["slope_deg"]) for row in rows]),
         np.array([-float(row["GCp"]) for row in rows]),

@@ -43,7 +43,16 @@ def test_a_small_lid_up_high_is_all_corner():
 
 @given(st.floats(0.0, 44.9), st.floats(0.1, 3.0), st.floats(0.2, 2.0), st.floats(0.2, 2.0))
 def test_no_part_of_a_roof_takes_less_than_its_edges_nor_more_than_the_figures(slope, h, a, b):
-    assert 2.0 <= local_suction(slope, h, (a, b)) <= 3.2
+    assert 2.3 <= local_suction(slope, h, (a, b)) <= 3.6
+
+
+@given(st.floats(0.1, 4.0), st.floats(0.2, 6.0), st.floats(0.2, 6.0))
+def test_a_roof_that_is_barely_sloped_is_lifted_as_a_level_one(h, a, b):
+    """Between 7 and 10 degrees it grows to the 3.6 of Fig. 30.3-2B, without a jump."""
+    found = [local_suction(slope, h, (a, b)) for slope in (6.999, 7.0, 7.001, 10.0)]
+    assert found[0] == pytest.approx(found[2], abs=0.01)
+    assert found == sorted(found)
+    assert found[3] == 3.6
 
 
 def test_what_stands_out_takes_the_pressure_beneath_it_by_each_book():

@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from math import inf, sqrt
+from math import inf, pi, sqrt
 
 from .... import references
 from ....materials.fastener import Fastener
@@ -13,7 +13,7 @@ from ...joints.printed_units import INCH
 from ...joints.pushed_sideways import threads_over_bearing
 from ...joints.withdrawal import least_head
 from .axial import head_pull_through, nail_withdrawal, screw_withdrawal, under_washer
-from .lateral import embedment, is_large, johansen, under_plate, yield_moment
+from .lateral import embedment, in_a_row, is_large, johansen, under_plate, yield_moment
 from .stuff import Wood, design, en1995_number, strength_class, wood_of
 
 SOURCE = "EN 1995-1-1:2004 8.2 to 8.7"
@@ -47,9 +47,12 @@ class _Driven:
         return made is True or (made is None and not self.driven.stays_dry)
 
 
-def capacity(fastener: Fastener, driven: Driven, basis: str, count: int = 1) -> Capacity:
-    """Return what one of ``count`` fasteners holds under wind: k_mod R_k/gamma_M.
+def capacity(
+    fastener: Fastener, driven: Driven, basis: str, count: int = 1, apart: float = inf
+) -> Capacity:
+    """Return what one of ``count`` fasteners ``apart`` m holds under wind: k_mod R_k/gamma_M.
 
+    Which way it is pushed is not asked: across the grain, or along it as if all stood in one row.
     Outdoors in service class 3, where it stays dry in 2. ValueError where no density is held of
     what it goes through or into. Ring-shank nails by the equation of smooth ones, since theirs
     has to be declared; toe-nails keep what NDS leaves of straight ones (judgements).
@@ -77,7 +80,7 @@ def capacity(fastener: Fastener, driven: Driven, basis: str, count: int = 1) -> 
     if modified <= 0.0:
         reasons.append("not outdoors")
     out, head, why = _pulled(one, count)
-    modes = _pushed(one, min(out, head) if out > 0.0 else 0.0)
+    modes = _weaker_way(one, min(out, head) if out > 0.0 else 0.0, count, apart)
     mode = min(modes, key=modes.__getitem__) if modes else ""
     sideways = modes[mode] * _lying(one) if modes and reaches else 0.0
     return Capacity(
@@ -169,18 +172,28 @@ def _at_washers(one: _Driven) -> float:
     return min(found, default=0.0)
 
 
-def _pushed(one: _Driven, pull: float) -> Mapping[str, float]:
-    """Return F_v,Rk in N by mode, with the rope effect of a ``pull`` F_ax,Rk in N."""
+def _weaker_way(one: _Driven, pull: float, count: int, apart: float) -> Mapping[str, float]:
+    """Return F_v,Rk in N by mode, pushed across the grain or along a row: the weaker of the two."""
+    across, along = (_pushed(one, pull, angle) for angle in (pi / 2.0, 0.0))
+    if not across:
+        return {}
+    share = in_a_row(count, apart, one.fastener.diameter, one.bolt)
+    in_row = {mode: share * value for mode, value in along.items()}
+    return min(across, in_row, key=lambda modes: min(modes.values()))
+
+
+def _pushed(one: _Driven, pull: float, angle: float) -> Mapping[str, float]:
+    """Return F_v,Rk in N by mode, ``angle`` to the grain, with the rope effect of a ``pull``."""
     fastener, driven = one.fastener, one.driven
     if one.p <= 0.0 or one.through <= 0.0:
         return {}
     d = _effective(one)
     moment, depth = yield_moment(d, one.kind), one.p
-    held = embedment(one.main, d, depth, one.bolt)
+    held = embedment(one.main, d, depth, one.bolt, angle)
     if driven.plate is not None or one.side is None:
         modes = under_plate(d, depth, driven.plate or one.through, held, moment)
     else:
-        side = embedment(one.side, d, one.through, one.bolt)
+        side = embedment(one.side, d, one.through, one.bolt, angle)
         found = johansen(d, one.through, depth, side, held, moment)
         modes = {mode: float(value) for mode, value in found.items()}
     rope = {"nail": "smooth nail", "staple": "smooth nail"}.get(one.kind, one.kind)

@@ -20,11 +20,14 @@ def is_large(diameter: float) -> bool:
     return diameter / MM > en1995_number("large from mm") * (1.0 + 1.0e-9)
 
 
-def embedment(wood: Wood, diameter: float, thickness: float, bolt: bool) -> float:
-    """Return f_h,k in Pa across the grain, without lead holes.
+def embedment(
+    wood: Wood, diameter: float, thickness: float, bolt: bool, angle: float = np.pi / 2.0
+) -> float:
+    """Return f_h,k in Pa of a push at an ``angle`` in rad to the grain, without lead holes.
 
-    ``diameter`` and ``thickness`` of the piece in m; ``bolt``: by the rules of bolts, else nails.
-    Source: EN 1995-1-1:2004 Eq. 8.15, 8.20, 8.22, 8.32, 8.33, 8.36, 8.37.
+    ``diameter`` and ``thickness`` of the piece in m; ``bolt``: by the rules of bolts, else nails,
+    which bear alike whichever way they are pushed.
+    Source: EN 1995-1-1:2004 Eq. 8.15, 8.20, 8.22, 8.31 to 8.33, 8.36, 8.37.
     """
     d, t = diameter / MM, thickness / MM
     large = 1.0 - en1995_number("embedding less by diameter") * d
@@ -39,9 +42,32 @@ def embedment(wood: Wood, diameter: float, thickness: float, bolt: bool) -> floa
     if not bolt:
         return MPA * en1995_number("embedding small") * small * wood.density
     hard = "hardwood" if wood.hardwood else "softwood"
-    across = en1995_number(f"embedding across {hard}")
-    across += en1995_number("embedding across by diameter") * d
-    return MPA * en1995_number("embedding large") * large * wood.density / across
+    k90 = (
+        en1995_number(f"embedding across {hard}")
+        + en1995_number("embedding across by diameter") * d
+    )
+    along = MPA * en1995_number("embedding large") * large * wood.density
+    return along / (k90 * np.sin(angle) ** 2 + np.cos(angle) ** 2)
+
+
+def in_a_row(count: int, apart: float, diameter: float, bolt: bool) -> float:
+    """Return n_ef/n of ``count`` fasteners in one row along the grain, ``apart`` m each.
+
+    Bolts n^-0.1 (a_1/13d)^0.25, nails and small screws n^(k_ef - 1) with k_ef from 0.7 at 7 d to 1
+    at 14 d; at most 1. Source: EN 1995-1-1:2004 8.3.1.1 (8), Table 8.1, and 8.5.1.1 (4), Eq. 8.34.
+    """
+    if count <= 1 or np.isinf(apart):
+        return 1.0
+    over = apart / diameter
+    if bolt:
+        full = (over / en1995_number("row in full")) ** en1995_number("row by spacing")
+        return min(count ** (en1995_number("row of bolts") - 1.0) * full, 1.0)
+    steps = [float(name.split()[2]) for name in _NAIL_ROWS]
+    kept = [en1995_number(name) for name in _NAIL_ROWS]
+    return float(count ** (np.interp(over, steps, kept) - 1.0))
+
+
+_NAIL_ROWS = ("nails at 7", "nails at 10", "nails at 14")
 
 
 def yield_moment(diameter: float, kind: str) -> float:

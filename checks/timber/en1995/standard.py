@@ -68,9 +68,11 @@ class _EN1995:
             "; ".join(recalled),
         )
 
-    def capacity(self, fastener: Fastener, driven: Driven, level: str, count: int) -> Capacity:
+    def capacity(
+        self, fastener: Fastener, driven: Driven, level: str, count: int, apart: float
+    ) -> Capacity:
         """Return it by chapter 8."""
-        return fasteners.capacity(fastener, driven, level, count)
+        return fasteners.capacity(fastener, driven, level, count, apart)
 
     def wind_over(self, load: str, level: str) -> float:
         """Return k_mod of wind over that of the load, outdoors; of sheets it is the same."""

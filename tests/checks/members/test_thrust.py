@@ -9,6 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from yardfast.checks.examination import examine
+from yardfast.checks.members.strip_strength import edge_strength, stuff_of
 from yardfast.checks.members.thrust import laid_thrust, pressed_thrust
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.boxes import Box
@@ -97,3 +98,29 @@ def test_a_box_with_a_top_of_its_own_holds_its_edges():
     assert found(body(), roof()).where != "upper edge"
     flatter, steeper = (found(body("top"), roof(h, mass=60.0)).check.demand for h in (0.2, 0.45))
     assert flatter > steeper
+
+
+def test_a_shallow_wall_that_its_roof_lifts_bends_in_its_own_plane_by_hand():
+    """1.9 q on half of a roof 0.9 m wide, w L^2/8; 6 F_b,across S/t^2 of the sheet on t d^2/6.
+
+    A wall twice as high holds four times as much (statics).
+    """
+    low = Part(
+        "body", Box(1.6, 0.8, 0.06, 0.018, frozenset({"top"})), Place(on="foot"), material=PLY
+    )
+    one = found(low, roof())
+    assert one.where == "lifted edge"
+    q = 0.5 * 1.226 * 30.0**2
+    assert one.check.demand == pytest.approx(1.9 * q * 0.45 * 1.6**2 / 8.0, rel=1e-6)
+    higher = found(Part("body", Box(1.6, 0.8, 0.12, 0.018, frozenset({"top"})), Place(on="foot"),
+                        material=PLY), roof())  # fmt: skip
+    assert higher.where != "lifted edge" or higher.check.utilization < one.check.utilization / 3.5
+
+
+@pytest.mark.parametrize("material", ["softwood plywood", "aluminium", "acrylic"])
+def test_what_bends_on_edge_holds_with_the_square_of_its_depth(material):
+    stuff = stuff_of(Part("wall", Plate(Rectangle(1.0, 1.0), 0.018), material=material), 0.018)
+    one, two = (edge_strength(stuff, 0.018, np.array([d]), 1.0, "service") for d in (0.04, 0.08))
+    assert float(two.moment[0] / one.moment[0]) == pytest.approx(4.0, rel=0.01)
+    flat = edge_strength(stuff, 0.018, np.array([0.018]), 1.0, "service")
+    assert 0.0 < float(flat.moment[0]) < np.inf

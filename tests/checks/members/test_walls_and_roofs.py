@@ -147,11 +147,11 @@ def test_a_mirrored_box_is_as_strong():
 
 
 def edge_zone(rise, run):
-    """Local suction at the edges of a pitched roof: 3.0 at 20, 2.5 at 27, 2.0 from 45 degrees on.
+    """Local suction at the ends of ridge and eaves: 3.6 at 20 degrees, 3.2 from 27 on.
 
-    ASCE/SEI 7-16 Fig. 30.3-2B to D, from memory; linear between is a judgement.
+    ASCE/SEI 7-16 Fig. 30.3-2B zone 3r and 30.3-2D zone 3e; linear between is a judgement.
     """
-    return np.interp(np.degrees(np.arctan2(rise, run)), [20.0, 27.0, 45.0], [3.0, 2.5, 2.0])
+    return np.interp(np.degrees(np.arctan2(rise, run)), [20.0, 27.0], [3.6, 3.2])
 
 
 def test_slopes_by_hand():
