@@ -5,6 +5,7 @@ for the cases that may govern, with what only presses, and with every set of sti
 """
 
 from collections.abc import Mapping, Sequence
+from contextlib import suppress
 from dataclasses import dataclass, replace
 from functools import cached_property
 
@@ -15,9 +16,9 @@ from ..design.structure import Structure
 from ..statics.building import model_of
 from ..statics.footings import HoldDown, footings
 from ..statics.graph import Graph
-from ..statics.model import Forces, Model, SectionForces
+from ..statics.model import Forces, Model, SectionForces, on_uneven_ground
 from ..statics.solution import MechanismError
-from ..statics.stiffness import SETS
+from ..statics.stiffness import SETS, stiffness_rule
 from .joints.ties import Fastened
 from .load_cases import Integers, LoadCases
 from .point_loads import PointLoads
@@ -26,6 +27,12 @@ MOST_BRACED = 60
 """So many motions that nothing holds are told apart at most."""
 
 AS_READ = "as read"
+
+STEADY = 3
+"""So many feet bear on any ground."""
+
+MANY_FEET = 8
+"""Of more feet than so many, the others share what one does not bear: judgement."""
 
 
 @dataclass(frozen=True, eq=False)
@@ -70,13 +77,27 @@ class InternalForces:
         return not self.tied and all(one.tie.alone for one in self.joints)
 
     def enveloped(self, which: Integers) -> dict[str, Forces]:
-        """Return the forces of some of the cases by each set of stiffness, as read first."""
+        """Return the forces of some of the cases by each set of stiffness, as read first.
+
+        Of a piece on four feet or more also with the ground lower beneath each of them.
+        """
         as_read = self.with_stiffness(SETS[AS_READ], which)
         found = {AS_READ: as_read}
         for name, factors in SETS.items():
             if name != AS_READ:
                 found[name] = self.with_stiffness(factors, which, as_read)
+        for foot in self._may_not_bear:
+            with suppress(MechanismError):  # what swings free finds its ground
+                lower = on_uneven_ground(as_read, foot, stiffness_rule("uneven ground"))
+                if not lower.solution.lost.any():
+                    found[f"low ground beneath foot {foot}"] = lower
         return found
+
+    @property
+    def _may_not_bear(self) -> range:
+        """Return which of its feet, by number, may not bear: on three it stands in any case."""
+        feet = len(self.model.feet)
+        return range(feet if STEADY < feet <= MANY_FEET and not self.tied else 0)
 
     def with_stiffness(
         self, factors: Mapping[str, float], which: Integers, near: Forces | None = None

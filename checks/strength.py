@@ -86,7 +86,7 @@ def strength_of(
         else judge_worst(row, [one for one in asked.values() if _has(one, row)], factors)
         for row in forces.structure.design.several(JointRow)
     )
-    bent = _worst_sticks(forces, envelope[AS_READ], looked, sticks)
+    bent = _worst_sticks(forces, envelope, looked, sticks)
     few = _all(*(used_most(asked[k]).which for k in worst), *(which for _, which in bent))
     of_few = {name: each.some(np.searchsorted(looked, few)) for name, each in envelope.items()}
     chosen = [one for one, _ in bent]
@@ -208,12 +208,25 @@ def _has(one: Asked, row: JointRow) -> bool:
 
 
 def _worst_sticks(
-    forces: InternalForces, as_read: Forces, looked: Integers, sticks: Sequence[Judged]
+    forces: InternalForces,
+    envelope: Mapping[str, Forces],
+    looked: Integers,
+    sticks: Sequence[Judged],
 ) -> list[tuple[Judged, Integers]]:
-    """Return of the sticks of each part the one used most, as read, and in which cases."""
+    """Return of the sticks of each part the one used most, and in which cases.
+
+    As read, and on uneven ground: stiffness moves less than that from stick to stick.
+    """
+    ways = [each for name, each in envelope.items() if name == AS_READ or name not in SETS]
     worst: dict[str, tuple[float, Judged, Integers]] = {}
     for one in sticks:
-        used = use_of(one, as_read.sections[one.nth], forces.cases, looked).most.max(axis=1)
+        used = np.max(
+            [
+                use_of(one, each.sections[one.nth], forces.cases, looked).most.max(axis=1)
+                for each in ways
+            ],
+            axis=0,
+        )
         most = float(used.max())
         if one.part.name not in worst or most > worst[one.part.name][0]:
             worst[one.part.name] = most, one, looked[greatest(used, FIRST)]

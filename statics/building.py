@@ -143,7 +143,7 @@ class _Building:
         points = np.stack(
             [np.bincount(piece, weights=nodes[:, k], minlength=count) for k in range(3)], axis=1
         )
-        springs, tied = self._springs(piece)
+        springs, tied, feet = self._springs(piece)
         system = System(points / weight, nodes, piece, self._beams(), springs)
         along, grows = self._lines()
         return Model(
@@ -157,6 +157,7 @@ class _Building:
             along,
             grows,
             tied,
+            feet,
             tuple(piece[own] for own in self.own),
             tuple(np.array(own) for own in self.own),
         )
@@ -181,9 +182,10 @@ class _Building:
             np.array([stick.shear * stick.torsion for stick in of]),
         )
 
-    def _springs(self, piece: Integers) -> tuple[Springs, tuple[slice, ...]]:
+    def _springs(self, piece: Integers) -> tuple[Springs, tuple[slice, ...], tuple[Integers, ...]]:
         found: list[Springs] = []
         tied: list[slice] = []
+        feet: list[Integers] = []
         start = 0
         for tie in self.ties:
             points, along, stiffness, one_way, kinds = tie.springs(COARSE)
@@ -203,6 +205,9 @@ class _Building:
             start += len(points)
         for foot in self.footings:
             n = len(foot.points)
+            if foot.stands:
+                feet.append(start + np.flatnonzero(foot.along[:, 2] > 0.5))
+            start += n
             found.append(
                 Springs(
                     np.full(n, FIXED),
@@ -214,7 +219,7 @@ class _Building:
                     np.full(n, GROUND, dtype="U9"),
                 )
             )
-        return together(found), tuple(tied)
+        return together(found), tuple(tied), tuple(feet)
 
     def _lines(self) -> tuple[Array, Array]:
         """Return loads per m at the start and end (bodies * 6, beams, 4) of beams by unit wrenches.

@@ -89,7 +89,8 @@ def on_ground(i: int, body: Body, paved: bool, presses: bool = False) -> Footing
     points = np.column_stack([corners, np.full(len(corners), body.bottom)])
     bed = stiffness_rule("bed of paving" if paved else "bed of soil")
     each = bed * float(face.area) / len(points)
-    return stood(i, points, np.full((len(points), 3), each), presses)
+    stiffness = np.full((len(points), 3), each)
+    return stood(i, points, stiffness, presses=presses, stands=True)
 
 
 def in_ground(i: int, body: Body, depth: float) -> Footing:

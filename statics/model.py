@@ -5,7 +5,7 @@ something meets them; what meets a stick near a node is joined to that section o
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 
 import numpy as np
@@ -43,7 +43,8 @@ class Model:
     Loads are wrenches (6,) about the origin: first one on each body, spread along it where it is a
     stick, then one at each of the points at which a load was named: ``bases`` numbers in all.
     ``spread`` (bases, size) brings them to the motions, ``along`` (bases, beams, 4) and ``grows``
-    to the loads per m at the start and end of beams.
+    to the loads per m at the start and end of beams. ``tied`` are the springs of each tie, ``feet``
+    those that hold up what stands on the ground, after them.
     """
 
     structure: Structure
@@ -56,6 +57,7 @@ class Model:
     along: Array
     grows: Array
     tied: tuple[slice, ...]
+    feet: tuple[Integers, ...]
     piece_of: tuple[Integers, ...]
     nodes_of: tuple[Integers, ...]
 
@@ -101,6 +103,21 @@ class Model:
         W = wrenches.reshape(len(wrenches), -1)
         loads, fixed = self.loads(wrenches)
         return Forces(self, W, solve(self.system, loads, fixed, factors, start, one_way=one_way))
+
+
+def on_uneven_ground(found: "Forces", foot: int, gap: float) -> "Forces":
+    """Return forces ``found`` on level ground where it lies ``gap`` m lower beneath one foot.
+
+    That bears once it has come down so far: between bearing at once and not at all, by how far it
+    would come down then. What draws it up is held as on level ground. Raises MechanismError where
+    nothing else holds the piece.
+    """
+    model, feet = found.model, found.model.feet[foot]
+    system = replace(model.system, springs=model.system.springs.slack(feet))
+    off = replace(model, system=system).solved(found.wrenches, AS_READ, found.solution.open)
+    drop = -(off.solution.motion @ model.system.stretch[feet].T).mean(axis=1)
+    share = np.where(drop > 0.0, np.minimum(gap / np.where(drop > 0.0, drop, 1.0), 1.0), 0.0)
+    return replace(found, solution=found.solution.toward(off.solution, share))
 
 
 @dataclass(frozen=True, eq=False)

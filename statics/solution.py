@@ -49,6 +49,26 @@ class Solution:
         """Return the solution of some of the cases."""
         return Solution(*(getattr(self, one.name)[which] for one in fields(self)))
 
+    def toward(self, other: "Solution", share: Array) -> "Solution":
+        """Return what lies between this and another of the same loads, ``share`` (cases,) of it.
+
+        Both are in balance, so is that. A case that is lost in one of them is lost.
+        """
+
+        def mixed(one: Array, its: Array) -> Array:
+            part = share.reshape(-1, *(1,) * (one.ndim - 1))
+            return (1.0 - part) * one + part * its
+
+        return Solution(
+            mixed(self.motion, other.motion),
+            mixed(self.force, other.force),
+            mixed(self.ends, other.ends),
+            self.lost | other.lost,
+            self.open & other.open,
+            np.maximum(self.error, other.error),
+            mixed(self.braced, other.braced),
+        )
+
 
 def solve(
     system: System,

@@ -40,6 +40,12 @@ class Springs:
     def __len__(self) -> int:
         return len(self.start)
 
+    def slack(self, some: Integers) -> "Springs":
+        """Return the same where some, by number, hold nothing."""
+        stiffness = self.stiffness.copy()
+        stiffness[some] = 0.0
+        return replace(self, stiffness=stiffness)
+
 
 def no_springs() -> Springs:
     """Return none."""

@@ -85,7 +85,7 @@ class Footing:
     ``stiffness`` (n,) in N/m. One that is ``one_way`` (n,) only pushes the body that way: a foot
     that presses, a line that draws. What stands there is held both ways unless something else
     holds it down: what a piece does that nothing holds is told by statics of the whole, and its
-    parts are judged as if it were held.
+    parts are judged as if it were held. One that ``stands`` bears it on uneven ground or not.
     """
 
     body: int
@@ -93,9 +93,17 @@ class Footing:
     along: Array
     stiffness: Array
     one_way: NDArray[np.bool_]
+    stands: bool = False
 
 
-def stood(body: int, points: Array, stiffness: Array, presses: bool = False) -> Footing:
+def stood(
+    body: int,
+    points: Array,
+    stiffness: Array,
+    *,
+    presses: bool = False,
+    stands: bool = False,
+) -> Footing:
     """Return a body held at points (n, 3) along x, y and z, of ``stiffness`` (n, 3) in N/m.
 
     Where it only ``presses`` it is not held down.
@@ -107,6 +115,7 @@ def stood(body: int, points: Array, stiffness: Array, presses: bool = False) -> 
         np.tile(np.eye(3), (n, 1)),
         stiffness.ravel(),
         np.tile([False, False, presses], n),
+        stands,
     )
 
 

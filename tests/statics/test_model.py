@@ -13,6 +13,7 @@ from yardfast.design.structure import build_structure
 from yardfast.statics.building import model_of
 from yardfast.statics.graph import Edge, Holds
 from yardfast.statics.meeting import Face
+from yardfast.statics.model import on_uneven_ground
 from yardfast.statics.stiffness import AXIAL, LATERAL
 from yardfast.statics.tie import Tie, share_of, stood
 from yardfast.statics.wrench import wrench
@@ -131,3 +132,22 @@ def test_a_twist_that_a_single_screw_cannot_hold_is_told():
     )
     found = share_of(tie, np.array([[0, 0, -100.0, 0, 0, 5.0], [0, 0, -100.0, 0, 0, 0]]), 8)
     assert found.lost.tolist() == [True, False]
+
+
+@pytest.mark.parametrize(
+    ("gap", "low", "beside"), [(0.0, 25.0, 25.0), (3e-3, 17.5, 32.5), (0.02, 0.0, 50.0)]
+)
+def test_a_foot_over_low_ground_bears_once_the_piece_has_come_down_to_it(gap, low, beside):
+    """A stiff slab on four springs, 100 N in its middle: statics of four springs, one with a gap.
+
+    Moments about each diagonal: the low foot and that across take the same, and so do the others.
+    The slab is flat: 2 R/k + gap = 2 S/k, R + S = 50 N, k 10,000 N/m; 10 mm and it bears nothing.
+    """
+    slab = Part("slab", Plate(Rectangle(1.0, 1.0), 0.1), material="concrete")
+    corners = [[x, y, 0.0] for x, y in ((-0.5, -0.5), (0.5, -0.5), (0.5, 0.5), (-0.5, 0.5))]
+    feet = [stood(0, np.array([at]), np.full((1, 3), 1.0e4), stands=True) for at in corners]
+    model = model_of(build_structure(design(slab)), (), (), feet)
+    level = model.solved(np.array([[[0.0, 0.0, -100.0, 0.0, 0.0, 0.0]]]))
+    found = on_uneven_ground(level, 0, gap).solution
+    assert -found.force[0, 2::3] == pytest.approx([low, beside, low, beside], abs=1e-6)
+    assert found.error.max() < 1e-8
