@@ -24,7 +24,7 @@ yardfast {__version__}: will it stand in the wind, and what holds it down?
   yardfast cuts FILE.toml      what to saw: panels, bevels, lumber, sheets
   yardfast sheet FILE.toml     the stability sheet on paper, for a buyer
   yardfast label FILE.toml     text for a listing
-  yardfast materials, grounds  what their names mean
+  yardfast materials, yardfast grounds: what their names mean
   yardfast fasteners           what a nail or screw holds in a wood
   yardfast COMMAND --help      more, with an example
 """
