@@ -4,8 +4,10 @@ from pathlib import Path
 
 from ..design.document import read_design
 from ..design.document import read_text as read_design_text
+from ..design.document import scanned as scanned_design
 from ..design.model import Design
 from ..design.record_table import RECORD
+from ..design.scan import Scan
 from ..loads.load_table import LOAD
 from ..loads.site_table import SITE
 from ..statics.anchor_table import ANCHOR, BALLAST, GUY
@@ -28,3 +30,8 @@ def read(path: str | Path) -> Design:
 def read_text(text: str, file: str = "") -> Design:
     """Return the design in a text; ``file`` is its name in faults. Raises as ``read``."""
     return read_design_text(text, file, SPECS)
+
+
+def scanned(text: str) -> Scan:
+    """Return where each table, key and value stand in a text, whatever is wrong with it."""
+    return scanned_design(text, SPECS)

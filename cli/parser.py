@@ -16,6 +16,7 @@ yardfast {__version__}: will it stand in the wind, and what holds it down?
   yardfast new                 a starting file, by questions
   yardfast check FILE.toml     the verdict on a design file
   yardfast check FOLDER        several at a glance
+  yardfast page FILE.toml      move a number and see it, in a browser
   yardfast mend FILE.toml      put right what is surely meant in it
   yardfast draw FILE --text    what was read, as a small drawing
   yardfast size FILE.toml      what holds it: foot, weight, anchors, height
@@ -23,8 +24,7 @@ yardfast {__version__}: will it stand in the wind, and what holds it down?
   yardfast cuts FILE.toml      what to saw: panels, bevels, lumber, sheets
   yardfast sheet FILE.toml     the stability sheet on paper, for a buyer
   yardfast label FILE.toml     text for a listing
-  yardfast materials           what a material's name means
-  yardfast grounds             what a ground's name means
+  yardfast materials, yardfast grounds: what their names mean
   yardfast fasteners           what a nail or screw holds in a wood
   yardfast COMMAND --help      more, with an example
 """
@@ -159,6 +159,27 @@ COMMANDS = {
             _flag("--assumed", "what was taken for granted"),
             _flag("--cautions", "what to take care of, what was not looked at"),
             _flag("--all", "all of these; each fault"),
+        ),
+    ),
+    "page": _Command(
+        "the page: move a number, see the piece, read what happens; on this machine alone",
+        "light.toml",
+        "page",
+        (
+            _takes("file", "FILE", "a design file, .toml; without one a new piece", nargs="?"),
+            _takes(
+                "--port",
+                "N",
+                "where it listens; 0, if not said, takes any that is free",
+                type=_whole(0, 65535, _WHOLE),
+                default=0,
+            ),
+            _flag("--no-browser", "open no browser; the address is printed"),
+            _flag(
+                "--lan",
+                "for a phone in the yard: anybody on the local network who has the "
+                "address may read and change the file",
+            ),
         ),
     ),
     "mend": _Command(

@@ -14,7 +14,7 @@ from .model import Design
 from .parsed import add_findings, in_order, parsed
 from .part_table import every_key, part_label, read_parts
 from .row import Row, check_names
-from .scan import Spot, scan, seen
+from .scan import Scan, Spot, scan, seen
 from .schema import Key, Reading, TableSpec
 from .typed_text import shown
 
@@ -103,10 +103,19 @@ def read_text(text: str, file: str = "", specs: Sequence[TableSpec[Any]] = ()) -
     raise DesignError(in_order(settled(seen(text), wrong, again)))
 
 
+def scanned(text: str, specs: Sequence[TableSpec[Any]]) -> Scan:
+    """Return where each key and its value stand in a text, whatever is wrong with it."""
+    return scan(text, _many(specs), _names_of_keys(specs))
+
+
+def _many(specs: Sequence[TableSpec[Any]]) -> Mapping[str, bool]:
+    """Return of each table whether it may stand repeatedly."""
+    return {"design": False, "part": True} | {spec.name: spec.many for spec in specs}
+
+
 def _read(text: str, file: str, specs: Sequence[TableSpec[Any]]) -> Design:
     """Return the design in a text; what to type instead of what is wrong was not tried yet."""
-    many = {"design": False, "part": True} | {spec.name: spec.many for spec in specs}
-    look = scan(text, many, _names_of_keys(specs))
+    look = scanned(text, specs)
     reading = Reading(file, look)
     data = parsed(reading)
     add_findings(reading, data or {})
@@ -122,7 +131,7 @@ def _read(text: str, file: str, specs: Sequence[TableSpec[Any]]) -> Design:
             None, None, "no [[part]]", "at least one part", "[[part]] with name, shape, material"
         )
     tables = _other_tables(reading, data, specs)
-    _check_tables(reading, data, many)
+    _check_tables(reading, data, _many(specs))
     if reading.faults or row is None:
         raise DesignError(in_order(reading.faults))
     return Design(

@@ -8,6 +8,7 @@ from shapely.geometry.base import BaseGeometry
 
 from ..checks.examination import Examination
 from ..design import plane
+from ..design.structure import Structure
 from .amounts import Amounts
 from .drawing_scale import Placed, Scale
 from .governing import Governing, governing
@@ -19,15 +20,22 @@ _HATCH = 2.2
 _BOLDER = 1.08
 """How much wider bold words are."""
 
+BEFORE = "gray"
+"""The ink of what a piece was before it was changed."""
+
 _LOW = 8.0
 """A centre of mass less than so many mm above the ground has its weight written above it."""
 
 
 class Elevation:
-    """An elevation in the governing direction, to be drawn to a scale."""
+    """An elevation in the governing direction, to be drawn to a scale.
 
-    def __init__(self, examination: Examination) -> None:
+    ``before`` is the piece as it was, of which a faint outline is drawn.
+    """
+
+    def __init__(self, examination: Examination, before: Structure | None = None) -> None:
         self.examination = examination
+        self.before = before
         self.amounts = Amounts(examination.design.units == "metric")
         self.governing: Governing = governing(examination)
 
@@ -37,17 +45,37 @@ class Elevation:
         return from_side(self.examination.structure.bodies, self.governing.toward)
 
     @cached_property
+    def was(self) -> BaseGeometry:
+        """Return the outline of what it was, seen from the same side."""
+        bodies = () if self.before is None else self.before.bodies
+        seen = from_side(bodies, self.governing.toward) if bodies else []
+        return plane.union_of([one.area for one in seen if not one.area.is_empty])
+
+    @cached_property
     def reach(self) -> tuple[float, float]:
         """Return from where to where the piece and its foot go, to the right, in m."""
         along = self.examination.structure.footprint @ self.governing.toward
-        areas = [plane.coordinates(one.area)[:, 0] for one in self.seen if not one.area.is_empty]
-        every = np.concatenate([along, *areas])
+        areas = [one.area for one in self.seen if not one.area.is_empty]
+        areas += [] if self.was.is_empty else [self.was]
+        every = np.concatenate([along, *(plane.coordinates(area)[:, 0] for area in areas)])
         return float(every.min()), float(every.max())
+
+    @property
+    def top(self) -> float:
+        """Return how high the piece goes, or went, in m."""
+        heights = [self.examination.structure.height]
+        return max(heights + ([] if self.before is None else [self.before.height]))
+
+    def below(self, scale: Scale, arm: bool = True) -> float:
+        """Return how far (mm) the paper goes on below the ground."""
+        if self.governing.planted:
+            return self.depth * scale.mm + 3.0
+        return (19.0 if arm else 12.0) + 1.0
 
     @property
     def size(self) -> tuple[float, float]:
         """Return how wide and high the piece itself is, with what stands in the ground, in m."""
-        return self.reach[1] - self.reach[0], self.examination.structure.height + self.depth
+        return self.reach[1] - self.reach[0], self.top + self.depth
 
     @cached_property
     def depth(self) -> float:
@@ -58,24 +86,21 @@ class Elevation:
         """Return the elevation to a scale; ``arm`` with the balance point's way to the edge."""
         g, mm = self.governing, scale.mm
         left, right = self.reach
-        height = self.examination.structure.height
         wind = [f"wind {self.amounts.force(g.force)}", f"in {self._asked()}"]
         up = self.amounts.length(g.force_height)
         beside = LETTERS if stands(up, g.force_height * mm) else wide(up) + 1.5
         blown = max(*map(wide, wind), 14.0) + 2.0
         start = beside + 2.0 + blown + _GAP
         columns = self._columns(scale)
-        below = (19.0 if arm else 12.0) + 1.0
-        if g.planted:
-            below = self.depth * mm + 3.0
-        above = max(_ABOVE, 2.6 * LETTERS - (height - g.force_height) * mm)
-        paper = Paper(start + (right - left) * mm + columns[-1] + 2.0, above + height * mm + below)
-
-        ground = above + height * mm
+        above = max(_ABOVE, 2.6 * LETTERS - (self.top - g.force_height) * mm)
+        ground = above + self.top * mm
+        wide_ = start + (right - left) * mm + columns[-1] + 2.0
+        paper = Paper(wide_, ground + self.below(scale, arm))
         placed = Placed(mm, start - left * mm, ground)
         for area in in_the_ground(self.examination.structure.bodies, g.toward):
             paper.region(placed.area(area), "none", THIN, "1.6 1.0")
         draw_seen(paper, placed, self.seen)
+        paper.region(placed.area(self.was), "none", THIN, "1.2 0.8", BEFORE)
         end = start + (right - left) * mm
         self._ground(paper, ground, start - _GAP, end + _GAP)
         self._wind(paper, placed, wind, up, beside + 1.0)

@@ -5,17 +5,20 @@ from functools import cached_property
 from math import cos
 
 import numpy as np
+from shapely import affinity
+from shapely.geometry.base import BaseGeometry
 
 from ..checks.examination import Examination
 from ..design import plane
 from ..design.placing import about_z
 from ..design.shapes.shape import Array
+from ..design.structure import Structure
 from .amounts import Amounts
-from .drawing_elevation import draw_seen
+from .drawing_elevation import BEFORE, draw_seen
 from .drawing_scale import Placed, Scale
 from .governing import Governing, governing
 from .paper import BOLD, FINE, LETTERS, PLAIN, THIN, Paper, points, stands, wide
-from .seen import Seen, from_above
+from .seen import Seen, above, from_above
 from .set_out import set_out
 from .words import over_what
 
@@ -29,10 +32,14 @@ _APART = 5.0
 
 
 class Plan:
-    """A plan as the design's file has it, before its own last turn; the front is below."""
+    """A plan as the design's file has it, before its own last turn; the front is below.
 
-    def __init__(self, examination: Examination) -> None:
+    ``before`` is the piece as it was, of which a faint outline is drawn.
+    """
+
+    def __init__(self, examination: Examination, before: Structure | None = None) -> None:
         self.examination = examination
+        self.before = before
         self.amounts = Amounts(examination.design.units == "metric")
         self.governing: Governing = governing(examination)
         self._back = about_z(-examination.design.turn)[:2, :2]
@@ -47,6 +54,14 @@ class Plan:
                 for body in self.examination.structure.bodies
             ]
         )
+
+    @cached_property
+    def was(self) -> BaseGeometry:
+        """Return the outline from above of what it was."""
+        bodies = () if self.before is None else self.before.bodies
+        turn = 0.0 if self.before is None else self.before.design.turn
+        whole = plane.union_of([above(body) for body in bodies])
+        return affinity.rotate(whole, -turn, origin=(0.0, 0.0), use_radians=True)
 
     @cached_property
     def foot(self) -> Array:
@@ -92,15 +107,16 @@ class Plan:
         on_left, on_front = self._sizes_at()
         left = max(beside if on_left else 2.0, word - float(out[0]))
         right = max(2.0 if on_left else beside, float(out[0] - body[0]) + word)
-        above = max(2.0 if on_front else 11.0, float(out[1] - body[1]) + 1.0)
+        over = max(2.0 if on_front else 11.0, float(out[1] - body[1]) + 1.0)
         below = max((9.0 if on_front else 0.5) + _LINE, -float(out[1]))
-        paper = Paper(left + float(body[0]) + right, above + float(body[1]) + below + 1.5)
-        placed = Placed(mm, left - float(low[0]) * mm, above + float(high[1]) * mm)
+        paper = Paper(left + float(body[0]) + right, over + float(body[1]) + below + 1.5)
+        placed = Placed(mm, left - float(low[0]) * mm, over + float(high[1]) * mm)
         draw_seen(paper, placed, self.seen)
+        paper.region(placed.area(self.was), "none", THIN, "1.2 0.8", BEFORE)
         self._foot(paper, placed)
         self._holders(paper, placed)
         if self.governing.force > 0.0:
-            corner = np.array([left, above + float(body[1])])
+            corner = np.array([left, over + float(body[1])])
             start, end = (corner + np.array([1.0, -1.0]) * spot for spot in (out, wind))
             tail, tip = (float(start[0]), float(start[1])), (float(end[0]), float(end[1]))
             paper.arrow(tail, tip, BOLD, 4.0)
@@ -111,7 +127,7 @@ class Plan:
             else:
                 slant = 0.5 * abs(tip[0] - tail[0])
                 paper.text((middle[0] + 1.8 + slant, middle[1] + 1.3), "wind")
-        edges = [(left, left + float(body[0])), (above, above + float(body[1]))]
+        edges = [(left, left + float(body[0])), (over, over + float(body[1]))]
         self._sizes(paper, placed, words, edges)
         front, _ = placed.spot(self.foot.min(axis=0) if not on_front else self.foot.mean(axis=0))
         label = edges[1][1] + (9.0 if on_front else 0.5) + 0.8 * _LINE
@@ -121,7 +137,7 @@ class Plan:
     def legend(self, width: float) -> Paper:
         """Return what the marks mean, in rows of at most ``width`` mm, each in its middle."""
         rows: list[list[tuple[str, str]]] = [[]]
-        for item in self._meanings():
+        for item in self.meanings():
             if rows[-1] and sum(_item(each) for each in [*rows[-1], item]) > width:
                 rows.append([])
             rows[-1].append(item)
@@ -134,7 +150,7 @@ class Plan:
                 x += _item((mark, words))
         return paper
 
-    def _meanings(self) -> list[tuple[str, str]]:
+    def meanings(self) -> list[tuple[str, str]]:
         """Return each mark and what it means."""
         found: list[tuple[str, str]] = []
         if len(self.anchors):
@@ -156,7 +172,8 @@ class Plan:
         return on_site @ self._back.T
 
     def _window(self) -> tuple[Array, Array]:
-        areas = [plane.coordinates(one.area) for one in self.seen if not one.area.is_empty]
+        drawn = [*(one.area for one in self.seen), self.was]
+        areas = [plane.coordinates(area) for area in drawn if not area.is_empty]
         ends = [np.vstack(pair) for pair in self.guys]
         every = np.vstack([self.foot, *areas, self.anchors, self.suggested, *ends])
         return every.min(axis=0), every.max(axis=0)

@@ -51,6 +51,13 @@ def _escaped(character: str) -> str:
     return character.encode("unicode_escape").decode("ascii")
 
 
+def fault_said(fault: Fault) -> str:
+    """Return one fault beside the place where it is: what was written, and what to write."""
+    wrote = " ".join(_wrote(fault).split("  ", 1))
+    ways = "; ".join(f"{label} {text}".strip() for label, text in _ways(fault))
+    return f"{wrote}: {ways}"
+
+
 def _of_a_file(file: str, faults: Sequence[Fault], every: bool) -> list[str]:
     name = clean(file)
     if len(faults) == 1 and faults[0].line is None and not faults[0].key:

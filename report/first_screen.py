@@ -46,6 +46,13 @@ def first_screen(found: Examination, columns: int = MOST_COLUMNS) -> list[Line]:
     return best
 
 
+def told(found: Examination, verdict: Verdict, facts: Facts) -> tuple[list[Row], list[Row]]:
+    """Return what to do, the worst first, and what else is told of it, cautions of now last."""
+    todo = first_things(verdict, facts, mends(found, verdict.to_mend[:MOST_MENDS], facts))
+    rest = [*also(verdict, facts), *fastening(verdict, facts), not_looked_at_row(verdict)]
+    return todo, [*rest, *cautions_now(verdict, facts)]
+
+
 def title(facts: Facts, width: int) -> list[Line]:
     """Return the name, and how tall, wide and heavy it is at the right."""
     if len(facts.name) + len(facts.size) + _GAP <= width:
@@ -71,12 +78,9 @@ def _blocks(
     found: Examination, verdict: Verdict, facts: Facts, width: int, *, optional: bool
 ) -> list[list[Row]]:
     """Return the rows below the word in blocks, which an empty line may keep apart."""
-    todo = first_things(verdict, facts, mends(found, verdict.to_mend[:MOST_MENDS], facts))
-    rest = [*also(verdict, facts), *fastening(verdict, facts), not_looked_at_row(verdict)]
-    blocks = [[row for row in todo if optional or not row.optional]]
-    blocks.append([*rest, *cautions_now(verdict, facts)])
-    blocks.append(_next(verdict, facts, width))
-    return blocks
+    todo, rest = told(found, verdict, facts)
+    first = [row for row in todo if optional or not row.optional]
+    return [first, rest, _next(verdict, facts, width)]
 
 
 def _next(verdict: Verdict, facts: Facts, width: int) -> list[Row]:

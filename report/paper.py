@@ -55,7 +55,12 @@ class Paper:
         self._add(f'<polygon points="{_points(points)}"', width, fill=fill)
 
     def region(
-        self, area: BaseGeometry, fill: str = "white", width: float = PLAIN, dashes: str = ""
+        self,
+        area: BaseGeometry,
+        fill: str = "white",
+        width: float = PLAIN,
+        dashes: str = "",
+        ink: str = "black",
     ) -> None:
         """Draw an area that may have holes or be in several pieces; in mm on the paper."""
         rings = [
@@ -64,7 +69,8 @@ class Paper:
             for ring in [piece.exterior.coords[:-1], *(h.coords[:-1] for h in piece.interiors)]
         ]
         if rings:
-            self._add(f'<path fill-rule="evenodd" d="{"".join(rings)}"', width, dashes, fill)
+            path = f'<path fill-rule="evenodd" d="{"".join(rings)}"'
+            self._add(path, width, dashes, fill, ink)
 
     def circle(
         self,
@@ -173,8 +179,10 @@ class Paper:
         named = f"<title>{escape(title, quote=False)}</title>"
         return "\n".join([head, named, back, *self._marks, "</svg>"]) + "\n"
 
-    def _add(self, tag: str, width: float, dashes: str = "", fill: str = "none") -> None:
-        stroke = f'stroke="black" stroke-width="{_n(width)}"' if width > 0.0 else 'stroke="none"'
+    def _add(
+        self, tag: str, width: float, dashes: str = "", fill: str = "none", ink: str = "black"
+    ) -> None:
+        stroke = f'stroke="{ink}" stroke-width="{_n(width)}"' if width > 0.0 else 'stroke="none"'
         dashed = f' stroke-dasharray="{dashes}"' if dashes else ""
         joined = ' stroke-linejoin="round"' if width > 0.0 else ""
         self._marks.append(f'{tag} fill="{fill}" {stroke}{dashed}{joined}/>')

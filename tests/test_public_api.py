@@ -21,6 +21,7 @@ ARROWS = (
     "statics",
     "checks",
     "report",
+    "page",
     "cli",
 )
 """Each room may look at those before it; units serves all, and looks at none."""

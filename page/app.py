@@ -1,0 +1,214 @@
+"""What the server answers: the page, its files, and what is asked of a text."""
+
+import json
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any, cast
+
+from starlette.applications import Starlette
+from starlette.requests import Request
+from starlette.responses import HTMLResponse, JSONResponse, PlainTextResponse, Response
+from starlette.routing import Route
+
+from ..design.faults import DesignError
+from ..design.scan import Spot, seen
+from ..report.faults import fault_said
+from . import first_page
+from .answers import Answer, Answers
+from .commands import Commands
+from .edited import with_value
+from .guard import TooMuchError
+from .opened import ChangedMeanwhileError, NotWrittenError, Opened
+from .worker import Worker
+
+STATIC = Path(__file__).parent / "static"
+TYPES = {".css": "text/css", ".js": "text/javascript", ".svg": "image/svg+xml"}
+_LONGEST_KIND = 40
+
+
+class WrongError(Exception):
+    """What was sent is none of what the page sends."""
+
+
+@dataclass(frozen=True)
+class Page:
+    """One page: the file that it is of, and what works things out for it."""
+
+    opened: Opened
+    commands: Commands
+    answers: Answers
+    worker: Worker
+
+    async def begin(self, _: Request) -> Response:
+        """Return the page with its first drawing."""
+        return HTMLResponse(await self.worker.do(self._first))
+
+    def _first(self) -> str:
+        """Return the page of the file as it stands on the disk, or of the first kind of piece."""
+        if self.opened.file is None:
+            kind = next(iter(self.commands.kinds))
+            text, mark, saved = self.commands.starts(kind, False), "", ""
+        else:
+            text, mark = self._on_disk()
+            kind, saved = "", text
+        answer = self.answers.answer(text, self.opened.name, saved)
+        return first_page.filled(answer, self._state(mark, saved, kind))
+
+    def _on_disk(self) -> tuple[str, str]:
+        read = self.opened.read()
+        return read.text, read.mark
+
+    def _state(self, mark: str, saved: str, kind: str) -> Answer:
+        return {
+            "file": None if self.opened.file is None else self.opened.file.name,
+            "mark": mark,
+            "saved": saved,
+            "kind": kind,
+            "kinds": dict(self.commands.kinds) if self.opened.file is None else {},
+        }
+
+    async def static(self, request: Request) -> Response:
+        """Return a file of the page; only those that are there by name."""
+        file = STATIC / Path(request.path_params["name"]).name
+        if file.suffix not in TYPES or not file.is_file():
+            return PlainTextResponse("There is no such file.\n", 404)
+        return Response(file.read_bytes(), media_type=TYPES[file.suffix])
+
+    async def look(self, request: Request) -> Response:
+        """Answer a text, changed as is asked for."""
+        sent = await _sent(request)
+        text, saved = _text(sent, "text"), _text(sent, "saved")
+
+        def work() -> Answer:
+            return self.answers.answer(self._changed(text, sent), self.opened.name, saved)
+
+        return JSONResponse(await self.worker.do(work))
+
+    def _changed(self, text: str, sent: Mapping[str, Any]) -> str:
+        """Return the text with what is asked for changed in it."""
+        kind = sent.get("kind")
+        if isinstance(kind, str):
+            if kind not in self.commands.kinds:
+                raise WrongError
+            return self.commands.starts(kind, sent.get("metric") is True)
+        for field, values in _edits(sent):
+            text = with_value(text, field, values)
+        return text
+
+    async def file(self, request: Request) -> Response:
+        """Return what stands on the disk by now."""
+        sent = await _sent(request)
+        if self.opened.file is None:
+            raise WrongError
+
+        def work() -> Answer:
+            text, mark = self._on_disk()
+            answer = self.answers.answer(text, self.opened.name, text)
+            return {**answer, **self._state(mark, text, "")}
+
+        del sent
+        return JSONResponse(await self.worker.do(work))
+
+    async def save(self, request: Request) -> Response:
+        """Write the text; 409 where the file was changed meanwhile."""
+        sent = await _sent(request)
+        text, mark = _text(sent, "text"), _text(sent, "mark")
+
+        def work() -> Answer:
+            if sent.get("beside") is True:
+                new = self.opened.save_beside(text)
+            else:
+                new = self.opened.save(text, mark, _text(sent, "called")[:_LONGEST_KIND])
+            return self._state(new, text, "")
+
+        try:
+            return JSONResponse(await self.worker.do(work))
+        except ChangedMeanwhileError:
+            name = Path(self.opened.name).name
+            return JSONResponse({"changed": True, "name": name}, 409)
+        except NotWrittenError as why:
+            return JSONResponse({"why": str(why)}, 409)
+
+
+def application(page: Page, token: str) -> Starlette:
+    """Return what answers under the token."""
+    post: Mapping[str, Callable[[Request], Any]] = {
+        "look": page.look,
+        "file": page.file,
+        "save": page.save,
+    }
+    routes = [
+        Route(f"/{token}/", page.begin),
+        Route(f"/{token}/static/{{name}}", page.static),
+        *(Route(f"/{token}/{name}", do, methods=["POST"]) for name, do in post.items()),
+    ]
+    return Starlette(
+        routes=routes,
+        exception_handlers={
+            WrongError: _wrong,
+            TooMuchError: _too_much,
+            DesignError: _unreadable,
+            KeyError: _wrong,
+        },
+    )
+
+
+async def _wrong(_: Request, __: Exception) -> Response:
+    return PlainTextResponse("That is nothing that this page asks.\n", 400)
+
+
+async def _too_much(_: Request, __: Exception) -> Response:
+    return PlainTextResponse("That is more than a design file.\n", 413)
+
+
+async def _unreadable(_: Request, wrong: Exception) -> Response:
+    assert isinstance(wrong, DesignError)
+    said = "; ".join(fault_said(fault) for fault in wrong.faults)
+    return PlainTextResponse(f"{said}\n", 409)
+
+
+async def _sent(request: Request) -> Mapping[str, Any]:
+    try:
+        sent: object = json.loads(await request.body())
+    except (ValueError, RecursionError):
+        raise WrongError from None
+    if not isinstance(sent, dict):
+        raise WrongError
+    return cast("Mapping[str, Any]", sent)
+
+
+def _text(sent: Mapping[str, Any], name: str) -> str:
+    value: object = sent.get(name, "")
+    if not isinstance(value, str):
+        raise WrongError
+    try:
+        value.encode("utf-8")
+    except UnicodeEncodeError:  # half a character
+        raise WrongError from None
+    return seen(value)
+
+
+def _edits(sent: Mapping[str, Any]) -> list[tuple[Spot, list[str]]]:
+    """Return which fields are changed, each with what was typed."""
+    edits: object = sent.get("edits", [])
+    if not isinstance(edits, list):
+        raise WrongError
+    found: list[tuple[Spot, list[str]]] = []
+    for edit in cast("list[object]", edits):
+        match edit:
+            case [str() as field, [str() as only]]:
+                found.append((_spot(field), [_text({"v": only}, "v")]))
+            case [str() as field, [str() as a, str() as b, str() as c]]:
+                found.append((_spot(field), [_text({"v": each}, "v") for each in (a, b, c)]))
+            case _:
+                raise WrongError
+    return found
+
+
+def _spot(field: str) -> Spot:
+    """Return the place that a field's name stands for."""
+    table, number, key = [*field.split("."), "", ""][:3]
+    if not (number.isascii() and number.isdecimal() and len(number) < 4 and key.isidentifier()):
+        raise WrongError
+    return Spot(table, int(number), key)

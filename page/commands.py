@@ -1,0 +1,26 @@
+"""What the page takes from the command: it knows none itself, and is handed what they do."""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from pathlib import Path
+
+from ..design.model import Design
+
+Write = Callable[[Path, bytes, bool], str]
+"""Writes a file whole, over an old one or not; returns why it could not, or nothing."""
+
+
+@dataclass(frozen=True)
+class Commands:
+    """What the commands do, as far as the page does the same.
+
+    ``kinds`` says of each kind of piece that ``starts`` begins a file of, metric or not, what it
+    is. ``changed`` returns the text of a design with what differs in another, ValueError where the
+    text has not the form for it. ``of_shop`` adds what the shop's file says.
+    """
+
+    kinds: Mapping[str, str]
+    starts: Callable[[str, bool], str]
+    changed: Callable[[Design, Design, Path], str]
+    of_shop: Callable[[Design], Design]
+    write: Write

@@ -1,0 +1,100 @@
+"""The two views on the page: from the side to which it tips, a person beside it, and from above."""
+
+from dataclasses import dataclass
+
+from shapely import Polygon
+
+from .. import references
+from ..checks.examination import Examination
+from ..design.structure import Structure
+from . import window_messages as messages
+from .amounts import Amounts
+from .drawing_elevation import Elevation
+from .drawing_plan import Plan
+from .drawing_scale import Placed, Scale, largest
+from .governing import governing
+from .paper import BOLD, FINE, Paper
+
+FRAME = 112.0
+"""Both views stand in frames so many mm wide and high, so that a scale stays what it was."""
+
+_ROUND = 0.012
+"""How round, in shares of the stature, corners of the person's outline are."""
+
+
+@dataclass(frozen=True)
+class Views:
+    """Both views as SVG with what they show in words, and their scale."""
+
+    front: str
+    plan: str
+    scale: str
+
+
+def views(found: Examination, before: Structure | None = None) -> Views:
+    """Return the views of a piece, to one scale; ``before`` is what it was, drawn faintly."""
+    front, above = Elevation(found, before), Plan(found, before)
+    metric = found.design.units == "metric"
+    legend = above.legend(FRAME)
+
+    def fits(scale: Scale) -> bool:
+        bare = (*front.size, *above.size)
+        if max(bare) * scale.mm > FRAME or _stature() * scale.mm > FRAME:
+            return False
+        side, top = front.paper(scale, arm=False), above.paper(scale)
+        across = side.width + _person_width(scale)
+        return max(across, side.height, top.width, top.height + legend.height) <= FRAME
+
+    scale = largest(metric, fits)
+    side = _beside_a_person(front, scale)
+    top, flat = above.paper(scale), Paper(FRAME, FRAME)
+    flat.place(top, (0.5 * (FRAME - top.width), 0.5 * (FRAME - legend.height - top.height)))
+    flat.place(legend, (0.0, FRAME - legend.height))
+    amounts = Amounts(metric)
+    return Views(
+        side.svg(_front_said(found, amounts)), flat.svg(_plan_said(found, above)), str(scale)
+    )
+
+
+def _beside_a_person(elevation: Elevation, scale: Scale) -> Paper:
+    """Return the elevation in its frame, the ground at the same height in each scale."""
+    side, paper = elevation.paper(scale, arm=False), Paper(FRAME, FRAME)
+    room = _person_width(scale)
+    x = 0.5 * (FRAME - side.width - room)
+    paper.place(side, (x, FRAME - side.height))
+    ground = FRAME - elevation.below(scale, arm=False)
+    left = x + side.width
+    paper.line((left, ground), (left + room, ground), BOLD)
+    rows = references.table("drawing_person").where("what", "outline")
+    figure = Polygon([(float(row["across"]), float(row["up"])) for row in rows])
+    placed = Placed(_stature() * scale.mm, left + 0.5 * room, ground)
+    rounded = placed.area(figure.buffer(_ROUND).buffer(-2.0 * _ROUND).buffer(_ROUND))
+    paper.region(rounded, "none", 2.0 * FINE, ink="gray")
+    return paper
+
+
+def _stature() -> float:
+    return float(references.table("drawing_person").one("what", "stature")["up"])
+
+
+def _person_width(scale: Scale) -> float:
+    return max(0.3 * _stature() * scale.mm, 4.0)
+
+
+def _front_said(found: Examination, amounts: Amounts) -> str:
+    """Return what the view from the side shows, for who does not see it."""
+    decides = governing(found)
+    return messages.FRONT_SAID.format(
+        name=found.design.name,
+        height=amounts.length(found.structure.height),
+        balance=amounts.length(float(decides.balance[2])),
+        force=amounts.force(decides.force),
+        wind=amounts.gust(found.site.wind, "near"),
+        at=amounts.length(decides.force_height),
+    )
+
+
+def _plan_said(found: Examination, plan: Plan) -> str:
+    """Return what the view from above shows, for who does not see it."""
+    marks = "; ".join(words for _, words in plan.meanings())
+    return messages.PLAN_SAID.format(name=found.design.name, marks=marks)

@@ -1,0 +1,71 @@
+"""What the page in the browser says besides the verdict: pictures in words, fields, saving."""
+
+FRONT_SAID = (
+    "{name} seen from the side: {height} tall, its balance point {balance} up. A wind of {wind} "
+    "presses on it with {force}, {at} above the ground."
+)
+PLAN_SAID = "{name} seen from above, with {marks}."
+
+STRIP = {"act": "act at", "slides": "slides", "tips": "tips", "asked": "asked"}
+STRIP_POSTS = "posts give way"
+STRIP_SAID = "Forecast gusts in {unit}: {marks}."
+STRIP_OVER = "{mark} above {most}"
+
+TABLES = {
+    "design": "The piece",
+    "site": "Its place",
+    "part": "Part",
+    "joint": "Joint",
+    "seam": "Seam",
+    "anchor": "Anchor",
+    "ballast": "Weight laid on",
+    "guy": "Guy",
+    "load": "Load",
+    "record": "Record",
+}
+FIELDS = {
+    "across": "across, flat to flat",
+    "across_side": "across, by its side",
+    "across_points": "across, over points",
+    "bottom": "bottom, flat to flat",
+    "top": "top, flat to flat",
+    "height": "height, straight up",
+    "panel_length": "height, along the slope",
+    "wall": "wall thickness",
+    "stock": "sheet, as sold",
+    "lumber": "lumber, as sold",
+    "on": "stands on",
+    "under": "hangs under",
+    "at": "moved by: right, away, up",
+    "from": "from: right, away, up",
+    "to": "to: right, away, up",
+    "joint.to": "to",
+    "step": "each further: right, away, up",
+    "of": "fastens",
+    "mass": "weight of each",
+    "design.units": "shown in",
+    "design.weighed": "weighed on a scale",
+    "design.laid_down": "meant to be laid down",
+    "site.wind": "wind asked",
+    "site.method": "wind given as",
+    "site.exposure": "around it",
+    "site.ground": "ground",
+    "count": "how many",
+    "ring": "round a ring of",
+    "embed": "deep in the ground",
+    "solidity": "share that is solid",
+}
+
+NUMBERS = {
+    "act": "lay down or tie over",
+    "slides": "slides at",
+    "tips": "tips at",
+    "push": "push that tips it",
+    "weight": "weighs",
+    "height": "tall",
+    "foot": "foot",
+}
+NUMBERS_POSTS = "posts give way at"
+NO_GUST = "no gust below {most}"
+CHANGES_WORD = "was {word}"
+"""Behind the word of a changed piece: the word of the saved one."""
