@@ -34,12 +34,13 @@ from .joints.spacing import SpacingFound
 from .joints.ties import fastened
 from .judging import Check, Kind
 from .limits import Limits, limits
-from .load_cases import MINIMUM
+from .load_cases import MINIMUM, LoadCases
 from .loose import Loose, check_loose
 from .members.all_members import worst_of_each
 from .members.member_check import Members
 from .overturning import Hold, check_overturning
 from .people import check_climb, check_push, check_push_on_posts
+from .point_loads import PointLoads
 from .remedies import NOTHING_TO_HOLD, Remedies, remedies
 from .seams.held_together import rooms_judged
 from .situation import Situation, situation_of
@@ -346,29 +347,42 @@ class _Parts:
     error: float
 
 
-def _held_together(at: Situation, held: Held, before: tuple[Strength, ...]) -> _Parts:
-    """Return what was found of a piece's joints and parts under its load cases."""
-    used, basis = at.factors_of_parts, at.basis
-    placed, sewn = at.fastened
+def strength_in_ways(
+    at: Situation,
+    held: Held,
+    cases: LoadCases,
+    points: PointLoads,
+    factors: Factors,
+    before: tuple[Strength, ...] = (),
+) -> tuple[Strength, ...]:
+    """Return what is found of joints and sticks under load cases, in each way it may stand.
+
+    ``before`` as in `examine_in`.
+    """
+    placed, _ = at.fastened
 
     def judged(way: Graph, known: Strength | None) -> Strength:
         def inside(hold_down: HoldDown | None) -> InternalForces:
             lines = () if hold_down is None else hold_down.tied
             joints = fastened(at.structure, way, placed, lines)
-            return internal_forces(
-                way, joints, at.cases, at.points, paved=at.paved, hold_down=hold_down
-            )
+            return internal_forces(way, joints, cases, points, paved=at.paved, hold_down=hold_down)
 
         forces = inside(held.hold_down(at.structure))
-        found = strength_of(forces, used, basis, known)
+        found = strength_of(forces, factors, at.basis, known)
         if forces.tied and found.lost:
             # its anchors cannot hold it in every case: the whole is told so, its parts as if held
-            found = strength_of(inside(None), used, basis, known)
+            found = strength_of(inside(None), factors, at.basis, known)
         return found
 
     graphs = [way for way in (at.graph, at.graph.otherwise) if way is not None]
     known = before if len(before) == len(graphs) else [None] * len(graphs)
-    ways = tuple(judged(*each) for each in zip(graphs, known, strict=True))
+    return tuple(judged(*each) for each in zip(graphs, known, strict=True))
+
+
+def _held_together(at: Situation, held: Held, before: tuple[Strength, ...]) -> _Parts:
+    """Return what was found of a piece's joints and parts under its load cases."""
+    placed, sewn = at.fastened
+    ways = strength_in_ways(at, held, at.cases, at.points, at.factors_of_parts, before)
     found = worse_of(ways)
     members = worst_of_each((*at.plates, *found.sticks))
     rooms = rooms_judged(at.structure, placed, sewn, found.joints)

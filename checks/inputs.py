@@ -13,8 +13,9 @@ from ..loads.site_table import SITE
 from ..statics.anchor_table import ANCHOR, BALLAST, GUY
 from ..statics.joint_table import JOINT
 from ..statics.seam_table import SEAM
+from .odds.odds_table import ODDS
 
-SPECS = (SITE, LOAD, ANCHOR, BALLAST, GUY, JOINT, SEAM, RECORD)
+SPECS = (SITE, LOAD, ANCHOR, BALLAST, GUY, JOINT, SEAM, RECORD, ODDS)
 """The tables beside ``[design]`` and ``[[part]]``, each from the room that owns it."""
 
 

@@ -155,8 +155,9 @@ def load_cases(
     basis: str,
     points: PointLoads,
     slope: float = 0.0,
+    only: Sequence[LoadSet] = (),
 ) -> LoadCases:
-    """Return every load case of a piece.
+    """Return every load case of a piece, or those of ``only`` some sets.
 
     ``wind`` (Q, D, C, bodies, 6) is that on each body; after the bodies' wrenches stand those of
     the ``points`` at which loads act. On a ``slope`` in rad weight pulls toward eight sides.
@@ -167,7 +168,7 @@ def load_cases(
     blown = wind.reshape(Q * D * C, bodies * 6)
     direction, case = (each.ravel() for each in np.broadcast_arrays(*_places(Q, D, C)))
     beside = np.flatnonzero(np.array([name != MINIMUM for name in cases])[case])
-    sets = load_sets(factors, basis, points.named, points.people)
+    sets = tuple(only) or load_sets(factors, basis, points.named, points.people)
     none = np.array([-1])
     found: list[tuple[Array, int, Integers, Integers]] = []
     for s, one in enumerate(sets):

@@ -11,7 +11,7 @@ from ..design.structure import Weighing
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
 from .judging import Check, Kind, azimuth, judged
-from .standing import Standing
+from .standing import Standing, Weight
 
 SOURCE = "statics: moments about the lee edge"
 GREATEST_PRESSURE = 20.0e3
@@ -121,14 +121,14 @@ def tipping_pressure(
     if standing.ground.yield_pressure is not None and unit.uplift.any():
         calm, likely = _in_calm(standing, unit, weighing), _LIKELY
         first = np.sort(np.argsort(calm.min(axis=-1), kind="stable")[:likely])
-        ceiling = tipping_pressures(standing, _rows(unit, first), weighing, low, high).min()
+        ceiling = tipping_pressures(standing, some_actions(unit, first), weighing, low, high).min()
         rows = np.flatnonzero(_may_tip(standing, unit, weighing, calm, float(ceiling)))
-    q = tipping_pressures(standing, _rows(unit, rows), weighing, low, high)
+    q = tipping_pressures(standing, some_actions(unit, rows), weighing, low, high)
     row, _, e = np.unravel_index(int(q.argmin()), q.shape)
     return Tipping(float(q.min()), int(rows[row]) // unit.uplift.shape[-1], int(e))
 
 
-def _rows(unit: Actions, rows: NDArray[np.intp]) -> Actions:
+def some_actions(unit: Actions, rows: NDArray[np.intp]) -> Actions:
     """Return some of the directions and cases (n,) of actions (D, C), each as a direction."""
     case = unit.uplift.shape[-1]
 
@@ -176,21 +176,24 @@ def _may_tip(
 def tipping_pressures(
     standing: Standing,
     unit: Actions,
-    weighing: Weighing,
-    low: float = 0.0,
-    high: float = np.inf,
+    weighing: Weighing | Weight,
+    low: float | Array = 0.0,
+    high: float | Array = np.inf,
 ) -> Array:
-    """Return the least pressures (D, C, E) within low..high at which it tips; inf where none does.
+    """Return the least pressures (…, D, C, E) within low..high at which it tips, inf where none.
 
-    ``unit`` holds the actions (D, C) of 1 Pa, valid between the two pressures. On hard ground q =
+    ``unit`` holds the actions (D, C) of 1 Pa, valid between the two pressures; a weight may be that
+    (…, 1, 1) of many pieces at once, and low and high (…, 1, 1, 1) theirs. On hard ground q =
     M_resist / M_over of 1 Pa. On ground that yields, or under suction, the pressing force and so
     the pivot change with q: the least root is approached from below, where the pivot lies deepest.
     A piece that is beyond tipping already at ``low`` tips there.
     """
-    weight = standing.structure.weight(weighing)
+    weighing = standing.weight(weighing)
+    weight = weighing.force[..., None]
     lines = len(standing.normals)
     lift = np.repeat(unit.uplift[..., None], lines, axis=-1)
-    q, upward = np.zeros(lift.shape), np.maximum(lift, 0.0)
+    q = np.zeros(np.broadcast_shapes(lift.shape, weight.shape))
+    upward = np.maximum(lift, 0.0)
     for _ in range(_ROUNDS):
         pivot = standing.pivot(weight - np.where(np.isfinite(q), q, 0.0) * upward)
         over = overturning_moment(unit, standing.normals, pivot)
@@ -206,24 +209,25 @@ def tipping_pressures(
 
 
 def _pressed(
-    standing: Standing, unit: Actions, weighing: Weighing, lift: Array, high: float
+    standing: Standing, unit: Actions, weighing: Weight, lift: Array, high: float | Array
 ) -> Array:
-    """Return the least pressures (D, C, E) where the wind presses a piece into yielding ground.
+    """Return the least pressures (…, D, C, E) where the wind presses a piece into yielding ground.
 
     The harder it blows the farther in the pivot lies: what is missing of the moment only grows with
     q. It is closed in on between calm and where it tips for certain, by false position with the end
     that stays put halved (Dowell and Jarratt 1971); the lower end is told, which lies before it.
     """
-    weight = standing.structure.weight(weighing)
+    weight = weighing.force[..., None]
+    shape = np.broadcast_shapes(lift.shape, weight.shape)
 
     def missing(q: Array) -> Array:
         pivot = standing.pivot(weight - q * lift)
         over = overturning_moment(unit, standing.normals, pivot)
         return q * over - np.maximum(standing.hold(weighing, pivot), 0.0)
 
-    below, above = np.zeros(lift.shape), np.full(lift.shape, min(high, GREATEST_PRESSURE))
+    below, above = np.zeros(shape), np.zeros(shape) + np.minimum(high, GREATEST_PRESSURE)
     short, beyond = missing(below), missing(above)
-    tips, before = beyond >= 0.0, np.zeros(lift.shape)
+    tips, before = beyond >= 0.0, np.zeros(shape)
     for _ in range(_ROUNDS):
         spread = np.where(tips, beyond - short, 1.0)
         q = np.where(tips, below - short * (above - below) / np.where(spread > 0.0, spread, 1.0), 0)

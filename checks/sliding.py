@@ -10,7 +10,7 @@ from ..loads.actions import Actions
 from ..loads.combinations import Factors
 from .friction import sliding_resistance
 from .judging import Check, Kind, judged
-from .standing import Standing
+from .standing import Standing, Weight
 
 SOURCE = "statics: H + W sin(slope) <= mu (W cos(slope) - U)"
 
@@ -84,6 +84,27 @@ def check_sliding(
     )
 
 
+def sliding_pressures(
+    standing: Standing,
+    unit: Actions,
+    weighing: Weighing | Weight,
+    share: Array,
+    low: float | Array = 0.0,
+    high: float | Array = np.inf,
+) -> Array:
+    """Return the least pressures (…, D, C) in Pa within low..high at which it slides, else inf.
+
+    ``unit`` holds the actions (D, C) of 1 Pa and ``share`` k (…, D, C) is their `resistance_share`:
+    (q H + W sin) = k (W cos - q U). A weight may be that (…, 1, 1) of many pieces at once.
+    """
+    weight = standing.weight(weighing).force
+    size = np.hypot(unit.force[..., 0], unit.force[..., 1])
+    spare = share * weight * cos(standing.slope) - weight * sin(standing.slope)
+    rate = size + share * unit.uplift
+    q = np.where(rate > 0.0, np.maximum(spare, 0.0) / np.where(rate > 0.0, rate, 1.0), np.inf)
+    return np.where(q <= high, np.maximum(q, low), np.inf)
+
+
 def sliding_pressure(
     standing: Standing,
     unit: Actions,
@@ -92,16 +113,7 @@ def sliding_pressure(
     low: float = 0.0,
     high: float = np.inf,
 ) -> tuple[float, int]:
-    """Return the least pressure in Pa within low..high at which it slides, and its direction.
-
-    ``unit`` holds the actions (D, C) of 1 Pa and ``share`` k (D, C) is their `resistance_share`:
-    (q H + W sin) = k (W cos - q U).
-    """
-    weight = standing.structure.weight(weighing)
-    size = np.hypot(unit.force[..., 0], unit.force[..., 1])
-    spare = share * weight * cos(standing.slope) - weight * sin(standing.slope)
-    rate = size + share * unit.uplift
-    q = np.where(rate > 0.0, np.maximum(spare, 0.0) / np.where(rate > 0.0, rate, 1.0), np.inf)
-    q = np.where(q <= high, np.maximum(q, low), np.inf)
+    """Return the least of `sliding_pressures`, and its direction."""
+    q = sliding_pressures(standing, unit, weighing, share, low, high)
     d, _ = np.unravel_index(int(q.argmin()), q.shape)
     return float(q.min()), int(d)

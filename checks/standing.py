@@ -17,6 +17,20 @@ STEP_DEG = 5.0
 """On ground that yields, turning is tried in this many degrees besides the edges: a corner sinks
 deeper than an edge."""
 
+_KEPT = 100_000
+"""Pivots of so many forces at most are kept for the checks that ask for them again."""
+
+
+@dataclass(frozen=True, eq=False)
+class Weight:
+    """What presses a piece down: ``force`` (…) in N and its ``centre`` (…, 3) in m.
+
+    Leading axes are pieces that differ in weight alone; those of winds follow as axes of one.
+    """
+
+    force: Array
+    centre: Array
+
 
 @dataclass(frozen=True)
 class Standing:
@@ -25,6 +39,8 @@ class Standing:
     structure: Structure
     ground: Ground
     slope: float
+    lines: tuple[int, ...] | None = None
+    """Which of the lines are looked at, where not all are."""
 
     @cached_property
     def contact(self) -> BaseGeometry:
@@ -34,6 +50,10 @@ class Standing:
     @cached_property
     def normals(self) -> Array:
         """Return the level unit vectors (E, 2) toward which it may turn over."""
+        every = self._every_normal()
+        return every if self.lines is None else every[list(self.lines)]
+
+    def _every_normal(self) -> Array:
         edges = edge_normals(self.structure.footprint)
         if self.ground.yield_pressure is None or self.contact.area <= 0.0:
             return edges
@@ -59,26 +79,38 @@ class Standing:
         """
         if self.ground.yield_pressure is None or self.contact.area <= 0.0:
             return np.broadcast_to(self.reach, pressing.shape)
+        if pressing.size > _KEPT:
+            return self._yielding(pressing, self.ground.yield_pressure)
         key = pressing.shape, pressing.tobytes()
         if key not in self._pivots:
-            area = np.maximum(pressing, 0.0) / self.ground.yield_pressure
-            self._pivots[key] = self.caps.reach - self.caps.centroid_depth(area)
+            self._pivots[key] = self._yielding(pressing, self.ground.yield_pressure)
         return self._pivots[key]
+
+    def _yielding(self, pressing: Array, limit: float) -> Array:
+        area = np.maximum(pressing, 0.0) / limit
+        return self.caps.reach - self.caps.centroid_depth(area)
 
     @cached_property
     def _pivots(self) -> dict[tuple[tuple[int, ...], bytes], Array]:
         """Return the places found so far: several checks ask for those of the same forces."""
         return {}
 
-    def hold(self, weighing: Weighing, pivot: Array) -> Array:
+    def weight(self, weighing: Weighing | Weight) -> Weight:
+        """Return what a weighing of the structure presses; a weight given is itself."""
+        if isinstance(weighing, Weight):
+            return weighing
+        structure = self.structure
+        return Weight(np.array(structure.weight(weighing)), structure.steady_centre(weighing))
+
+    def hold(self, weighing: Weighing | Weight, pivot: Array) -> Array:
         """Return the moment (…, E) in N m with which its weight resists turning about ``pivot``.
 
         W (d cos - z sin) for the slope's worst way round, d from the centre of mass to the line.
         """
-        centre = self.structure.steady_centre(weighing)
-        arm = pivot - self.normals @ centre[:2]
-        lean = centre[2] * sin(self.slope)
-        return self.structure.weight(weighing) * (arm * cos(self.slope) - lean)
+        weight = self.weight(weighing)
+        arm = pivot - weight.centre[..., :2] @ self.normals.T
+        lean = weight.centre[..., 2, None] * sin(self.slope)
+        return weight.force[..., None] * (arm * cos(self.slope) - lean)
 
     @cached_property
     def _rubbing(self) -> list[Quadrature]:

@@ -21,6 +21,7 @@ yardfast {__version__}: will it stand in the wind, and what holds it down?
   yardfast draw FILE --text    what was read, as a small drawing
   yardfast size FILE.toml      what holds it: foot, weight, anchors, height
   yardfast compare FILE.toml   by every book of wind; or two designs
+  yardfast odds FILE.toml      how likely it tips or slides, of many like it
   yardfast cuts FILE.toml      what to saw: panels, bevels, lumber, sheets
   yardfast sheet FILE.toml     the stability sheet on paper, for a buyer
   yardfast label FILE.toml     text for a listing
@@ -58,8 +59,8 @@ def _whole(least: int, most: int, what: str) -> Callable[[str], int]:
     """Return what reads a whole number. ArgumentTypeError, saying ``what``, where it is none."""
 
     def number(typed: str) -> int:
-        if typed.isascii() and typed.isdigit() and least <= int(typed[:6]) <= most:
-            return int(typed[:6])
+        if typed.isascii() and typed.isdigit() and least <= int(typed[:9]) <= most:
+            return int(typed[:9])
         raise argparse.ArgumentTypeError(what.format(least=least, most=most))
 
     return number
@@ -242,6 +243,37 @@ COMMANDS = {
             _takes("--csv", "OUT.csv", "write a row for each size"),
             _takes("-o --output", "OUT.svg", "a picture: .svg, .png or .pdf"),
             _FORCE,
+        ),
+    ),
+    "odds": _Command(
+        "how likely a piece tips or slides, of many like it",
+        "light.toml --samples 1000000",
+        "odds",
+        (
+            _FILE,
+            _FORMAT,
+            _takes(
+                "--samples",
+                "N",
+                "so many pieces like it; 100000 if not said",
+                type=_whole(1, 100_000_000, _WHOLE),
+                default=100_000,
+            ),
+            _takes(
+                "--seed",
+                "N",
+                "another draw of them; 1 if not said",
+                type=_whole(0, 100_000_000, _WHOLE),
+                default=1,
+            ),
+            _takes(
+                "--years",
+                "N",
+                "within so many years; 10 if not said",
+                type=_whole(1, 1000, _WHOLE),
+                default=10,
+            ),
+            _flag("--inputs", "what varies, by how much and who says so"),
         ),
     ),
     "compare": _Command(

@@ -18,17 +18,25 @@ _HALVINGS = 40
 
 
 def give_way_pressures(
-    posts: Posts, structure: Structure, unit: Actions, low: float, high: float
+    posts: Posts,
+    structure: Structure,
+    unit: Actions,
+    low: float | Array,
+    high: float | Array,
+    heavier: float | Array = 1.0,
+    soil: float | Array = 1.0,
 ) -> Array:
-    """Return the least pressure (D,) in Pa within low..high at which a post gives way, or inf.
+    """Return the least pressure (…, D) in Pa within low..high at which a post gives way, or inf.
 
     ``unit`` holds the actions (D, C) of 1 Pa. What is used grows in a straight line with pressure,
-    from what the weight's lean alone uses.
+    from what the weight's lean alone uses. ``heavier`` (…, 1, 1) multiplies that lean and ``soil``
+    (…, 1, 1) what the ground bears: those of many pieces at once.
     """
     asked = asked_of(posts, unit, 1.0)
     a_pascal = posts.used(asked.force, asked.moment, 1.0)
     lean = np.full(len(posts.part), lean_of(posts, structure) / len(posts.part))
-    left = np.maximum(1.0 - posts.used(np.zeros_like(lean), lean, 1.0), 0.0)
+    by_lean = posts.used(np.zeros_like(lean), lean, 1.0)
+    left = np.maximum(np.asarray(soil)[..., None] - np.asarray(heavier)[..., None] * by_lean, 0.0)
     q = np.where(a_pascal > 0.0, left / np.where(a_pascal > 0.0, a_pascal, 1.0), np.inf)
     q = q.min(axis=-1)
     return np.where(q <= high, np.maximum(q, low), np.inf).min(axis=-1)
