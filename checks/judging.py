@@ -42,7 +42,7 @@ class Check:
     ``wind`` tell which weight and load factors governed, ``case`` which wind case, ``bare`` the
     factor of safety without load factors. ``load`` names the load that governed in place of wind,
     whose factor ``wind`` then is. ``envelope`` is the least and the greatest utilization over the
-    sets of stiffness, where the model's stiffness matters.
+    sets of stiffness, and ``as_read`` that by what stiffness is read as, where the model's matters.
     """
 
     kind: Kind
@@ -63,6 +63,12 @@ class Check:
     remark: str = ""
     load: str = ""
     envelope: tuple[float, float] | None = None
+    as_read: float | None = None
+
+    @property
+    def fails_in_doubt(self) -> bool:
+        """Return whether it fails only where things are stiffer or softer than they are read."""
+        return not self.passes and self.as_read is not None and self.as_read <= 1.0
 
     @property
     def name(self) -> str:

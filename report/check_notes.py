@@ -43,6 +43,7 @@ def check_notes(examination: Examination, check: Check) -> tuple[str, ...]:
         _bare(check),
         _nothing_left(check),
         _remark(check),
+        _in_doubt(check),
         *joint_notes(examination, check),
         *spacing_notes(examination, check),
         *seam_notes(examination, check),
@@ -50,6 +51,15 @@ def check_notes(examination: Examination, check: Check) -> tuple[str, ...]:
     if standard_of(examination.site.method).is_code and check.kind in _WHOLE:
         found.append("A pass means that the map wind just does not tip it.")
     return tuple(note for note in found if note)
+
+
+def _in_doubt(check: Check) -> str | None:
+    if not check.fails_in_doubt:
+        return None
+    return (
+        f"As read it is used at {check.as_read:.2f}; it fails where wood, fasteners or ground give "
+        "more or less than that, which nobody knows."
+    )
 
 
 def _direction(examination: Examination, check: Check) -> str | None:

@@ -11,6 +11,7 @@ from .check_notes import check_notes
 from .held_words import hold_downs, hold_short
 from .lines import Line, wrapped
 from .member_words import PLATES
+from .remark import joined
 from .seam_words import seam_lines
 from .words import over_what
 
@@ -38,6 +39,13 @@ def checks_table(examination: Examination, amounts: Amounts) -> list[Line]:
     shown = [check for check in examination.checks if _is_shown(check)]
     rows = [_row(examination, check, amounts) for check in shown]
     rows += _strengths(examination, amounts)
+    if doubtful := [check for check in examination.checks if check.fails_in_doubt]:
+        rows += wrapped(
+            f"As they are read {joined(check.subject for check in doubtful)} would hold; not if "
+            "wood, fasteners or ground give more or less, which nobody knows.",
+            "  ",
+            "    ",
+        )
     if any(check.capacity <= 0.0 for check in examination.free or ()):
         rows.append(Line("  Has none: the wind lifts it off its feet."))
     return [title, *rows]

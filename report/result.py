@@ -442,7 +442,7 @@ def _envelope(check: Check) -> dict[str, float | None] | None:
     if check.envelope is None:
         return None
     least, most = check.envelope
-    return {"least": _finite(least), "most": _finite(most)}
+    return {"least": _finite(least), "most": _finite(most), "as_read": _finite(check.as_read)}
 
 
 def _member(one: Member, basis: str) -> dict[str, Any]:

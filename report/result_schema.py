@@ -103,7 +103,7 @@ def _check() -> Schema:
         passes=_FLAG,
         direction_deg=_MAYBE_NUMBER,
         source=_TEXT,
-        envelope=_or_null(_object(least=_MAYBE_NUMBER, most=_MAYBE_NUMBER)),
+        envelope=_or_null(_object(least=_MAYBE_NUMBER, most=_MAYBE_NUMBER, as_read=_MAYBE_NUMBER)),
         notes=_list(_TEXT),
     )
 

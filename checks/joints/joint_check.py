@@ -19,6 +19,7 @@ from ...statics.joint_table import JointRow
 from ...statics.stiffness import SETS
 from ...statics.tie import Tie, Variant, share_of
 from ...statics.wrench import motion_rows
+from ..internal_forces import AS_READ
 from ..judging import Check, Kind
 from ..load_cases import Integers, LoadCases, greatest
 from . import fastener_layout
@@ -123,7 +124,9 @@ def _judge_joint(row: JointRow, asked: Sequence[Asked], factors: Factors) -> Joi
     return JointFound(
         row=row,
         check=replace(
-            _check(row, of.cases, case, used, factors), envelope=(min(spread), max(spread))
+            _check(row, of.cases, case, used, factors),
+            envelope=(min(spread), max(spread)),
+            as_read=most[AS_READ],
         ),
         place=used.place,
         fasteners=used.fasteners,

@@ -128,18 +128,19 @@ def judge_sticks(
     """Yield the strength of each stick under some of the cases, by every set of stiffness."""
     for one in sticks:
         worst: tuple[float, str, tuple[int, int], Used] | None = None
-        most: list[float] = []
+        most: dict[str, float] = {}
         for name, forces in envelope.items():
             use = use_of(one, forces.sections[one.nth], cases, which)
             at = np.unravel_index(int(use.most.argmax()), use.most.shape)
             greatest = float(use.most[at])
-            most.append(greatest)
+            most[name] = greatest
             if worst is None or greatest > worst[0]:
                 worst = greatest, name, (int(at[0]), int(at[1])), use
         assert worst is not None
         _, name, at, use = worst
         found = _member(one, envelope, name, which, at, use, cases, source, basis)
-        yield replace(found, check=replace(found.check, envelope=(min(most), max(most))))
+        spread = min(most.values()), max(most.values())
+        yield replace(found, check=replace(found.check, envelope=spread, as_read=most[AS_READ]))
 
 
 def _member(

@@ -178,6 +178,11 @@ def test_the_least_and_the_greatest_use_are_told(joint):
     each += np.array([[F], [on_face]]) / 4 / (SIDEWAYS * LBF)
     worst = each.max(axis=0)
     assert joint.check.envelope == pytest.approx((worst.min(), worst.max()), rel=1e-4)
+    # as read it is wind 30 degrees off the face: from face to corner by sin2 of twice that, 3/4
+    askew = on_face + 0.75 * (F - on_face)
+    pull = pulls(askew, (sqrt(0.75), 0.5))[0]
+    used = pull / (min(OUT, THROUGH) * LBF) + askew / 4 / (SIDEWAYS * LBF)
+    assert joint.check.as_read == pytest.approx(used, rel=1e-4)
 
 
 def test_each_nail_holds_what_it_holds_by_hand(joint):

@@ -1,5 +1,7 @@
 """What falls short besides the holding is said where people look: loose parts, named loads."""
 
+from dataclasses import replace
+
 from bare_checks import bare_check
 from pages import words
 from verdict_designs import CONCRETE, STANDS, block, design_text
@@ -142,3 +144,13 @@ def test_parts_whose_strength_was_not_checked_are_named_where_there_is_room():
     )
     text = BEAM + parts
     assert "The strength of foot, cap and ball was" in strength_unchecked(examined(text))
+
+
+def test_what_fails_only_by_how_stiff_things_may_be_is_told_apart():
+    found = examined(light())
+    doubt = replace(bare_check("joint: lid to box", 1.3), envelope=(0.4, 1.3), as_read=0.6)
+    sure = replace(bare_check("joint: foot to box", 1.3), envelope=(1.1, 1.3), as_read=1.2)
+    lines = shown_of(replace(found, checks=(*found.checks, doubt, sure)), NUMBERS, NO_PICTURE)
+    told = " ".join(" ".join(line.text for line in lines).split())
+    assert "As they are read lid to box would hold; not if wood, fasteners or ground give" in told
+    assert (doubt.fails_in_doubt, sure.fails_in_doubt) == (True, False)
