@@ -4,7 +4,6 @@ import gc
 from argparse import Namespace
 from pathlib import Path
 
-from ..design.model import Design
 from ..report.faults import clean
 from .refused import RefusedError
 
@@ -25,6 +24,7 @@ def run(arguments: Namespace) -> int:
         why = f"the page needs the package '{missing.name}'; install it with  {INSTALL}"
         raise RefusedError(why, "") from None
     from .changed_text import changed_text  # noqa: PLC0415
+    from .designs import shop_of, with_shop  # noqa: PLC0415
     from .new import default_file  # noqa: PLC0415
     from .pieces import KINDS, piece  # noqa: PLC0415
     from .written import write  # noqa: PLC0415
@@ -33,7 +33,8 @@ def run(arguments: Namespace) -> int:
         kinds={kind: piece(kind).says for kind in KINDS},
         starts=default_file,
         changed=changed_text,
-        of_shop=_of_shop,
+        shop=shop_of,
+        with_shop=with_shop,
         write=lambda file, data, over: write(file, data, force=over),
     )
     file = None if arguments.file is None else Path(arguments.file)
@@ -47,12 +48,6 @@ def run(arguments: Namespace) -> int:
         raise RefusedError(str(why), "Without --port any that is free is taken.") from None
     serve(where, opened, commands, browser=not arguments.no_browser, says=_says(arguments, file))
     return ENDED
-
-
-def _of_shop(design: Design) -> Design:
-    from .designs import shop_of, with_shop  # noqa: PLC0415 - only for what a buyer gets
-
-    return with_shop(design, shop_of(design.file))
 
 
 def _says(arguments: Namespace, file: Path | None) -> list[str]:

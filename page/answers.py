@@ -9,6 +9,7 @@ from ..checks.examination import Examination, examine
 from ..checks.inputs import read_text, scanned
 from ..design.faults import DesignError, Fault
 from ..design.model import Design
+from ..report import window_messages as messages
 from ..report.faults import clean, fault_said
 from ..report.glance import Glance, glance
 from ..report.gust_strip import gust_strip
@@ -60,13 +61,16 @@ class Answers:
 
     def _seen(self, text: str, found: Examination, saved: str, was: Examination | None) -> Answer:
         drawn = views(found, None if was is None else was.structure)
+        first = leading(found.structure)
         now, before = glance(found), None if was is None else glance(was)
         return {
             "front": drawn.front,
             "plan": drawn.plan,
             "scale": drawn.scale,
             "strip": gust_strip(found),
-            "leading": leading(found.structure),
+            "leading": first,
+            "weightless": not any(name.endswith(".mass") for name in first),
+            "unheld": "" if found.needs_anchors else messages.WAYS_NONE,
             "compared": was is not None,
             "was": [] if before is None else _was(text, saved),
             **_told(now, before),

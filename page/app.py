@@ -1,25 +1,38 @@
 """What the server answers: the page, its files, and what is asked of a text."""
 
 import json
-from collections.abc import Callable, Mapping
+from collections.abc import AsyncIterator, Callable, Mapping
 from dataclasses import dataclass
+from functools import partial
+from itertools import count
 from pathlib import Path
 from typing import Any, cast
 
 from starlette.applications import Starlette
 from starlette.requests import Request
-from starlette.responses import HTMLResponse, JSONResponse, PlainTextResponse, Response
+from starlette.responses import (
+    HTMLResponse,
+    JSONResponse,
+    PlainTextResponse,
+    Response,
+    StreamingResponse,
+)
 from starlette.routing import Route
 
+from ..checks.examination import examine
 from ..design.faults import DesignError
 from ..design.scan import Spot, seen
 from ..report.faults import fault_said
+from ..report.shop import Shop
+from ..report.typeset import NoTypesetterError
 from . import first_page
-from .answers import Answer, Answers
+from .answers import Answer, Answers, read
 from .commands import Commands
 from .edited import with_value
 from .guard import TooMuchError
 from .opened import ChangedMeanwhileError, NotWrittenError, Opened
+from .papers import PAPERS, NotHandedOutError, Paper
+from .ways import NotPutInError, Ways
 from .worker import Worker
 
 STATIC = Path(__file__).parent / "static"
@@ -38,6 +51,7 @@ class Page:
     opened: Opened
     commands: Commands
     answers: Answers
+    ways: Ways
     worker: Worker
 
     async def begin(self, _: Request) -> Response:
@@ -92,9 +106,59 @@ class Page:
             if kind not in self.commands.kinds:
                 raise WrongError
             return self.commands.starts(kind, sent.get("metric") is True)
+        if isinstance(sent.get("way"), str):
+            self._ways_of(text)
+            return self.ways.put_in(_text(sent, "way"), self.opened.folder)
+        if isinstance(sent.get("weight"), str):
+            design = read(text, self.opened.name)
+            typed = _text(sent, "weight")
+            return self.ways.weighed(text, design, typed, self.opened.folder)
         for field, values in _edits(sent):
             text = with_value(text, field, values)
         return text
+
+    def _ways_of(self, text: str) -> None:
+        name = self.opened.name
+        self.ways.begin(text, read(text, name), self.answers.examined(text, name))
+
+    async def hold(self, request: Request) -> Response:
+        """Answer with the ways to hold a piece, a line for each as soon as it is worked out."""
+        text = _text(await _sent(request), "text")
+
+        def one(number: int) -> Answer | None:
+            self._ways_of(text)
+            return self.ways.told(number)
+
+        async def lines() -> AsyncIterator[str]:
+            for number in count():
+                told = await self.worker.do(partial(one, number))
+                if told is None:
+                    return
+                yield json.dumps(told) + "\n"
+
+        await self.worker.do(partial(self._ways_of, text))  # what is wrong is told before all else
+        return StreamingResponse(lines(), media_type="application/x-ndjson")
+
+    async def paper(self, request: Request) -> Response:
+        """Hand out a paper of the design; 409 with the reason where it is none to hand out."""
+        sent = await _sent(request)
+        text, what = _text(sent, "text"), _text(sent, "what")
+
+        def work() -> Paper:
+            name = self.opened.name
+            shop = self.commands.shop(name) if name else Shop()
+            design = self.commands.with_shop(read(text, name), shop)
+            return PAPERS[what](examine(design), shop, sent.get("draft") is True)
+
+        try:
+            made = await self.worker.do(work)
+        except NotHandedOutError as why:
+            return JSONResponse({"why": str(why), "draft": why.draft}, 409)
+        except NoTypesetterError as missing:
+            return JSONResponse({"why": f"{missing}."}, 409)
+        called = f"{self.opened.stem}{made.ending}"
+        named = {"content-disposition": f'attachment; filename="{called}"'}
+        return Response(made.content, media_type=made.type, headers=named)
 
     async def file(self, request: Request) -> Response:
         """Return what stands on the disk by now."""
@@ -137,6 +201,8 @@ def application(page: Page, token: str) -> Starlette:
         "look": page.look,
         "file": page.file,
         "save": page.save,
+        "hold": page.hold,
+        "paper": page.paper,
     }
     routes = [
         Route(f"/{token}/", page.begin),
@@ -150,6 +216,7 @@ def application(page: Page, token: str) -> Starlette:
             TooMuchError: _too_much,
             DesignError: _unreadable,
             KeyError: _wrong,
+            NotPutInError: _not_put_in,
         },
     )
 
@@ -160,6 +227,10 @@ async def _wrong(_: Request, __: Exception) -> Response:
 
 async def _too_much(_: Request, __: Exception) -> Response:
     return PlainTextResponse("That is more than a design file.\n", 413)
+
+
+async def _not_put_in(_: Request, why: Exception) -> Response:
+    return JSONResponse({"why": str(why)}, 409)
 
 
 async def _unreadable(_: Request, wrong: Exception) -> Response:

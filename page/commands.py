@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from ..design.model import Design
+from ..report.shop import Shop
 
 Write = Callable[[Path, bytes, bool], str]
 """Writes a file whole, over an old one or not; returns why it could not, or nothing."""
@@ -16,11 +17,13 @@ class Commands:
 
     ``kinds`` says of each kind of piece that ``starts`` begins a file of, metric or not, what it
     is. ``changed`` returns the text of a design with what differs in another, ValueError where the
-    text has not the form for it. ``of_shop`` adds what the shop's file says.
+    text has not the form for it. ``shop`` is that of a design's file, ``with_shop`` a design with
+    what the shop says for it. DesignError where the shop's file is wrong.
     """
 
     kinds: Mapping[str, str]
     starts: Callable[[str, bool], str]
     changed: Callable[[Design, Design, Path], str]
-    of_shop: Callable[[Design], Design]
+    shop: Callable[[str], Shop]
+    with_shop: Callable[[Design, Shop], Design]
     write: Write

@@ -47,6 +47,16 @@ class Opened:
         """Return what the file is called in faults; nothing where it has no name yet."""
         return "" if self.file is None else str(self.file)
 
+    @property
+    def folder(self) -> Path:
+        """Return the folder of the file, or the one that a new file is written to."""
+        return self._folder if self.file is None else self.file.parent
+
+    @property
+    def stem(self) -> str:
+        """Return what downloads are called by, in letters that any system takes."""
+        return "piece" if self.file is None else _plain(self.file.stem)
+
     def read(self) -> Text:
         """Return the text on the disk and its mark. DesignError where it cannot be read."""
         assert self.file is not None

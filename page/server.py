@@ -14,6 +14,7 @@ from .app import Page, application
 from .commands import Commands
 from .guard import Guard
 from .opened import Opened
+from .ways import Ways
 from .worker import Worker
 
 LOOPBACK = "127.0.0.1"
@@ -69,7 +70,7 @@ def serve(
     """Print the address, then answer until it is interrupted."""
     token = secrets.token_urlsafe(_TOKEN)
     address = f"http://{where.address}/{token}/"
-    page = Page(opened, commands, Answers(), Worker())
+    page = Page(opened, commands, Answers(), Ways(commands), Worker())
     app = Guard(application(page, token), token, where.hosts)
     print(address, flush=True)
     for each in says:

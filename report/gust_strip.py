@@ -12,10 +12,13 @@ from . import window_messages as messages
 from .amounts import Amounts
 from .ticks import ticks
 
-_HIGH, _RULE, _THICK = 116, 50, 16
+_HIGH, _RULE, _THICK = 128, 48, 16
 """Height in px of the whole, where the rule begins, and how thick it is."""
 
-_ROWS = {"act": 16, "slides": 38, "tips": 88, "asked": 110}
+_NUMBERS = 79
+"""Where the numbers of the rule stand."""
+
+_ROWS = {"act": 16, "slides": 38, "tips": 101, "asked": 123}
 """Where the words of each mark stand: no two on one line, whatever their gusts."""
 
 _END, _RIGHT = 97.0, 50.0
@@ -118,6 +121,9 @@ def _scale(end: float) -> list[str]:
         number = any(abs(k * step - each) < 1.0e-6 for each in large)
         low = _RULE + (9 if number else 4)
         found.append(_stroke("tick", x, _RULE, low))
+        if number:
+            place = f'x="{x:.2f}%" y="{_NUMBERS}" text-anchor="middle"'
+            found.append(f'<text class="number" {place}>{k * step:g}</text>')
     return found
 
 

@@ -1,6 +1,7 @@
 """The two views on the page: from the side to which it tips, a person beside it, and from above."""
 
 from dataclasses import dataclass
+from math import ceil
 
 from shapely import Polygon
 
@@ -16,9 +17,12 @@ from .governing import governing
 from .paper import BOLD, FINE, Paper
 
 FRAME = 112.0
-"""Both views stand in frames so many mm wide and high, so that a scale stays what it was."""
+"""Both views stand in frames so many mm wide, and no higher, so that a scale stays what it was."""
 
-_ROUND = 0.012
+_STEP = 14.0
+"""Frames are so many mm high, or twice, thrice and so on: the page seldom moves."""
+
+_ROUND = 0.006
 """How round, in shares of the stature, corners of the person's outline are."""
 
 
@@ -46,23 +50,26 @@ def views(found: Examination, before: Structure | None = None) -> Views:
         return max(across, side.height, top.width, top.height + legend.height) <= FRAME
 
     scale = largest(metric, fits)
-    side = _beside_a_person(front, scale)
-    top, flat = above.paper(scale), Paper(FRAME, FRAME)
-    flat.place(top, (0.5 * (FRAME - top.width), 0.5 * (FRAME - legend.height - top.height)))
-    flat.place(legend, (0.0, FRAME - legend.height))
+    top, alone = above.paper(scale), front.paper(scale, arm=False)
+    least = max(alone.height, _stature() * scale.mm + front.below(scale, arm=False) + 2.0)
+    high = _STEP * ceil(max(least, top.height + legend.height) / _STEP)
+    side = _beside_a_person(front, scale, high)
+    flat = Paper(FRAME, high)
+    flat.place(top, (0.5 * (FRAME - top.width), 0.5 * (high - legend.height - top.height)))
+    flat.place(legend, (0.0, high - legend.height))
     amounts = Amounts(metric)
     return Views(
         side.svg(_front_said(found, amounts)), flat.svg(_plan_said(found, above)), str(scale)
     )
 
 
-def _beside_a_person(elevation: Elevation, scale: Scale) -> Paper:
-    """Return the elevation in its frame, the ground at the same height in each scale."""
-    side, paper = elevation.paper(scale, arm=False), Paper(FRAME, FRAME)
+def _beside_a_person(elevation: Elevation, scale: Scale, high: float) -> Paper:
+    """Return the elevation in its frame, the ground where it is without the person."""
+    side, paper = elevation.paper(scale, arm=False), Paper(FRAME, high)
     room = _person_width(scale)
     x = 0.5 * (FRAME - side.width - room)
-    paper.place(side, (x, FRAME - side.height))
-    ground = FRAME - elevation.below(scale, arm=False)
+    paper.place(side, (x, high - side.height))
+    ground = high - elevation.below(scale, arm=False)
     left = x + side.width
     paper.line((left, ground), (left + room, ground), BOLD)
     rows = references.table("drawing_person").where("what", "outline")

@@ -17,6 +17,7 @@ from .lines import WIDTH, Line, listed, wrapped
 from .posts_words import deeper
 from .sizing_words import amount, gusts, over, past_which_it_slides, why
 from .tied_words import anchors_said, guys_said
+from .way_words import BUILD
 from .what_to_do import not_looked_at_row
 
 _WORDS = {"overturning": "tipping", "sliding": "sliding"}
@@ -112,11 +113,8 @@ def _remedy(sizing: Sizing, remedy: Remedy, amounts: Amounts) -> list[Line]:
         return wrapped(guys_said(remedy.guys, amounts), label)
     assert remedy.found is not None
     check = next(check for check in remedy.found.checks if check.name == remedy.governs)
-    build = amount(remedy, amounts, remedy.value) + _BUILD[remedy.kind]
+    build = amount(remedy, amounts, remedy.value) + BUILD[remedy.kind]
     return _row(remedy.kind, build, remedy.found.limits, amounts, _nearest(check, amounts))
-
-
-_BUILD = {"base width": " across", "ballast": " fixed low", "height": " tall", "wind": " at most"}
 
 
 def _nearest(check: Check, amounts: Amounts) -> str:

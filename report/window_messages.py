@@ -69,3 +69,19 @@ NUMBERS_POSTS = "posts give way at"
 NO_GUST = "no gust below {most}"
 CHANGES_WORD = "was {word}"
 """Behind the word of a changed piece: the word of the saved one."""
+
+WAYS = {
+    "base width": "A wider foot",
+    "ballast": "Weight low in it",
+    "anchors": "Stakes, anchors or bolts",
+    "guys": "Guys",
+    "height": "Lower",
+    "wind": "Less wind asked of it",
+}
+WAYS_NONE = "It neither tips nor slides as it is: nothing has to hold it."
+WAY_ACT = ": untied, act at {act}"
+NO_FORM = "this file cannot be changed by itself: it lacks {what}"
+NO_WAY = "that is no way for this piece: {why}"
+"""Why a way, or a weight, was not put into the text."""
+EMPTY_LABEL = "no text for a listing: {reason}"
+"""Why there is no text for a listing."""

@@ -4,7 +4,7 @@ Every number is found by trying build steps on changed designs, each examined as
 what is returned passed, and the next smaller step failed.
 """
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 from math import inf, isfinite, sqrt
 
@@ -84,6 +84,15 @@ def remedy_of(design: Design, kind: str) -> tuple[Examination, Remedy]:
     """
     case = Case(design, examine(design))
     return case.before, _remedy(case, kind)
+
+
+def each_way(design: Design, found: Examination) -> Iterator[Remedy]:
+    """Yield the remedies of a design one after the other, each once it is worked out.
+
+    ``found`` is what was found of it as it stands.
+    """
+    case = Case(design, found)
+    return (_remedy(case, kind) for kind in KINDS)
 
 
 @dataclass(frozen=True)

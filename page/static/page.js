@@ -4,19 +4,25 @@
 import { ask } from "./asking.js";
 import { Form } from "./form.js";
 import { Past } from "./past.js";
+import { papers } from "./papers.js";
 import { show, showFaults } from "./shown.js";
+import { Ways } from "./ways.js";
 
 const state = JSON.parse(document.getElementById("state").textContent);
 const by = (id) => document.getElementById(id);
 const past = new Past();
 const form = new Form({ leading: by("leading"), groups: by("groups") }, { move, mend });
 
+const ways = new Ways(by("ways"), by("ways-wait"), (way) => put({ way }));
+
 let text = state.answer.text;
 let pending = new Map(); // fields that were changed and not sent yet
 let request = null; // what is to be asked beside them, such as another kind of piece
 let busy = false;
 let wanted = false;
+let settled = Promise.resolve();
 let version = 0; // grows with every change made here
+let base = 0; // grows where the text is replaced as a whole: what was asked of the old one is void
 
 // ---- changes
 
@@ -24,20 +30,27 @@ function move(id, values) {
   remember(id);
   pending.set(id, values);
   version += 1;
+  mark();
   look();
 }
 
 function take(whole, { step = true } = {}) {
   if (whole === text && pending.size === 0) return;
   if (step) remember("text");
+  replace(whole);
+  look();
+}
+
+function replace(whole) {
   text = whole;
   pending = new Map();
   version += 1;
-  look();
+  base += 1;
 }
 
 function remember(what) {
   past.keep(text, what);
+  mark();
 }
 
 function mend(change) {
@@ -45,9 +58,22 @@ function mend(change) {
   take([...letters.slice(0, change[0]), change[2], ...letters.slice(change[1])].join(""));
 }
 
-async function look() {
+// Puts a way to hold it, or a weight, into the text; what is in the way is told.
+async function put(what) {
+  remember("put");
+  request = what;
+  version += 1;
+  await look();
+}
+
+// Asks as long as something was changed since; what waits for the last answer awaits this.
+function look() {
   wanted = true;
-  if (busy) return;
+  if (!busy) settled = asking();
+  return settled;
+}
+
+async function asking() {
   busy = true;
   while (wanted) {
     wanted = false;
@@ -57,18 +83,19 @@ async function look() {
 }
 
 async function once() {
-  const asked = version;
-  const edits = [...pending];
-  const more = request ?? {};
-  pending = new Map();
+  const [asked, on] = [version, base];
+  const more = request ?? { edits: [...pending] };
+  if (!request) pending = new Map();
   request = null;
   try {
-    const answer = await ask("look", { text, saved: state.saved, edits, ...more });
-    if (asked === version) text = answer.text;
-    else if (edits.length) text = answer.text; // what came meanwhile is put into this one
+    const answer = await ask("look", { text, saved: state.saved, ...more });
+    if (base !== on) return;
+    text = answer.text;
+    wanted ||= pending.size > 0;
     adopt(answer, asked === version);
   } catch (wrong) {
-    tell(wrong.message);
+    if ("weight" in more) tellWeight(wrong.message);
+    else tell(wrong.message);
   }
 }
 
@@ -78,13 +105,15 @@ function adopt(answer, newest) {
   form.show(answer, newest);
   show(answer.seen);
   showFaults(answer, by("faults"), { go: (id) => form.go(id), mend });
+  by("weigh").hidden = !answer.seen?.weightless;
+  ways.look(answer.text, answer.seen);
   mark();
 }
 
 // ---- saved or not
 
 function changed() {
-  return text !== state.saved;
+  return text !== state.saved || pending.size > 0;
 }
 
 function mark() {
@@ -97,6 +126,7 @@ function mark() {
 }
 
 async function save(beside = false) {
+  await settled;
   const sent = text;
   try {
     const called = document.querySelector("#kind-list [aria-pressed=true]")?.value ?? "";
@@ -125,8 +155,7 @@ async function reread() {
     const answer = await ask("file", {});
     remember("file");
     Object.assign(state, { file: answer.file, mark: answer.mark, saved: answer.saved });
-    text = answer.text;
-    version += 1;
+    replace(answer.text);
     by("text").value = text;
     adopt(answer, true);
     tell("Read anew. Undo brings back what you had.");
@@ -176,20 +205,41 @@ function begin(kind) {
   }
   remember("kind");
   request = { kind, metric: document.querySelector("[name=units]:checked").value === "metric" };
-  pending = new Map();
-  version += 1;
+  replace(text);
   form.forget();
   look();
 }
 
+// ---- weight laid low, where the piece has none yet
+
+function tellWeight(words) {
+  by("weight-wrong").textContent = words;
+  by("weight-wrong").hidden = !words;
+}
+
+by("weigh").addEventListener("submit", (event) => {
+  event.preventDefault();
+  weigh();
+});
+by("weight").addEventListener("change", () => weigh());
+
+function weigh() {
+  const weight = by("weight").value.trim();
+  by("weight").value = "";
+  tellWeight("");
+  if (weight) put({ weight });
+}
+
 // ---- keys and buttons
 
-function undo() {
+async function undo() {
+  await settled;
   const before = past.undo(text);
   if (before !== null) take(before, { step: false });
 }
 
-function redo() {
+async function redo() {
+  await settled;
   const after = past.redo(text);
   if (after !== null) take(after, { step: false });
 }
@@ -220,5 +270,6 @@ addEventListener("beforeunload", (event) => {
 });
 
 kinds();
+papers(by("papers"), by("paper-said"), by("draft"), () => text);
 by("text").value = text;
 adopt(state.answer, true);
