@@ -21,7 +21,6 @@ yardfast {__version__}: will it stand in the wind, and what holds it down?
   yardfast draw FILE --text    what was read, as a small drawing
   yardfast size FILE.toml      what holds it: foot, weight, anchors, height
   yardfast compare FILE.toml   by every book of wind; or two designs
-  yardfast odds FILE.toml      how likely it tips or slides, of many like it
   yardfast cuts FILE.toml      what to saw: panels, bevels, lumber, sheets
   yardfast sheet FILE.toml     the stability sheet on paper, for a buyer
   yardfast label FILE.toml     text for a listing

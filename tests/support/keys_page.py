@@ -27,6 +27,7 @@ TABLES = {
     "seam": "How the panels of a many-sided shell are fastened to one another along its corners.",
     "record": "What was measured on the finished piece; it changes no calculation.",
     "guy": "Ropes or cables from the piece down to anchors round it.",
+    "odds": "What varies otherwise than published, for `yardfast odds`, as a factor on it.",
 }
 NAMES_OF = {
     ("part", "material"): "a name of `yardfast materials`",
@@ -169,6 +170,14 @@ SAYS = {
         "stays_dry": "whether it stays under a roof and dry",
         "crown": "how a staple's crown lies to the grain under it; along it, the weaker, if not "
         "given",
+    },
+    "odds": {
+        "name": "what varies; `yardfast odds FILE --inputs` tells what is published of each",
+        "spread": "its standard deviation over its mean, the coefficient of variation",
+        "mean": "times what is written or published; 1 if not given",
+        "low": "the least that it can be; 0 if not given",
+        "high": "the most that it can be; without end if not given",
+        "shape": "of its distribution",
     },
     "part": {
         "embed": "how deep it stands in the ground; it then carries the piece",
@@ -317,7 +326,8 @@ def _belongs(table: str, key: Key) -> str:
         listed = NAMES_OF.get((table, key.name), ", ".join(names))
         return f"{listed}, or {kind}, `{example}`" if key.kind in units.KINDS else listed
     bounds = f"; {key.bounds.words}" if key.bounds else ""
-    typed = not key.bounds or key.kind != "count" or key.bounds.hold(float(example))
+    plain = key.kind in ("count", "number")
+    typed = not key.bounds or not plain or key.bounds.hold(float(example))
     return f"{kind}{f', `{example}`' if typed else ''}{bounds}"
 
 

@@ -8,7 +8,6 @@ import pytest
 from scipy import stats
 
 from yardfast import materials
-from yardfast.checks import examination
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read, read_text
 from yardfast.checks.odds.odds import Pieces, odds
@@ -143,7 +142,7 @@ def test_designs_read_and_checked_anew_give_the_same(
     for k in range(len(chances)):
         ground = _changed(find(pieces.found.site.ground), inputs.friction[k], inputs.soil[k])
         heavier = {kind: float(factor[k]) for kind, factor in inputs.heavier.items()}
-        monkeypatch.setattr(examination.grounds, "find", lambda _, ground=ground: ground)
+        monkeypatch.setattr(grounds, "find", lambda _, ground=ground: ground)
         limits = examine(_heavier(read_text(text), heavier)).limits
         assert gusts[0, k] == pytest.approx(limits.forecast_tipping, rel=1e-9)
         assert gusts[1, k] == pytest.approx(limits.forecast_sliding, rel=1e-9)
