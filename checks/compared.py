@@ -44,10 +44,25 @@ class Compared:
 
     @property
     def most_used(self) -> float | None:
-        """Return how much what is used most of joints, seams and parts uses; None without any."""
-        kinds = (Kind.JOINT, Kind.SEAM, Kind.MEMBER)
+        """Return how much what is used most of joints, seams and parts uses; None without any.
+
+        Without end where the piece gives way before its joints are asked.
+        """
+        kinds = (Kind.JOINT, Kind.SEAM, Kind.MEMBER, Kind.RACKING)
         found = [one.rank for one in self.examination.checks if one.kind in kinds]
         return max(found, default=None)
+
+    @property
+    def gives_way(self) -> str:
+        """Return which parts give way, or come loose, so that nothing else of it is asked."""
+        gives = [one for one in self.examination.checks if one.kind is Kind.RACKING]
+        found = [one.remark for one in gives if one.utilization is None and not one.passes]
+        return ", ".join(dict.fromkeys(filter(None, found)))
+
+    @property
+    def end_grain(self) -> bool:
+        """Return whether fasteners stand in end grain."""
+        return any(one.fasteners.driven.into == "end grain" for one in self.examination.joints)
 
     @property
     def thick_fasteners(self) -> bool:

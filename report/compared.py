@@ -69,25 +69,44 @@ def of_wood(found: Sequence[Compared]) -> str:
     other = next((one for one in found if one.timber != own.timber), None)
     if other is None or not own.joints:
         return ""
+    books = (
+        f"By {other.site.method} wood and fasteners are judged by {other.timber}, else by "
+        f"{own.timber}"
+    )
+    gives = [(one.timber, one.gives_way) for one in (other, own) if one.gives_way]
+    if gives:
+        told = ", ".join(f"by {book} {clean(parts)} come loose" for book, parts in gives)
+        said = f"{books}: {told}, so that what the joints are asked cannot be compared."
+    else:
+        said = f"{books}: {_most_apart(own, other)}."
+    reasons = [_END_GRAIN] * own.end_grain + [_THICK] * own.thick_fasteners
+    return " ".join((said, *reasons))
+
+
+def _most_apart(own: Compared, other: Compared) -> str:
+    """Return how two books judge the joint on which they differ most."""
     apart = {
         name: abs(log(use) - log(other.joints[name]))
         for name, use in own.joints.items()
         if use > 0.0 and other.joints.get(name, 0.0) > 0.0 and use != other.joints[name]
     }
     if not apart:
-        return ""
+        return "of its joints they say the same"
     name = max(apart, key=apart.__getitem__)
-    said = (
-        f"By {other.site.method} wood and fasteners are judged by {other.timber}, else by "
-        f"{own.timber}: joint {clean(name)} {_held(other.joints[name])} by the one, "
-        f"{_held(own.joints[name])} by the other, wind and all."
+    return (
+        f"joint {clean(name)} {_held(other.joints[name])} by {other.timber}, "
+        f"{_held(own.joints[name])} by {own.timber}, wind and all"
     )
-    return f"{said} {_THICK}" if own.thick_fasteners else said
 
 
 _THICK = (
     "Bolts and lag screws that may dry in their wood keep 0.4 of their hold by NDS, where "
     "EN 1995-1-1 knows no such loss and takes less of a row along the grain instead."
+)
+
+_END_GRAIN = (
+    "Fasteners in end grain hold no pull by EN 1995-1-1, where NDS leaves lag screws three "
+    "quarters of it."
 )
 
 
