@@ -1,11 +1,15 @@
 """One piece by several books of wind, and two pieces beside each other: what was found of each."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from ..design.model import Design
+from ..loads.combinations import resistance_basis
 from ..loads.other_books import in_every_book
 from ..loads.site import Site
 from .examination import Examination, examine
+from .judging import Kind
+from .timber.books import book_of
 
 
 @dataclass(frozen=True, eq=False)
@@ -27,6 +31,44 @@ class Compared:
     def site(self) -> Site:
         """Return the site as this book takes it."""
         return self.examination.site
+
+    @property
+    def timber(self) -> str:
+        """Return what people call the book by which wood and fasteners resist here."""
+        return book_of(resistance_basis(self.site)).title
+
+    @property
+    def joints(self) -> Mapping[str, float]:
+        """Return how much each joint uses of what it may hold, by its name."""
+        return {one.row.name: one.check.rank for one in self.examination.joints}
+
+    @property
+    def most_used(self) -> float | None:
+        """Return how much what is used most of joints, seams and parts uses; None without any.
+
+        Without end where the piece gives way before its joints are asked.
+        """
+        kinds = (Kind.JOINT, Kind.SEAM, Kind.MEMBER, Kind.RACKING)
+        found = [one.rank for one in self.examination.checks if one.kind in kinds]
+        return max(found, default=None)
+
+    @property
+    def gives_way(self) -> str:
+        """Return which parts give way, or come loose, so that nothing else of it is asked."""
+        gives = [one for one in self.examination.checks if one.kind is Kind.RACKING]
+        found = [one.remark for one in gives if one.utilization is None and not one.passes]
+        return ", ".join(dict.fromkeys(filter(None, found)))
+
+    @property
+    def end_grain(self) -> bool:
+        """Return whether fasteners stand in end grain."""
+        return any(one.fasteners.driven.into == "end grain" for one in self.examination.joints)
+
+    @property
+    def thick_fasteners(self) -> bool:
+        """Return whether bolts or lag screws hold it together."""
+        kinds = {one.row.fastener.kind for one in self.examination.joints}
+        return bool(kinds & {"bolt", "lag screw"})
 
 
 def by_book(design: Design) -> tuple[Compared, ...]:

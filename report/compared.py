@@ -2,7 +2,7 @@
 
 import tomllib
 from collections.abc import Mapping, Sequence
-from math import log
+from math import isfinite, log
 from typing import Any, cast
 
 from ..checks.compared import Compared
@@ -13,20 +13,22 @@ from .faults import clean
 from .lines import Line, wrapped
 
 _LEAST_TELLING = 0.02
-_ROW = "  {:<22} {:>9} {:>8} {:>6} {:>8} {:>7} {:>7}  {}"
+_MOST_TOLD = 99.0
+_ROW = "  {:<11} {:<11} {:>7} {:>7} {:>5} {:>6} {:>7} {:>7} {:>5}  {}"
 
 
 def books(found: Sequence[Compared]) -> list[Line]:
     """Return one piece by each book, and in a line why they differ."""
     first = found[0].examination
     amounts = Amounts(first.design.units == "metric")
-    heads = ("by", "wind", "pressure", "coeff", "force", "tips", "slides", "")
+    heads = ("by", "wood by", "wind", "press.", "coeff", "force", "tips", "slides", "used", "")
     lines = [Line(first.design.name, "title"), Line(_ROW.format(*heads).rstrip(), "title")]
     for one in found:
         lines.append(Line(_row(one.site.method, one, amounts).rstrip()))
     lines.append(Line(""))
     lines += wrapped(why(found, amounts), rest="  ")
-    return lines
+    wood = of_wood(found)
+    return [*lines, *wrapped(wood, rest="  ")] if wood else lines
 
 
 def books_object(found: Sequence[Compared]) -> dict[str, Any]:
@@ -39,6 +41,7 @@ def books_object(found: Sequence[Compared]) -> dict[str, Any]:
         "file": clean(design.file),
         "books": [{"method": one.site.method, **_numbers(one)} for one in found],
         "why": why(found, amounts),
+        "wood": of_wood(found),
     }
 
 
@@ -58,6 +61,65 @@ def why(found: Sequence[Compared], amounts: Amounts) -> str:
             f"{least.site.method} asks against tipping, mostly by {_mostly(most, least)}."
         )
     return " ".join(part for part in (said, _least_wind(found), _set_by(found, amounts)) if part)
+
+
+def of_wood(found: Sequence[Compared]) -> str:
+    """Return how two books of timber judge the joint that differs most; empty where it is one."""
+    own = found[0]
+    other = next((one for one in found if one.timber != own.timber), None)
+    if other is None or not own.joints:
+        return ""
+    books = (
+        f"By {other.site.method} wood and fasteners are judged by {other.timber}, else by "
+        f"{own.timber}"
+    )
+    gives = [(one.timber, one.gives_way) for one in (other, own) if one.gives_way]
+    if gives:
+        told = ", ".join(f"by {book} {clean(parts)} come loose" for book, parts in gives)
+        said = f"{books}: {told}, so that what the joints are asked cannot be compared."
+    else:
+        said = f"{books}: {_most_apart(own, other)}."
+    reasons = [_END_GRAIN] * own.end_grain + [_THICK] * own.thick_fasteners
+    return " ".join((said, *reasons))
+
+
+def _most_apart(own: Compared, other: Compared) -> str:
+    """Return how two books judge the joint on which they differ most."""
+    apart = {
+        name: abs(log(use) - log(other.joints[name]))
+        for name, use in own.joints.items()
+        if use > 0.0 and other.joints.get(name, 0.0) > 0.0 and use != other.joints[name]
+    }
+    if not apart:
+        return "of its joints they say the same"
+    name = max(apart, key=apart.__getitem__)
+    return (
+        f"joint {clean(name)} {_held(other.joints[name])} by {other.timber}, "
+        f"{_held(own.joints[name])} by {own.timber}, wind and all"
+    )
+
+
+_THICK = (
+    "Bolts and lag screws that may dry in their wood keep 0.4 of their hold by NDS, where "
+    "EN 1995-1-1 knows no such loss and takes less of a row along the grain instead."
+)
+
+_END_GRAIN = (
+    "Fasteners in end grain hold no pull by EN 1995-1-1, where NDS leaves lag screws three "
+    "quarters of it."
+)
+
+
+def _held(share: float) -> str:
+    return (
+        f"uses {share:.2f} of what it holds" if isfinite(share) else "holds nothing that is asked"
+    )
+
+
+def _used(share: float | None) -> str:
+    if share is None:
+        return "-"
+    return f"{share:.2f}" if share < _MOST_TOLD else "over"
 
 
 def _demand(one: Compared) -> float:
@@ -174,12 +236,14 @@ def _row(name: str, one: Compared, amounts: Amounts) -> str:
     limits = one.examination.limits
     return _ROW.format(
         name,
+        one.timber,
         amounts.gust(one.site.wind, "near"),
         f"{one.pressure:,.0f} Pa",
         f"{one.coefficient:.2f}",
         amounts.force(one.force),
         _gust(limits.forecast_tipping, amounts),
         _gust(limits.forecast_sliding, amounts),
+        _used(one.most_used),
         str(one.examination.verdict.word),
     )
 
@@ -197,6 +261,9 @@ def _numbers(one: Compared) -> dict[str, Any]:
         "force_N": one.force,
         "load_over_weight_factor": one.factor,
         "mass_kg": found.structure.mass("typical"),
+        "timber": one.timber,
+        "most_used": one.most_used if one.most_used and isfinite(one.most_used) else None,
+        "joints": {clean(name): use if isfinite(use) else None for name, use in one.joints.items()},
         "forecast_tipping_gust_m_s": limits.forecast_tipping,
         "forecast_sliding_gust_m_s": limits.forecast_sliding,
         "act_forecast_gust_m_s": limits.act,

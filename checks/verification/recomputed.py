@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from ... import references
 from ...references import Row
+from .en1995_values import EN1995_VALUES
 from .ground_values import GROUND_VALUES
 from .wind_values import WIND_VALUES
 from .wood_values import WOOD_VALUES
@@ -12,7 +13,12 @@ from .wood_values import WOOD_VALUES
 TABLES = ("verified/wind", "verified/wood", "verified/ground")
 """What is printed, by trade; each row names the value of these rooms that it is held against."""
 
-VALUES: Mapping[str, Callable[..., float]] = {**WIND_VALUES, **WOOD_VALUES, **GROUND_VALUES}
+VALUES: Mapping[str, Callable[..., float]] = {
+    **WIND_VALUES,
+    **WOOD_VALUES,
+    **EN1995_VALUES,
+    **GROUND_VALUES,
+}
 """What can be held against a print: a function of the printed inputs, in the printed unit."""
 
 _ROUNDING = 1.0e-9

@@ -73,6 +73,26 @@ def test_people_read_a_line_each_and_why(capsys):
     assert max(len(line) for line in said.splitlines()) <= 90
 
 
+def test_the_european_book_brings_its_own_book_of_timber(capsys):
+    """NDS 2018 Table 11.3.3: 0.4 for bolts and lag screws that may dry in their wood."""
+    found = compared(capsys, EXAMPLES / "mailbox.toml")
+    books = {one["method"]: one for one in found["books"]}
+    assert {one["timber"] for name, one in books.items() if name != "EN 1991-1-4"} == {"NDS"}
+    assert books["EN 1991-1-4"]["timber"] == "EN 1995-1-1"
+    assert "judged by EN 1995-1-1, else by NDS: joint arm to post" in found["wood"]
+    assert "keep 0.4 of their hold by NDS" in found["wood"]
+    assert "in end grain hold no pull by EN 1995-1-1" in found["wood"]
+    assert compared(capsys, EXAMPLES / "light-tower-asce.toml")["wood"] == ""
+
+
+def test_what_comes_loose_by_one_book_is_told_rather_than_its_joints(capsys):
+    """Rails hang by lag screws in end grain, which hold no pull (EN 1995-1-1 8.7.2)."""
+    found = compared(capsys, EXAMPLES / "footbridge.toml")
+    assert "by EN 1995-1-1 rails come loose, so that" in found["wood"]
+    european = next(one for one in found["books"] if one["method"] == "EN 1991-1-4")
+    assert european["most_used"] is None
+
+
 def test_two_designs_say_what_changed_and_what_it_did(capsys, tmp_path):
     wider = tmp_path / "wider.toml"
     wider.write_text(TOWER.read_text().replace("'24 in'", "'36 in'", 1))
