@@ -12,7 +12,7 @@ from ..loads.exposed import Exposed
 from ..loads.site import Site
 from ..statics.footings import HoldDown
 from ..statics.graph import Graph
-from ..statics.look_again import LookAgain, look_again
+from ..statics.look_again import LookAgain
 from .anchoring.added_weight import Added, added_weight
 from .anchoring.anchor_choice import AnchorChoice, Loaded, choose_anchors
 from .anchoring.anchored import check_tied, hold_of, sideways_held
@@ -65,9 +65,8 @@ class Examination:
     """Everything that was found of a design, in SI units; no text for people.
 
     ``free`` are overturning and sliding without anchors, None where ``posts`` in the ground carry
-    it. ``loads`` are those that the design names, each with the part that takes it.
-    ``look_again`` is what was read without fault but is hardly meant. ``equilibrium_error`` is the
-    greatest imbalance of any body in any load case that was solved, over that case's load.
+    it. ``look_again`` is what was read without fault but is hardly meant. ``equilibrium_error`` is
+    the greatest imbalance of any body in any load case that was solved, over that case's load.
     ``ways`` are what was found of its joints and sticks by each way in which it may stand.
     """
 
@@ -82,6 +81,7 @@ class Examination:
     members: Members
     joints: tuple[JointFound, ...]
     spacings: tuple[SpacingFound, ...]
+    look_again: tuple[LookAgain, ...] = ()
     ways: tuple[Strength, ...] = ()
     equilibrium_error: float = 0.0
 
@@ -124,11 +124,6 @@ class Examination:
     def fastened_seams(self) -> "tuple[SeamFound, ...]":
         """Return the seams of which the file says how they are fastened, judged."""
         return self.at.seams
-
-    @cached_property
-    def look_again(self) -> tuple[LookAgain, ...]:
-        """Return what was read without fault but is hardly meant."""
-        return look_again(self.at.graph)
 
     @cached_property
     def limits(self) -> Limits:
@@ -273,6 +268,7 @@ def examine_in(at: Situation, design: Design, before: Examination | None = None)
         members=parts.members,
         joints=parts.joints,
         spacings=parts.rooms,
+        look_again=at.look_again,
         ways=parts.ways,
         equilibrium_error=parts.error,
     )

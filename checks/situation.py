@@ -14,6 +14,7 @@ from ..loads.site import Site
 from ..materials import grounds
 from ..statics.graph import Graph, graph_of
 from ..statics.holds_down import holding_nothing
+from ..statics.look_again import LookAgain, look_again
 from ..statics.unsupported import unsupported
 from .anchoring.ballasted import with_ballast
 from .borne import Borne, borne_loads
@@ -76,6 +77,11 @@ class Situation:
     def loads(self) -> tuple[Borne, ...]:
         """Return the loads that the design names, each with the body that takes it."""
         return borne_loads(self.graph)
+
+    @cached_property
+    def look_again(self) -> tuple[LookAgain, ...]:
+        """Return what was read without fault but is hardly meant."""
+        return look_again(self.graph)
 
     @cached_property
     def people(self) -> "list[tuple[int, GivenLoad, float]]":

@@ -180,6 +180,14 @@ class Verdict:
         return tuple(once.values())
 
     @property
+    def mended_alike(self) -> tuple[tuple[Check, ...], ...]:
+        """Return what is to mend, in order, joints and parts that fail alike together."""
+        found: dict[tuple[object, ...], list[Check]] = {}
+        for check in self.to_mend:
+            found.setdefault(_alike(check), []).append(check)
+        return tuple(map(tuple, found.values()))
+
+    @property
     def is_good(self) -> bool:
         """Return whether nothing that was looked at fails."""
         return self.word in GOOD
@@ -424,6 +432,13 @@ def most(remedy: str) -> float:
 def _of_kinds(found: "Examination", *kinds: Kind) -> tuple[Check, ...]:
     """Return the failing checks of some kinds, the worst first."""
     return _worst_first(c for c in found.checks if c.kind in kinds and not c.passes)
+
+
+def _alike(check: Check) -> tuple[object, ...]:
+    """Return what joints and parts have alike that fail as one another do; else their own names."""
+    if check.kind not in (Kind.JOINT, Kind.MEMBER) or check.utilization is None:
+        return (check.name,)
+    return check.kind, f"{check.demand:.3g}", f"{check.capacity:.3g}", check.load
 
 
 def _worst_first(checks: Iterable[Check]) -> tuple[Check, ...]:

@@ -48,7 +48,7 @@ def first_screen(found: Examination, columns: int = MOST_COLUMNS) -> list[Line]:
 
 def told(found: Examination, verdict: Verdict, facts: Facts) -> tuple[list[Row], list[Row]]:
     """Return what to do, the worst first, and what else is told of it, cautions of now last."""
-    todo = first_things(verdict, facts, mends(found, verdict.to_mend[:MOST_MENDS], facts))
+    todo = first_things(verdict, facts, mends(found, MOST_MENDS, facts))
     rest = [*also(verdict, facts), *fastening(verdict, facts), not_looked_at_row(verdict)]
     return todo, [*rest, *cautions_now(verdict, facts)]
 

@@ -23,5 +23,5 @@ def not_ready(found: Examination) -> str:
         return ""
     facts = facts_of(found)
     said = why_sentence(verdict, facts)
-    first = first_mend(verdict, facts, mends(found, verdict.to_mend[:1], facts))
+    first = first_mend(verdict, facts, mends(found, 1, facts))
     return f"{said} {messages.MEND_IT_FIRST.format(what=first)}" if first else said

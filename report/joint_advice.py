@@ -5,7 +5,6 @@ from ..checks.joints.joint_sizing import JointRemedy, JointSizing, Why
 from ..checks.seams.seam_fasteners import CLEAT
 from .amounts import Amounts
 from .fastener_words import into_blocks, several, thick_enough, too_short
-from .remark import counted
 
 
 def joint_remedy(sizing: JointSizing, amounts: Amounts) -> str:
@@ -42,19 +41,16 @@ def _advice(sizing: JointSizing, other: str, amounts: Amounts) -> str:
                 "its sides"
             )
         case Why.NO_ROOM if sizing.crowded is not None and sizing.crowded.spacing is not None:
-            return _crowded(sizing.crowded, amounts)
+            return _crowded(sizing.crowded)
         case _:
             bolts = joint.row.fastener.kind == "bolt"
             other_way = "a larger face" if bolts else "through bolts"
             return f"none of its kind that fits is strong enough: {other_way}, or cleats"
 
 
-def _crowded(crowded: JointFound, amounts: Amounts) -> str:
-    """Return that so many as are strong enough find no room, and how near they would stand."""
-    many = counted(crowded.count // crowded.spots, "of them", "of them")
-    apart = amounts.length(crowded.spacing or 0.0, "down")
-    near = "" if apart == amounts.length(0.0) else f": they would stand {apart} apart"
-    return f"{many} are strong enough and find no room{near}. A larger face, or cleats"
+def _crowded(crowded: JointFound) -> str:
+    """Return that as many as would hold find no room."""
+    return f"the {crowded.count // crowded.spots} it takes do not fit: use cleats"
 
 
 def _way(remedy: JointRemedy, joint: JointFound, amounts: Amounts) -> str:

@@ -24,10 +24,11 @@ class Mend:
     whole: str
 
 
-def mends(found: Examination, checks: tuple[Check, ...], facts: Facts) -> list[Mend]:
-    """Return what to do about checks that fail, in their order."""
-    most = _WAYS if len(found.verdict.to_mend) == 1 else 1
-    return [_mend(found, check, facts, most) for check in checks]
+def mends(found: Examination, most: int, facts: Facts) -> list[Mend]:
+    """Return what to do about what fails, ``most`` of it in its order; alike ones once."""
+    alike = found.verdict.mended_alike
+    ways = _WAYS if len(alike) == 1 else 1
+    return [_mend(found, checks[0], facts, ways) for checks in alike[:most]]
 
 
 def _mend(found: Examination, check: Check, facts: Facts, most: int) -> Mend:

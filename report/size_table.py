@@ -93,7 +93,7 @@ def _tied(one: Choice, facts: Facts) -> tuple[str, str]:
 
 def _take(sizing: Sizing, facts: Facts, verdict: Verdict) -> list[Row]:
     """Return which way to take, in the words of the first screen."""
-    done = mends(sizing.found, verdict.to_mend[:MOST_MENDS], facts)
+    done = mends(sizing.found, MOST_MENDS, facts)
     told = [row for row in first_things(verdict, facts, done) if row.label not in messages.UNSIZED]
     if not told and verdict.is_good:
         return [Row(messages.TAKE, messages.TAKE_NOTHING)]

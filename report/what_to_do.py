@@ -1,5 +1,6 @@
 """What to do about a piece, line by line in the order in which people ask; from its verdict."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from math import ceil
 
@@ -33,7 +34,7 @@ class Row:
 def first_things(verdict: Verdict, facts: Facts, mends: "list[Mend]") -> list[Row]:
     """Return what to do untied, how to hold it, what to mend: the worst first.
 
-    ``mends`` is what to do about each check of ``verdict.to_mend``, in their order.
+    ``mends`` is what to do about the first of ``verdict.mended_alike``, in their order.
     """
     if verdict.word is Word.COMES_APART and not facts.laid_down:
         tied = [Row("Then tie it", row.text) for row in _tied(verdict, facts)[:1]]
@@ -206,14 +207,19 @@ _LINE = 60
 
 def _mends(verdict: Verdict, mends: "list[Mend]") -> list[Row]:
     """Return the first mend whole, two more in a line each, then how many more there are."""
-    total = len(verdict.to_mend)
+    total = len(verdict.mended_alike)
     rows: list[Row] = []
-    for i, (check, mend) in enumerate(zip(verdict.to_mend[:MOST_MENDS], mends, strict=False)):
+    for i, (alike, mend) in enumerate(zip(verdict.mended_alike, mends, strict=False)):
         said = mend.short if i > 0 and len(mend.whole) > _LINE else mend.whole
-        rows.append(Row(f"Mend {i + 1} of {total}", f"{subject(check)}: {said}"))
+        rows.append(Row(f"Mend {i + 1} of {total}", f"{subjects(alike)}: {said}"))
     if total > MOST_MENDS:
         rows.append(Row("", messages.MORE_MENDS.format(n=total - MOST_MENDS)))
     return rows
+
+
+def subjects(alike: Sequence[Check]) -> str:
+    """Return what checks that fail alike are of."""
+    return few([subject(check) for check in alike])
 
 
 def subject(check: Check) -> str:
@@ -289,7 +295,7 @@ def also(verdict: Verdict, facts: Facts) -> list[Row]:
 def first_mend(verdict: Verdict, facts: Facts, mends: "list[Mend]") -> str:
     """Return what to mend before all else; empty where nothing is known."""
     if verdict.to_mend and mends:
-        return f"{subject(verdict.to_mend[0])}: {mends[0].whole}"
+        return f"{subjects(verdict.mended_alike[0])}: {mends[0].whole}"
     rows = _before_all(verdict, facts)
     return rows[0].text if rows else ""
 
@@ -297,7 +303,8 @@ def first_mend(verdict: Verdict, facts: Facts, mends: "list[Mend]") -> str:
 def in_brief(verdict: Verdict, facts: Facts) -> str:
     """Return what to mend or to hold it with, in a few words; nothing where it stands."""
     if verdict.to_mend:
-        what, more = subject(verdict.to_mend[0]), len(verdict.to_mend) - 1
+        alike, *others = verdict.mended_alike
+        what, more = subjects(alike), len(others)
         message = messages.BRIEF_MORE if more else messages.BRIEF_MEND
         return message.format(what=what, n=more)
     if rows := _before_all(verdict, facts):
