@@ -5,14 +5,17 @@ const PLACES = ["front", "plan", "strip", "verdict", "numbers", "rest", "caution
 const shownBefore = new Map();
 
 export function show(seen) {
+  const coming = Boolean(seen) && !seen.verdict;
   by("sheet").classList.toggle("stale", !seen);
+  by("sheet").classList.toggle("coming", coming);
+  by("coming").hidden = !coming;
   if (!seen) return;
-  for (const place of PLACES) put(place, seen[place]);
+  for (const place of PLACES) if (place in seen) put(place, seen[place]);
   by("name").textContent = seen.name;
   by("scale").textContent = seen.scale;
   by("faint").hidden = !seen.compared;
   const status = by("status");
-  if (status.textContent !== seen.spoken) status.textContent = seen.spoken;
+  if (seen.spoken && status.textContent !== seen.spoken) status.textContent = seen.spoken;
 }
 
 function put(place, markup) {
