@@ -2,12 +2,15 @@
 
 import os
 from argparse import Namespace
+from typing import Any
 
-from ..checks.examination import examine
+from ..checks.examination import Examination, examine
 from ..design.faults import DesignError
 from ..report.faults import fault_lines
+from ..report.lines import Line
 from . import screen
 from .designs import read
+from .refused import RefusedError
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -20,6 +23,8 @@ def run(arguments: Namespace) -> int:
     """Check the files named; return 0 all passes, 1 something does not, 2 a file is wrong."""
     files: list[str] = arguments.files
     several = len(files) > 1 or arguments.csv is not None or os.path.isdir(files[0])
+    if several and arguments.explain:
+        raise RefusedError("--explain is of one design: name its file alone", "")
     if several:
         from . import catalogue  # noqa: PLC0415 - one file does without
         from .design_files import designs_beneath  # noqa: PLC0415
@@ -37,12 +42,35 @@ def run(arguments: Namespace) -> int:
     if arguments.format == "json":
         from ..report.result import Result  # noqa: PLC0415 - text does without
 
-        screen.show_json(Result(found).to_dict())
+        said = {"explained": _explained(found, arguments)} if arguments.explain else {}
+        screen.show_json({**Result(found).to_dict(), **said})
+    elif arguments.explain:
+        screen.show(_explained_lines(found, arguments))
     else:
         from ..report.sections import shown_of  # noqa: PLC0415 - JSON does without
 
         screen.show(shown_of(found, shown(arguments), screen.columns()))
     return PASSES if found.passes else FAILS
+
+
+def _explained(found: Examination, arguments: Namespace) -> list[dict[str, Any]]:
+    """Return the checks that are asked for, explained. RefusedError: there is none of a name."""
+    from ..report.explained import NoCheckError, explained_object  # noqa: PLC0415 - seldom asked
+
+    try:
+        return [explained_object(found, name) for name in arguments.explain]
+    except NoCheckError as wrong:
+        raise RefusedError(str(wrong), "") from None
+
+
+def _explained_lines(found: Examination, arguments: Namespace) -> list[Line]:
+    from ..report.explained import NoCheckError, explained  # noqa: PLC0415 - seldom asked
+
+    try:
+        each = [explained(found, name) for name in arguments.explain]
+    except NoCheckError as wrong:
+        raise RefusedError(str(wrong), "") from None
+    return [line for lines in each for line in (*lines, Line(""))][:-1]
 
 
 def shown(arguments: Namespace) -> "Shown":

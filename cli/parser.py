@@ -158,6 +158,13 @@ COMMANDS = {
             _flag("--as-read", "every size as it was read, and how to prove it"),
             _flag("--assumed", "what was taken for granted"),
             _flag("--cautions", "what to take care of, what was not looked at"),
+            _takes(
+                "--explain",
+                "CHECK",
+                "a check's relation, source and inputs, each with where it came from: overturning, "
+                "'joint: NAME'; may stand again",
+                action="append",
+            ),
             _flag("--all", "all of these; each fault"),
         ),
     ),

@@ -161,10 +161,16 @@ def _names_of_keys(specs: Sequence[TableSpec[Any]]) -> Mapping[str, frozenset[st
 
 
 def _lines(reading: Reading, data: Mapping[str, object]) -> dict[tuple[str, str | None], int]:
-    """Return the line of each named row and of its keys, for faults that are seen later."""
+    """Return the line of each named row and of its keys, for what is told of them later.
+
+    Of tables that stand once, which have no names, under their headings: ``[site]``.
+    """
     found: dict[tuple[str, str | None], int] = {}
     for spot, line in reading.scan.lines.items():
         value = data.get(spot.table)
+        if isinstance(value, dict):
+            found[f"[{spot.table}]", spot.key] = line
+            continue
         rows = cast("list[object]", value) if isinstance(value, list) else [value]
         row = rows[spot.number] if 0 <= spot.number < len(rows) else None
         name = cast("dict[str, object]", row).get("name") if isinstance(row, dict) else None

@@ -21,20 +21,20 @@ NAMES: Mapping[str, str] = {
     "moisture": "how wet its wood is",
     "friction": "friction on the ground",
     "soil": "how firm the ground is",
-    "coefficient": "how hard wind presses on such shapes",
-    "gust": "how hard a gust of the forecast is at the piece",
+    "coefficient": "how hard wind presses on its shapes",
+    "gust": "the gust at the piece for one forecast",
     "climate": "how well the place's gusts are known",
     "fastening": "what fasteners hold",
 }
 """What varies, in words."""
 
 NOT_INCLUDED = (
-    "anchors, guys and posts' concrete: it stands untied here",
-    "sizes, materials or ground other than the file says",
-    "rot, rust, loose screws and glue",
-    "gusts that houses, corners and hedges make stronger or weaker",
-    "people, snow, and what is hung on it",
-    "parts and seams: of what holds it together only joints are counted",
+    "stakes, bolts and guys",
+    "what the file has wrong",
+    "rot, rust, what works loose",
+    "what houses and hedges do to gusts",
+    "people, snow, what is hung on it",
+    "the strength of parts and seams",
 )
 """What the odds leave out, each a thing that can make them worse."""
 
@@ -47,11 +47,14 @@ def odds_lines(found: Examination, odds: Odds) -> list[Line]:
     """Return the first screen of the odds."""
     amounts = Amounts(found.design.units == "metric")
     lines = [Line(f"{found.design.name}: odds of {odds.samples:,} like it, untied", "title")]
-    lines += [Line(""), *_told("Asked", _asked(odds, amounts)), Line("")]
+    lines += [Line(""), *_told("Asked", _asked(found, odds, amounts)), Line("")]
     lines.append(Line(_ROW.format("of 100", "5 have", "50 have", "95 have"), "title"))
-    lines.append(_gusts("tipped by", odds.tipping, amounts))
     if found.posts is None:
+        lines.append(_gusts("tipped by", odds.tipping, amounts))
         lines.append(_gusts("slid by", odds.sliding, amounts))
+    else:
+        lines.append(_gusts("posts by", odds.tipping, amounts))
+        lines += _told("", "past what the code allows the ground, not yet leaning.")
     if odds.joint is not None:
         lines.append(_gusts("joint by", odds.joint, amounts))
         lines += _told("", f"{odds.first_joint}: past what its book allows, not yet broken.")
@@ -158,14 +161,20 @@ def _counts(odds: Odds, name: str) -> bool:
     return name != "fastening" or odds.joint is not None
 
 
-def _asked(odds: Odds, amounts: Amounts) -> str:
-    ways = {"tips": "tip", "slides": "slide", "joint": "ask too much of a joint"}
+def _asked(found: Examination, odds: Odds, amounts: Amounts) -> str:
+    on_posts = found.posts is not None
+    ways = {
+        "tips": "ask too much of the ground beside their posts" if on_posts else "tip",
+        "slides": "slide",
+        "joint": "ask too much of a joint",
+    }
     each = [
         f"{in_words(odds.chances[key])} {word}"
         for key, word in ways.items()
         if odds.chances[key] > 0.0
     ]
-    said = f"in gusts of {amounts.gust(odds.asked)} {in_words(odds.chances['any'])} give way"
+    more = " or ask more than a book allows" if on_posts or odds.chances["joint"] > 0.0 else ""
+    said = f"in gusts of {amounts.gust(odds.asked)} {in_words(odds.chances['any'])} give way{more}"
     return f"{said}: {', '.join(each)}." if len(each) > 1 else f"{said}."
 
 
@@ -188,10 +197,7 @@ def in_words(chance: float) -> str:
 
 def _yearly(odds: Odds) -> str:
     if odds.per_year is None or odds.over_years is None:
-        return (
-            "not told: give the place's gusts in [site], "
-            "gusts = { 10 = '60 mph', 50 = '75 mph' }, or its record."
-        )
+        return "not told: [site] needs gusts = { 10 = '60 mph', 50 = '75 mph' }"
     if odds.bounded:
         return (
             f"at most {in_words(odds.per_year)} give way in a year, "

@@ -21,36 +21,70 @@ _MAYBE_NUMBER: Schema = {"type": ["number", "null"]}
 
 def result_schema() -> Schema:
     """Return the schema of what ``check --format json`` prints of one design."""
-    return {
-        "$schema": DRAFT,
-        "title": f"Yardfast result, format {FORMAT}",
-        **_object(
-            format={"const": FORMAT},
-            name=_TEXT,
-            file=_TEXT,
-            fingerprint={"type": "string", "pattern": "^[0-9a-f]{12}$"},
-            verdict=_object(
-                word={"enum": [str(word) for word in Word]},
-                why=_TEXT,
-                mend=_list(_TEXT),
-                unfastened=_list(_TEXT),
-                not_looked_at=_list(_TEXT),
-            ),
-            look_again=_list(_object(part=_TEXT, key=_MAYBE_TEXT, found=_TEXT, hint=_TEXT)),
-            geometry=_geometry(),
-            wind=_wind(),
-            checks=_list(_check()),
-            members=_list(_member()),
-            seams=_list(_seams()),
-            free_standing=_or_null(_object(overturning=_check(), sliding=_check())),
-            joints=_list(_joint()),
-            needs_anchors=_FLAG,
-            limits=_limits(),
-            equilibrium_error=_NUMBER,
-            **{key: _list(_TEXT) for key in ("assumptions", "cautions", "not_checked")},
-            unverified=_list(_TEXT),
+    whole = _object(
+        format={"const": FORMAT},
+        name=_TEXT,
+        file=_TEXT,
+        fingerprint={"type": "string", "pattern": "^[0-9a-f]{12}$"},
+        verdict=_object(
+            word={"enum": [str(word) for word in Word]},
+            why=_TEXT,
+            mend=_list(_TEXT),
+            unfastened=_list(_TEXT),
+            not_looked_at=_list(_TEXT),
         ),
+        look_again=_list(_object(part=_TEXT, key=_MAYBE_TEXT, found=_TEXT, hint=_TEXT)),
+        geometry=_geometry(),
+        wind=_wind(),
+        checks=_list(_check()),
+        members=_list(_member()),
+        seams=_list(_seams()),
+        free_standing=_or_null(_object(overturning=_check(), sliding=_check())),
+        joints=_list(_joint()),
+        needs_anchors=_FLAG,
+        limits=_limits(),
+        equilibrium_error=_NUMBER,
+        **{key: _list(_TEXT) for key in ("assumptions", "cautions", "not_checked")},
+        unverified=_list(_TEXT),
+    )
+    whole["properties"]["explained"] = _list(_explained())  # with --explain alone
+    return {"$schema": DRAFT, "title": f"Yardfast result, format {FORMAT}", **whole}
+
+
+def _explained() -> Schema:
+    """Return what ``check --explain NAME`` adds: a check's relation, inputs and number."""
+    item = {
+        "type": "object",
+        "properties": {
+            "words": _TEXT,
+            "formula": _TEXT,
+            "values": {"type": "object", "additionalProperties": _TEXT},
+            "source": _TEXT,
+            "head": _list(_TEXT),
+            "rows": _list(_list(_TEXT)),
+        },
+        "required": ["words"],
     }
+    given = _object(
+        what=_TEXT,
+        value=_TEXT,
+        **{"from": _TEXT},
+        line={"type": ["integer", "null"]},
+        source=_MAYBE_TEXT,
+        confidence=_MAYBE_TEXT,
+    )
+    return _object(
+        name=_TEXT,
+        relation=_list(_object(title=_TEXT, steps=_list(item))),
+        source=_TEXT,
+        inputs=_list(given),
+        demand=_NUMBER,
+        capacity=_NUMBER,
+        unit=_TEXT,
+        utilization=_MAYBE_NUMBER,
+        passes=_FLAG,
+        notes=_list(_TEXT),
+    )
 
 
 def _object(**properties: Schema) -> Schema:

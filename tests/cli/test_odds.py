@@ -10,8 +10,9 @@ from yardfast.report.odds_words import in_words
 POST = "examples/fingerpost.toml"
 
 
-def test_the_first_screen_says_what_is_asked_and_what_is_left_out(capsys):
-    assert main(["odds", "examples/seat-box.toml", "--samples", "512"]) == 0
+@pytest.mark.parametrize("piece", ["examples/seat-box.toml", "examples/mailbox.toml"])
+def test_the_first_screen_says_what_is_asked_and_what_is_left_out(piece, capsys):
+    assert main(["odds", piece, "--samples", "512"]) == 0
     out = capsys.readouterr().out
     assert len(out.splitlines()) <= 22
     assert all(len(line) <= 79 for line in out.splitlines())
