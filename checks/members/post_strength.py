@@ -11,7 +11,7 @@ from ...materials import lumber, metal
 from ...materials.metal import Metal
 from ..timber.books import adjusted, book_of
 from ..timber.laws import StickLaw
-from ..timber.nds import NDS
+from ..timber.nds.standard import NDS
 from .bending import rectangle_inertia, round_inertia
 from .columns import aluminium_use, metal_column, steel_use
 from .member_check import Stuff

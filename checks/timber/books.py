@@ -21,7 +21,7 @@ from ..members.adjusted import Adjusted
 from ..members.member_check import Stuff
 from .en1995.standard import EN1995
 from .laws import StickLaw, Values
-from .nds import NDS
+from .nds.standard import NDS
 
 
 class TimberBook(Protocol):
