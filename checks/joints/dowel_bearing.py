@@ -5,7 +5,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from ...design.shapes.shape import Array
 from ...loads.ranges import not_negative, positive
-from ..nds_numbers import nds_number
+from ..timber.nds.nds_numbers import nds_number
 from .printed_units import INCH, PSI
 
 ACROSS = np.pi / 2.0

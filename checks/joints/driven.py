@@ -6,7 +6,7 @@ from math import cos, inf, radians
 
 from ... import references
 from ...materials.fastener import Fastener
-from ..nds_numbers import nds_number
+from ..timber.nds.nds_numbers import nds_number
 from .joint_material import Stuff
 from .withdrawal import holding_length
 

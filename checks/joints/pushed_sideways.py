@@ -4,7 +4,7 @@ from math import pi
 
 from ... import references, units
 from ...materials.fastener import Fastener
-from ..nds_numbers import nds_number
+from ..timber.nds.nds_numbers import nds_number
 from .dowel_bearing import dowel_bearing
 from .driven import Driven, driving_rule
 from .lateral import YieldLimits, main_bearing_length, single_shear

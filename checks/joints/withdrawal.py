@@ -13,7 +13,7 @@ from numpy.typing import ArrayLike
 from ... import references
 from ...design.shapes.shape import Array
 from ...loads.ranges import not_negative, positive
-from ..nds_numbers import nds_number
+from ..timber.nds.nds_numbers import nds_number
 from .printed_units import INCH, POUND_FORCE_PER_INCH, PSI
 
 NDS = "NDS reference"
