@@ -3,7 +3,7 @@
 from math import pi
 
 from ...materials.fastener import Fastener
-from .. import adjustments
+from ..timber.nds import adjustments
 from .crown import crown_factor
 from .dowel_bearing import from_quarter_inch
 from .driven import Driven

@@ -15,7 +15,7 @@ from ...loads.ranges import positive
 from ...materials.lumber import Lumber
 from ...materials.metal import Metal
 from ...materials.sheets import Sheet
-from .. import adjustments
+from ..timber.nds import adjustments
 from .adjusted import Adjusted
 from .bending import beam_stability, buckling_stress, slenderness, slenderness_between
 

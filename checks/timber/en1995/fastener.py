@@ -222,7 +222,7 @@ def _effective(one: _Driven) -> float:
 
 def _lying(one: _Driven) -> float:
     """Return what is left sideways of a fastener in end grain, slanting, or a staple's crown."""
-    from ... import adjustments  # noqa: PLC0415 - a rule of NDS that stands in for toe-nails
+    from ..nds import adjustments  # noqa: PLC0415 - a rule of NDS that stands in for toe-nails
 
     driven = one.driven
     if driven.toe_nailed:
