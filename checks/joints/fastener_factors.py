@@ -4,8 +4,8 @@ from math import pi
 
 from ...materials.fastener import Fastener
 from ..timber.nds import adjustments
+from ..timber.nds.dowel_bearing import from_quarter_inch
 from .crown import crown_factor
-from .dowel_bearing import from_quarter_inch
 from .driven import Driven
 
 WARMEST = 100.0

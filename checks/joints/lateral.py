@@ -12,8 +12,8 @@ from numpy.typing import ArrayLike, NDArray
 
 from ...design.shapes.shape import Array
 from ...loads.ranges import not_negative, positive
+from ..timber.nds.dowel_bearing import from_quarter_inch
 from ..timber.nds.nds_numbers import nds_number
-from .dowel_bearing import from_quarter_inch
 from .printed_units import INCH
 
 MODES = ("Im", "Is", "II", "IIIm", "IIIs", "IV")

@@ -11,8 +11,8 @@ from numpy.typing import NDArray
 from ... import units
 from ...design.bounds import Bounds
 from ...loads.arguments import as_given, number, si, word
+from ..timber.nds.dowel_bearing import dowel_bearing
 from . import withdrawal as pulling
-from .dowel_bearing import dowel_bearing
 from .lateral import MODES, single_shear
 
 KINDS: Mapping[str, str] = {

@@ -4,8 +4,8 @@ from math import pi
 
 from ... import references, units
 from ...materials.fastener import Fastener
+from ..timber.nds.dowel_bearing import dowel_bearing
 from ..timber.nds.nds_numbers import nds_number
-from .dowel_bearing import dowel_bearing
 from .driven import Driven, driving_rule
 from .lateral import YieldLimits, main_bearing_length, single_shear
 

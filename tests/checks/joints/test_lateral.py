@@ -6,7 +6,6 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy.optimize import brentq
 
-from yardfast.checks.joints.dowel_bearing import ACROSS, dowel_bearing
 from yardfast.checks.joints.lateral import (
     MODES,
     double_shear,
@@ -14,6 +13,7 @@ from yardfast.checks.joints.lateral import (
     penetrates_enough,
     single_shear,
 )
+from yardfast.checks.timber.nds.dowel_bearing import ACROSS, dowel_bearing
 
 INCH = 0.0254
 THIN = 2.2
