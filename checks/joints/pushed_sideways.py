@@ -5,9 +5,9 @@ from math import pi
 from ... import references, units
 from ...materials.fastener import Fastener
 from ..timber.nds.dowel_bearing import dowel_bearing
+from ..timber.nds.lateral import YieldLimits, main_bearing_length, single_shear
 from ..timber.nds.nds_numbers import nds_number
 from .driven import Driven, driving_rule
-from .lateral import YieldLimits, main_bearing_length, single_shear
 
 
 def yields(fastener: Fastener, driven: Driven, through: float, p: float) -> YieldLimits | None:

@@ -6,14 +6,14 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy.optimize import brentq
 
-from yardfast.checks.joints.lateral import (
+from yardfast.checks.timber.nds.dowel_bearing import ACROSS, dowel_bearing
+from yardfast.checks.timber.nds.lateral import (
     MODES,
     double_shear,
     main_bearing_length,
     penetrates_enough,
     single_shear,
 )
-from yardfast.checks.timber.nds.dowel_bearing import ACROSS, dowel_bearing
 
 INCH = 0.0254
 THIN = 2.2
