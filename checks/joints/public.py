@@ -11,9 +11,9 @@ from numpy.typing import NDArray
 from ... import units
 from ...design.bounds import Bounds
 from ...loads.arguments import as_given, number, si, word
+from ..timber.nds import withdrawal as pulling
 from ..timber.nds.dowel_bearing import dowel_bearing
 from ..timber.nds.lateral import MODES, single_shear
-from . import withdrawal as pulling
 
 KINDS: Mapping[str, str] = {
     "nail": "smooth nail",

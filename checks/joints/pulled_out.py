@@ -4,9 +4,7 @@ from math import inf, pi
 
 from ... import references, units
 from ...materials.fastener import Fastener
-from .driven import Driven, driving_rule
-from .joint_material import Stuff
-from .withdrawal import (
+from ..timber.nds.withdrawal import (
     HANDBOOK,
     kinds,
     least_head,
@@ -14,6 +12,8 @@ from .withdrawal import (
     pull_through,
     withdrawal,
 )
+from .driven import Driven, driving_rule
+from .joint_material import Stuff
 
 
 def at_its_point(fastener: Fastener, main: Stuff, holding: float) -> tuple[float, float | None]:

@@ -11,7 +11,7 @@ from ...joints.fastener_capacity import Capacity, as_known
 from ...joints.joint_material import Stuff
 from ...joints.printed_units import INCH
 from ...joints.pushed_sideways import threads_over_bearing
-from ...joints.withdrawal import least_head
+from ..nds.withdrawal import least_head
 from .axial import head_pull_through, nail_withdrawal, screw_withdrawal, under_washer
 from .lateral import embedment, in_a_row, is_large, johansen, under_plate, yield_moment
 from .stuff import Wood, design, en1995_number, strength_class, wood_of
