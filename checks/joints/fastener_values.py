@@ -7,10 +7,10 @@ from ... import references
 from ...materials import fasteners
 from ...materials import find as find_material
 from ...materials.fastener import Fastener
+from ..timber.nds.pulled_out import at_its_head, at_its_point
 from .driven import Driven, least_penetration
 from .joint_material import Stuff
 from .printed_units import INCH
-from .pulled_out import at_its_head, at_its_point
 from .pushed_sideways import yields
 
 SIDE_THICKNESS = 0.75 * INCH
