@@ -8,10 +8,10 @@ from ...materials import fasteners
 from ...materials import find as find_material
 from ...materials.fastener import Fastener
 from ..timber.nds.pulled_out import at_its_head, at_its_point
+from ..timber.nds.pushed_sideways import yields
 from .driven import Driven, least_penetration
 from .joint_material import Stuff
 from .printed_units import INCH
-from .pushed_sideways import yields
 
 SIDE_THICKNESS = 0.75 * INCH
 """The board that is fastened, where no other is asked for: 3/4 in."""

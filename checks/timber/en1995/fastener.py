@@ -10,7 +10,7 @@ from ...joints.driven import Driven, driving_rule, holding, lengths
 from ...joints.fastener_capacity import Capacity, as_known
 from ...joints.joint_material import Stuff
 from ...joints.printed_units import INCH
-from ...joints.pushed_sideways import threads_over_bearing
+from ..nds.pushed_sideways import threads_over_bearing
 from ..nds.withdrawal import least_head
 from .axial import head_pull_through, nail_withdrawal, screw_withdrawal, under_washer
 from .lateral import embedment, in_a_row, is_large, johansen, under_plate, yield_moment
