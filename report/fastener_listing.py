@@ -5,8 +5,8 @@ from typing import Any
 
 from .. import materials, references
 from ..checks.joints.crown import crown_factor
-from ..checks.joints.fastener_values import FastenerValue
 from ..checks.timber.nds import adjustments
+from ..checks.timber.nds.fastener_values import FastenerValue
 from ..checks.timber.nds.withdrawal import NDS
 from ..references import Row
 from .amounts import INCH, POUND_FORCE, Amounts

@@ -9,8 +9,8 @@ import numpy as np
 import pytest
 from printed import rows
 
-from yardfast.checks.joints.fastener_values import listing, value_of
 from yardfast.checks.timber.nds.dowel_bearing import ACROSS, dowel_bearing
+from yardfast.checks.timber.nds.fastener_values import listing, value_of
 from yardfast.checks.timber.nds.lateral import double_shear, main_bearing_length, single_shear
 from yardfast.materials import fasteners
 
