@@ -7,9 +7,9 @@ from math import inf, pi, sqrt
 from .... import references
 from ....materials.fastener import Fastener
 from ...joints.driven import Driven, driving_rule, holding, lengths
-from ...joints.fastener_capacity import Capacity, as_known
 from ...joints.joint_material import Stuff
 from ...joints.printed_units import INCH
+from ..nds.fastener_capacity import Capacity, as_known
 from ..nds.pushed_sideways import threads_over_bearing
 from ..nds.withdrawal import least_head
 from .axial import head_pull_through, nail_withdrawal, screw_withdrawal, under_washer

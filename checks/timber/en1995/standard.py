@@ -9,9 +9,9 @@ from ....materials.lumber import Lumber
 from ....materials.sheets import Sheet
 from ....references.table import weakest
 from ...joints.driven import Driven
-from ...joints.fastener_capacity import Capacity
 from ...members.adjusted import Adjusted
 from ..laws import Values
+from ..nds.fastener_capacity import Capacity
 from . import fastener as fasteners
 from . import members as sticks
 from . import panels

@@ -8,7 +8,6 @@ from sample_file import design as read_design
 from sample_file import site, the_fault
 
 from yardfast.checks.joints.driven import Driven
-from yardfast.checks.joints.fastener_capacity import capacity as by_nds
 from yardfast.checks.joints.joint_material import stuff_of
 from yardfast.checks.members.post_strength import post_strength
 from yardfast.checks.members.uprights import Section
@@ -16,6 +15,7 @@ from yardfast.checks.timber import books
 from yardfast.checks.timber.books import BOOKS, book_of, capacity, wind_over
 from yardfast.checks.timber.en1995.panels import strip_factor
 from yardfast.checks.timber.en1995.stuff import k_mod, wind_modified
+from yardfast.checks.timber.nds.fastener_capacity import capacity as by_nds
 from yardfast.loads.combinations import EN1995, TIMBER, level_of, resistance_basis, timber_of
 from yardfast.loads.site import Site
 from yardfast.materials import fasteners, sheets
