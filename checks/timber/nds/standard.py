@@ -8,12 +8,11 @@ from ....materials.fastener import Fastener
 from ....materials.lumber import Lumber
 from ....materials.sheets import Sheet
 from ...joints.driven import Driven
-from ...members import member_strength
 from ...members.adjusted import Adjusted
 from ...members.bending import both_ways_use
 from ...members.columns import column_stability, euler_stress, pressed_use
 from ..laws import Values
-from . import adjustments, fastener_capacity
+from . import adjustments, fastener_capacity, member_strength
 from .fastener_capacity import Capacity
 
 
