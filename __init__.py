@@ -41,19 +41,19 @@ _PLACES = {
     "check": "report.checking",
     "check_many": "report.catalogue",
     "embedment": "checks.anchoring.public_ground",
-    "lateral": "checks.joints.public",
+    "lateral": "checks.timber.nds.public",
     "read": "checks.inputs",
     "return_period": "loads.public_how_often",
     "size": "report.sizes",
     "velocity_pressure": "loads.public",
-    "withdrawal": "checks.joints.public",
+    "withdrawal": "checks.timber.nds.public",
 }
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from .checks.anchoring.public_ground import embedment
     from .checks.inputs import read
-    from .checks.joints.public import lateral, withdrawal
+    from .checks.timber.nds.public import lateral, withdrawal
     from .design.faults import DesignError, Fault
     from .design.model import Design
     from .loads.public import velocity_pressure

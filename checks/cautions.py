@@ -12,8 +12,8 @@ from ..loads.methods import standard_of
 from ..materials.fastener import Fastener
 from ..units import INCH, MPH
 from .examination import Examination
-from .joints.fastener_capacity import Capacity
 from .joints.fastener_room import needs_lead_holes
+from .timber.nds.fastener_capacity import Capacity
 
 PEOPLE_HEIGHT = 27 * INCH
 STRONG_WIND = 130.0 * MPH

@@ -16,8 +16,8 @@ from ..loads.methods import standard_of
 from ..materials.fastener import Fastener
 from .examination import Examination
 from .joints.driven import Driven
-from .joints.fastener_capacity import Capacity
 from .timber.books import values
+from .timber.nds.fastener_capacity import Capacity
 
 MEMORY = "memory"
 

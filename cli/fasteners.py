@@ -3,7 +3,7 @@
 from argparse import Namespace
 
 from .. import materials, units
-from ..checks.joints.fastener_values import FastenerValue, assigned_gravity, listing, value_of
+from ..checks.timber.nds.fastener_values import FastenerValue, assigned_gravity, listing, value_of
 from ..design.near_names import listed, meant
 from ..materials import fasteners
 from ..report import fastener_listing

@@ -75,7 +75,7 @@ def of_wood(found: Sequence[Compared]) -> str:
     )
     gives = [(one.timber, one.gives_way) for one in (other, own) if one.gives_way]
     if gives:
-        told = ", ".join(f"by {book} {clean(parts)} come loose" for book, parts in gives)
+        told = ", ".join(f"by {book} it comes loose at {clean(parts)}" for book, parts in gives)
         said = f"{books}: {told}, so that what the joints are asked cannot be compared."
     else:
         said = f"{books}: {_most_apart(own, other)}."

@@ -119,7 +119,8 @@ def sized_seam_object(examination: Examination, seam: "SeamFound") -> Mapping[st
 def _sized(examination: Examination, seam: "SeamFound") -> "SeamSizing":
     from ..checks.seams.seam_sizing import size_seam  # noqa: PLC0415 - only where seams are fastened
 
-    return size_seam(seam, steps_of(examination.design.units).width)
+    units = examination.design.units
+    return size_seam(seam, steps_of(units).width, units == "metric")
 
 
 def _lines(examination: Examination, seams: "Iterable[SeamFound]", amounts: Amounts) -> list[Line]:

@@ -4,10 +4,10 @@ from collections.abc import Sequence
 from typing import Any
 
 from .. import materials, references
-from ..checks import adjustments
 from ..checks.joints.crown import crown_factor
-from ..checks.joints.fastener_values import FastenerValue
-from ..checks.joints.withdrawal import NDS
+from ..checks.timber.nds import adjustments
+from ..checks.timber.nds.fastener_values import FastenerValue
+from ..checks.timber.nds.withdrawal import NDS
 from ..references import Row
 from .amounts import INCH, POUND_FORCE, Amounts
 from .lines import Line, wrapped

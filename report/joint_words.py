@@ -4,12 +4,12 @@ from collections.abc import Iterator
 from math import isfinite
 
 from ..checks.examination import Examination
-from ..checks.joints.fastener_capacity import Capacity
 from ..checks.joints.fastener_sets import BLOCKS
 from ..checks.joints.joint_check import JointFound
 from ..checks.joints.joint_sizing import JointSizing, size_joint
-from ..checks.joints.withdrawal import mean_over_allowable, mean_over_factor
 from ..checks.judging import Check
+from ..checks.timber.nds.fastener_capacity import Capacity
+from ..checks.timber.nds.withdrawal import mean_over_allowable, mean_over_factor
 from ..loads.combinations import factors_of_parts, resistance_basis
 from ..materials.fastener import Fastener
 from .amounts import Amounts

@@ -149,8 +149,9 @@ def member_assumptions(examination: Examination) -> Iterator[str]:
     boards = [one for one in judged if isinstance(one.stuff, Lumber) and one.role in _BOARDS]
     if boards:
         names = joined([one.name for one in boards])
+        widest = "140 mm" if examination.design.units == "metric" else "5 1/2 in"
         yield (
-            f"{_capital(names)}: boards no wider than 5 1/2 in, as strong as lumber of their grade "
+            f"{_capital(names)}: boards no wider than {widest}, as strong as lumber of their grade "
             "though thinner, along their longer side or, over beams and on roofs, from support to "
             "support; separate, so that one of them alone carries who stands on it."
         )

@@ -15,7 +15,7 @@ from .fastened_seams import seam_sizes
 from .joint_ways import joint_lines
 from .lines import WIDTH, Line, listed, wrapped
 from .posts_words import deeper
-from .sizing_words import amount, gusts, over, past_which_it_slides, why
+from .sizing_words import amount, gusts, over, past_which_it_slides, stiffeners, why
 from .tied_words import anchors_said, guys_said
 from .way_words import BUILD
 from .what_to_do import not_looked_at_row
@@ -199,4 +199,5 @@ def _how_it_bends(sizing: Sizing, remedy: Remedy) -> str:
     out = f"it stands out {amounts.length(found.overhang)}"
     if found.holds:
         return f"{out} and is stiff enough for that, wet"
-    return f"{out} and BENDS TOO FAR for one sheet: double it, or nail 2x4s beneath to its edge"
+    nailed = f"nail {stiffeners(amounts.metric)} beneath to its edge"
+    return f"{out} and BENDS TOO FAR for one sheet: double it, or {nailed}"

@@ -17,6 +17,11 @@ _FAILS = {
 _EVEN = {"base width": "", "ballast": "under ", "height": "only ", "wind": "in "}
 
 
+def stiffeners(metric: bool) -> str:
+    """Return what is nailed beneath a foot that bends too far, as lumber is sold."""
+    return "45x95 mm lumber" if metric else "2x4s"
+
+
 def amount(remedy: Remedy, amounts: Amounts, value: float | None) -> str:
     """Return an amount of a remedy as it is built."""
     value = value or 0.0
@@ -49,7 +54,7 @@ def why(before: Examination, remedy: Remedy) -> str:
             across = amount(remedy, amounts, remedy.utmost)
             return (
                 f"{across} across would do, but bends too far for one sheet: double it, or nail "
-                "2x4s beneath to its edge"
+                f"{stiffeners(amounts.metric)} beneath to its edge"
             )
         case Reason.FAILS_TIED:
             return f"they would hold it down, but held so it fails elsewhere ({remedy.governs})"

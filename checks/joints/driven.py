@@ -6,9 +6,9 @@ from math import cos, inf, radians
 
 from ... import references
 from ...materials.fastener import Fastener
-from ..nds_numbers import nds_number
+from ..timber.nds.nds_numbers import nds_number
+from ..timber.nds.withdrawal import holding_length
 from .joint_material import Stuff
-from .withdrawal import holding_length
 
 
 @dataclass(frozen=True)

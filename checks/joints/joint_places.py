@@ -12,8 +12,8 @@ from ...design.structure import Structure
 from ...statics.joint_table import JointRow
 from ...statics.meeting import Face, gap, meeting
 from ..timber.books import book_of, capacity
+from ..timber.nds.fastener_capacity import Capacity
 from .driven import Driven
-from .fastener_capacity import Capacity
 from .fastener_points import (
     OFF,
     laid_out,

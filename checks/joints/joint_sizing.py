@@ -89,6 +89,7 @@ class _Tried:
     ) -> None:
         self.joint = joint
         self.row = joint.row
+        self.metric = structure.design.units == "metric"
         self._structure = structure
         self._factors = factors
         self._basis = basis
@@ -174,7 +175,7 @@ def _more(tried: _Tried, enough: int | None) -> JointRemedy | None:
 def _larger(tried: _Tried) -> Iterator[JointRemedy]:
     """Return the next larger of the kind that holds in the same number."""
     before: JointFound | None = tried.joint
-    for fastener in larger(tried.row.fastener):
+    for fastener in larger(tried.row.fastener, tried.metric):
         if tried.holds(fastener, tried.row.count):
             found = tried.found(fastener, tried.row.count)
             assert found is not None
@@ -188,7 +189,7 @@ def _screws(tried: _Tried) -> JointRemedy | None:
     if tried.row.fastener.kind not in ("nail", "staple") or tried.row.toe_nailed:
         return None
     before: JointFound | None = None
-    for fastener in screws():
+    for fastener in screws(tried.metric):
         if tried.holds(fastener, tried.row.count):
             found = tried.found(fastener, tried.row.count)
             assert found is not None
@@ -208,16 +209,16 @@ def _step(row: JointRow) -> int:
 def _others(tried: _Tried) -> Iterator[JointRemedy | None]:
     """Return other fasteners in another number: larger ones, wood screws, else lag screws."""
     kind, row = tried.row.fastener.kind, tried.row
-    first = _another_number(tried, "larger", tuple(larger(row.fastener)))
+    first = _another_number(tried, "larger", tuple(larger(row.fastener, tried.metric)))
     yield first
     if kind == "bolt" or row.toe_nailed:
         return
     second = None
     if kind in ("nail", "staple"):
-        second = _another_number(tried, "screws", tuple(screws()))
+        second = _another_number(tried, "screws", tuple(screws(tried.metric)))
         yield second
     if first is None and second is None:
-        yield _another_number(tried, "lag screws", tuple(lag_screws()))
+        yield _another_number(tried, "lag screws", tuple(lag_screws(tried.metric)))
 
 
 def _another_number(tried: _Tried, kind: str, ladder: Sequence[Fastener]) -> JointRemedy | None:

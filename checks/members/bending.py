@@ -5,7 +5,7 @@ from numpy.typing import ArrayLike
 
 from ...design.shapes.shape import Array
 from ...loads.ranges import not_negative, positive
-from ..nds_numbers import nds_number
+from ..timber.nds.nds_numbers import nds_number
 
 
 def rectangle_modulus(width: ArrayLike, depth: ArrayLike) -> Array:

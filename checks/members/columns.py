@@ -9,7 +9,7 @@ from numpy.typing import ArrayLike
 from ... import references, units
 from ...design.shapes.shape import Array
 from ...loads.ranges import not_negative, positive
-from ..nds_numbers import nds_number
+from ..timber.nds.nds_numbers import nds_number
 
 
 @cache

@@ -20,10 +20,10 @@ from ..internal_forces import AS_READ, InternalForces
 from ..judging import Check, Kind
 from ..load_cases import Integers, LoadCases, greatest
 from ..timber.books import book_of, values
+from ..timber.nds.member_strength import STRENGTH
 from .columns import column_rule
 from .governs import UNITS, Used, as_column, used
 from .member_check import Member, NotJudged
-from .member_strength import STRENGTH
 from .post_strength import PostStrength, post_strength
 from .torsion import torsion_share, torsion_stress
 from .uprights import Section

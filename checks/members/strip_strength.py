@@ -15,9 +15,9 @@ from ...materials.metal import Metal
 from ...materials.plastic import Plastic
 from ...materials.sheets import Sheet
 from ..timber.books import adjusted, sheet_bending, sheet_rolling_shear, sheet_through
+from ..timber.nds.member_strength import metal_shear, metal_stress, sheet_stiffness
 from .bending import rectangle_inertia, rectangle_modulus
 from .member_check import NotJudged, Stuff
-from .member_strength import metal_shear, metal_stress, sheet_stiffness
 
 
 @dataclass(frozen=True, eq=False)

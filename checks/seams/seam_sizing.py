@@ -33,18 +33,18 @@ class SeamSizing:
     adds_cleats: bool
 
 
-def size_seam(seam: SeamFound, step: float) -> SeamSizing:
+def size_seam(seam: SeamFound, step: float, metric: bool = False) -> SeamSizing:
     """Return the ways to make a part's seams hold; none where they do.
 
-    Spacings are whole ``step`` m. Without cleats nothing counts: they are then put in, of a common
-    light wood.
+    Spacings are whole ``step`` m; larger fasteners are ``metric`` ones or sold by the inch. Without
+    cleats nothing counts: they are then put in, of a common light wood.
     """
     if seam.check.passes:
         return SeamSizing(seam, (), adds_cleats=False)
     adds = seam.row.cleat is None
     base = again(seam, replace(seam.row, cleat=CLEAT)) if adds else seam
     nearer = _nearer(base, step)
-    other = _other(base, step, None if nearer is None else base.row.spacing)
+    other = _other(base, step, None if nearer is None else base.row.spacing, metric)
     found = [remedy for remedy in (nearer, *other) if remedy is not None]
     return SeamSizing(seam, tuple(found), adds)
 
@@ -59,7 +59,7 @@ def _nearer(seam: SeamFound, step: float) -> SeamRemedy | None:
     return SeamRemedy("nearer", fits, None if before is None or before.check.passes else before)
 
 
-def _other(seam: SeamFound, step: float, least: float | None) -> Iterator[SeamRemedy]:
+def _other(seam: SeamFound, step: float, least: float | None, metric: bool) -> Iterator[SeamRemedy]:
     """Return the next larger fastener and the least screw that hold ``least`` m apart or more.
 
     Without ``least``, apart as they may be. None reaches farther into the cleat than a 2x2 is
@@ -67,9 +67,9 @@ def _other(seam: SeamFound, step: float, least: float | None) -> Iterator[SeamRe
     """
     now = seam.row.fastener
     reach = max(block_thickness(), seam.holds.penetration)
-    ladders = [("larger", larger(now))]
+    ladders = [("larger", larger(now, metric))]
     if now.kind in ("nail", "staple"):
-        ladders.append(("screws", screws()))
+        ladders.append(("screws", screws(metric)))
     for kind, ladder in ladders:
         before: SeamFound | None = None
         for fastener in ladder:

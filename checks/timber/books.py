@@ -16,12 +16,12 @@ from ...materials.fastener import Fastener
 from ...materials.lumber import Lumber
 from ...materials.sheets import Sheet
 from ..joints.driven import Driven
-from ..joints.fastener_capacity import Capacity
 from ..members.adjusted import Adjusted
 from ..members.member_check import Stuff
 from .en1995.standard import EN1995
 from .laws import StickLaw, Values
-from .nds import NDS
+from .nds.fastener_capacity import Capacity
+from .nds.standard import NDS
 
 
 class TimberBook(Protocol):

@@ -5,10 +5,10 @@ from collections.abc import Callable, Mapping
 from ... import references
 from ...materials import fasteners
 from ...units import INCH, POUND_FORCE, PSI
-from ..joints.dowel_bearing import dowel_bearing
-from ..joints.lateral import main_bearing_length, single_shear
-from ..joints.withdrawal import pull_through, withdrawal
 from ..seams.shear_flow import shear_flow
+from ..timber.nds.dowel_bearing import dowel_bearing
+from ..timber.nds.lateral import main_bearing_length, single_shear
+from ..timber.nds.withdrawal import pull_through, withdrawal
 
 
 def _withdrawal(kind: str, D_in: float, G: float) -> float:

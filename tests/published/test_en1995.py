@@ -12,7 +12,6 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from yardfast.checks.joints.combined import squares_use
-from yardfast.checks.joints.lateral import single_shear
 from yardfast.checks.timber.en1995.axial import (
     head_pull_through,
     nail_depth_factor,
@@ -27,6 +26,7 @@ from yardfast.checks.timber.en1995.members import (
     turning_factor,
 )
 from yardfast.checks.timber.en1995.stuff import find_class, k_mod
+from yardfast.checks.timber.nds.lateral import single_shear
 
 NMM2 = 1.0e6
 

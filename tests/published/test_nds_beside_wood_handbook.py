@@ -3,7 +3,7 @@
 import pytest
 
 from yardfast import references
-from yardfast.checks.joints.withdrawal import HANDBOOK, kinds, mean_withdrawal, withdrawal
+from yardfast.checks.timber.nds.withdrawal import HANDBOOK, kinds, mean_withdrawal, withdrawal
 from yardfast.materials.moisture import basic_gravity, gravity_at
 
 INCH = 0.0254

@@ -9,9 +9,9 @@ import numpy as np
 import pytest
 from printed import rows
 
-from yardfast.checks.joints.dowel_bearing import ACROSS, dowel_bearing
-from yardfast.checks.joints.fastener_values import listing, value_of
-from yardfast.checks.joints.lateral import double_shear, main_bearing_length, single_shear
+from yardfast.checks.timber.nds.dowel_bearing import ACROSS, dowel_bearing
+from yardfast.checks.timber.nds.fastener_values import listing, value_of
+from yardfast.checks.timber.nds.lateral import double_shear, main_bearing_length, single_shear
 from yardfast.materials import fasteners
 
 INCH = 0.0254

@@ -13,10 +13,10 @@ from printed import rows
 
 from yardfast import references
 from yardfast.checks.joints.driven import Driven
-from yardfast.checks.joints.fastener_capacity import capacity
 from yardfast.checks.joints.joint_material import stuff_of
-from yardfast.checks.joints.pulled_out import at_its_head, at_its_point
-from yardfast.checks.joints.pushed_sideways import threads_over_bearing, yields
+from yardfast.checks.timber.nds.fastener_capacity import capacity
+from yardfast.checks.timber.nds.pulled_out import at_its_head, at_its_point
+from yardfast.checks.timber.nds.pushed_sideways import threads_over_bearing, yields
 from yardfast.materials import fasteners
 
 INCH = 0.0254

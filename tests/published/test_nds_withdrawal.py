@@ -9,7 +9,7 @@ import numpy as np
 import pytest
 from printed import rows
 
-from yardfast.checks.joints.withdrawal import pull_through, withdrawal
+from yardfast.checks.timber.nds.withdrawal import pull_through, withdrawal
 
 INCH = 0.0254
 POUND_FORCE = 4.4482216152605

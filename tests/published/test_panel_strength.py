@@ -4,9 +4,9 @@ import numpy as np
 import pytest
 
 from yardfast.checks.members import walls
-from yardfast.checks.members.member_strength import sheet_bending
 from yardfast.checks.members.strip_strength import strip_strength
 from yardfast.checks.members.strips import carrying
+from yardfast.checks.timber.nds.member_strength import sheet_bending
 from yardfast.materials import lumber, plastic, sheets
 
 INCH, FOOT, POUND = 0.0254, 0.3048, 4.4482216152605

@@ -191,9 +191,10 @@ def test_fasteners_that_are_sold_have_a_size_in_the_geometry_tables(kind, table,
         if name == size
     ]
     assert len(across) == len(sizes) > 2
-    lengths = [float(row["value"]) for row in sold if row["measure"] == "length in inches"]
     assert across == sorted(set(across))
-    assert lengths == sorted(set(lengths))
+    for measure in ("length in inches", "length in mm"):
+        lengths = [float(row["value"]) for row in sold if row["measure"] == measure]
+        assert lengths == sorted(set(lengths))
 
 
 def _diameters(table):

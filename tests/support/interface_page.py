@@ -10,7 +10,7 @@ from functools import cached_property
 from pathlib import Path
 
 import yardfast as yf
-from yardfast.checks.joints.public import Lateral
+from yardfast.checks.timber.nds.public import Lateral
 from yardfast.report import result
 from yardfast.report.sizes import ResultRemedy
 

@@ -7,11 +7,11 @@ from math import inf, pi, sqrt
 from .... import references
 from ....materials.fastener import Fastener
 from ...joints.driven import Driven, driving_rule, holding, lengths
-from ...joints.fastener_capacity import Capacity, as_known
 from ...joints.joint_material import Stuff
 from ...joints.printed_units import INCH
-from ...joints.pushed_sideways import threads_over_bearing
-from ...joints.withdrawal import least_head
+from ..nds.fastener_capacity import Capacity, as_known
+from ..nds.pushed_sideways import threads_over_bearing
+from ..nds.withdrawal import least_head
 from .axial import head_pull_through, nail_withdrawal, screw_withdrawal, under_washer
 from .lateral import embedment, in_a_row, is_large, johansen, under_plate, yield_moment
 from .stuff import Wood, design, en1995_number, strength_class, wood_of
@@ -222,7 +222,7 @@ def _effective(one: _Driven) -> float:
 
 def _lying(one: _Driven) -> float:
     """Return what is left sideways of a fastener in end grain, slanting, or a staple's crown."""
-    from ... import adjustments  # noqa: PLC0415 - a rule of NDS that stands in for toe-nails
+    from ..nds import adjustments  # noqa: PLC0415 - a rule of NDS that stands in for toe-nails
 
     driven = one.driven
     if driven.toe_nailed:

@@ -9,15 +9,13 @@ from ....materials.lumber import Lumber
 from ....materials.sheets import Sheet
 from ....references.table import weakest
 from ...joints.driven import Driven
-from ...joints.fastener_capacity import Capacity
 from ...members.adjusted import Adjusted
 from ..laws import Values
+from ..nds.fastener_capacity import Capacity
 from . import fastener as fasteners
 from . import members as sticks
 from . import panels
-from .stuff import NORMAL, PERMANENT, WIND, k_mod
-
-_LASTS = {"normal": NORMAL, "permanent": PERMANENT}
+from .stuff import wind_over
 
 
 class _Sticks:
@@ -75,11 +73,8 @@ class _EN1995:
         return fasteners.capacity(fastener, driven, level, count, apart)
 
     def wind_over(self, load: str, level: str) -> float:
-        """Return k_mod of wind over that of the load, outdoors; of sheets it is the same."""
-        wind, other = k_mod("solid", WIND, False), k_mod("solid", _LASTS[load], False)
-        assert wind is not None
-        assert other is not None
-        return wind / other
+        """Return k_mod of wind over that of the load, of solid wood outdoors."""
+        return wind_over(load)
 
     def adjusted(
         self, lumber: Lumber, least: float, wide: float, length: float, level: str, between: bool

@@ -5,8 +5,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from yardfast.checks import adjustments
 from yardfast.checks.joints.combined import USE, nails_use, screws_use
+from yardfast.checks.timber.nds import adjustments
 
 
 @pytest.mark.parametrize(

@@ -6,10 +6,10 @@ import pytest
 
 from yardfast import units
 from yardfast.checks.joints.driven import Driven
-from yardfast.checks.joints.fastener_capacity import capacity
-from yardfast.checks.joints.fastener_values import SIDE_THICKNESS, listing, value_of
 from yardfast.checks.joints.joint_material import stuff_of
-from yardfast.checks.joints.public import lateral, withdrawal
+from yardfast.checks.timber.nds.fastener_capacity import capacity
+from yardfast.checks.timber.nds.fastener_values import SIDE_THICKNESS, listing, value_of
+from yardfast.checks.timber.nds.public import lateral, withdrawal
 from yardfast.materials import fasteners
 
 PRINTED = {"Im": 658, "Is": 235, "II": 219, "IIIm": 230, "IIIs": 105, "IV": 118}

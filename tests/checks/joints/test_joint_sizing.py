@@ -9,6 +9,8 @@ from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read, read_text
 from yardfast.checks.joints.fastener_room import least_apart
 from yardfast.checks.joints.joint_sizing import Why, size_joint
+from yardfast.checks.joints.larger_fasteners import lag_screws, larger, screws
+from yardfast.materials import fasteners
 
 NAILS = POST.replace("46 mph", "70 mph")
 
@@ -42,6 +44,29 @@ def test_each_holds_when_it_is_written_into_the_file(remedies, kind):
     check = check_with(remedy.fastener.name, remedy.count)
     assert check.passes
     assert check.utilization == pytest.approx(remedy.found.check.utilization, rel=1e-9)
+
+
+def test_a_metric_file_gets_metric_screws():
+    text = NAILS.replace("'imperial'", "'metric'") + joint("block", "plank", count=4)
+    ways = {one.kind: one for one in sized(text).remedies}
+    assert ways["screws"].fastener.name.endswith(" mm wood screw")
+
+
+@pytest.mark.parametrize("metric", [False, True])
+def test_ladders_of_fasteners_rise_in_the_units_of_the_file(metric):
+    unit = " mm" if metric else " in"
+    for ladder in (screws(metric), lag_screws(metric)):
+        tried = list(ladder)
+        assert len(tried) > 20
+        assert all(unit in one.name for one in tried)
+        sizes = [(one.diameter, one.length) for one in tried]
+        assert sizes == sorted(sizes)
+    for name in ("M10 bolt 150 mm", "3/8 bolt 6 in"):
+        now = fasteners.find(name)
+        thicker = list(larger(now, metric))
+        assert thicker
+        assert all(one.diameter > now.diameter and unit in one.name for one in thicker)
+        assert all(-1e-6 <= one.length - now.length < 0.01 for one in thicker)
 
 
 def test_the_next_smaller_number_fails(remedies):

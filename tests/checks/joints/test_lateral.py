@@ -6,8 +6,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy.optimize import brentq
 
-from yardfast.checks.joints.dowel_bearing import ACROSS, dowel_bearing
-from yardfast.checks.joints.lateral import (
+from yardfast.checks.timber.nds.dowel_bearing import ACROSS, dowel_bearing
+from yardfast.checks.timber.nds.lateral import (
     MODES,
     double_shear,
     main_bearing_length,

@@ -12,9 +12,9 @@ from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.checks.joints.crown import crown_factor
 from yardfast.checks.joints.driven import Driven, least_penetration
-from yardfast.checks.joints.fastener_capacity import capacity
 from yardfast.checks.joints.joint_material import stuff_of
 from yardfast.checks.joints.joint_sizing import size_joint
+from yardfast.checks.timber.nds.fastener_capacity import capacity
 from yardfast.materials import fasteners
 
 INCH, LBF = 0.0254, 4.4482216152605

@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from yardfast.checks.joints.withdrawal import (
+from yardfast.checks.timber.nds.withdrawal import (
     HANDBOOK,
     holding_length,
     kinds,

@@ -8,12 +8,14 @@ from sample_file import design as read_design
 from sample_file import site, the_fault
 
 from yardfast.checks.joints.driven import Driven
-from yardfast.checks.joints.fastener_capacity import capacity as by_nds
 from yardfast.checks.joints.joint_material import stuff_of
 from yardfast.checks.members.post_strength import post_strength
 from yardfast.checks.members.uprights import Section
 from yardfast.checks.timber import books
 from yardfast.checks.timber.books import BOOKS, book_of, capacity, wind_over
+from yardfast.checks.timber.en1995.panels import strip_factor
+from yardfast.checks.timber.en1995.stuff import k_mod, wind_modified
+from yardfast.checks.timber.nds.fastener_capacity import capacity as by_nds
 from yardfast.loads.combinations import EN1995, TIMBER, level_of, resistance_basis, timber_of
 from yardfast.loads.site import Site
 from yardfast.materials import fasteners, sheets
@@ -163,3 +165,27 @@ def test_what_lasts_is_only_on_the_load_by_the_european_book():
         once = post.use(*args, 2.0)
         longer = post.use(*(1.4 * each for each in args), 2.0, 1.4)
         assert longer == pytest.approx(1.4 * once)
+
+
+def test_what_stays_dry_counts_for_no_more_than_it_holds_for_long():
+    """Table 3.1, class 2: OSB/3 0.70 under wind, 0.30 for good; solid wood outdoors 1.4 apart."""
+    for stuff in ("solid", "plywood", "OSB"):
+        for load, lasts in (("permanent", "permanent"), ("normal", "medium-term")):
+            longer = k_mod(stuff, lasts, dry=True)
+            assert wind_modified(stuff, dry=True) <= longer * wind_over(load, EN) * (1.0 + 1e-12)
+    assert wind_modified("OSB", dry=True) == pytest.approx(0.30 * 1.4)
+    assert wind_modified("OSB", dry=False) is None
+    for stuff in ("solid", "plywood"):
+        assert wind_modified(stuff, dry=False) == pytest.approx(0.7)
+
+
+def test_narrow_strips_of_sheets_hold_less_without_a_jump():
+    """Judgement after C_s of the Panel Design Specification: a fifth less at 8 in than at 12."""
+    widths = np.linspace(0.05, 0.6, 1101)
+    found = strip_factor(widths)
+    assert found[0] == pytest.approx(0.8)
+    assert found[-1] == 1.0
+    assert np.all((np.diff(found) >= 0.0) & (np.diff(found) < 0.002))
+    sheet = sheets.find("softwood plywood", 0.018)
+    wide, narrow = books.sheet_bending(sheet, np.array([0.6, 0.1]), EN, across=False)
+    assert narrow == pytest.approx(0.8 * wide)

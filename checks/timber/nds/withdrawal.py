@@ -10,11 +10,11 @@ from functools import cache
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ... import references
-from ...design.shapes.shape import Array
-from ...loads.ranges import not_negative, positive
-from ..nds_numbers import nds_number
-from .printed_units import INCH, POUND_FORCE_PER_INCH, PSI
+from .... import references
+from ....design.shapes.shape import Array
+from ....loads.ranges import not_negative, positive
+from ...joints.printed_units import INCH, POUND_FORCE_PER_INCH, PSI
+from .nds_numbers import nds_number
 
 NDS = "NDS reference"
 HANDBOOK = "mean maximum"

@@ -3,13 +3,13 @@
 from dataclasses import dataclass
 from functools import cache
 
-from ... import references
-from ...materials import fasteners
-from ...materials import find as find_material
-from ...materials.fastener import Fastener
-from .driven import Driven, least_penetration
-from .joint_material import Stuff
-from .printed_units import INCH
+from .... import references
+from ....materials import fasteners
+from ....materials import find as find_material
+from ....materials.fastener import Fastener
+from ...joints.driven import Driven, least_penetration
+from ...joints.joint_material import Stuff
+from ...joints.printed_units import INCH
 from .pulled_out import at_its_head, at_its_point
 from .pushed_sideways import yields
 

@@ -6,7 +6,7 @@ Each factor multiplies the reference value: C_D, C_M, C_t, C_eg and C_tn. Loads 
 
 from functools import cache
 
-from .. import references
+from .... import references
 
 LOADS = ("withdrawal", "lateral", "pull-through")
 HOTTEST = 125.0

@@ -3,10 +3,10 @@
 from dataclasses import dataclass, replace
 from math import inf
 
-from ... import units
-from ...materials import fasteners
-from ...materials.fastener import Fastener
-from .driven import Driven, holding, least_penetration, lengths
+from .... import units
+from ....materials import fasteners
+from ....materials.fastener import Fastener
+from ...joints.driven import Driven, holding, least_penetration, lengths
 from .fastener_factors import head_factor, lateral_factor, under_wind, withdrawal_factor
 from .pulled_out import at_its_head, at_its_point, at_its_washer
 from .pushed_sideways import yields

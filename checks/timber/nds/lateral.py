@@ -10,11 +10,11 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from ...design.shapes.shape import Array
-from ...loads.ranges import not_negative, positive
-from ..nds_numbers import nds_number
+from ....design.shapes.shape import Array
+from ....loads.ranges import not_negative, positive
+from ...joints.printed_units import INCH
 from .dowel_bearing import from_quarter_inch
-from .printed_units import INCH
+from .nds_numbers import nds_number
 
 MODES = ("Im", "Is", "II", "IIIm", "IIIs", "IV")
 

@@ -3,19 +3,17 @@
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ...design.shapes.shape import Array
-from ...materials.fastener import Fastener
-from ...materials.lumber import Lumber
-from ...materials.sheets import Sheet
-from .. import adjustments
-from ..joints import fastener_capacity
-from ..joints.driven import Driven
-from ..joints.fastener_capacity import Capacity
-from ..members import member_strength
-from ..members.adjusted import Adjusted
-from ..members.bending import both_ways_use
-from ..members.columns import column_stability, euler_stress, pressed_use
-from .laws import Values
+from ....design.shapes.shape import Array
+from ....materials.fastener import Fastener
+from ....materials.lumber import Lumber
+from ....materials.sheets import Sheet
+from ...joints.driven import Driven
+from ...members.adjusted import Adjusted
+from ...members.bending import both_ways_use
+from ...members.columns import column_stability, euler_stress, pressed_use
+from ..laws import Values
+from . import adjustments, fastener_capacity, member_strength
+from .fastener_capacity import Capacity
 
 
 class _Sticks:

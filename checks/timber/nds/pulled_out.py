@@ -2,18 +2,11 @@
 
 from math import inf, pi
 
-from ... import references, units
-from ...materials.fastener import Fastener
-from .driven import Driven, driving_rule
-from .joint_material import Stuff
-from .withdrawal import (
-    HANDBOOK,
-    kinds,
-    least_head,
-    mean_withdrawal,
-    pull_through,
-    withdrawal,
-)
+from .... import references, units
+from ....materials.fastener import Fastener
+from ...joints.driven import Driven, driving_rule
+from ...joints.joint_material import Stuff
+from .withdrawal import HANDBOOK, kinds, least_head, mean_withdrawal, pull_through, withdrawal
 
 
 def at_its_point(fastener: Fastener, main: Stuff, holding: float) -> tuple[float, float | None]:

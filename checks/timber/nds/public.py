@@ -8,9 +8,9 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from ... import units
-from ...design.bounds import Bounds
-from ...loads.arguments import as_given, number, si, word
+from .... import units
+from ....design.bounds import Bounds
+from ....loads.arguments import as_given, number, si, word
 from . import withdrawal as pulling
 from .dowel_bearing import dowel_bearing
 from .lateral import MODES, single_shear

@@ -3,10 +3,10 @@
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from ...design.shapes.shape import Array
-from ...loads.ranges import not_negative, positive
-from ..nds_numbers import nds_number
-from .printed_units import INCH, PSI
+from ....design.shapes.shape import Array
+from ....loads.ranges import not_negative, positive
+from ...joints.printed_units import INCH, PSI
+from .nds_numbers import nds_number
 
 ACROSS = np.pi / 2.0
 """Load across the grain in rad: the weakest direction."""

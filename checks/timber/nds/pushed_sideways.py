@@ -2,12 +2,12 @@
 
 from math import pi
 
-from ... import references, units
-from ...materials.fastener import Fastener
-from ..nds_numbers import nds_number
+from .... import references, units
+from ....materials.fastener import Fastener
+from ...joints.driven import Driven, driving_rule
 from .dowel_bearing import dowel_bearing
-from .driven import Driven, driving_rule
 from .lateral import YieldLimits, main_bearing_length, single_shear
+from .nds_numbers import nds_number
 
 
 def yields(fastener: Fastener, driven: Driven, through: float, p: float) -> YieldLimits | None:

@@ -2,11 +2,11 @@
 
 from math import pi
 
-from ...materials.fastener import Fastener
-from .. import adjustments
-from .crown import crown_factor
+from ....materials.fastener import Fastener
+from ...joints.crown import crown_factor
+from ...joints.driven import Driven
+from . import adjustments
 from .dowel_bearing import from_quarter_inch
-from .driven import Driven
 
 WARMEST = 100.0
 """Degrees Fahrenheit that a yard piece is taken to stay below for long: C_t = 1."""

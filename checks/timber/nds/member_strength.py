@@ -8,16 +8,16 @@ from functools import cache
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ... import references, units
-from ...design.shapes.shape import Array
-from ...loads.combinations import level_of
-from ...loads.ranges import positive
-from ...materials.lumber import Lumber
-from ...materials.metal import Metal
-from ...materials.sheets import Sheet
-from .. import adjustments
-from .adjusted import Adjusted
-from .bending import beam_stability, buckling_stress, slenderness, slenderness_between
+from .... import references, units
+from ....design.shapes.shape import Array
+from ....loads.combinations import level_of
+from ....loads.ranges import positive
+from ....materials.lumber import Lumber
+from ....materials.metal import Metal
+from ....materials.sheets import Sheet
+from ...members.adjusted import Adjusted
+from ...members.bending import beam_stability, buckling_stress, slenderness, slenderness_between
+from . import adjustments
 
 STRENGTH = "strength"
 """The level at which factored loads are compared with resistances (LRFD); all others are ASD."""

@@ -1,0 +1,1 @@
+"""NDS, the National Design Specification for Wood Construction, as a book of timber."""
