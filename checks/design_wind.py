@@ -16,19 +16,28 @@ class DesignWind:
     """The site's wind on the structure along the azimuths (D,): unfactored, SI units.
 
     ``force`` and ``uplift`` in N and ``force_height`` in m are the method's own, Case A for signs,
-    the greatest for any gust up to the design's; ``area`` is the silhouette in m2, overlap once.
-    ``pressure`` in Pa is at the structure's top, without directionality. ``gust_factor`` (D,) and
-    ``directionality`` (bodies,) are what the method used.
+    the greatest for any gust up to the design's. ``pressure`` in Pa is at the structure's top,
+    without directionality. ``gust_factor`` (D,) and ``directionality`` (bodies,) are what the
+    method used.
     """
 
-    azimuths: Array
-    area: Array
+    exposed: Exposed
     force: Array
     force_height: Array
     uplift: Array
     pressure: float
     gust_factor: Array
     directionality: Array
+
+    @property
+    def azimuths(self) -> Array:
+        """Return the azimuths (D,) in degrees from which the wind comes."""
+        return self.exposed.azimuths
+
+    @property
+    def area(self) -> Array:
+        """Return the area (D,) in m2 of the silhouette, overlap once."""
+        return self.exposed.silhouette.area
 
 
 def design_wind(exposed: Exposed, method: Method) -> tuple[DesignWind, Actions]:
@@ -44,8 +53,7 @@ def design_wind(exposed: Exposed, method: Method) -> tuple[DesignWind, Actions]:
     greatest, every = plain.argmax(axis=0), np.arange(count)
     force, tilting = plain[greatest, every], tilts[greatest, every]
     wind = DesignWind(
-        azimuths=exposed.azimuths,
-        area=exposed.silhouette.area,
+        exposed=exposed,
         force=force,
         force_height=np.where(force > 0.0, tilting / np.where(force > 0.0, force, 1.0), 0.0),
         uplift=actions.uplift.max(axis=(0, 2)),

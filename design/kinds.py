@@ -35,10 +35,10 @@ def _choice(key: Key, value: object, to: Listener) -> str | None:
         mistyped(key, value, to)
         return None
     names = key.names()
-    return _name(key, value, f"one of {listed(names, value)}", to)
+    return _name(key, value, lambda: f"one of {listed(names, value)}", to)
 
 
-def _name(key: Key, value: str, expected: str, to: Listener) -> str | None:
+def _name(key: Key, value: str, expected: Callable[[], str], to: Listener) -> str | None:
     """Return the name that a word is, or that can only be meant by it; None with a fault."""
     names = key.names()
     found = same(value, names)
@@ -52,7 +52,7 @@ def _name(key: Key, value: str, expected: str, to: Listener) -> str | None:
     hint = answer or meant(value, names)
     near = first(hint)
     instead = Instead(quoted(near), sure(value, hint, names)) if near and near in names else None
-    to.fault(key.name, typed(value), expected, hint, instead)
+    to.fault(key.name, typed(value), expected(), hint, instead)
     return None
 
 
@@ -66,7 +66,7 @@ def _named_or_quantity(key: Key, value: object, to: Listener) -> str | float | N
     """Read a quantity that may also be given by a name."""
     if not isinstance(value, str) or not re.match(r"\s*[A-Za-z]", value):
         return read_quantity(key, value, to)
-    return _name(key, value, belongs(key, to.metric)[0], to)
+    return _name(key, value, lambda: belongs(key, to.metric)[0], to)
 
 
 def _choices(key: Key, value: object, to: Listener) -> frozenset[str] | None:

@@ -81,9 +81,7 @@ def _project(body: Body, hull: Hull, across: Array) -> Polygons:
             side = (body.origin[:2] @ across.T)[:, None] + hull.points[:, 0]
             up = np.broadcast_to(hull.points[:, 2] + body.origin[2], side.shape)
         else:
-            points = body.place(hull.points)
-            side = across @ points[:, :2].T
-            up = np.broadcast_to(points[:, 2], side.shape)
+            side, up = _level_by_level(body.place(hull.points), across)
         groups.append(np.stack([side, up], axis=-1))
     for disc in hull.discs:
         centre = body.place(np.asarray(disc.centre))
@@ -99,7 +97,25 @@ def _project(body: Body, hull: Hull, across: Array) -> Polygons:
         side = (across @ centre[:2])[:, None] + radius * np.cos(angles)
         up = np.broadcast_to(centre[2] + radius * np.sin(angles), side.shape)
         groups.append(np.stack([side, up], axis=-1))
+    if len(hull.spheres) == len(groups) == 1:
+        return plane.polygons(groups[0])  # corners all
     return plane.hulls(np.concatenate(groups, axis=1))
+
+
+def _level_by_level(points: Array, across: Array) -> tuple[Array, Array]:
+    """Return sides and heights (D, k) of the points (n, 3) that can be corners of an outline.
+
+    Of those on one level the outermost two.
+    """
+    side = across @ points[:, :2].T
+    levels, of = np.unique(points[:, 2], return_inverse=True)
+    if 2 * len(levels) >= len(points):
+        return side, np.broadcast_to(points[:, 2], side.shape)
+    order = np.argsort(of.reshape(-1), kind="stable")
+    starts = np.searchsorted(of.reshape(-1)[order], np.arange(len(levels)))
+    outer = [each.reduceat(side[:, order], starts, axis=1) for each in (np.minimum, np.maximum)]
+    side = np.concatenate(outer, axis=1)
+    return side, np.broadcast_to(np.tile(levels, 2), side.shape)
 
 
 def _leaning_circle(disc: Disc, body: Body, across: Array) -> Array:

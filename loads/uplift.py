@@ -160,10 +160,9 @@ def _surfaces(
                 lifted, its = closed_top(body, top, exposed, along, figures)
                 area[i] += lifted * share
                 moment[i] += its * share
-                for k, region in _windward_overhangs(structure, body, exposed, along):
-                    c = np.zeros(len(azimuths))
-                    c[k] = figures.beside(OVERHANG) * share
-                    add(i, region, c)
+                lifted, its = _windward_overhangs(structure, body, exposed, along)
+                area[i] += lifted * figures.beside(OVERHANG) * share
+                moment[i] += its * figures.beside(OVERHANG) * share
         for floor in vessel_floors(structure, i):
             add(i, floor, figures.beside(VESSEL_FLOOR))
         for outward, roof in _open_sides(structure, i):
@@ -294,18 +293,21 @@ def _between(none: float, full: float, value: Array) -> Array:
 
 def _windward_overhangs(
     structure: Structure, body: Body, exposed: BaseGeometry, along: Array
-) -> list[tuple[int, BaseGeometry]]:
-    """Return for each direction the overhang that lies straight upwind of the body beneath."""
+) -> tuple[Array, Array]:
+    """Return the overhang straight upwind of what is beneath: area (D,) in m2, moments (D, 2)."""
+    none = np.zeros(len(along)), np.zeros((len(along), 2))
     if isinstance(body.shape, Box) and body.shape.wall is not None:
-        return []
+        return none
     support = plane.union_of([top_plan(one) for one in body_beneath(structure, body)])
     overhang = exposed.difference(support)
     if overhang.is_empty or support.is_empty or overhang.area < 1e-6:
-        return []
+        return none
     corners = plane.ring_of(plane.hull(np.vstack(plane.outlines_of(support))))
     upwind = corners - reach_of(exposed) * along[:, None]
     swept = plane.hulls(np.concatenate([np.broadcast_to(corners, upwind.shape), upwind], axis=1))
-    return list(enumerate(plane.intersection(swept, overhang)))
+    windward = plane.intersection(swept, overhang)
+    area = plane.area(windward)
+    return area, area[:, None] * plane.centroids(windward)
 
 
 def _open_sides(structure: Structure, i: int) -> list[tuple[Array, BaseGeometry]]:
