@@ -1,51 +1,32 @@
 """The whole examination of a design: structure, wind, checks, limits and remedies in one result."""
 
 from dataclasses import dataclass
-from functools import cached_property, partial
+from functools import cached_property
 
-from ..design.faults import DesignError, Fault
 from ..design.model import Design
-from ..design.structure import Structure
-from ..loads.actions import Actions
 from ..loads.combinations import Factors
-from ..loads.exposed import Exposed
-from ..loads.site import Site
 from ..statics.footings import HoldDown
 from ..statics.graph import Graph
 from ..statics.look_again import LookAgain
 from .anchoring.added_weight import Added, added_weight
 from .anchoring.anchor_choice import AnchorChoice, Loaded, choose_anchors
-from .anchoring.anchored import check_tied, hold_of, sideways_held
-from .anchoring.embedded_posts import (
-    Posts,
-    check_ends,
-    check_posts,
-    check_pull_out,
-    posts_of,
-)
 from .anchoring.held import Held, held_by
-from .bearing import check_bearing
-from .borne import Borne
-from .design_wind import DesignWind, design_wind
-from .given_loads import Level, check_given_loads
+from .as_one import AsOne, as_one
+from .design_wind import design_wind
+from .given_loads import check_given_loads
 from .internal_forces import InternalForces, internal_forces
 from .joints.joint_check import JointFound
 from .joints.spacing import SpacingFound
 from .joints.ties import fastened
 from .judging import Check, Kind
-from .limits import Limits, limits
 from .load_cases import MINIMUM, LoadCases
-from .loose import Loose, check_loose
+from .loose import check_loose
 from .members.all_members import worst_of_each
 from .members.member_check import Members
-from .overturning import Hold, check_overturning
-from .people import check_climb, check_push, check_push_on_posts
 from .point_loads import PointLoads
 from .remedies import NOTHING_TO_HOLD, Remedies, remedies
 from .seams.held_together import rooms_judged
 from .situation import Situation, situation_of
-from .sliding import check_sliding
-from .standing import Standing
 from .strength import Strength, strength_of, worse_of
 
 TYPE_CHECKING = False
@@ -61,7 +42,7 @@ _BY_WIND = (Kind.OVERTURNING, Kind.SLIDING, Kind.EMBEDMENT, Kind.PULL_OUT)
 
 
 @dataclass(frozen=True, eq=False)
-class Examination:
+class Examination(AsOne):
     """Everything that was found of a design, in SI units; no text for people.
 
     ``free`` are overturning and sliding without anchors, None where ``posts`` in the ground carry
@@ -70,14 +51,6 @@ class Examination:
     ``ways`` are what was found of its joints and sticks by each way in which it may stand.
     """
 
-    at: Situation
-    design: Design
-    site: Site
-    structure: Structure
-    checks: tuple[Check, ...]
-    free: tuple[Check, Check] | None
-    posts: Posts | None
-    held: Held
     members: Members
     joints: tuple[JointFound, ...]
     spacings: tuple[SpacingFound, ...]
@@ -86,50 +59,9 @@ class Examination:
     equilibrium_error: float = 0.0
 
     @property
-    def exposed(self) -> Exposed:
-        """Return what it offers the wind."""
-        return self.at.exposed
-
-    @property
-    def standing(self) -> Standing:
-        """Return how it stands on the ground."""
-        return self.at.standing
-
-    @property
-    def factors(self) -> Factors:
-        """Return the load factors for the whole."""
-        return self.at.factors
-
-    @property
-    def wind(self) -> DesignWind:
-        """Return the site's wind on it, unfactored."""
-        return self.at.wind
-
-    @property
-    def actions(self) -> Actions:
-        """Return all actions (Q, D, C) of the site's wind on it."""
-        return self.at.actions
-
-    @property
-    def loose(self) -> tuple[Loose, ...]:
-        """Return the parts that only stand on it."""
-        return self.at.loose
-
-    @property
-    def loads(self) -> tuple[Borne, ...]:
-        """Return the loads that the design names."""
-        return self.at.loads
-
-    @property
     def fastened_seams(self) -> "tuple[SeamFound, ...]":
         """Return the seams of which the file says how they are fastened, judged."""
         return self.at.seams
-
-    @cached_property
-    def limits(self) -> Limits:
-        """Return the gusts in which it tips and slides as it stands."""
-        loose = tuple(zip(self.loose, self.at.loose_exposed, strict=True))
-        return limits(self.standing, self.exposed, self.site, loose, self.posts)
 
     @cached_property
     def remedies(self) -> Remedies:
@@ -165,29 +97,6 @@ class Examination:
     def without_added(self) -> "Examination | None":
         """Return what is found of it without that weight; None where none was added."""
         return None if self.added is None else examine(self.added.without)
-
-    @property
-    def overturning(self) -> Check:
-        """Return the check against overturning without anchors. ValueError: posts carry it."""
-        return self._free()[0]
-
-    @property
-    def sliding(self) -> Check:
-        """Return the check against sliding without anchors. ValueError: posts carry it."""
-        return self._free()[1]
-
-    def _free(self) -> tuple[Check, Check]:
-        if self.free is None:
-            raise ValueError("free: posts in the ground carry it")
-        return self.free
-
-    @property
-    def needs_anchors(self) -> bool:
-        """Return whether it tips or slides as it stands, or its posts in the ground give way."""
-        if self.free is None:
-            carried = [c for c in self.checks if c.kind in (Kind.EMBEDMENT, Kind.PULL_OUT)]
-            return any(not check.passes for check in carried)
-        return not all(check.passes for check in self.free)
 
     @property
     def minimum_governs(self) -> bool:
@@ -245,7 +154,7 @@ def examine_in(at: Situation, design: Design, before: Examination | None = None)
     found of it held otherwise or with other weight on it: what stays the same is not judged again.
     """
     held = held_by(design, at.structure, at.standing.ground)
-    whole = _whole(at, held, design)
+    whole = as_one(at, held, design)
     parts = _held_together(at, held, () if before is None else before.ways)
     loose = check_loose(at.loose, at.loose_actions, at.factors, at.loads, at.people)
     stands = all(check.passes for check in (*whole.checks, *loose) if check.kind in _BY_WIND)
@@ -259,75 +168,17 @@ def examine_in(at: Situation, design: Design, before: Examination | None = None)
     return Examination(
         at=at,
         design=design,
-        site=at.site,
-        structure=at.structure,
         checks=tuple(checks),
         free=whole.free,
         posts=whole.posts,
         held=held,
+        tied=whole.tied,
         members=parts.members,
         joints=parts.joints,
         spacings=parts.rooms,
         look_again=at.look_again,
         ways=parts.ways,
         equilibrium_error=parts.error,
-    )
-
-
-@dataclass(frozen=True, eq=False)
-class _Whole:
-    """What was found of a piece as one body: checks of wind and people, and what holds it."""
-
-    checks: tuple[Check, ...]
-    free: tuple[Check, Check] | None
-    posts: Posts | None
-    tied: tuple[Hold, Level] | None
-
-
-def _whole(at: Situation, held: Held, design: Design) -> _Whole:
-    posts = posts_of(at.structure, at.standing.ground)
-    if posts is not None:
-        if held:
-            raise DesignError((_both(design),))
-        return _on_posts(at, posts)
-    standing, actions, used = at.standing, at.actions, at.factors
-    free = check_overturning(standing, actions, used), check_sliding(standing, actions, used)
-    tied: tuple[Hold, Level] | None = None
-    hold: Hold | None = None
-    if held:
-        hold = hold_of(held, standing, used)
-        tied = hold, partial(sideways_held, held, used)
-        checks = check_tied(held, standing, actions, used)
-    else:
-        checks = [*free, check_bearing(standing, actions, used)]
-    people = (
-        check_push(standing, used, at.site.people, hold),
-        check_climb(standing, used, at.site.people, hold),
-    )
-    checks += [check for check in people if check is not None]
-    return _Whole(tuple(checks), free, None, tied)
-
-
-def _on_posts(at: Situation, posts: Posts) -> _Whole:
-    structure, ground, used = at.structure, at.standing.ground, at.factors
-    checks = check_posts(posts, structure, at.actions, used)
-    checks.append(check_ends(posts, structure, ground, used))
-    if at.actions.uplift.any():
-        checks.append(check_pull_out(posts, structure, at.actions, used))
-    push = check_push_on_posts(posts, structure, used, at.site.people)
-    checks += [] if push is None else [push]
-    return _Whole(tuple(checks), None, posts, None)
-
-
-def _both(design: Design) -> Fault:
-    return Fault(
-        design.file,
-        None,
-        "anchors and guys",
-        None,
-        "anchors or guys beside posts in the ground",
-        "one of the two: how they share the wind is not known",
-        "leave out 'embed', or the anchors and guys",
     )
 
 

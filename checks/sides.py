@@ -6,7 +6,7 @@ import numpy as np
 
 from ..design.shapes.shape import Array
 from ..loads.directions import edge_normals
-from .examination import Examination
+from .as_one import AsOne
 
 _ROUND_CORNERS = 24
 _NEAR_DEG = 12.0
@@ -73,7 +73,7 @@ def foot_of(footprint: Array) -> Foot:
     return Foot.RECTANGLE if len(footprint) == 4 else Foot.UNEVEN
 
 
-def goes_over(examination: Examination, toward_deg: float) -> Over:
+def goes_over(examination: AsOne, toward_deg: float) -> Over:
     """Return over what a piece goes, turning over toward a bearing."""
     footprint = examination.structure.footprint
     foot = foot_of(footprint)
@@ -89,7 +89,7 @@ def goes_over(examination: Examination, toward_deg: float) -> Over:
     return Over.ANY_SIDE if foot is not Foot.UNEVEN and alike else Over.QUARTER
 
 
-def meets(examination: Examination, from_deg: float) -> Meets:
+def meets(examination: AsOne, from_deg: float) -> Meets:
     """Return how a wind from a bearing meets the foot."""
     footprint = examination.structure.footprint
     foot = foot_of(footprint)
@@ -108,7 +108,7 @@ def meets(examination: Examination, from_deg: float) -> Meets:
     return Meets.CORNER if near <= _NEAR_DEG else Meets.ASLANT
 
 
-def quarter_of(examination: Examination, bearing: float) -> str:
+def quarter_of(examination: AsOne, bearing: float) -> str:
     """Return the quarter of the piece, as the file has it before its last turn, at a bearing."""
     own = bearing + np.degrees(examination.design.turn)
     return QUARTERS[int(((own + 22.5) % 360.0) // 45.0)]
@@ -133,7 +133,7 @@ def _apart(bearings: Array, bearing: float) -> Array:
     return np.abs((bearings - bearing + 180.0) % 360.0 - 180.0)
 
 
-def _same_every_way(examination: Examination) -> bool:
+def _same_every_way(examination: AsOne) -> bool:
     """Return whether weight and wind are alike toward every side of the foot."""
     structure, wind = examination.structure, examination.wind
     footprint = structure.footprint

@@ -1,17 +1,20 @@
 """The answer to a text: its fields, what is wrong with it, or what is found and drawn of it."""
 
 from collections import OrderedDict
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
+from contextlib import suppress
 from dataclasses import asdict
-from typing import Any
+from typing import Any, TypeVar
 
-from ..checks.examination import Examination, examine
+from ..checks.as_one import AsOne, stands_as_one
+from ..checks.examination import Examination, examine_in
 from ..checks.inputs import read_text, scanned
+from ..checks.situation import situation_of
 from ..design.faults import DesignError, Fault
 from ..design.model import Design
 from ..report import window_messages as messages
 from ..report.faults import clean, fault_said
-from ..report.glance import Glance, glance
+from ..report.glance import Glance, glance, numbers
 from ..report.gust_strip import gust_strip
 from ..report.page_views import views
 from . import markup
@@ -23,6 +26,8 @@ _KEPT = 8
 """So many examinations are kept: the saved design's, and those that undo goes back to."""
 
 Answer = dict[str, Any]
+K = TypeVar("K")
+V = TypeVar("V")
 
 
 class Answers:
@@ -30,51 +35,96 @@ class Answers:
 
     def __init__(self) -> None:
         self._found: OrderedDict[tuple[str, str], Examination] = OrderedDict()
+        self._stand: OrderedDict[tuple[str, str], AsOne] = OrderedDict()
 
     def examined(self, text: str, file: str) -> Examination:
         """Return what is found of a text. DesignError with all that is wrong with it."""
-        known = self._found.pop((text, file), None)
-        found = known or examine(read(text, file))
-        self._found[text, file] = found
-        while len(self._found) > _KEPT:
-            self._found.popitem(last=False)
-        return found
 
-    def answer(self, text: str, file: str, saved: str) -> Answer:
-        """Return what the page shows of a text; ``saved`` is that of the file as it is saved."""
+        def work() -> Examination:
+            at = self.standing(text, file).at
+            return examine_in(at, at.design)
+
+        return _kept(self._found, (text, file), work)
+
+    def standing(self, text: str, file: str) -> AsOne:
+        """Return what is found of a text as one body, which is soon done. DesignError."""
+        found = self._found.get((text, file))
+        if found is not None:
+            return found
+        return _kept(
+            self._stand, (text, file), lambda: stands_as_one(situation_of(read(text, file)))
+        )
+
+    def first(self, text: str, file: str, saved: str) -> Answer:
+        """Return what is soon known of a text: drawing, gusts and numbers, or what is wrong.
+
+        ``saved`` is the text of the file as it is saved.
+        """
         try:
-            found = self.examined(text, file)
-            seen = self._seen(text, found, saved, self._saved(text, file, saved))
+            found = self.standing(text, file)
+            seen = self._first_seen(text, found, saved, self._saved(text, file, saved))
             faults: Sequence[Fault] = ()
         except DesignError as wrong:
             seen, faults = None, wrong.faults
         return {"text": text, "groups": _groups(text), "faults": told(text, faults), "seen": seen}
 
-    def _saved(self, text: str, file: str, saved: str) -> Examination | None:
+    def answer(self, text: str, file: str, saved: str) -> Answer:
+        """Return all that the page shows of a text."""
+        found = self.first(text, file, saved)
+        return {**found, **self.rest(text, file, saved)} if found["seen"] else found
+
+    def rest(self, text: str, file: str, saved: str) -> Answer:
+        """Return what is known of a text once its parts are judged, with the whole first part."""
+        try:
+            found = self.examined(text, file)
+            was = self._saved(text, file, saved)
+            before = None if was is None else glance(self.examined(saved, file))
+            seen = {
+                **self._first_seen(text, found, saved, was),
+                "unheld": "" if found.needs_anchors else messages.WAYS_NONE,
+                **_told(glance(found), before),
+            }
+        except DesignError as wrong:
+            return {"faults": told(text, wrong.faults), "seen": None}
+        return {"seen": seen}
+
+    def _saved(self, text: str, file: str, saved: str) -> AsOne | None:
         """Return what is found of the saved design, where it differs and is right."""
         if saved in ("", text):
             return None
         try:
-            return self.examined(saved, file)
+            return self.standing(saved, file)
         except DesignError:
             return None
 
-    def _seen(self, text: str, found: Examination, saved: str, was: Examination | None) -> Answer:
+    def _first_seen(self, text: str, found: AsOne, saved: str, was: AsOne | None) -> Answer:
         drawn = views(found, None if was is None else was.structure)
-        first = leading(found.structure)
-        now, before = glance(found), None if was is None else glance(was)
+        before, first = None if was is None else numbers(was), leading(found.structure)
         return {
+            "name": found.design.name,
             "front": drawn.front,
             "plan": drawn.plan,
             "scale": drawn.scale,
             "strip": gust_strip(found),
+            "numbers": markup.numbers(numbers(found), before),
             "leading": first,
             "weightless": not any(name.endswith(".mass") for name in first),
-            "unheld": "" if found.needs_anchors else messages.WAYS_NONE,
             "compared": was is not None,
-            "was": [] if before is None else _was(text, saved),
-            **_told(now, before),
+            "was": [] if was is None else _was(text, saved),
         }
+
+
+def _kept(known: OrderedDict[K, V], key: K, work: Callable[[], V]) -> V:
+    """Return what is known of a key, worked out where it is not; the oldest of many is dropped."""
+    found = known.get(key)
+    if found is None:
+        found = known[key] = work()
+    with suppress(KeyError):  # another thread may have dropped it meanwhile
+        known.move_to_end(key)
+    while len(known) > _KEPT:
+        with suppress(KeyError):
+            known.popitem(last=False)
+    return found
 
 
 def read(text: str, file: str) -> Design:
@@ -86,12 +136,10 @@ def read(text: str, file: str) -> Design:
 
 def _told(now: Glance, before: Glance | None) -> Answer:
     return {
-        "name": now.name,
         "size": now.size,
         "spoken": f"{now.word}: {now.said}",
         "verdict": markup.verdict(now, before),
         "rest": markup.rows(now.rest),
-        "numbers": markup.numbers(now.numbers, None if before is None else before.numbers),
         "cautions": markup.listed(now.cautions),
         "not_checked": markup.listed(now.not_checked),
     }

@@ -1,6 +1,7 @@
 """What the server answers: the page, its files, and what is asked of a text."""
 
 import json
+from asyncio import sleep
 from collections.abc import AsyncIterator, Callable, Mapping
 from dataclasses import dataclass
 from functools import partial
@@ -38,6 +39,8 @@ from .worker import Worker
 STATIC = Path(__file__).parent / "static"
 TYPES = {".css": "text/css", ".js": "text/javascript", ".svg": "image/svg+xml"}
 _LONGEST_KIND = 40
+_REST = 0.08
+"""Seconds before the rest is worked out: while a tape is moved only what is soon known is."""
 
 
 class WrongError(Exception):
@@ -46,13 +49,17 @@ class WrongError(Exception):
 
 @dataclass(frozen=True)
 class Page:
-    """One page: the file that it is of, and what works things out for it."""
+    """One page: the file that it is of, and what works things out for it.
+
+    ``quick`` answers what is soon known while ``worker`` is at the rest.
+    """
 
     opened: Opened
     commands: Commands
     answers: Answers
     ways: Ways
     worker: Worker
+    quick: Worker
 
     async def begin(self, _: Request) -> Response:
         """Return the page with its first drawing."""
@@ -90,14 +97,27 @@ class Page:
         return Response(file.read_bytes(), media_type=TYPES[file.suffix])
 
     async def look(self, request: Request) -> Response:
-        """Answer a text, changed as is asked for."""
+        """Answer a text, changed as is asked for: a line of what is soon known, one of the rest."""
         sent = await _sent(request)
         text, saved = _text(sent, "text"), _text(sent, "saved")
 
-        def work() -> Answer:
-            return self.answers.answer(self._changed(text, sent), self.opened.name, saved)
+        name = self.opened.name
 
-        return JSONResponse(await self.worker.do(work))
+        def work() -> Answer:
+            return self.answers.first(self._changed(text, sent), name, saved)
+
+        heavy = isinstance(sent.get("way"), str)
+        first = await (self.worker if heavy else self.quick).do(work)
+
+        async def lines() -> AsyncIterator[str]:
+            yield json.dumps(first) + "\n"
+            await sleep(_REST)
+            if first["seen"] is None or await request.is_disconnected():
+                return
+            rest = partial(self.answers.rest, first["text"], name, saved)
+            yield json.dumps(await self.worker.do(rest)) + "\n"
+
+        return StreamingResponse(lines(), media_type="application/x-ndjson")
 
     def _changed(self, text: str, sent: Mapping[str, Any]) -> str:
         """Return the text with what is asked for changed in it."""

@@ -3,7 +3,7 @@
 import tomllib
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from typing import Any, cast
 
 from .. import units
@@ -22,6 +22,9 @@ IN_THE_TEXT = frozenset({"outline", "outlines", "map", "choices"})
 
 RULED = frozenset({"length", "mass", "speed"})
 """Kinds of values that have a rule to slide along."""
+
+_KEPT = 4
+"""Fields of so many texts are kept: of one as it is, before, and saved."""
 
 
 @dataclass(frozen=True)
@@ -59,6 +62,7 @@ def field_id(spot: Spot) -> str:
     return f"{spot.table}.{spot.number}.{spot.key or ''}"
 
 
+@lru_cache(maxsize=_KEPT)
 def fields_of(text: str) -> tuple[Group, ...]:
     """Return the fields of a text, table by table in its order."""
     look = scanned(text)

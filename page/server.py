@@ -70,7 +70,7 @@ def serve(
     """Print the address, then answer until it is interrupted."""
     token = secrets.token_urlsafe(_TOKEN)
     address = f"http://{where.address}/{token}/"
-    page = Page(opened, commands, Answers(), Ways(commands), Worker())
+    page = Page(opened, commands, Answers(), Ways(commands), Worker(), Worker())
     app = Guard(application(page, token), token, where.hosts)
     print(address, flush=True)
     for each in says:

@@ -6,7 +6,7 @@ import numpy as np
 from shapely import LineString, MultiLineString
 from shapely.geometry.base import BaseGeometry
 
-from ..checks.examination import Examination
+from ..checks.as_one import AsOne
 from ..design import plane
 from ..design.structure import Structure
 from .amounts import Amounts
@@ -33,7 +33,7 @@ class Elevation:
     ``before`` is the piece as it was, of which a faint outline is drawn.
     """
 
-    def __init__(self, examination: Examination, before: Structure | None = None) -> None:
+    def __init__(self, examination: AsOne, before: Structure | None = None) -> None:
         self.examination = examination
         self.before = before
         self.amounts = Amounts(examination.design.units == "metric")

@@ -8,6 +8,7 @@ import numpy as np
 from shapely import affinity
 from shapely.geometry.base import BaseGeometry
 
+from ..checks.as_one import AsOne
 from ..checks.examination import Examination
 from ..design import plane
 from ..design.placing import about_z
@@ -37,7 +38,7 @@ class Plan:
     ``before`` is the piece as it was, of which a faint outline is drawn.
     """
 
-    def __init__(self, examination: Examination, before: Structure | None = None) -> None:
+    def __init__(self, examination: AsOne, before: Structure | None = None) -> None:
         self.examination = examination
         self.before = before
         self.amounts = Amounts(examination.design.units == "metric")
@@ -76,9 +77,14 @@ class Plan:
 
     @cached_property
     def suggested(self) -> Array:
-        """Return where anchors are proposed (n, 2) in m; none where it has or needs none."""
+        """Return where anchors are proposed (n, 2) in m; none where it has or needs none.
+
+        Of a piece of which no more is known than how it stands as one body none are.
+        """
         found = self.examination
-        return np.empty((0, 2)) if found.held else set_out(found).anchors
+        if found.held or not isinstance(found, Examination):
+            return np.empty((0, 2))
+        return set_out(found).anchors
 
     @cached_property
     def guys(self) -> list[tuple[Array, Array]]:
@@ -92,12 +98,12 @@ class Plan:
     @property
     def size(self) -> tuple[float, float]:
         """Return how wide and deep the piece with all that holds it is, in m."""
-        low, high = self._window()
+        low, high = self._window
         return float(high[0] - low[0]), float(high[1] - low[1])
 
     def paper(self, scale: Scale) -> Paper:
         """Return the plan to a scale; what its marks mean stands in `legend`."""
-        low, high = self._window()
+        low, high = self._window
         mm = scale.mm
         wind, out = self._wind_outside(low, high, mm)
         words = [self.amounts.length(float(s)) for s in np.ptp(self.foot, axis=0)]
@@ -171,6 +177,7 @@ class Plan:
         """Return site points (…, 2) in the axes of the design's file."""
         return on_site @ self._back.T
 
+    @cached_property
     def _window(self) -> tuple[Array, Array]:
         drawn = [*(one.area for one in self.seen), self.was]
         areas = [plane.coordinates(area) for area in drawn if not area.is_empty]

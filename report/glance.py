@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from ..checks.as_one import AsOne
 from ..checks.examination import Examination
 from ..checks.limits import GREATEST_GUST
 from . import window_messages as messages
@@ -63,18 +64,18 @@ def glance(found: Examination) -> Glance:
     )
 
 
-def numbers(found: Examination) -> tuple[Number, ...]:
+def numbers(found: AsOne) -> tuple[Number, ...]:
     """Return the numbers by which one size is compared with another."""
     amounts = Amounts(found.design.units == "metric")
-    untied, structure = found.verdict.untied, found.structure
+    limits, structure = found.limits, found.structure
     foot = structure.footprint
     values = {
-        "act": untied.act,
-        "slides": untied.slides,
-        "tips": untied.tips,
+        "act": limits.act,
+        "slides": limits.forecast_sliding,
+        "tips": limits.forecast_tipping,
     }
     texts = {key: _gust(gust, amounts, act=key == "act") for key, gust in values.items()}
-    texts["push"] = amounts.force(untied.push, "down") if untied.push > 0.0 else ""
+    texts["push"] = amounts.force(limits.push, "down") if limits.push > 0.0 else ""
     texts["weight"] = amounts.mass(structure.mass("typical"))
     texts["height"] = amounts.length(structure.height)
     if len(foot):

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from ..checks.examination import Examination
+from ..checks.as_one import AsOne
 from ..checks.judging import Check, Kind
 from ..design.shapes.shape import Array
 
@@ -39,7 +39,7 @@ class Governing:
         return self.pivot - float(self.toward @ self.balance[:2])
 
 
-def governing(examination: Examination) -> Governing:
+def governing(examination: AsOne) -> Governing:
     """Return what decides tipping of the piece without anchors, or its posts' hold."""
     planted = examination.free is None
     check = _of_posts(examination) if planted else examination.overturning
@@ -69,7 +69,7 @@ def governing(examination: Examination) -> Governing:
     )
 
 
-def _of_posts(examination: Examination) -> Check:
+def _of_posts(examination: AsOne) -> Check:
     """Return the check of the post that is used most."""
     found = [check for check in examination.checks if check.kind is Kind.EMBEDMENT]
     return max(found, key=lambda check: check.rank)

@@ -6,7 +6,7 @@ Drawn in shares of its width, so that letters stay as large on a narrow screen.
 from dataclasses import dataclass
 from html import escape
 
-from ..checks.examination import Examination
+from ..checks.as_one import AsOne
 from ..checks.limits import GREATEST_GUST
 from . import window_messages as messages
 from .amounts import Amounts
@@ -34,13 +34,13 @@ class Mark:
     gust: float | None
 
 
-def marks(found: Examination) -> tuple[Mark, ...]:
+def marks(found: AsOne) -> tuple[Mark, ...]:
     """Return the four marks of a piece as it stands without anchors and guys."""
-    untied = found.verdict.untied
+    limits = found.limits
     gusts = {
-        "act": untied.act,
-        "slides": untied.slides,
-        "tips": untied.tips,
+        "act": limits.act,
+        "slides": limits.forecast_sliding,
+        "tips": limits.forecast_tipping,
         "asked": found.site.wind,
     }
     amounts = Amounts(found.design.units == "metric")
@@ -59,7 +59,7 @@ def _mark(key: str, name: str, gust: float | None, amounts: Amounts) -> Mark:
     return Mark(key, f"{name} {shown.get(key) or amounts.gust(gust)}", gust / amounts.speed)
 
 
-def gust_strip(found: Examination) -> str:
+def gust_strip(found: AsOne) -> str:
     """Return the rule as SVG, as wide as there is room."""
     amounts = Amounts(found.design.units == "metric")
     placed = marks(found)

@@ -6,7 +6,7 @@ from math import ceil
 from shapely import Polygon
 
 from .. import references
-from ..checks.examination import Examination
+from ..checks.as_one import AsOne
 from ..design.structure import Structure
 from . import window_messages as messages
 from .amounts import Amounts
@@ -35,15 +35,15 @@ class Views:
     scale: str
 
 
-def views(found: Examination, before: Structure | None = None) -> Views:
+def views(found: AsOne, before: Structure | None = None) -> Views:
     """Return the views of a piece, to one scale; ``before`` is what it was, drawn faintly."""
     front, above = Elevation(found, before), Plan(found, before)
     metric = found.design.units == "metric"
     legend = above.legend(FRAME)
+    bare = max(*front.size, *above.size, _stature())
 
     def fits(scale: Scale) -> bool:
-        bare = (*front.size, *above.size)
-        if max(bare) * scale.mm > FRAME or _stature() * scale.mm > FRAME:
+        if bare * scale.mm > FRAME:
             return False
         side, top = front.paper(scale, arm=False), above.paper(scale)
         across = side.width + _person_width(scale)
@@ -88,7 +88,7 @@ def _person_width(scale: Scale) -> float:
     return max(0.3 * _stature() * scale.mm, 4.0)
 
 
-def _front_said(found: Examination, amounts: Amounts) -> str:
+def _front_said(found: AsOne, amounts: Amounts) -> str:
     """Return what the view from the side shows, for who does not see it."""
     decides = governing(found)
     return messages.FRONT_SAID.format(
@@ -101,7 +101,7 @@ def _front_said(found: Examination, amounts: Amounts) -> str:
     )
 
 
-def _plan_said(found: Examination, plan: Plan) -> str:
+def _plan_said(found: AsOne, plan: Plan) -> str:
     """Return what the view from above shows, for who does not see it."""
     marks = "; ".join(words for _, words in plan.meanings())
     return messages.PLAN_SAID.format(name=found.design.name, marks=marks)

@@ -10,6 +10,7 @@ export async function ask(what, sent) {
 // Yields what is answered, a line for each thing, as it comes.
 export async function* askLines(what, sent, signal) {
   const answer = await asked(what, sent, signal);
+  if (!answer.body) return;
   const reader = answer.body.pipeThrough(new TextDecoderStream()).getReader();
   let rest = "";
   for (;;) {

@@ -1,7 +1,7 @@
 // The page: one text is the design. Each change goes to the server as the text with what was moved
 // in it, and comes back whole: text, fields, drawing, words.
 
-import { ask } from "./asking.js";
+import { ask, askLines } from "./asking.js";
 import { Form } from "./form.js";
 import { Past } from "./past.js";
 import { papers } from "./papers.js";
@@ -21,6 +21,7 @@ let request = null; // what is to be asked beside them, such as another kind of 
 let busy = false;
 let wanted = false;
 let settled = Promise.resolve();
+let stop = null; // ends what is still to come of an answer that nobody waits for
 let version = 0; // grows with every change made here
 let base = 0; // grows where the text is replaced as a whole: what was asked of the old one is void
 
@@ -82,20 +83,36 @@ async function asking() {
   busy = false;
 }
 
+// The first line of the answer has the drawing; the second what follows once all is judged, which
+// is not waited for where something was changed by then.
 async function once() {
   const [asked, on] = [version, base];
   const more = request ?? { edits: [...pending] };
   if (!request) pending = new Map();
   request = null;
+  stop?.abort();
+  stop = new AbortController();
+  const lines = askLines("look", { text, saved: state.saved, ...more }, stop.signal);
   try {
-    const answer = await ask("look", { text, saved: state.saved, ...more });
+    const { value: answer } = await lines.next();
     if (base !== on) return;
     text = answer.text;
     wanted ||= pending.size > 0;
     adopt(answer, asked === version);
+    finish(lines, answer, asked);
   } catch (wrong) {
+    if (wrong.name === "AbortError") return;
     if ("weight" in more) tellWeight(wrong.message);
     else tell(wrong.message);
+  }
+}
+
+async function finish(lines, answer, asked) {
+  try {
+    const { value, done } = await lines.next();
+    if (!done && asked === version) adopt({ ...answer, ...value }, true);
+  } catch (wrong) {
+    if (wrong.name !== "AbortError" && asked === version) tell(wrong.message);
   }
 }
 
@@ -106,7 +123,7 @@ function adopt(answer, newest) {
   show(answer.seen);
   showFaults(answer, by("faults"), { go: (id) => form.go(id), mend });
   by("weigh").hidden = !answer.seen?.weightless;
-  ways.look(answer.text, answer.seen);
+  if (!answer.seen || answer.seen.verdict) ways.look(answer.text, answer.seen);
   mark();
 }
 

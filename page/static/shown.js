@@ -7,12 +7,14 @@ const shownBefore = new Map();
 export function show(seen) {
   by("sheet").classList.toggle("stale", !seen);
   if (!seen) return;
-  for (const place of PLACES) put(place, seen[place]);
+  by("sheet").classList.toggle("coming", !seen.verdict);
+  by("coming").hidden = Boolean(seen.verdict);
+  for (const place of PLACES) if (place in seen) put(place, seen[place]);
   by("name").textContent = seen.name;
   by("scale").textContent = seen.scale;
   by("faint").hidden = !seen.compared;
   const status = by("status");
-  if (status.textContent !== seen.spoken) status.textContent = seen.spoken;
+  if (seen.spoken && status.textContent !== seen.spoken) status.textContent = seen.spoken;
 }
 
 function put(place, markup) {

@@ -67,7 +67,10 @@ class Running:
         status, _, body = self.ask(
             "POST", f"/{self.token}/{what}", json.dumps(sent), {**given, **headers}
         )
-        return status, json.loads(body) if body[:1] in (b"{", b"[") else body.decode()
+        if body[:1] not in (b"{", b"["):
+            return status, body.decode()
+        lines = [json.loads(line) for line in body.splitlines()]
+        return status, {key: value for line in lines for key, value in line.items()}
 
     def end(self):
         """End it as Ctrl-C does; return its status."""
