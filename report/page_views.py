@@ -8,6 +8,7 @@ from shapely import Polygon
 from .. import references
 from ..checks.as_one import AsOne
 from ..design.structure import Structure
+from ..units import INCH
 from . import window_messages as messages
 from .amounts import Amounts
 from .drawing_elevation import Elevation
@@ -22,6 +23,7 @@ FRAME = 112.0
 _STEP = 14.0
 """Frames are so many mm high, or twice, thrice and so on: the page seldom moves."""
 
+_ABOVE = 2.0
 _ROUND = 0.006
 """How round, in shares of the stature, corners of the person's outline are."""
 
@@ -42,25 +44,28 @@ def views(found: AsOne, before: Structure | None = None) -> Views:
     legend = above.legend(FRAME)
     bare = max(*front.size, *above.size, _stature())
 
+    def high(side: Paper, top: Paper, scale: Scale) -> float:
+        person = _stature() * scale.mm + front.below(scale, arm=False) + _ABOVE
+        return max(side.height, person, top.height + legend.height)
+
     def fits(scale: Scale) -> bool:
         if bare * scale.mm > FRAME:
             return False
         side, top = front.paper(scale, arm=False), above.paper(scale)
         across = side.width + _person_width(scale)
-        return max(across, side.height, top.width, top.height + legend.height) <= FRAME
+        return max(across, high(side, top, scale), top.width) <= FRAME
 
     scale = largest(metric, fits)
-    top, alone = above.paper(scale), front.paper(scale, arm=False)
-    least = max(alone.height, _stature() * scale.mm + front.below(scale, arm=False) + 2.0)
-    high = _STEP * ceil(max(least, top.height + legend.height) / _STEP)
-    side = _beside_a_person(front, scale, high)
-    flat = Paper(FRAME, high)
-    flat.place(top, (0.5 * (FRAME - top.width), 0.5 * (high - legend.height - top.height)))
-    flat.place(legend, (0.0, high - legend.height))
+    top = above.paper(scale)
+    tall = _STEP * ceil(high(front.paper(scale, arm=False), top, scale) / _STEP)
+    side = _beside_a_person(front, scale, tall)
+    flat = Paper(FRAME, tall)
+    flat.place(top, (0.5 * (FRAME - top.width), 0.5 * (tall - legend.height - top.height)))
+    flat.place(legend, (0.0, tall - legend.height))
     amounts = Amounts(metric)
-    return Views(
-        side.svg(_front_said(found, amounts)), flat.svg(_plan_said(found, above)), str(scale)
-    )
+    stature = _stature() if metric else INCH * round(_stature() / INCH)
+    said = messages.SCALE.format(scale=scale, person=amounts.length(stature))
+    return Views(side.svg(_front_said(found, amounts)), flat.svg(_plan_said(found, above)), said)
 
 
 def _beside_a_person(elevation: Elevation, scale: Scale, high: float) -> Paper:

@@ -6,7 +6,8 @@ from . import window_messages as messages
 from .amounts import Amounts
 from .remark import capital
 from .sizing_words import amount, why
-from .tied_words import anchors_said, guys_said
+from .tied_words import guys_said
+from .what_to_do import anchors_set
 
 BUILD = {"base width": " across", "ballast": " fixed low", "height": " tall", "wind": " at most"}
 """What follows an amount as it is built, by the kind of remedy."""
@@ -28,7 +29,8 @@ def way_said(found: Examination, remedy: Remedy) -> str:
     if not is_to_do(remedy) or remedy.value is None:
         return f"{capital(why(found, remedy))}."
     if remedy.anchors is not None:
-        return f"{capital(anchors_said(remedy.anchors, found, amounts))}."
+        pull = messages.WAY_PULL.format(pull=amounts.pull(remedy.value))
+        return f"{capital(anchors_set(remedy.anchors, amounts))}{pull}."
     if remedy.guys is not None:
         return f"{capital(guys_said(remedy.guys, amounts))}."
     build = amount(remedy, amounts, remedy.value) + BUILD[remedy.kind]

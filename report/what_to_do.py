@@ -8,6 +8,7 @@ from ..checks.judging import Check, Kind
 from ..checks.limits import GREATEST_GUST
 from ..checks.verdict import Reason, Verdict, Way, Word, most
 from . import messages
+from .amounts import Amounts
 from .facts import Facts
 from .label_anchors import of_what
 from .remark import counted, few
@@ -152,12 +153,7 @@ def _tied(verdict: Verdict, facts: Facts) -> list[Row]:
                 own = messages.OWN.format(holders=facts.holders)
                 ways.append(f"{own}. {test}" if (test := _test(verdict, facts)) else own)
             case Way.ANCHORS if tied.anchors is not None:
-                choice = tied.anchors
-                said = messages.TIED.format(
-                    what=of_what_added(choice),
-                    where=messages.WHERE[choice.places],
-                    how=how_set(choice.row, len(choice.held.anchors[-1].points), amounts),
-                )
+                said = anchors_set(tied.anchors, amounts)
                 ways.append(f"{said}. {test}" if (test := _test(verdict, facts)) else said)
             case Way.GUYS if tied.guys is not None:
                 ways.append(guys_said(tied.guys, amounts))
@@ -176,6 +172,15 @@ def _tied(verdict: Verdict, facts: Facts) -> list[Row]:
         slides = f" ({messages.WIDTH_SLIDES})" if tied.width_slides else ""
         rows.append(Row("Or", f"{ways[1]}{slides}", optional=True))
     return rows
+
+
+def anchors_set(choice: "AnchorChoice", amounts: Amounts) -> str:
+    """Return which anchors are added, where they stand, and how they are set."""
+    return messages.TIED.format(
+        what=of_what_added(choice),
+        where=messages.WHERE[choice.places],
+        how=how_set(choice.row, len(choice.held.anchors[-1].points), amounts),
+    )
 
 
 def of_what_added(choice: "AnchorChoice") -> str:

@@ -6,6 +6,7 @@ FRONT_SAID = (
 )
 PLAN_SAID = "{name} seen from above, with {marks}."
 
+SCALE = "Scale {scale}. The person is {person} tall."
 STRIP = {"act": "act at", "slides": "slides", "tips": "tips", "asked": "asked"}
 STRIP_POSTS = "posts give way"
 STRIP_SAID = "Forecast gusts in {unit}: {marks}."
@@ -13,7 +14,7 @@ STRIP_OVER = "{mark} above {most}"
 
 TABLES = {
     "design": "The piece",
-    "site": "Its place",
+    "site": "Place",
     "part": "Part",
     "joint": "Joint",
     "seam": "Seam",
@@ -79,6 +80,7 @@ WAYS = {
     "wind": "Less wind asked of it",
 }
 WAYS_NONE = "It neither tips nor slides as it is: nothing has to hold it."
+WAY_PULL = ": {pull} asked of each"
 WAY_ACT = ": untied, act at {act}"
 NO_FORM = "this file cannot be changed by itself: it lacks {what}"
 NO_WAY = "that is no way for this piece: {why}"

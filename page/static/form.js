@@ -43,7 +43,7 @@ export class Form {
       this.rows.set(id, made);
       return made.element;
     };
-    this.at.leading.replaceChildren(...first.map((id) => row(id, all.get(id).group.title)));
+    this.at.leading.replaceChildren(...first.map((id) => row(id, all.get(id).field.table === "part" ? all.get(id).group.title : "")));
     const groups = answer.groups.map((group) => {
       const rest = group.fields.filter((field) => !first.includes(field.id));
       if (!rest.length) return null;
@@ -86,7 +86,7 @@ class Row {
     this.element.append(label, three);
     this.tape = null;
     if (ruled && field.size !== null) {
-      this.tape = new Tape(field, metric, `${of}, ${field.label}`, (typed) => {
+      this.tape = new Tape(field, metric, of ? `${of}, ${field.label}` : field.label, (typed) => {
         this.inputs[0].value = typed;
         form.move(this.id, [typed]);
       });

@@ -5,10 +5,11 @@ const PLACES = ["front", "plan", "strip", "verdict", "numbers", "rest", "caution
 const shownBefore = new Map();
 
 export function show(seen) {
+  const coming = Boolean(seen) && !seen.verdict;
   by("sheet").classList.toggle("stale", !seen);
+  by("sheet").classList.toggle("coming", coming);
+  by("coming").hidden = !coming;
   if (!seen) return;
-  by("sheet").classList.toggle("coming", !seen.verdict);
-  by("coming").hidden = Boolean(seen.verdict);
   for (const place of PLACES) if (place in seen) put(place, seen[place]);
   by("name").textContent = seen.name;
   by("scale").textContent = seen.scale;

@@ -18,6 +18,9 @@ export class Tape {
     this.element.setAttribute("aria-label", `${called}, tape`);
     this.element.step = this.step;
     this.stretch(field.size);
+    this.held = false;
+    this.element.addEventListener("pointerdown", () => { this.held = true; });
+    addEventListener("pointerup", () => { this.held = false; });
     this.element.addEventListener("input", () => {
       const typed = this.text(Number(this.element.value));
       this.element.setAttribute("aria-valuetext", typed);
@@ -40,7 +43,7 @@ export class Tape {
   show(field) {
     if (field.size === null) return;
     if (field.size > Number(this.element.max)) this.stretch(field.size);
-    if (document.activeElement !== this.element) this.element.value = field.size;
+    if (!this.held) this.element.value = field.size;
     this.element.setAttribute("aria-valuetext", field.value[0]);
   }
 
