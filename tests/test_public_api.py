@@ -218,7 +218,8 @@ def test_rooms_of_the_checks_keep_their_own_order():
 
 
 RELATIONS = {
-    *("driven", "fastener_capacity", "joint_material", "printed_units", "pushed_sideways"),
+    *("crown", "driven", "fastener_capacity", "joint_material", "printed_units"),
+    "pushed_sideways",
     *("withdrawal", "adjusted", "bending", "columns", "member_check", "member_strength"),
 }
 """What the books of timber ask of joints and members: values and relations, no check."""

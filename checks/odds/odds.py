@@ -159,7 +159,7 @@ def count(pieces: Pieces, samples: int, seed: int, years: int) -> Odds:
         if place is not None:
             chance = place.chance(local)
             a_year[k] += float(chance.sum())
-            in_years[k] += float(-np.expm1(years * np.log1p(-chance)).sum())
+            in_years[k] += float((1.0 - (1.0 - chance) ** years).sum())
     least = 0.0 if place is None else place.least
     year, over = (_mean(each, counts) for each in (a_year, in_years))
     return Odds(

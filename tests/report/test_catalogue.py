@@ -122,19 +122,20 @@ def test_a_piece_that_stands_says_so_from_afar(tmp_path):
 
 
 @pytest.mark.slow
-def test_a_killed_worker_of_a_cluster_loses_nothing_and_repeats_nothing():
-    """Dask's own retries: no engine of ours. benchmarks/cluster.py does it with 10,000 designs."""
+@pytest.mark.parametrize(("count", "more"), [(60, ()), (10_000, ("--blocks",))])
+def test_a_killed_worker_of_a_cluster_loses_nothing_and_repeats_nothing(count, more):
+    """Dask's own retries, no engine of ours: light towers, and ten thousand mounting blocks."""
     pytest.importorskip("distributed")
     script = Path(yf.__file__).parent / "benchmarks" / "cluster.py"
     ran = subprocess.run(
-        [sys.executable, str(script), "60", "--workers", "2"],
+        [sys.executable, str(script), str(count), "--workers", "2", *more],
         capture_output=True,
         text=True,
         check=False,
-        timeout=900,
+        timeout=3600,
     )
     assert ran.returncode == 0, ran.stdout + ran.stderr[-2000:]
-    assert "killed after 12 designs" in ran.stdout
-    assert "60 designs" in ran.stdout
+    assert f"killed after {count // 5} designs" in ran.stdout
+    assert f"{count} designs" in ran.stdout
     assert "0 lost, 0 came twice" in ran.stdout
     assert "0 differ" in ran.stdout

@@ -247,6 +247,15 @@ def test_a_year_by_the_gusts_of_the_place() -> None:
     assert without.over_years is None
 
 
+def test_what_falls_over_by_itself_does_so_every_year() -> None:
+    """On a slope of 20 degrees a block three times as high as wide lies beyond its foot."""
+    text = with_gusts(BLOCK).replace("ground =", "slope = '20 deg'\nground =")
+    _, told = odds(read_text(text), samples=64, years=50)
+    assert told.tipping.p95 == 0.0
+    assert told.chances["tips"] == 1.0
+    assert told.per_year == told.over_years == pytest.approx(1.0)
+
+
 def test_what_is_rarer_than_can_be_told_is_told_as_a_bound() -> None:
     """Gusts known for 50 years tell no chance below once in 100 (the basis of how often)."""
     heavy = with_gusts(BLOCK).replace("spruce-pine-fir", "granite")
