@@ -17,7 +17,7 @@ from ..materials.fastener import Fastener
 from .examination import Examination
 from .joints.driven import Driven
 from .timber.books import values
-from .timber.nds.fastener_capacity import Capacity
+from .timber.capacity import Capacity
 
 MEMORY = "memory"
 

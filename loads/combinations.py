@@ -8,6 +8,9 @@ from .site import Site
 SAFETY_DEFAULT = 1.5
 """The factor of safety on service loads unless a design says another (IBC 1807.2.3)."""
 
+STRENGTH = "strength"
+"""The level at which factored loads are compared with resistances (LRFD); all others are ASD."""
+
 MOST_OF_ULTIMATE = 0.9
 """Of an ultimate strength, on any basis."""
 

@@ -7,9 +7,8 @@ from ..checks.examination import Examination
 from ..checks.timber.books import book_of
 from ..checks.timber.en1995.stuff import NORMAL, WIND, k_mod
 from ..checks.timber.nds.adjustments import load_duration, time_effect
-from ..checks.timber.nds.member_strength import STRENGTH
 from ..design.shapes.weight import Weight
-from ..loads.combinations import EN1995, resistance_basis
+from ..loads.combinations import EN1995, STRENGTH, resistance_basis
 from ..statics.fit import FIT
 from .amounts import Amounts
 from .remark import joined

@@ -12,7 +12,7 @@ from ...design.structure import Structure
 from ...statics.joint_table import JointRow
 from ...statics.meeting import Face, gap, meeting
 from ..timber.books import book_of, capacity
-from ..timber.nds.fastener_capacity import Capacity
+from ..timber.capacity import Capacity
 from .driven import Driven
 from .fastener_points import (
     OFF,

@@ -15,9 +15,10 @@ from ...materials import metal, sheets
 from ..judging import Check, Kind, judged
 from ..local_wind import LocalWind
 from ..timber.books import sheet_bending, values
-from ..timber.nds.member_strength import metal_stress, sheet_stiffness
+from ..timber.nds.member_strength import sheet_stiffness
 from .bending import cantilever_deflection, rectangle_inertia, rectangle_modulus
 from .member_check import Member, NotJudged, Stuff
+from .metal_strength import metal_stress
 
 SOURCE = "statics: a cantilever from the hub's middle under its share of the wheel's thrust"
 

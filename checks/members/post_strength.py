@@ -11,11 +11,11 @@ from ...materials import lumber, metal
 from ...materials.metal import Metal
 from ..timber.books import adjusted, book_of
 from ..timber.laws import StickLaw
-from ..timber.nds.member_strength import metal_shear, metal_stress
 from ..timber.nds.standard import NDS
 from .bending import rectangle_inertia, round_inertia
 from .columns import aluminium_use, metal_column, steel_use
 from .member_check import Stuff
+from .metal_strength import metal_shear, metal_stress
 from .uprights import Section
 
 

@@ -12,6 +12,7 @@ import numpy as np
 from ...design.model import Design, Part
 from ...design.shapes.shape import Array
 from ...design.structure import Structure
+from ...loads.combinations import STRENGTH
 from ...materials.metal import Metal
 from ...statics.graph import GROUND, Edge, Graph, Holds
 from ...statics.model import Forces, SectionForces
@@ -20,7 +21,6 @@ from ..internal_forces import AS_READ, InternalForces
 from ..judging import Check, Kind
 from ..load_cases import Integers, LoadCases, greatest
 from ..timber.books import book_of, values
-from ..timber.nds.member_strength import STRENGTH
 from .columns import column_rule
 from .governs import UNITS, Used, as_column, used
 from .member_check import Member, NotJudged

@@ -15,9 +15,10 @@ from ...materials.metal import Metal
 from ...materials.plastic import Plastic
 from ...materials.sheets import Sheet
 from ..timber.books import adjusted, sheet_bending, sheet_rolling_shear, sheet_through
-from ..timber.nds.member_strength import metal_shear, metal_stress, sheet_stiffness
+from ..timber.nds.member_strength import sheet_stiffness
 from .bending import rectangle_inertia, rectangle_modulus
 from .member_check import NotJudged, Stuff
+from .metal_strength import metal_shear, metal_stress
 
 
 @dataclass(frozen=True, eq=False)

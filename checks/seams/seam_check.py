@@ -23,7 +23,7 @@ from ..joints.joint_material import stuff
 from ..joints.spacing import Near, Nearest, SpacingFound, spacing_found
 from ..judging import Check, Kind
 from ..timber.books import capacity
-from ..timber.nds.fastener_capacity import Capacity
+from ..timber.capacity import Capacity
 from .seam_demands import Seams
 from .seam_fasteners import room_along_a_seam, through_a_panel
 from .tubes import seamed_parts, slant

@@ -10,7 +10,7 @@ from ..joints.driven import Driven
 from ..joints.fastener_room import Room, room_in_panel, room_in_wood
 from ..joints.joint_material import Stuff, stuff_of
 from ..timber.books import capacity
-from ..timber.nds.fastener_capacity import Capacity
+from ..timber.capacity import Capacity
 
 CLEAT = "spruce-pine-fir"
 """The lumber of the corner cleat where none is named: a light, common one (judgement)."""

@@ -18,9 +18,9 @@ from ...materials.sheets import Sheet
 from ..joints.driven import Driven
 from ..members.adjusted import Adjusted
 from ..members.member_check import Stuff
+from .capacity import Capacity
 from .en1995.standard import EN1995
 from .laws import StickLaw, Values
-from .nds.fastener_capacity import Capacity
 from .nds.standard import NDS
 
 

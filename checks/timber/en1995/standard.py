@@ -10,8 +10,8 @@ from ....materials.sheets import Sheet
 from ....references.table import weakest
 from ...joints.driven import Driven
 from ...members.adjusted import Adjusted
+from ..capacity import Capacity
 from ..laws import Values
-from ..nds.fastener_capacity import Capacity
 from . import fastener as fasteners
 from . import members as sticks
 from . import panels

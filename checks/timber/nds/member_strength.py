@@ -1,4 +1,4 @@
-"""What lumber, sheets and metal may carry in bending and shear, outdoors and under wind.
+"""What lumber and sheets may carry by NDS in bending and shear, outdoors and under wind.
 
 Wood is taken as wet in use: a yard piece stands in rain and dew, and near the soil.
 """
@@ -10,17 +10,13 @@ from numpy.typing import ArrayLike
 
 from .... import references, units
 from ....design.shapes.shape import Array
-from ....loads.combinations import level_of
+from ....loads.combinations import STRENGTH
 from ....loads.ranges import positive
 from ....materials.lumber import Lumber
-from ....materials.metal import Metal
 from ....materials.sheets import Sheet
 from ...members.adjusted import Adjusted
-from ...members.bending import beam_stability, buckling_stress, slenderness, slenderness_between
 from . import adjustments
-
-STRENGTH = "strength"
-"""The level at which factored loads are compared with resistances (LRFD); all others are ASD."""
+from .beams import beam_stability, buckling_stress, slenderness, slenderness_between
 
 
 def adjusted(
@@ -90,24 +86,6 @@ def sheet_rolling_shear(sheet: Sheet, basis: str, across: bool) -> float:
 def sheet_through(sheet: Sheet, basis: str) -> float:
     """Return the shear in N per m through the thickness of a wet sheet. Source: as above."""
     return sheet.through * _panel("CM", "bending strength") * _duration("shear", basis)
-
-
-def metal_stress(metal: Metal, basis: str) -> float:
-    """Return the bending stress in Pa that a metal may carry: yield over Omega, or phi times yield.
-
-    First yield of the outer fibre; the reserve beyond it is not counted. Source: AISC 360-16 F1 and
-    F11; Aluminum Design Manual 2015 F.1.
-    """
-    factored = level_of(basis) == STRENGTH
-    return metal.strength * (metal.resistance if factored else 1.0 / metal.safety)
-
-
-def metal_shear(metal: Metal, basis: str) -> float:
-    """Return the shear stress in Pa that a metal may carry: 0.6 of the yield stress, as above.
-
-    Source: AISC 360-16 G2.1.
-    """
-    return 0.6 * metal_stress(metal, basis)
 
 
 def _duration(action: str, basis: str) -> float:

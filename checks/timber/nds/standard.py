@@ -9,11 +9,11 @@ from ....materials.lumber import Lumber
 from ....materials.sheets import Sheet
 from ...joints.driven import Driven
 from ...members.adjusted import Adjusted
-from ...members.bending import both_ways_use
-from ...members.columns import column_stability, euler_stress, pressed_use
+from ..capacity import Capacity
 from ..laws import Values
 from . import adjustments, fastener_capacity, member_strength
-from .fastener_capacity import Capacity
+from .beams import both_ways_use
+from .columns import column_stability, euler_stress, pressed_use
 
 
 class _Sticks:
