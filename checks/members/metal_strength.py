@@ -1,6 +1,6 @@
 """What metal may carry in bending and shear."""
 
-from ...loads.combinations import STRENGTH, level_of
+from ...loads.combinations import FACTORED, level_of
 from ...materials.metal import Metal
 
 
@@ -10,7 +10,7 @@ def metal_stress(metal: Metal, basis: str) -> float:
     First yield of the outer fibre; the reserve beyond it is not counted. Source: AISC 360-16 F1 and
     F11; Aluminum Design Manual 2015 F.1.
     """
-    factored = level_of(basis) == STRENGTH
+    factored = level_of(basis) == FACTORED
     return metal.strength * (metal.resistance if factored else 1.0 / metal.safety)
 
 

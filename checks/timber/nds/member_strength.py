@@ -10,7 +10,7 @@ from numpy.typing import ArrayLike
 
 from .... import references, units
 from ....design.shapes.shape import Array
-from ....loads.combinations import STRENGTH
+from ....loads.combinations import FACTORED
 from ....loads.ranges import positive
 from ....materials.lumber import Lumber
 from ....materials.sheets import Sheet
@@ -34,7 +34,7 @@ def adjusted(
     bending = lumber.bending * lumber.size_factor * wet["Fb"] * _duration("bending", basis)
     shear = lumber.shear * wet["Fv"] * _duration("shear", basis)
     least_stiffness = lumber.least_stiffness * wet["E, Emin"]
-    if basis == STRENGTH:
+    if basis == FACTORED:
         least_stiffness *= adjustments.load_and_resistance("stability")
     ratio = (slenderness_between if between else slenderness)(length, least, wide)
     buckling = float(buckling_stress(least_stiffness, ratio))
@@ -89,7 +89,7 @@ def sheet_through(sheet: Sheet, basis: str) -> float:
 
 
 def _duration(action: str, basis: str) -> float:
-    if basis == STRENGTH:
+    if basis == FACTORED:
         return adjustments.load_and_resistance(action)
     return adjustments.load_duration("wind or earthquake")
 
