@@ -13,7 +13,7 @@ from ..materials.fastener import Fastener
 from ..units import INCH, MPH
 from .examination import Examination
 from .joints.fastener_room import needs_lead_holes
-from .timber.nds.fastener_capacity import Capacity
+from .timber.capacity import Capacity
 
 PEOPLE_HEIGHT = 27 * INCH
 STRONG_WIND = 130.0 * MPH

@@ -16,8 +16,8 @@ from ..loads.methods import standard_of
 from ..materials.fastener import Fastener
 from .examination import Examination
 from .joints.driven import Driven
-from .timber.books import values
-from .timber.nds.fastener_capacity import Capacity
+from .timber.books import values_of
+from .timber.capacity import Capacity
 
 MEMORY = "memory"
 
@@ -220,7 +220,7 @@ def _factors(found: Examination) -> Iterator[FromMemory]:
 def _strengths(found: Examination) -> Iterator[FromMemory]:
     names: dict[str, list[str]] = {}
     for one in found.members.judged:
-        known = values(one.stuff, resistance_basis(found.site))
+        known = values_of(one.stuff, resistance_basis(found.site))
         if known.confidence == MEMORY:
             names.setdefault(known.unread, []).append(one.name)
     for source, of in names.items():

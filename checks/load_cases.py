@@ -13,7 +13,7 @@ from ..loads.combinations import Factors
 from ..loads.given import GivenLoad
 from ..statics.wrench import wrench
 from .point_loads import PointLoads
-from .timber.books import wind_over
+from .timber.books import book_of
 
 T = TypeVar("T")
 
@@ -114,12 +114,13 @@ def load_sets(
         ("light", factors.helping),
         ("heavy", factors.hurting),
     )
-    normal = wind_over("normal", basis)
+    book = book_of(basis)
+    normal = book.wind_over("normal", basis)
     named = at_once(loads)
     alone = [*((each, normal) for each in named), *(((one,), longer) for one, longer in people)]
     return (
         *(LoadSet(kind, dead, factors.wind) for kind, dead in weights),
-        LoadSet("heavy", factors.alone, 0.0, 0.0, wind_over("permanent", basis)),
+        LoadSet("heavy", factors.alone, 0.0, 0.0, book.wind_over("permanent", basis)),
         *(
             LoadSet(kind, dead, 0.0, factors.live, longer, acting)
             for acting, longer in alone

@@ -10,7 +10,7 @@ from ..design.shapes.shape import Array
 from ..design.structure import Structure
 from ..loads.given import GivenLoad
 from ..statics.graph import swings
-from .timber.books import wind_over
+from .timber.books import book_of
 
 WAYS = 8
 """People push toward so many sides."""
@@ -37,7 +37,7 @@ def people_loads(
         found += [(i, load, 1.0) for i, load in _pushes(structure, force, reach)]
     for row in table.where("people", f"climbing {people}"):
         force, reach = float(row["force_N"]), float(row["height_m"])
-        longer = wind_over("normal", basis)
+        longer = book_of(basis).wind_over("normal", basis)
         found += [(i, load, longer) for i, load in _climbs(structure, force, reach)]
     return found
 

@@ -8,6 +8,9 @@ from .site import Site
 SAFETY_DEFAULT = 1.5
 """The factor of safety on service loads unless a design says another (IBC 1807.2.3)."""
 
+FACTORED = "strength"
+"""The level at which factored loads are compared with resistances (LRFD); all others are ASD."""
+
 MOST_OF_ULTIMATE = 0.9
 """Of an ultimate strength, on any basis."""
 
@@ -74,11 +77,11 @@ def factors_of_parts(site: Site) -> Factors:
 def resistance_basis(site: Site) -> str:
     """Return the basis on which wood and fasteners resist, by the book of timber of the site.
 
-    It is called as the site's own, "strength" against EN 1990; by EN 1995-1-1 with that name
-    before it. ``level_of`` and ``timber_of`` take it apart.
+    It is called as the site's own, "strength" against EN 1990; by another book than NDS with that
+    name before it. ``level_of`` and ``timber_of`` take it apart.
     """
     level = "strength" if site.basis == EQUILIBRIUM else site.basis
-    return f"{EN1995}{_AND}{level}" if site.timber == EN1995 else level
+    return level if site.timber == NDS else f"{site.timber}{_AND}{level}"
 
 
 def level_of(basis: str) -> str:
@@ -87,8 +90,8 @@ def level_of(basis: str) -> str:
 
 
 def timber_of(basis: str) -> str:
-    """Return the book of timber by which a basis resists: "NDS" or "EN 1995"."""
-    return EN1995 if basis.startswith(EN1995) else NDS
+    """Return the book of timber by which a basis resists, such as "NDS" or "EN 1995"."""
+    return basis.rsplit(_AND, 1)[0] if _AND in basis else NDS
 
 
 def _of(basis: str, safety: float) -> Factors:

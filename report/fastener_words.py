@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator
 from ..checks.examination import Examination
 from ..checks.joints.fastener_sets import BLOCKS
 from ..checks.joints.joint_check import JointFound
-from ..checks.timber.nds.fastener_capacity import Capacity
+from ..checks.timber.capacity import Capacity
 from ..materials.fastener import Fastener
 from .amounts import Amounts
 

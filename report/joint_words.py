@@ -8,7 +8,7 @@ from ..checks.joints.fastener_sets import BLOCKS
 from ..checks.joints.joint_check import JointFound
 from ..checks.joints.joint_sizing import JointSizing, size_joint
 from ..checks.judging import Check
-from ..checks.timber.nds.fastener_capacity import Capacity
+from ..checks.timber.capacity import Capacity
 from ..checks.timber.nds.withdrawal import mean_over_allowable, mean_over_factor
 from ..loads.combinations import factors_of_parts, resistance_basis
 from ..materials.fastener import Fastener

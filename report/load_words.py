@@ -7,9 +7,8 @@ from ..checks.examination import Examination
 from ..checks.timber.books import book_of
 from ..checks.timber.en1995.stuff import NORMAL, WIND, k_mod
 from ..checks.timber.nds.adjustments import load_duration, time_effect
-from ..checks.timber.nds.member_strength import STRENGTH
 from ..design.shapes.weight import Weight
-from ..loads.combinations import EN1995, resistance_basis
+from ..loads.combinations import EN1995, FACTORED, resistance_basis
 from ..statics.fit import FIT
 from .amounts import Amounts
 from .remark import joined
@@ -92,7 +91,7 @@ def _lasting(examination: Examination) -> str:
     if book_of(basis).name == EN1995:
         live, wind = (k_mod("solid", load, False) for load in (NORMAL, WIND))
         return f"k_mod {live:.2f} in place of the {wind:.2f} of wind (EN 1995-1-1 Table 3.1)"
-    if basis == STRENGTH:
+    if basis == FACTORED:
         live, wind = time_effect("normal"), time_effect("wind")
         return f"lambda {live:.1f} in place of the {wind:.1f} of wind (NDS 2018 Table N3)"
     live, wind = load_duration("normal"), load_duration("wind or earthquake")

@@ -16,7 +16,7 @@ from ..checks.judging import Check
 from ..checks.members.member_check import Member
 from ..checks.seams.seam_demands import Seams
 from ..checks.seams.seam_fasteners import CLEAT
-from ..checks.timber.books import values
+from ..checks.timber.books import values_of
 from ..design.model import Design
 from ..loads.combinations import resistance_basis
 from ..units import Quantity
@@ -446,7 +446,7 @@ def _envelope(check: Check) -> dict[str, float | None] | None:
 
 
 def _member(one: Member, basis: str) -> dict[str, Any]:
-    known = values(one.stuff, basis)
+    known = values_of(one.stuff, basis)
     return {
         "part": one.name,
         "role": one.role,

@@ -6,7 +6,6 @@ from math import cos, inf, radians
 
 from ... import references
 from ...materials.fastener import Fastener
-from ..timber.nds.nds_numbers import nds_number
 from ..timber.nds.withdrawal import holding_length
 from .joint_material import Stuff
 
@@ -49,25 +48,7 @@ def holding(fastener: Fastener, p: float) -> float:
     return float(holding_length(p, inf if thread is None else thread, tip or 0.0))
 
 
-def least_penetration(fastener: Fastener) -> float:
-    """Return how far in m a point has to reach into its piece to count; a bolt's does not.
-
-    Six diameters of nails and screws; fourteen of a staple's leg, since only so far driven is it
-    said to hold as two nails. Source: NDS 2018 12.1.5.6, 12.1.6.5; EN 1995-1-1 8.4(3).
-    """
-    if fastener.kind == "bolt":
-        return 0.0
-    times = nds_number("least penetration") if fastener.kind != "staple" else _of_a_staple()
-    return times * fastener.diameter
-
-
 @cache
 def driving_rule(rule: str) -> float:
     """Return a rule of NDS on how fasteners are driven, by its name there."""
     return float(references.table("wood/driving_rules").one("rule", rule)["value"])
-
-
-@cache
-def _of_a_staple() -> float:
-    rule = "least penetration over leg diameter"
-    return float(references.table("wood/staple_rules").one("rule", rule)["value"])

@@ -13,9 +13,10 @@ from ...materials.stock import lumber_sizes
 from ...statics.fastener_key import ACROSS
 from ...statics.joint_table import JointRow
 from ...statics.meeting import Face
-from ..timber.nds.fastener_capacity import Capacity
+from ..timber.capacity import Capacity
+from ..timber.nds.pulled_out import least_penetration
 from . import fastener_layout as layout
-from .driven import Driven, least_penetration
+from .driven import Driven
 from .joint_faults import joint_fault
 from .joint_material import Met, met, stuff, stuff_of
 

@@ -22,7 +22,7 @@ from ...statics.wrench import motion_rows
 from ..internal_forces import AS_READ
 from ..judging import Check, Kind
 from ..load_cases import Integers, LoadCases, greatest
-from ..timber.nds.fastener_capacity import Capacity
+from ..timber.capacity import Capacity
 from . import fastener_layout
 from .fastener_sets import FastenerSet
 from .most_used import MostUsed, held_for, most_used, used_by

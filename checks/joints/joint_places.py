@@ -11,8 +11,8 @@ from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...statics.joint_table import JointRow
 from ...statics.meeting import Face, gap, meeting
-from ..timber.books import book_of, capacity
-from ..timber.nds.fastener_capacity import Capacity
+from ..timber.books import book_of
+from ..timber.capacity import Capacity
 from .driven import Driven
 from .fastener_points import (
     OFF,
@@ -160,7 +160,7 @@ def _drawn_in(before: Place, found: Place, fits: Callable[[Array], bool]) -> Pla
 def _capacity(structure: Structure, row: JointRow, driven: Driven, basis: str) -> Capacity:
     try:
         apart = room_in_wood(row.fastener, predrilled=row.predrilled, slender=0.0).along
-        return capacity(row.fastener, driven, basis, row.count or 1, apart)
+        return book_of(basis).capacity(row.fastener, driven, basis, row.count or 1, apart)
     except ValueError as unknown:
         name = str(unknown)
         stuffs = (driven.side.name, driven.main.name)

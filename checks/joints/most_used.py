@@ -6,7 +6,7 @@ from math import inf
 import numpy as np
 
 from ...design.shapes.shape import Array
-from ..timber.nds.fastener_capacity import Capacity
+from ..timber.capacity import Capacity
 from .combined import fastener_use
 from .fastener_sets import FastenerSet
 from .place import Place

@@ -14,10 +14,11 @@ from ...loads.ranges import not_negative, positive
 from ...materials import metal, sheets
 from ..judging import Check, Kind, judged
 from ..local_wind import LocalWind
-from ..timber.books import sheet_bending, values
-from ..timber.nds.member_strength import metal_stress, sheet_stiffness
+from ..timber.books import book_of, values_of
+from ..timber.nds.member_strength import sheet_stiffness
 from .bending import cantilever_deflection, rectangle_inertia, rectangle_modulus
 from .member_check import Member, NotJudged, Stuff
+from .metal_strength import metal_stress
 
 SOURCE = "statics: a cantilever from the hub's middle under its share of the wheel's thrust"
 
@@ -73,7 +74,7 @@ def check_blades(
         unit="N*m",
         utilization=utilization,
         passes=passes,
-        source=f"{SOURCE}; {values(root.stuff, basis).source}",
+        source=f"{SOURCE}; {values_of(root.stuff, basis).source}",
         weighing="typical",
         dead=0.0,
         wind=factors.wind,
@@ -92,7 +93,7 @@ def _root(material: str, wheel: Rotor, basis: str) -> _Root | None:
     sheet = sheets.find(material, wheel.thickness)
     if sheet is None:
         return None
-    bending = sheet_bending(sheet, wheel.root, basis, across=False)
+    bending = book_of(basis).sheet_bending(sheet, wheel.root, basis, across=False)
     if bending is None:
         return None
     moment = float(bending) * wheel.root

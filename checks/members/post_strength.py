@@ -9,13 +9,13 @@ from ... import references
 from ...design.shapes.shape import Array
 from ...materials import lumber, metal
 from ...materials.metal import Metal
-from ..timber.books import adjusted, book_of
+from ..timber.books import book_of
 from ..timber.laws import StickLaw
-from ..timber.nds.member_strength import metal_shear, metal_stress
 from ..timber.nds.standard import NDS
 from .bending import rectangle_inertia, round_inertia
 from .columns import aluminium_use, metal_column, steel_use
 from .member_check import Stuff
+from .metal_strength import metal_shear, metal_stress
 from .uprights import Section
 
 
@@ -147,7 +147,7 @@ def post_strength(
     least, wide = sorted((section.first, section.second))
     wood = lumber.find(material, least, wide, grade)
     if wood is not None and not section.is_round and section.wall is None:
-        value = adjusted(wood, least, wide, length, basis, between)
+        value = book_of(basis).adjusted(wood, least, wide, length, basis, between)
         if value is None:
             return "no values"
         strong_first = section.first > section.second

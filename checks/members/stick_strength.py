@@ -12,6 +12,7 @@ import numpy as np
 from ...design.model import Design, Part
 from ...design.shapes.shape import Array
 from ...design.structure import Structure
+from ...loads.combinations import FACTORED
 from ...materials.metal import Metal
 from ...statics.graph import GROUND, Edge, Graph, Holds
 from ...statics.model import Forces, SectionForces
@@ -19,8 +20,7 @@ from ...statics.sticks import Stick, slender_pieces
 from ..internal_forces import AS_READ, InternalForces
 from ..judging import Check, Kind
 from ..load_cases import Integers, LoadCases, greatest
-from ..timber.books import book_of, values
-from ..timber.nds.member_strength import STRENGTH
+from ..timber.books import book_of, values_of
 from .columns import column_rule
 from .governs import UNITS, Used, as_column, used
 from .member_check import Member, NotJudged
@@ -165,7 +165,7 @@ def _member(
         "pulling": abs(float(here[0])),
     }[governs]
     finite = bool(np.isfinite(ratio))
-    law = " (LRFD)" if basis == STRENGTH else ""
+    law = " (LRFD)" if basis == FACTORED else ""
     rests = SOURCE.format(wood=book_of(basis).members)
     check = Check(
         kind=Kind.MEMBER,
@@ -175,7 +175,7 @@ def _member(
         unit=UNITS[governs],
         utilization=ratio if finite else None,
         passes=bool(ratio <= 1.0),
-        source=f"{rests}{law}; {source}; {values(one.strength.stuff, basis).source}",
+        source=f"{rests}{law}; {source}; {values_of(one.strength.stuff, basis).source}",
         direction_deg=cases.azimuth(case),
         weighing=acts.weighing,
         dead=acts.dead,

@@ -14,10 +14,11 @@ from ...materials.lumber import Lumber, board_width
 from ...materials.metal import Metal
 from ...materials.plastic import Plastic
 from ...materials.sheets import Sheet
-from ..timber.books import adjusted, sheet_bending, sheet_rolling_shear, sheet_through
-from ..timber.nds.member_strength import metal_shear, metal_stress, sheet_stiffness
+from ..timber.books import book_of
+from ..timber.nds.member_strength import sheet_stiffness
 from .bending import rectangle_inertia, rectangle_modulus
 from .member_check import NotJudged, Stuff
+from .metal_strength import metal_shear, metal_stress
 
 
 @dataclass(frozen=True, eq=False)
@@ -63,8 +64,10 @@ def strip_strength(
     b, t = np.asarray(width, dtype=float), np.full_like(width, thickness, dtype=float)
     match stuff:
         case Sheet():
-            bending = sheet_bending(stuff, b if whole is None else whole, basis, across)
-            rolling = sheet_rolling_shear(stuff, basis, across)
+            bending = book_of(basis).sheet_bending(
+                stuff, b if whole is None else whole, basis, across
+            )
+            rolling = book_of(basis).sheet_rolling_shear(stuff, basis, across)
             if bending is None or rolling is None:
                 return None
             return StripStrength(bending * b, rolling * b, sheet_stiffness(stuff, across) * b)
@@ -80,7 +83,7 @@ def strip_strength(
         case Lumber():
             if across:
                 return None
-            value = adjusted(stuff, thickness, thickness, thickness, basis)
+            value = book_of(basis).adjusted(stuff, thickness, thickness, thickness, basis)
             if value is None:
                 return None
             stress, shear, stiffness = value.flatwise, value.shear, value.stiffness
@@ -104,8 +107,11 @@ def edge_strength(
     d, t = np.asarray(depth, dtype=float), np.full_like(depth, thickness, dtype=float)
     match stuff:
         case Sheet():
-            bent = [sheet_bending(stuff, np.ones(1), basis, across) for across in (False, True)]
-            through = sheet_through(stuff, basis)
+            bent = [
+                book_of(basis).sheet_bending(stuff, np.ones(1), basis, across)
+                for across in (False, True)
+            ]
+            through = book_of(basis).sheet_through(stuff, basis)
             found = [float(each[0]) for each in bent if each is not None]
             if len(found) < len(bent) or through is None:
                 return None
@@ -120,7 +126,9 @@ def edge_strength(
             stiffness = stuff.stiffness
         case Lumber():
             d = np.minimum(d, board_width())
-            value = adjusted(stuff, thickness, float(d.min()), length, basis, between=True)
+            value = book_of(basis).adjusted(
+                stuff, thickness, float(d.min()), length, basis, between=True
+            )
             if value is None:
                 return None
             stress, shear, stiffness = value.edgewise, value.shear, value.stiffness
@@ -140,13 +148,13 @@ def twist_strength(stuff: Stuff, thickness: float, width: ArrayLike, basis: str)
     b = np.asarray(width, dtype=float)
     match stuff:
         case Sheet():
-            return (sheet_through(stuff, basis) or 0.0) * b * thickness / 3.0
+            return (book_of(basis).sheet_through(stuff, basis) or 0.0) * b * thickness / 3.0
         case Metal():
             shear = metal_shear(stuff, basis)
         case Plastic():
             shear = 0.5 * stuff.stress * _over_allowable(basis)
         case Lumber():
-            value = adjusted(stuff, thickness, thickness, thickness, basis)
+            value = book_of(basis).adjusted(stuff, thickness, thickness, thickness, basis)
             shear = 0.0 if value is None else value.shear
     return shear * b * thickness**2 / 3.0
 

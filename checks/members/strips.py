@@ -17,7 +17,7 @@ from ...loads.combinations import Factors
 from ...materials.lumber import Lumber, board_width
 from ...materials.sheets import Sheet
 from ..judging import Check, Kind, judged
-from ..timber.books import values, wind_over
+from ..timber.books import book_of, values_of
 from .member_check import Member, NotJudged, Stuff
 from .strip_beam import Bent, bend
 from .strip_strength import StripStrength, edge_strength, strip_strength
@@ -188,7 +188,7 @@ def judge(name: str, place: Ways, strip: Strip, by: Basis, count: int = 1) -> Me
         unit="N*m" if bends else "N",
         utilization=utilization,
         passes=passes,
-        source=f"{SOURCE}; {values(by.stuff, by.basis).source}",
+        source=f"{SOURCE}; {values_of(by.stuff, by.basis).source}",
         weighing="heavy",
         dead=case.dead,
         wind=by.factors.live if case.load else by.factors.wind,
@@ -230,7 +230,7 @@ def _cases(strip: Strip, by: Basis) -> Iterator[_Case]:
     wood = isinstance(by.stuff, (Lumber, Sheet))
 
     def tires(load: str) -> float:
-        return wind_over(load, by.basis) if wood else 1.0
+        return book_of(by.basis).wind_over(load, by.basis) if wood else 1.0
 
     heavy = factors.hurting if strip.weighs else 0.0
     for one in strip.lifts:

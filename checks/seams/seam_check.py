@@ -22,8 +22,8 @@ from ..joints.driven import Driven
 from ..joints.joint_material import stuff
 from ..joints.spacing import Near, Nearest, SpacingFound, spacing_found
 from ..judging import Check, Kind
-from ..timber.books import capacity
-from ..timber.nds.fastener_capacity import Capacity
+from ..timber.books import book_of
+from ..timber.capacity import Capacity
 from .seam_demands import Seams
 from .seam_fasteners import room_along_a_seam, through_a_panel
 from .tubes import seamed_parts, slant
@@ -83,7 +83,9 @@ def fastened_seams(structure: Structure, basis: str) -> tuple[SeamFastened, ...]
             row.crown == ACROSS,
         )
         try:
-            found.append(SeamFastened(row, driven, capacity(row.fastener, driven, basis)))
+            found.append(
+                SeamFastened(row, driven, book_of(basis).capacity(row.fastener, driven, basis))
+            )
         except ValueError as unknown:
             faults.append(_unknown(structure, row, str(unknown), driven))
     if faults:
@@ -132,7 +134,7 @@ def again(found: SeamFound, row: SeamRow) -> SeamFound:
             row.stays_dry,
             driven.crown_across,
         )
-    holds = capacity(row.fastener, driven, found.basis)
+    holds = book_of(found.basis).capacity(row.fastener, driven, found.basis)
     return _judged(row, found.seams, driven, holds, found.factors, found.basis)
 
 

@@ -9,8 +9,8 @@ from ..joints.combined import fastener_use
 from ..joints.driven import Driven
 from ..joints.fastener_room import Room, room_in_panel, room_in_wood
 from ..joints.joint_material import Stuff, stuff_of
-from ..timber.books import capacity
-from ..timber.nds.fastener_capacity import Capacity
+from ..timber.books import book_of
+from ..timber.capacity import Capacity
 
 CLEAT = "spruce-pine-fir"
 """The lumber of the corner cleat where none is named: a light, common one (judgement)."""
@@ -85,7 +85,7 @@ def spacings_into_a_cleat(
     for name in FASTENERS:
         one = fasteners.find(name)
         try:
-            holds = capacity(one, driven, basis)
+            holds = book_of(basis).capacity(one, driven, basis)
         except ValueError:
             found.append(Spacing(name, None))
             continue

@@ -12,7 +12,7 @@ from ...loads.combinations import resistance_basis
 from ...materials import sheets
 from ..examination import Examination
 from ..judging import judged
-from ..timber.books import sheet_bending
+from ..timber.books import book_of
 
 
 @dataclass(frozen=True)
@@ -72,7 +72,8 @@ def foot_bending(found: Examination, part: str) -> FootBending | None:
     spread = body.max(axis=0) - body.min(axis=0) + out
     width = np.minimum(along.max(axis=0) - along.min(axis=0), spread)
     moment = weight * out
-    bending = sheet_bending(sheet, width, resistance_basis(found.site), across=True)
+    basis = resistance_basis(found.site)
+    bending = book_of(basis).sheet_bending(sheet, width, basis, across=True)
     if bending is None:
         return None
     holds = bending * width

@@ -14,10 +14,16 @@ import pytest
 
 from yardfast.checks.joints.driven import Driven
 from yardfast.checks.joints.joint_material import stuff_of
-from yardfast.checks.timber.books import capacity
+from yardfast.checks.timber.books import book_of
 from yardfast.checks.timber.en1995.lateral import embedment, in_a_row, johansen
 from yardfast.checks.timber.en1995.stuff import Wood, find_class
 from yardfast.materials import fasteners
+
+
+def capacity(fastener, driven, basis, count=1, apart=inf):
+    """Return what one holds by the book of the basis."""
+    return book_of(basis).capacity(fastener, driven, basis, count, apart)
+
 
 C24 = Wood("solid", 350.0, hardwood=False)
 MPA = 1.0e6

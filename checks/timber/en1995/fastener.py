@@ -9,7 +9,7 @@ from ....materials.fastener import Fastener
 from ...joints.driven import Driven, driving_rule, holding, lengths
 from ...joints.joint_material import Stuff
 from ...joints.printed_units import INCH
-from ..nds.fastener_capacity import Capacity, as_known
+from ..capacity import Capacity, as_known
 from ..nds.pushed_sideways import threads_over_bearing
 from ..nds.withdrawal import least_head
 from .axial import head_pull_through, nail_withdrawal, screw_withdrawal, under_washer
@@ -97,8 +97,9 @@ def capacity(
         comes_out=comes_out,
         reasons=(*reasons, *why),
         law="linear" if known.kind in ("nail", "staple") and known.shank != "ring" else "squares",
-        source=SOURCE,
         for_good=False,
+        book="EN 1995-1-1",
+        source=SOURCE,
     )
 
 

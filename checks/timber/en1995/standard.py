@@ -1,17 +1,20 @@
 """EN 1995-1-1 as a book of timber, behind the face of ``books.py``."""
 
+from math import inf
+
 import numpy as np
 from numpy.typing import ArrayLike
 
 from ....design.shapes.shape import Array
+from ....loads.combinations import level_of
 from ....materials.fastener import Fastener
 from ....materials.lumber import Lumber
 from ....materials.sheets import Sheet
 from ....references.table import weakest
 from ...joints.driven import Driven
 from ...members.adjusted import Adjusted
+from ..capacity import Capacity
 from ..laws import Values
-from ..nds.fastener_capacity import Capacity
 from . import fastener as fasteners
 from . import members as sticks
 from . import panels
@@ -67,34 +70,40 @@ class _EN1995:
         )
 
     def capacity(
-        self, fastener: Fastener, driven: Driven, level: str, count: int, apart: float
+        self, fastener: Fastener, driven: Driven, basis: str, count: int = 1, apart: float = inf
     ) -> Capacity:
         """Return it by chapter 8."""
-        return fasteners.capacity(fastener, driven, level, count, apart)
+        return fasteners.capacity(fastener, driven, level_of(basis), count, apart)
 
-    def wind_over(self, load: str, level: str) -> float:
+    def wind_over(self, load: str, basis: str) -> float:
         """Return k_mod of wind over that of the load, of solid wood outdoors."""
         return wind_over(load)
 
     def adjusted(
-        self, lumber: Lumber, least: float, wide: float, length: float, level: str, between: bool
+        self,
+        lumber: Lumber,
+        least: float,
+        wide: float,
+        length: float,
+        basis: str,
+        between: bool = False,
     ) -> Adjusted | None:
         """Return it by EN 338 and 6.1 to 6.3."""
-        return sticks.adjusted(lumber, least, wide, length, level, between)
+        return sticks.adjusted(lumber, least, wide, length, level_of(basis), between)
 
     def sheet_bending(
-        self, sheet: Sheet, strip: ArrayLike, level: str, across: bool
+        self, sheet: Sheet, strip: ArrayLike, basis: str, across: bool
     ) -> Array | None:
         """Return it by EN 12369."""
-        return panels.bending(sheet, strip, level, across)
+        return panels.bending(sheet, strip, level_of(basis), across)
 
-    def sheet_rolling_shear(self, sheet: Sheet, level: str, across: bool) -> float | None:
+    def sheet_rolling_shear(self, sheet: Sheet, basis: str, across: bool) -> float | None:
         """Return it by EN 12369, the same both ways."""
-        return panels.rolling_shear(sheet, level)
+        return panels.rolling_shear(sheet, level_of(basis))
 
-    def sheet_through(self, sheet: Sheet, level: str) -> float | None:
+    def sheet_through(self, sheet: Sheet, basis: str) -> float | None:
         """Return it by EN 12369."""
-        return panels.through(sheet, level)
+        return panels.through(sheet, level_of(basis))
 
 
 EN1995 = _EN1995()

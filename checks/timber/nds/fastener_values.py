@@ -7,10 +7,10 @@ from .... import references
 from ....materials import fasteners
 from ....materials import find as find_material
 from ....materials.fastener import Fastener
-from ...joints.driven import Driven, least_penetration
+from ...joints.driven import Driven
 from ...joints.joint_material import Stuff
 from ...joints.printed_units import INCH
-from .pulled_out import at_its_head, at_its_point
+from .pulled_out import at_its_head, at_its_point, least_penetration
 from .pushed_sideways import yields
 
 SIDE_THICKNESS = 0.75 * INCH

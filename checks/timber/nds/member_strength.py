@@ -1,4 +1,4 @@
-"""What lumber, sheets and metal may carry in bending and shear, outdoors and under wind.
+"""What lumber and sheets may carry by NDS in bending and shear, outdoors and under wind.
 
 Wood is taken as wet in use: a yard piece stands in rain and dew, and near the soil.
 """
@@ -10,17 +10,13 @@ from numpy.typing import ArrayLike
 
 from .... import references, units
 from ....design.shapes.shape import Array
-from ....loads.combinations import level_of
+from ....loads.combinations import FACTORED
 from ....loads.ranges import positive
 from ....materials.lumber import Lumber
-from ....materials.metal import Metal
 from ....materials.sheets import Sheet
 from ...members.adjusted import Adjusted
-from ...members.bending import beam_stability, buckling_stress, slenderness, slenderness_between
 from . import adjustments
-
-STRENGTH = "strength"
-"""The level at which factored loads are compared with resistances (LRFD); all others are ASD."""
+from .beams import beam_stability, buckling_stress, slenderness, slenderness_between
 
 
 def adjusted(
@@ -38,7 +34,7 @@ def adjusted(
     bending = lumber.bending * lumber.size_factor * wet["Fb"] * _duration("bending", basis)
     shear = lumber.shear * wet["Fv"] * _duration("shear", basis)
     least_stiffness = lumber.least_stiffness * wet["E, Emin"]
-    if basis == STRENGTH:
+    if basis == FACTORED:
         least_stiffness *= adjustments.load_and_resistance("stability")
     ratio = (slenderness_between if between else slenderness)(length, least, wide)
     buckling = float(buckling_stress(least_stiffness, ratio))
@@ -92,26 +88,8 @@ def sheet_through(sheet: Sheet, basis: str) -> float:
     return sheet.through * _panel("CM", "bending strength") * _duration("shear", basis)
 
 
-def metal_stress(metal: Metal, basis: str) -> float:
-    """Return the bending stress in Pa that a metal may carry: yield over Omega, or phi times yield.
-
-    First yield of the outer fibre; the reserve beyond it is not counted. Source: AISC 360-16 F1 and
-    F11; Aluminum Design Manual 2015 F.1.
-    """
-    factored = level_of(basis) == STRENGTH
-    return metal.strength * (metal.resistance if factored else 1.0 / metal.safety)
-
-
-def metal_shear(metal: Metal, basis: str) -> float:
-    """Return the shear stress in Pa that a metal may carry: 0.6 of the yield stress, as above.
-
-    Source: AISC 360-16 G2.1.
-    """
-    return 0.6 * metal_stress(metal, basis)
-
-
 def _duration(action: str, basis: str) -> float:
-    if basis == STRENGTH:
+    if basis == FACTORED:
         return adjustments.load_and_resistance(action)
     return adjustments.load_duration("wind or earthquake")
 

@@ -1,19 +1,22 @@
 """NDS as a book of timber: its fasteners, lumber and sheets behind the face of ``books.py``."""
 
+from math import inf
+
 import numpy as np
 from numpy.typing import ArrayLike
 
 from ....design.shapes.shape import Array
+from ....loads.combinations import level_of
 from ....materials.fastener import Fastener
 from ....materials.lumber import Lumber
 from ....materials.sheets import Sheet
 from ...joints.driven import Driven
 from ...members.adjusted import Adjusted
-from ...members.bending import both_ways_use
-from ...members.columns import column_stability, euler_stress, pressed_use
+from ..capacity import Capacity
 from ..laws import Values
 from . import adjustments, fastener_capacity, member_strength
-from .fastener_capacity import Capacity
+from .beams import both_ways_use
+from .columns import column_stability, euler_stress, pressed_use
 
 
 class _Sticks:
@@ -64,32 +67,38 @@ class _NDS:
         return Values(stuff.source, stuff.confidence, unread)
 
     def capacity(
-        self, fastener: Fastener, driven: Driven, level: str, count: int, apart: float
+        self, fastener: Fastener, driven: Driven, basis: str, count: int = 1, apart: float = inf
     ) -> Capacity:
         """Return it by NDS 2018 chapters 11 and 12, whatever the ``count`` and room."""
-        return fastener_capacity.capacity(fastener, driven, level)
+        return fastener_capacity.capacity(fastener, driven, level_of(basis))
 
-    def wind_over(self, load: str, level: str) -> float:
+    def wind_over(self, load: str, basis: str) -> float:
         """Return C_D of wind over that of the load; lambda on the strength level."""
-        return adjustments.wind_over(load, level)
+        return adjustments.wind_over(load, level_of(basis))
 
     def adjusted(
-        self, lumber: Lumber, least: float, wide: float, length: float, level: str, between: bool
+        self,
+        lumber: Lumber,
+        least: float,
+        wide: float,
+        length: float,
+        basis: str,
+        between: bool = False,
     ) -> Adjusted:
         """Return F' by NDS 2018 4.3."""
-        return member_strength.adjusted(lumber, least, wide, length, level, between)
+        return member_strength.adjusted(lumber, least, wide, length, level_of(basis), between)
 
-    def sheet_bending(self, sheet: Sheet, strip: ArrayLike, level: str, across: bool) -> Array:
+    def sheet_bending(self, sheet: Sheet, strip: ArrayLike, basis: str, across: bool) -> Array:
         """Return it by the Panel Design Specification and NDS 2018 9.3."""
-        return member_strength.sheet_bending(sheet, strip, level, across)
+        return member_strength.sheet_bending(sheet, strip, level_of(basis), across)
 
-    def sheet_rolling_shear(self, sheet: Sheet, level: str, across: bool) -> float:
+    def sheet_rolling_shear(self, sheet: Sheet, basis: str, across: bool) -> float:
         """Return it by the same."""
-        return member_strength.sheet_rolling_shear(sheet, level, across)
+        return member_strength.sheet_rolling_shear(sheet, level_of(basis), across)
 
-    def sheet_through(self, sheet: Sheet, level: str) -> float:
+    def sheet_through(self, sheet: Sheet, basis: str) -> float:
         """Return it by the same."""
-        return member_strength.sheet_through(sheet, level)
+        return member_strength.sheet_through(sheet, level_of(basis))
 
 
 NDS = _NDS()

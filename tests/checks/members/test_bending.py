@@ -7,6 +7,7 @@ from hypothesis import strategies as st
 from scipy.integrate import quad, solve_ivp
 
 from yardfast.checks.members import bending
+from yardfast.checks.timber.nds import beams
 
 sizes = st.floats(0.01, 0.3)
 lengths = st.floats(0.2, 4.0)
@@ -53,29 +54,29 @@ def test_beam_stability_is_the_lesser_root(strength, buckling):
     """Eq. 3.3-6 solves 0.95 C^2 - (1 + r) C + r = 0, r = F_bE/F_b*: Ylinen's interaction."""
     r = buckling / strength
     root = np.roots([0.95, -(1.0 + r), r]).real.min()
-    found = bending.beam_stability(strength, buckling)
+    found = beams.beam_stability(strength, buckling)
     assert found == pytest.approx(root, rel=1e-6)
     assert 0.0 < found <= 1.0
 
 
 def test_stability_at_its_limits():
     """A stocky member keeps its strength; a slender one keeps what turns it over sideways."""
-    assert bending.beam_stability(1.0e7, 1.0e12) == pytest.approx(1.0, abs=1e-4)
-    assert bending.beam_stability(1.0e9, 1.0e5) * 1.0e9 == pytest.approx(1.0e5, rel=1e-3)
+    assert beams.beam_stability(1.0e7, 1.0e12) == pytest.approx(1.0, abs=1e-4)
+    assert beams.beam_stability(1.0e9, 1.0e5) * 1.0e9 == pytest.approx(1.0e5, rel=1e-3)
 
 
 def test_slenderness_changes_rule_at_seven_depths():
     """NDS 2018 Table 3.3.3, cantilever with a load at its end (memory)."""
     b, d = 0.038, 0.089
-    assert bending.slenderness(6.9 * d, b, d) ** 2 * b**2 / d == pytest.approx(1.87 * 6.9 * d)
-    assert bending.slenderness(8.0 * d, b, d) ** 2 * b**2 / d == pytest.approx(14.52 * d)
-    assert bending.buckling_stress(4.0e9, 10.0) == pytest.approx(4.8e7)
+    assert beams.slenderness(6.9 * d, b, d) ** 2 * b**2 / d == pytest.approx(1.87 * 6.9 * d)
+    assert beams.slenderness(8.0 * d, b, d) ** 2 * b**2 / d == pytest.approx(14.52 * d)
+    assert beams.buckling_stress(4.0e9, 10.0) == pytest.approx(4.8e7)
 
 
 def test_bent_both_ways_adds_up_and_grows_near_turning_over():
-    assert bending.both_ways_use(2.0, 4.0, 3.0, 6.0, np.inf) == pytest.approx(1.0)
-    assert bending.both_ways_use(2.0, 4.0, 3.0, 6.0, 4.0) == pytest.approx(0.5 + 0.5 / 0.75)
-    assert bending.both_ways_use(2.0, 4.0, 3.0, 6.0, 2.0) == np.inf
+    assert beams.both_ways_use(2.0, 4.0, 3.0, 6.0, np.inf) == pytest.approx(1.0)
+    assert beams.both_ways_use(2.0, 4.0, 3.0, 6.0, 4.0) == pytest.approx(0.5 + 0.5 / 0.75)
+    assert beams.both_ways_use(2.0, 4.0, 3.0, 6.0, 2.0) == np.inf
 
 
 def test_arrays_equal_the_loop_over_their_values():
@@ -86,10 +87,10 @@ def test_arrays_equal_the_loop_over_their_values():
         (bending.rectangle_inertia, (a, b)),
         (bending.round_inertia, (a + b, b)),
         (bending.cantilever_deflection, (a, b, c, d)),
-        (bending.slenderness, (a, b, c)),
-        (bending.buckling_stress, (a, b)),
-        (bending.beam_stability, (a, b)),
-        (bending.both_ways_use, (a, b, c, d, a + b)),
+        (beams.slenderness, (a, b, c)),
+        (beams.buckling_stress, (a, b)),
+        (beams.beam_stability, (a, b)),
+        (beams.both_ways_use, (a, b, c, d, a + b)),
     ):
         one_by_one = [float(relation(*each)) for each in zip(*given_, strict=True)]
         np.testing.assert_allclose(relation(*given_), one_by_one, rtol=1e-12)
@@ -100,4 +101,4 @@ def test_sizes_are_above_nought(wrong):
     with pytest.raises(ValueError, match="above 0"):
         bending.rectangle_modulus(wrong, 1.0)
     with pytest.raises(ValueError, match="above 0"):
-        bending.beam_stability(1.0, wrong)
+        beams.beam_stability(1.0, wrong)

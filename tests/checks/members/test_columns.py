@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 from yardfast.checks.members import columns
 from yardfast.checks.members.post_strength import post_strength
 from yardfast.checks.members.uprights import Section
+from yardfast.checks.timber.nds import columns as of_wood
 from yardfast.materials import lumber
 
 PSI = 6894.757293168
@@ -26,10 +27,10 @@ def test_stud_of_the_published_examples():
     """
     fc = 1400.0 / 8.25
     fb = 100.0 / 12.0 * 108.0**2 / 8.0 / 7.5625
-    fce = float(columns.euler_stress(580_000.0, 108.0 / 5.5))
+    fce = float(of_wood.euler_stress(580_000.0, 108.0 / 5.5))
     star = 1550.0 * 1.6
-    strength = star * columns.column_stability(star, fce)
-    use = columns.pressed_use(
+    strength = star * of_wood.column_stability(star, fce)
+    use = of_wood.pressed_use(
         fc, strength, (fb, 1350.0 * 1.6, fce), (0.0, 1350.0 * 1.6, np.inf), np.inf
     )
     assert use == pytest.approx(0.8875, abs=1.0e-3)
@@ -40,28 +41,28 @@ def test_column_stability_is_the_lesser_root(strength, buckling):
     """Eq. 3.7-1 solves 0.8 C^2 - (1 + r) C + r = 0, r = F_cE/F_c*: Ylinen's interaction."""
     r = buckling / strength
     root = np.roots([0.8, -(1.0 + r), r]).real.min()
-    assert columns.column_stability(strength, buckling) == pytest.approx(root, rel=1e-6)
+    assert of_wood.column_stability(strength, buckling) == pytest.approx(root, rel=1e-6)
 
 
 def test_a_slender_column_keeps_eulers_load_and_a_stocky_one_its_strength():
-    assert columns.column_stability(1e9, 1e4) * 1e9 == pytest.approx(1e4, rel=1e-4)
-    assert columns.column_stability(1e6, 1e12) == pytest.approx(1.0, abs=1e-5)
+    assert of_wood.column_stability(1e9, 1e4) * 1e9 == pytest.approx(1e4, rel=1e-4)
+    assert of_wood.column_stability(1e6, 1e12) == pytest.approx(1.0, abs=1e-5)
     # pi^2 E I/L^2 of a square over its area is pi^2/12 E/(L/d)^2: 0.822
-    assert columns.euler_stress(1.0e9, 10.0) == pytest.approx(pi**2 / 12.0 * 1e7, rel=1e-3)
+    assert of_wood.euler_stress(1.0e9, 10.0) == pytest.approx(pi**2 / 12.0 * 1e7, rel=1e-3)
 
 
 def test_pressed_use_against_its_parts():
     """Without force along it Eq. 3.9-3 is that of bending both ways; without bending its square."""
-    from yardfast.checks.members.bending import both_ways_use
+    from yardfast.checks.timber.nds.beams import both_ways_use
 
-    bent = columns.pressed_use(0.0, 5.0, (2.0, 4.0, 9.0), (3.0, 6.0, 7.0), 4.0)
+    bent = of_wood.pressed_use(0.0, 5.0, (2.0, 4.0, 9.0), (3.0, 6.0, 7.0), 4.0)
     assert bent == pytest.approx(both_ways_use(2.0, 4.0, 3.0, 6.0, 4.0))
-    assert columns.pressed_use(3.0, 5.0, (0.0, 4.0, 9.0), (0.0, 6.0, 7.0), 4.0) == pytest.approx(
+    assert of_wood.pressed_use(3.0, 5.0, (0.0, 4.0, 9.0), (0.0, 6.0, 7.0), 4.0) == pytest.approx(
         0.36
     )
-    assert columns.pressed_use(7.0, 9.0, (0.1, 4.0, 9.0), (0.1, 6.0, 7.0), 4.0) == np.inf
+    assert of_wood.pressed_use(7.0, 9.0, (0.1, 4.0, 9.0), (0.1, 6.0, 7.0), 4.0) == np.inf
     with pytest.raises(ValueError, match="0 or more"):
-        columns.pressed_use(-1.0, 5.0, (0.0, 4.0, 9.0), (0.0, 6.0, 7.0), 4.0)
+        of_wood.pressed_use(-1.0, 5.0, (0.0, 4.0, 9.0), (0.0, 6.0, 7.0), 4.0)
 
 
 def test_a_pressed_and_bent_strut_bends_more_as_its_equation_says():
@@ -80,7 +81,7 @@ def test_a_pressed_and_bent_strut_bends_more_as_its_equation_says():
         y = np.linalg.solve(A, -M)
         whole = (M + P * y).max()
         strength = 100.0
-        used = columns.pressed_use(share, 1e9, (1.0, strength, 1.0), (0.0, strength, 1e9), np.inf)
+        used = of_wood.pressed_use(share, 1e9, (1.0, strength, 1.0), (0.0, strength, 1e9), np.inf)
         assert used == pytest.approx(whole / strength, rel=1e-4)
 
 
@@ -215,10 +216,10 @@ def test_the_printed_strengths_along_the_grain():
 def test_arrays_equal_the_loop_over_their_values():
     rng = np.random.default_rng(2)
     a, b, c, d, e, f, g, h, i = rng.uniform(0.1, 1.0, (9, 500))
-    found = columns.pressed_use(a, 2.0 + b, (c, 2.0 + d, 3.0 + e), (f, 2.0 + g, 3.0 + h), 2.0 + i)
+    found = of_wood.pressed_use(a, 2.0 + b, (c, 2.0 + d, 3.0 + e), (f, 2.0 + g, 3.0 + h), 2.0 + i)
     rows = zip(a, b, c, d, e, f, g, h, i, strict=True)
     loop = [
-        float(columns.pressed_use(A, 2 + B, (C, 2 + D, 3 + E), (F, 2 + G, 3 + H), 2 + K))
+        float(of_wood.pressed_use(A, 2 + B, (C, 2 + D, 3 + E), (F, 2 + G, 3 + H), 2 + K))
         for A, B, C, D, E, F, G, H, K in rows
     ]
     np.testing.assert_allclose(found, loop, rtol=1e-12)

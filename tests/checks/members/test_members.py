@@ -14,8 +14,9 @@ from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.checks.members.blades import thrust_reach
 from yardfast.checks.members.member_check import Member
+from yardfast.checks.members.metal_strength import metal_stress
 from yardfast.checks.timber.nds import adjustments
-from yardfast.checks.timber.nds.member_strength import adjusted, metal_stress, sheet_bending
+from yardfast.checks.timber.nds.member_strength import adjusted, sheet_bending
 from yardfast.design.faults import DesignError
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.bodies import Shell, Solid

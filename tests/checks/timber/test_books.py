@@ -1,18 +1,24 @@
 """The two books of timber behind one face, and which of them a site asks."""
 
+from dataclasses import replace
+from math import inf
+
 import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from joint_designs import POST, joint
 from sample_file import design as read_design
 from sample_file import site, the_fault
 
+from yardfast.checks.examination import examine
+from yardfast.checks.inputs import read_text
 from yardfast.checks.joints.driven import Driven
 from yardfast.checks.joints.joint_material import stuff_of
 from yardfast.checks.members.post_strength import post_strength
 from yardfast.checks.members.uprights import Section
 from yardfast.checks.timber import books
-from yardfast.checks.timber.books import BOOKS, book_of, capacity, wind_over
+from yardfast.checks.timber.books import BOOKS, book_of
 from yardfast.checks.timber.en1995.panels import strip_factor
 from yardfast.checks.timber.en1995.stuff import k_mod, wind_modified
 from yardfast.checks.timber.nds.fastener_capacity import capacity as by_nds
@@ -23,6 +29,11 @@ from yardfast.materials import fasteners, sheets
 EN = "EN 1995, strength"
 
 ALONG = np.array([1.0, 0.0])
+
+
+def capacity(fastener, driven, basis):
+    """Return what one holds by the book of the basis."""
+    return book_of(basis).capacity(fastener, driven, basis)
 
 
 def driven(side="spruce-pine-fir", main="spruce-pine-fir", through=0.038, **more):
@@ -70,7 +81,7 @@ def test_a_word_for_the_book_is_understood_and_another_refused():
 @pytest.mark.parametrize(("load", "over"), [("normal", 0.7 / 0.65), ("permanent", 0.7 / 0.5)])
 def test_what_lasts_longer_is_held_less(load, over):
     """k_mod of service class 3: 0.7 short-term, 0.65 medium-term, 0.5 permanent (Table 3.1)."""
-    assert wind_over(load, EN) == pytest.approx(over)
+    assert book_of(EN).wind_over(load, EN) == pytest.approx(over)
 
 
 def test_loads_without_factors_ask_for_the_factor_on_wind():
@@ -116,7 +127,9 @@ def test_osb_has_no_place_in_the_open_by_the_european_book():
     holds = capacity(fasteners.find("8d common nail"), driven("OSB", through=0.018), EN)
     assert (holds.out, holds.head, holds.sideways) == (0.0, 0.0, 0.0)
     assert "not outdoors" in holds.reasons
-    assert books.sheet_bending(sheets.find("OSB", 0.018), np.ones(1), EN, across=False) is None
+    assert (
+        book_of(EN).sheet_bending(sheets.find("OSB", 0.018), np.ones(1), EN, across=False) is None
+    )
     dry = capacity(
         fasteners.find("8d common nail"), driven("OSB", through=0.018, stays_dry=True), EN
     )
@@ -172,7 +185,9 @@ def test_what_stays_dry_counts_for_no_more_than_it_holds_for_long():
     for stuff in ("solid", "plywood", "OSB"):
         for load, lasts in (("permanent", "permanent"), ("normal", "medium-term")):
             longer = k_mod(stuff, lasts, dry=True)
-            assert wind_modified(stuff, dry=True) <= longer * wind_over(load, EN) * (1.0 + 1e-12)
+            assert wind_modified(stuff, dry=True) <= longer * book_of(EN).wind_over(load, EN) * (
+                1.0 + 1e-12
+            )
     assert wind_modified("OSB", dry=True) == pytest.approx(0.30 * 1.4)
     assert wind_modified("OSB", dry=False) is None
     for stuff in ("solid", "plywood"):
@@ -187,5 +202,33 @@ def test_narrow_strips_of_sheets_hold_less_without_a_jump():
     assert found[-1] == 1.0
     assert np.all((np.diff(found) >= 0.0) & (np.diff(found) < 0.002))
     sheet = sheets.find("softwood plywood", 0.018)
-    wide, narrow = books.sheet_bending(sheet, np.array([0.6, 0.1]), EN, across=False)
+    wide, narrow = book_of(EN).sheet_bending(sheet, np.array([0.6, 0.1]), EN, across=False)
     assert narrow == pytest.approx(0.8 * wide)
+
+
+class _HalfOfNDS:
+    """A third book, as a test double: half of NDS for fasteners, all of it for the rest."""
+
+    name = title = "half book"
+
+    def __getattr__(self, asked):
+        return getattr(BOOKS[0], asked)
+
+    def capacity(self, fastener, driven, basis, count=1, apart=inf):
+        whole = BOOKS[0].capacity(fastener, driven, basis, count, apart)
+        halves = {name: getattr(whole, name) / 2.0 for name in ("out", "head", "sideways")}
+        return replace(whole, **halves, book=self.title, source="The Half Book, its one page")
+
+
+def test_a_third_book_is_asked_by_its_name_alone(monkeypatch):
+    """A folder, its name in ``BOOKS`` and in ``TIMBER``: nothing else of the house knows of it."""
+    monkeypatch.setattr(books, "BOOKS", (*BOOKS, _HalfOfNDS()))
+    whole = examine(read_text(POST + joint("block", "plank")))
+    site = replace(whole.site, timber="half book")
+    assert resistance_basis(site) == "half book, service"
+    halved = examine(replace(whole.design, tables={**whole.design.tables, Site: site}))
+    for half, all_ in zip(halved.joints, whole.joints, strict=True):
+        assert half.holds.sideways == pytest.approx(all_.holds.sideways / 2.0)
+        assert half.check.utilization == pytest.approx(2.0 * all_.check.utilization, rel=0.05)
+        assert "The Half Book" in half.check.source
+        assert half.holds.book == "half book"
