@@ -203,13 +203,13 @@ function say(words) {
 function kinds() {
   const list = by("kind-list");
   for (const [kind, says] of Object.entries(state.kinds)) {
-    const button = Object.assign(document.createElement("button"), { type: "button", value: kind });
-    const small = Object.assign(document.createElement("span"), { textContent: says });
-    button.append(kind, small);
+    const button = Object.assign(document.createElement("button"), { type: "button", value: kind, textContent: kind });
+    button.setAttribute("aria-description", says);
     button.setAttribute("aria-pressed", String(kind === state.kind));
     button.addEventListener("click", () => begin(kind));
     list.append(button);
   }
+  by("kind-says").textContent = state.kinds[state.kind] ?? "";
   by("kinds").hidden = !list.childElementCount;
   for (const unit of document.querySelectorAll("[name=units]")) {
     unit.addEventListener("change", () => begin(document.querySelector("#kind-list [aria-pressed=true]").value));
@@ -220,6 +220,7 @@ function begin(kind) {
   for (const each of document.querySelectorAll("#kind-list button")) {
     each.setAttribute("aria-pressed", String(each.value === kind));
   }
+  by("kind-says").textContent = state.kinds[kind];
   remember("kind");
   request = { kind, metric: document.querySelector("[name=units]:checked").value === "metric" };
   replace(text);
