@@ -15,7 +15,7 @@ FLAGS = (
     *("--headless", "--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-sync"),
     *("--disable-background-networking", "--disable-component-update", "--disable-dev-shm-usage"),
 )
-PATIENCE = 20.0
+PATIENCE = 60.0
 
 
 def missing():
