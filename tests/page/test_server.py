@@ -123,3 +123,20 @@ def test_it_ends_at_once_whatever_is_under_way(tmp_path):
         assert found.end() == 0
         assert time.monotonic() - began < 1.0
         assert found.process.stderr.read() == ""
+
+
+def test_the_network_is_let_in_only_where_it_is_asked_for_and_that_is_said(tmp_path):
+    (tmp_path / "block.toml").write_text(BLOCK, encoding="utf-8")
+    with page("block.toml", "--lan", folder=tmp_path) as found:
+        assert re.fullmatch(r"http://[\d.]+:\d+/[\w-]{32}/", found.address)
+        found.process.stdout.readline()
+        assert found.process.stdout.readline().startswith("CAUTION: anybody on your local network")
+        assert found.get()[0] == 200
+        assert found.ask("GET", f"/{found.token}/", host="evil.example")[0] == 421
+
+
+def test_a_port_that_is_taken_is_told(running, tmp_path):
+    with page("--port", running.port, folder=tmp_path) as found:
+        assert found.address == ""
+        assert found.process.wait(timeout=20) == 2
+        assert f"port {running.port} cannot be had" in found.process.stderr.read()
