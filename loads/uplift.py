@@ -160,9 +160,11 @@ def _surfaces(
                 lifted, its = closed_top(body, top, exposed, along, figures)
                 area[i] += lifted * share
                 moment[i] += its * share
-                lifted, its = _windward_overhangs(structure, body, exposed, along)
-                area[i] += lifted * figures.beside(OVERHANG) * share
-                moment[i] += its * figures.beside(OVERHANG) * share
+                windward = _windward_overhangs(structure, body, exposed, along)
+                if windward is not None:
+                    c = figures.beside(OVERHANG) * share * plane.area(windward)
+                    area[i] += c
+                    moment[i] += c[:, None] * plane.centroids(windward)
         for floor in vessel_floors(structure, i):
             add(i, floor, figures.beside(VESSEL_FLOOR))
         for outward, roof in _open_sides(structure, i):
@@ -293,21 +295,18 @@ def _between(none: float, full: float, value: Array) -> Array:
 
 def _windward_overhangs(
     structure: Structure, body: Body, exposed: BaseGeometry, along: Array
-) -> tuple[Array, Array]:
-    """Return the overhang straight upwind of what is beneath: area (D,) in m2, moments (D, 2)."""
-    none = np.zeros(len(along)), np.zeros((len(along), 2))
+) -> Polygons | None:
+    """Return the overhang (D,) straight upwind of what is beneath; None where none is."""
     if isinstance(body.shape, Box) and body.shape.wall is not None:
-        return none
+        return None
     support = plane.union_of([top_plan(one) for one in body_beneath(structure, body)])
     overhang = exposed.difference(support)
     if overhang.is_empty or support.is_empty or overhang.area < 1e-6:
-        return none
+        return None
     corners = plane.ring_of(plane.hull(np.vstack(plane.outlines_of(support))))
     upwind = corners - reach_of(exposed) * along[:, None]
     swept = plane.hulls(np.concatenate([np.broadcast_to(corners, upwind.shape), upwind], axis=1))
-    windward = plane.intersection(swept, overhang)
-    area = plane.area(windward)
-    return area, area[:, None] * plane.centroids(windward)
+    return plane.intersection(swept, overhang)
 
 
 def _open_sides(structure: Structure, i: int) -> list[tuple[Array, BaseGeometry]]:

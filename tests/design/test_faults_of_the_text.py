@@ -131,7 +131,7 @@ def test_an_unknown_table_names_the_known_ones() -> None:
     assert (
         fault.expected
         == "one of [design], [[part]], [site], [[load]], [[anchor]], [[ballast]], [[guy]], "
-        "[[joint]], [[seam]], [[record]]"
+        "[[joint]], [[seam]], [[record]], [[odds]]"
     )
     assert fault.line == HARBOUR_LIGHT.count("\n") + 1
 
