@@ -122,7 +122,10 @@ def test_a_piece_that_stands_says_so_from_afar(tmp_path):
 
 
 @pytest.mark.slow
-@pytest.mark.parametrize(("count", "more"), [(60, ()), (10_000, ("--blocks",))])
+@pytest.mark.parametrize(
+    ("count", "more"),
+    [(60, ()), pytest.param(10_000, ("--blocks",), marks=pytest.mark.longest)],
+)
 def test_a_killed_worker_of_a_cluster_loses_nothing_and_repeats_nothing(count, more):
     """Dask's own retries, no engine of ours: light towers, and ten thousand mounting blocks."""
     pytest.importorskip("distributed")
