@@ -65,7 +65,8 @@ def texts(examination, shop=None):
 
 def named(name, examination=HARBOUR, maker=None):
     changed = replace(examination, design=replace(examination.design, name=name, maker=maker))
-    vars(changed)["anchors"] = examination.anchors  # found once: a name changes none of it
+    for one in ("anchors", "verdict"):  # found once: a name changes none of it
+        vars(changed)[one] = getattr(examination, one)
     return changed
 
 

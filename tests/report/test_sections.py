@@ -186,7 +186,8 @@ def test_every_shape_is_read_back_in_words():
     found = examined("STANDS")
     parts = [Part(name, shape, density=500.0) for name, shape in shapes.items()]
     design = replace(found.design, parts=(found.design.parts[0], *parts))
-    whole = replace(found, design=design, structure=replace(found.structure, design=design))
+    at = replace(found.at, design=design, structure=replace(found.structure, design=design))
+    whole = replace(found, design=design, at=at)
     text = flat(" ".join(line.text for line in as_read(whole, Amounts(True))))
     for said in (
         "rafter 38 mm by 89 mm, 849 mm long",
