@@ -10,6 +10,7 @@ from inside import forces_in, under
 
 from yardfast.checks.inputs import read_text
 from yardfast.design.model import Part, Place
+from yardfast.design.shapes.bodies import Solid
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Frame, Plate
 from yardfast.design.shapes.plans import Rectangle
@@ -186,3 +187,24 @@ def test_a_guyed_block_is_held_by_the_lines_that_stretch_as_statics_has_it():
     pull = -found.solution.force[0][lines]
     assert pull == pytest.approx([*drawn, 0.0], rel=2e-3, abs=1e-9)
     assert found.solution.error.max() < 1e-8
+
+
+def test_a_slab_on_four_legs_is_looked_at_on_uneven_ground():
+    """Each leg on 3e9 Pa/m x 4e-4 m2 of paving; 24 kN amid the slab, 10 mm lower beneath one leg.
+
+    That leg would come down W/k, 20 mm, with nothing beneath it: it bears half of its quarter, and
+    so does the one across; the others take the rest. Statics of four springs, one with a gap.
+    """
+    places = [(x, y, 0.0) for x in (-0.4, 0.4) for y in (-0.4, 0.4)]
+    legs = [
+        Part(f"leg {k}", Solid(4, 0.02, 0.02, 0.05), Place(at=at), mass=1.0e-6)
+        for k, at in enumerate(places)
+    ]
+    slab = Part("slab", Plate(Rectangle(1.0, 1.0), 0.05), Place(at=(0.0, 0.0, 0.05)), mass=1.0e-6)
+    load = GivenLoad("stone", 24000.0, (0.0, 0.0, 0.1), (0.0, 0.0, -1.0), "slab")
+    piece = design(*legs, slab, wind=0.001)
+    forces = forces_in(replace(piece, tables={**piece.tables, GivenLoad: (load,)}))
+    found = forces.enveloped(np.array([under(forces, "stone")]))["low ground beneath foot 0"]
+    force = -found.solution.force[0]
+    borne = [float(force[foot].sum()) for foot in forces.model.feet]
+    assert borne == pytest.approx([3000.0, 9000.0, 9000.0, 3000.0], rel=3e-3)
