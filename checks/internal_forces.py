@@ -31,7 +31,7 @@ AS_READ = "as read"
 STEADY = 3
 """So many feet bear on any ground."""
 
-MANY_FEET = 8
+MOST_FEET = 8
 """Of more feet than so many, the others share what one does not bear: judgement."""
 
 
@@ -97,7 +97,7 @@ class InternalForces:
     def _may_not_bear(self) -> range:
         """Return which of its feet, by number, may not bear: on three it stands in any case."""
         feet = len(self.model.feet)
-        return range(feet if STEADY < feet <= MANY_FEET and not self.tied else 0)
+        return range(feet if STEADY < feet <= MOST_FEET and not self.tied else 0)
 
     def with_stiffness(
         self, factors: Mapping[str, float], which: Integers, near: Forces | None = None

@@ -50,6 +50,12 @@ def test_another_name_for_this_machine_is_refused(running, host):
     assert b"svg" not in body
 
 
+def test_a_request_for_no_path_at_all_is_refused(running):
+    """RFC 9112 3.2.4: the asterisk form, of OPTIONS alone."""
+    status, _, body = running.ask("OPTIONS", "*")
+    assert (status, len(body) < 100) == (403, True)
+
+
 @pytest.mark.parametrize("path", ["/", "/x/", "/../", "//", "/{}x/", "/{}/../../etc/passwd"])
 def test_without_the_token_nothing_is_told(running, path):
     status, _, body = running.ask("GET", path.format(running.token))
