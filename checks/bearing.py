@@ -1,9 +1,11 @@
 """Bearing: the ground's pressure under the part of the foot that stays loaded."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from math import cos
 
 import numpy as np
+from numpy.typing import NDArray
 
 from ..design.shapes.shape import Array
 from ..design.structure import Weighing
@@ -15,6 +17,7 @@ from .standing import Standing
 from .worst import worst_by_line
 
 _HALVINGS = 40
+_CALM = "calm"
 SOURCE = "effective area under the resultant (Meyerhof 1953)"
 
 
@@ -29,13 +32,13 @@ def check_bearing(
     resultant lies where weight and anchors together balance the wind.
     """
     limit = standing.ground.allowable_pressure * factors.soil
-    worst = _Loaded(-1.0, 0.0, None, None, "light", 1.0, "")
+    ways: list[_Loaded] = []
     for weighing in ("light", "heavy"):
         for dead in factors.sets:
-            given = standing, actions, factors, weighing, dead, limit
-            windy = _loaded(*given) if held is None else _loaded_held(*given, held)
-            for loaded in (windy, _calm(standing, weighing, dead, limit)):
-                worst = max(worst, loaded, key=lambda one: one.ratio)
+            given = standing, actions, factors, weighing, dead
+            ways.append(_loaded(*given) if held is None else _loaded_held(*given, held))
+            ways.append(_calm(standing, weighing, dead))
+    worst = _worst(standing, actions, ways)
     utilization, passes = judged(worst.pressure, limit)
     outside = not np.isfinite(worst.pressure)
     return Check(
@@ -56,71 +59,84 @@ def check_bearing(
     )
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class _Loaded:
-    ratio: float
+    """Where resultants lie and what they are, (…, E): ``depth`` in m within the reach, and N.
+
+    ``direction`` (…, E) and ``case`` (…, E) are indices of the actions, -1 in calm air. Where it
+    ``tips`` nothing stays loaded.
+    """
+
+    depth: Array
+    force: Array
+    direction: NDArray[np.intp]
+    case: NDArray[np.intp]
+    weighing: Weighing
+    dead: float
+    tips: NDArray[np.bool_] | None = None
+
+
+@dataclass(frozen=True)
+class _Worst:
     pressure: float
     direction: float | None
-    toward: float | None
+    toward: float
     weighing: Weighing
     dead: float
     case: str
 
 
+def _worst(standing: Standing, actions: Actions, ways: Sequence[_Loaded]) -> _Worst:
+    """Return the greatest pressure of all; what comes first of those alike."""
+    lines = len(standing.normals)
+    areas = standing.caps.area_about(np.vstack([one.depth.reshape(-1, lines) for one in ways]))
+    forces = np.vstack([one.force.reshape(-1, lines) for one in ways])
+    tips = [np.zeros(one.depth.shape, bool) if one.tips is None else one.tips for one in ways]
+    loaded = (areas > 0.0) & ~np.vstack([each.reshape(-1, lines) for each in tips])
+    pressure = np.where(loaded, forces / np.where(loaded, areas, 1.0), np.inf)
+    row, e = (int(k) for k in np.unravel_index(int(pressure.argmax()), pressure.shape))
+    starts = np.cumsum([0, *(one.depth.size // lines for one in ways)])
+    which = int(np.searchsorted(starts, row, side="right")) - 1
+    way, row = ways[which], row - int(starts[which])
+    d, c = (int(index.reshape(-1, lines)[row, e]) for index in (way.direction, way.case))
+    return _Worst(
+        float(pressure[row + starts[which], e]),
+        None if d < 0 else float(actions.azimuths[d]),
+        azimuth(standing.normals[e]),
+        way.weighing,
+        way.dead,
+        _CALM if c < 0 else actions.names[c],
+    )
+
+
 def _loaded(
-    standing: Standing,
-    actions: Actions,
-    factors: Factors,
-    weighing: Weighing,
-    dead: float,
-    limit: float,
+    standing: Standing, actions: Actions, factors: Factors, weighing: Weighing, dead: float
 ) -> _Loaded:
-    """Return the worst pressure under wind for one weight and factor."""
+    """Return the resultant of weight and wind, of the direction in which it lies farthest out."""
     caps, normals = standing.caps, standing.normals
     weight = dead * standing.structure.weight(weighing)
     kept = dead * standing.hold(weighing, caps.reach)
     upright = weight * cos(standing.slope)
-    pressing = upright - factors.wind * actions.uplift
+    pressing = (upright - factors.wind * actions.uplift)[..., None]
     over = factors.wind * overturning_moment(actions, normals, caps.reach)
-    depth = np.where(
-        pressing[..., None] > 0.0, (kept - over) / np.maximum(pressing, 1.0e-9)[..., None], -1.0
-    )
+    depth = np.where(pressing > 0.0, (kept - over) / np.maximum(pressing, 1.0e-9), -1.0)
     nearest = depth.argmin(axis=-3, keepdims=True)
-    least = np.take_along_axis(depth, nearest, axis=-3)[..., 0, :, :]
-    force = np.take_along_axis(np.broadcast_to(pressing[..., None], depth.shape), nearest, axis=-3)[
-        ..., 0, :, :
-    ]
-    under_wind = _pressure(caps.area_about(least), force)
-    at = np.unravel_index(int(under_wind.argmax()), under_wind.shape)
-    *gust, c, e = (int(i) for i in at)
-    d = int(nearest[(*gust, 0, c, e)])
-    return _Loaded(
-        float(under_wind[at]) / limit,
-        float(under_wind[at]),
-        float(actions.azimuths[d]),
-        azimuth(normals[e]),
-        weighing,
-        dead,
-        actions.names[c],
-    )
+
+    def there(values: Array) -> Array:
+        whole = np.broadcast_to(values, depth.shape)
+        return np.take_along_axis(whole, nearest, axis=-3)[..., 0, :, :]
+
+    direction = nearest[..., 0, :, :]
+    case = np.broadcast_to(np.arange(len(actions.names))[:, None], direction.shape)
+    return _Loaded(there(depth), there(pressing), direction, case, weighing, dead)
 
 
-def _calm(standing: Standing, weighing: Weighing, dead: float, limit: float) -> _Loaded:
-    """Return the worst pressure in calm air, for one weight and factor."""
-    caps, normals = standing.caps, standing.normals
+def _calm(standing: Standing, weighing: Weighing, dead: float) -> _Loaded:
+    """Return the resultant of its weight in calm air."""
     upright = dead * standing.structure.weight(weighing) * cos(standing.slope)
-    kept = dead * standing.hold(weighing, caps.reach)
-    calm = _pressure(caps.area_about(kept / upright), np.full(len(normals), upright))
-    still = int(calm.argmax())
-    return _Loaded(
-        float(calm[still]) / limit,
-        float(calm[still]),
-        None,
-        azimuth(normals[still]),
-        weighing,
-        dead,
-        "calm",
-    )
+    kept = dead * standing.hold(weighing, standing.caps.reach)
+    none = np.full(len(standing.normals), -1)
+    return _Loaded(kept / upright, np.full(len(none), upright), none, none, weighing, dead)
 
 
 def _loaded_held(
@@ -129,10 +145,9 @@ def _loaded_held(
     factors: Factors,
     weighing: Weighing,
     dead: float,
-    limit: float,
     held: Hold,
 ) -> _Loaded:
-    """Return the worst pressure under wind of a piece that is held down.
+    """Return the resultant of weight, wind and what holds it down.
 
     The line about which weight and anchors just balance the wind is found by halving.
     """
@@ -147,20 +162,6 @@ def _loaded_held(
         spare = dead * standing.hold(weighing, middle) + held.moment(middle) - worst.over(middle)
         low, high = np.where(spare < 0.0, middle, low), np.where(spare < 0.0, high, middle)
     tips = dead * standing.hold(weighing, outer) + held.moment(outer) < worst.over(outer)
-    area = np.where(tips, 0.0, caps.area_about(caps.reach - high))
-    pressure = _pressure(area, weight - worst.uplift + held.pull(high))
-    c, e = np.unravel_index(int(pressure.argmax()), pressure.shape)
-    return _Loaded(
-        float(pressure[c, e]) / limit,
-        float(pressure[c, e]),
-        float(actions.azimuths[worst.direction[c, e]]),
-        azimuth(standing.normals[e]),
-        weighing,
-        dead,
-        actions.names[c],
-    )
-
-
-def _pressure(area: Array, force: Array) -> Array:
-    """Return force over area in Pa, infinite where nothing stays loaded."""
-    return np.where(area > 0.0, force / np.where(area > 0.0, area, 1.0), np.inf)
+    force = weight - worst.uplift + held.pull(high)
+    case = np.broadcast_to(np.arange(len(actions.names))[:, None], tips.shape)
+    return _Loaded(caps.reach - high, force, worst.direction, case, weighing, dead, tips)

@@ -1,6 +1,5 @@
 """Reading a design file with the tables of every room, so that all its faults come at once."""
 
-from functools import lru_cache
 from pathlib import Path
 
 from ..design.document import read_design
@@ -34,7 +33,6 @@ def read_text(text: str, file: str = "") -> Design:
     return read_design_text(text, file, SPECS)
 
 
-@lru_cache(maxsize=4)
 def scanned(text: str) -> Scan:
     """Return where each table, key and value stand in a text, whatever is wrong with it."""
     return scanned_design(text, SPECS)

@@ -18,15 +18,22 @@ from ..units import FOOT, MPH
 from .anchoring.embedded_limits import give_way_pressures, push_that_gives_way
 from .anchoring.embedded_posts import Posts
 from .loose import Loose
-from .overturning import push_that_tips, tipping_pressure
-from .sliding import resistance_share, sliding_pressure
-from .standing import Standing
+from .overturning import least_tipping, push_that_tips
+from .sliding import resistance_share, sliding_pressures
+from .standing import Standing, Weight
 
 GREATEST_GUST = 150.0
 """Gusts in m/s above which no limit is stated."""
 
 COEFFICIENT_BAND = 0.15
 """Judgement: a force coefficient of a yard piece is known within 15 %."""
+
+_RANGE: tuple[tuple[Weighing, float], ...] = (
+    ("typical", 1.0),
+    ("light", 1.0 + COEFFICIENT_BAND),
+    ("heavy", 1.0 - COEFFICIENT_BAND),
+)
+"""Weight and strength of coefficients of the best estimate, and of its low and high ends."""
 
 RESERVE = 1.5
 """To act at: half again on pressure, so the limit over the square root of this."""
@@ -122,22 +129,17 @@ def limits(
     whole = stages(standing, exposed, slides=posts is None)
     parts = [(one, stages(one.standing, alone, one)) for one, alone in loose]
 
-    def least(weighing: Weighing, strength: float) -> _Found:
-        if posts is None:
-            found = _least(standing, whole, weighing, strength, density)
-        else:
-            found = _least_of_posts(posts, standing, whole, strength, density)
-        for one, stages in parts:
-            its = _least(one.standing, stages, weighing, strength, density)
-            found = _sooner(found, its, one.name)
-        return found
-
-    best = least("typical", 1.0)
-    low = least("light", 1.0 + COEFFICIENT_BAND)
-    high = least("heavy", 1.0 - COEFFICIENT_BAND)
+    if posts is None:
+        found = _least(standing, whole, density)
+    else:
+        found = _least_of_posts(posts, standing, whole, density)
+    for one, its in parts:
+        gone = _least(one.standing, its, density)
+        found = [_sooner(*each, one.name) for each in zip(found, gone, strict=True)]
+    best, low, high = found
     ratio = shelter_of_ground(site, standing.structure.height)
     push, push_height = _push(standing, posts, [one for one, _ in loose])
-    found = Limits(
+    stated = Limits(
         tipping=_stated(best.tipping),
         tipping_low=_stated(low.tipping),
         tipping_high=_stated(high.tipping),
@@ -157,7 +159,7 @@ def limits(
         loose_slides=best.loose_slides,
         act_at_piece=_act_at_piece(best, low),
     )
-    return replace(found, act=found.act_by_ratio(ratio))
+    return replace(stated, act=stated.act_by_ratio(ratio))
 
 
 def _sooner(whole: _Found, part: _Found, name: str) -> _Found:
@@ -216,37 +218,51 @@ def stages(
     return found
 
 
-def _least(
-    standing: Standing, stages: list[Stage], weighing: Weighing, strength: float, density: float
-) -> _Found:
-    """Return the least gusts; force is not monotone in gust, so every range is tried."""
-    tipping, sliding = (inf, 0, 0), (inf, 0)
+def _least(standing: Standing, stages: list[Stage], density: float) -> list[_Found]:
+    """Return the least gusts of each of `_RANGE`: force is not monotone in gust, so all is tried.
+
+    Coefficients that are so many times as strong tip and slide at so many times less pressure.
+    """
+    weights = [standing.weight(weighing) for weighing, _ in _RANGE]
+    weight = Weight(np.array([w.force for w in weights]), np.array([w.centre for w in weights]))
+    each = Weight(weight.force[:, None, None], weight.centre[:, None, None])
+    strength = np.array([strong for _, strong in _RANGE])
+    tipping, sliding = [(inf, 0, 0)] * len(_RANGE), [(inf, 0)] * len(_RANGE)
     for stage in stages:
-        actions = stage.actions.times(strength)
-        tips = tipping_pressure(standing, actions, weighing, stage.low, stage.high)
-        tipping = min(tipping, (tips.pressure, tips.direction, tips.line))
-        sliding = min(
-            sliding,
-            sliding_pressure(standing, actions, weighing, stage.share, stage.low, stage.high),
-        )
-    to_speed = 2.0 / density
-    return _Found(
-        sqrt(to_speed * tipping[0]), sqrt(to_speed * sliding[0]), tipping[1], tipping[2], sliding[1]
-    )
+        low, high = strength * stage.low, strength * stage.high
+        tips = least_tipping(standing, stage.actions, weight, low, high)
+        bounds = low[:, None, None], high[:, None, None]
+        slides = sliding_pressures(standing, stage.actions, each, stage.share, *bounds)
+        for k, tip in enumerate(tips):
+            d, _ = np.unravel_index(int(slides[k].argmin()), slides[k].shape)
+            tipping[k] = min(tipping[k], (tip.pressure, tip.direction, tip.line))
+            sliding[k] = min(sliding[k], (float(slides[k].min()), int(d)))
+    return [
+        _Found(_gust(tip, strong, density), _gust(slide, strong, density), at, line, slid)
+        for (tip, at, line), (slide, slid), strong in zip(tipping, sliding, strength, strict=True)
+    ]
+
+
+def _gust(pressure: float, strength: float, density: float) -> float:
+    """Return the gust in m/s of a pressure in Pa by coefficients so many times as strong."""
+    return sqrt(2.0 * pressure / strength / density)
 
 
 def _least_of_posts(
-    posts: Posts, standing: Standing, ranges: list[Stage], strength: float, density: float
-) -> _Found:
-    """Return the least gust at which a post gives way; nothing slides."""
-    least, direction = inf, 0
-    for stage in ranges:
-        pressures = give_way_pressures(
-            posts, standing.structure, stage.actions.times(strength), stage.low, stage.high
-        )
-        d = int(pressures.argmin())
-        least, direction = min((least, direction), (float(pressures[d]), d))
-    return _Found(sqrt(2.0 / density * least), inf, direction, 0, 0)
+    posts: Posts, standing: Standing, ranges: list[Stage], density: float
+) -> list[_Found]:
+    """Return the least gusts of each of `_RANGE` at which a post gives way; nothing slides."""
+    found: list[_Found] = []
+    for _, strength in _RANGE:
+        least, direction = inf, 0
+        for stage in ranges:
+            pressures = give_way_pressures(
+                posts, standing.structure, stage.actions.times(strength), stage.low, stage.high
+            )
+            d = int(pressures.argmin())
+            least, direction = min((least, direction), (float(pressures[d]), d))
+        found.append(_Found(_gust(least, 1.0, density), inf, direction, 0, 0))
+    return found
 
 
 def _act_at_piece(best: _Found, low: _Found) -> float:

@@ -17,6 +17,9 @@ SOURCE = "statics: moments about the lee edge"
 GREATEST_PRESSURE = 20.0e3
 """Velocity pressure in Pa of some 180 m/s, beyond which no gust is looked for."""
 
+_WEIGHING: Weighing = "light"
+"""Weight helps against turning over: as much as is sure counts."""
+
 _ROUNDS = 60
 _LIKELY = 4
 """Directions and cases that are worked out first, those that would tip first in calm air."""
@@ -57,43 +60,83 @@ def check_overturning(
     ``actions`` has shape (Q, D, C). Both the helping and the hurting factor on dead load are tried.
     ``held`` is what anchors hold besides weight.
     """
-    worst: tuple[float, float, float, float, float, tuple[int, ...]] | None = None
-    weighing: Weighing = "light"
-    weight = standing.structure.weight(weighing)
-    for dead in factors.sets:
-        pressing = dead * weight - factors.wind * actions.uplift
-        pivot = standing.pivot(np.repeat(pressing[..., None], len(standing.normals), axis=-1))
-        demand = factors.wind * overturning_moment(actions, standing.normals, pivot)
-        by_weight = dead * standing.hold(weighing, pivot)
-        hold = by_weight if held is None else by_weight + held.moment(pivot)
-        ratio = np.where(demand > 0.0, demand / np.maximum(hold, 1.0e-12), 0.0)
-        at = np.unravel_index(int(ratio.argmax()), ratio.shape)
-        where = tuple(int(i) for i in at)
-        if worst is None or ratio[at] > worst[0]:
-            found = (float(demand[at]), float(hold[at]), float(by_weight[at]))
-            worst = (float(ratio[at]), *found, dead, where)
-    assert worst is not None
-    _, demand_, hold_, weight_, dead, where = worst
-    utilization, passes = judged(demand_, hold_)
-    bare_hold = weight_ / dead + (hold_ - weight_)  # what anchors hold bears no factor on weight
-    *_, d, c, e = where
+    worst = max(
+        (_worst(standing, actions, factors, held, dead) for dead in factors.sets),
+        key=lambda one: one.ratio,
+    )
+    utilization, passes = judged(worst.demand, worst.hold)
+    # what anchors hold bears no factor on weight
+    bare_hold = worst.by_weight / worst.dead + (worst.hold - worst.by_weight)
+    row, line = worst.at
     return Check(
         kind=Kind.OVERTURNING,
         subject="",
-        demand=demand_,
-        capacity=hold_,
+        demand=worst.demand,
+        capacity=worst.hold,
         unit="N*m",
         utilization=utilization,
         passes=passes,
         source=f"{SOURCE}; {factors.source}",
-        direction_deg=float(actions.azimuths[d]),
-        toward_deg=azimuth(standing.normals[e]),
-        weighing=weighing,
-        dead=dead,
+        direction_deg=float(actions.azimuths[direction_of(actions, row)]),
+        toward_deg=azimuth(standing.normals[line]),
+        weighing=_WEIGHING,
+        dead=worst.dead,
         wind=factors.wind,
-        case=actions.names[c],
-        bare=bare_hold / (demand_ / factors.wind) if demand_ > 0.0 else None,
+        case=actions.names[row % len(actions.names)],
+        bare=bare_hold / (worst.demand / factors.wind) if worst.demand > 0.0 else None,
     )
+
+
+@dataclass(frozen=True)
+class _Turned:
+    """Demand and hold in N m of the action (row) and line ``at`` which a piece turns over most."""
+
+    ratio: float
+    demand: float
+    hold: float
+    by_weight: float
+    dead: float
+    at: tuple[int, int]
+
+
+def _worst(
+    standing: Standing, actions: Actions, factors: Factors, held: Hold | None, dead: float
+) -> _Turned:
+    """Return what turns a piece over most, with one factor on dead load.
+
+    How deep the ground is pressed, and so where each line lies, is worked out for those of the
+    actions only that may be the worst: between the lines under the least and the greatest force on
+    the ground moments only grow or only fall.
+    """
+    normals = standing.normals
+    weight = dead * standing.structure.weight(_WEIGHING)
+    pressing = weight - factors.wind * actions.uplift
+
+    def held_at(pivot: Array) -> tuple[Array, Array]:
+        by_weight = dead * standing.hold(_WEIGHING, pivot)
+        return by_weight, by_weight if held is None else by_weight + held.moment(pivot)
+
+    def ratio_of(demand: Array, hold: Array) -> Array:
+        return np.where(demand > 0.0, demand / np.maximum(hold, 1.0e-12), 0.0)
+
+    ends = [standing.pivot(np.full(len(normals), p)) for p in (pressing.max(), pressing.min())]
+    most = [factors.wind * overturning_moment(actions, normals, pivot) for pivot in ends]
+    least = np.minimum(*(held_at(pivot)[1] for pivot in ends))
+    bound = ratio_of(np.maximum(*most), least).max(axis=-1).ravel()
+
+    def among(rows: NDArray[np.intp]) -> _Turned:
+        some = some_actions(actions, rows)
+        pressed = np.repeat(pressing.reshape(-1, 1)[rows, :, None], len(normals), axis=-1)
+        pivot = standing.pivot(pressed)
+        demand = factors.wind * overturning_moment(some, normals, pivot)
+        by_weight, hold = held_at(pivot)
+        ratio = ratio_of(demand, hold)
+        at = np.unravel_index(int(ratio.argmax()), ratio.shape)
+        values = [float(each[at]) for each in (ratio, demand, hold, by_weight)]
+        return _Turned(*values, dead=dead, at=(int(rows[at[0]]), int(at[-1])))
+
+    likely = among(np.array([bound.argmax()]))
+    return among(np.flatnonzero(bound >= likely.ratio))
 
 
 @dataclass(frozen=True)
@@ -108,35 +151,56 @@ class Tipping:
 def tipping_pressure(
     standing: Standing,
     unit: Actions,
-    weighing: Weighing,
+    weighing: Weighing | Weight,
     low: float = 0.0,
     high: float = np.inf,
 ) -> Tipping:
-    """Return the least of `tipping_pressures`, with where it stands.
+    """Return the least of `tipping_pressures` for one weight, with where it stands."""
+    weight = standing.weight(weighing)
+    one = Weight(weight.force.reshape(1), weight.centre.reshape(1, 3))
+    return least_tipping(standing, unit, one, np.array([low]), np.array([high]))[0]
 
-    Of the directions and cases only those are worked out that may be it: that tip no later than
-    some that are likely, of which a look at each tells.
+
+def least_tipping(
+    standing: Standing, unit: Actions, weight: Weight, low: Array, high: Array
+) -> list[Tipping]:
+    """Return the least of `tipping_pressures` for each of several weights (W,), and where.
+
+    ``low`` and ``high`` are (W,) in Pa. Of the directions and cases only those are worked out that
+    may be it for any of the weights: that tip no later than some that are likely, of which a look
+    at each tells.
     """
+    each = Weight(weight.force[:, None, None], weight.centre[:, None, None])
+    bounds = low[:, None, None, None], high[:, None, None, None]
     rows = np.arange(unit.uplift.size)
     if standing.ground.yield_pressure is not None and unit.uplift.any():
-        calm, likely = _in_calm(standing, unit, weighing), _LIKELY
-        first = np.sort(np.argsort(calm.min(axis=-1), kind="stable")[:likely])
-        ceiling = tipping_pressures(standing, some_actions(unit, first), weighing, low, high).min()
-        rows = np.flatnonzero(_may_tip(standing, unit, weighing, calm, float(ceiling)))
-    q = tipping_pressures(standing, some_actions(unit, rows), weighing, low, high)
-    row, _, e = np.unravel_index(int(q.argmin()), q.shape)
-    return Tipping(float(q.min()), int(rows[row]) // unit.uplift.shape[-1], int(e))
+        calm = _in_calm(standing, unit, each)
+        first = np.unique(np.argsort(calm.min(axis=-1), axis=-1, kind="stable")[:, :_LIKELY])
+        likely = tipping_pressures(standing, some_actions(unit, first), each, *bounds)
+        ceiling = likely.reshape(len(likely), -1).min(axis=1)
+        rows = np.flatnonzero(_may_tip(standing, unit, each, calm, ceiling).any(axis=0))
+    q = tipping_pressures(standing, some_actions(unit, rows), each, *bounds)
+    found: list[Tipping] = []
+    for one in q:
+        row, _, e = np.unravel_index(int(one.argmin()), one.shape)
+        found.append(Tipping(float(one.min()), int(rows[row]) // unit.uplift.shape[-1], int(e)))
+    return found
+
+
+def direction_of(actions: Actions, row: int) -> int:
+    """Return the direction's index of a row of actions (…, D, C) taken one after another."""
+    return row // len(actions.names) % len(actions.azimuths)
 
 
 def some_actions(unit: Actions, rows: NDArray[np.intp]) -> Actions:
-    """Return some of the directions and cases (n,) of actions (D, C), each as a direction."""
-    case = unit.uplift.shape[-1]
+    """Return some rows (n,) of actions (…, D, C) taken one after another, each as a direction."""
+    leading = unit.uplift.ndim
 
     def some(values: Array) -> Array:
-        return values.reshape(-1, 1, *values.shape[2:])[rows]
+        return values.reshape(-1, 1, *values.shape[leading:])[rows]
 
     return Actions(
-        unit.azimuths[rows // case],
+        unit.azimuths[rows // unit.uplift.shape[-1] % len(unit.azimuths)],
         some(unit.force),
         some(unit.tilting),
         some(unit.twist),
@@ -146,31 +210,40 @@ def some_actions(unit: Actions, rows: NDArray[np.intp]) -> Actions:
     )
 
 
-def _in_calm(standing: Standing, unit: Actions, weighing: Weighing) -> Array:
-    """Return at which pressure (D C, E) each would tip if the pivots stayed as in calm air."""
+def _in_calm(standing: Standing, unit: Actions, weight: Weight) -> Array:
+    """Return at which pressure (W, D C, E) each would tip if the pivots stayed as in calm air."""
     lines = len(standing.normals)
-    pivot = standing.pivot(np.full(lines, standing.structure.weight(weighing)))
-    over = overturning_moment(unit, standing.normals, pivot).reshape(-1, lines)
-    hold = np.maximum(standing.hold(weighing, pivot), 0.0)
-    return np.where(over > 0.0, hold / np.where(over > 0.0, over, 1.0), np.inf)
+    pivot = standing.pivot(np.repeat(weight.force[..., None], lines, axis=-1))
+    over = overturning_moment(unit, standing.normals, pivot)
+    hold = np.maximum(standing.hold(weight, pivot), 0.0)
+    q = np.where(over > 0.0, hold / np.where(over > 0.0, over, 1.0), np.inf)
+    return q.reshape(len(q), -1, lines)
 
 
 def _may_tip(
-    standing: Standing, unit: Actions, weighing: Weighing, calm: Array, q: float
+    standing: Standing, unit: Actions, weight: Weight, calm: Array, q: Array
 ) -> NDArray[np.bool_]:
-    """Return which directions and cases (D C,) may tip at a pressure ``q`` in Pa or before.
+    """Return which directions and cases (W, D C) may tip at pressures ``q`` (W,) in Pa or before.
 
     Where wind presses a piece into the ground what is missing of the moment only grows with the
     pressure; where it lifts, the pivot moves outward and nothing tips before it would in calm air.
+    All that do are among them.
     """
-    if not np.isfinite(q):
-        return np.ones(len(calm), dtype=bool)
-    lift = np.repeat(unit.uplift.reshape(-1, 1), calm.shape[-1], axis=1)
-    pivot = standing.pivot(standing.structure.weight(weighing) - q * lift)
-    over = overturning_moment(unit, standing.normals, pivot.reshape(*unit.uplift.shape, -1))
-    hold = np.maximum(standing.hold(weighing, pivot), 0.0)
-    tips = q * (1.0 + _MARGIN) * over.reshape(calm.shape) >= hold
-    return np.asarray(np.where(lift < 0.0, tips, calm <= q * (1.0 + _MARGIN)).any(axis=1))
+    known = np.isfinite(q)
+    at = np.where(known, q, 0.0)[:, None, None, None]
+    lines = len(standing.normals)
+    pressing = weight.force[..., None] - at * unit.uplift[..., None]
+    sooner = np.zeros(calm.shape, dtype=bool)
+    # what is missing of the moment is linear in where the line lies: greatest at either end
+    for end in (pressing.min(axis=(1, 2)), pressing.max(axis=(1, 2))):
+        pivot = standing.pivot(np.repeat(end, lines, axis=-1))[:, None, None]
+        over = overturning_moment(unit, standing.normals, pivot)
+        tips = at * (1.0 + _MARGIN) * over >= standing.hold(weight, pivot)
+        sooner |= tips.reshape(calm.shape)
+    in_calm = calm <= at[..., 0] * (1.0 + _MARGIN)
+    pressed = unit.uplift.reshape(-1, 1) < 0.0
+    tips = np.where(pressed, sooner, in_calm).any(axis=-1)
+    return np.asarray(tips | ~known[:, None])
 
 
 def tipping_pressures(
@@ -193,16 +266,16 @@ def tipping_pressures(
     lines = len(standing.normals)
     lift = np.repeat(unit.uplift[..., None], lines, axis=-1)
     q = np.zeros(np.broadcast_shapes(lift.shape, weight.shape))
-    upward = np.maximum(lift, 0.0)
+    over, upward = q, np.maximum(lift, 0.0)
+    moves = standing.ground.yield_pressure is not None and bool(upward.any())
     for _ in range(_ROUNDS):
-        pivot = standing.pivot(weight - np.where(np.isfinite(q), q, 0.0) * upward)
+        pivot = standing.pivot(weight - q * upward)
         over = overturning_moment(unit, standing.normals, pivot)
         hold = np.maximum(standing.hold(weighing, pivot), 0.0)
-        after = np.where(over > 0.0, hold / np.where(over > 0.0, over, 1.0), np.inf)
-        settled = np.allclose(after, q, rtol=1.0e-10, atol=0.0, equal_nan=True)
-        q = after
-        if settled or standing.ground.yield_pressure is None or not upward.any():
+        before, q = q, np.where(over > 0.0, hold / np.where(over > 0.0, over, 1.0), 0.0)
+        if not moves or (np.abs(q - before) <= 1.0e-10 * q).all():
             break
+    q = np.where(over > 0.0, q, np.inf)
     if standing.ground.yield_pressure is not None and (lift < 0.0).any():
         q = np.where(lift < 0.0, _pressed(standing, unit, weighing, lift, high), q)
     return np.where(q <= high, np.maximum(q, low), np.inf)

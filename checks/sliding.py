@@ -103,17 +103,3 @@ def sliding_pressures(
     rate = size + share * unit.uplift
     q = np.where(rate > 0.0, np.maximum(spare, 0.0) / np.where(rate > 0.0, rate, 1.0), np.inf)
     return np.where(q <= high, np.maximum(q, low), np.inf)
-
-
-def sliding_pressure(
-    standing: Standing,
-    unit: Actions,
-    weighing: Weighing,
-    share: Array,
-    low: float = 0.0,
-    high: float = np.inf,
-) -> tuple[float, int]:
-    """Return the least of `sliding_pressures`, and its direction."""
-    q = sliding_pressures(standing, unit, weighing, share, low, high)
-    d, _ = np.unravel_index(int(q.argmin()), q.shape)
-    return float(q.min()), int(d)

@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Mapping, Sequence
+from functools import lru_cache
 from pathlib import Path
 from typing import Any, cast
 
@@ -103,8 +104,12 @@ def read_text(text: str, file: str = "", specs: Sequence[TableSpec[Any]] = ()) -
     raise DesignError(in_order(settled(seen(text), wrong, again)))
 
 
-def scanned(text: str, specs: Sequence[TableSpec[Any]]) -> Scan:
-    """Return where each key and its value stand in a text, whatever is wrong with it."""
+@lru_cache(maxsize=4)
+def scanned(text: str, specs: tuple[TableSpec[Any], ...]) -> Scan:
+    """Return where each key and its value stand in a text, whatever is wrong with it.
+
+    Of the last few texts it is kept: whoever shows a design's text asks for it as its reader does.
+    """
     return scan(text, _many(specs), _names_of_keys(specs))
 
 
@@ -115,7 +120,7 @@ def _many(specs: Sequence[TableSpec[Any]]) -> Mapping[str, bool]:
 
 def _read(text: str, file: str, specs: Sequence[TableSpec[Any]]) -> Design:
     """Return the design in a text; what to type instead of what is wrong was not tried yet."""
-    look = scanned(text, specs)
+    look = scanned(text, tuple(specs))
     reading = Reading(file, look)
     data = parsed(reading)
     add_findings(reading, data or {})

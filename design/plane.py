@@ -166,9 +166,9 @@ def kept(where: NDArray[np.bool_], polygons: Polygons) -> Polygons:
 
 def hulls(points: Array) -> Polygons:
     """Return the convex hulls (D,) of points (D, k, 2) in m."""
-    flat = points.reshape(-1, 2)
-    owner = np.repeat(np.arange(len(points)), points.shape[1])
-    return cast(Polygons, _kernel.convex_hull(_kernel.multipoints(flat, indices=owner)))
+    # a closed line has its points' hull and is made at once, where points are made one by one
+    lines = _kernel.linestrings(np.concatenate([points, points[:, :1]], axis=1))
+    return cast(Polygons, _kernel.convex_hull(lines))
 
 
 def hulls_of(regions: Polygons) -> Polygons:
@@ -217,7 +217,7 @@ def cut_lengths(region: BaseGeometry, starts: Array, ends: Array) -> Array:
 
 def hull(points: Array) -> BaseGeometry:
     """Return the convex hull of points (k, 2) in m."""
-    return cast(BaseGeometry, _kernel.convex_hull(_kernel.multipoints(points)))
+    return cast(BaseGeometry, hulls(np.asarray(points)[None])[0])
 
 
 def distance(point: Array, region: BaseGeometry) -> float:

@@ -51,7 +51,7 @@ class Key:
         return self.bounds or DEFAULT_BOUNDS.get(self.kind)
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class TableSpec(Generic[T]):
     """A table that a room owns: its keys, and how a row of it becomes that room's type.
 

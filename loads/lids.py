@@ -3,7 +3,6 @@
 from functools import lru_cache
 from math import atan2, radians
 
-import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
@@ -32,6 +31,9 @@ LEAST_AREA = 1.0e-6
 
 CLOSE = 0.1
 """Gap beneath a roof over its own reach in plan, up to which what stands there is closed by it."""
+
+_KEPT = 1024
+"""What is found of so many bodies is kept: several questions of the wind rest on it."""
 
 _ROOFS = (Cone, Gable, Dome, Vault)
 _BODIES = (Shell, Box, Solid, *_ROOFS)
@@ -83,11 +85,13 @@ def lies_on_ground(structure: Structure, body: Body) -> bool:
     )
 
 
+@lru_cache(maxsize=_KEPT)
 def covered(structure: Structure, i: int) -> BaseGeometry:
     """Return what of a body the closed bodies on top of it cover, in plan."""
     return plane.union_of([_covers(structure, j) for j in on_top(structure, i)])
 
 
+@lru_cache(maxsize=_KEPT)
 def is_closed_above(structure: Structure, i: int) -> bool:
     """Return whether what stands on an open top closes at least half of it."""
     opening = top_plan(structure.bodies[i])
@@ -193,13 +197,13 @@ def vessel_floors(structure: Structure, i: int) -> list[BaseGeometry]:
             return []
 
 
-@lru_cache(maxsize=1024)
+@lru_cache(maxsize=_KEPT)
 def from_above(body: Body) -> BaseGeometry:
     """Return the outline from above of a body where it stands."""
     return body.in_plan(body.shape.from_above()) if body.shape.hulls() else plane.NOTHING
 
 
-@lru_cache(maxsize=1024)
+@lru_cache(maxsize=_KEPT)
 def top_plan(body: Body) -> BaseGeometry:
     """Return the filled outline of a body's top in plan."""
     match body.shape:
@@ -233,6 +237,7 @@ def _covers(structure: Structure, j: int) -> BaseGeometry:
             return plane.NOTHING
 
 
+@lru_cache(maxsize=_KEPT)
 def closes(structure: Structure, j: int) -> BaseGeometry:
     """Return what a body closes of an open top beneath it."""
     body = structure.bodies[j]
@@ -300,9 +305,3 @@ def _is_floor(body: Body) -> bool:
 
 def _gentle(rise: float, run: float) -> bool:
     return atan2(rise, run) <= STEEP
-
-
-def reach_of(region: BaseGeometry) -> float:
-    """Return the diagonal of the box round a region, in m."""
-    low_x, low_y, high_x, high_y = plane.bounds_of(region)
-    return float(np.hypot(high_x - low_x, high_y - low_y))

@@ -30,10 +30,10 @@ from .lids import (
     leans_open,
     lid,
     lies_on_ground,
-    reach_of,
     top_plan,
     vessel_floors,
 )
+from .overhangs import upwind_of
 from .roof_planes import roof_planes
 from .roof_wind import RoofWind, board_of, slab_of
 from .shape_coefficients import Coefficient
@@ -162,9 +162,9 @@ def _surfaces(
                 moment[i] += its * share
                 windward = _windward_overhangs(structure, body, exposed, along)
                 if windward is not None:
-                    c = figures.beside(OVERHANG) * share * plane.area(windward)
-                    area[i] += c
-                    moment[i] += c[:, None] * plane.centroids(windward)
+                    c = figures.beside(OVERHANG) * share
+                    area[i] += c * windward[0]
+                    moment[i] += c * windward[1]
         for floor in vessel_floors(structure, i):
             add(i, floor, figures.beside(VESSEL_FLOOR))
         for outward, roof in _open_sides(structure, i):
@@ -172,8 +172,9 @@ def _surfaces(
             add(i, roof, figures.beside(OPEN_SIDE) * _between(*BLOWS_IN, off))
     for i in range(len(bodies)):
         # the air inside presses what closes a body away from its floor
-        inside = figures.inside(breathes(structure, i)) if closed_in(structure, i) else 0.0
-        for j, region in closed_in(structure, i):
+        closing = closed_in(structure, i)
+        inside = figures.inside(breathes(structure, i)) if closing else 0.0
+        for j, region in closing:
             if j not in roofs:
                 below = floors(structure, i)
                 add(j, region, inside)
@@ -295,18 +296,19 @@ def _between(none: float, full: float, value: Array) -> Array:
 
 def _windward_overhangs(
     structure: Structure, body: Body, exposed: BaseGeometry, along: Array
-) -> Polygons | None:
-    """Return the overhang (D,) straight upwind of what is beneath; None where none is."""
+) -> tuple[Array, Array] | None:
+    """Return area (D,) and moments (D, 2) of the overhang straight upwind of what is beneath.
+
+    None where there is none.
+    """
     if isinstance(body.shape, Box) and body.shape.wall is not None:
         return None
     support = plane.union_of([top_plan(one) for one in body_beneath(structure, body)])
     overhang = exposed.difference(support)
     if overhang.is_empty or support.is_empty or overhang.area < 1e-6:
         return None
-    corners = plane.ring_of(plane.hull(np.vstack(plane.outlines_of(support))))
-    upwind = corners - reach_of(exposed) * along[:, None]
-    swept = plane.hulls(np.concatenate([np.broadcast_to(corners, upwind.shape), upwind], axis=1))
-    return plane.intersection(swept, overhang)
+    hull = plane.ring_of(plane.hull(np.vstack(plane.outlines_of(support))))
+    return upwind_of(overhang, hull, along)
 
 
 def _open_sides(structure: Structure, i: int) -> list[tuple[Array, BaseGeometry]]:

@@ -3,7 +3,7 @@
 from collections import OrderedDict
 from collections.abc import Callable, Mapping, Sequence
 from contextlib import suppress
-from dataclasses import asdict
+from functools import lru_cache
 from typing import Any, TypeVar
 
 from ..checks.as_one import AsOne, stands_as_one
@@ -147,10 +147,7 @@ def _told(now: Glance, before: Glance | None) -> Answer:
 
 def _was(text: str, saved: str) -> list[tuple[str, str]]:
     """Return the fields that differ from the saved design, each with its text there."""
-    now, before = (
-        {field.id: field.value for group in fields_of(each) for field in group.fields}
-        for each in (text, saved)
-    )
+    now, before = _typed(text), _typed(saved)
     return [
         (name, ", ".join(before.get(name, ())))
         for name, value in now.items()
@@ -158,8 +155,17 @@ def _was(text: str, saved: str) -> list[tuple[str, str]]:
     ]
 
 
+@lru_cache(maxsize=_KEPT)
+def _typed(text: str) -> Mapping[str, tuple[str, ...]]:
+    """Return what is typed in each field of a text, by the field's name."""
+    return {field.id: field.value for group in fields_of(text) for field in group.fields}
+
+
 def _groups(text: str) -> list[Mapping[str, Any]]:
-    return [asdict(group) for group in fields_of(text)]
+    return [
+        {**vars(group), "fields": [vars(field) for field in group.fields]}
+        for group in fields_of(text)
+    ]
 
 
 def told(text: str, faults: Sequence[Fault]) -> list[Answer]:

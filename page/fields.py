@@ -106,8 +106,14 @@ def _metric(look: Scan) -> bool:
 def _value(look: Scan, spot: Spot) -> Any:
     """Return a value as the file has it, None where it is none."""
     begin, end = look.values[spot]
+    return _parsed(look.seen[begin:end])
+
+
+@lru_cache(maxsize=1024)
+def _parsed(value: str) -> Any:
+    """Return what a value's text holds: of a text that is changed nearly all stay as they were."""
     try:
-        return tomllib.loads(f"v = {look.seen[begin:end]}").get("v")
+        return tomllib.loads(f"v = {value}").get("v")
     except (tomllib.TOMLDecodeError, RecursionError):
         return None
 

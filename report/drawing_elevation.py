@@ -13,7 +13,7 @@ from .amounts import Amounts
 from .drawing_scale import Placed, Scale
 from .governing import Governing, governing
 from .paper import BOLD, FINE, LETTERS, PLAIN, THIN, Paper, points, stands, wide
-from .seen import Seen, from_side, in_the_ground
+from .seen import Seen, areas_from_side, from_side, in_the_ground
 
 _ABOVE, _GAP = 3.0, 2.5
 _HATCH = 2.2
@@ -48,8 +48,7 @@ class Elevation:
     def was(self) -> BaseGeometry:
         """Return the outline of what it was, seen from the same side."""
         bodies = () if self.before is None else self.before.bodies
-        seen = from_side(bodies, self.governing.toward) if bodies else []
-        return plane.union_of([one.area for one in seen if not one.area.is_empty])
+        return plane.union_of(areas_from_side(bodies, self.governing.toward))
 
     @cached_property
     def reach(self) -> tuple[float, float]:

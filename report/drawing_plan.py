@@ -1,7 +1,7 @@
 """The plan: a piece from above, with its foot, where it tips, and what holds it down."""
 
 from dataclasses import replace
-from functools import cached_property
+from functools import cached_property, lru_cache
 from math import cos
 
 import numpy as np
@@ -32,6 +32,13 @@ _LINE = 1.35 * LETTERS
 _APART = 5.0
 
 
+@lru_cache(maxsize=2)
+def _outline(structure: Structure) -> BaseGeometry:
+    """Return the outline of a piece from above, as its file has it; kept while it is changed."""
+    whole = plane.union_of([above(body) for body in structure.bodies])
+    return affinity.rotate(whole, -structure.design.turn, origin=(0.0, 0.0), use_radians=True)
+
+
 class Plan:
     """A plan as the design's file has it, before its own last turn; the front is below.
 
@@ -59,10 +66,7 @@ class Plan:
     @cached_property
     def was(self) -> BaseGeometry:
         """Return the outline from above of what it was."""
-        bodies = () if self.before is None else self.before.bodies
-        turn = 0.0 if self.before is None else self.before.design.turn
-        whole = plane.union_of([above(body) for body in bodies])
-        return affinity.rotate(whole, -turn, origin=(0.0, 0.0), use_radians=True)
+        return plane.NOTHING if self.before is None else _outline(self.before)
 
     @cached_property
     def foot(self) -> Array:

@@ -1,6 +1,7 @@
 """The two views on the page: from the side to which it tips, a person beside it, and from above."""
 
 from dataclasses import dataclass
+from functools import cache
 from math import ceil
 
 from shapely import Polygon
@@ -48,17 +49,21 @@ def views(found: AsOne, before: Structure | None = None) -> Views:
         person = _stature() * scale.mm + front.below(scale, arm=False) + _ABOVE
         return max(side.height, person, top.height + legend.height)
 
+    @cache
+    def drawn(scale: Scale) -> tuple[Paper, Paper]:
+        return front.paper(scale, arm=False), above.paper(scale)
+
     def fits(scale: Scale) -> bool:
         if bare * scale.mm > FRAME:
             return False
-        side, top = front.paper(scale, arm=False), above.paper(scale)
+        side, top = drawn(scale)
         across = side.width + _person_width(scale)
         return max(across, high(side, top, scale), top.width) <= FRAME
 
     scale = largest(metric, fits)
-    top = above.paper(scale)
-    tall = _STEP * ceil(high(front.paper(scale, arm=False), top, scale) / _STEP)
-    side = _beside_a_person(front, scale, tall)
+    bare_side, top = drawn(scale)
+    tall = _STEP * ceil(high(bare_side, top, scale) / _STEP)
+    side = _beside_a_person(bare_side, front.below(scale, arm=False), scale, tall)
     flat = Paper(FRAME, tall)
     flat.place(top, (0.5 * (FRAME - top.width), 0.5 * (tall - legend.height - top.height)))
     flat.place(legend, (0.0, tall - legend.height))
@@ -68,13 +73,13 @@ def views(found: AsOne, before: Structure | None = None) -> Views:
     return Views(side.svg(_front_said(found, amounts)), flat.svg(_plan_said(found, above)), said)
 
 
-def _beside_a_person(elevation: Elevation, scale: Scale, high: float) -> Paper:
-    """Return the elevation in its frame, the ground where it is without the person."""
-    side, paper = elevation.paper(scale, arm=False), Paper(FRAME, high)
+def _beside_a_person(side: Paper, below: float, scale: Scale, high: float) -> Paper:
+    """Return an elevation in its frame, a person on the ground that is so many mm from its foot."""
+    paper = Paper(FRAME, high)
     room = _person_width(scale)
     x = 0.5 * (FRAME - side.width - room)
     paper.place(side, (x, high - side.height))
-    ground = high - elevation.below(scale, arm=False)
+    ground = high - below
     left = x + side.width
     paper.line((left, ground), (left + room, ground), BOLD)
     rows = references.table("drawing_person").where("what", "outline")

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 import numpy as np
 from shapely import box
@@ -13,7 +14,7 @@ from ..design.placing import Body, about_z
 from ..design.shapes.cutout import Cutout
 from ..design.shapes.flat import Frame, Panel, Plate
 from ..design.shapes.rotor import Rotor
-from ..design.shapes.shape import Array, corners
+from ..design.shapes.shape import Array, Shape, corners
 from ..design.structure import Structure
 
 _MANY_BLADES = 6
@@ -22,6 +23,9 @@ _SAME_FACE = 0.94
 """Cosine of the angle (20 degrees) below which two faces pass for one curved one."""
 
 _THINNEST = 1.0e-4
+_BESIDE = np.array([[1, 2], [0, 2], [0, 1]])
+"""The corners of a triangle on the edge that lies opposite to each."""
+
 _FLAT = 2.0
 """So many times the area from the front, a view from the right is the one by which it is known."""
 
@@ -45,14 +49,22 @@ def from_side(bodies: Sequence[Body], right: Array) -> list[Seen]:
 
     Areas are in the plane (right, up).
     """
-    x, y = float(right[0]), float(right[1])
-    areas = outlines(bodies, np.array([np.arctan2(-y, x)]))[:, 0]
-    axes = np.array([[x, y, 0.0], [0.0, 0.0, 1.0]])
-    toward = np.array([y, -x, 0.0])
-    seen = [
-        _seen(body, _holed(body, areas[i], axes), axes, toward) for i, body in enumerate(bodies)
-    ]
+    axes, toward = _upright(right), np.array([right[1], -right[0], 0.0])
+    areas = areas_from_side(bodies, right)
+    seen = [_seen(body, area, axes, toward) for body, area in zip(bodies, areas, strict=True)]
     return _ordered([replace(one, edges=_above_ground(one.edges)) for one in seen], toward)
+
+
+def areas_from_side(bodies: Sequence[Body], right: Array) -> list[BaseGeometry]:
+    """Return the areas (right, up) that bodies cover seen level."""
+    found = outlines(bodies, np.array([np.arctan2(-right[1], right[0])]))[:, 0]
+    axes = _upright(right)
+    return [_holed(body, area, axes) for body, area in zip(bodies, found, strict=True)]
+
+
+def _upright(right: Array) -> Array:
+    """Return the axes (2, 3) of a level view, to the right and up."""
+    return np.array([[right[0], right[1], 0.0], [0.0, 0.0, 1.0]])
 
 
 def known_from(structure: Structure) -> tuple[list[Body], int]:
@@ -72,7 +84,7 @@ def known_from(structure: Structure) -> tuple[list[Body], int]:
 
 def in_the_ground(bodies: Sequence[Body], right: Array) -> list[BaseGeometry]:
     """Return the areas (right, up) of what stands in the ground, below it."""
-    axes = np.array([[float(right[0]), float(right[1]), 0.0], [0.0, 0.0, 1.0]])
+    axes = _upright(right)
     found: list[BaseGeometry] = []
     for body in bodies:
         if body.bottom > -_THINNEST or not body.shape.hulls():
@@ -154,25 +166,34 @@ def _above_ground(edges: Array) -> Array:
 
 def _edges(body: Body, axes: Array, toward: Array) -> Array:
     """Return the edges (k, 2, 2) between flat faces of which one at least looks this way."""
+    edges, normals = _creases(body.shape)
+    facing = normals @ (body.rotation.T @ toward) >= _FACING
+    shown = edges[facing.any(axis=1)]
+    return body.place(shown.reshape(-1, 3)).reshape(shown.shape) @ axes.T
+
+
+@lru_cache(maxsize=256)
+def _creases(shape: Shape) -> tuple[Array, Array]:
+    """Return the edges (k, 2, 3) between flat faces, and the normals (k, 2, 3) of both faces.
+
+    In the shape's own axes; of a piece that is changed most shapes stay.
+    """
     from scipy.spatial import ConvexHull, QhullError  # noqa: PLC0415 - a check does without
 
-    found: list[Array] = []
-    for hull in body.shape.hulls():
-        if hull.discs or hull.spheres or len(hull.points) < 4:
+    edges, normals = [np.empty((0, 2, 3))], [np.empty((0, 2, 3))]
+    for hull in shape.hulls():
+        corner = hull.points
+        if hull.discs or hull.spheres or len(corner) < 4:
             continue
-        corner = body.place(hull.points)
         if np.linalg.svd(corner - corner.mean(axis=0), compute_uv=False)[-1] < _THINNEST:
             continue
         try:
             solid = ConvexHull(corner)
         except QhullError:
             continue
-        normal = solid.equations[:, :3]
-        for i, beside in enumerate(solid.neighbors):
-            for k, j in enumerate(beside):
-                if j < i or normal[i] @ normal[j] > _SAME_FACE:
-                    continue
-                if max(normal[i] @ toward, normal[j] @ toward) < _FACING:
-                    continue
-                found.append(corner[np.delete(solid.simplices[i], k)] @ axes.T)
-    return np.array(found) if found else np.empty((0, 2, 2))
+        normal, other = solid.equations[:, :3], solid.neighbors
+        alike = np.einsum("ij,ikj->ik", normal, normal[other]) > _SAME_FACE
+        face, opposite = np.nonzero(~alike & (other > np.arange(len(other))[:, None]))
+        edges.append(corner[solid.simplices[face[:, None], _BESIDE[opposite]]])
+        normals.append(np.stack([normal[face], normal[other[face, opposite]]], axis=1))
+    return np.concatenate(edges), np.concatenate(normals)

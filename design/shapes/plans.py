@@ -1,6 +1,7 @@
 """Plan outlines: the regular polygon (or circle) and the rectangle."""
 
 from dataclasses import dataclass
+from functools import cache
 from math import cos, pi, tan
 
 import numpy as np
@@ -108,11 +109,14 @@ def area_factor(sides: int) -> float:
     return sides * tan(pi / sides) if sides else pi
 
 
+@cache
 def unit_corners(sides: int) -> Array:
     """Return the corners (n, 2) of the polygon of apothem 1; a circle's 72 edges are tangent."""
     n = sides or ROUND_CORNERS
     angles = pi / n * (1.0 + 2.0 * np.arange(n))
-    return np.column_stack([np.cos(angles), np.sin(angles)]) / cos(pi / n)
+    found = np.column_stack([np.cos(angles), np.sin(angles)]) / cos(pi / n)
+    found.flags.writeable = False
+    return found
 
 
 def at_height(corners: Array, height: float) -> Array:
