@@ -48,7 +48,10 @@ export class Form {
       const rest = group.fields.filter((field) => !first.includes(field.id));
       if (!rest.length) return null;
       const box = Object.assign(document.createElement("section"), { className: "group" });
-      box.append(Object.assign(document.createElement("h3"), { textContent: group.title }));
+      const heading = Object.assign(document.createElement("h3"), { id: `g-${group.id.replaceAll(".", "-")}`, textContent: group.title });
+      box.setAttribute("role", "group");
+      box.setAttribute("aria-labelledby", heading.id);
+      box.append(heading);
       box.append(...rest.map((field) => row(field.id, "")));
       return box;
     });
@@ -76,7 +79,7 @@ class Row {
     this.element.className = "field";
     const label = document.createElement(several ? "legend" : "label");
     label.append(Object.assign(document.createElement("span"), { textContent: field.label }));
-    if (of) label.prepend(Object.assign(document.createElement("span"), { className: "of", textContent: of }));
+    if (of) label.prepend(Object.assign(document.createElement("span"), { className: "of", textContent: of }), " ");
     if (!several) label.htmlFor = this.name();
     this.inputs = this.made(field, several, of);
     this.was = Object.assign(document.createElement("p"), { className: "was", hidden: true });
@@ -104,7 +107,7 @@ class Row {
     if (choices.length && ["choice", "flag", "numeral"].includes(field.kind)) return [this.choice(choices)];
     return field.value.map((_, k) => {
       const input = Object.assign(document.createElement("input"), { type: "text", id: this.name(k), autocomplete: "off", spellcheck: false });
-      if (several) input.setAttribute("aria-label", `${of} ${field.label}: ${PLACES[k]}`);
+      if (several) input.setAttribute("aria-label", [of, `${field.label}: ${PLACES[k]}`].filter(Boolean).join(" "));
       let wait;
       const send = () => {
         clearTimeout(wait);

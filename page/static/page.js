@@ -151,7 +151,6 @@ async function save(beside = false) {
     Object.assign(state, kept);
     by("kinds").hidden = true;
     tell(`Saved: ${kept.file}.`);
-    say(`Saved: ${kept.file}`);
     look();
   } catch (wrong) {
     if (wrong.answer?.changed) conflict(wrong.answer.name);
@@ -192,10 +191,6 @@ export function tell(words, ways = {}) {
     notice.append(" ", button);
   }
   notice.hidden = false;
-}
-
-function say(words) {
-  by("status").textContent = words;
 }
 
 // ---- the kinds of piece that a file begins with
@@ -284,7 +279,7 @@ document.addEventListener("keydown", (event) => {
   }
 });
 addEventListener("beforeunload", (event) => {
-  if (changed() && state.file) event.preventDefault();
+  if (changed() && (state.file || past.back.length)) event.preventDefault();
 });
 
 kinds();

@@ -204,6 +204,32 @@ def test_paper_is_gated_as_the_commands_are(opened):
         assert "handed to your browser" in opened.text("#paper-said")
 
 
+def test_every_paper_comes_down_as_a_file(opened, tmp_path):
+    """PDF begins as ISO 32000 says; a block that stands has no stakes to set out."""
+    down = tmp_path / "down"
+    where = {"behavior": "allow", "downloadPath": str(down)}
+    opened.driver.execute_cdp_cmd("Browser.setDownloadBehavior", where)
+    found = {}
+    for what in ("sheet", "label", "cuts", "stakes", "calculation"):
+        before = set(down.glob("*"))
+
+        def new(before=before):
+            return [f for f in down.glob("*.[pt]*") if f not in before and f.stat().st_size]
+
+        opened.press(f"#papers [value={what}]")
+        until(lambda new=new: new() or "Making" not in opened.text("#paper-said"))
+        if "handed" in opened.text("#paper-said"):
+            (file,) = until(new)
+            found[what] = file.suffix, file.read_bytes()
+        else:
+            found[what] = opened.text("#paper-said"), b""
+    assert "nothing is to be set out" in found.pop("stakes")[0]
+    kinds = {"sheet": ".pdf", "label": ".txt", "cuts": ".pdf", "calculation": ".pdf"}
+    assert {what: suffix for what, (suffix, _) in found.items()} == kinds
+    for suffix, content in found.values():
+        assert content.startswith(b"%PDF-1.") if suffix == ".pdf" else b"Gate block" in content
+
+
 def test_it_is_used_from_top_to_end_with_the_tab_key(opened):
     """Every control is reached once, in the order in which it stands, and each has a name."""
     found = opened.script(
@@ -225,6 +251,14 @@ def test_it_is_used_from_top_to_end_with_the_tab_key(opened):
         opened.driver.switch_to.active_element.send_keys(TAB)
         names.append(opened.driver.switch_to.active_element.get_attribute("id"))
     assert "f-part-0-height" in names
+
+
+def test_a_screen_reader_tells_which_part_each_field_belongs_to(opened):
+    """By the names that the browser itself computes (W3C, Accessible Name and Description)."""
+    assert opened.one("#f-part-0-height").accessible_name == "block height, straight up"
+    material = opened.one("#f-part-0-material")
+    group = material.find_element("xpath", "ancestor::*[@role='group']")
+    assert (material.accessible_name, group.accessible_name) == ("material", "block")
 
 
 WIDTHS = [(1360, "light"), (1360, "dark"), (320, "light"), (320, "dark")]
