@@ -8,6 +8,7 @@ from numpy.typing import NDArray
 
 from ..design.shapes.shape import Array
 from .chain import Chain, Integers
+from .one_thread import in_one_thread
 from .one_way import Mask, settle
 from .system import System
 
@@ -70,6 +71,7 @@ class Solution:
         )
 
 
+@in_one_thread
 def solve(
     system: System,
     loads: Array,
