@@ -11,7 +11,7 @@ from ..design.shapes.shape import Array
 from ..design.structure import Weighing
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
-from .judging import Check, Kind, azimuth, judged
+from .judging import Check, Kind, azimuth, judged, where_greatest
 from .overturning import Hold, overturning_moment
 from .standing import Standing
 from .worst import worst_by_line
@@ -94,7 +94,7 @@ def _worst(standing: Standing, actions: Actions, ways: Sequence[_Loaded]) -> _Wo
     tips = [np.zeros(one.depth.shape, bool) if one.tips is None else one.tips for one in ways]
     loaded = (areas > 0.0) & ~np.vstack([each.reshape(-1, lines) for each in tips])
     pressure = np.where(loaded, forces / np.where(loaded, areas, 1.0), np.inf)
-    row, e = (int(k) for k in np.unravel_index(int(pressure.argmax()), pressure.shape))
+    row, e = where_greatest(pressure)
     starts = np.cumsum([0, *(one.depth.size // lines for one in ways)])
     which = int(np.searchsorted(starts, row, side="right")) - 1
     way, row = ways[which], row - int(starts[which])

@@ -4,8 +4,12 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 import numpy as np
+from numpy.typing import NDArray
 
 from ..design.shapes.shape import Array
+
+_ALIKE = 1.0e-10
+"""Values that differ by no more than this share of the greatest differ by rounding."""
 
 
 class Kind(StrEnum):
@@ -98,6 +102,25 @@ def judged(demand: float, capacity: float) -> tuple[float | None, bool]:
         return None, False
     ratio = demand / capacity
     return ratio, ratio <= 1.0
+
+
+def as_great(values: Array) -> NDArray[np.bool_]:
+    """Return which of the values (…) are as great as the greatest, but for rounding."""
+    top = values.max()
+    return np.asarray(values >= (top - _ALIKE * abs(top) if np.isfinite(top) else top))
+
+
+def where_greatest(values: Array) -> tuple[int, ...]:
+    """Return where the greatest of values (…) stands: of those alike the first.
+
+    Winds from either side of a symmetric piece do the same but for rounding, and which of them is
+    told must not hang on that.
+
+    >>> where_greatest(np.array([[0.1, 0.3 - 1e-16], [0.3, 0.2]]))
+    (0, 1)
+    """
+    at = np.unravel_index(int(as_great(values).argmax()), values.shape)
+    return tuple(int(i) for i in at)
 
 
 def azimuth(vector: Array) -> float:

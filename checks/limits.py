@@ -17,6 +17,7 @@ from ..loads.site import Site
 from ..units import FOOT, MPH
 from .anchoring.embedded_limits import give_way_pressures, push_that_gives_way
 from .anchoring.embedded_posts import Posts
+from .judging import where_greatest
 from .loose import Loose
 from .overturning import least_tipping, push_that_tips
 from .sliding import resistance_share, sliding_pressures
@@ -234,7 +235,7 @@ def _least(standing: Standing, stages: list[Stage], density: float) -> list[_Fou
         bounds = low[:, None, None], high[:, None, None]
         slides = sliding_pressures(standing, stage.actions, each, stage.share, *bounds)
         for k, tip in enumerate(tips):
-            d, _ = np.unravel_index(int(slides[k].argmin()), slides[k].shape)
+            d, _ = where_greatest(-slides[k])
             tipping[k] = min(tipping[k], (tip.pressure, tip.direction, tip.line))
             sliding[k] = min(sliding[k], (float(slides[k].min()), int(d)))
     return [

@@ -10,7 +10,7 @@ from ..design.shapes.shape import Array
 from ..design.structure import Weighing
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
-from .judging import Check, Kind, azimuth, judged
+from .judging import Check, Kind, azimuth, judged, where_greatest
 from .standing import Standing, Weight
 
 SOURCE = "statics: moments about the lee edge"
@@ -24,7 +24,7 @@ _ROUNDS = 60
 _LIKELY = 4
 """Directions and cases that are worked out first, those that would tip first in calm air."""
 _MARGIN = 1.0e-6
-"""What tips no more than this much later may be the first: a margin for rounding."""
+"""What tips no more than this much later, or is turned no less, may be the first: for rounding."""
 
 
 @dataclass(frozen=True)
@@ -131,12 +131,12 @@ def _worst(
         demand = factors.wind * overturning_moment(some, normals, pivot)
         by_weight, hold = held_at(pivot)
         ratio = ratio_of(demand, hold)
-        at = np.unravel_index(int(ratio.argmax()), ratio.shape)
+        at = where_greatest(ratio)
         values = [float(each[at]) for each in (ratio, demand, hold, by_weight)]
         return _Turned(*values, dead=dead, at=(int(rows[at[0]]), int(at[-1])))
 
     likely = among(np.array([bound.argmax()]))
-    return among(np.flatnonzero(bound >= likely.ratio))
+    return among(np.flatnonzero(bound >= (1.0 - _MARGIN) * likely.ratio))
 
 
 @dataclass(frozen=True)
@@ -182,7 +182,7 @@ def least_tipping(
     q = tipping_pressures(standing, some_actions(unit, rows), each, *bounds)
     found: list[Tipping] = []
     for one in q:
-        row, _, e = np.unravel_index(int(one.argmin()), one.shape)
+        row, _, e = where_greatest(-one)
         found.append(Tipping(float(one.min()), int(rows[row]) // unit.uplift.shape[-1], int(e)))
     return found
 

@@ -9,7 +9,7 @@ from ..statics.graph import swings
 from ..statics.model import Forces
 from ..statics.stiffness import SWAYS, stiffness_rule
 from .internal_forces import AS_READ, InternalForces
-from .judging import Check, Kind
+from .judging import Check, Kind, where_greatest
 from .load_cases import Integers
 
 SOURCE = "equilibrium without friction between parts; sway of 1/50 of the height (judgement)"
@@ -34,7 +34,7 @@ def check_racking(
     size = np.abs(forces.cases.loads).sum(axis=1)
     if pushed.size:
         free = pushed / np.where(size > 0.0, size, 1.0)[:, None]
-        n, mode = np.unravel_index(int(free.argmax()), free.shape)
+        n, mode = where_greatest(free)
         if free[n, mode] > _PUSHED:
             system = forces.model.system
             motion = system.braces.reshape(-1, system.size)[mode]

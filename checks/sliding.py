@@ -9,7 +9,7 @@ from ..design.structure import Weighing
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
 from .friction import sliding_resistance
-from .judging import Check, Kind, judged
+from .judging import Check, Kind, judged, where_greatest
 from .standing import Standing, Weight
 
 SOURCE = "statics: H + W sin(slope) <= mu (W cos(slope) - U)"
@@ -55,7 +55,7 @@ def check_sliding(
         pressing = dead * weight * cos(standing.slope) - factors.wind * actions.uplift
         grip = factors.friction * share * np.maximum(pressing, 0.0) + held
         ratio = demand / np.maximum(grip, 1.0e-12)
-        at = np.unravel_index(int(ratio.argmax()), ratio.shape)
+        at = where_greatest(ratio)
         if worst is None or ratio[at] > worst[0]:
             where = tuple(int(i) for i in at)
             worst = (float(ratio[at]), float(demand[at]), float(grip[at]), dead, where)

@@ -11,7 +11,7 @@ from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...materials import anchors as kinds
 from ..bearing import check_bearing
-from ..judging import Check, Kind, azimuth, judged
+from ..judging import Check, Kind, azimuth, judged, where_greatest
 from ..overturning import Hold, check_overturning, overturning_moment
 from ..sliding import check_sliding, resistance_share
 from ..standing import Standing
@@ -198,10 +198,10 @@ def _anchor_checks(
             ],
             axis=0,
         )
-        at = np.unravel_index(int(used.argmax()), used.shape)
+        at = where_greatest(used)
         checks.append(_used(row.name, float(used[at]), row.holds, actions, at, factors, dead))
         pull = straight[..., own]
-        at = np.unravel_index(int(pull.argmax()), pull.shape)
+        at = where_greatest(pull)
         utilization, passes = judged(float(pull[at]), row.holds.head)
         checks.append(
             Check(
@@ -228,7 +228,7 @@ def _used(
     used: float,
     holds: Holding,
     actions: Actions,
-    at: Sequence[np.intp],
+    at: Sequence[int],
     factors: Factors,
     dead: float,
 ) -> Check:
@@ -288,7 +288,7 @@ def _guy_checks(
     for row in held.guys:
         own = tension[..., first : first + len(row.tops)]
         first += len(row.tops)
-        at = np.unravel_index(int(own.argmax()), own.shape)
+        at = where_greatest(own)
         pull = float(own[at])
         ground = factors.soil_on(row.holds.factor) * row.holds.along(row.elevation)
         capacity = min(row.line, ground)

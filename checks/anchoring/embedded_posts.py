@@ -17,7 +17,7 @@ from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...materials.grounds import Ground
 from ...units import GRAVITY
-from ..judging import Check, Kind, judged
+from ..judging import Check, Kind, judged, where_greatest
 from . import anchor_group, buried_weight
 from .embedment import lateral_bearing, moment_constrained, used_free
 
@@ -161,7 +161,7 @@ def check_posts(
     found: list[Check] = []
     for part in dict.fromkeys(posts.part):
         own = [n for n, of in enumerate(posts.part) if of == part]
-        at = np.unravel_index(int(ratio[..., own].argmax()), ratio[..., own].shape)
+        at = where_greatest(ratio[..., own])
         where = (*at[:-1], own[int(at[-1])])
         demand, utilization = float(asked.force[where]), float(ratio[where])
         moment = float(asked.moment[where]) + lean
@@ -232,7 +232,7 @@ def check_pull_out(posts: Posts, structure: Structure, actions: Actions, factors
     concrete = float(buried_weight.concrete_weight(volume, saturated=True))
     capacity = factors.helping * (structure.weight("light") + concrete)
     lifted = factors.wind * actions.uplift
-    at = np.unravel_index(int(lifted.argmax()), lifted.shape)
+    at = where_greatest(lifted)
     demand = float(lifted[at])
     utilization, passes = judged(demand, capacity)
     return Check(

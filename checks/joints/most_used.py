@@ -6,6 +6,7 @@ from math import inf
 import numpy as np
 
 from ...design.shapes.shape import Array
+from ..judging import as_great, where_greatest
 from ..timber.capacity import Capacity
 from .combined import fastener_use
 from .fastener_sets import FastenerSet
@@ -41,10 +42,10 @@ def most_used(
 
     Of several used alike the one that is asked most.
     """
-    most = used == used.max()
+    most = as_great(used)
     pushed = np.where(np.isfinite(shear), shear, 1.0)
     asked = np.where(most, np.hypot(tension, pushed), -1.0)
-    *load, nth = (int(i) for i in np.unravel_index(int(asked.argmax()), asked.shape))
+    *load, nth = where_greatest(asked)
     where = (*load, nth)
     return MostUsed(
         place,

@@ -18,7 +18,7 @@ from ...statics.graph import GROUND, Edge, Graph, Holds
 from ...statics.model import Forces, SectionForces
 from ...statics.sticks import Stick, slender_pieces
 from ..internal_forces import AS_READ, InternalForces
-from ..judging import Check, Kind
+from ..judging import Check, Kind, where_greatest
 from ..load_cases import Integers, LoadCases, greatest
 from ..timber.books import book_of, values_of
 from .columns import column_rule
@@ -131,7 +131,7 @@ def judge_sticks(
         most: dict[str, float] = {}
         for name, forces in envelope.items():
             use = use_of(one, forces.sections[one.nth], cases, which)
-            at = np.unravel_index(int(use.most.argmax()), use.most.shape)
+            at = where_greatest(use.most)
             greatest = float(use.most[at])
             most[name] = greatest
             if worst is None or greatest > worst[0]:

@@ -16,7 +16,7 @@ from ...design.structure import GRAVITY, WEIGHINGS, Structure
 from ...loads.combinations import Factors
 from ...materials.lumber import Lumber, board_width
 from ...materials.sheets import Sheet
-from ..judging import Check, Kind, judged
+from ..judging import Check, Kind, judged, where_greatest
 from ..timber.books import book_of, values_of
 from .member_check import Member, NotJudged, Stuff
 from .strip_beam import Bent, bend
@@ -290,5 +290,5 @@ def _most_used(
     use = moment / strength.moment, shear / strength.shear
     bends = bool(use[0].max() >= use[1].max())
     asked, holds = (moment, strength.moment) if bends else (shear, strength.shear)
-    k, element = np.unravel_index(int(use[0 if bends else 1].argmax()), asked.shape)
-    return int(k), int(element), bends, float(asked[k, element]), float(holds[element])
+    k, element = where_greatest(use[0 if bends else 1])
+    return k, element, bends, float(asked[k, element]), float(holds[element])

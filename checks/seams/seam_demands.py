@@ -14,6 +14,7 @@ from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...loads.exposed import Exposed
 from ...loads.visible import Faces
+from ..judging import where_greatest
 from ..local_wind import LocalWind
 from ..members.boards import panel_pressure
 from ..members.uprights import Mask
@@ -150,5 +151,5 @@ def _flow(
     turning = actions.twist - axis[0] * actions.force[..., 1] + axis[1] * actions.force[..., 0]
     torque = factors.wind * np.abs(turning)
     flow = factors.wind * flow + twist_flow(torque, tube.enclosed)
-    at = np.unravel_index(int(flow.argmax()), flow.shape)
+    at = where_greatest(flow)
     return float(flow[at]), factors.wind * float(shear[at]), float(torque[at]), level
