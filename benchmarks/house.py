@@ -4,8 +4,9 @@
 
 Printed, not enforced. A name is public where a module defines it at its top without an underscore.
 A place asks what shape a body has where it holds ``isinstance`` of a class of ``design/shapes``, or
-matches one: a match counts once, however many cases it has. It is complete where it ends in
-``assert_never``, so that the type checker names what a new shape needs. Modules are in a circle
+matches one: a match counts once, however many cases it has. It is complete where no case takes all
+others, so that the type checker names what a new shape needs; what asks for one of the few forms
+(``design/shapes/forms.py``) is told beside. Modules are in a circle
 where each leads to the other by imports.
 """
 
@@ -118,23 +119,36 @@ def _shapes(trees: dict[Path, ast.Module]) -> set[str]:
 
 def dispatch(trees: dict[Path, ast.Module]) -> Iterator[str]:
     """Yield the places that ask what shape a body has: file, line, how."""
-    shapes = _shapes(trees)
-    found: list[tuple[str, int, str]] = []
-    for path, tree in trees.items():
-        own = _imported_shapes(tree, shapes)
-        for node in ast.walk(tree):
-            how = _asks(node, own)
-            if how:
-                found.append((_name(path), getattr(node, "lineno", 0), how))
+    shapes, forms = _shapes(trees), _forms(trees)
+    found = list(_asked(trees, shapes))
+    by_form = list(_asked(trees, forms))
     in_files = len({where for where, _, _ in found})
-    ends = sum(how == "match, assert_never" for _, _, how in found)
+    ends = sum(how == "match, complete" for _, _, how in found)
     yield (
-        f"places that ask what shape a body has: {len(found)} in {in_files} files, {ends} complete"
+        f"places that ask what shape a body has: {len(found)} in {in_files} files, "
+        f"{ends} complete; which form: {len(by_form)}"
     )
     counts = Counter(where for where, _, _ in found)
     for where, count in counts.most_common():
         rows = sorted((line, how) for file, line, how in found if file == where)
         yield f"{where} {count}: {', '.join(f'{line} {how}' for line, how in rows)}"
+
+
+def _forms(trees: dict[Path, ast.Module]) -> set[str]:
+    """Return the classes of the module of forms, where there is one."""
+    module = trees.get(ROOT / "design" / "shapes" / "forms.py")
+    return (
+        {node.name for node in module.body if isinstance(node, ast.ClassDef)} if module else set()
+    )
+
+
+def _asked(trees: dict[Path, ast.Module], kinds: set[str]) -> Iterator[tuple[str, int, str]]:
+    for path, tree in trees.items():
+        own = _imported_shapes(tree, kinds)
+        for node in ast.walk(tree):
+            how = _asks(node, own)
+            if how:
+                yield _name(path), getattr(node, "lineno", 0), how
 
 
 def _imported_shapes(tree: ast.Module, shapes: set[str]) -> set[str]:
@@ -165,11 +179,11 @@ def _asks(node: ast.AST, own: set[str]) -> str:
             }
             if not classes & own:
                 return ""
-            ends = any(
-                isinstance(one, ast.Name) and one.id == "assert_never"
-                for one in ast.walk(cases[-1])
+            takes_all = any(
+                isinstance(case.pattern, ast.MatchAs) and case.pattern.pattern is None
+                for case in cases
             )
-            return "match, assert_never" if ends else "match"
+            return "match" if takes_all else "match, complete"
         case _:
             return ""
 

@@ -9,18 +9,23 @@ import shapely
 from shapely import Polygon
 from shapely.geometry.base import BaseGeometry
 
+from .forms import Form, Leaf
+from .plans import Rectangle
 from .prism import convex_pieces, standing_hulls, standing_prism
-from .shape import NO_HULLS, Array, Hull, Moments
+from .shape import NO_HULLS, Array, Hull, Moments, Shape
 
 Corners = tuple[tuple[float, float], ...]
 
 
 @dataclass(frozen=True)
-class Cutout:
+class Cutout(Shape):
     """A flat board standing in the x-z plane, ``thickness`` centred on y = 0. Sizes in m.
 
     ``points`` are its outline's corners (x, z), ``holes`` outlines within it.
     """
+
+    middle_is_place = False
+    has_edges = False
 
     points: Corners
     thickness: float
@@ -89,3 +94,12 @@ class Cutout:
     def sawn(self) -> Array:
         """Return the outline's corners (k, 2)."""
         return np.asarray(self.points)
+
+    def as_form(self) -> Form:
+        """Return a board that stands, its holes filled."""
+        return Leaf(self.outline, self.width, self.height, self.thickness)
+
+    @property
+    def named_plan(self) -> Rectangle:
+        """Return its outline from above."""
+        return Rectangle(self.width, self.thickness)

@@ -8,18 +8,22 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from .shape import NO_HULLS, Array, Disc, Hull, Moments
+from .forms import Bars, Form
+from .plans import Plan, Rectangle, Regular
+from .shape import NO_HULLS, Array, Disc, Hull, Moments, Shape
 
 Point = tuple[float, float, float]
 
 
 @dataclass(frozen=True)
-class Member:
+class Member(Shape):
     """A straight piece from ``start`` to ``end`` (3,), its axis's ends. Sizes in m.
 
     Rectangular, ``width`` lying level and ``depth`` square to it, or round with ``across``; a tube
     with ``wall``. ``cut`` is "square", "level" or "plumb": how both ends are sawn.
     """
+
+    middle_is_place = False
 
     start: Point
     end: Point
@@ -139,3 +143,18 @@ class Member:
         if self.cut == "plumb":
             return np.cross(level, np.array([0.0, 0.0, 1.0]))
         return along
+
+    def as_form(self) -> Form:
+        """Return one straight piece."""
+        return Bars(self._section, self.axes[0][None], np.array([self.length]))
+
+    @property
+    def named_plan(self) -> Plan:
+        """Return its section."""
+        return self._section
+
+    @property
+    def _section(self) -> Plan:
+        if self.is_round:
+            return Regular(0, self.across)
+        return Rectangle(self.width, self.depth)
