@@ -158,7 +158,7 @@ def _lowest(body: Body) -> float:
     """Return the height of the lowest point in m, of a wheel as it turns."""
     wheel = body.shape.wheel
     if wheel is not None:
-        return float(body.origin[2]) - wheel.reach
+        return float(body.origin[2]) - wheel.sweep
     return body.bottom
 
 

@@ -9,7 +9,7 @@ from shapely.geometry.base import BaseGeometry
 
 from .forms import Form, Globe
 from .plans import Regular
-from .shape import NO_HULLS, Hull, Moments, Shape, Sphere
+from .shape import NO_HULLS, Array, Hull, Moments, Shape, Sphere
 
 
 @dataclass(frozen=True)
@@ -60,3 +60,7 @@ class Ball(Shape):
     def named_plan(self) -> Regular:
         """Return its greatest circle."""
         return Regular(0, self.across)
+
+    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
+        """Return its width; of its grain nobody knows: end grain."""
+        return self.across, True

@@ -1,17 +1,17 @@
 """Many-sided and round bodies about an upright axis: shell, solid, cone."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import hypot
 
 import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from .forms import Form, Prism
+from .forms import Form, Post, Prism, Walls
 from .plans import Regular, area_factor
 from .prismatoid import prismatoid
-from .shape import NO_HULLS, Hull, Moments, Shape
-from .slopes import RoofFace, Skirt, faces_round
+from .shape import ALONG, NO_HULLS, Array, Hull, Moments, Shape
+from .slopes import RoofFace, Skirt, faces_round, reach_of_a_roof
 
 
 @dataclass(frozen=True)
@@ -166,6 +166,48 @@ class Shell(Shape):
         inside = self.inner().bottom
         return Regular(self.sides, inside).polygon() if inside > 0.0 else None
 
+    @property
+    def wall_thickness(self) -> float:
+        """Return its wall."""
+        return self.wall
+
+    @property
+    def clear_width(self) -> float:
+        """Return the width inside its foot."""
+        return self._inside(self.bottom).across
+
+    def walls(self) -> Walls:
+        """Return its panels, joined where they are flat."""
+        return Walls(
+            Regular(self.sides, self.bottom),
+            Regular(self.sides, self.top),
+            self.height,
+            self.wall,
+            self.sides > 0,
+        )
+
+    @property
+    def fill_height(self) -> float:
+        """Return its height."""
+        return self.height
+
+    def fill(self, depth: float) -> Moments:
+        """Return the space inside it up to a depth in m."""
+        top = self.bottom + (self.top - self.bottom) * depth / self.height
+        return replace(self, top=top, height=depth).inner().moments()
+
+    def stretched(self, factor: float) -> "Shell":
+        """Return it as many times as high."""
+        return replace(self, height=factor * self.height)
+
+    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
+        """Return its height along its axis, else its wall."""
+        return (self.height, True) if abs(along[2]) > ALONG else (self.wall, False)
+
+    def grain(self, entered: Array) -> Array:
+        """Return up."""
+        return np.array([0.0, 0.0, 1.0])
+
 
 @dataclass(frozen=True)
 class Solid(Shape):
@@ -247,6 +289,28 @@ class Solid(Shape):
     def is_floor(self) -> bool:
         """Return that its top closes what stands on it."""
         return True
+
+    def post(self) -> Post | None:
+        """Return it as thick as at its thinner end where it is square or round."""
+        least = min(self.bottom, self.top)
+        if self.sides not in (0, 4) or least <= 0.0:
+            return None
+        x, _, z = np.eye(3)
+        return Post(z, x, least, least, self.sides == 0)
+
+    def stretched(self, factor: float) -> "Solid":
+        """Return it as many times as high."""
+        return replace(self, height=factor * self.height)
+
+    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
+        """Return its height along its axis, else its mean width."""
+        if abs(along[2]) > ALONG:
+            return self.height, True
+        return 0.5 * (self.bottom + self.top), False
+
+    def grain(self, entered: Array) -> Array:
+        """Return up."""
+        return np.array([0.0, 0.0, 1.0])
 
 
 @dataclass(frozen=True)
@@ -340,6 +404,24 @@ class Cone(Shape):
     def open_below(self) -> bool:
         """Return whether it is hollow."""
         return self.wall is not None
+
+    @property
+    def wall_thickness(self) -> float | None:
+        """Return its wall, None where it is solid."""
+        return self.wall
+
+    @property
+    def clear_width(self) -> float | None:
+        """Return the width of the hollow at its foot."""
+        return None if self.wall is None else max(self.inner_bottom(), 0.0)
+
+    def stretched(self, factor: float) -> "Cone":
+        """Return it as many times as high."""
+        return replace(self, height=factor * self.height)
+
+    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
+        """Return its height, from the side its wall."""
+        return reach_of_a_roof(self.height, self.wall, along)
 
 
 def ring(outside: Regular, inside: Regular) -> BaseGeometry:

@@ -1,16 +1,16 @@
 """Rectangular bodies: the box."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import hypot
 
 import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from .forms import Form, Prism
+from .forms import Form, Post, Prism, Walls
 from .plans import Rectangle
 from .prismatoid import Section, prismatoid
-from .shape import NO_HULLS, Array, Hull, Moments, Shape
+from .shape import ALONG, NO_HULLS, Array, Hull, Moments, Shape
 from .slopes import RoofFace, Skirt, faces_of_a_hip
 
 SIDES = frozenset({"front", "back", "left", "right"})
@@ -269,6 +269,69 @@ class Box(Shape):
     def room(self) -> "Box | None":
         """Return itself where it has walls."""
         return self if self.wall is not None else None
+
+    @property
+    def wall_thickness(self) -> float | None:
+        """Return its wall, None where it is solid."""
+        return self.wall
+
+    def walls(self) -> Walls | None:
+        """Return its walls, joined where no side is open."""
+        if self.wall is None:
+            return None
+        foot = Rectangle(self.length, self.width)
+        return Walls(foot, self.top_plan, self.height, self.wall, not self.open & SIDES)
+
+    def post(self) -> Post | None:
+        """Return it with its lesser end's section where it is solid."""
+        top = self.top_plan
+        first, second = min(self.length, top.length), min(self.width, top.width)
+        if self.wall is not None or first * second <= 0.0:
+            return None
+        x, _, z = np.eye(3)
+        return Post(z, x, first, second)
+
+    @property
+    def fill_height(self) -> float | None:
+        """Return its height where it has walls."""
+        return None if self.wall is None else self.height
+
+    def fill(self, depth: float) -> Moments | None:
+        """Return the space inside it up to a depth in m, open there unless it is full."""
+        top, share = self.top_plan, depth / self.height
+        cut = replace(
+            self,
+            height=depth,
+            top_length=self.length + (top.length - self.length) * share,
+            top_width=self.width + (top.width - self.width) * share,
+            open=self.open if share >= 1.0 else self.open | {"top"},
+        )
+        space = cut.inner()
+        return None if space is None else space.moments()
+
+    def stretched(self, factor: float) -> "Box":
+        """Return it as many times as high."""
+        return replace(self, height=factor * self.height)
+
+    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
+        """Return its size along the nearest axis where it is solid, else a wall or its edge."""
+        sizes = (self.length, self.width, self.height)
+        axis = int(np.abs(along).argmax())
+        if self.wall is None:
+            on_edge = axis != int(np.argmin(sizes)) if sheet else axis == int(np.argmax(sizes))
+            return sizes[axis], on_edge
+        enters = "bottom" if along[2] > 0.0 else "top"
+        on_edge = axis == 2 and enters in self.open
+        return (sizes[axis], True) if on_edge else (self.wall, False)
+
+    def grain(self, entered: Array) -> Array:
+        """Return its longest side where it is solid, else up its walls, along its top."""
+        axes = np.eye(3)
+        if self.wall is None:
+            return axes[int(np.argmax((self.length, self.width, self.height)))]
+        if abs(float(entered[2])) <= ALONG:
+            return axes[2]
+        return axes[0] if self.length >= self.width else axes[1]
 
 
 def _rectangle_section(bounds: tuple[float, float, float, float]) -> Section:

@@ -1,6 +1,6 @@
 """The board sawn to an outline."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 from math import pi
 
@@ -12,7 +12,7 @@ from shapely.geometry.base import BaseGeometry
 from .forms import Form, Leaf
 from .plans import Rectangle
 from .prism import convex_pieces, standing_hulls, standing_prism
-from .shape import NO_HULLS, Array, Hull, Moments, Shape
+from .shape import NO_HULLS, Array, Hull, Moments, Shape, size_along
 
 Corners = tuple[tuple[float, float], ...]
 
@@ -103,3 +103,20 @@ class Cutout(Shape):
     def named_plan(self) -> Rectangle:
         """Return its outline from above."""
         return Rectangle(self.width, self.thickness)
+
+    def stretched(self, factor: float) -> "Cutout":
+        """Return it as many times as large: a sawn outline keeps its form."""
+        holes = tuple(_times(hole, factor) for hole in self.holes)
+        return replace(self, points=_times(self.points, factor), holes=holes)
+
+    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
+        """Return its size along the nearest axis, on edge but through its face."""
+        return size_along(along, (self.width, self.thickness, self.height), 1)
+
+    def grain(self, entered: Array) -> Array:
+        """Return its longer way."""
+        return np.eye(3)[0 if self.width >= self.height else 2]
+
+
+def _times(corners: Corners, factor: float) -> Corners:
+    return tuple((factor * x, factor * z) for x, z in corners)

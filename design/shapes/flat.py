@@ -1,6 +1,6 @@
 """Flat pieces: plate and frame lie, panel stands."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import pi
 
 import numpy as np
@@ -9,7 +9,7 @@ from shapely.geometry.base import BaseGeometry
 
 from .forms import Form, Leaf, Prism, Slab
 from .plans import Plan, Rectangle, Regular, at_height
-from .shape import NO_HULLS, Hull, Moments, Shape
+from .shape import ALONG, NO_HULLS, Array, Hull, Moments, Shape, size_along
 
 
 @dataclass(frozen=True)
@@ -78,6 +78,23 @@ class Plate(Shape):
         """Return its upper side, the hole left out."""
         return self.contact()
 
+    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
+        """Return its thickness through its face, else its lesser width on edge."""
+        if abs(along[2]) > ALONG:
+            return self.thickness, False
+        return self.plan.least_width, True
+
+    def grain(self, entered: Array) -> Array | None:
+        """Return the longer way of a rectangle."""
+        if not isinstance(self.plan, Rectangle):
+            return None
+        return np.eye(3)[0 if self.plan.length >= self.plan.width else 1]
+
+    @property
+    def plate(self) -> "Plate":
+        """Return itself."""
+        return self
+
 
 @dataclass(frozen=True)
 class Frame(Shape):
@@ -133,6 +150,15 @@ class Frame(Shape):
         """Return the upper side of the ring."""
         return self.contact()
 
+    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
+        """Return the height of its lumber from above, else its width."""
+        return (self.height if abs(along[2]) > ALONG else self.width), False
+
+    @property
+    def ring(self) -> "Frame":
+        """Return itself."""
+        return self
+
 
 @dataclass(frozen=True)
 class Panel(Shape):
@@ -186,6 +212,18 @@ class Panel(Shape):
     def panel(self) -> "Panel":
         """Return itself."""
         return self
+
+    def stretched(self, factor: float) -> "Panel":
+        """Return it as many times as high."""
+        return replace(self, height=factor * self.height)
+
+    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
+        """Return its size along the nearest axis, on edge but through its face."""
+        return size_along(along, (self.width, self.thickness, self.height), 1)
+
+    def grain(self, entered: Array) -> Array:
+        """Return its longer way."""
+        return np.eye(3)[0 if self.width >= self.height else 2]
 
 
 def _slab(area: float, height: float) -> Moments:

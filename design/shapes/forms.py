@@ -79,6 +79,36 @@ class Prism:
 
 
 @dataclass(frozen=True)
+class Walls:
+    """Thin flat walls all round a space, between the like outlines ``foot`` and ``head``, in m.
+
+    ``wall`` is measured square to each. ``joined`` where all of them are there and flat.
+    """
+
+    foot: Plan
+    head: Plan
+    height: float
+    wall: float
+    joined: bool
+
+
+@dataclass(frozen=True, eq=False)
+class Post:
+    """A straight solid along the unit vector ``along`` (3,), with the section at its thinner end.
+
+    ``first`` m along ``across`` (3,) by ``second``; both alike where it is round, with its
+    ``wall`` where it is a tube.
+    """
+
+    along: Array
+    across: Array
+    first: float
+    second: float
+    is_round: bool = False
+    wall: float | None = None
+
+
+@dataclass(frozen=True)
 class Mote:
     """Nothing that the wind meets."""
 

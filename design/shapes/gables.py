@@ -1,6 +1,6 @@
 """Pitched roofs: the gable, straight or with a knee (gambrel)."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 from itertools import pairwise
 from math import atan2, degrees, hypot, pi
@@ -13,7 +13,7 @@ from .forms import Form, Ridge
 from .plans import Rectangle
 from .prism import along_x, hulls_along_x
 from .shape import NO_HULLS, Array, Hull, Moments, Shape
-from .slopes import OpenSlope, RoofFace, Skirt, faces_of_a_ridge
+from .slopes import OpenSlope, RoofFace, Skirt, faces_of_a_ridge, reach_of_a_roof
 
 
 @dataclass(frozen=True)
@@ -149,6 +149,20 @@ class Gable(Shape):
     def open_sideways(self) -> bool:
         """Return whether it is hollow: its ends are open."""
         return self.thickness is not None
+
+    @property
+    def wall_thickness(self) -> float | None:
+        """Return that of its slopes, None where it is filled."""
+        return self.thickness
+
+    def stretched(self, factor: float) -> "Gable":
+        """Return it as many times as high, its knee too."""
+        knee = factor * self.knee_height if self.knee_height is not None else None
+        return replace(self, height=factor * self.height, knee_height=knee)
+
+    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
+        """Return its height, from the side that of a slope."""
+        return reach_of_a_roof(self.height, self.thickness, along)
 
 
 Line = tuple[Array, float]

@@ -12,7 +12,7 @@ from .forms import Form, Prism, Ridge
 from .plans import Rectangle, Regular
 from .prism import along_x, hulls_along_x
 from .shape import NO_HULLS, Array, Disc, Hull, Moments, Shape
-from .slopes import RoofFace, Skirt, faces_of_a_cap, faces_of_an_arch
+from .slopes import RoofFace, Skirt, faces_of_a_cap, faces_of_an_arch, reach_of_a_roof
 
 ARC_STEPS = 64
 """Straight pieces that stand for a half circle where an outline is drawn: 0.04 % of its area."""
@@ -99,6 +99,20 @@ class Dome(Shape):
     def open_below(self) -> bool:
         """Return whether it is hollow."""
         return self.wall is not None
+
+    @property
+    def wall_thickness(self) -> float | None:
+        """Return its wall, None where it is solid."""
+        return self.wall
+
+    @property
+    def clear_width(self) -> float | None:
+        """Return the width within its wall."""
+        return None if self.wall is None else self.across - 2.0 * self.wall
+
+    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
+        """Return its height, from the side its wall."""
+        return reach_of_a_roof(self.height, self.wall, along)
 
 
 @dataclass(frozen=True)
@@ -187,6 +201,15 @@ class Vault(Shape):
     def open_sideways(self) -> bool:
         """Return whether it is hollow: its ends are open."""
         return self.wall is not None
+
+    @property
+    def wall_thickness(self) -> float | None:
+        """Return its wall, None where it is solid."""
+        return self.wall
+
+    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
+        """Return its height, from the side its wall."""
+        return reach_of_a_roof(self.height, self.wall, along)
 
 
 def _cap(radius: float, height: float) -> Moments:

@@ -110,7 +110,7 @@ class Rotor(Shape):
         return self
 
     @property
-    def reach(self) -> float:
+    def sweep(self) -> float:
         """Return how far from its hub a corner of a blade turns, in m."""
         return float(np.hypot(self.span, self.tip / 2.0))
 

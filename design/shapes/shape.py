@@ -11,8 +11,8 @@ from shapely.geometry.base import BaseGeometry
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from .boxes import Box
-    from .flat import Panel
-    from .forms import Form
+    from .flat import Frame, Panel, Plate
+    from .forms import Form, Post, Walls
     from .plans import Plan
     from .rotor import Rotor
     from .slopes import OpenSlope, RoofFace, Skirt
@@ -212,6 +212,71 @@ class Shape(ABC):
         """Return itself where it is a wheel that turns about its place."""
         return None
 
+    def stretched(self, factor: float) -> "Shape":
+        """Return the shape with its upright sizes times a factor; itself where it keeps its size.
+
+        What leans or is sawn keeps its form.
+        """
+        return self
+
+    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
+        """Return how far in m it reaches along a direction (3,), and whether on edge or end.
+
+        Of a ``sheet`` the edges count, of wood the ends of its grain. ValueError for what no
+        fastener is driven into.
+        """
+        raise ValueError("no fastener is driven into a wheel or a point")
+
+    def grain(self, entered: Array) -> Array | None:
+        """Return how the grain of lumber runs (3,), entered along a direction (3,).
+
+        Along the longest side of what is solid, up the walls of a hollow body, along a stick: the
+        same as for its ends. None of what is round, sloping or of many sides in plan.
+        """
+        return None
+
+    @property
+    def wall_thickness(self) -> float | None:
+        """Return how thick its walls or slopes are, square to each, in m; None if solid."""
+        return None
+
+    @property
+    def clear_width(self) -> float | None:
+        """Return the width in m inside the foot of what is hollow and regular; None of others."""
+        return None
+
+    def walls(self) -> "Walls | None":
+        """Return its flat walls round a space; None where it has none."""
+        return None
+
+    def post(self) -> "Post | None":
+        """Return it as a post, None where it is none."""
+        return None
+
+    @property
+    def fill_height(self) -> float | None:
+        """Return how high in m it may be filled; None where nothing may be laid inside."""
+        return None
+
+    def fill(self, depth: float) -> Moments | None:
+        """Return the space inside it up to a depth in m; None where there is no room."""
+        return None
+
+    @property
+    def is_lattice(self) -> bool:
+        """Return whether it lets through what meets its outline, standing still."""
+        return self.solidity < 1.0 and self.wheel is None
+
+    @property
+    def plate(self) -> "Plate | None":
+        """Return itself where it is a plate that lies."""
+        return None
+
+    @property
+    def ring(self) -> "Frame | None":
+        """Return itself where it is a ring of straight pieces of lumber that lies."""
+        return None
+
     @property
     def panel(self) -> "Panel | None":
         """Return itself where it is a rectangular board or lattice that stands."""
@@ -235,6 +300,9 @@ class Shape(ABC):
 
 
 CIRCLE_POINTS = 72
+
+ALONG = 0.7
+"""Cosine from which a direction is along an axis rather than square to it (45 degrees)."""
 
 
 def rim(disc: Disc, count: int = CIRCLE_POINTS, tangent: bool = True) -> Array:
@@ -262,3 +330,9 @@ def corners(hull: Hull) -> Array:
 
 
 NO_HULLS: tuple[Hull, ...] = ()
+
+
+def size_along(along: Array, sizes: tuple[float, float, float], flat: int) -> tuple[float, bool]:
+    """Return the size nearest a direction (3,); a board is on edge but across its ``flat`` way."""
+    axis = int(np.abs(along).argmax())
+    return sizes[axis], axis != flat

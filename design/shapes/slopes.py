@@ -7,7 +7,7 @@ import numpy as np
 from shapely.geometry.base import BaseGeometry
 
 from .plans import Regular
-from .shape import Array
+from .shape import ALONG, Array
 
 BANDS = 6
 """Bands of even slope that stand for a quarter of a round."""
@@ -52,6 +52,14 @@ class OpenSlope:
     fall: float
     normal: Array
     middle: Array
+
+
+def reach_of_a_roof(height: float, wall: float | None, along: Array) -> tuple[float, bool]:
+    """Return how far a roof reaches along a direction (3,) in m, and whether its ends are met.
+
+    Its height from below and of a filled one, else its wall.
+    """
+    return (height, True) if wall is None or abs(along[2]) > ALONG else (wall, False)
 
 
 def faces_round(sides: int, bottom: float, top: float, height: float) -> list[RoofFace]:
