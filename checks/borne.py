@@ -9,7 +9,6 @@ from numpy.typing import NDArray
 from ..design.model import Design
 from ..design.on_ground import TOUCHING
 from ..design.placing import Body, about_z
-from ..design.shapes.member import Member
 from ..design.shapes.shape import Array, corners
 from ..loads.actions import Actions
 from ..loads.given import GivenLoad
@@ -94,7 +93,7 @@ def _borne(graph: Graph, load: GivenLoad) -> Borne:
 def _off(body: Body, point: Array) -> float:
     """Return how far in m a point (3,) lies outside the boxes round a body, in its own axes."""
     own = (point - body.origin) @ body.rotation
-    axes = np.stack(body.shape.axes) if isinstance(body.shape, Member) else np.eye(3)
+    axes = np.stack(body.shape.axes)
     found: list[float] = []
     for hull in body.shape.hulls():
         ends = corners(hull) @ axes.T

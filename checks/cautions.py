@@ -4,9 +4,8 @@ from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, replace
 
 from .. import references
+from ..design.model import Part
 from ..design.overlaps import overlaps
-from ..design.shapes.flat import Panel
-from ..design.shapes.rotor import Rotor
 from ..design.structure import build_structure
 from ..loads.methods import standard_of
 from ..materials.fastener import Fastener
@@ -122,6 +121,11 @@ def _because(reason: str) -> Callable[[Examination], list[str]]:
     return _of_fastenings(lambda one: reason in one.holds.reasons)
 
 
+def _spins(part: Part) -> bool:
+    wheel = part.shape.wheel
+    return wheel is not None and wheel.spins
+
+
 WHOLE: Mapping[str, Callable[[Examination], bool]] = {
     "bolts": lambda e: not e.standing.ground.stakes_possible,
     "hurricane": lambda e: e.site.hurricane is True,
@@ -134,7 +138,7 @@ WHOLE: Mapping[str, Callable[[Examination], bool]] = {
     "minimum": lambda e: e.minimum_governs,
     "above": lambda e: e.site.wind > STRONG_WIND,
     "below": lambda e: not _is_code(e) and e.site.wind < ADVISORY_GUST,
-    "spinning": lambda e: any(isinstance(p.shape, Rotor) and p.shape.spins for p in e.design.parts),
+    "spinning": lambda e: any(_spins(part) for part in e.design.parts),
     "wet": lambda e: e.site.ground == "firm lawn",
     "wet clay": lambda e: e.site.ground == "firm clay lawn",
     "soft": lambda e: e.standing.ground.wet,
@@ -146,7 +150,7 @@ OF: Mapping[str, Callable[[Examination], Iterable[str]]] = {
     "vines": lambda e: (
         part.name
         for part in e.design.parts
-        if isinstance(part.shape, Panel) and part.shape.solidity < 1.0 and not part.shape.climbers
+        if part.shape.panel is not None and part.shape.is_lattice and not part.shape.climbers
     ),
     "overlap": lambda e: (f"{pair.first} and {pair.second}" for pair in overlaps(e.structure)),
     "panel edge": _because("panel edge"),

@@ -7,9 +7,7 @@ from enum import StrEnum
 
 from .. import materials, references
 from ..design.given import given_parts
-from ..design.shapes.cutout import Cutout
-from ..design.shapes.flat import Panel
-from ..design.shapes.rotor import Rotor
+from ..design.shapes.forms import Leaf
 from ..loads.asce7.standard import ASCE7
 from ..loads.combinations import EN1995, resistance_basis
 from ..loads.methods import standard_of
@@ -156,8 +154,8 @@ def _coefficients(found: Examination) -> Iterator[FromMemory]:
         if row is not None and begins is not None:
             yield FromMemory(_BODIES[begins], (), (row["source"],))
     shapes = [part.shape for part in found.design.parts]
-    boards = [shape for shape in shapes if isinstance(shape, (Panel, Cutout))]
-    open_ = any(isinstance(s, Rotor) or (isinstance(s, Panel) and s.solidity < 1.0) for s in shapes)
+    boards = [form for shape in shapes if isinstance(form := shape.form, Leaf)]
+    open_ = any(s.wheel is not None or (isinstance(s.form, Leaf) and s.is_lattice) for s in shapes)
     wide = any(board.width >= 2.0 * board.height for board in boards)
     for applies, name, value in (
         (boards, "wind/asce7_cf_solid_signs_AB", Value.SIGNS),

@@ -11,10 +11,8 @@ from numpy.typing import NDArray
 from ..design import plane
 from ..design.cut_pieces import Extra, StickCut
 from ..design.panelled import panels_of
-from ..design.shapes.bodies import Shell
-from ..design.shapes.boxes import Box
-from ..design.shapes.flat import Frame
-from ..design.shapes.shape import Array
+from ..design.shapes.forms import Walls
+from ..design.shapes.shape import Array, Shape
 from ..design.sticks import Stick, sticks_of
 from ..design.structure import Structure
 from ..loads.combinations import resistance_basis
@@ -100,19 +98,19 @@ def _of_seams(structure: Structure, rows: Sequence[SeamRow]) -> Iterator[_Use]:
     The first and the last stand as near to the ends as they may, none farther apart than is said.
     """
     for row in rows:
-        shape, bodies = _seamed(structure, row.part)
+        walls, bodies = _seamed(structure, row.part)
         needs = room_along_a_seam(row.fastener, predrilled=row.predrilled)
-        room = slant(shape) - 2.0 * needs.end
+        room = slant(walls) - 2.0 * needs.end
         in_a_row = max(ceil(room / row.spacing - 1.0e-9), 1) + 1
         rows_ = 1 if row.cleat is None else 2
-        yield row.fastener, None, row.part, bodies * panel_widths(shape)[0] * rows_ * in_a_row
+        yield row.fastener, None, row.part, bodies * panel_widths(walls)[0] * rows_ * in_a_row
 
 
-def _seamed(structure: Structure, name: str) -> tuple[Shell | Box, int]:
+def _seamed(structure: Structure, name: str) -> tuple[Walls, int]:
     bodies = [b for b in structure.bodies if structure.design.parts[b.part].name == name]
-    shape = bodies[0].shape
-    assert isinstance(shape, (Shell, Box))
-    return shape, len(bodies)
+    walls = bodies[0].shape.walls()
+    assert walls is not None
+    return walls, len(bodies)
 
 
 def _blocks(joints: Sequence[Place], pieces: int) -> Iterator[StickCut]:
@@ -215,12 +213,11 @@ def _cleats(structure: Structure, rows: Sequence[SeamRow], pieces: int) -> Itera
     for row in rows:
         if row.cleat is None:
             continue
-        shape, bodies = _seamed(structure, row.part)
-        assert shape.wall is not None
-        reach = row.fastener.need("length") - shape.wall
+        walls, bodies = _seamed(structure, row.part)
+        reach = row.fastener.need("length") - walls.wall
         need = max(reach, block_thickness()), False
-        count = pieces * bodies * panel_widths(shape)[0]
-        yield _stick("cleat", row.part, row.cleat, _lumber(need, need), slant(shape), count)
+        count = pieces * bodies * panel_widths(walls)[0]
+        yield _stick("cleat", row.part, row.cleat, _lumber(need, need), slant(walls), count)
 
 
 def _stick(
@@ -231,12 +228,11 @@ def _stick(
     return StickCut(Extra(name, wood), stick, count)
 
 
-def _mitres(shape: object) -> float:
+def _mitres(shape: Shape) -> float:
     """Return the area in m2 of all faces that meet at the seams and mitres of one body."""
-    if isinstance(shape, Frame):
-        return sum(s.copies * s.thick * s.wide / cos(s.mitre) for s in sticks_of(shape))
-    found = 0.0
-    for panel in panels_of(shape) or ():  # pyright: ignore[reportArgumentType]
+    mitred = [one for one in sticks_of(shape) if one.mitre and not one.parallel]
+    found = float(sum(one.copies * one.thick * one.wide / cos(one.mitre) for one in mitred))
+    for panel in panels_of(shape) or ():
         tilts = (panel.edges.left, panel.edges.right)
         sloped = panel.length / cos(panel.slant)
         sides = sum(panel.thickness / cos(tilt) for tilt in tilts if 0.0 < abs(tilt) < pi / 2.0)

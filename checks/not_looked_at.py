@@ -3,8 +3,6 @@
 from dataclasses import dataclass
 from enum import StrEnum
 
-from ..design.shapes.rotor import Rotor
-from ..design.shapes.weight import Weight
 from ..loads.recurrence import recurrence
 from .borne import Borne
 from .seams.tubes import cornered_parts
@@ -49,7 +47,7 @@ class NotLookedAt:
 def not_looked_at(found: "Examination") -> tuple[NotLookedAt, ...]:
     """Return all that was not looked at, what the file can still say first."""
     loads = tuple(one.load.name for one in found.loads)
-    wheels = tuple(p.name for p in found.design.parts if isinstance(p.shape, Rotor))
+    wheels = tuple(p.name for p in found.design.parts if p.shape.wheel is not None)
     open_people = found.site.people not in ("children", "public")
     named = (
         (Topic.STRENGTH, _unjudged_parts(found)),
@@ -98,7 +96,7 @@ def _unjudged_parts(found: "Examination") -> tuple[str, ...]:
     return tuple(
         part.name
         for part in found.design.parts
-        if part.name not in judged and not isinstance(part.shape, Weight)
+        if part.name not in judged and not part.shape.is_point
     )
 
 
@@ -115,7 +113,7 @@ def _open_seams(found: "Examination") -> tuple[str, ...]:
 def _unjudged(found: "Examination", one: Borne) -> bool:
     """Return whether a named load goes through a part not judged under it, or through a hook."""
     judged = {member.name for member in found.members.judged if one.load.name in member.loads}
-    points = {p.name for p in found.design.parts if isinstance(p.shape, Weight)}
+    points = {p.name for p in found.design.parts if p.shape.is_point}
     hung = {part.name for part in found.design.parts if part.hangs_at is not None}
     return any(name in hung or name not in judged | points for name in one.path)
 

@@ -47,8 +47,7 @@ def changed_text(old: Design, new: Design, folder: Path) -> str:
         _change_head(write, tables, old, new)
         for i, before in enumerate(old.parts):
             _change_part(write, tables, i, before, new.parts[i])
-            if isinstance(before.shape, Cutout):
-                _lead_to_drawing(write, tables.get("part", i), Path(old.file).parent, folder)
+            _lead_to_drawing(write, tables.get("part", i), Path(old.file).parent, folder)
         _change_heights(write, tables, old, new)
         if len(new.parts) > len(old.parts):
             tables.heading("part")

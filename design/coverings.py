@@ -8,8 +8,7 @@ from ..references import Row as Printed
 from ..references import table
 from .row import Row
 from .schema import Key
-from .shapes.boxes import Box
-from .shapes.shape import Shape, Sloped
+from .shapes.shape import Shape
 
 
 @cache
@@ -50,7 +49,7 @@ COVERING = Key("covering", "area density", choices=names, words=COVERING_WORDS)
 def covering(row: Row, shape: Shape | None) -> float:
     """Return what lies on a part's slopes in kg/m2, 0 without it; record what is wrong."""
     found = row.named("covering")
-    if row.given("covering") and shape is not None and not _leans(shape):
+    if row.given("covering") and shape is not None and shape.slopes() is None:
         row.refuse(
             "covering",
             "no covering on a part without slopes: it lies on a cone, gable, dome, vault, "
@@ -64,10 +63,3 @@ def covering(row: Row, shape: Shape | None) -> float:
     pounds = sum(weights) / len(weights)
     row.note(f"covering: {found} is {units.plain(pounds)} lb/ft^2 ({printed['source']})")
     return pounds * units.POUND / units.FOOT**2
-
-
-def _leans(shape: Shape) -> bool:
-    if isinstance(shape, Box):
-        top = shape.top_plan
-        return top.length != shape.length or top.width != shape.width
-    return isinstance(shape, Sloped)

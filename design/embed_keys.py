@@ -2,10 +2,7 @@
 
 from .row import Row
 from .schema import Key
-from .shapes.ball import Ball
-from .shapes.rotor import Rotor
 from .shapes.shape import Shape
-from .shapes.weight import Weight
 
 EMBED_KEYS = (
     Key("embed", "length"),
@@ -27,5 +24,5 @@ def check_embedded(row: Row, shape: Shape | None) -> None:
     for key in _NOT_IN_GROUND:
         if row.given(key):
             row.refuse(key, f"no '{key}' on a part that stands in the ground", "leave it out")
-    if isinstance(shape, (Ball, Rotor, Weight)):
+    if shape is not None and not shape.has_foot:
         row.refuse("embed", "a post, a board or a body that can stand in the ground", "")

@@ -3,8 +3,6 @@
 from ..materials import ballast
 from .row import Row
 from .schema import Key
-from .shapes.bodies import Shell
-from .shapes.boxes import Box
 from .shapes.shape import Shape
 
 FILL_WORDS = {
@@ -33,12 +31,12 @@ def check_fill(row: Row, shape: Shape | None) -> None:
         if row.given("fill_depth"):
             row.refuse("fill_depth", "'fill' beside it", "fill = 'gravel'")
         return
-    hollow = isinstance(shape, Shell) or (isinstance(shape, Box) and shape.wall is not None)
-    if shape is not None and not hollow:
+    height = shape.fill_height if shape is not None else None
+    if shape is not None and height is None:
         row.refuse("fill", "a hollow body: a shell, or a box with 'wall'", "")
     for key in ("under", "tilt", "hangs_at"):
         if row.given(key):
             row.refuse("fill", f"an upright body that stands, without '{key}'", "")
     depth = row.quantity("fill_depth")
-    if isinstance(shape, (Shell, Box)) and depth is not None and depth > shape.height:
+    if height is not None and depth is not None and depth > height:
         row.refuse("fill_depth", "at most the body's own height", "leave it out for a full one")

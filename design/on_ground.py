@@ -12,7 +12,6 @@ from .faults import DesignError, Fault
 from .model import Design, Part
 from .placing import Body
 from .sections import section
-from .shapes.rotor import Rotor
 from .shapes.shape import Array, corners
 
 BEDDING = 0.010
@@ -51,7 +50,7 @@ def touching_face(body: Body, level: float = 0.0) -> BaseGeometry:
     A plumb body's own underside; of a leaning one the hull of the corners that touch. What stands
     on an edge or a point beds in: its section 10 mm up touches (judgement). A wheel does not stand.
     """
-    if isinstance(body.shape, Rotor) or not body.shape.hulls():
+    if not body.shape.stands or not body.shape.hulls():
         return plane.NOTHING
     if abs(body.bottom - level) > TOUCHING:
         return plane.NOTHING
@@ -157,8 +156,9 @@ def _refuse_buried(design: Design, bodies: tuple[Body, ...]) -> None:
 
 def _lowest(body: Body) -> float:
     """Return the height of the lowest point in m, of a wheel as it turns."""
-    if isinstance(body.shape, Rotor):
-        return float(body.origin[2]) - float(np.hypot(body.shape.span, body.shape.tip / 2.0))
+    wheel = body.shape.wheel
+    if wheel is not None:
+        return float(body.origin[2]) - wheel.sweep
     return body.bottom
 
 

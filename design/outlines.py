@@ -9,7 +9,6 @@ from . import plane
 from .on_ground import TOUCHING
 from .placing import Body
 from .plane import Polygons
-from .shapes.rotor import Rotor
 from .shapes.shape import Array, Disc, Hull, rim
 
 CIRCLE_POINTS = 72
@@ -74,7 +73,8 @@ def _above_ground(outline: Polygons) -> Polygons:
 
 def _project(body: Body, hull: Hull, across: Array) -> Polygons:
     """Return one piece's convex outline in each direction (D,)."""
-    yaws = isinstance(body.shape, Rotor) and body.shape.yaws
+    wheel = body.shape.wheel
+    yaws = wheel is not None and wheel.yaws
     groups: list[Array] = []
     if len(hull.points):
         if yaws:

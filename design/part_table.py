@@ -18,7 +18,8 @@ from .row import Row, check_names
 from .scan import Spot
 from .schema import Key, Reading
 from .shape_keys import SHAPES, ShapeSpec
-from .shapes.member import Member
+from .shapes.forms import Bars
+from .shapes.plans import Rectangle
 from .shapes.shape import Shape
 from .typed_text import shown
 
@@ -129,7 +130,7 @@ def _check_surface(row: Row, spec: ShapeSpec, shape: Shape) -> None:
     takes = any(key.name == "surface" for key in spec.keys)
     if not takes or not row.given("surface"):
         return
-    square = isinstance(shape, Member) and not shape.is_round
+    square = isinstance(shape.form, Bars) and isinstance(shape.form.plan, Rectangle)
     if square or row.count("sides"):
         row.refuse(
             "surface",

@@ -10,10 +10,7 @@ from shapely import affinity
 from shapely.geometry.base import BaseGeometry
 
 from .model import Design, Part, Place
-from .shapes.cutout import Cutout
 from .shapes.edges import Edges, edges_of
-from .shapes.member import Member
-from .shapes.rotor import Rotor
 from .shapes.shape import Array, Hull, Shape, Sphere, corners
 
 _ALIKE = 1.0e-6
@@ -189,7 +186,7 @@ class _Placer:
 
 def _middle(body: Body) -> Array:
     """Return the plan point (2,) of a body's axis, or the middle of its extent without one."""
-    if isinstance(body.shape, (Member, Cutout, Rotor)):
+    if not body.shape.middle_is_place:
         low, high = body.extent
         return 0.5 * (low + high)[:2]
     return body.origin[:2]

@@ -14,7 +14,7 @@ from . import plane
 from .model import Design
 from .on_ground import Patch, footprint_of, ground_contact, refusal
 from .placing import Body, place_parts
-from .shapes.shape import Array, Sloped
+from .shapes.shape import Array
 
 Weighing = Literal["light", "typical", "heavy"]
 WEIGHINGS: tuple[Weighing, ...] = ("light", "typical", "heavy")
@@ -164,8 +164,8 @@ def _coverings(design: Design, bodies: tuple[Body, ...]) -> tuple[Array, Array]:
     added, moment = np.zeros(len(bodies)), np.zeros((len(bodies), 3))
     for i, body in enumerate(bodies):
         covering = design.parts[body.part].covering
-        if covering > 0.0 and isinstance(body.shape, Sloped):
-            area, height = body.shape.slopes()
+        if covering > 0.0 and (slopes := body.shape.slopes()) is not None:
+            area, height = slopes
             added[i] = covering * area
             moment[i] = added[i] * body.place(np.array([0.0, 0.0, height]))
     return added, moment

@@ -12,8 +12,7 @@ import numpy as np
 
 from ..design import plane
 from ..design.placing import Body
-from ..design.shapes.cutout import Cutout
-from ..design.shapes.flat import Panel
+from ..design.shapes.forms import Leaf
 from ..design.shapes.shape import Array
 from ..design.touching import GAP
 from .signs import solid_from
@@ -55,26 +54,21 @@ class Board:
 
 def alone(body: Body, filled: float = 0.0) -> Board | None:
     """Return a panel or cut-out as a board by itself, above ground; None for any other body."""
+    leaf = body.shape.form
+    if not isinstance(leaf, Leaf):
+        return None
     buried = max(-body.bottom, 0.0)
-    match body.shape:
-        case Panel(width, height, thickness, solidity, climbers):
-            area = width * (height - buried)
-        case Cutout(thickness=thickness) as cut:
-            width, height, solidity, climbers = cut.width, cut.height, 1.0, False
-            area = plane.area_above(cut.outline, buried)
-        case _:
-            return None
     return Board(
-        width,
-        height - buried,
-        thickness,
-        area,
+        leaf.width,
+        leaf.height - buried,
+        leaf.thickness,
+        plane.area_above(leaf.region, buried),
         max(body.bottom, 0.0),
         body.top,
-        own=width,
+        own=leaf.width,
         filled=filled,
-        solidity=solidity,
-        climbers=climbers,
+        solidity=body.shape.solidity,
+        climbers=body.shape.climbers,
     )
 
 
@@ -130,7 +124,7 @@ def _groups(bodies: Sequence[Body], found: Sequence[Board | None]) -> list[list[
 
 def _joins(body: Body) -> bool:
     """Return whether a body is a solid board that stands plumb: others may make one with it."""
-    solid = isinstance(body.shape, Panel) and body.shape.solidity >= 1.0
+    solid = body.shape.panel is not None and body.shape.solidity >= 1.0
     return solid and abs(float(body.rotation[2, 1])) < PLUMB
 
 
@@ -139,7 +133,7 @@ def _in_one_plane(one: Body, other: Body) -> bool:
     normal = one.bearing(np.pi / 2.0)
     if abs(float(normal @ other.bearing(0.0))) > PLUMB:
         return False
-    thick = [body.shape.thickness for body in (one, other) if isinstance(body.shape, Panel)]
+    thick = [leaf.thickness for body in (one, other) if isinstance(leaf := body.shape.form, Leaf)]
     apart = abs(float(normal @ (other.origin - one.origin)[:2]))
     return apart <= 0.5 * sum(thick) + GAP
 
@@ -180,8 +174,9 @@ def _face(body: Body, board: Board, across: Array) -> plane.BaseGeometry:
     """Return the box round a board in its plane: along ``across`` and above ground, in m."""
     middle = float(body.origin[:2] @ across)
     half = board.own / 2.0
-    if isinstance(body.shape, Cutout):
-        low, _, high, _ = body.shape.outline.bounds
+    leaf = body.shape.form
+    if isinstance(leaf, Leaf):
+        low, _, high, _ = leaf.region.bounds
         middle += 0.5 * (low + high) * float(body.bearing(0.0) @ across)
     return plane.box(middle - half, board.bottom, middle + half, board.top)
 

@@ -252,11 +252,12 @@ def _forces(
     for i, body in enumerate(bodies):
         if hooks[body.part] is not None:
             up[i] = hooks[body.part]
-        if isinstance(body.shape, Rotor):
+        wheel = body.shape.wheel
+        if wheel is not None:
             seen = visible.area[i] / np.where(whole.area[i] > 0.0, whole.area[i], 1.0)
-            axle = _axle(body, body.shape, wind)
+            axle = _axle(body, wheel, wind)
             off = np.clip((axle * wind).sum(axis=1), 0.0, 1.0)
-            below[i] = above[i] = _thrust(body.shape, seen) * off**2
+            below[i] = above[i] = _thrust(wheel, seen) * off**2
             along[i] = axle
             arm[i] = body.origin[0] * axle[:, 1] - body.origin[1] * axle[:, 0]
             up[i] = body.origin[2]
@@ -317,7 +318,7 @@ def _pressure_heights(
             c.pressure_at
             if c.pressure_at is not None
             else body.origin[2]
-            if isinstance(body.shape, Rotor)
+            if body.shape.wheel is not None
             else float(up.max())
             for body, c, up in zip(bodies, coefficients, visible.up, strict=True)
         ]

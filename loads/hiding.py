@@ -14,7 +14,6 @@ from ..design import plane
 from ..design.outlines import downwind_axes, lateral_axes
 from ..design.placing import Body
 from ..design.plane import Polygons
-from ..design.shapes.rotor import Rotor
 from ..design.shapes.shape import Array
 from .depth import FLUSH, Depths, Ways, closed_in, depths, least_widths, reach
 
@@ -99,7 +98,7 @@ class _Together:
         self._wind, self._across = downwind_axes(azimuths), lateral_axes(azimuths)
         self._boxes = plane.bounds(outlines)
         for i, body in enumerate(bodies):
-            if isinstance(body.shape, Rotor):
+            if body.shape.wheel is not None:
                 self._boxes[i] = np.nan
         level = np.column_stack([self._wind, np.zeros(len(azimuths))])
         self._near = np.array([-reach(body, -level) for body in bodies])

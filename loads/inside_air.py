@@ -8,14 +8,8 @@ bottom on legs: a judgement, as the coefficient is.
 from shapely.geometry.base import BaseGeometry
 
 from ..design.placing import Body
-from ..design.shapes.bodies import Cone, Shell
-from ..design.shapes.boxes import Box
-from ..design.shapes.gables import Gable
-from ..design.shapes.roofs import Dome, Vault
 from ..design.structure import Structure
 from .lids import closes, flows_beneath, is_closed_above, on_top, stands_on, supports, top_plan
-
-SIDES = frozenset({"front", "back", "left", "right"})
 
 
 def breathes(structure: Structure, i: int) -> bool:
@@ -36,13 +30,13 @@ def breathes_beneath(structure: Structure, body: Body) -> bool:
     return any(
         breathes(structure, i)
         for i, below in enumerate(structure.bodies)
-        if _open_above(below) and stands_on(body, below)
+        if below.shape.open_above and stands_on(body, below)
     )
 
 
 def closed_in(structure: Structure, i: int) -> list[tuple[int, BaseGeometry]]:
     """Return what closes an open-topped body and what of its opening each closes, in plan."""
-    if not _open_above(structure.bodies[i]) or not is_closed_above(structure, i):
+    if not structure.bodies[i].shape.open_above or not is_closed_above(structure, i):
         return []
     rest, found = top_plan(structure.bodies[i]), list[tuple[int, BaseGeometry]]()
     for j in on_top(structure, i):
@@ -56,54 +50,27 @@ def closed_in(structure: Structure, i: int) -> list[tuple[int, BaseGeometry]]:
 def floors(structure: Structure, i: int) -> list[int]:
     """Return the bodies beneath an open bottom on which the air inside presses."""
     body = structure.bodies[i]
-    if not _open_below(body):
+    if not body.shape.open_below:
         return [i]
-    below = [id(one) for one in supports(structure, body) if not _open_above(one)]
+    below = [id(one) for one in supports(structure, body) if not one.shape.open_above]
     return [j for j, one in enumerate(structure.bodies) if id(one) in below] or [i]
 
 
 def _opens(structure: Structure, i: int) -> bool:
     body = structure.bodies[i]
-    match body.shape:
-        case Gable(thickness=float()) | Vault(wall=float()):
-            return True
-        case Box(wall=float(), open=faces) if faces & SIDES:
-            return True
-        case _:
-            pass
-    unclosed = _open_above(body) and not is_closed_above(structure, i)
-    return unclosed or (_open_below(body) and flows_beneath(structure, body))
+    if body.shape.open_sideways:
+        return True
+    unclosed = body.shape.open_above and not is_closed_above(structure, i)
+    return unclosed or (body.shape.open_below and flows_beneath(structure, body))
 
 
 def _shares(structure: Structure, i: int) -> list[int]:
     """Return the bodies whose air is that of this one, on its open top or beneath its bottom."""
     body = structure.bodies[i]
     found: list[int] = []
-    if _open_above(body):
-        found += [j for j in on_top(structure, i) if _open_below(structure.bodies[j])]
-    if _open_below(body):
-        below = [id(one) for one in supports(structure, body) if _open_above(one)]
+    if body.shape.open_above:
+        found += [j for j in on_top(structure, i) if structure.bodies[j].shape.open_below]
+    if body.shape.open_below:
+        below = [id(one) for one in supports(structure, body) if one.shape.open_above]
         found += [j for j, one in enumerate(structure.bodies) if id(one) in below]
     return found
-
-
-def _open_above(body: Body) -> bool:
-    match body.shape:
-        case Shell():
-            return True
-        case Box(wall=float(), open=faces):
-            return "top" in faces
-        case _:
-            return False
-
-
-def _open_below(body: Body) -> bool:
-    match body.shape:
-        case Shell() | Gable(thickness=float()):
-            return True
-        case Cone(wall=float()) | Dome(wall=float()) | Vault(wall=float()):
-            return True
-        case Box(wall=float(), open=faces):
-            return "bottom" in faces
-        case _:
-            return False

@@ -3,18 +3,11 @@
 from functools import lru_cache
 from math import atan2, radians
 
-import shapely
 from shapely.geometry.base import BaseGeometry
 
 from ..design import plane
 from ..design.on_ground import TOUCHING
 from ..design.placing import Body
-from ..design.shapes.bodies import Cone, Shell, Solid
-from ..design.shapes.boxes import Box
-from ..design.shapes.flat import Frame, Panel, Plate
-from ..design.shapes.gables import Gable
-from ..design.shapes.plans import Rectangle, Regular
-from ..design.shapes.roofs import Dome, Vault
 from ..design.structure import Structure
 
 STEEP = radians(60.0)
@@ -35,9 +28,6 @@ CLOSE = 0.1
 _KEPT = 1024
 """What is found of so many bodies is kept: several questions of the wind rest on it."""
 
-_ROOFS = (Cone, Gable, Dome, Vault)
-_BODIES = (Shell, Box, Solid, *_ROOFS)
-
 
 def lid(structure: Structure, i: int) -> BaseGeometry | None:
     """Return the plan of what is closed above on a body, or None.
@@ -46,33 +36,22 @@ def lid(structure: Structure, i: int) -> BaseGeometry | None:
     of a solid body that caps a hollow one, overhangs what it stands on, or hangs free.
     """
     body = structure.bodies[i]
-    match body.shape:
-        case Plate() as plate:
-            steep = abs(body.rotation[2, 2]) < LEANS_OVER
-            return (
-                None if steep or lies_on_ground(structure, body) else body.in_plan(plate.contact())
-            )
-        case Panel() as panel if abs(body.rotation[2, 1]) >= LEANS_OVER:
-            flat = body.bottom <= TOUCHING and body.top <= panel.thickness + TOUCHING
-            corners = body.place(panel.hulls()[0].points)[:, :2]
-            return None if flat else plane.hull(corners)
-        case Dome() | Vault():
-            return from_above(body)
-        case Cone(bottom=across, height=height) as cone:
-            return body.in_plan(cone.from_above()) if _gentle(height, across / 2) else None
-        case Gable(width=width, height=height) as gable:
-            return body.in_plan(gable.from_above()) if _gentle(height, width / 2) else None
-        case Shell(sides, bottom, top, height):
-            return _skirt(body, sides, bottom, top, height)
-        case Solid(sides, bottom, top, height):
-            skirt = _skirt(body, sides, bottom, top, height)
-            if skirt is not None and _gentle(height, (bottom - top) / 2):
-                return body.in_plan(Regular(sides, bottom).polygon())
-            return _solid_top(structure, body, top_plan(body))
-        case Box() as box:
-            return _box_lid(structure, body, box)
-        case _:
-            return None
+    shape = body.shape
+    if shape.lies_flat:
+        lies = shape.foot() is None or lies_on_ground(structure, body)
+        steep = abs(body.rotation[2, 2]) < LEANS_OVER
+        return None if lies or steep else body.in_plan(shape.contact())
+    if shape.panel is not None and abs(body.rotation[2, 1]) >= LEANS_OVER:
+        flat = body.bottom <= TOUCHING and body.top <= shape.panel.thickness + TOUCHING
+        corners = body.place(shape.hulls()[0].points)[:, :2]
+        return None if flat else plane.hull(corners)
+    skirt = shape.skirt()
+    if skirt is not None and atan2(skirt.rise, skirt.run) <= STEEP:
+        return body.in_plan(skirt.region)
+    if shape.is_block:
+        return _solid_top(structure, body, top_plan(body))
+    top = top_plan(body) if shape.has_lid else plane.NOTHING
+    return top if top.area > 0.0 else None
 
 
 def lies_on_ground(structure: Structure, body: Body) -> bool:
@@ -81,7 +60,8 @@ def lies_on_ground(structure: Structure, body: Body) -> bool:
         return True
     below = supports(structure, body)
     return bool(below) and all(
-        isinstance(one.shape, Plate) and lies_on_ground(structure, one) for one in below
+        one.shape.lies_flat and one.shape.is_floor and lies_on_ground(structure, one)
+        for one in below
     )
 
 
@@ -120,8 +100,7 @@ def stands_on(upper: Body, lower: Body) -> bool:
 
 def is_free(structure: Structure, body: Body) -> bool:
     """Return whether wind passes beneath: it hangs alone, or on posts, panels or their frame."""
-    hollow_box = isinstance(body.shape, Box) and body.shape.wall is not None
-    return not hollow_box and flows_beneath(structure, body)
+    return body.shape.room is None and flows_beneath(structure, body)
 
 
 def flows_beneath(structure: Structure, body: Body) -> bool:
@@ -129,10 +108,10 @@ def flows_beneath(structure: Structure, body: Body) -> bool:
     below = carrying(structure, body)
     if not below:
         return bool(body.bottom > TOUCHING)
-    if all(isinstance(one.shape, (Frame, Plate)) for one in below):
+    if all(one.shape.lies_flat for one in below):
         return all(is_free(structure, one) for one in below)
-    bodies = [one for one in below if isinstance(one.shape, _BODIES)]
-    if any(_is_hollow(one) for one in bodies):
+    bodies = [one for one in below if one.shape.fills_space]
+    if any(one.shape.is_hollow for one in bodies):
         return False
     filled = plane.union_of([top_plan(one) for one in bodies])
     return filled.area < POST * body.shape.from_above().area
@@ -159,7 +138,7 @@ def carrying(structure: Structure, body: Body) -> list[Body]:
 def leans_open(structure: Structure, body: Body) -> bool:
     """Return whether wind passes beneath a leaning board: nothing that is closed stands there."""
     bodies = body_beneath(structure, body)
-    if any(_is_hollow(one) for one in bodies):
+    if any(one.shape.is_hollow for one in bodies):
         return False
     filled = plane.union_of([top_plan(one) for one in bodies])
     return filled.area < POST * from_above(body).area
@@ -169,9 +148,9 @@ def body_beneath(structure: Structure, body: Body) -> list[Body]:
     """Return the true bodies beneath, through plates and frames that lie between."""
     found: list[Body] = []
     for one in carrying(structure, body):
-        if isinstance(one.shape, (Frame, Plate)):
+        if one.shape.lies_flat:
             found += body_beneath(structure, one)
-        elif isinstance(one.shape, _BODIES):
+        elif one.shape.fills_space:
             found.append(one)
     return found
 
@@ -179,22 +158,14 @@ def body_beneath(structure: Structure, body: Body) -> list[Body]:
 def vessel_floors(structure: Structure, i: int) -> list[BaseGeometry]:
     """Return the floors inside a body that is open above."""
     body = structure.bodies[i]
-    match body.shape:
-        case Box(wall=wall, open=faces) as box if wall is not None and "top" in faces:
-            inner = box.inner()
-            if "bottom" in faces or inner is None or is_closed_above(structure, i):
-                return []
-            x0, x1, y0, y1 = inner.low
-            return [body.in_plan(shapely.box(x0, y0, x1, y1))]
-        case Shell() as shell:
-            below = supports(structure, body)
-            floored = bool(below) and all(_is_floor(one) for one in below)
-            inside = shell.inner().bottom
-            if not floored or inside <= 0.0 or is_closed_above(structure, i):
-                return []
-            return [body.in_plan(Regular(shell.sides, inside).polygon())]
-        case _:
+    floor = body.shape.vessel_floor() if body.shape.open_above else None
+    if floor is None or is_closed_above(structure, i):
+        return []
+    if body.shape.open_below:
+        below = supports(structure, body)
+        if not below or not all(one.shape.is_floor for one in below):
             return []
+    return [body.in_plan(floor)]
 
 
 @lru_cache(maxsize=_KEPT)
@@ -206,13 +177,7 @@ def from_above(body: Body) -> BaseGeometry:
 @lru_cache(maxsize=_KEPT)
 def top_plan(body: Body) -> BaseGeometry:
     """Return the filled outline of a body's top in plan."""
-    match body.shape:
-        case Shell(sides, _, top) | Solid(sides, _, top):
-            return body.in_plan(Regular(sides, top).polygon()) if top > 0 else plane.NOTHING
-        case Box() as box:
-            return body.in_plan(box.top_plan.polygon())
-        case _:
-            return from_above(body)
+    return body.in_plan(body.shape.crown()) if body.shape.hulls() else plane.NOTHING
 
 
 def on_top(structure: Structure, i: int) -> list[int]:
@@ -224,53 +189,22 @@ def on_top(structure: Structure, i: int) -> list[int]:
 def _covers(structure: Structure, j: int) -> BaseGeometry:
     """Return what a body hides of the one beneath it: its underside; a frame, what is on it."""
     body = structure.bodies[j]
-    match body.shape:
-        case Frame():
-            return covered(structure, j)
-        case Shell(sides, bottom) | Solid(sides, bottom) | Cone(sides, bottom):
-            return body.in_plan(Regular(sides, bottom).polygon())
-        case Box(length, width):
-            return body.in_plan(Rectangle(length, width).polygon())
-        case Plate() | Gable() | Dome() | Vault():
-            return from_above(body)
-        case _:
-            return plane.NOTHING
+    if body.shape.lies_flat and body.shape.lets_through:
+        return covered(structure, j)
+    foot = body.shape.foot()
+    return plane.NOTHING if foot is None else body.in_plan(foot)
 
 
 @lru_cache(maxsize=_KEPT)
 def closes(structure: Structure, j: int) -> BaseGeometry:
     """Return what a body closes of an open top beneath it."""
     body = structure.bodies[j]
-    match body.shape:
-        case Plate():
-            return plane.union_of([body.in_plan(body.shape.contact()), covered(structure, j)])
-        case Shell():
-            return _covers(structure, j) if is_closed_above(structure, j) else plane.NOTHING
-        case _:
-            return _covers(structure, j)
-
-
-def _skirt(body: Body, sides: int, bottom: float, top: float, height: float) -> BaseGeometry | None:
-    if top >= bottom or not _gentle(height, (bottom - top) / 2):
-        return None
-    skirt = Regular(sides, bottom).polygon()
-    if top > 0.0:
-        skirt = skirt.difference(Regular(sides, top).polygon())
-    return body.in_plan(skirt)
-
-
-def _box_lid(structure: Structure, body: Body, box: Box) -> BaseGeometry | None:
-    top = box.top_plan
-    run = max(box.length - top.length, box.width - top.width) / 2.0
-    closed = box.wall is not None and "top" not in box.open
-    if run > 0.0 and _gentle(box.height, run):
-        whole = Rectangle(box.length, box.width).polygon()
-        return body.in_plan(
-            whole if closed or box.wall is None else whole.difference(top.polygon())
-        )
-    if box.wall is None:
-        return _solid_top(structure, body, top_plan(body))
-    return top_plan(body) if closed and top.area > 0.0 else None
+    if body.shape.lies_flat and not body.shape.lets_through:
+        return plane.union_of([body.in_plan(body.shape.contact()), covered(structure, j)])
+    through = body.shape.lets_through and not body.shape.lies_flat
+    if through and not is_closed_above(structure, j):
+        return plane.NOTHING
+    return _covers(structure, j)
 
 
 def _solid_top(structure: Structure, body: Body, top: BaseGeometry) -> BaseGeometry | None:
@@ -278,30 +212,8 @@ def _solid_top(structure: Structure, body: Body, top: BaseGeometry) -> BaseGeome
     if top.is_empty or body.bottom <= TOUCHING:
         return None
     below = supports(structure, body)
-    if is_free(structure, body) or any(_is_hollow(one) for one in below):
+    if is_free(structure, body) or any(one.shape.is_hollow for one in below):
         return top
     beneath = plane.union_of([top_plan(one) for one in below])
     overhangs = top.difference(beneath).area > 0.01 * top.area
     return top if overhangs else None
-
-
-def _is_hollow(body: Body) -> bool:
-    match body.shape:
-        case Shell() | Box(wall=float()):
-            return True
-        case _:
-            return isinstance(body.shape, _ROOFS)
-
-
-def _is_floor(body: Body) -> bool:
-    match body.shape:
-        case Plate() | Solid():
-            return True
-        case Box(open=faces):
-            return "top" not in faces
-        case _:
-            return False
-
-
-def _gentle(rise: float, run: float) -> bool:
-    return atan2(rise, run) <= STEEP

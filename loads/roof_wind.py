@@ -1,18 +1,14 @@
 """Roofs and boards that wind passes beneath: their geometry, for the figures of any book."""
 
 from dataclasses import dataclass
-from itertools import pairwise
-from math import atan2, degrees, hypot
+from math import atan2, degrees
 
 import numpy as np
-import shapely
 from shapely.geometry.base import BaseGeometry
 
 from ..design import plane
 from ..design.placing import Body
-from ..design.shapes.cutout import Cutout
-from ..design.shapes.flat import Panel, Plate
-from ..design.shapes.gables import Gable
+from ..design.shapes.forms import Leaf, Slab
 from ..design.shapes.shape import Array
 from .roof_planes import roof_planes
 
@@ -60,13 +56,11 @@ class Board:
 
 def board_of(body: Body) -> Board | None:
     """Return a panel, cut-out or plate as a board; None for any other body."""
-    match body.shape:
-        case Panel(width, height):
-            region, columns, middle = shapely.box(-width / 2, 0.0, width / 2, height), (0, 2), 0.0
-        case Cutout() as cut:
-            region, columns, middle = cut.outline, (0, 2), 0.0
-        case Plate() as flat:
-            region, columns, middle = flat.contact(), (0, 1), flat.thickness / 2.0
+    match body.shape.form:
+        case Leaf(region=region):
+            columns, middle = (0, 2), 0.0
+        case Slab(region=region, thickness=thickness):
+            columns, middle = (0, 1), thickness / 2.0
         case _:
             return None
     normal = body.rotation[:, 3 - sum(columns)]
@@ -92,30 +86,23 @@ def slab_of(body: Body, plan: BaseGeometry) -> Board | None:
 
 def slopes_of(body: Body, closed: BaseGeometry) -> tuple[list["Face"], bool]:
     """Return the planes of a free roof; of a hollow gable with their own normals, and whether."""
-    if isinstance(body.shape, Gable) and body.shape.thickness:
-        return gable_faces(body, body.shape), True
+    slopes = body.shape.open_slopes()
+    if slopes:
+        return [
+            (
+                one.area,
+                one.slope,
+                body.bearing(one.fall),
+                body.rotation @ one.normal,
+                body.place(one.middle),
+            )
+            for one in slopes
+        ], True
     return plan_faces(body, closed), False
 
 
 Face = tuple[float, float, Array, Array, Array]
 """Area in m2, slope in degrees, fall (2,), normal (3,), level for what acts upright, and middle."""
-
-
-def gable_faces(body: Body, gable: Gable) -> list[Face]:
-    """Return the slopes of an open gable, with their true area and normal."""
-    found: list[Face] = []
-    right = gable.section[: len(gable.section) // 2 + 1]
-    for (y1, z1), (y0, z0) in pairwise(right.tolist()):
-        run, rise = y1 - y0, z0 - z1
-        for side in (1.0, -1.0):
-            own = np.array([0.0, side * rise, run]) / hypot(run, rise)
-            fall = body.bearing(side * np.pi / 2.0)
-            middle = body.place(np.array([0.0, side * (y0 + y1) / 2.0, (z0 + z1) / 2.0]))
-            slope = degrees(atan2(rise, run))
-            found.append(
-                (gable.length * hypot(run, rise), slope, fall, body.rotation @ own, middle)
-            )
-    return found
 
 
 def plan_faces(body: Body, closed: BaseGeometry) -> list[Face]:

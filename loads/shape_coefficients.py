@@ -8,16 +8,8 @@ import numpy as np
 
 from ..design.outlines import downwind_axes
 from ..design.placing import Body
-from ..design.shapes.ball import Ball
-from ..design.shapes.bodies import Cone, Shell, Solid
-from ..design.shapes.boxes import Box
-from ..design.shapes.cutout import Cutout
-from ..design.shapes.flat import Frame, Panel, Plate
-from ..design.shapes.gables import Gable
-from ..design.shapes.member import Member
-from ..design.shapes.plans import Rectangle, Regular
-from ..design.shapes.roofs import Dome, Vault
-from ..design.shapes.rotor import Rotor
+from ..design.shapes.forms import Bars, Globe, Leaf, Mote, Prism, Ridge, Slab, Wheel
+from ..design.shapes.plans import Plan, Rectangle, Regular
 from ..design.shapes.shape import Array
 from . import force_coefficients as cf
 from . import rotor, signs
@@ -93,63 +85,55 @@ def shape_coefficient(
     own = body.own_wind(wind)
     bearing = np.arctan2(-own[:, 1], -own[:, 0])
     ones = np.ones(len(azimuths))
-    match body.shape:
-        case Panel() | Cutout():
+    match body.shape.form:
+        case Leaf():
             return _standing_board(board or cast(Board, alone(body)), own)
-        case Rotor() as wheel:
+        case Wheel(wheel):
             blades = ones * rotor.blade_coefficient(wheel.blade_area / wheel.disc_area)
             return Coefficient(blades, blades, ones * wheel.solidity, "wheel")
-        case Ball():
+        case Globe():
             ball = ones * cf.ball()
             return Coefficient(ball, ball, ones, "ball")
-        case Gable(length, width):
-            return _face_only(min(length, width / 2.0), stack_top, ones, "gable")
-        case Vault(length, width):
-            return _face_only(min(length, width), stack_top, ones, "vault")
-        case Dome() as dome:
-            half_way = dome.radius - dome.height / 2.0
-            across = 2.0 * float(np.sqrt(dome.radius**2 - half_way**2))
-            return _regular(0, across, stack_top, bearing, surface)
-        case Member() as member if member.is_round:
-            return _regular(0, member.across, stack_top, bearing, surface)
-        case Member() as member if abs(member.axes[0] @ body.rotation[2]) < PLUMB:
-            return _face_only(member.least_width, stack_top, ones, "square")
-        case Member(width=width, depth=depth):
-            return _rectangle(width, depth, stack_top, bearing)
-        case Box() as box if not body.upright:
-            return _face_only(min(box.middle()), stack_top, ones, "square")
-        case Plate() as plate:
-            return _lying_board(
-                plate, _lying(body, plate, stack_top, bearing, surface), stack_top, own
-            )
-        case Frame(Rectangle() as plan) if not body.upright:
-            return _face_only(plan.least_width, stack_top, ones, "square")
-        case Box() as box:
-            return _rectangle(*box.middle(), stack_top, bearing)
-        case Frame(Rectangle(length, width)):
-            return _rectangle(length, width, stack_top, bearing)
-        case Frame(Regular(sides, across)):
-            return _regular(sides, across, stack_top, bearing, surface)
-        case Shell(sides, bottom, top) | Solid(sides, bottom, top):
-            return _regular(sides, (bottom + top) / 2.0, stack_top, bearing, surface)
-        case Cone(sides, bottom):
-            return _regular(sides, bottom / 2.0, stack_top, bearing, surface)
-        case _:
+        case Ridge(length, _, run, is_round):
+            kind = "vault" if is_round else "gable"
+            return _face_only(min(length, run), stack_top, ones, kind)
+        case Slab() as slab:
+            found = _section(slab.plan, body.upright, stack_top, bearing, surface)
+            return _lying_board(slab, found, stack_top, own)
+        case Bars() as bars:
+            found = _section(bars.plan, stands_plumb(body, bars), stack_top, bearing, surface)
+            return in_each_bar(body, bars, found, azimuths)
+        case Prism(plan):
+            return _section(plan, body.upright, stack_top, bearing, surface)
+        case Mote():
             return Coefficient(ones * 0.0, ones * 0.0, ones, "none")
 
 
-def _lying(body: Body, plate: Plate, h: float, bearing: Array, surface: str) -> Coefficient:
-    """Take a plate as a body of its outline; one with corners that leans as a square's face."""
-    match plate.plan:
+def stands_plumb(body: Body, bars: Bars) -> bool:
+    """Return whether a straight piece is a post, with face and diagonal."""
+    return len(bars.axes) == 1 and bool(abs(bars.axes[0] @ body.rotation[2]) >= PLUMB)
+
+
+def in_each_bar(body: Body, bars: Bars, found: Coefficient, azimuths: Array) -> Coefficient:
+    """Return the coefficient on the outline of pieces of which none shelters another.
+
+    Each takes the force of its own outline: what they show singly over what they show together.
+    """
+    return found
+
+
+def _section(plan: Plan, plumb: bool, h: float, bearing: Array, surface: str) -> Coefficient:
+    """Take a body by its section; a rectangle that leans as a square's face."""
+    match plan:
         case Regular(sides, across):
             return _regular(sides, across, h, bearing, surface)
-        case Rectangle(length, width) if body.upright:
+        case Rectangle(length, width) if plumb:
             return _rectangle(length, width, h, bearing)
-        case plan:
+        case Rectangle():
             return _face_only(plan.least_width, h, np.ones(len(bearing)), "square")
 
 
-def _lying_board(plate: Plate, found: Coefficient, h: float, own: Array) -> Coefficient:
+def _lying_board(plate: Slab, found: Coefficient, h: float, own: Array) -> Coefficient:
     """Tell apart what a plate's edges and its face take; ``own`` (D, 3) is the wind in its axes."""
     match plate.plan:
         case Regular(_, across):

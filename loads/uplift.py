@@ -17,8 +17,6 @@ from ..design import plane
 from ..design.outlines import downwind_axes
 from ..design.placing import Body
 from ..design.plane import Polygons
-from ..design.shapes.boxes import Box
-from ..design.shapes.flat import Panel, Plate
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
 from .inside_air import breathes, closed_in, floors
@@ -155,7 +153,7 @@ def _surfaces(
         top = lid(structure, i)
         if top is not None:
             exposed = top.difference(covered(structure, i))
-            share = body.shape.solidity if isinstance(body.shape, (Plate, Panel)) else 1.0
+            share = body.shape.solidity
             if not exposed.is_empty:
                 lifted, its = closed_top(body, top, exposed, along, figures)
                 area[i] += lifted * share
@@ -199,7 +197,7 @@ def passes_beneath(structure: Structure, i: int, level_to: float) -> BaseGeometr
     board = board_of(body)
     if board is not None:
         level = board.slope <= level_to
-        lies = isinstance(body.shape, Plate) and lies_on_ground(structure, body)
+        lies = body.shape.lies_flat and lies_on_ground(structure, body)
         open_ = is_free(structure, body) and not (lies and level)
         if board.slope > UPRIGHT or not (open_ or (not level and leans_open(structure, body))):
             return None
@@ -224,8 +222,8 @@ def free_roof(
     board = board_of(body) or slab_of(body, plan)
     if board is None:
         return figures.on_slopes(body, plan, along, obstructed)
-    open_ = body.shape.solidity if isinstance(body.shape, (Panel, Plate)) else 1.0
-    solid = float(openings_factor(open_)) if not getattr(body.shape, "climbers", False) else 1.0
+    shape = body.shape
+    solid = 1.0 if shape.climbers else float(openings_factor(shape.solidity))
     whole = board.plan.area
     if plan.area < (1.0 - 1.0e-9) * whole:
         if board.slope <= figures.level_to:
@@ -301,7 +299,7 @@ def _windward_overhangs(
 
     None where there is none.
     """
-    if isinstance(body.shape, Box) and body.shape.wall is not None:
+    if body.shape.room is not None:
         return None
     support = plane.union_of([top_plan(one) for one in body_beneath(structure, body)])
     overhang = exposed.difference(support)
@@ -314,14 +312,13 @@ def _windward_overhangs(
 def _open_sides(structure: Structure, i: int) -> list[tuple[Array, BaseGeometry]]:
     """Return for each open side of a roofed box its outward vector (2,) and the roof's plan."""
     body = structure.bodies[i]
-    if not isinstance(body.shape, Box) or body.shape.wall is None:
-        return []
-    if "top" in body.shape.open and not is_closed_above(structure, i):
+    room = body.shape.room
+    if room is None or (room.open_above and not is_closed_above(structure, i)):
         return []
     roof = top_plan(body)
     return [
         (body.bearing(radians(FACE_ANGLE[face])), roof)
-        for face in sorted(body.shape.open & FACE_ANGLE.keys())
+        for face in sorted(room.open & FACE_ANGLE.keys())
     ]
 
 

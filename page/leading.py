@@ -4,7 +4,6 @@ from collections.abc import Iterator
 
 from ..checks.anchoring.ground_parts import GroundParts, ground_parts
 from ..design.model import Design, Part
-from ..design.shapes.weight import Weight
 from ..design.structure import Structure
 
 _UPRIGHT = ("height", "panel_length", "to")
@@ -49,4 +48,4 @@ def _low(design: Design, structure: Structure) -> list[int]:
 
 
 def _is_low(part: Part, i: int, structure: Structure) -> bool:
-    return isinstance(part.shape, Weight) and structure.part_centre[i][2] < 0.5 * structure.height
+    return part.shape.is_point and structure.part_centre[i][2] < 0.5 * structure.height

@@ -13,7 +13,7 @@ from ..design.shapes.cutout import Cutout
 from ..design.shapes.flat import Frame, Panel, Plate
 from ..design.shapes.gables import Gable
 from ..design.shapes.member import Member
-from ..design.shapes.plans import Plan, Rectangle, Regular
+from ..design.shapes.plans import Plan, Regular
 from ..design.shapes.roofs import Dome, Vault
 from ..design.shapes.rotor import Rotor
 from ..design.shapes.weight import Weight
@@ -33,7 +33,7 @@ def as_read(examination: Examination, amounts: Amounts) -> list[Line]:
 def shape_words(examination: Examination) -> str:
     """Return what kind of piece it is in a word or two: ``8 sides``, ``round``, ``3 parts``."""
     parts = examination.design.parts
-    plans = [plan for part in parts if (plan := _outline(part)) is not None]
+    plans = [plan for part in parts if (plan := part.shape.named_plan) is not None]
     sides = {plan.sides if isinstance(plan, Regular) else None for plan in plans}
     if len(sides) == 1 and (only := sides.pop()) is not None:
         return f"{only} sides" if only else "round"
@@ -156,24 +156,3 @@ def _box(box: Box, size: _Spoken) -> str:
         return f"{said}, solid"
     opened = f", open {' '.join(sorted(box.open))}" if box.open else ""
     return f"{said}, wall {size.length(box.wall)}{opened}"
-
-
-def _outline(part: Part) -> Plan | None:
-    """Return a part's outline in plan, None of what has none to speak of."""
-    match part.shape:
-        case Shell(sides, across) | Solid(sides, across) | Cone(sides, across):
-            return Regular(sides, across)
-        case Plate(plan) | Frame(plan):
-            return plan
-        case Box(length, width) | Gable(length, width) | Vault(length, width):
-            return Rectangle(length, width)
-        case Panel(width, _, thickness):
-            return Rectangle(width, thickness)
-        case Cutout() as cut:
-            return Rectangle(cut.width, cut.thickness)
-        case Member(width=width, depth=depth) if width > 0.0:
-            return Rectangle(width, depth)
-        case Ball(across) | Dome(across) | Member(across=across):
-            return Regular(0, across)
-        case _:
-            return None

@@ -6,11 +6,8 @@ from ..checks.examination import Examination
 from ..checks.limits import COEFFICIENT_BAND
 from ..design.given import given_parts
 from ..design.model import Part
-from ..design.shapes.bodies import Cone, Shell, Solid
-from ..design.shapes.flat import Frame, Plate
-from ..design.shapes.member import Member
+from ..design.shapes.forms import Bars, Prism, Slab
 from ..design.shapes.plans import Regular
-from ..design.shapes.roofs import Dome
 from ..design.shapes.rotor import Rotor
 from ..loads.asce7.standard import ASCE7
 from ..loads.gust.standard import AT_PIECE
@@ -77,20 +74,14 @@ def shape_assumptions(examination: Examination) -> Iterator[str]:
                 f"No coefficient is published for the {sides} sides of {part.name}: it takes that "
                 f"of {like}."
             )
-        if isinstance(part.shape, Rotor):
-            yield from _wheel(part, part.shape, "spins" in given)
+        if (wheel := part.shape.wheel) is not None:
+            yield from _wheel(part, wheel, "spins" in given)
 
 
 def _sides(part: Part) -> int | None:
-    match part.shape:
-        case Shell(sides) | Solid(sides) | Cone(sides):
-            return sides
-        case Plate(Regular(sides)) | Frame(Regular(sides)):
-            return sides
-        case Dome():
-            return 0
-        case Member() as member if member.is_round:
-            return 0
+    match part.shape.form:
+        case Prism(plan) | Slab(plan=plan) | Bars(plan=plan):
+            return plan.sides if isinstance(plan, Regular) else None
         case _:
             return None
 

@@ -7,7 +7,6 @@ from ..checks.examination import Examination
 from ..checks.timber.books import book_of
 from ..checks.timber.en1995.stuff import NORMAL, WIND, k_mod
 from ..checks.timber.nds.adjustments import load_duration, time_effect
-from ..design.shapes.weight import Weight
 from ..loads.combinations import EN1995, FACTORED, resistance_basis
 from ..statics.fit import FIT
 from .amounts import Amounts
@@ -77,7 +76,7 @@ def _few(names: tuple[str, ...]) -> str:
 def _unjudged(examination: Examination, one: Borne) -> tuple[str, ...]:
     """Return the parts that carry a load and whose strength was not judged under it."""
     judged = {m.name for m in examination.members.judged if one.load.name in m.loads}
-    points = {p.name for p in examination.design.parts if isinstance(p.shape, Weight)}
+    points = {p.name for p in examination.design.parts if p.shape.is_point}
     return tuple(name for name in one.path if name not in judged | points)
 
 

@@ -7,7 +7,6 @@ from ..checks.examination import Examination
 from ..checks.judging import Check, Kind
 from ..checks.members.columns import column_rule
 from ..checks.members.member_check import Member
-from ..design.shapes.weight import Weight
 from ..materials.lumber import Lumber
 from ..materials.metal import Metal
 from ..materials.plastic import Plastic
@@ -174,7 +173,7 @@ def strength_unchecked(examination: Examination) -> str:
     parts = [
         part
         for part in examination.design.parts
-        if part.name not in done and not isinstance(part.shape, Weight)
+        if part.name not in done and not part.shape.is_point
     ]
     if not done:
         kinds = _stuffs(examination)

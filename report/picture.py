@@ -6,7 +6,6 @@ from shapely.geometry.base import BaseGeometry
 from ..design import plane
 from ..design.outlines import outlines
 from ..design.placing import about_z
-from ..design.shapes.flat import Panel, Plate
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
 from .amounts import Amounts
@@ -42,7 +41,7 @@ def picture(structure: Structure) -> list[str]:
     parts = structure.design.parts
     for i in shown:
         shape = parts[bodies[i].part].shape
-        open_ = isinstance(shape, Panel | Plate) and shape.solidity < 1.0
+        open_ = shape.is_lattice
         grid.draw(regions[i], bodies[i].part, ":" if open_ else " ")
     balance = back @ structure.centre_of_mass("typical")
     grid.mark(balance[[view, 2]], "@")

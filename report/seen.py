@@ -11,9 +11,6 @@ from shapely.geometry.base import BaseGeometry
 from ..design import plane
 from ..design.outlines import outlines
 from ..design.placing import Body, about_z
-from ..design.shapes.cutout import Cutout
-from ..design.shapes.flat import Frame, Panel, Plate
-from ..design.shapes.rotor import Rotor
 from ..design.shapes.shape import Array, Shape, corners
 from ..design.structure import Structure
 
@@ -108,7 +105,8 @@ def simpler(body: Body, region: BaseGeometry, axes: Array) -> BaseGeometry:
 
     A hole shows where the board is seen face on. ``axes`` (2, 3) are those of the picture.
     """
-    if isinstance(body.shape, Rotor) and body.shape.blades >= _MANY_BLADES:
+    wheel = body.shape.wheel
+    if wheel is not None and wheel.blades >= _MANY_BLADES:
         return plane.hull(plane.coordinates(region))
     return _holed(body, region, axes)
 
@@ -117,7 +115,7 @@ def above(body: Body) -> BaseGeometry:
     """Return the filled outline from above, of a flat ring with its opening."""
     if not body.shape.hulls():
         return plane.NOTHING
-    if body.upright and isinstance(body.shape, Frame | Plate):
+    if body.upright and body.shape.lies_flat:
         return body.in_plan(body.shape.contact())
     return plane.union_of(
         [plane.hull(body.place(corners(hull))[:, :2]) for hull in body.shape.hulls()]
@@ -125,19 +123,18 @@ def above(body: Body) -> BaseGeometry:
 
 
 def _seen(body: Body, area: BaseGeometry, axes: Array, toward: Array) -> Seen:
-    lattice = isinstance(body.shape, Panel | Plate) and body.shape.solidity < 1.0
-    plain = isinstance(body.shape, Cutout | Frame | Rotor) or lattice
+    lattice = body.shape.is_lattice
+    plain = lattice or not body.shape.has_edges
     edges = np.empty((0, 2, 2)) if plain else _edges(body, axes, toward)
     return Seen(body, area, edges, axes @ body.origin, lattice)
 
 
 def _holed(body: Body, region: BaseGeometry, axes: Array) -> BaseGeometry:
     """Return an outline, of a sawn board with the holes that show where it is seen face on."""
-    if isinstance(body.shape, Cutout):
-        for hole in body.shape.holes:
-            standing = np.array([(x, 0.0, z) for x, z in hole])
-            seen = plane.polygon(body.place(standing) @ axes.T)
-            region = region.difference(seen) if seen.area > 0.0 else region
+    for hole in body.shape.holes:
+        standing = np.array([(x, 0.0, z) for x, z in hole])
+        seen = plane.polygon(body.place(standing) @ axes.T)
+        region = region.difference(seen) if seen.area > 0.0 else region
     return region
 
 

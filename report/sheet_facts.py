@@ -7,7 +7,6 @@ from ..checks.examination import Examination
 from ..checks.surroundings import act_by_exposure
 from ..checks.verdict import Verdict, Way
 from ..design.record_table import Record
-from ..design.shapes.rotor import Rotor
 from ..loads.site import Site
 from ..materials import find as material
 from . import page_messages as messages
@@ -93,7 +92,7 @@ def sheet_facts(found: Examination) -> SheetFacts:
         stakes_possible=found.standing.ground.stakes_possible,
         sloping=bool(found.site.slope),
         wood=any(p.material and material(p.material).kind in _WOODEN for p in design.parts),
-        blades=any(isinstance(part.shape, Rotor) for part in design.parts),
+        blades=any(part.shape.wheel is not None for part in design.parts),
         pushed=people_pull(found) > found.remedies.stakes.pull,
         records=tuple(records_said(records, facts.amounts)),
         was_tested=any(record.kind != "weight" for record in records),

@@ -11,7 +11,6 @@ from shapely.geometry.base import BaseGeometry
 from ..design import plane
 from ..design.outlines import outlines
 from ..design.placing import Body, about_z
-from ..design.shapes.flat import Panel, Plate
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
 from .amounts import Amounts
@@ -83,7 +82,7 @@ class _Drawn:
         parts = structure.design.parts
         for body, area in view.areas:
             shape = parts[body.part].shape
-            open_ = isinstance(shape, Panel | Plate) and shape.solidity < 1.0
+            open_ = shape.is_lattice
             self._grid.draw(area, body.part, _LATTICE if open_ else " ")
         for body, area in view.areas:
             self._grid.peep(area, body.part)

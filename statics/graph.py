@@ -10,9 +10,7 @@ from numpy.typing import NDArray
 
 from ..design.on_ground import TOUCHING
 from ..design.placing import Body
-from ..design.shapes.rotor import Rotor
 from ..design.shapes.shape import Array
-from ..design.shapes.weight import Weight
 from ..design.structure import Structure
 from .fit import ACROSS, FIT
 from .joint_table import JointRow
@@ -261,7 +259,7 @@ def swings(structure: Structure, i: int) -> bool:
     """Return whether a body is no solid that meets others: a weight, a wheel, or what swings."""
     body = structure.bodies[i]
     hook = structure.design.parts[body.part].hangs_at
-    return isinstance(body.shape, (Weight, Rotor)) or hook is not None
+    return not body.shape.stands or hook is not None
 
 
 def _edges(structure: Structure) -> Iterator[Edge]:
@@ -269,7 +267,7 @@ def _edges(structure: Structure) -> Iterator[Edge]:
     for i, body in enumerate(bodies):
         if parts[body.part].embed > 0.0:
             yield Edge(i, GROUND, Holds.EMBEDDED)
-        elif body.bottom <= TOUCHING and body.shape.hulls() and not isinstance(body.shape, Rotor):
+        elif body.bottom <= TOUCHING and body.shape.hulls() and body.shape.stands:
             yield Edge(i, GROUND, Holds.STANDS)
     solid = {i: surfaces_of(body) for i, body in enumerate(bodies) if not swings(structure, i)}
     rows = _rows(structure)
@@ -375,7 +373,7 @@ def _hung(structure: Structure, i: int) -> Iterator[Edge]:
         at[2] = part.hangs_at
     of = part.place.reference
     near = [j for j, b in enumerate(bodies) if j != i and (of is None or parts[b.part].name == of)]
-    near = [j for j in near if not isinstance(bodies[j].shape, Weight)]
+    near = [j for j in near if not bodies[j].shape.is_point]
     if not near:
         return
     to = min(near, key=lambda j: (_away(bodies[j], at), j))

@@ -6,7 +6,6 @@ from dataclasses import dataclass
 import numpy as np
 
 from ..design.model import Part
-from ..design.shapes.member import Member
 from ..design.shapes.shape import corners
 from ..design.structure import Structure
 from ..materials import sheets
@@ -76,7 +75,7 @@ def _is_solid(part: Part) -> bool:
 
 def _least(part: Part) -> float:
     """Return the least size in m of the box round a part along its own axes."""
-    axes = np.stack(part.shape.axes) if isinstance(part.shape, Member) else np.eye(3)
+    axes = np.stack(part.shape.axes)
     ends = [corners(hull) @ axes.T for hull in part.shape.hulls()]
     return float(np.min(np.ptp(np.vstack(ends), axis=0))) if ends else 0.0
 

@@ -3,7 +3,6 @@
 from dataclasses import dataclass, replace
 
 from ...design.model import Design, Part
-from ...design.shapes.weight import Weight
 from ...design.structure import build_structure
 from ...statics.anchor_table import BallastRow
 
@@ -60,7 +59,7 @@ def added_weight(design: Design) -> Added | None:
 
 
 def _is_added(part: Part, names: set[str]) -> bool:
-    if not isinstance(part.shape, Weight):
+    if not part.shape.is_point:
         return False
     return part.name in names or part.name.casefold().startswith(NAMED)
 

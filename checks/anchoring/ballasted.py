@@ -6,9 +6,6 @@ import numpy as np
 
 from ...design.faults import DesignError, Fault
 from ...design.model import Design, Part, Place
-from ...design.shapes.bodies import Shell
-from ...design.shapes.boxes import Box
-from ...design.shapes.flat import Frame
 from ...design.shapes.weight import Weight
 from ...statics.anchor_table import BallastRow
 from .filled import filling
@@ -69,12 +66,13 @@ def _on(part: Part, row: BallastRow) -> Place | None:
 def _inside(part: Part, row: BallastRow, named: dict[str, Part]) -> Place | None:
     """Return the place on the floor of a body, None where nothing beneath it lifts with it."""
     shape, below = part.shape, named.get(part.place.on or "")
-    if isinstance(shape, Box) and shape.wall is not None and "bottom" not in shape.open:
-        rise = np.array([0.0, 0.0, shape.wall])
+    wall = shape.wall_thickness
+    if shape.room is not None and wall is not None and not shape.open_below:
+        rise = np.array([0.0, 0.0, wall])
         x, y, z = (float(c) for c in np.asarray(part.place.at) + np.asarray(row.at) + rise)
         return replace(part.place, at=(x, y, z), turn=0.0, mirror=frozenset())
-    floored = below is not None and not isinstance(below.shape, (Shell, Frame))
-    if isinstance(shape, (Shell, Box)) and floored:
+    floored = below is not None and not below.shape.lets_through
+    if shape.fill_height is not None and floored:
         x, y, z = (float(c) for c in np.asarray(part.place.at) + np.asarray(row.at))
         return Place(on=part.place.on, at=(x, y, z))
     return None

@@ -4,9 +4,6 @@ from dataclasses import replace
 
 from ...design.faults import Fault
 from ...design.model import Design, Part
-from ...design.shapes.bodies import Shell
-from ...design.shapes.boxes import Box
-from ...design.shapes.flat import Frame, Plate
 from ...design.shapes.shape import Moments
 from ...design.shapes.weight import Weight
 from ...materials import ballast
@@ -40,36 +37,20 @@ def filling(design: Design) -> tuple[list[Part], list[Fault]]:
 
 def _floored(part: Part, below: Part | None) -> bool:
     """Return whether what lies inside a body lifts with it."""
-    if isinstance(part.shape, Box):
-        return "bottom" not in part.shape.open or _closes(below)
-    return _closes(below)
+    return not part.shape.open_below or _closes(below)
 
 
 def _closes(below: Part | None) -> bool:
-    if below is None or isinstance(below.shape, (Frame, Shell)):
+    if below is None or below.shape.lets_through:
         return False
-    return not (isinstance(below.shape, Plate) and below.shape.hole)
+    return not below.shape.hole
 
 
 def _inside(part: Part) -> Moments | None:
     """Return the space inside a body up to the depth of the fill."""
-    shape = part.shape
-    assert isinstance(shape, (Shell, Box))
-    depth = shape.height if part.fill_depth is None else min(part.fill_depth, shape.height)
-    share = depth / shape.height
-    if isinstance(shape, Shell):
-        top = shape.bottom + (shape.top - shape.bottom) * share
-        return replace(shape, top=top, height=depth).inner().moments()
-    plan = shape.top_plan
-    cut = replace(
-        shape,
-        height=depth,
-        top_length=shape.length + (plan.length - shape.length) * share,
-        top_width=shape.width + (plan.width - shape.width) * share,
-        open=shape.open if share >= 1.0 else shape.open | {"top"},
-    )
-    space = cut.inner()
-    return None if space is None else space.moments()
+    height = part.shape.fill_height
+    assert height is not None
+    return part.shape.fill(height if part.fill_depth is None else min(part.fill_depth, height))
 
 
 def _no_floor(design: Design, part: Part) -> Fault:

@@ -6,7 +6,6 @@ import numpy as np
 
 from ...design.model import Design, Part
 from ...design.placing import about_z
-from ...design.shapes.flat import Frame, Plate
 from ...design.shapes.shape import Array
 from ...design.structure import Structure
 
@@ -52,12 +51,12 @@ def single_foot(design: Design, ground: GroundParts) -> Part | None:
     part = design.parts[ground.touching[0]]
     place = part.place
     alone = place.count == 1 and not place.mirror and not part.loose and place.tilt == 0.0
-    return part if alone and isinstance(part.shape, (Plate, Frame)) else None
+    return part if alone and part.shape.lies_flat else None
 
 
 def _is_foot(structure: Structure, i: int) -> bool:
     part = structure.design.parts[i]
-    if isinstance(part.shape, (Plate, Frame)):
+    if part.shape.lies_flat:
         return True
     carries = any(other.place.on == part.name for other in structure.design.parts)
     body = next(body for body in structure.bodies if body.part == i)

@@ -9,7 +9,6 @@ from ...design import plane
 from ...design.model import Design
 from ...design.placing import about_z
 from ...design.sections import section
-from ...design.shapes.rotor import Rotor
 from ...design.structure import Structure
 from ...materials import guy_lines
 from ...materials.guy_lines import GuyLine
@@ -106,7 +105,7 @@ def guy_place(piece: Loaded) -> GuyRow | None:
     if height <= 0.0:
         return None
     cut = plane.union_of(
-        [section(body, height) for body in structure.bodies if not isinstance(body.shape, Rotor)]
+        [section(body, height) for body in structure.bodies if body.shape.wheel is None]
     )
     if cut.is_empty:
         return None
@@ -133,9 +132,9 @@ def _below_wheels(structure: Structure) -> float:
     """Return the height in m below which no wheel turns, a hand's breadth off; infinite without."""
     return min(
         (
-            float(body.origin[2]) - body.shape.span - CLEAR
+            float(body.origin[2]) - wheel.span - CLEAR
             for body in structure.bodies
-            if isinstance(body.shape, Rotor)
+            if (wheel := body.shape.wheel) is not None
         ),
         default=inf,
     )

@@ -10,18 +10,10 @@ from shapely.geometry.base import BaseGeometry
 
 from ...design import plane
 from ...design.placing import Body
-from ...design.shapes.bodies import Shell, Solid
-from ...design.shapes.boxes import Box
-from ...design.shapes.cutout import Cutout
-from ...design.shapes.flat import Frame, Panel, Plate
-from ...design.shapes.member import Member
-from ...design.shapes.plans import Plan, Rectangle, Regular, at_height
-from ...design.shapes.shape import Array
+from ...design.shapes.plans import Plan, Regular, at_height
+from ...design.shapes.shape import ALONG, Array
 from ...statics.meeting import Face
 from ...statics.surfaces import cut_of, surfaces_of
-
-_ALONG = 0.7
-"""Cosine above which a fastener counts as driven along an axis, as in what it meets."""
 
 _BESIDE = 1.0e-6
 """Farther (m) off a piece than this a point lies beside it."""
@@ -101,7 +93,7 @@ def wood_around(
 
     ``in_end``: the fasteners enter along the grain. A ring is mitred at its corners.
     """
-    if isinstance(body.shape, Frame) and face.is_level and (sides := _sides(body, face)):
+    if body.shape.ring is not None and face.is_level and (sides := _sides(body, face)):
         return Around(name, sheet, tuple((one, None if sheet else g) for one, g in sides))
     at = float(face.origin @ face.leaves) + depth
     whole = cut_of(surfaces_of(body), face.leaves, at, face.right, face.up)
@@ -118,8 +110,8 @@ def _to_boundary(region: BaseGeometry, points: Array, way: Array) -> Array:
 
 def _sides(body: Body, face: Face) -> list[tuple[BaseGeometry, Array]]:
     """Return the pieces of a ring of lumber, mitred, with their grain; none of a round one."""
-    ring = body.shape
-    assert isinstance(ring, Frame)
+    ring = body.shape.ring
+    assert ring is not None
     outer, inner = (_corners(plan, body, face) for plan in (ring.plan, ring.inside()))
     if len(outer) != len(inner) or len(outer) > _STRAIGHT:
         return []
@@ -135,37 +127,12 @@ def _corners(plan: Plan, body: Body, face: Face) -> Array:
 
 def _grain_in(body: Body, face: Face) -> Array | None:
     """Return the grain of a body's wood in the plane of a face (2,); None where it is not known."""
-    own = _grain(body, body.rotation.T @ face.leaves)
+    own = body.shape.grain(body.rotation.T @ face.leaves)
     if own is None:
         return None
     grain = body.rotation @ own
     local = np.array([grain @ face.right, grain @ face.up])
-    return None if np.linalg.norm(local) < _ALONG else _unit(local)
-
-
-def _grain(body: Body, entered: Array) -> Array | None:
-    """Return how the grain of lumber runs (3,), entered along a direction, in its own axes.
-
-    Along the longest side of what is solid, up the walls of a hollow body, along a stick: the
-    same as for its ends. None of what is round, sloping or of many sides in plan.
-    """
-    x, y, z = np.eye(3)
-    match body.shape:
-        case Member() as stick:
-            return stick.axes[0]
-        case Solid() | Shell():
-            return z
-        case Box(wall=None) as box:
-            return (x, y, z)[int(np.argmax((box.length, box.width, box.height)))]
-        case Box() as box:
-            flat = x if box.length >= box.width else y
-            return flat if abs(float(entered[2])) > _ALONG else z
-        case Panel() | Cutout() as board:
-            return x if board.width >= board.height else z
-        case Plate(plan=Rectangle() as plan):
-            return x if plan.length >= plan.width else y
-        case _:
-            return None
+    return None if np.linalg.norm(local) < ALONG else _unit(local)
 
 
 def _unit(vector: Array) -> Array:

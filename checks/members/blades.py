@@ -50,8 +50,8 @@ def check_blades(
 ) -> Member | NotJudged | None:
     """Return the bending of a wheel's blades where they join the hub; None for any other body."""
     body = structure.bodies[i]
-    wheel, part = body.shape, structure.design.parts[body.part]
-    if not isinstance(wheel, Rotor):
+    wheel, part = body.shape.wheel, structure.design.parts[body.part]
+    if wheel is None:
         return None
     if wheel.solidity < 1.0:
         return NotJudged(part.name, "lattice")

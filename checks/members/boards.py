@@ -7,8 +7,7 @@ from math import copysign, hypot, pi, tan
 import numpy as np
 
 from ...design.placing import Body
-from ...design.shapes.bodies import Shell, Solid
-from ...design.shapes.boxes import Box
+from ...design.shapes.bodies import Shell
 from ...design.shapes.flat import Panel
 from ...design.shapes.shape import Array
 from ...design.structure import Structure
@@ -62,8 +61,8 @@ def check_board(
     Without posts it stands on its lower edge. Its face grain is taken along its longer side.
     """
     body = structure.bodies[i]
-    board, part = body.shape, structure.design.parts[body.part]
-    if not isinstance(board, Panel) or not body.upright:
+    board, part = body.shape.panel, structure.design.parts[body.part]
+    if board is None or not body.upright:
         return None
     if board.solidity < 1.0:
         return NotJudged(part.name, "lattice")
@@ -208,13 +207,11 @@ def _is_post(other: Body, way: Array, board: Body) -> bool:
     """Return whether a body holds a board as a post: slender, or narrow beside the board."""
     if section_of(other) is not None:
         return True
-    assert isinstance(board.shape, Panel)
+    assert board.shape.panel is not None
     narrow = float(np.abs(other.extent[1] - other.extent[0])[:2] @ np.abs(way))
-    solid = isinstance(other.shape, Solid) or (
-        isinstance(other.shape, Box) and not other.shape.wall
-    )
+    solid = other.shape.is_block
     beside = other.top > board.bottom + GAP
-    return solid and other.upright and beside and narrow <= _NARROW * board.shape.width
+    return solid and other.upright and beside and narrow <= _NARROW * board.shape.panel.width
 
 
 def _stands_alone(structure: Structure, body: Body, near: Mask) -> bool:

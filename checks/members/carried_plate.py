@@ -7,11 +7,7 @@ from shapely.geometry.base import BaseGeometry
 
 from ...design import plane
 from ...design.placing import Body
-from ...design.shapes.bodies import Cone, Shell, Solid
-from ...design.shapes.boxes import Box
-from ...design.shapes.roofs import Dome
 from ...design.shapes.shape import Array
-from ...design.shapes.weight import Weight
 from ...design.structure import GRAVITY, WEIGHINGS, Structure
 from ..local_wind import LocalWind
 from .plates import Bearing, stands_at
@@ -93,7 +89,7 @@ def carried_by(structure: Structure, i: int, bearing: Bearing, local: LocalWind)
         inside = region.intersection(bearing.opening).area / region.area
         beyond = region.difference(bearing.borne).area / region.area
         load = _load(structure, j, local, body.top, bearing)
-        hollow = _hollow(other) if _is_amid(other, bearing) else None
+        hollow = other.shape.clear_width if _is_amid(other, bearing) else None
         if inside > _PARTLY:
             between.append(load if hollow is None else replace(load, across=hollow))
         elif bearing.beams:
@@ -118,7 +114,7 @@ def _rests_on_beams(region: BaseGeometry, bearing: Bearing) -> bool:
 
 
 def _stands_on(body: Body) -> BaseGeometry:
-    if isinstance(body.shape, Weight):
+    if body.shape.is_point:
         return plane.disc(body.origin[:2], _POINT)
     return body.in_plan(body.shape.contact())
 
@@ -156,29 +152,13 @@ def _riders(structure: Structure, part: int) -> Array:
 
 def _across(body: Body) -> float:
     """Return how wide a body stands on what is below it, in m; 0 for a point mass."""
-    match body.shape:
-        case Weight():
-            return 0.0
-        case Shell(bottom=across) | Solid(bottom=across) | Cone(bottom=across) | Dome(across):
-            return across
-        case Box(length=length, width=width):
-            return min(length, width)
-        case _:
-            low, high = body.extent
-            return float((high - low)[:2].min())
-
-
-def _hollow(body: Body) -> float | None:
-    """Return the width in m inside the foot of a hollow body, None of any other."""
-    match body.shape:
-        case Shell() as shell:
-            return max(shell.bottom - 2.0 * shell.wall_in_plan, 0.0)
-        case Cone(wall=float()) as cone:
-            return max(cone.inner_bottom(), 0.0)
-        case Dome(across=across, wall=float() as wall):
-            return across - 2.0 * wall
-        case _:
-            return None
+    if body.shape.is_point:
+        return 0.0
+    plan = body.shape.named_plan if body.shape.fills_space else None
+    if plan is not None:
+        return plan.least_width
+    low, high = body.extent
+    return float((high - low)[:2].min())
 
 
 def _is_amid(body: Body, bearing: Bearing) -> bool:

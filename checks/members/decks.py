@@ -12,7 +12,6 @@ from math import pi
 import numpy as np
 
 from ...design import plane
-from ...design.shapes.flat import Plate
 from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...loads.combinations import Factors
@@ -74,8 +73,8 @@ def check_plate(
     What stands out less than it is thick is no strip.
     """
     body = structure.bodies[i]
-    plate, part = body.shape, structure.design.parts[body.part]
-    if not isinstance(plate, Plate) or lies_on_ground(structure, body):
+    plate, part = body.shape.plate, structure.design.parts[body.part]
+    if plate is None or lies_on_ground(structure, body):
         return None
     stuff = stuff_of(part, plate.thickness)
     if isinstance(stuff, NotJudged):

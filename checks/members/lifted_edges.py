@@ -1,7 +1,7 @@
 """Walls of an open box as beams in their own plane: a roof or lid on them is lifted by the wind."""
 
 from ...design.shapes.boxes import Box
-from ...design.shapes.gables import Gable
+from ...design.shapes.forms import Ridge
 from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...loads.lids import on_top, top_plan
@@ -18,8 +18,8 @@ def lifted_edges(structure: Structure, i: int, local: LocalWind) -> list[Ways]:
     (judgement: no less than the part of it that is nearest to that wall).
     """
     body = structure.bodies[i]
-    box = body.shape
-    if not isinstance(box, Box) or "top" not in box.open:
+    box = body.shape.room
+    if box is None or "top" not in box.open:
         return []
     opening = top_plan(body)
     found: list[Ways] = []
@@ -28,10 +28,11 @@ def lifted_edges(structure: Structure, i: int, local: LocalWind) -> list[Ways]:
         if top_plan(other).intersection(opening).area < 0.5 * opening.area:
             continue
         lifted = local.panel(j, "outward", open_to_wind=True)
-        if isinstance(other.shape, Gable):
+        ridge = other.shape.form
+        if isinstance(ridge, Ridge) and not ridge.is_round:
             front = abs(float(other.bearing(0.0) @ body.bearing(0.0))) > 0.5**0.5
             walls = ("front", "back") if front else ("left", "right")
-            reach = other.shape.width / 2.0
+            reach = ridge.width / 2.0
         else:
             walls, reach = ("front", "back", "left", "right"), _lesser(other.extent) / 2.0
         found += _walls(box, walls, lifted * reach)

@@ -8,14 +8,11 @@ from shapely.geometry.base import BaseGeometry
 
 from ...design import plane
 from ...design.placing import Body
-from ...design.shapes.bodies import Shell, Solid
-from ...design.shapes.boxes import Box
-from ...design.shapes.flat import Frame, Panel, Plate
-from ...design.shapes.member import Member
+from ...design.shapes.flat import Plate
+from ...design.shapes.forms import Bars
 from ...design.shapes.plans import Rectangle, Regular
 from ...design.shapes.shape import Array
 from ...design.structure import Structure
-from ...loads.lids import top_plan
 
 _EDGE = 1.0e-3
 _RUNS = 0.95
@@ -54,15 +51,15 @@ class Bearing:
 
 def bearing_of(structure: Structure, body: Body) -> Bearing | None:
     """Return how an upright plate is borne from below; None where that is not plain."""
-    plate = body.shape
-    assert isinstance(plate, Plate)
+    plate = body.shape.plate
+    assert plate is not None
     if plate.hole > 0.0:
         return None
     plan = body.in_plan(plate.from_above())
     below = _beneath(structure, body, plan)
     if not below or not all(_bears_level(one) for one in below):
         return None
-    bears = plane.union_of([_rim(one) for one in below]).intersection(plan)
+    bears = plane.union_of([one.in_plan(one.shape.rim()) for one in below]).intersection(plan)
     openings = [one for one in plane.pieces(plan.difference(bears)) if _is_within(one, plan)]
     if openings:
         opening = max(openings, key=lambda one: one.area)
@@ -104,14 +101,13 @@ def _beneath(structure: Structure, body: Body, plan: BaseGeometry) -> list[Body]
 
 def _bears_level(body: Body) -> bool:
     """Return whether a body bears a plate on a level top: no roof, no leaning stick."""
-    match body.shape:
-        case Shell() | Solid() | Box() | Frame() | Plate() | Panel():
-            return body.upright
-        case Member() as member:
-            rise = abs((body.rotation @ member.axes[0])[2])
-            return bool(rise < 1.0e-6 or rise > 1.0 - 1.0e-6)
-        case _:
-            return False
+    if body.shape.flat_topped:
+        return body.upright
+    form = body.shape.form
+    if not isinstance(form, Bars):
+        return False
+    rise = np.abs(form.axes @ body.rotation[2])
+    return bool(np.all((rise < 1.0e-6) | (rise > 1.0 - 1.0e-6)))
 
 
 def _over_beams(
@@ -158,29 +154,6 @@ def _middle_and_axes(region: BaseGeometry) -> tuple[Array, Array]:
     size = np.linalg.norm(sides, axis=1)
     ways = (sides / np.where(size > 0.0, size, 1.0)[:, None])[np.argsort(size, kind="stable")]
     return corners[:4].mean(axis=0), ways
-
-
-def _rim(body: Body) -> BaseGeometry:
-    """Return what of a body's top bears a plate, in plan."""
-    match body.shape:
-        case Shell() as shell:
-            inside = shell.top - 2.0 * shell.wall_in_plan
-            whole = top_plan(body)
-            if inside <= 0.0:
-                return whole
-            return whole.difference(body.in_plan(Regular(shell.sides, inside).polygon()))
-        case Box(wall=float(), open=faces) as box if "top" in faces:
-            inner = box.inner()
-            if inner is None:
-                return top_plan(body)
-            x0, x1, y0, y1 = inner.high
-            return top_plan(body).difference(body.in_plan(plane.box(x0, y0, x1, y1)))
-        case Frame() as frame:
-            return body.in_plan(frame.contact())
-        case Plate() as plate:
-            return body.in_plan(plate.contact())
-        case _:
-            return top_plan(body)
 
 
 def _is_within(piece: BaseGeometry, plan: BaseGeometry) -> bool:

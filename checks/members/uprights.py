@@ -9,12 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ...design.placing import Body, place_parts
-from ...design.shapes.bodies import Solid
-from ...design.shapes.boxes import Box
-from ...design.shapes.member import Member
-from ...design.shapes.rotor import Rotor
 from ...design.shapes.shape import Array
-from ...design.shapes.weight import Weight
 from ...design.structure import Structure
 from ...design.touching import GAP
 
@@ -60,7 +55,7 @@ def touching(structure: Structure) -> Mask:
     parts = structure.design.parts
     for i, body in enumerate(bodies):
         part = parts[body.part]
-        if isinstance(body.shape, (Weight, Rotor)) or part.hangs_at is not None:
+        if not body.shape.stands or part.hangs_at is not None:
             bears = [parts[other.part].name == part.place.reference for other in bodies]
             near[i], near[:, i] = bears, bears
     np.fill_diagonal(near, False)
@@ -68,21 +63,8 @@ def touching(structure: Structure) -> Mask:
 
 
 def _section(body: Body) -> Section | None:
-    match body.shape:
-        case Box(wall=None) as box if body.upright:
-            top = box.top_plan
-            first, second = min(box.length, top.length), min(box.width, top.width)
-            return Section(body.bearing(0.0), first, second) if first * second > 0.0 else None
-        case Solid(sides=4 | 0 as sides, bottom=bottom, top=top) if body.upright:
-            least = min(bottom, top)
-            return Section(body.bearing(0.0), least, least, sides == 0) if least > 0.0 else None
-        case Member() as member:
-            along, level, _ = member.axes
-            if abs((body.rotation @ along)[2]) < 1.0 - 1.0e-9:
-                return None
-            axis = (body.rotation @ level)[:2]
-            if member.is_round:
-                return Section(axis, member.across, member.across, True, member.wall)
-            return Section(axis, member.width, member.depth, False, member.wall)
-        case _:
-            return None
+    post = body.shape.post()
+    if post is None or abs((body.rotation @ post.along)[2]) < 1.0 - 1.0e-9:
+        return None
+    axis = (body.rotation @ post.across)[:2]
+    return Section(axis, post.first, post.second, post.is_round, post.wall)

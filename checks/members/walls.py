@@ -54,8 +54,8 @@ def check_box(
     it stands on and what lies in it is not the wind's.
     """
     body = structure.bodies[i]
-    box, part = body.shape, structure.design.parts[body.part]
-    if not isinstance(box, Box) or box.wall is None or box.inner() is None:
+    box, part = body.shape.room, structure.design.parts[body.part]
+    if box is None or box.wall is None or box.inner() is None:
         return None
     stuff = stuff_of(part, box.wall)
     if isinstance(stuff, NotJudged):

@@ -10,8 +10,6 @@ from math import hypot, inf
 
 from ...design.faults import DesignError, Fault
 from ...design.model import Part
-from ...design.shapes.bodies import Shell
-from ...design.shapes.boxes import Box
 from ...design.structure import Structure
 from ...loads.combinations import Factors
 from ...statics.fastener_key import ACROSS
@@ -165,9 +163,9 @@ def _judged(
 def _walls(structure: Structure, name: str) -> tuple[Part, float, float]:
     """Return a part with seams, how thick its walls are and how long its seams, in m."""
     part = next(each for each in structure.design.parts if each.name == name)
-    assert isinstance(part.shape, (Shell, Box))
-    assert part.shape.wall is not None
-    return part, part.shape.wall, slant(part.shape)
+    walls = part.shape.walls()
+    assert walls is not None
+    return part, walls.wall, slant(walls)
 
 
 def _wrong(structure: Structure, row: SeamRow, before: SeamRow | None) -> Fault | None:

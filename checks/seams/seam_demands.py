@@ -7,8 +7,6 @@ from math import hypot, pi
 import numpy as np
 
 from ...design.placing import Body
-from ...design.shapes.bodies import Shell
-from ...design.shapes.boxes import Box
 from ...design.structure import Structure
 from ...loads.actions import Actions
 from ...loads.combinations import Factors
@@ -68,26 +66,25 @@ def seams_of(
     found: dict[str, Seams] = {}
     for i, body in enumerate(structure.bodies):
         part = structure.design.parts[body.part]
-        shape = body.shape
-        if not isinstance(shape, (Shell, Box)) or not seamed(body):
+        walls = body.shape.walls()
+        if walls is None or not seamed(body):
             continue
         if only is not None and part.name not in only:
             continue
         own = _own_wind(exposed, _goes_along(structure, body.part))
         above = _own_wind(exposed, _goes_along(structure, body.part, itself=False))
-        foot, top = ends_of(shape)
+        foot, top = ends_of(walls)
         flow, shear, torque, level = max(
             _flow(foot, body, body.bottom, actions_of(own), factors),
             _flow(top, body, body.top, actions_of(above), factors),
         )
-        count, width, half = panel_widths(shape)
-        local_pressure = panel_pressure if isinstance(shape, Shell) else box_pressure
+        count, width, half = panel_widths(walls)
+        local_pressure = panel_pressure if body.shape.room is None else box_pressure
         pressure = factors.wind * local_pressure(structure, i, local)
         pull = float(edge_pull(pressure, width))
         hoop = float(hoop_pull(pressure, width, half))
-        assert shape.wall is not None
-        spacings = spacings_into_a_cleat(part.material, shape.wall, hypot(flow, hoop), pull, basis)
-        long = slant(shape)
+        spacings = spacings_into_a_cleat(part.material, walls.wall, hypot(flow, hoop), pull, basis)
+        long = slant(walls)
         one = Seams(part.name, count, shear, torque, level, flow, pull, hoop, long, spacings)
         if part.name not in found or one.flow > found[part.name].flow:
             found[part.name] = one

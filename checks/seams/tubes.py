@@ -6,14 +6,11 @@ from math import hypot, pi, tan
 import numpy as np
 
 from ...design.placing import Body
-from ...design.shapes.bodies import Shell
-from ...design.shapes.boxes import Box
-from ...design.shapes.plans import area_factor
+from ...design.shapes.forms import Walls
+from ...design.shapes.plans import Plan, Rectangle, Regular, area_factor
 from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from .shear_flow import polygon_first_moment, polygon_inertia, rectangle_shares
-
-_SIDES = frozenset({"front", "back", "left", "right"})
 
 
 @dataclass(frozen=True, eq=False)
@@ -35,13 +32,8 @@ class Tube:
 
 def seamed(body: Body) -> bool:
     """Return whether a body has seams that are worked out: upright, with walls all round."""
-    match body.shape:
-        case Shell() as shell:
-            return shell.sides > 0 and body.upright
-        case Box(wall=float(), open=faces):
-            return not faces & _SIDES and body.upright
-        case _:
-            return False
+    walls = body.shape.walls()
+    return walls is not None and walls.joined and body.upright
 
 
 def seamed_parts(structure: Structure) -> tuple[str, ...]:
@@ -53,81 +45,73 @@ def cornered_parts(structure: Structure) -> tuple[str, ...]:
     """Return the parts of which walls meet at corners, those with an open side too."""
     return _named(
         structure,
-        [
-            body
-            for body in structure.bodies
-            if seamed(body) or (isinstance(body.shape, Box) and body.shape.wall is not None)
-        ],
+        [body for body in structure.bodies if seamed(body) or body.shape.room is not None],
     )
 
 
-def ends_of(shape: Shell | Box) -> tuple[Tube | None, Tube | None]:
+def ends_of(walls: Walls) -> tuple[Tube | None, Tube | None]:
     """Return the walls of a body at its foot and at its top; None where there is no room within."""
-    match shape:
-        case Shell():
-            return _polygon(shape, shape.bottom), _polygon(shape, shape.top)
-        case Box():
-            top = shape.top_plan
-            ends = (shape.length, shape.width), (top.length, top.width)
-            one, other = (_rectangle(shape, np.array(end)) for end in ends)
-            return one, other
+    match walls.foot, walls.head:
+        case Regular(sides, bottom), Regular(_, top):
+            lean = (top - bottom) / (2.0 * walls.height)
+            level = walls.wall * hypot(1.0, lean)
+            return _polygon(sides, bottom, level, lean), _polygon(sides, top, level, lean)
+        case foot, head:
+            low, high = _sizes(foot), _sizes(head)
+            leans = (high - low) / (2.0 * walls.height)
+            return _rectangle(walls, low, leans), _rectangle(walls, high, leans)
 
 
-def panel_widths(shape: Shell | Box) -> tuple[int, float, float]:
+def panel_widths(walls: Walls) -> tuple[int, float, float]:
     """Return how many seams a body has, the widest panel in m and half the angle between two."""
-    match shape:
-        case Shell(sides=sides):
-            return sides, max(shape.bottom, shape.top) * tan(pi / sides), pi / sides
-        case Box():
-            top = shape.top_plan
-            return 4, max(shape.length, shape.width, top.length, top.width), pi / 4.0
+    match walls.foot, walls.head:
+        case Regular(sides, bottom), Regular(_, top):
+            return sides, max(bottom, top) * tan(pi / sides), pi / sides
+        case foot, head:
+            return 4, float(max(*_sizes(foot), *_sizes(head))), pi / 4.0
 
 
-def slant(shape: Shell | Box) -> float:
+def slant(walls: Walls) -> float:
     """Return how long in m the seams of a body are, from its foot to its top."""
-    match shape:
-        case Shell(sides=sides):
-            corner = abs(shape.bottom - shape.top) / (2.0 * np.cos(pi / sides))
-            return hypot(shape.height, corner)
-        case Box():
-            top = shape.top_plan
-            return float(
-                np.linalg.norm(
-                    [
-                        shape.height,
-                        (shape.length - top.length) / 2.0,
-                        (shape.width - top.width) / 2.0,
-                    ]
-                )
-            )
+    match walls.foot, walls.head:
+        case Regular(sides, bottom), Regular(_, top):
+            return hypot(walls.height, abs(bottom - top) / (2.0 * np.cos(pi / sides)))
+        case foot, head:
+            return float(np.linalg.norm([walls.height, *(_sizes(foot) - _sizes(head)) / 2.0]))
+
+
+def _sizes(plan: Plan) -> Array:
+    """Return length and width (2,) of a rectangle in m; both the width of any other outline."""
+    match plan:
+        case Rectangle(length, width):
+            return np.array([length, width])
+        case Regular(_, across):
+            return np.array([across, across])
 
 
 def _named(structure: Structure, bodies: list[Body]) -> tuple[str, ...]:
     return tuple(dict.fromkeys(structure.design.parts[body.part].name for body in bodies))
 
 
-def _polygon(shell: Shell, across: float) -> Tube | None:
-    apothem, wall = (across - shell.wall_in_plan) / 2.0, shell.wall_in_plan
+def _polygon(sides: int, across: float, wall: float, lean: float) -> Tube | None:
+    """Return a regular end with walls ``wall`` m thick on the level."""
+    apothem = (across - wall) / 2.0
     if apothem <= 0.0:
         return None
-    Q = polygon_first_moment(shell.sides, apothem, wall)
-    share = float(Q / (2.0 * polygon_inertia(shell.sides, apothem, wall)))
-    lean = (shell.top - shell.bottom) / (2.0 * shell.height)
+    Q = polygon_first_moment(sides, apothem, wall)
+    share = float(Q / (2.0 * polygon_inertia(sides, apothem, wall)))
     return Tube(
         np.full(2, share),
         True,
         np.full(2, apothem),
         np.full(2, lean),
-        float(area_factor(shell.sides)) * apothem**2,
+        float(area_factor(sides)) * apothem**2,
     )
 
 
-def _rectangle(box: Box, plan: Array) -> Tube | None:
-    assert box.wall is not None
-    top = box.top_plan
-    lean = (np.array([top.length, top.width]) - [box.length, box.width]) / (2.0 * box.height)
-    walls = box.wall * np.hypot(1.0, lean)
-    middle = plan - walls
+def _rectangle(walls: Walls, plan: Array, lean: Array) -> Tube | None:
+    level = walls.wall * np.hypot(1.0, lean)
+    middle = plan - level
     if (middle <= 0.0).any():
         return None
-    return Tube(rectangle_shares(middle, walls), False, middle / 2.0, lean, float(middle.prod()))
+    return Tube(rectangle_shares(middle, level), False, middle / 2.0, lean, float(middle.prod()))

@@ -4,7 +4,6 @@ from dataclasses import replace
 
 from ...design.faults import DesignError
 from ...design.model import Design
-from ...design.shapes.weight import Weight
 from ...statics.anchor_table import AnchorRow, GuyRow
 from ..anchoring.anchor_choice import AnchorChoice, with_anchors
 from ..anchoring.ground_parts import ground_parts
@@ -33,7 +32,7 @@ def _examined(found: Examination, design: Design) -> Examination | None:
     if design.parts[: len(own.parts)] != own.parts or _all_else(design) != _all_else(own):
         return examined(design)
     more = design.parts[len(own.parts) :]
-    if not all(isinstance(part.shape, Weight) for part in more):
+    if not all(part.shape.is_point for part in more):
         return examined(design)
     try:
         return examine_in(weighted(found.at, design) if more else found.at, design, found)

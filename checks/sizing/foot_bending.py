@@ -7,7 +7,6 @@ import numpy as np
 from ...design import plane
 from ...design.on_ground import BEDDING
 from ...design.sections import section
-from ...design.shapes.flat import Plate
 from ...loads.combinations import resistance_basis
 from ...materials import sheets
 from ..examination import Examination
@@ -47,8 +46,8 @@ def foot_bending(found: Examination, part: str) -> FootBending | None:
     structure, standing = found.structure, found.standing
     index = [each.name for each in structure.design.parts].index(part)
     body = next(one for one in structure.bodies if one.part == index)
-    plate, material = body.shape, structure.design.parts[index].material
-    if not isinstance(plate, Plate) or material is None:
+    plate, material = body.shape.plate, structure.design.parts[index].material
+    if plate is None or material is None:
         return None
     sheet = sheets.find(material, plate.thickness)
     if sheet is None:

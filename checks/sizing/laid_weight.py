@@ -5,7 +5,6 @@ from dataclasses import replace
 from math import isfinite
 
 from ...design.model import Design, Part, Place
-from ...design.shapes.flat import Frame
 from ...design.shapes.plans import Regular
 from ...design.shapes.weight import Weight
 from ...design.structure import build_structure
@@ -38,8 +37,9 @@ def with_weight(design: Design, ground: GroundParts, mass: float) -> Design:
     height = ground.top if ground.feet else WITHOUT_FOOT
     name, place = unused_name("ballast", design), Place(at=(x, y, height))
     foot = single_foot(design, ground)
-    if foot is not None and isinstance(foot.shape, Frame) and isinstance(foot.shape.plan, Regular):
-        ring, plan = foot.shape, foot.shape.plan
+    ring = foot.shape.ring if foot is not None else None
+    if foot is not None and ring is not None and isinstance(ring.plan, Regular):
+        plan = ring.plan
         start = foot.place.turn
         place = replace(place, count=plan.sides, ring=plan.across - ring.width, start=start)
         mass /= plan.sides

@@ -5,14 +5,7 @@ from dataclasses import dataclass, replace
 
 from ...design.model import Design, Part, Place
 from ...design.placing import place_parts
-from ...design.shapes.bodies import Cone, Shell, Solid
-from ...design.shapes.boxes import Box
-from ...design.shapes.cutout import Corners, Cutout
-from ...design.shapes.flat import Panel
-from ...design.shapes.gables import Gable
-from ...design.shapes.member import Member, Point
 from ...design.shapes.shape import Shape
-from ...design.sizes import largest_lean_wall
 from ...loads.given import GivenLoad
 from ...statics.anchor_table import GuyRow
 from ..anchoring.ground_parts import GroundParts
@@ -97,7 +90,7 @@ def _stretched(design: Design, ground: GroundParts, factor: float) -> Design:
 
 
 def _part(part: Part, stretch: _Stretch) -> Part:
-    shape = _shape(part.shape, stretch.factor)
+    shape = part.shape.stretched(stretch.factor)
     mass = part.mass
     if mass is not None and shape is not part.shape:
         mass *= shape.moments().volume / part.shape.moments().volume
@@ -114,41 +107,6 @@ def _place(place: Place, stretch: _Stretch) -> Place:
     return replace(place, at=(x, y, z), step=step)
 
 
-def _shape(shape: Shape, factor: float) -> Shape:
-    match shape:
-        case Shell() | Solid() | Cone() | Box() | Panel():
-            return replace(shape, height=factor * shape.height)
-        case Gable():
-            knee = shape.knee_height
-            knee = factor * knee if knee is not None else None
-            return replace(shape, height=factor * shape.height, knee_height=knee)
-        case Member():
-            return replace(shape, start=_rise(shape.start, factor), end=_rise(shape.end, factor))
-        case Cutout():
-            holes = tuple(_like(hole, factor) for hole in shape.holes)
-            return replace(shape, points=_like(shape.points, factor), holes=holes)
-        case _:
-            return shape
-
-
-def _rise(point: Point, factor: float) -> Point:
-    return (point[0], point[1], factor * point[2])
-
-
-def _like(corners: Corners, factor: float) -> Corners:
-    return tuple((factor * x, factor * z) for x, z in corners)
-
-
 def _can_be_made(shape: Shape) -> bool:
     """Return whether walls still leave a hollow, as the reader of files asks too."""
-    match shape:
-        case Shell(_, bottom, top, height, wall):
-            return wall < largest_lean_wall(max(bottom, top), (bottom - top) / 2.0, height)
-        case Cone():
-            return shape.wall is None or shape.inner_bottom() > 0.0
-        case Box():
-            return shape.wall is None or shape.inner() is not None
-        case Gable():
-            return shape.thickness is None or shape.hollow is not None
-        case _:
-            return True
+    return shape.wall_thickness is None or bool(shape.cavities())

@@ -9,7 +9,7 @@ import numpy as np
 
 from ... import materials
 from ...design.model import Design, Part, Place
-from ...design.shapes.flat import Frame, Plate
+from ...design.shapes.flat import Plate
 from ...design.shapes.plans import Plan, Rectangle, Regular
 from ...design.shapes.shape import Array
 from ...design.structure import Structure
@@ -38,8 +38,9 @@ class Foot:
 def present_foot(design: Design, ground: GroundParts) -> Foot:
     """Return the foot that ``with_width`` widens."""
     part = single_foot(design, ground)
-    if part is not None and isinstance(part.shape, Plate):
-        return Foot(part.name, part.shape.plan.least_width)
+    plate = part.shape.plate if part is not None else None
+    if part is not None and plate is not None:
+        return Foot(part.name, plate.plan.least_width)
     return Foot(None, float((ground.high - ground.low).min()))
 
 
@@ -49,12 +50,13 @@ def with_width(design: Design, ground: GroundParts, width: float) -> Design:
     A rectangle's longer way stays until the width passes it.
     """
     part = single_foot(design, ground)
-    if part is None or not isinstance(part.shape, Plate):
+    plate = part.shape.plate if part is not None else None
+    if part is None or plate is None:
         return weighed_again(design, _on_a_plate(design, ground, width))
-    shape = replace(part.shape, plan=_at_least(part.shape.plan, width))
+    shape = replace(plate, plan=_at_least(plate.plan, width))
     mass = part.mass
     if mass is not None:
-        mass *= shape.moments().volume / part.shape.moments().volume
+        mass *= shape.moments().volume / plate.moments().volume
     wider = replace(part, shape=shape, mass=mass)
     parts = tuple(wider if each is part else each for each in design.parts)
     return weighed_again(design, replace(design, parts=parts))
@@ -64,10 +66,11 @@ def heavier_by(structure: Structure, ground: GroundParts, width: float) -> float
     """Return how much in kg a foot ``width`` m wide weighs more than the one that is there."""
     design = structure.design
     part = single_foot(design, ground)
-    if part is not None and isinstance(part.shape, Plate):
+    plate = part.shape.plate if part is not None else None
+    if plate is not None:
         i = ground.touching[0]
-        wider = replace(part.shape, plan=_at_least(part.shape.plan, width)).moments().volume
-        return float(structure.part_mass[1][i]) * (wider / part.shape.moments().volume - 1.0)
+        wider = replace(plate, plan=_at_least(plate.plan, width)).moments().volume
+        return float(structure.part_mass[1][i]) * (wider / plate.moments().volume - 1.0)
     length, across = np.maximum(ground.high - ground.low, width).tolist()
     return length * across * sheet_thicknesses()[SHEET] * materials.find(MATERIAL).typical
 
@@ -120,7 +123,7 @@ def _lifted(part: Part, plate: Part, ground: GroundParts, by: float, alone: bool
     x, y, z = place.at
     middle: Array = ground.middle
     in_middle = bool(np.hypot(*middle) < 1.0e-9)
-    if (alone or isinstance(part.shape, (Plate, Frame))) and (in_middle or not place.mirror):
+    if (alone or part.shape.lies_flat) and (in_middle or not place.mirror):
         at = (x - float(middle[0]), y - float(middle[1]), z)
         return replace(part, place=replace(place, on=plate.name, at=at))
     return replace(part, place=replace(place, at=(x, y, z + by)))

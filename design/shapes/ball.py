@@ -7,13 +7,16 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from .forms import Form, Globe
 from .plans import Regular
-from .shape import NO_HULLS, Hull, Moments, Sphere
+from .shape import NO_HULLS, Array, Hull, Moments, Shape, Sphere
 
 
 @dataclass(frozen=True)
-class Ball:
+class Ball(Shape):
     """A sphere of diameter ``across`` m resting on its place; hollow with ``wall``."""
+
+    has_foot = False
 
     across: float
     wall: float | None = None
@@ -48,3 +51,16 @@ class Ball:
     def bearings(self) -> tuple[float, ...]:
         """Return nothing: it is the same from every side."""
         return ()
+
+    def as_form(self) -> Form:
+        """Return a globe."""
+        return Globe(self.across)
+
+    @property
+    def named_plan(self) -> Regular:
+        """Return its greatest circle."""
+        return Regular(0, self.across)
+
+    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
+        """Return its width; of its grain nobody knows: end grain."""
+        return self.across, True

@@ -1,15 +1,17 @@
 """Many-sided and round bodies about an upright axis: shell, solid, cone."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import hypot
 
 import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from .forms import Form, Post, Prism, Walls
 from .plans import Regular, area_factor
 from .prismatoid import prismatoid
-from .shape import NO_HULLS, Hull, Moments
+from .shape import ALONG, NO_HULLS, Array, Hull, Moments, Shape
+from .slopes import RoofFace, Skirt, faces_round, reach_of_a_roof
 
 
 @dataclass(frozen=True)
@@ -40,12 +42,16 @@ class Frustum:
 
 
 @dataclass(frozen=True)
-class Shell:
+class Shell(Shape):
     """A hollow regular body, straight or tapered, open at both ends; 0 sides is round.
 
     ``bottom`` and ``top`` are outside widths flat to flat, ``wall`` is measured square to
     the wall; all in m.
     """
+
+    fills_space = True
+    flat_topped = True
+    lets_through = True
 
     sides: int
     bottom: float
@@ -89,8 +95,7 @@ class Shell:
 
     def contact(self) -> BaseGeometry:
         """Return the ring under its wall."""
-        inside = self.bottom - 2.0 * self.wall_in_plan
-        return ring(Regular(self.sides, self.bottom), Regular(self.sides, max(inside, 0.0)))
+        return ring(Regular(self.sides, self.bottom), self._inside(self.bottom))
 
     def from_above(self) -> BaseGeometry:
         """Return the widest outline from above."""
@@ -100,10 +105,116 @@ class Shell:
         """Return the plan angles of faces and corners."""
         return Regular(self.sides, self.bottom).bearings()
 
+    def _inside(self, across: float) -> Regular:
+        """Return the outline within the wall where the body is so wide."""
+        return Regular(self.sides, max(across - 2.0 * self.wall_in_plan, 0.0))
+
+    def as_form(self) -> Form:
+        """Return a prism as wide as it is half-way up."""
+        return Prism(Regular(self.sides, (self.bottom + self.top) / 2.0))
+
+    @property
+    def named_plan(self) -> Regular:
+        """Return its foot's outline."""
+        return Regular(self.sides, self.bottom)
+
+    def foot(self) -> BaseGeometry:
+        """Return the filled outline of its underside."""
+        return Regular(self.sides, self.bottom).polygon()
+
+    def crown(self) -> BaseGeometry:
+        """Return the filled outline of its top."""
+        return level(self.sides, self.top)
+
+    def rim(self) -> BaseGeometry:
+        """Return the ring on its wall."""
+        return (
+            ring(Regular(self.sides, self.top), self._inside(self.top))
+            if self.top > 0.0
+            else NOTHING
+        )
+
+    def skirt(self) -> Skirt | None:
+        """Return the ring between its top and its foot where that is wider."""
+        return skirt_of(self.sides, self.bottom, self.top, self.height)
+
+    def roof_faces(self) -> list[RoofFace]:
+        """Return its faces where it narrows upward."""
+        return (
+            faces_round(self.sides, self.bottom, self.top, self.height)
+            if self.top < self.bottom
+            else []
+        )
+
+    @property
+    def is_hollow(self) -> bool:
+        """Return that it is."""
+        return True
+
+    @property
+    def open_above(self) -> bool:
+        """Return that it is."""
+        return True
+
+    @property
+    def open_below(self) -> bool:
+        """Return that it is."""
+        return True
+
+    def vessel_floor(self) -> BaseGeometry | None:
+        """Return the plan within its foot."""
+        inside = self.inner().bottom
+        return Regular(self.sides, inside).polygon() if inside > 0.0 else None
+
+    @property
+    def wall_thickness(self) -> float:
+        """Return its wall."""
+        return self.wall
+
+    @property
+    def clear_width(self) -> float:
+        """Return the width inside its foot."""
+        return self._inside(self.bottom).across
+
+    def walls(self) -> Walls:
+        """Return its panels, joined where they are flat."""
+        return Walls(
+            Regular(self.sides, self.bottom),
+            Regular(self.sides, self.top),
+            self.height,
+            self.wall,
+            self.sides > 0,
+        )
+
+    @property
+    def fill_height(self) -> float:
+        """Return its height."""
+        return self.height
+
+    def fill(self, depth: float) -> Moments:
+        """Return the space inside it up to a depth in m."""
+        top = self.bottom + (self.top - self.bottom) * depth / self.height
+        return replace(self, top=top, height=depth).inner().moments()
+
+    def stretched(self, factor: float) -> "Shell":
+        """Return it as many times as high."""
+        return replace(self, height=factor * self.height)
+
+    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
+        """Return its height along its axis, else its wall."""
+        return (self.height, True) if abs(along[2]) > ALONG else (self.wall, False)
+
+    def grain(self, entered: Array) -> Array:
+        """Return up."""
+        return np.array([0.0, 0.0, 1.0])
+
 
 @dataclass(frozen=True)
-class Solid:
+class Solid(Shape):
     """A solid regular body, straight, tapered or pointed; 0 sides is round. Sizes in m."""
+
+    fills_space = True
+    flat_topped = True
 
     sides: int
     bottom: float
@@ -138,10 +249,76 @@ class Solid:
         """Return the plan angles of faces and corners."""
         return Regular(self.sides, self.bottom).bearings()
 
+    def as_form(self) -> Form:
+        """Return a prism as wide as it is half-way up."""
+        return Prism(Regular(self.sides, (self.bottom + self.top) / 2.0))
+
+    @property
+    def named_plan(self) -> Regular:
+        """Return its foot's outline."""
+        return Regular(self.sides, self.bottom)
+
+    def foot(self) -> BaseGeometry:
+        """Return the outline of its underside."""
+        return Regular(self.sides, self.bottom).polygon()
+
+    def crown(self) -> BaseGeometry:
+        """Return the outline of its top."""
+        return level(self.sides, self.top)
+
+    def skirt(self) -> Skirt | None:
+        """Return all beneath it where it narrows upward."""
+        if self.top >= self.bottom:
+            return None
+        return Skirt(self.foot(), self.height, (self.bottom - self.top) / 2.0)
+
+    def roof_faces(self) -> list[RoofFace]:
+        """Return its faces where it narrows upward."""
+        return (
+            faces_round(self.sides, self.bottom, self.top, self.height)
+            if self.top < self.bottom
+            else []
+        )
+
+    @property
+    def is_block(self) -> bool:
+        """Return that it is."""
+        return True
+
+    @property
+    def is_floor(self) -> bool:
+        """Return that its top closes what stands on it."""
+        return True
+
+    def post(self) -> Post | None:
+        """Return it as thick as at its thinner end where it is square or round."""
+        least = min(self.bottom, self.top)
+        if self.sides not in (0, 4) or least <= 0.0:
+            return None
+        x, _, z = np.eye(3)
+        return Post(z, x, least, least, self.sides == 0)
+
+    def stretched(self, factor: float) -> "Solid":
+        """Return it as many times as high."""
+        return replace(self, height=factor * self.height)
+
+    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
+        """Return its height along its axis, else its mean width."""
+        if abs(along[2]) > ALONG:
+            return self.height, True
+        return 0.5 * (self.bottom + self.top), False
+
+    def grain(self, entered: Array) -> Array:
+        """Return up."""
+        return np.array([0.0, 0.0, 1.0])
+
 
 @dataclass(frozen=True)
-class Cone:
+class Cone(Shape):
     """A pyramid (or round cone), ``bottom`` flat to flat; hollow and open below with ``wall``."""
+
+    fills_space = True
+    is_roof = True
 
     sides: int
     bottom: float
@@ -202,8 +379,70 @@ class Cone:
         """Return the plan angles of faces and corners."""
         return Regular(self.sides, self.bottom).bearings()
 
+    def as_form(self) -> Form:
+        """Return a prism half as wide as its foot."""
+        return Prism(Regular(self.sides, self.bottom / 2.0))
+
+    @property
+    def named_plan(self) -> Regular:
+        """Return its foot's outline."""
+        return Regular(self.sides, self.bottom)
+
+    def foot(self) -> BaseGeometry:
+        """Return the filled outline of its underside."""
+        return Regular(self.sides, self.bottom).polygon()
+
+    def skirt(self) -> Skirt:
+        """Return all beneath it."""
+        return Skirt(self.from_above(), self.height, self.bottom / 2.0)
+
+    def roof_faces(self) -> list[RoofFace]:
+        """Return its faces."""
+        return faces_round(self.sides, self.bottom, 0.0, self.height)
+
+    @property
+    def open_below(self) -> bool:
+        """Return whether it is hollow."""
+        return self.wall is not None
+
+    @property
+    def wall_thickness(self) -> float | None:
+        """Return its wall, None where it is solid."""
+        return self.wall
+
+    @property
+    def clear_width(self) -> float | None:
+        """Return the width of the hollow at its foot."""
+        return None if self.wall is None else max(self.inner_bottom(), 0.0)
+
+    def stretched(self, factor: float) -> "Cone":
+        """Return it as many times as high."""
+        return replace(self, height=factor * self.height)
+
+    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
+        """Return its height, from the side its wall."""
+        return reach_of_a_roof(self.height, self.wall, along)
+
 
 def ring(outside: Regular, inside: Regular) -> BaseGeometry:
     """Return the area between two like figures, in plan."""
     holes = [inside.corners()] if inside.across > 0.0 else []
     return shapely.Polygon(outside.corners(), holes)
+
+
+NOTHING = shapely.Polygon()
+
+
+def level(sides: int, across: float) -> BaseGeometry:
+    """Return a regular outline in plan, nothing where it ends in a point."""
+    return Regular(sides, across).polygon() if across > 0.0 else NOTHING
+
+
+def skirt_of(sides: int, bottom: float, top: float, height: float) -> Skirt | None:
+    """Return the ring beneath the slopes of a body that narrows upward; None of any other."""
+    if top >= bottom:
+        return None
+    whole = Regular(sides, bottom).polygon()
+    if top > 0.0:
+        whole = whole.difference(Regular(sides, top).polygon())
+    return Skirt(whole, height, (bottom - top) / 2.0)

@@ -1,17 +1,20 @@
 """Rectangular bodies: the box."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import hypot
 
 import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from .forms import Form, Post, Prism, Walls
 from .plans import Rectangle
 from .prismatoid import Section, prismatoid
-from .shape import NO_HULLS, Array, Hull, Moments
+from .shape import ALONG, NO_HULLS, Array, Hull, Moments, Shape
+from .slopes import RoofFace, Skirt, faces_of_a_hip
 
-FACES = frozenset({"top", "bottom", "front", "back", "left", "right"})
+SIDES = frozenset({"front", "back", "left", "right"})
+FACES = SIDES | {"top", "bottom"}
 
 
 @dataclass(frozen=True)
@@ -67,12 +70,15 @@ class Wedge:
 
 
 @dataclass(frozen=True)
-class Box:
+class Box(Shape):
     """A rectangular body; hollow with ``wall`` and closed but for its ``open`` faces. Sizes in m.
 
     ``top_length`` and ``top_width`` are the top's where it tapers (0 for a hip). ``wall`` is
     measured square to each wall. ``open`` holds names of faces as seen before any turn.
     """
+
+    fills_space = True
+    flat_topped = True
 
     length: float
     width: float
@@ -149,9 +155,14 @@ class Box:
             max(self.length, self.top_plan.length), max(self.width, self.top_plan.width)
         ).polygon()
 
-    def slopes(self) -> tuple[float, float]:
-        """Return the area of its leaning sides in m2 and the height of its centroid in m."""
+    def slopes(self) -> tuple[float, float] | None:
+        """Return the area of its leaning sides in m2 and the height of its centroid in m.
+
+        None where it does not taper.
+        """
         top = self.top_plan
+        if (top.length, top.width) == (self.length, self.width):
+            return None
         sides = [
             (self.length, top.length, (self.width - top.width) / 2.0),
             (self.width, top.width, (self.length - top.length) / 2.0),
@@ -169,6 +180,158 @@ class Box:
         """Return length and width at mid-height, in m."""
         top = self.top_plan
         return (self.length + top.length) / 2.0, (self.width + top.width) / 2.0
+
+    def as_form(self) -> Form:
+        """Return a prism of its section half-way up."""
+        return Prism(Rectangle(*self.middle()))
+
+    @property
+    def named_plan(self) -> Rectangle:
+        """Return its foot's outline."""
+        return Rectangle(self.length, self.width)
+
+    def foot(self) -> BaseGeometry:
+        """Return the filled outline of its underside."""
+        return Rectangle(self.length, self.width).polygon()
+
+    def crown(self) -> BaseGeometry:
+        """Return the filled outline of its top."""
+        return self.top_plan.polygon()
+
+    def rim(self) -> BaseGeometry:
+        """Return its top, that of its walls where it is open above."""
+        inner = self.inner() if self.open_above else None
+        if inner is None:
+            return self.crown()
+        x0, x1, y0, y1 = inner.high
+        return self.crown().difference(shapely.box(x0, y0, x1, y1))
+
+    def skirt(self) -> Skirt | None:
+        """Return what is beneath its slopes; all of it unless it is hollow and open above."""
+        top = self.top_plan
+        run = max(self.length - top.length, self.width - top.width) / 2.0
+        if run <= 0.0:
+            return None
+        whole = self.foot()
+        return Skirt(
+            whole.difference(top.polygon()) if self.open_above else whole, self.height, run
+        )
+
+    def roof_faces(self) -> list[RoofFace]:
+        """Return the sides that lean inward."""
+        top = self.top_plan
+        return faces_of_a_hip((self.length, self.width), (top.length, top.width), self.height)
+
+    @property
+    def is_hollow(self) -> bool:
+        """Return whether it has walls."""
+        return self.wall is not None
+
+    @property
+    def is_block(self) -> bool:
+        """Return whether it has none."""
+        return self.wall is None
+
+    @property
+    def is_floor(self) -> bool:
+        """Return whether its top is closed."""
+        return "top" not in self.open
+
+    @property
+    def has_lid(self) -> bool:
+        """Return whether it has walls and a closed top."""
+        return self.wall is not None and "top" not in self.open
+
+    @property
+    def open_above(self) -> bool:
+        """Return whether it has walls and no top."""
+        return self.wall is not None and "top" in self.open
+
+    @property
+    def open_below(self) -> bool:
+        """Return whether it has walls and no bottom."""
+        return self.wall is not None and "bottom" in self.open
+
+    @property
+    def open_sideways(self) -> bool:
+        """Return whether a side of it is open."""
+        return self.wall is not None and bool(self.open & SIDES)
+
+    def vessel_floor(self) -> BaseGeometry | None:
+        """Return the plan of its own floor."""
+        inner = None if "bottom" in self.open else self.inner()
+        if inner is None:
+            return None
+        x0, x1, y0, y1 = inner.low
+        return shapely.box(x0, y0, x1, y1)
+
+    @property
+    def room(self) -> "Box | None":
+        """Return itself where it has walls."""
+        return self if self.wall is not None else None
+
+    @property
+    def wall_thickness(self) -> float | None:
+        """Return its wall, None where it is solid."""
+        return self.wall
+
+    def walls(self) -> Walls | None:
+        """Return its walls, joined where no side is open."""
+        if self.wall is None:
+            return None
+        foot = Rectangle(self.length, self.width)
+        return Walls(foot, self.top_plan, self.height, self.wall, not self.open & SIDES)
+
+    def post(self) -> Post | None:
+        """Return it with its lesser end's section where it is solid."""
+        top = self.top_plan
+        first, second = min(self.length, top.length), min(self.width, top.width)
+        if self.wall is not None or first * second <= 0.0:
+            return None
+        x, _, z = np.eye(3)
+        return Post(z, x, first, second)
+
+    @property
+    def fill_height(self) -> float | None:
+        """Return its height where it has walls."""
+        return None if self.wall is None else self.height
+
+    def fill(self, depth: float) -> Moments | None:
+        """Return the space inside it up to a depth in m, open there unless it is full."""
+        top, share = self.top_plan, depth / self.height
+        cut = replace(
+            self,
+            height=depth,
+            top_length=self.length + (top.length - self.length) * share,
+            top_width=self.width + (top.width - self.width) * share,
+            open=self.open if share >= 1.0 else self.open | {"top"},
+        )
+        space = cut.inner()
+        return None if space is None else space.moments()
+
+    def stretched(self, factor: float) -> "Box":
+        """Return it as many times as high."""
+        return replace(self, height=factor * self.height)
+
+    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
+        """Return its size along the nearest axis where it is solid, else a wall or its edge."""
+        sizes = (self.length, self.width, self.height)
+        axis = int(np.abs(along).argmax())
+        if self.wall is None:
+            on_edge = axis != int(np.argmin(sizes)) if sheet else axis == int(np.argmax(sizes))
+            return sizes[axis], on_edge
+        enters = "bottom" if along[2] > 0.0 else "top"
+        on_edge = axis == 2 and enters in self.open
+        return (sizes[axis], True) if on_edge else (self.wall, False)
+
+    def grain(self, entered: Array) -> Array:
+        """Return its longest side where it is solid, else up its walls, along its top."""
+        axes = np.eye(3)
+        if self.wall is None:
+            return axes[int(np.argmax((self.length, self.width, self.height)))]
+        if abs(float(entered[2])) <= ALONG:
+            return axes[2]
+        return axes[0] if self.length >= self.width else axes[1]
 
 
 def _rectangle_section(bounds: tuple[float, float, float, float]) -> Section:

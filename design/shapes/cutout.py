@@ -1,6 +1,6 @@
 """The board sawn to an outline."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 from math import pi
 
@@ -9,18 +9,23 @@ import shapely
 from shapely import Polygon
 from shapely.geometry.base import BaseGeometry
 
+from .forms import Form, Leaf
+from .plans import Rectangle
 from .prism import convex_pieces, standing_hulls, standing_prism
-from .shape import NO_HULLS, Array, Hull, Moments
+from .shape import NO_HULLS, Array, Hull, Moments, Shape, size_along
 
 Corners = tuple[tuple[float, float], ...]
 
 
 @dataclass(frozen=True)
-class Cutout:
+class Cutout(Shape):
     """A flat board standing in the x-z plane, ``thickness`` centred on y = 0. Sizes in m.
 
     ``points`` are its outline's corners (x, z), ``holes`` outlines within it.
     """
+
+    middle_is_place = False
+    has_edges = False
 
     points: Corners
     thickness: float
@@ -89,3 +94,29 @@ class Cutout:
     def sawn(self) -> Array:
         """Return the outline's corners (k, 2)."""
         return np.asarray(self.points)
+
+    def as_form(self) -> Form:
+        """Return a board that stands, its holes filled."""
+        return Leaf(self.outline, self.width, self.height, self.thickness)
+
+    @property
+    def named_plan(self) -> Rectangle:
+        """Return its outline from above."""
+        return Rectangle(self.width, self.thickness)
+
+    def stretched(self, factor: float) -> "Cutout":
+        """Return it as many times as large: a sawn outline keeps its form."""
+        holes = tuple(_times(hole, factor) for hole in self.holes)
+        return replace(self, points=_times(self.points, factor), holes=holes)
+
+    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
+        """Return its size along the nearest axis, on edge but through its face."""
+        return size_along(along, (self.width, self.thickness, self.height), 1)
+
+    def grain(self, entered: Array) -> Array:
+        """Return its longer way."""
+        return np.eye(3)[0 if self.width >= self.height else 2]
+
+
+def _times(corners: Corners, factor: float) -> Corners:
+    return tuple((factor * x, factor * z) for x, z in corners)

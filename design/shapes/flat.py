@@ -1,19 +1,23 @@
 """Flat pieces: plate and frame lie, panel stands."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import pi
 
 import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from .forms import Form, Leaf, Prism, Slab
 from .plans import Plan, Rectangle, Regular, at_height
-from .shape import NO_HULLS, Hull, Moments
+from .shape import ALONG, NO_HULLS, Array, Hull, Moments, Shape, size_along
 
 
 @dataclass(frozen=True)
-class Plate:
+class Plate(Shape):
     """A plate lying flat; ``hole`` is flat to flat, of the same figure. Sizes in m."""
+
+    lies_flat = True
+    flat_topped = True
 
     plan: Plan
     thickness: float
@@ -52,10 +56,54 @@ class Plate:
         """Return the plan angles of edges and corners."""
         return self.plan.bearings()
 
+    def as_form(self) -> Form:
+        """Return a board that lies."""
+        return Slab(self.contact(), self.plan, self.thickness)
+
+    @property
+    def named_plan(self) -> Plan:
+        """Return its outline."""
+        return self.plan
+
+    @property
+    def is_floor(self) -> bool:
+        """Return that it closes what stands on it."""
+        return True
+
+    def foot(self) -> BaseGeometry:
+        """Return its filled outline."""
+        return self.from_above()
+
+    def rim(self) -> BaseGeometry:
+        """Return its upper side, the hole left out."""
+        return self.contact()
+
+    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
+        """Return its thickness through its face, else its lesser width on edge."""
+        if abs(along[2]) > ALONG:
+            return self.thickness, False
+        return self.plan.least_width, True
+
+    def grain(self, entered: Array) -> Array | None:
+        """Return the longer way of a rectangle."""
+        if not isinstance(self.plan, Rectangle):
+            return None
+        return np.eye(3)[0 if self.plan.length >= self.plan.width else 1]
+
+    @property
+    def plate(self) -> "Plate":
+        """Return itself."""
+        return self
+
 
 @dataclass(frozen=True)
-class Frame:
+class Frame(Shape):
     """A ring of lumber lying flat, ``width`` that of the lumber in plan. Sizes in m."""
+
+    lies_flat = True
+    flat_topped = True
+    lets_through = True
+    has_edges = False
 
     plan: Plan
     width: float
@@ -89,10 +137,34 @@ class Frame:
         """Return the plan angles of edges and corners."""
         return self.plan.bearings()
 
+    def as_form(self) -> Form:
+        """Return a prism of its outline."""
+        return Prism(self.plan)
+
+    @property
+    def named_plan(self) -> Plan:
+        """Return its outline."""
+        return self.plan
+
+    def rim(self) -> BaseGeometry:
+        """Return the upper side of the ring."""
+        return self.contact()
+
+    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
+        """Return the height of its lumber from above, else its width."""
+        return (self.height if abs(along[2]) > ALONG else self.width), False
+
+    @property
+    def ring(self) -> "Frame":
+        """Return itself."""
+        return self
+
 
 @dataclass(frozen=True)
-class Panel:
+class Panel(Shape):
     """A board or lattice standing in the x-z plane, its thickness centred on y = 0. Sizes in m."""
+
+    flat_topped = True
 
     width: float
     height: float
@@ -123,6 +195,35 @@ class Panel:
     def bearings(self) -> tuple[float, ...]:
         """Return the plan angles of its faces, edges and diagonals."""
         return (*Rectangle(self.width, self.thickness).bearings(), pi / 2.0, -pi / 2.0)
+
+    def as_form(self) -> Form:
+        """Return a board that stands."""
+        half = self.width / 2.0
+        return Leaf(
+            shapely.box(-half, 0.0, half, self.height), self.width, self.height, self.thickness
+        )
+
+    @property
+    def named_plan(self) -> Rectangle:
+        """Return its outline from above."""
+        return Rectangle(self.width, self.thickness)
+
+    @property
+    def panel(self) -> "Panel":
+        """Return itself."""
+        return self
+
+    def stretched(self, factor: float) -> "Panel":
+        """Return it as many times as high."""
+        return replace(self, height=factor * self.height)
+
+    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
+        """Return its size along the nearest axis, on edge but through its face."""
+        return size_along(along, (self.width, self.thickness, self.height), 1)
+
+    def grain(self, entered: Array) -> Array:
+        """Return its longer way."""
+        return np.eye(3)[0 if self.width >= self.height else 2]
 
 
 def _slab(area: float, height: float) -> Moments:

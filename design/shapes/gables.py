@@ -1,25 +1,30 @@
 """Pitched roofs: the gable, straight or with a knee (gambrel)."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 from itertools import pairwise
-from math import hypot
+from math import atan2, degrees, hypot, pi
 
 import numpy as np
 from shapely import Polygon
 from shapely.geometry.base import BaseGeometry
 
+from .forms import Form, Ridge
 from .plans import Rectangle
 from .prism import along_x, hulls_along_x
-from .shape import NO_HULLS, Array, Hull, Moments
+from .shape import NO_HULLS, Array, Hull, Moments, Shape
+from .slopes import OpenSlope, RoofFace, Skirt, faces_of_a_ridge, reach_of_a_roof
 
 
 @dataclass(frozen=True)
-class Gable:
+class Gable(Shape):
     """A pitched roof, its ridge along ``length``; slopes of ``thickness``, else filled. Sizes in m.
 
     ``knee_width`` and ``knee_height`` break each slope once: a gambrel.
     """
+
+    fills_space = True
+    is_roof = True
 
     length: float
     width: float
@@ -96,6 +101,68 @@ class Gable:
         if self.knee_width is not None and self.knee_height is not None:
             corners.append((self.knee_width / 2.0, self.knee_height))
         return np.array([*corners, (0.0, self.height)])
+
+    def as_form(self) -> Form:
+        """Return a ridge."""
+        return Ridge(self.length, self.width, self.width / 2.0, is_round=False)
+
+    @property
+    def named_plan(self) -> Rectangle:
+        """Return its outline in plan."""
+        return Rectangle(self.length, self.width)
+
+    def foot(self) -> BaseGeometry:
+        """Return the filled outline of its underside."""
+        return self.from_above()
+
+    def skirt(self) -> Skirt:
+        """Return all beneath it."""
+        return Skirt(self.from_above(), self.height, self.width / 2.0)
+
+    def roof_faces(self) -> list[RoofFace]:
+        """Return its slopes, from the eaves to the knee, from the knee to the ridge."""
+        return [
+            one
+            for (y1, z1), (y0, z0) in pairwise(self._right())
+            for one in faces_of_a_ridge(self.length, y0, y1, degrees(atan2(z0 - z1, y1 - y0)))
+        ]
+
+    def open_slopes(self) -> list[OpenSlope]:
+        """Return its slopes with their true area and normal, none of a filled one."""
+        found: list[OpenSlope] = []
+        for (y1, z1), (y0, z0) in pairwise(self._right().tolist() if self.thickness else []):
+            run, rise = y1 - y0, z0 - z1
+            slope = degrees(atan2(rise, run))
+            for side in (1.0, -1.0):
+                normal = np.array([0.0, side * rise, run]) / hypot(run, rise)
+                middle = np.array([0.0, side * (y0 + y1) / 2.0, (z0 + z1) / 2.0])
+                area = self.length * hypot(run, rise)
+                found.append(OpenSlope(area, slope, side * pi / 2.0, normal, middle))
+        return found
+
+    @property
+    def open_below(self) -> bool:
+        """Return whether it is hollow."""
+        return self.thickness is not None
+
+    @property
+    def open_sideways(self) -> bool:
+        """Return whether it is hollow: its ends are open."""
+        return self.thickness is not None
+
+    @property
+    def wall_thickness(self) -> float | None:
+        """Return that of its slopes, None where it is filled."""
+        return self.thickness
+
+    def stretched(self, factor: float) -> "Gable":
+        """Return it as many times as high, its knee too."""
+        knee = factor * self.knee_height if self.knee_height is not None else None
+        return replace(self, height=factor * self.height, knee_height=knee)
+
+    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
+        """Return its height, from the side that of a slope."""
+        return reach_of_a_roof(self.height, self.thickness, along)
 
 
 Line = tuple[Array, float]

@@ -1,6 +1,6 @@
 """The straight stick, pipe, rope or rail between two points."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 from math import pi
 
@@ -8,18 +8,22 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from .shape import NO_HULLS, Array, Disc, Hull, Moments
+from .forms import Bars, Form, Post
+from .plans import Plan, Rectangle, Regular
+from .shape import ALONG, NO_HULLS, Array, Disc, Hull, Moments, Shape
 
 Point = tuple[float, float, float]
 
 
 @dataclass(frozen=True)
-class Member:
+class Member(Shape):
     """A straight piece from ``start`` to ``end`` (3,), its axis's ends. Sizes in m.
 
     Rectangular, ``width`` lying level and ``depth`` square to it, or round with ``across``; a tube
     with ``wall``. ``cut`` is "square", "level" or "plumb": how both ends are sawn.
     """
+
+    middle_is_place = False
 
     start: Point
     end: Point
@@ -139,3 +143,44 @@ class Member:
         if self.cut == "plumb":
             return np.cross(level, np.array([0.0, 0.0, 1.0]))
         return along
+
+    def as_form(self) -> Form:
+        """Return one straight piece."""
+        return Bars(self._section, self.axes[0][None], np.array([self.length]))
+
+    @property
+    def named_plan(self) -> Plan:
+        """Return its section."""
+        return self._section
+
+    @property
+    def _section(self) -> Plan:
+        if self.is_round:
+            return Regular(0, self.across)
+        return Rectangle(self.width, self.depth)
+
+    def post(self) -> Post:
+        """Return itself."""
+        along, level, _ = self.axes
+        if self.is_round:
+            return Post(along, level, self.across, self.across, True, self.wall)
+        return Post(along, level, self.width, self.depth, False, self.wall)
+
+    def stretched(self, factor: float) -> "Member":
+        """Return it with as many times the rise, its plan and section kept."""
+        (x0, y0, z0), (x1, y1, z1) = self.start, self.end
+        return replace(self, start=(x0, y0, factor * z0), end=(x1, y1, factor * z1))
+
+    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
+        """Return its length into its end, else its section, of a round tube its wall."""
+        axis, level, other = self.axes
+        if abs(float(along @ axis)) > ALONG:
+            return self.length, True
+        if self.is_round:
+            return (self.across if self.wall is None else self.wall), False
+        wide = abs(float(along @ level)) >= abs(float(along @ other))
+        return (self.width if wide else self.depth), False
+
+    def grain(self, entered: Array) -> Array:
+        """Return its own way."""
+        return self.axes[0]

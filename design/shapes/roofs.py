@@ -1,24 +1,29 @@
 """Curved roofs: dome and vault."""
 
 from dataclasses import dataclass
-from math import acos, pi, sqrt
+from math import acos, atan2, degrees, pi, sqrt
 
 import numpy as np
 import shapely
 from shapely import Polygon
 from shapely.geometry.base import BaseGeometry
 
+from .forms import Form, Prism, Ridge
 from .plans import Rectangle, Regular
 from .prism import along_x, hulls_along_x
-from .shape import NO_HULLS, Array, Disc, Hull, Moments
+from .shape import NO_HULLS, Array, Disc, Hull, Moments, Shape
+from .slopes import RoofFace, Skirt, faces_of_a_cap, faces_of_an_arch, reach_of_a_roof
 
 ARC_STEPS = 64
 """Straight pieces that stand for a half circle where an outline is drawn: 0.04 % of its area."""
 
 
 @dataclass(frozen=True)
-class Dome:
+class Dome(Shape):
     """A cap of a ball, ``height`` up to half of ``across``, open below; hollow with ``wall``."""
+
+    fills_space = True
+    is_roof = True
 
     across: float
     height: float
@@ -67,13 +72,58 @@ class Dome:
         """Return nothing: it is the same from every side."""
         return ()
 
+    def as_form(self) -> Form:
+        """Return a round prism as wide as it is half-way up."""
+        half_way = self.radius - self.height / 2.0
+        return Prism(Regular(0, 2.0 * sqrt(self.radius**2 - half_way**2)))
+
+    @property
+    def named_plan(self) -> Regular:
+        """Return its foot's outline."""
+        return Regular(0, self.across)
+
+    def foot(self) -> BaseGeometry:
+        """Return the filled outline of its underside."""
+        return self.from_above()
+
+    def skirt(self) -> Skirt:
+        """Return all beneath it, round as it is."""
+        return Skirt(self.from_above())
+
+    def roof_faces(self) -> list[RoofFace]:
+        """Return rings of even slope."""
+        steepest = degrees(atan2(self.across / 2.0, self.radius - self.height))
+        return faces_of_a_cap(self.radius, steepest)
+
+    @property
+    def open_below(self) -> bool:
+        """Return whether it is hollow."""
+        return self.wall is not None
+
+    @property
+    def wall_thickness(self) -> float | None:
+        """Return its wall, None where it is solid."""
+        return self.wall
+
+    @property
+    def clear_width(self) -> float | None:
+        """Return the width within its wall."""
+        return None if self.wall is None else self.across - 2.0 * self.wall
+
+    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
+        """Return its height, from the side its wall."""
+        return reach_of_a_roof(self.height, self.wall, along)
+
 
 @dataclass(frozen=True)
-class Vault:
+class Vault(Shape):
     """A half-round on straight sides, its ridge along ``length``; sizes in m.
 
     ``height`` is at least half of ``width``. Hollow with ``wall``: open below and at both ends.
     """
+
+    fills_space = True
+    is_roof = True
 
     length: float
     width: float
@@ -120,6 +170,46 @@ class Vault:
     def bearings(self) -> tuple[float, ...]:
         """Return the plan angles of sides, ends and diagonals."""
         return Rectangle(self.length, self.width).bearings()
+
+    def as_form(self) -> Form:
+        """Return a round ridge."""
+        return Ridge(self.length, self.width, self.width, is_round=True)
+
+    @property
+    def named_plan(self) -> Rectangle:
+        """Return its outline in plan."""
+        return Rectangle(self.length, self.width)
+
+    def foot(self) -> BaseGeometry:
+        """Return the filled outline of its underside."""
+        return self.from_above()
+
+    def skirt(self) -> Skirt:
+        """Return all beneath it, round as it is."""
+        return Skirt(self.from_above())
+
+    def roof_faces(self) -> list[RoofFace]:
+        """Return bands of even slope."""
+        return faces_of_an_arch(self.length, self.width)
+
+    @property
+    def open_below(self) -> bool:
+        """Return whether it is hollow."""
+        return self.wall is not None
+
+    @property
+    def open_sideways(self) -> bool:
+        """Return whether it is hollow: its ends are open."""
+        return self.wall is not None
+
+    @property
+    def wall_thickness(self) -> float | None:
+        """Return its wall, None where it is solid."""
+        return self.wall
+
+    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
+        """Return its height, from the side its wall."""
+        return reach_of_a_roof(self.height, self.wall, along)
 
 
 def _cap(radius: float, height: float) -> Moments:

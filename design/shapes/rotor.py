@@ -7,17 +7,23 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from .shape import NO_HULLS, Array, Hull, Moments
+from .forms import Form, Wheel
+from .shape import NO_HULLS, Array, Hull, Moments, Shape
 
 
 @dataclass(frozen=True)
-class Rotor:
+class Rotor(Shape):
     """A wheel of flat trapezoid blades about its hub, which is its place. Sizes in m, rad.
 
     ``span`` is the length of one blade from the hub's centre to its tip, ``root`` and ``tip`` its
     widths there. ``facing`` is the compass bearing toward which the front looks (clockwise from
     +y); None where the wheel ``yaws`` into the wind. ``pitch`` twists each blade about its length.
     """
+
+    middle_is_place = False
+    stands = False
+    has_foot = False
+    has_edges = False
 
     blades: int
     span: float
@@ -93,6 +99,20 @@ class Rotor:
 
     def _faced(self, points: Array) -> Array:
         return points @ _about_z(-(self.facing or 0.0)).T
+
+    def as_form(self) -> Form:
+        """Return a wheel."""
+        return Wheel(self)
+
+    @property
+    def wheel(self) -> "Rotor":
+        """Return itself."""
+        return self
+
+    @property
+    def sweep(self) -> float:
+        """Return how far from its hub a corner of a blade turns, in m."""
+        return float(np.hypot(self.span, self.tip / 2.0))
 
 
 def _about_z(angle: float) -> Array:

@@ -6,12 +6,17 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
-from .shape import NO_HULLS, Hull, Moments
+from .forms import Form, Mote
+from .shape import NO_HULLS, Hull, Moments, Shape
 
 
 @dataclass(frozen=True)
-class Weight:
+class Weight(Shape):
     """A point mass without volume or wind area, at its place."""
+
+    stands = False
+    has_foot = False
+    is_point = True
 
     def moments(self) -> Moments:
         """Return nothing: its mass is given, not worked out."""
@@ -36,3 +41,7 @@ class Weight:
     def bearings(self) -> tuple[float, ...]:
         """Return nothing."""
         return ()
+
+    def as_form(self) -> Form:
+        """Return nothing that the wind meets."""
+        return Mote()

@@ -14,21 +14,19 @@ import numpy as np
 from ... import references
 from ...design.outlines import downwind_axes
 from ...design.placing import Body
-from ...design.shapes.ball import Ball
-from ...design.shapes.bodies import Cone, Shell, Solid
-from ...design.shapes.boxes import Box
-from ...design.shapes.cutout import Cutout
-from ...design.shapes.flat import Frame, Panel, Plate
-from ...design.shapes.gables import Gable
-from ...design.shapes.member import Member
-from ...design.shapes.plans import Rectangle, Regular
-from ...design.shapes.roofs import Dome, Vault
-from ...design.shapes.rotor import Rotor
+from ...design.shapes.forms import Bars, Globe, Leaf, Mote, Prism, Ridge, Slab, Wheel
+from ...design.shapes.plans import Plan, Rectangle, Regular
 from ...design.shapes.shape import Array
 from .. import rotor
 from ..boards import Board, alone
 from ..gust.dynamic_pressure import dynamic_pressure
-from ..shape_coefficients import PLUMB, Coefficient, SignCases, off_the_middle
+from ..shape_coefficients import (
+    Coefficient,
+    SignCases,
+    in_each_bar,
+    off_the_middle,
+    stands_plumb,
+)
 from . import boards, edged_sections, round_sections
 from .peak_pressure import air_density
 from .round_sections import reynolds_number, surface_roughness
@@ -64,9 +62,9 @@ def body_coefficient(
     standard has none. Source: EN 1991-1-4:2005 7.4 and 7.6 to 7.11.
     """
     found = _coefficient(body, stack_top, azimuths, surface, blown, board)
-    if found.pressure_at is not None or isinstance(body.shape, Rotor):
+    if found.pressure_at is not None or body.shape.wheel is not None:
         return found
-    middle = isinstance(body.shape, Ball)
+    middle = isinstance(body.shape.form, Globe)
     return replace(found, pressure_at=(body.bottom + body.top) / 2.0 if middle else body.top)
 
 
@@ -81,43 +79,38 @@ def _coefficient(
     own = body.own_wind(downwind_axes(azimuths))
     bearing = np.arctan2(-own[:, 1], -own[:, 0])
     ones = np.ones(len(azimuths))
-    match body.shape:
-        case Panel() | Cutout():
+    match body.shape.form:
+        case Leaf():
             return _standing_board(board or cast(Board, alone(body)), own)
-        case Rotor() as wheel:
+        case Wheel(wheel):
             blades = ones * rotor.blade_coefficient(wheel.blade_area / wheel.disc_area)
             return Coefficient(blades, blades, ones * wheel.solidity, "wheel")
-        case Ball(across):
+        case Globe(across):
             ball = ones * round_sections.sphere(max(body.bottom, 0.0), across)
             return Coefficient(ball, ball, ones, "ball")
-        case Gable(length, width) | Vault(length, width):
+        case Ridge(length, width):
             return _rectangle(length, width, stack_top, bearing)
-        case Dome() as dome:
-            half_way = dome.radius - dome.height / 2.0
-            across = 2.0 * float(np.sqrt(dome.radius**2 - half_way**2))
-            return _regular(0, across, stack_top, bearing, surface, blown)
-        case Member() as member if member.is_round:
-            return _regular(0, member.across, stack_top, bearing, surface, blown)
-        case Member() as member if abs(member.axes[0] @ body.rotation[2]) < PLUMB:
-            return _face_only(member.least_width, stack_top, ones)
-        case Member(width=width, depth=depth):
-            return _rectangle(width, depth, stack_top, bearing)
-        case Box() as box if not body.upright:
-            return _face_only(min(box.middle()), stack_top, ones)
-        case Plate(Rectangle() as plan) | Frame(Rectangle() as plan) if not body.upright:
-            return _face_only(plan.least_width, stack_top, ones)
-        case Box() as box:
-            return _rectangle(*box.middle(), stack_top, bearing)
-        case Plate(Rectangle(length, width)) | Frame(Rectangle(length, width)):
-            return _rectangle(length, width, stack_top, bearing)
-        case Plate(Regular(sides, across)) | Frame(Regular(sides, across)):
-            return _regular(sides, across, stack_top, bearing, surface, blown)
-        case Shell(sides, bottom, top) | Solid(sides, bottom, top):
-            return _regular(sides, (bottom + top) / 2.0, stack_top, bearing, surface, blown)
-        case Cone(sides, bottom):
-            return _regular(sides, bottom / 2.0, stack_top, bearing, surface, blown)
-        case _:
+        case Bars() as bars:
+            plumb = stands_plumb(body, bars)
+            found = _section(bars.plan, plumb, stack_top, bearing, surface, blown)
+            return in_each_bar(body, bars, found, azimuths)
+        case Slab(plan=plan) | Prism(plan):
+            return _section(plan, body.upright, stack_top, bearing, surface, blown)
+        case Mote():
             return Coefficient(ones * 0.0, ones * 0.0, ones, "none")
+
+
+def _section(
+    plan: Plan, plumb: bool, stack_top: float, bearing: Array, surface: str, blown: Blown
+) -> Coefficient:
+    """Take a body by its section; a rectangle that leans as a square's face."""
+    match plan:
+        case Regular(sides, across):
+            return _regular(sides, across, stack_top, bearing, surface, blown)
+        case Rectangle(length, width) if plumb:
+            return _rectangle(length, width, stack_top, bearing)
+        case Rectangle():
+            return _face_only(plan.least_width, stack_top, np.ones(len(bearing)))
 
 
 def _ended(length: float, breadth: float, kind: str = "edged") -> float:
