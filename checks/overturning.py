@@ -24,7 +24,7 @@ _ROUNDS = 60
 _LIKELY = 4
 """Directions and cases that are worked out first, those that would tip first in calm air."""
 _MARGIN = 1.0e-6
-"""What tips no more than this much later, or is turned no less, may be the first: for rounding."""
+"""What tips no more than this much later may be the first: a margin for rounding."""
 
 
 @dataclass(frozen=True)
@@ -99,6 +99,10 @@ class _Turned:
     at: tuple[int, int]
 
 
+_ROUNDING = 1.0e-9
+"""So much less, as a share, a bound may come out than what it bounds."""
+
+
 def _worst(
     standing: Standing, actions: Actions, factors: Factors, held: Hold | None, dead: float
 ) -> _Turned:
@@ -136,7 +140,7 @@ def _worst(
         return _Turned(*values, dead=dead, at=(int(rows[at[0]]), int(at[-1])))
 
     likely = among(np.array([bound.argmax()]))
-    return among(np.flatnonzero(bound >= (1.0 - _MARGIN) * likely.ratio))
+    return among(np.flatnonzero(bound >= (1.0 - _ROUNDING) * likely.ratio))
 
 
 @dataclass(frozen=True)

@@ -244,9 +244,5 @@ def _cells(file: str, found: Brief | DesignError) -> dict[str, str]:
 
 
 def _progress(done: int, asked: int) -> None:
-    """Tell on a terminal's standard error how far it is; the line is gone when all is done."""
-    if not sys.stderr.isatty():
-        return
-    words = f"  {done} of {asked} checked" if done < asked else ""
-    sys.stderr.write(f"\r{words}" if words else f"\r{'':<40}\r")
-    sys.stderr.flush()
+    """Tell how far it is; the line is gone when all is done."""
+    screen.busy(f"  {done} of {asked} checked" if done < asked else "")

@@ -59,6 +59,16 @@ def complain(lines: Sequence[str]) -> None:
     sys.stderr.write("".join(f"{line}\n" for line in lines))
 
 
+def busy(doing: str) -> None:
+    """Tell on a terminal's standard error what is being worked out; the line goes where nothing is.
+
+    Elsewhere nothing is told.
+    """
+    if sys.stderr.isatty():
+        sys.stderr.write(f"\r{doing:<40}" if doing else f"\r{'':<40}\r")
+        sys.stderr.flush()
+
+
 def _has_colour() -> bool:
     plain = os.environ.get("NO_COLOR") or os.environ.get("TERM") == "dumb"
     return sys.stdout.isatty() and not plain

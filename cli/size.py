@@ -47,14 +47,22 @@ def run(arguments: Namespace) -> int:
         return run_kind(arguments)
     if arguments.write is not None:
         return _write(arguments)
-    sizing = size(read(arguments.file))
+    sizing = size(read(arguments.file), _trying)
     if arguments.format == "json":
         from ..report.sizing_object import sizing_object  # noqa: PLC0415 - text does without
 
-        screen.show_json(sizing_object(sizing))
+        found = sizing_object(sizing)
+        screen.busy("")
+        screen.show_json(found)
     else:
         _show(sizing, every=arguments.all)
-    return FOUND if sizing.feasible or not sizing.found.needs_anchors else NONE
+    return FOUND if not sizing.found.needs_anchors or sizing.feasible else NONE
+
+
+def _trying(kind: str) -> None:
+    from ..report.window_messages import WAYS  # noqa: PLC0415 - what is told while it takes long
+
+    screen.busy(f"  trying: {WAYS[kind].casefold()}")
 
 
 def _show(sizing: Sizing, *, every: bool) -> None:
@@ -62,11 +70,13 @@ def _show(sizing: Sizing, *, every: bool) -> None:
     if every:
         from ..report.sizing import sizing_lines  # noqa: PLC0415 - the table does without
 
-        screen.show(sizing_lines(sizing))
-        return
-    from ..report.size_table import size_table  # noqa: PLC0415 - JSON does without
+        lines = sizing_lines(sizing)
+    else:
+        from ..report.size_table import size_table  # noqa: PLC0415 - JSON does without
 
-    screen.show(size_table(sizing))
+        lines = size_table(sizing)
+    screen.busy("")
+    screen.show(lines)
 
 
 def _problem(arguments: Namespace) -> str:

@@ -109,10 +109,8 @@ def _not_offered(sizing: Sizing, facts: Facts) -> list[Row]:
         return []
     said = [
         f"{messages.SIZE_NONE[remedy.kind]}: {why(sizing.found, remedy)}"
-        for remedy in sizing.remedies
-        if remedy.kind in messages.SIZE_NONE
-        and not remedy.feasible
-        and remedy.reason not in (None, Reason.NOT_NEEDED, Reason.POSTS)
+        for remedy in map(sizing.remedy, messages.SIZE_NONE)
+        if not remedy.feasible and remedy.reason not in (None, Reason.NOT_NEEDED, Reason.POSTS)
     ]
     return [Row(messages.NOT_OFFERED, f"{capital('; '.join(said))}.")] if said else []
 

@@ -11,33 +11,53 @@ from ..anchoring.guy_choice import GuyChoice
 from ..build_steps import steps_of
 from ..examination import Examination, examine_in
 from ..judging import Check
-from ..situation import weighted
+from ..situation import Situation, situation_of, weighted
 from .laid_weight import with_weight
-from .remedy import examined, failing, needed
+from .remedy import failing, needed
 
 
-def built(found: Examination, way: str, k: int, design: Design | None) -> Examination | None:
+def built(
+    found: Examination, way: str, k: int, design: Design | None, at: Situation | None = None
+) -> Examination | None:
     """Return what is found of a design as it is once held in a way, ``k`` steps of it.
 
-    None where it cannot stand at all. What was found of the piece as it is keeps it.
+    None where it cannot stand at all. What was found of the piece as it is keeps it. ``at`` is
+    where it stands, if that is known.
     """
     if (way, k) not in found.as_built:
-        found.as_built[way, k] = None if design is None else _examined(found, design)
+        at = at or (None if design is None else stood(found, design))
+        found.as_built[way, k] = None if at is None or design is None else _in(found, at, design)
     return found.as_built[way, k]
 
 
-def _examined(found: Examination, design: Design) -> Examination | None:
-    """Return what is found of a changed design; what stays of it is not worked out again."""
-    own = found.design
-    if design.parts[: len(own.parts)] != own.parts or _all_else(design) != _all_else(own):
-        return examined(design)
-    more = design.parts[len(own.parts) :]
-    if not all(part.shape.is_point for part in more):
-        return examined(design)
+def stood(found: Examination, design: Design) -> Situation | None:
+    """Return where a changed design stands; what stays of it is not worked out again.
+
+    None where it cannot stand at all.
+    """
     try:
-        return examine_in(weighted(found.at, design) if more else found.at, design, found)
+        if not _only_held_otherwise(found.design, design):
+            return situation_of(design)
+        return weighted(found.at, design) if design.parts != found.design.parts else found.at
     except DesignError:
         return None
+
+
+def _in(found: Examination, at: Situation, design: Design) -> Examination | None:
+    """Return what is found of a changed design where it stands."""
+    try:
+        if not _only_held_otherwise(found.design, design):
+            return examine_in(at, at.design)
+        return examine_in(at, design, found)
+    except DesignError:
+        return None
+
+
+def _only_held_otherwise(own: Design, design: Design) -> bool:
+    """Return whether a design differs in nothing but what holds it down, weight on it included."""
+    more = design.parts[len(own.parts) :]
+    same = design.parts[: len(own.parts)] == own.parts and _all_else(design) == _all_else(own)
+    return same and all(part.shape.is_point for part in more)
 
 
 def _all_else(design: Design) -> Design:

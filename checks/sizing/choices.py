@@ -1,6 +1,5 @@
 """Foot against weight against stakes: a few of each, with what each does untied and tied."""
 
-from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Literal
 
@@ -31,13 +30,16 @@ class Choice:
     verdict: Verdict
 
 
-def choices_of(case: Case, remedies: Mapping[str, Remedy]) -> tuple[Choice, ...]:
-    """Return a piece as it is, then wider feet that nothing forbids, then weights laid low."""
+def choices_of(case: Case, width: Remedy, ballast: Remedy) -> tuple[Choice, ...]:
+    """Return a piece as it is, then wider feet that nothing forbids, then weights laid low.
+
+    ``width`` and ``ballast`` are the remedies of these kinds.
+    """
     now, step = case.foot.width, case.steps.width
     widest = most("foot width")
     found = [_choice(case, "as it is", now, case.before)]
     widths = dict.fromkeys(up(part * now, step) for part in WIDER)
-    enough = remedies["base width"].value
+    enough = width.value
     if enough is not None:
         widths |= {down(enough + 0.5 * step, step): None}
     for k in sorted(k for k in widths if now < k * step <= widest):
@@ -45,7 +47,7 @@ def choices_of(case: Case, remedies: Mapping[str, Remedy]) -> tuple[Choice, ...]
         if tried is None or _breaks(case, tried) or forbidden_foot(tried, case.foot.part):
             break
         found.append(_choice(case, "base width", k * step, tried))
-    weight, step = remedies["ballast"].value, case.steps.mass
+    weight, step = ballast.value, case.steps.mass
     for k in dict.fromkeys(up(part * (weight or 0.0), step) for part in LAID):
         tried = case.tried("ballast", k) if 0 < k * step <= most("weight laid low") else None
         if tried is not None and not _breaks(case, tried):

@@ -3,11 +3,11 @@
 from dataclasses import dataclass
 from enum import Enum
 
-from ...design.faults import DesignError
 from ...design.model import Design
 from ..anchoring.anchor_choice import AnchorChoice
 from ..anchoring.guy_choice import GuyChoice
-from ..examination import Examination, examine
+from ..as_one import AsOne
+from ..examination import Examination
 from ..judging import Check, Kind
 
 WIND_CHECKS = frozenset({Kind.OVERTURNING, Kind.SLIDING})
@@ -72,7 +72,7 @@ def holds(found: Examination | None, names: frozenset[str]) -> bool:
     return found is not None and not failing(found, names)
 
 
-def failing(found: Examination, names: frozenset[str]) -> tuple[Check, ...]:
+def failing(found: AsOne, names: frozenset[str]) -> tuple[Check, ...]:
     """Return those of the named checks that fail, the worst first."""
     failed = [check for check in found.checks if check.name in names and not check.passes]
     return tuple(sorted(failed, key=lambda check: check.rank, reverse=True))
@@ -94,13 +94,3 @@ def why_not(found: Examination, names: frozenset[str]) -> tuple[Reason, str]:
         return Reason.GIVES_WAY, next(iter(worst))
     name = next(iter(worst))
     return (Reason.SINKS if name == "bearing" else Reason.ANOTHER), name
-
-
-def examined(design: Design | None) -> Examination | None:
-    """Return what is found of a changed design, None where it cannot stand at all."""
-    if design is None:
-        return None
-    try:
-        return examine(design)
-    except DesignError:
-        return None

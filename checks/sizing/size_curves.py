@@ -4,8 +4,8 @@ from dataclasses import dataclass
 from math import ceil, inf
 
 from ...units import FOOT, POUND
+from ..as_one import AsOne
 from ..build_steps import down, least, up
-from ..examination import Examination
 from ..limits import Limits
 from .sizing_case import Case
 
@@ -60,14 +60,14 @@ def slides_first(case: Case) -> float | None:
         low = max(low, k)
 
     def does(k: int) -> bool:
-        found = case.tried("base width", k)
+        found = case.whole("base width", k)
         return found is not None and _slides_first(found)
 
     found = least(does, low, high, (low + high) // 2)
     return None if found is None else found * step
 
 
-def _slides_first(found: Examination) -> bool:
+def _slides_first(found: AsOne) -> bool:
     slides, tips = found.limits.sliding, found.limits.tipping
     return slides is not None and slides < (tips if tips is not None else inf)
 
@@ -81,7 +81,7 @@ def _curve(case: Case, kind: str, unit: str, now: float, last: float) -> tuple[C
         CurvePoint(kind, now, unit, case.before.structure.mass("typical"), case.before.limits, True)
     ]
     for k in range(first + every, first + POINTS * every, every):
-        found = case.tried(kind, k)
+        found = case.whole(kind, k)
         if found is not None:
             mass = found.structure.mass("typical")
             points.append(CurvePoint(kind, k * step, unit, mass, found.limits, False))

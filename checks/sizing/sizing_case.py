@@ -3,15 +3,19 @@
 from collections.abc import Callable
 from dataclasses import replace
 
+from ...design.faults import DesignError
 from ...design.model import Design
 from ...loads.site import Site
 from ..anchoring.ground_parts import GroundParts, ground_parts
+from ..anchoring.held import held_by
+from ..as_one import AsOne, as_one
 from ..build_steps import Steps, steps_of
 from ..examination import Examination
-from .as_built import built
+from ..situation import Situation
+from .as_built import built, stood
 from .laid_weight import with_weight
 from .other_height import with_height
-from .remedy import holds, needed
+from .remedy import failing, holds, needed
 from .wider_foot import Foot, present_foot, with_width
 
 
@@ -25,6 +29,7 @@ class Case:
         self.ground: GroundParts = ground_parts(before.structure)
         self.foot: Foot = present_foot(design, self.ground)
         self.names = needed(before)
+        self._whole: dict[tuple[str, int], AsOne | None] = {}
 
     @property
     def stands(self) -> bool:
@@ -57,24 +62,60 @@ class Case:
         """Return what is found of the changed design, each looked at once."""
         if (kind, k) in self.before.as_built:
             return self.before.as_built[kind, k]
-        return built(self.before, kind, k, self.changed(kind, k))
+        whole = self.whole(kind, k)
+        at = None if whole is None else whole.at
+        return built(self.before, kind, k, None if at is None else self.changed(kind, k), at)
 
-    def passes(self, kind: str) -> Callable[[int], bool]:
-        """Return whether so many steps of a kind pass."""
-        return lambda k: holds(self.tried(kind, k), self.names_for(kind))
+    def whole(self, kind: str, k: int) -> AsOne | None:
+        """Return what is found of the changed design as one body: its limits, and what it weighs.
+
+        None where it cannot stand at all. That takes a small part of what its joints and parts do.
+        """
+        if (kind, k) in self.before.as_built:
+            return self.before.as_built[kind, k]
+        if (kind, k) not in self._whole:
+            design = self.changed(kind, k)
+            at = None if design is None else stood(self.before, design)
+            self._whole[kind, k] = None if at is None or design is None else _as_one(at, design)
+        return self._whole[kind, k]
+
+    def passes(self, kind: str, *, unbuilt: bool = False) -> Callable[[int], bool]:
+        """Return whether so many steps of a kind pass: as one body first, then its parts too.
+
+        ``unbuilt`` is what is told of one that cannot be built so.
+        """
+        names = self.names_for(kind)
+
+        def does(k: int) -> bool:
+            whole = self.whole(kind, k)
+            if whole is not None and failing(whole, names):
+                return False
+            found = None if whole is None else self.tried(kind, k)
+            return unbuilt if found is None else holds(found, names)
+
+        return does
 
     def names_for(self, kind: str) -> frozenset[str]:
         """Return the checks that a change of a kind has to pass: a heavier piece may not sink."""
         heavier = kind in ("base width", "ballast") and self.before.posts is None
         return self.names | {"bearing"} if heavier else self.names
 
-    def known(self, kind: str) -> dict[int, Examination]:
+    def known(self, kind: str) -> dict[int, AsOne]:
         """Return what was tried of a kind so far, by steps, ascending."""
+        every = {**self._whole, **self.before.as_built}
         return {
             k: found
-            for (of, k), found in sorted(self.before.as_built.items())
+            for (of, k), found in sorted(every.items(), key=lambda one: one[0])
             if of == kind and found is not None
         }
+
+
+def _as_one(at: Situation, design: Design) -> AsOne | None:
+    """Return what is found of a design as one body; None where it cannot be held so."""
+    try:
+        return as_one(at, held_by(design, at.structure, at.standing.ground), design)
+    except DesignError:
+        return None
 
 
 def _with_wind(design: Design, wind: float) -> Design:

@@ -6,6 +6,7 @@ what is returned passed, and the next smaller step failed.
 
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
+from functools import cached_property
 from math import inf, isfinite, sqrt
 
 from ...design.bounds import WIND
@@ -17,7 +18,7 @@ from ..examination import Examination, examine
 from .as_built import built
 from .choices import Choice, choices_of
 from .forbidden import forbidden_foot, idle
-from .remedy import Reason, Remedy, failing, holds, nearest_its_limit, why_not
+from .remedy import Reason, Remedy, failing, nearest_its_limit, why_not
 from .size_curves import FOOT, HEAVIEST, WIDEST, CurvePoint, slides_first, weight_curve, width_curve
 from .sizing_case import Case
 
@@ -28,45 +29,87 @@ CALMEST = 10.0 * MPH
 which it is another piece, and the least wind that anything is built for: judgement."""
 
 
-@dataclass(frozen=True)
 class Sizing:
-    """The remedies for a design; ``found`` is what was found of it as it stands.
+    """The remedies for a design, each worked out once it is asked for, and what goes with them.
 
-    ``slides_first`` is the foot's width in m from which it slides before it tips: wider buys
-    nothing until it is pinned; None where no width up to the widest does. ``curve`` holds the
-    limits by the width of the foot and by weight laid low, ``choices`` a few of both, untied and
-    tied.
+    Before each kind of remedy is looked for, ``told`` is called with its name.
     """
 
-    design: Design
-    found: Examination
-    remedies: tuple[Remedy, ...]
-    slides_first: float | None
-    curve: tuple[CurvePoint, ...]
-    choices: tuple[Choice, ...] = ()
+    def __init__(self, case: Case, told: Callable[[str], None] | None = None) -> None:
+        """Take a design that is to be sized."""
+        self.case = case
+        self._told = told
+        self._known: dict[str, Remedy] = {}
+
+    @property
+    def design(self) -> Design:
+        """Return the design as it stands."""
+        return self.case.design
+
+    @property
+    def found(self) -> Examination:
+        """Return what was found of the design as it stands."""
+        return self.case.before
 
     @property
     def feasible(self) -> bool:
         """Return whether a remedy exists, or none is needed."""
-        return any(remedy.feasible for remedy in self.remedies)
+        return any(self.remedy(kind).feasible for kind in KINDS)
+
+    @property
+    def remedies(self) -> tuple[Remedy, ...]:
+        """Return every remedy, in the order in which people are told."""
+        return tuple(self.remedy(kind) for kind in KINDS)
 
     def remedy(self, kind: str) -> Remedy:
         """Return the remedy of a kind. KeyError where there is none such."""
-        return {remedy.kind: remedy for remedy in self.remedies}[kind]
+        if kind not in self._known:
+            if self._told is not None:
+                self._told(kind)
+            self._known[kind] = _remedy(self.case, kind)
+        return self._known[kind]
+
+    @cached_property
+    def curve(self) -> tuple[CurvePoint, ...]:
+        """Return the limits by the width of the foot and by weight laid low; none of posts."""
+        if self.found.posts is not None:
+            return ()
+        return (
+            *width_curve(self.case, self.remedy("base width").value),
+            *weight_curve(self.case, self.remedy("ballast").value),
+        )
+
+    @cached_property
+    def slides_first(self) -> float | None:
+        """Return the foot's width in m from which it slides before it tips.
+
+        Wider buys nothing until it is pinned; None where no width up to the widest does.
+        """
+        return slides_first(self.case) if self.curve else None
+
+    @cached_property
+    def choices(self) -> tuple[Choice, ...]:
+        """Return a few feet and weights, untied and tied; none of posts."""
+        if self.found.posts is not None:
+            return ()
+        return choices_of(self.case, self.remedy("base width"), self.remedy("ballast"))
 
 
-def size(design: Design) -> Sizing:
-    """Return what it takes to hold a design. Raises DesignError where it cannot stand at all."""
-    case = Case(design, examine(design))
-    remedies = {kind: _remedy(case, kind) for kind in KINDS}
-    if case.before.posts is not None:
-        return Sizing(design, case.before, tuple(remedies.values()), None, ())
-    curve = (
-        *width_curve(case, remedies["base width"].value),
-        *weight_curve(case, remedies["ballast"].value),
-    )
-    every, first = tuple(remedies.values()), slides_first(case)
-    return Sizing(design, case.before, every, first, curve, choices_of(case, remedies))
+def size(design: Design, told: Callable[[str], None] | None = None) -> Sizing:
+    """Return what it takes to hold a design. Raises DesignError where it cannot stand at all.
+
+    Before each kind of remedy is looked for, ``told`` is called with its name.
+    """
+    return Sizing(Case(design, examine(design)), told)
+
+
+def remedy_of(design: Design, kind: str) -> tuple[Examination, Remedy]:
+    """Return what is found of a design as it stands, and the remedy of one kind alone.
+
+    DesignError where it cannot stand at all, KeyError where there is no such kind.
+    """
+    sizing = size(design)
+    return sizing.found, sizing.remedy(kind)
 
 
 def _remedy(case: Case, kind: str) -> Remedy:
@@ -75,15 +118,6 @@ def _remedy(case: Case, kind: str) -> Remedy:
         governs = nearest_its_limit(case.before, case.names).name
         return Remedy(kind, None, _UNITS[kind], False, governs, Reason.POSTS)
     return _WAYS[kind](case)
-
-
-def remedy_of(design: Design, kind: str) -> tuple[Examination, Remedy]:
-    """Return what is found of a design as it stands, and the remedy of one kind alone.
-
-    DesignError where it cannot stand at all, KeyError where there is no such kind.
-    """
-    case = Case(design, examine(design))
-    return case.before, _remedy(case, kind)
 
 
 def each_way(design: Design, found: Examination) -> Iterator[Remedy]:
@@ -185,12 +219,7 @@ def _height(case: Case) -> Remedy:
     if case.stands:
         high = max(high, down(TALLEST, step))
     low = max(up(case.ground.top, step) + 1, up(LOWEST * now, step))
-
-    def not_too_tall(k: int) -> bool:
-        """Return whether it is low enough; one at which it cannot be built is taken for too low."""
-        found = case.tried("height", k)
-        return found is None or holds(found, case.names)
-
+    not_too_tall = case.passes("height", unbuilt=True)
     k = greatest(not_too_tall, low, high, down(now * _share(case.before), step))
     if k is not None and case.tried("height", k) is None:
         k, low = None, k + 1
