@@ -63,6 +63,7 @@ PART_WORDS: Mapping[str, str] = {
     "radius": "'across', 'bottom' and 'top' are whole widths",
     "weight": "'mass' is what a scale shows of this part",
     "wood": "'material'",
+    **dict.fromkeys(("sheet", "ply", "board", "nominal"), "'stock'"),
     "made_of": "'material'",
     "type": "'shape'",
     "kind": "'shape'",

@@ -15,6 +15,9 @@ _WAYS = 3
 """So many ways to make a joint hold are told beside the word, one where there
 is more to mend; `size` tells all of them."""
 
+_FAR = 100.0
+"""What is asked so many times what it holds has no number worth telling."""
+
 
 @dataclass(frozen=True)
 class Mend:
@@ -78,6 +81,6 @@ def _when(check: Check, facts: Facts) -> str:
 
 def times(check: Check) -> str:
     """Return how much more is asked than is held: ``1.4 times``."""
-    if check.utilization is None:
+    if check.utilization is None or check.utilization >= _FAR:
         return "far more than"
     return f"{check.utilization:.1f} times" if check.utilization >= 1.05 else "a little more than"

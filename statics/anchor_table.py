@@ -173,6 +173,28 @@ def _ends() -> list[str]:
     return [*guy_lines.ends("rope"), *guy_lines.ends("cable")]
 
 
+_NUMBER = dict.fromkeys(("number", "quantity", "copies"), "'count'")
+_ANCHOR_WORDS = {
+    **_NUMBER,
+    **dict.fromkeys(("anchor", "type", "stake"), "'kind'"),
+    **dict.fromkeys(("place", "places", "position"), "'where'"),
+    **dict.fromkeys(("circle", "diameter", "across"), "'ring'"),
+    **dict.fromkeys(("part", "on", "to"), "nothing: anchors hold the foot"),
+}
+_BALLAST_WORDS = {
+    **_NUMBER,
+    **dict.fromkeys(("each", "weight", "weighs"), "'mass'"),
+    **dict.fromkeys(("part", "to"), "'on'"),
+    **dict.fromkeys(("in", "within"), "'inside'"),
+    "type": "'kind'",
+}
+_GUY_WORDS = {
+    **_NUMBER,
+    **dict.fromkeys(("reach", "distance", "ring"), "'radius'"),
+    **dict.fromkeys(("rope", "cable", "wire", "kind"), "'line'"),
+    **dict.fromkeys(("stake", "to"), "'anchor'"),
+    **dict.fromkeys(("part", "on"), "nothing: it is tied where its 'height' lies"),
+}
 ANCHOR = TableSpec(
     "anchor",
     AnchorRow,
@@ -192,6 +214,7 @@ ANCHOR = TableSpec(
     ),
     _anchor,
     many=True,
+    words=_ANCHOR_WORDS,
 )
 BALLAST = TableSpec(
     "ballast",
@@ -207,6 +230,7 @@ BALLAST = TableSpec(
     ),
     _ballast,
     many=True,
+    words=_BALLAST_WORDS,
 )
 GUY = TableSpec(
     "guy",
@@ -226,4 +250,5 @@ GUY = TableSpec(
     ),
     _guy,
     many=True,
+    words=_GUY_WORDS,
 )

@@ -187,7 +187,7 @@ _KEYS = (
 _WORDS = {
     "on": "'to', the part that it is fastened to",
     "from": "'of', the part that is fastened",
-    "part": "'of' and 'to'",
+    "part": "'of'",
     "parts": "'of' and 'to'",
     "nail": "'fastener'",
     "staple": "'fastener'",

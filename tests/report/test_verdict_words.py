@@ -11,6 +11,7 @@ from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.checks.verdict import Reason, Word, verdict_of
 from yardfast.report.facts import facts_of
+from yardfast.report.mends import times
 from yardfast.report.messages import WHY
 from yardfast.report.result import Result
 from yardfast.report.verdict_words import fails
@@ -69,3 +70,12 @@ def test_the_public_result_has_verdict_joints_and_members():
     assert first.utilization == check.utilization
     posts = yf.check("examples/fingerpost.toml").members
     assert {one.part for one in posts} >= {"post"}
+
+
+@pytest.mark.parametrize(
+    ("used", "said"),
+    [(None, "far more than"), (5.2e14, "far more than"), (4.02, "4.0 times"), (1.04, "a little")],
+)
+def test_how_far_off_is_told_as_people_write_numbers(used, said):
+    check = replace(bare_check("joint: head", 1.0), utilization=used)
+    assert times(check).startswith(said)
