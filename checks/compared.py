@@ -56,8 +56,8 @@ class Compared:
     def gives_way(self) -> str:
         """Return which parts give way, or come loose, so that nothing else of it is asked."""
         gives = [one for one in self.examination.checks if one.kind is Kind.RACKING]
-        found = [one.remark for one in gives if one.utilization is None and not one.passes]
-        return ", ".join(dict.fromkeys(filter(None, found)))
+        found = [one for one in gives if one.utilization is None and not one.passes]
+        return ", ".join(dict.fromkeys(str(name) for one in found for name in one.slots))
 
     @property
     def end_grain(self) -> bool:

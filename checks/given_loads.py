@@ -11,7 +11,7 @@ from ..loads.combinations import Factors
 from .anchoring.embedded_posts import Posts, check_ends, check_posts
 from .bearing import check_bearing
 from .borne import Borne, as_actions
-from .judging import Check, Kind
+from .judging import Check, Kind, Remark
 from .load_cases import MINIMUM
 from .overturning import Hold, check_overturning
 from .sliding import check_sliding
@@ -53,7 +53,8 @@ def check_given_loads(
             max(tried, key=lambda check: check.rank),
             kind=Kind.LOAD,
             subject=one.load.name,
-            remark=max(tried, key=lambda check: check.rank).name,
+            remark=Remark.WORST_OF,
+            slots=(max(tried, key=lambda check: check.rank).name,),
             load=one.load.name,
         )
         for one, tried in zip(loads, each, strict=True)

@@ -35,6 +35,21 @@ class Kind(StrEnum):
     MEMBER = "member"
 
 
+class Remark(StrEnum):
+    """What is remarked of what governed a check; ``slots`` of the check are of this."""
+
+    WORST_OF = "worst of"
+    """Of several checks, the name of the worst."""
+    HEAD = "head"
+    """How an anchor's head holds the piece."""
+    GROUND_ANCHOR = "ground anchor"
+    LINE = "line"
+    FORCE_AT = "force at"
+    """How high in m the force acts above the ground."""
+    MOVES = "moves"
+    """The parts that move."""
+
+
 @dataclass(frozen=True)
 class Check:
     """One check in SI units, with what governed.
@@ -64,7 +79,8 @@ class Check:
     wind: float = 1.0
     case: str = ""
     bare: float | None = None
-    remark: str = ""
+    remark: Remark | None = None
+    slots: tuple[str | float, ...] = ()
     load: str = ""
     envelope: tuple[float, float] | None = None
     as_read: float | None = None

@@ -9,7 +9,7 @@ from ..statics.graph import swings
 from ..statics.model import Forces
 from ..statics.stiffness import SWAYS, stiffness_rule
 from .internal_forces import AS_READ, InternalForces
-from .judging import Check, Kind, where_greatest
+from .judging import Check, Kind, Remark, where_greatest
 from .load_cases import Integers
 
 SOURCE = "equilibrium without friction between parts; sway of 1/50 of the height (judgement)"
@@ -114,6 +114,7 @@ def _failing(
         dead=acts.dead,
         wind=acts.factor,
         case=cases.name(case),
-        remark=", ".join(named),
+        remark=Remark.MOVES,
+        slots=named,
         load=acts.name,
     )

@@ -6,6 +6,7 @@ from ..checks.examination import Examination
 from ..checks.judging import Check, Kind
 from ..units import factor
 from .calculation_text import figures, said, section, step
+from .check_notes import remarked
 
 
 def anchors(examination: Examination) -> list[dict[str, Any]]:
@@ -37,7 +38,9 @@ def anchors(examination: Examination) -> list[dict[str, Any]]:
             values = {"demand": head.demand, "capacity": head.capacity}
             values["ratio"] = head.demand / head.capacity
             met = "met" if head.passes else "not met"
-            items.append(step("ratio", f"Its head ({head.remark})", values, head.source, met=met))
+            items.append(
+                step("ratio", f"Its head ({remarked(head)})", values, head.source, met=met)
+            )
     return [section("Anchors", *_with_them(examination), *items)]
 
 
@@ -89,7 +92,7 @@ def posts(examination: Examination) -> list[dict[str, Any]]:
             met = "met" if check.passes else "not met"
             values = {"demand": check.demand, "capacity": check.capacity}
             values["ratio"] = check.demand / check.capacity
-            words = f"Its level force in N: {check.remark}"
+            words = f"Its level force in N: {remarked(check)}"
             items.append(step("ratio", words, values, check.source, met=met))
     return [section("Posts in the ground", *items)]
 

@@ -7,9 +7,11 @@ from ..checks.judging import Check, Kind
 from ..loads.methods import standard_of
 from ..loads.uplift import SUCTION
 from ..units import figure, plain
+from . import messages
 from .fastened_seams import seam_notes, seam_of
 from .joint_words import joint_notes
 from .member_words import member_notes, member_of
+from .remark import capital, joined
 from .spacing_words import spacing_notes
 from .words import over_what, wind_on
 
@@ -115,12 +117,16 @@ def _bare(check: Check) -> str | None:
     return f"Bare factor of safety, without load factors: {figure(check.bare, 2)}."
 
 
+def remarked(check: Check) -> str:
+    """Return what is remarked of what governed a check; empty where nothing is."""
+    if check.remark is None:
+        return ""
+    said = joined(one if isinstance(one, str) else f"{one:.2f} m" for one in check.slots)
+    return messages.REMARKS[check.remark].format(said)
+
+
 def _remark(check: Check) -> str | None:
-    if not check.remark:
-        return None
-    if check.kind is Kind.LOAD:
-        return f"Worst of tipping, sliding and bearing: {check.remark}."
-    return f"{check.remark[0].upper()}{check.remark[1:]}."
+    return f"{capital(said)}." if (said := remarked(check)) else None
 
 
 def _nothing_left(check: Check) -> str | None:

@@ -7,6 +7,7 @@ from .beside import Beside
 from .facts import Facts, facts_of
 from .lines import Line, Mood, wrapped
 from .mends import mends
+from .messages import About
 from .picture import picture
 from .verdict_words import if_fastened, why
 from .what_to_do import (
@@ -103,7 +104,7 @@ def _next(verdict: Verdict, facts: Facts, width: int) -> list[Row]:
     said = [f"{purpose:<{wide}}{command}".lstrip() for purpose, command in rows]
     if any(len(text) > width - _MENDING - 2 for text in said):
         said = [text.replace(file, "FILE") for text in said]
-    return [Row("Next" if i == 0 else "", text) for i, text in enumerate(said)]
+    return [Row(About.NEXT if i == 0 else About.MORE, text) for i, text in enumerate(said)]
 
 
 def _laid_out(

@@ -1,10 +1,40 @@
 """The catalogue of messages: what is said of each finding, with slots. Words change here alone."""
 
+from enum import StrEnum
+
 from ..checks.from_memory import Value
 from ..checks.joints.spacing import Near
-from ..checks.judging import Kind
+from ..checks.judging import Kind, Remark
 from ..checks.not_looked_at import Topic
 from ..checks.verdict import Reason, Way, Word
+
+
+class About(StrEnum):
+    """What a row of the first screen is about: its label."""
+
+    UNTIED = "Untied"
+    IN_WIND = "In wind"
+    OFTEN = "How often"
+    TIED = "Tied"
+    WEIGHED = "Weigh it"
+    OR = "Or"
+    MEND = "Mend"
+    THEN = "Then"
+    THEN_TIED = "Then tie it"
+    UNTIL = "Until then"
+    LAID = "Laid down"
+    ALSO = "Also"
+    FASTENING = "Fastening"
+    NOT_LOOKED_AT = "Not looked at"
+    FIRST = "First"
+    NEXT = "Next"
+    TAKE = "Take"
+    NOT_OFFERED = "Not"
+    MORE = ""
+    """What goes on from the row before."""
+
+
+OF_MANY = "{label} {n} of {all}"
 
 WHY = {
     (Word.FALLS_OVER, Reason.BALANCE): (
@@ -99,7 +129,6 @@ WIDTH = "a foot {width} across, alone"
 WIDTH_SLIDES = "a wider foot alone: it would slide"
 OWN = "{holders}, as its file says"
 
-MEND = "Mend"
 MEND_FIRST = {
     "balance": "widen the foot or lower the piece before anything else",
     "ground": "spread its foot, or set it on firmer ground",
@@ -142,6 +171,16 @@ ALSO = {
     Kind.PUSH: "{people} can tip it: keep people off",
     Kind.CLIMB: "{people} can tip it: keep people off",
 }
+
+REMARKS = {
+    Remark.WORST_OF: "worst of tipping, sliding and bearing: {0}",
+    Remark.HEAD: "{0}",
+    Remark.GROUND_ANCHOR: "its ground anchor",
+    Remark.LINE: "the line",
+    Remark.FORCE_AT: "the force acts {0} above the ground",
+    Remark.MOVES: "what moves most: {0}",
+}
+"""What is remarked of what governed a check."""
 
 FASTENING_ALL = "{n} checked, {hold}."
 FASTENING_OPEN = "Not given: {names}."
@@ -242,15 +281,17 @@ SIZE_TEST = ", {pull}"
 SIZE_NONE = {"base width": "a wider foot", "guys": "guys", "height": "lower"}
 """Ways of which it is told why they are none."""
 
-TAKE = "Take"
 TAKE_NOTHING = "nothing: none of these is needed."
-TAKEN = frozenset({"Tied", "Weigh it"})
-"""Labels of the first screen that say what to take."""
+TAKEN = frozenset({About.TIED, About.WEIGHED})
+"""Rows of the first screen that say what to take."""
 
-UNSIZED = frozenset({"Untied", "In wind", "How often", "Until then"})
-"""Labels of the first screen that say nothing of sizes."""
+UNSIZED = frozenset({About.UNTIED, About.IN_WIND, About.OFTEN, About.UNTIL})
+"""Rows of the first screen that say nothing of sizes."""
 
-NOT_OFFERED = "Not"
+SIZE_OF_MANY = "{n} of {all}: {text}"
+SIZE_LABELS = {About.THEN_TIED: "Then", About.LAID: "Laid"}
+"""Shorter labels, beside the table of sizes."""
+
 SIZE_WRITES = {Way.ANCHORS: "anchors", Way.GUYS: "guys", Way.WEIGHT: "ballast"}
 SIZE_NEXT = "yardfast size {file} --write NEW.toml --remedy {kinds}"
 SIZE_MORE = "yardfast size {file} --all"

@@ -11,6 +11,7 @@ from .gusts_to_act import bare_act
 from .label_anchors import numbered
 from .lines import Line, wrapped
 from .mends import mends
+from .messages import About
 from .remark import capital, joined
 from .sizing_words import why
 from .what_to_do import MOST_MENDS, Row, first_things, subject
@@ -41,18 +42,16 @@ def size_table(sizing: Sizing) -> list[Line]:
 
 
 def _rows(rows: list[Row]) -> list[Line]:
-    """Return labelled texts; of a long label the first word is the label, once for all its rows."""
+    """Return labelled texts; of what is told of several the label stands once."""
     lines: list[Line] = []
-    last = ""
+    last = About.MORE
     for row in rows:
-        word, _, more = (
-            row.label.partition(" ") if len(row.label) > _REST - 4 else (row.label, "", "")
-        )
-        numbered_ = more and word == messages.MEND
-        text = f"{more}: {row.text}" if numbered_ else row.text
-        label = "" if numbered_ and word == last else word
+        text = row.text
+        if row.number is not None:
+            text = messages.SIZE_OF_MANY.format(n=row.number[0], all=row.number[1], text=text)
+        label = "" if row.about is last else messages.SIZE_LABELS.get(row.about, row.about)
         lines += wrapped(text, f"  {label:<{_REST - 2}}", " " * _REST, width=MOST_COLUMNS)
-        last = word
+        last = row.about
     return lines
 
 
@@ -94,12 +93,11 @@ def _tied(one: Choice, facts: Facts) -> tuple[str, str]:
 def _take(sizing: Sizing, facts: Facts, verdict: Verdict) -> list[Row]:
     """Return which way to take, in the words of the first screen."""
     done = mends(sizing.found, MOST_MENDS, facts)
-    told = [row for row in first_things(verdict, facts, done) if row.label not in messages.UNSIZED]
+    told = [row for row in first_things(verdict, facts, done) if row.about not in messages.UNSIZED]
     if not told and verdict.is_good:
-        return [Row(messages.TAKE, messages.TAKE_NOTHING)]
+        return [Row(About.TAKE, messages.TAKE_NOTHING)]
     return [
-        Row(messages.TAKE, capital(row.text)) if row.label in messages.TAKEN else row
-        for row in told
+        Row(About.TAKE, capital(row.text)) if row.about in messages.TAKEN else row for row in told
     ]
 
 
@@ -112,7 +110,7 @@ def _not_offered(sizing: Sizing, facts: Facts) -> list[Row]:
         for remedy in map(sizing.remedy, messages.SIZE_NONE)
         if not remedy.feasible and remedy.reason not in (None, Reason.NOT_NEEDED, Reason.POSTS)
     ]
-    return [Row(messages.NOT_OFFERED, f"{capital('; '.join(said))}.")] if said else []
+    return [Row(About.NOT_OFFERED, f"{capital('; '.join(said))}.")] if said else []
 
 
 def _next(facts: Facts, verdict: Verdict) -> list[Line]:

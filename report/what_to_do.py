@@ -11,6 +11,7 @@ from . import messages
 from .amounts import Amounts
 from .facts import Facts
 from .label_anchors import of_what
+from .messages import About
 from .remark import counted, few
 from .tied_words import guys_said, how_set
 
@@ -25,11 +26,23 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True)
 class Row:
-    """A labelled text of the first screen; ``optional`` ones go first where there is no room."""
+    """A labelled text of the first screen; ``optional`` ones go first where there is no room.
 
-    label: str
+    ``number`` is which of how many it is, of what is told of several.
+    """
+
+    about: About
     text: str
     optional: bool = False
+    number: tuple[int, int] | None = None
+
+    @property
+    def label(self) -> str:
+        """Return its label: ``Tied``, ``Mend 1 of 3``."""
+        if self.number is None:
+            return self.about
+        n, of_all = self.number
+        return messages.OF_MANY.format(label=self.about, n=n, all=of_all)
 
 
 def first_things(verdict: Verdict, facts: Facts, mends: "list[Mend]") -> list[Row]:
@@ -38,15 +51,15 @@ def first_things(verdict: Verdict, facts: Facts, mends: "list[Mend]") -> list[Ro
     ``mends`` is what to do about the first of ``verdict.mended_alike``, in their order.
     """
     if verdict.word is Word.COMES_APART and not facts.laid_down:
-        tied = [Row("Then tie it", row.text) for row in _tied(verdict, facts)[:1]]
+        tied = [Row(About.THEN_TIED, row.text) for row in _tied(verdict, facts)[:1]]
         then = tied or _refused(verdict)
-        return [*_mends(verdict, mends), *then, Row("Until then", until(verdict, facts))]
+        return [*_mends(verdict, mends), *then, Row(About.UNTIL, until(verdict, facts))]
     rows = _before_all(verdict, facts)
     if facts.laid_down:
-        return [*rows, *_mends(verdict, mends), Row("Laid down", laid_down(verdict, facts))]
-    rows += [Row("In wind" if facts.posts else "Untied", untied(verdict, facts))]
+        return [*rows, *_mends(verdict, mends), Row(About.LAID, laid_down(verdict, facts))]
+    rows += [Row(About.IN_WIND if facts.posts else About.UNTIED, untied(verdict, facts))]
     if facts.often:
-        rows.append(Row("How often", facts.often, optional=True))
+        rows.append(Row(About.OFTEN, facts.often, optional=True))
     if verdict.word is Word.HELD_DOWN or verdict.tied.ways:
         rows += _tied(verdict, facts)
     elif verdict.word is not Word.FALLS_OVER:
@@ -60,7 +73,7 @@ def _refused(verdict: Verdict) -> list[Row]:
     if not verdict.tied.refused:
         return []
     message = messages.REFUSED if verdict.to_mend else messages.REFUSED_ALONE
-    return [Row("Then", message.format(of=subject(verdict.tied.refused[0][1])))]
+    return [Row(About.THEN, message.format(of=subject(verdict.tied.refused[0][1])))]
 
 
 def untied(verdict: Verdict, facts: Facts) -> str:
@@ -131,14 +144,14 @@ def _before_all(verdict: Verdict, facts: Facts) -> list[Row]:
     if verdict.word is Word.NOTHING_HOLDS:
         key = "nothing"
     if verdict.word is Word.SET_IT_DEEPER:
-        return [Row("Mend", facts.deeper)]
+        return [Row(About.MEND, facts.deeper)]
     if key is None:
         return []
     pull = facts.people_pull
     anchors = ""
     if pull > 0.0 and pull < most("stake pull"):
         anchors = messages.OR_ANCHORS.format(pull=facts.amounts.pull(pull))
-    return [Row("Mend", messages.MEND_FIRST[key].format(anchors=anchors))]
+    return [Row(About.MEND, messages.MEND_FIRST[key].format(anchors=anchors))]
 
 
 def _tied(verdict: Verdict, facts: Facts) -> list[Row]:
@@ -166,11 +179,11 @@ def _tied(verdict: Verdict, facts: Facts) -> list[Row]:
     if not ways:
         return []
     first = ways[0].rstrip(".")
-    label = "Weigh it" if tied.ways[0] in (Way.WEIGHT, Way.WIDTH) else "Tied"
-    rows = [Row(label, f"{first}. {over}")]
+    about = About.WEIGHED if tied.ways[0] in (Way.WEIGHT, Way.WIDTH) else About.TIED
+    rows = [Row(about, f"{first}. {over}")]
     if len(ways) > 1:
         slides = f" ({messages.WIDTH_SLIDES})" if tied.width_slides else ""
-        rows.append(Row("Or", f"{ways[1]}{slides}", optional=True))
+        rows.append(Row(About.OR, f"{ways[1]}{slides}", optional=True))
     return rows
 
 
@@ -216,9 +229,9 @@ def _mends(verdict: Verdict, mends: "list[Mend]") -> list[Row]:
     rows: list[Row] = []
     for i, (alike, mend) in enumerate(zip(verdict.mended_alike, mends, strict=False)):
         said = mend.short if i > 0 and len(mend.whole) > _LINE else mend.whole
-        rows.append(Row(f"Mend {i + 1} of {total}", f"{subjects(alike)}: {said}"))
+        rows.append(Row(About.MEND, f"{subjects(alike)}: {said}", number=(i + 1, total)))
     if total > MOST_MENDS:
-        rows.append(Row("", messages.MORE_MENDS.format(n=total - MOST_MENDS)))
+        rows.append(Row(About.MORE, messages.MORE_MENDS.format(n=total - MOST_MENDS)))
     return rows
 
 
@@ -230,8 +243,7 @@ def subjects(alike: Sequence[Check]) -> str:
 def subject(check: Check) -> str:
     """Return what a check is of: the joint, part or load by its name."""
     if check.kind is Kind.RACKING:
-        first, *others = check.remark.split(", ")
-        return f"{first} and {len(others)} more" if others else first
+        return few([str(name) for name in check.slots], most=1)
     return f"'{check.subject}'" if check.kind is Kind.LOAD else check.subject
 
 
@@ -247,7 +259,7 @@ def fastening(verdict: Verdict, facts: Facts) -> list[Row]:
     if names:
         message = messages.FASTENING_OPEN if said else messages.FASTENING_NONE
         said = f"{said} {message.format(names=names)}".lstrip()
-    return [Row("Fastening", said)] if said else []
+    return [Row(About.FASTENING, said)] if said else []
 
 
 def joints_said(verdict: Verdict, facts: Facts) -> str:
@@ -269,7 +281,7 @@ def not_looked_at_row(verdict: Verdict) -> Row:
         if message is None:
             continue
         said.append(message.format(of=few(one.of, most=2)))
-    return Row("Not looked at", "; ".join(said))
+    return Row(About.NOT_LOOKED_AT, "; ".join(said))
 
 
 def cautions_now(verdict: Verdict, facts: Facts) -> list[Row]:
@@ -282,7 +294,7 @@ def cautions_now(verdict: Verdict, facts: Facts) -> list[Row]:
     driven = verdict.tied.ways and verdict.tied.ways[0] in (Way.OWN, Way.ANCHORS, Way.GUYS)
     if facts.posts or (driven and not facts.laid_down):
         said.append(messages.DIG.format(ask=facts.ask, setting=facts.setting))
-    return [Row("First" if i == 0 else "", text) for i, text in enumerate(said)]
+    return [Row(About.FIRST if i == 0 else About.MORE, text) for i, text in enumerate(said)]
 
 
 def also(verdict: Verdict, facts: Facts) -> list[Row]:
@@ -294,7 +306,7 @@ def also(verdict: Verdict, facts: Facts) -> list[Row]:
         if kind in kinds
     ]
     said = list(dict.fromkeys(said))
-    return [Row("Also", "; ".join(said))] if said else []
+    return [Row(About.ALSO, "; ".join(said))] if said else []
 
 
 def first_mend(verdict: Verdict, facts: Facts, mends: "list[Mend]") -> str:

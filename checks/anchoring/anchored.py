@@ -11,7 +11,7 @@ from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...materials import anchors as kinds
 from ..bearing import check_bearing
-from ..judging import Check, Kind, azimuth, judged, where_greatest
+from ..judging import Check, Kind, Remark, azimuth, judged, where_greatest
 from ..overturning import Hold, check_overturning, overturning_moment
 from ..sliding import check_sliding, resistance_share
 from ..standing import Standing
@@ -217,7 +217,8 @@ def _anchor_checks(
                 dead=dead,
                 wind=factors.wind,
                 case=actions.names[at[-2]],
-                remark=kinds.find(row.kind).head.how,
+                remark=Remark.HEAD,
+                slots=(kinds.find(row.kind).head.how,),
             )
         )
     return checks
@@ -309,7 +310,7 @@ def _guy_checks(
                 dead=dead,
                 wind=factors.wind,
                 case=actions.names[at[-3]],
-                remark="its ground anchor" if ground < row.line else "the line",
+                remark=Remark.GROUND_ANCHOR if ground < row.line else Remark.LINE,
             )
         )
     return checks

@@ -17,7 +17,7 @@ from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...materials.grounds import Ground
 from ...units import GRAVITY
-from ..judging import Check, Kind, judged, where_greatest
+from ..judging import Check, Kind, Remark, judged, where_greatest
 from . import anchor_group, buried_weight
 from .embedment import lateral_bearing, moment_constrained, used_free
 
@@ -186,7 +186,8 @@ def check_posts(
                 dead=factors.hurting,
                 wind=factors.wind,
                 case=actions.names[at[-2]],
-                remark=f"the force acts {height:.2f} m above the ground" if unit == "N" else "",
+                remark=Remark.FORCE_AT if unit == "N" else None,
+                slots=(height,) if unit == "N" else (),
             )
         )
     return found

@@ -114,7 +114,7 @@ def test_a_frame_with_one_screw_at_each_corner_racks_and_names_what_moves():
     assert check is not None
     assert not check.passes
     assert check.utilization is None
-    assert {"posts", "beam"} <= set(check.remark.split(", "))
+    assert {"posts", "beam"} <= set(check.slots)
     assert not found().passes
 
 

@@ -15,6 +15,7 @@ from yardfast.checks.anchoring.anchored import hold_of
 from yardfast.checks.anchoring.held import Guys, held_by
 from yardfast.checks.anchoring.holding import holding
 from yardfast.checks.examination import examine
+from yardfast.checks.judging import Remark
 from yardfast.design.faults import DesignError
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.bodies import Shell
@@ -90,7 +91,7 @@ def test_guys_take_the_moment_by_hand():
     check = named(found, "guy: guys")
     a = atan2(1.5, 1.5)
     weight = 200 * 0.4 * 0.4 * 1.6 * G
-    assert check.remark == "its ground anchor"
+    assert check.remark is Remark.GROUND_ANCHOR
     assert check.capacity == pytest.approx(
         holding(anchors.find(KIND), find("firm lawn")).along(a), rel=1e-9
     )

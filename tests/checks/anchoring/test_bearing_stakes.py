@@ -86,7 +86,7 @@ def test_a_named_pull_is_held_by_the_stakes_before_it():
         found = pushed({"where": where})
         one = found.held.each("sideways")[0] * found.factors.soil
         check = next(each for each in found.checks if each.name == "load: rope")
-        assert check.remark == "sliding"
+        assert check.slots == ("sliding",)
         frictions.append(check.capacity - stakes * one)
     assert frictions[0] == pytest.approx(frictions[1], rel=1e-6)
     assert frictions[0] > 0.0
