@@ -23,3 +23,12 @@ ANCHOR_LEFT = _rule("left of an anchor")
 
 OUT_OF_PROPORTION = _rule("out of proportion")
 """Sizes beside each other that differ by more are looked at again."""
+
+SAME_SPACE = _rule("same space")
+"""Of a part so great a share or more within another is looked at again."""
+
+LIES_DEEP, IN_BULK = _rule("ballast lies deep"), _rule("ballast in bulk")
+"""Ballast that would lie so deep (m), of so many kg/m3 as it is laid, is looked at again."""
+
+HEAVIEST = _rule("heaviest")
+"""What weighs more (kg/m3) is looked at again."""

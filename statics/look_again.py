@@ -6,13 +6,18 @@ from dataclasses import dataclass
 import numpy as np
 
 from ..design.model import Part
+from ..design.placing import Body
+from ..design.sections import section
 from ..design.shapes.shape import corners
 from ..design.structure import Structure
 from ..materials import sheets
 from ..materials.stock import sheet_thicknesses
-from .fit import OUT_OF_PROPORTION
+from .anchor_table import BallastRow
+from .fit import HEAVIEST, IN_BULK, LIES_DEEP, OUT_OF_PROPORTION, SAME_SPACE
 from .graph import Graph, swings
 from .unsupported import length
+
+_SECTIONS = 8
 
 
 @dataclass(frozen=True)
@@ -28,7 +33,8 @@ class LookAgain:
 def look_again(graph: Graph) -> tuple[LookAgain, ...]:
     """Return what of a design is to be looked at again, each part once for each reason."""
     found = [*_across(graph), *_solid(graph.structure), *_proportions(graph.structure)]
-    found += _buried(graph.structure)
+    found += [*_buried(graph.structure), *_in_the_same_space(graph.structure)]
+    found += [*_piled(graph.structure), *_too_heavy(graph.structure)]
     return tuple(dict.fromkeys(found))
 
 
@@ -110,3 +116,62 @@ def _buried(structure: Structure) -> Iterator[LookAgain]:
                 f"{length(structure, -part.place.at[2])} below the ground already",
                 "give the depth once: 'embed' alone lowers it",
             )
+
+
+def _in_the_same_space(structure: Structure) -> Iterator[LookAgain]:
+    """Yield parts of which much lies within another: both weigh in full, and weight holds down."""
+    bodies, volume = structure.bodies, structure.body_volume
+    low, high = np.array([body.extent for body in bodies]).swapaxes(0, 1)
+    shared = np.maximum(np.minimum(high[:, None], high) - np.maximum(low[:, None], low), 0.0)
+    lesser = np.minimum(volume[:, None], volume)
+    near = np.triu((shared.prod(axis=-1) >= SAME_SPACE * lesser) & (lesser > 0.0), 1)
+    for i, j in np.argwhere(near).tolist():
+        if min(bodies[i].shape.solidity, bodies[j].shape.solidity) < 1.0:
+            continue
+        share = _shared(bodies[i], bodies[j]) / float(lesser[i, j])
+        if share >= SAME_SPACE:
+            less, more = (i, j) if volume[i] <= volume[j] else (j, i)
+            part, other = (structure.design.parts[bodies[k].part].name for k in (less, more))
+            yield LookAgain(
+                part,
+                "at",
+                f"{share:.0%} of it fills the same space as {other}, and both are weighed",
+                "move it, make one of the two hollow, or leave one out",
+            )
+
+
+def _shared(one: Body, other: Body) -> float:
+    """Return the volume in m3 that two bodies share, by level sections between which it is even."""
+    low, high = max(one.bottom, other.bottom), min(one.top, other.top)
+    step = (high - low) / _SECTIONS
+    levels = [low + (k + 0.5) * step for k in range(_SECTIONS)]
+    common = [section(one, z).intersection(section(other, z)).area for z in levels]
+    return step * float(sum(common))
+
+
+def _piled(structure: Structure) -> Iterator[LookAgain]:
+    """Yield ballast that would lie so deep on its part that there may be no room for it."""
+    for row in structure.design.several(BallastRow):
+        name = row.inside if row.on is None else row.on
+        area = sum(
+            body.shape.from_above().area
+            for body in structure.bodies
+            if structure.design.parts[body.part].name == name
+        )
+        deep = row.count * row.each / IN_BULK / area if area > 0.0 else 0.0
+        if deep > LIES_DEEP:
+            yield LookAgain(
+                row.name,
+                "count",
+                f"it would lie some {length(structure, deep)} deep on {name}",
+                "see that there is room for all of it",
+            )
+
+
+def _too_heavy(structure: Structure) -> Iterator[LookAgain]:
+    """Yield parts that weigh more than lead would."""
+    mass, volume = structure.body_mass[1], structure.body_volume
+    for i in np.flatnonzero((volume > 0.0) & (mass > HEAVIEST * volume)).tolist():
+        part = structure.design.parts[structure.bodies[i].part]
+        key = "mass" if part.mass is not None else "density"
+        yield LookAgain(part.name, key, "it weighs more than lead would", "see that it is meant")

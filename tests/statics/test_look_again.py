@@ -8,6 +8,7 @@ from designs import design
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.structure import build_structure
+from yardfast.statics.anchor_table import BallastRow
 from yardfast.statics.graph import graph_of
 from yardfast.statics.look_again import look_again
 
@@ -56,3 +57,29 @@ def test_sizes_that_differ_more_than_tenfold(long, told):
 def test_a_depth_given_twice(z, told):
     post = Part("post", Box(0.1, 0.1, 2.0), Place(at=(0.0, 0.0, z)), density=500.0, embed=0.6)
     assert [key for _, key, _ in notes(post)] == (["embed"] if told else [])
+
+
+@pytest.mark.parametrize(("x", "share"), [(0.0, "100"), (0.1, "67"), (0.2, "33"), (0.25, None)])
+def test_parts_that_fill_the_same_space(x, share):
+    """Of two blocks 0.3 m long, x m apart, (0.3 - x) / 0.3 is in both: plane geometry."""
+    other = replace(BLOCK, name="other", place=Place(on="base", at=(x, 0.0, 0.0)))
+    found = [(part, said) for part, key, said in notes(BASE, BLOCK, other) if "same space" in said]
+    said = f"{share}% of it fills the same space as other, and both are weighed"
+    assert found == ([] if share is None else [("block", said)])
+
+
+@pytest.mark.parametrize(("count", "deep"), [(16, "488 mm"), (14, None)])
+def test_ballast_that_lies_deep(count, deep):
+    """16 bags of 40 lb at 100 lb a cubic foot on 4 square feet lie 19.2 in deep, 14 16.8 in."""
+    foot = Part("foot", Box(0.6096, 0.6096, 0.05), density=600.0)
+    row = BallastRow("bags", 18.144, count, "foot")
+    found = notes(foot, tables={**design(foot).tables, BallastRow: (row,)})
+    said = f"it would lie some {deep} deep on foot"
+    assert found == ([] if deep is None else [("bags", "count", said)])
+
+
+@pytest.mark.parametrize(("density", "told"), [(11300.0, False), (11400.0, True)])
+def test_what_weighs_more_than_lead(density, told):
+    """Lead is 11,340 kg/m3 (CRC Handbook of Chemistry and Physics)."""
+    heavy = replace(BLOCK, density=density)
+    assert [key for _, key, _ in notes(BASE, heavy)] == (["density"] if told else [])
