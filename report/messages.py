@@ -83,8 +83,14 @@ UNTIED = {
     "act": "{do} when gusts over {act} are forecast",
     "posts": "keep clear of it when gusts over {act} are forecast",
 }
-LAY_OR_TIE = "lay it down or tie it"
-TIE = "tie it"
+BEFORE_WIND = {
+    (False, True): "lay it down or tie it",
+    (False, False): "lay it down",
+    (True, True): "tie it",
+    (True, False): "keep clear of it",
+}
+"""What to do in time with a piece, by whether it is too heavy to lay down, and can be held."""
+
 UNTIL = {
     "laid": "indoors, or lying down, when gusts over {act} are forecast",
     "stays": "nobody near it when gusts over {act} are forecast",

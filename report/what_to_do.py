@@ -90,7 +90,7 @@ def untied(verdict: Verdict, facts: Facts) -> str:
         down = "tied" if found.stays_put else "tied or laid down"
         said = messages.UNTIED["always"].format(down=down)
     else:
-        do = messages.TIE if found.stays_put else messages.LAY_OR_TIE
+        do = messages.BEFORE_WIND[found.stays_put, verdict.word is not Word.NOTHING_HOLDS]
         said = messages.UNTIED["act"].format(do=do, act=amounts.act(found.act))
     limits = limits_said(verdict, facts)
     return f"{said} ({limits})" if limits else said

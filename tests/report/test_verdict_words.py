@@ -15,6 +15,7 @@ from yardfast.report.mends import times
 from yardfast.report.messages import WHY
 from yardfast.report.result import Result
 from yardfast.report.verdict_words import fails
+from yardfast.report.what_to_do import untied
 
 
 def found_of(*key):
@@ -79,3 +80,10 @@ def test_the_public_result_has_verdict_joints_and_members():
 def test_how_far_off_is_told_as_people_write_numbers(used, said):
     check = replace(bare_check("joint: head", 1.0), utilization=used)
     assert times(check).startswith(said)
+
+
+def test_nobody_is_told_to_tie_what_nothing_holds():
+    for key in word_designs.TEXTS:
+        if key[0] is Word.NOTHING_HOLDS:
+            found = found_of(*key)
+            assert "tie" not in untied(found.verdict, facts_of(found)), key
