@@ -78,18 +78,19 @@ FAILS = {
 
 UNTIED = {
     "calm": "no gust below {most} asks for it",
-    "always": "keep it {down}: hardly any wind is too little",
+    "always": "{do}: hardly any wind is too little",
     "clear": "keep clear of it: hardly any wind is too little",
     "act": "{do} when gusts over {act} are forecast",
     "posts": "keep clear of it when gusts over {act} are forecast",
 }
-BEFORE_WIND = {
-    (False, True): "lay it down or tie it",
-    (False, False): "lay it down",
-    (True, True): "tie it",
-    (True, False): "keep clear of it",
+KEEP = {
+    (False, True): ("keep it tied or laid down", "lay it down or tie it"),
+    (False, False): ("keep it laid down", "lay it down"),
+    (True, True): ("keep it tied", "tie it"),
+    (True, False): ("keep clear of it", "keep clear of it"),
 }
-"""What to do in time with a piece, by whether it is too heavy to lay down, and can be held."""
+"""What to do with a piece always, and in time, by whether it is too heavy to lay down and can be
+held."""
 
 UNTIL = {
     "laid": "indoors, or lying down, when gusts over {act} are forecast",

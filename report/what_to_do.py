@@ -86,12 +86,11 @@ def untied(verdict: Verdict, facts: Facts) -> str:
         said = messages.UNTIED["clear"]
     elif facts.posts:
         said = messages.UNTIED["posts"].format(act=amounts.act(found.act))
-    elif found.act <= 0.0:
-        down = "tied" if found.stays_put else "tied or laid down"
-        said = messages.UNTIED["always"].format(down=down)
     else:
-        do = messages.BEFORE_WIND[found.stays_put, verdict.word is not Word.NOTHING_HOLDS]
-        said = messages.UNTIED["act"].format(do=do, act=amounts.act(found.act))
+        now, before = messages.KEEP[found.stays_put, verdict.word is not Word.NOTHING_HOLDS]
+        always = found.act <= 0.0
+        message = messages.UNTIED["always" if always else "act"]
+        said = message.format(do=now if always else before, act=amounts.act(found.act))
     limits = limits_said(verdict, facts)
     return f"{said} ({limits})" if limits else said
 
