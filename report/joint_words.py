@@ -23,6 +23,7 @@ _MODES = {
     "IIIm": "it bends, and the wood that holds the point is crushed",
     "IIIs": "it bends, and the wood under the head is crushed",
     "IV": "it bends in both pieces",
+    "split": "the piece splits along its fasteners",
 }
 _REASONS = {
     "panel edge": (
@@ -46,8 +47,8 @@ _REASONS = {
 
 
 _MAKERS = (
-    "Deck screws are not standardised: steel and root are taken as those of a wood screw of its "
-    "number; the maker's sheet counts."
+    "Deck screws are not standardised: steel and head are taken as those of a wood screw of its "
+    "number, the root as one maker's; the maker's sheet counts."
 )
 
 
