@@ -30,7 +30,10 @@ _REASONS = {
         "No value is published for what holds in the edge of a panel: nothing is counted against "
         "pulling out."
     ),
-    "end grain": "In end grain nails, staples and wood screws count nothing against pulling out.",
+    "end grain": (
+        "In end grain nails, staples and wood screws count nothing against pulling out; by "
+        "EN 1995-1-1 nothing does."
+    ),
     "too short": "Its point goes in less than the {least} that it has to, so it counts nothing.",
     "too short for a nut": "It is too short to take a nut on the far side.",
     "head unknown": "Its head's size is not known, so it counts nothing: name its trade size.",
