@@ -11,7 +11,7 @@ from ..loads.methods import standard_of
 from ..materials.fastener import Fastener
 from ..units import INCH, MPH
 from .examination import Examination
-from .joints.fastener_room import needs_lead_holes
+from .timber.books import titled
 from .timber.capacity import Capacity
 
 PEOPLE_HEIGHT = 27 * INCH
@@ -158,7 +158,10 @@ OF: Mapping[str, Callable[[Examination], Iterable[str]]] = {
     "too short": _because("too short"),
     "comes out": _of_fastenings(lambda one: one.comes_out),
     "lead holes": _of_fastenings(
-        lambda one: not one.predrilled and needs_lead_holes(one.fastener, one.gravity)
+        lambda one: (
+            not one.predrilled
+            and titled(one.holds.book).needs_lead_holes(one.fastener, one.gravity)
+        )
     ),
     "glue": _of_fastenings(lambda one: one.glue),
 }

@@ -21,12 +21,12 @@ from ..materials.bought import NEAR
 from ..materials.fastener import Fastener
 from ..materials.stock import lumber_sizes
 from ..statics.seam_table import SeamRow
-from .joints.fastener_room import room_in_wood
 from .joints.fastener_sets import BLOCKS, FastenerSet, block_thickness
 from .joints.joint_places import Place
 from .seams.held_together import as_fastened
 from .seams.seam_fasteners import room_along_a_seam
 from .seams.tubes import panel_widths, slant
+from .timber.books import titled
 
 _SAME_WAY = 0.5
 """Directions whose cosine is greater are along one axis of a block."""
@@ -68,8 +68,11 @@ def hardware(structure: Structure, pieces: int = 1) -> Hardware:
     basis = resistance_basis(structure.design.table(Site))
     joints, seams = as_fastened(structure, basis)
     rows = [one.row for one in seams]
+    ends = [
+        room_along_a_seam(one.row, one.driven.side, titled(one.holds.book)).end for one in seams
+    ]
     driven: dict[tuple[str, float | None], tuple[Fastener, Counter[str]]] = {}
-    for fastener, washer, name, count in (*_of_joints(joints), *_of_seams(structure, rows)):
+    for fastener, washer, name, count in (*_of_joints(joints), *_of_seams(structure, rows, ends)):
         _, uses = driven.setdefault((fastener.name, washer), (fastener, Counter[str]()))
         uses[name] += pieces * count
     return Hardware(
@@ -92,15 +95,16 @@ def _of_joints(joints: Sequence[Place]) -> Iterator[_Use]:
         yield row.fastener, row.washer, row.name, len(one.points) * len(one.sets)
 
 
-def _of_seams(structure: Structure, rows: Sequence[SeamRow]) -> Iterator[_Use]:
+def _of_seams(
+    structure: Structure, rows: Sequence[SeamRow], ends: Sequence[float]
+) -> Iterator[_Use]:
     """Give the fasteners of seams: into a cleat from either panel, else into the next one's edge.
 
     The first and the last stand as near to the ends as they may, none farther apart than is said.
     """
-    for row in rows:
+    for row, end in zip(rows, ends, strict=True):
         walls, bodies = _seamed(structure, row.part)
-        needs = room_along_a_seam(row.fastener, predrilled=row.predrilled)
-        room = slant(walls) - 2.0 * needs.end
+        room = slant(walls) - 2.0 * end
         in_a_row = max(ceil(room / row.spacing - 1.0e-9), 1) + 1
         rows_ = 1 if row.cleat is None else 2
         yield row.fastener, None, row.part, bodies * panel_widths(walls)[0] * rows_ * in_a_row
@@ -179,7 +183,9 @@ def _block_lengths(one: Place) -> list[float]:
     None is longer than the side along which it lies; sides of one length have blocks of one.
     """
     points = one.face.in_plane(one.points)
-    end = room_in_wood(one.row.fastener, predrilled=one.row.predrilled).end
+    book, wood = titled(one.sets[0].holds.book), one.sets[0].driven.main
+    fastener, drilled = one.row.fastener, one.row.predrilled
+    end = book.room(fastener, predrilled=drilled, slender=6.0, gravity=wood.gravity).end
     spans: dict[float, list[float]] = {}
     for along, room, these in _sides(one, points):
         on = points[these] @ along

@@ -61,5 +61,7 @@ def covering(row: Row, shape: Shape | None) -> float:
     printed = _coverings()[found]
     weights = [float(text) for text in printed["psf"].split("-")]
     pounds = sum(weights) / len(weights)
-    row.note(f"covering: {found} is {units.plain(pounds)} lb/ft^2 ({printed['source']})")
-    return pounds * units.POUND / units.FOOT**2
+    weight = pounds * units.POUND / units.FOOT**2
+    told = f"{weight:.3g} kg/m^2" if row.reading.metric else f"{units.plain(pounds)} lb/ft^2"
+    row.note(f"covering: {found} is {told} ({printed['source']})")
+    return weight

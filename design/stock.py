@@ -71,10 +71,12 @@ def lumber_section(row: Row, instead: tuple[str, ...], standing: bool) -> Sectio
     if lumber_sizes().get(name) is None:
         return section  # its name says what it measures
     if standing:
-        row.note(f"{name} is {_inches(wide)} by {_inches(thin)}")
+        row.note(f"{name} is {_told(row, wide)} by {_told(row, thin)}")
     else:
         how = "" if thin == wide else (" on edge" if section.on_edge else " flat")
-        row.note(f"{name}{how} is {_inches(section.in_plan)} wide and {_inches(section.high)} high")
+        row.note(
+            f"{name}{how} is {_told(row, section.in_plan)} wide and {_told(row, section.high)} high"
+        )
     return section
 
 
@@ -100,7 +102,7 @@ def thickness(row: Row, key: str, needed: bool = True) -> float | None:
         return None
     name, thick = found
     if not _METRIC.search(name):
-        row.note(f"{name} is {_inches(thick)} thick")
+        row.note(f"{name} is {_told(row, thick)} thick")
     return thick
 
 
@@ -192,6 +194,11 @@ def _near_sheet(text: str, key: str) -> tuple[str, Instead | None]:
         if near:
             return f"'{near}'?", Instead(f"'{near}'", misspelt(tried, names) == near)
     return f"{key} = '3/4 in'", None
+
+
+def _told(row: Row, length: float) -> str:
+    """Return a length in the units in which the design is shown."""
+    return f"{1000.0 * length:.4g} mm" if row.reading.metric else _inches(length)
 
 
 def _inches(length: float) -> str:

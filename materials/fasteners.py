@@ -4,6 +4,8 @@ from collections.abc import Mapping, Sequence
 from functools import cache
 from typing import Any
 
+import numpy as np
+
 from .. import references, units
 from ..references import Row
 from ..references.table import weakest
@@ -14,6 +16,8 @@ GIVEN = "diameter and length as given"
 _SUGGESTED = 4
 """So many of one designation are offered: all sorts of a nail."""
 _INCH_POUND = units.INCH * units.POUND_FORCE
+MM = 1.0e-3
+
 _ROUNDED = 0.0001
 _LONG_BOLT = 6.0
 """Inches above which bolts have the longer thread, by the names of the tables' columns."""
@@ -53,7 +57,10 @@ def _nail(words: Words) -> Fastener:
     ring = words.facts.get("shank") == "ring"
     sort = words.facts.get("sort", "")
     if words.designation is None:
-        return _built(words, "nail", None, words.diameter)
+        row = _metric_nail(words.diameter)
+        head = None if row is None else float(row["head_mm"]) * MM
+        also = () if row is None else (row,)
+        return _built(words, "nail", None, words.diameter, also=also, head_diameter=head)
     if ring and sort:
         raise _unknown(words)
     name = f"{words.designation} {'ring-shank' if ring else sort} nail".replace("  ", " ")
@@ -82,6 +89,14 @@ def _nail(words: Words) -> Fastener:
     )
 
 
+def _metric_nail(diameter: float | None) -> Row | None:
+    """Return the round wire nail of a shank in m, as it is sold by the millimetre, or None."""
+    for row in references.table("wood/metric_nails_geometry").rows:
+        if diameter is not None and abs(float(row["shank_mm"]) * MM - diameter) < 0.01 * MM:
+            return row
+    return None
+
+
 def _wood_screw(words: Words) -> Fastener:
     row = _sized(words, "wood screw", "nominal_dia_in")
     if row is None:
@@ -107,6 +122,13 @@ def _deck_screw(words: Words) -> Fastener:
     note = "not standardised: head, root, thread and steel are the maker's"
     diameter = words.diameter if row is None else _inches(row, "thread_outer_in")
     return _built(words, "deck screw", row, diameter, steel=None, notes=(note,))
+
+
+def deck_screw_root(diameter: float) -> float | None:
+    """Return the root in m of a deck screw of a diameter in m, as one maker's report has it."""
+    sizes = references.table("wood/deck_screws_geometry")
+    near = np.abs(sizes.si("thread_outer_in") - diameter) < _MOST_APART * units.INCH
+    return float(sizes.si("root_dia_in")[near][0]) if near.any() else None
 
 
 def _lag_screw(words: Words) -> Fastener:

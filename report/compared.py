@@ -84,7 +84,10 @@ def of_wood(found: Sequence[Compared]) -> str:
 
 
 def _most_apart(own: Compared, other: Compared) -> str:
-    """Return how two books judge the joint on which they differ most."""
+    """Return how two books judge a joint: of those that one alone passes the most used.
+
+    Where there is none, the joint on which they differ most.
+    """
     apart = {
         name: abs(log(use) - log(other.joints[name]))
         for name, use in own.joints.items()
@@ -92,7 +95,9 @@ def _most_apart(own: Compared, other: Compared) -> str:
     }
     if not apart:
         return "of its joints they say the same"
-    name = max(apart, key=apart.__getitem__)
+    worst = {name: max(own.joints[name], other.joints[name]) for name in apart}
+    one_alone = [name for name in apart if (own.joints[name] <= 1.0) != (other.joints[name] <= 1.0)]
+    name = max(one_alone or apart, key=(worst if one_alone else apart).__getitem__)
     return (
         f"joint {clean(name)} {_held(other.joints[name])} by {other.timber}, "
         f"{_held(own.joints[name])} by {own.timber}, wind and all"

@@ -8,6 +8,7 @@ from ..checks.build_steps import steps_of
 from ..checks.examination import Examination
 from ..checks.judging import Check
 from ..checks.seams.seam_fasteners import CLEAT, room_along_a_seam
+from ..checks.timber.books import titled
 from .amounts import Amounts
 from .fastener_words import several, thick_enough, too_short
 from .joint_words import made, reasons
@@ -58,7 +59,7 @@ def seam_assumptions(examination: Examination) -> Iterator[str]:
     for seam in examination.fastened_seams:
         row = seam.row
         said = ["each panel by a row of its own, heads in the panels"]
-        room = room_along_a_seam(row.fastener, predrilled=row.predrilled)
+        room = room_along_a_seam(row, seam.driven.side, titled(seam.holds.book))
         end, edge = room.end, room.edge
         said.append(
             f"two or more, the last {amounts.length(end)} from either end and all "

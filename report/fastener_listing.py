@@ -9,6 +9,7 @@ from ..checks.timber.nds import adjustments
 from ..checks.timber.nds.fastener_values import FastenerValue
 from ..checks.timber.nds.withdrawal import NDS
 from ..references import Row
+from ..references.table import weakest
 from .amounts import INCH, POUND_FORCE, Amounts
 from .lines import Line, wrapped
 from .remark import joined
@@ -135,10 +136,13 @@ def _by_what_law(found: Sequence[FastenerValue]) -> list[Line]:
     ]
     said = [f"{row['kind']} by {row['source']} ({row['confidence']})" for row in rows]
     if any(one.head is not None for one in found):
-        said.append("head by NDS 2018 Eq. 12.2-6 (memory)")
+        known = references.table("wood/pull_through").one("rule", "coefficient")["confidence"]
+        said.append(f"head by NDS 2018 Eq. 12.2-6 ({known})")
     if any(one.lateral is not None for one in found):
         modes = ", ".join(sorted({str(one.mode) for one in found if one.mode}))
-        said.append(f"side by NDS 2018 12.3.1 (memory), least in yield mode {modes}")
+        rows = references.table("wood/nds_equations").rows
+        known = weakest(row["confidence"] for row in rows if "12.3" in row["source"])
+        said.append(f"side by NDS 2018 12.3.1 ({known}), least in yield mode {modes}")
     return wrapped(f"Values: {'; '.join(said)}.", rest="  ") if said else []
 
 

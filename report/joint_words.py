@@ -23,13 +23,17 @@ _MODES = {
     "IIIm": "it bends, and the wood that holds the point is crushed",
     "IIIs": "it bends, and the wood under the head is crushed",
     "IV": "it bends in both pieces",
+    "split": "the piece splits along its fasteners",
 }
 _REASONS = {
     "panel edge": (
         "No value is published for what holds in the edge of a panel: nothing is counted against "
         "pulling out."
     ),
-    "end grain": "In end grain nails, staples and wood screws count nothing against pulling out.",
+    "end grain": (
+        "In end grain nails, staples and wood screws count nothing against pulling out; by "
+        "EN 1995-1-1 nothing does."
+    ),
     "too short": "Its point goes in less than the {least} that it has to, so it counts nothing.",
     "too short for a nut": "It is too short to take a nut on the far side.",
     "head unknown": "Its head's size is not known, so it counts nothing: name its trade size.",
@@ -46,8 +50,8 @@ _REASONS = {
 
 
 _MAKERS = (
-    "Deck screws are not standardised: steel and root are taken as those of a wood screw of its "
-    "number; the maker's sheet counts."
+    "Deck screws are not standardised: steel and head are taken as those of a wood screw of its "
+    "number, the root as one maker's; the maker's sheet counts."
 )
 
 

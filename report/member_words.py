@@ -75,6 +75,7 @@ _WHERE = {
 PLATES = ("wall panel", "box wall", "roof slope", "roof panel", "lid", "deck")
 """Roles that stay off the first screen while they use less than half of their strength."""
 
+_THICK = ("bolt", "lag screw")
 _BOARDS = (
     *PLATES,
     "board between posts",
@@ -153,6 +154,13 @@ def member_assumptions(examination: Examination) -> Iterator[str]:
             f"{_capital(names)}: boards no wider than {widest}, as strong as lumber of their grade "
             "though thinner, along their longer side or, over beams and on roofs, from support to "
             "support; separate, so that one of them alone carries who stands on it."
+        )
+    drilled = _drilled(examination)
+    if drilled:
+        yield (
+            f"Holes of bolts and lag screws are not taken off the sections of {joined(drilled)} "
+            "(NDS 2018 3.1.2, EN 1995-1-1 5.2): beside one a piece has so much less as the hole is "
+            "wide."
         )
     for stuff in dict.fromkeys(stuff for stuff in stuffs if isinstance(stuff, (Metal, Plastic))):
         yield f"{stuff.name[0].upper()}{stuff.name[1:]} is taken as {stuff.stands_for}."
@@ -243,3 +251,12 @@ def _stuffs(examination: Examination) -> str:
         if part.material is not None
     }
     return joined(found) or "parts themselves"
+
+
+def _drilled(examination: Examination) -> list[str]:
+    """Return the names of judged lumber that bolts or lag screws go through or into."""
+    thick = [one.row for one in examination.joints if one.row.fastener.kind in _THICK]
+    parts = {name for row in thick for name in (row.of, row.to)}
+    judged = examination.members.judged
+    names = [one.name for one in judged if isinstance(one.stuff, Lumber) and one.name in parts]
+    return list(dict.fromkeys(names))

@@ -21,11 +21,11 @@ from .fastener_points import (
     points_on,
     where_is_open,
 )
-from .fastener_room import room_in_wood
 from .fastener_sets import straight, to_blocks
 from .joint_faults import beside, joint_fault, not_touching
 from .place import Place
 from .spacing import HALF, alike, free_region, nearest_of
+from .splitting import whole
 
 _HALVINGS = 8
 """So often the distance is halved in which fasteners are drawn together: to half a percent."""
@@ -109,7 +109,7 @@ def places_of(
                 fits[key] = nearest is None or nearest.fits
             if not fits[key]:
                 one = _with_room(structure, one, partial(placed, i, j, face))
-        found.append(one)
+        found.append(whole(structure, one, basis))
     _check_points(structure, row, found)
     return found
 
@@ -159,8 +159,11 @@ def _drawn_in(before: Place, found: Place, fits: Callable[[Array], bool]) -> Pla
 
 def _capacity(structure: Structure, row: JointRow, driven: Driven, basis: str) -> Capacity:
     try:
-        apart = room_in_wood(row.fastener, predrilled=row.predrilled, slender=0.0).along
-        return book_of(basis).capacity(row.fastener, driven, basis, row.count or 1, apart)
+        book = book_of(basis)
+        apart = book.room(
+            row.fastener, predrilled=row.predrilled, gravity=driven.main.gravity
+        ).along
+        return book.capacity(row.fastener, driven, basis, row.count or 1, apart)
     except ValueError as unknown:
         name = str(unknown)
         stuffs = (driven.side.name, driven.main.name)

@@ -12,12 +12,11 @@ from ...design.structure import Structure
 from ...materials.fastener import Fastener
 from ...statics.joint_table import JointRow
 from ..judging import Check, Kind
-from .fastener_room import Room, room_in_panel, room_in_wood
+from ..timber.books import titled
+from ..timber.room import Room
 from .joint_material import met
 from .place import Place
 from .wood_around import Around, square_to, wood_around
-
-SOURCE = "NDS 2018 12.5.1 and its Commentary, Tables C12.1.5.7 and C12.1.6.6"
 
 EXACT = 1.0e-5
 """What is short by no more than this share is not short."""
@@ -94,14 +93,18 @@ def check_spacing(
             drilled = nearest
             if not nearest.fits and not row.predrilled:
                 drilled = nearest_of(structure, own, share, predrilled=True) or nearest
-            found.append(spacing_found(row.name, row.fastener, nearest, drilled))
+            source = titled(own[0].sets[0].holds.book).spacing
+            found.append(spacing_found(row.name, row.fastener, nearest, drilled, source))
     return tuple(found)
 
 
 def spacing_found(
-    name: str, fastener: Fastener, nearest: Nearest, in_lead_holes: Nearest
+    name: str, fastener: Fastener, nearest: Nearest, in_lead_holes: Nearest, source: str
 ) -> SpacingFound:
-    """Return what is found of fasteners by where they have least room, as driven and drilled."""
+    """Return what is found of fasteners by where they have least room, as driven and drilled.
+
+    ``source`` names the clauses of the book that asks for it.
+    """
     check = Check(
         kind=Kind.SPACING,
         subject=name,
@@ -110,7 +113,7 @@ def spacing_found(
         unit="m",
         utilization=nearest.use if nearest.has > _NONE else None,
         passes=nearest.fits,
-        source=SOURCE,
+        source=source,
     )
     return SpacingFound(
         fastener, check, nearest, in_lead_holes.fits, fastener.diameter / nearest.use
@@ -179,10 +182,24 @@ def free_region(structure: Structure, place: Place, used: float = 1.0) -> BaseGe
 
 def room_of(place: Place, around: Around, slender: float, used: float, predrilled: bool) -> Room:
     """Return the room that the fasteners of a place need in one of its pieces."""
-    fastener = place.row.fastener
-    if around.sheet:
-        return room_in_panel(fastener, predrilled=predrilled, used=used)
-    return room_in_wood(fastener, predrilled=predrilled, used=used, slender=slender)
+    return _asked(place, used, predrilled, slender, around.sheet)
+
+
+def _asked(
+    place: Place, used: float, predrilled: bool, slender: float = 0.0, sheet: bool = False
+) -> Room:
+    """Return what the book of a place asks, in the denser of its two pieces."""
+    one = place.sets[0]
+    known = [stuff.gravity for stuff in (one.driven.side, one.driven.main) if not stuff.is_steel]
+    dense = None if None in known else max((each or 0.0 for each in known), default=0.0)
+    return titled(one.holds.book).room(
+        place.row.fastener,
+        predrilled=predrilled,
+        sheet=sheet,
+        used=used,
+        slender=slender,
+        gravity=dense,
+    )
 
 
 def _at(structure: Structure, place: Place, used: float, predrilled: bool) -> Iterator[Nearest]:
@@ -197,8 +214,7 @@ def _at(structure: Structure, place: Place, used: float, predrilled: bool) -> It
             yield Nearest(Near.END, around.part, float(ends.min()), room.end)
         yield from _apart(points, around, room)
     if not woods and len(points) > 1:
-        room = room_in_wood(place.row.fastener, predrilled=predrilled, used=used, slender=0.0)
-        yield from _apart(points, None, room)
+        yield from _apart(points, None, _asked(place, used, predrilled))
 
 
 def _apart(points: Array, around: Around | None, room: Room) -> Iterator[Nearest]:

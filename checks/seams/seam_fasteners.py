@@ -1,22 +1,27 @@
 """Fasteners along a seam: through one panel into a cleat inside the corner, as in any joint."""
 
 from dataclasses import dataclass, replace
-from math import inf
+from math import ceil, inf
 
 from ...materials import fasteners
 from ...materials.fastener import Fastener
+from ...statics.seam_table import SeamRow
 from ..joints.combined import fastener_use
 from ..joints.driven import Driven
-from ..joints.fastener_room import Room, room_in_panel, room_in_wood
 from ..joints.joint_material import Stuff, stuff_of
-from ..timber.books import book_of
+from ..timber.books import TimberBook, book_of
 from ..timber.capacity import Capacity
+from ..timber.room import Room
 
 CLEAT = "spruce-pine-fir"
 """The lumber of the corner cleat where none is named: a light, common one (judgement)."""
 
 FASTENERS = ("6d common nail", "8d common nail", "#8 wood screw 2 in")
 """What a spacing is told for where nothing says what a seam is fastened by."""
+
+
+_TURNS = 12
+"""So often a spacing is tried again with what fasteners so near hold in a row."""
 
 
 @dataclass(frozen=True)
@@ -52,14 +57,28 @@ def through_a_panel(
     )
 
 
-def room_along_a_seam(fastener: Fastener, *, predrilled: bool) -> Room:
+def room_along_a_seam(
+    row: SeamRow, panel: Stuff, book: TimberBook, *, predrilled: bool | None = None
+) -> Room:
     """Return the room that fasteners need in a panel and in the cleat, whose grain runs along it.
 
-    What is asked in lumber counts, since it is more than in a sheet.
+    What is asked in lumber counts, since it is more than in a sheet. In lead holes where the row
+    says so, unless ``predrilled`` says otherwise.
     """
-    wood = room_in_wood(fastener, predrilled=predrilled)
-    panel = room_in_panel(fastener, predrilled=predrilled)
-    return replace(wood, edge=max(wood.edge, panel.edge))
+    drilled = row.predrilled if predrilled is None else predrilled
+    cleat = panel if row.cleat is None else stuff_of(row.cleat)
+    wood = book.room(row.fastener, predrilled=drilled, slender=6.0, gravity=cleat.gravity)
+    sheet = book.room(row.fastener, predrilled=drilled, sheet=True, gravity=panel.gravity)
+    return replace(wood, edge=max(wood.edge, sheet.edge))
+
+
+def held_along_a_seam(row: SeamRow, driven: Driven, long: float, basis: str) -> Capacity:
+    """Return what each fastener of a row along a seam holds, ``long`` m, pushed along its grain.
+
+    ValueError as ``capacity``.
+    """
+    count = ceil(long / row.spacing - 1.0e-9) + 1
+    return book_of(basis).capacity(row.fastener, driven, basis, count, row.spacing)
 
 
 def greatest_spacing(
@@ -77,17 +96,33 @@ def greatest_spacing(
 
 
 def spacings_into_a_cleat(
-    material: str | None, wall: float, sideways: float, pull: float, basis: str
+    material: str | None, wall: float, sideways: float, pull: float, basis: str, long: float
 ) -> tuple[Spacing, ...]:
-    """Return how far apart common fasteners may stand, out of doors, into an assumed cleat."""
+    """Return how far apart common fasteners may stand, out of doors, into an assumed cleat.
+
+    ``long`` m is the seam: of many in a row each may hold less.
+    """
     driven = through_a_panel(stuff_of(material), wall, CLEAT)
     found: list[Spacing] = []
     for name in FASTENERS:
         one = fasteners.find(name)
         try:
-            holds = book_of(basis).capacity(one, driven, basis)
+            found.append(Spacing(name, _in_a_row(one, driven, (sideways, pull), basis, long)))
         except ValueError:
             found.append(Spacing(name, None))
-            continue
-        found.append(Spacing(name, greatest_spacing(one, holds, sideways, pull)))
     return tuple(found)
+
+
+def _in_a_row(
+    fastener: Fastener, driven: Driven, asked: tuple[float, float], basis: str, long: float
+) -> float | None:
+    """Return how far apart they may stand: nearer ones hold no more each, so none is too far."""
+    book, apart = book_of(basis), inf
+    for _ in range(_TURNS):
+        count = 1 if apart == inf else ceil(long / apart) + 1
+        holds = book.capacity(fastener, driven, basis, count, apart)
+        found = greatest_spacing(fastener, holds, *asked)
+        if found is None or found >= apart * (1.0 - 1.0e-3):
+            return found if found is None else min(found, apart)
+        apart = found
+    return apart

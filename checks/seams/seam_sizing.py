@@ -8,6 +8,7 @@ from ..build_steps import down
 from ..joints.fastener_sets import block_thickness
 from ..joints.larger_fasteners import larger, screws
 from ..joints.spacing import EXACT
+from ..timber.books import titled
 from .seam_check import SeamFound, again
 from .seam_fasteners import CLEAT, greatest_spacing, room_along_a_seam
 
@@ -101,9 +102,12 @@ def _fits(seam: SeamFound, fastener: Fastener, step: float, most: float) -> Seam
     apart = greatest_spacing(fastener, tried.holds, seam.seams.sideways, seam.seams.pull)
     if apart is None:
         return None
-    room = room_along_a_seam(fastener, predrilled=seam.row.predrilled)
+    room = room_along_a_seam(row, seam.driven.side, titled(tried.holds.book))
     most = min(most, seam.seams.long - 2.0 * room.end)
     spacing = most if apart >= most else down(apart, step) * step
-    if spacing < room.along * (1.0 - EXACT):
-        return None
-    return again(seam, replace(row, spacing=spacing))
+    while spacing >= room.along * (1.0 - EXACT):
+        found = again(seam, replace(row, spacing=spacing))
+        if found.check.passes:
+            return found
+        spacing -= step  # nearer in a row each may hold less
+    return None

@@ -22,6 +22,7 @@ from .capacity import Capacity
 from .en1995.standard import EN1995
 from .laws import StickLaw, Values
 from .nds.standard import NDS
+from .room import Room
 
 
 class TimberBook(Protocol):
@@ -64,6 +65,43 @@ class TimberBook(Protocol):
         In a row along the grain they stand ``apart`` m at least. ValueError where the book has no
         value for what the fastener goes through or into.
         """
+        ...
+
+    @property
+    def spacing(self) -> str:
+        """Clauses by which the room of fasteners is judged."""
+        ...
+
+    def room(
+        self,
+        fastener: Fastener,
+        *,
+        predrilled: bool,
+        sheet: bool = False,
+        used: float = 1.0,
+        slender: float = 0.0,
+        gravity: float | None = None,
+    ) -> Room:
+        """Return the room that a fastener needs in wood, or in the face of a ``sheet``.
+
+        ``used`` is which part of what one holds in full is asked of it, ``slender`` the lesser
+        length in wood over its diameter, ``gravity`` the specific gravity of the denser piece.
+        """
+        ...
+
+    def splits_at(
+        self, material: str, thick: float, deep: float, reach: float, basis: str, dry: bool
+    ) -> float:
+        """Return the force in N across its grain at which a piece splits along its fasteners.
+
+        ``thick`` m of it are fastened through, it is ``deep`` m across its grain, and from the edge
+        toward which it is drawn the farthest fastener stands ``reach`` m. Infinite where the book
+        has no such rule.
+        """
+        ...
+
+    def needs_lead_holes(self, fastener: Fastener, gravity: float | None) -> bool:
+        """Return whether a fastener needs a lead hole in wood of that specific gravity."""
         ...
 
     def wind_over(self, load: str, basis: str) -> float:
@@ -116,6 +154,14 @@ def book_of(basis: str) -> TimberBook:
         if book.name == name:
             return book
     raise KeyError(f"there is no book of timber {name!r}")
+
+
+def titled(title: str) -> TimberBook:
+    """Return the book that a capacity names (``Capacity.book``). KeyError: there is none."""
+    for book in BOOKS:
+        if book.title == title:
+            return book
+    raise KeyError(f"there is no book of timber {title!r}")
 
 
 def values_of(stuff: Stuff, basis: str) -> Values:

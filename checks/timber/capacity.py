@@ -47,8 +47,8 @@ class Capacity:
 def as_known(fastener: Fastener) -> Fastener:
     """Return a fastener with what is missing of a deck screw as a wood screw of its size has it.
 
-    Deck screws are not standardised: root and steel are taken from the wood screw of the same
-    number where the maker's sheet is silent (judgement).
+    Deck screws are not standardised: head and steel are taken from the wood screw of the same
+    number where the maker's sheet is silent (judgement), the root from one maker's report.
     """
     if fastener.kind != "deck screw" or fastener.bending_yield is not None:
         return fastener
@@ -58,10 +58,11 @@ def as_known(fastener: Fastener) -> Fastener:
     except (KeyError, ValueError):
         return fastener
     length = fastener.length
+    root = fasteners.deck_screw_root(fastener.diameter)
     return replace(
         fastener,
         bending_yield=alike.bending_yield,
-        root_diameter=fastener.root_diameter or alike.root_diameter,
+        root_diameter=fastener.root_diameter or root or alike.root_diameter,
         head_diameter=fastener.head_diameter or alike.head_diameter,
         countersink=fastener.countersink or alike.countersink,
         thread_length=fastener.thread_length or (None if length is None else length * 2.0 / 3.0),

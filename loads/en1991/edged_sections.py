@@ -27,17 +27,6 @@ def rectangle(depth: ArrayLike, breadth: ArrayLike) -> Array:
     )
 
 
-def rounded_corners(radius: ArrayLike, breadth: ArrayLike) -> Array:
-    """Return psi_r by which rounded corners lessen a rectangle's force: 1 at r/b = 0, 0.5 from 0.2.
-
-    Both broadcast. ValueError when the radius is below 0 or the breadth not above 0.
-    Source: EN 1991-1-4:2005 Fig. 7.24.
-    """
-    ratio = not_negative("radius", radius) / positive("breadth", breadth)
-    table = references.table("wind/en1991_rounded_corners")
-    return np.asarray(np.interp(ratio, table.numbers("r_over_b"), table.numbers("psi_r")))
-
-
 def polygon(sides: int, reynolds: ArrayLike) -> Array:
     """Return c_f,0 of a regular polygon with sharp corners on its circumscribed width, any wind.
 

@@ -1,6 +1,6 @@
 """The verdict as data: every word is reached, and the worst thing gives it.
 
-The order of the words is that of the contract of the file; no published value is at stake.
+The order of the words is that of what people must do first; no published value is at stake.
 """
 
 from dataclasses import replace

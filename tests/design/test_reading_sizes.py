@@ -210,6 +210,25 @@ def test_a_sheet_has_its_actual_thickness_and_says_so() -> None:
     assert found.notes == ("piece: 3/4 plywood is 0.703 in thick",)
 
 
+@pytest.mark.parametrize(
+    ("keys", "note"),
+    [
+        (
+            "shape='panel'\nwidth='4 ft'\nheight='2 ft'\nstock='3/4 plywood'",
+            "piece: 3/4 plywood is 17.86 mm thick",
+        ),
+        (
+            "shape='frame'\nsides=4\nacross='24 in'\nlumber='2x4 flat'",
+            "piece: 2x4 flat is 88.9 mm wide and 38.1 mm high",
+        ),
+    ],
+)
+def test_metric_files_are_told_in_millimetres_how_they_were_read(keys: str, note: str) -> None:
+    metric = part_text(keys).replace("units = 'imperial'", "units = 'metric'")
+    assert "metric" in metric
+    assert note in design(metric).notes
+
+
 def test_stock_stands_for_a_wall() -> None:
     keys = "shape='cone'\nsides=8\nbottom='2 ft'\nheight='2 ft'\nstock='1/2 Plywood'"
     cone = one_part(keys).shape

@@ -1,6 +1,6 @@
 """What hides what: by where bodies stand, held against meshes of a general library (manifold3d).
 
-The rule is a judgement of the engineering basis: what stands before a body with a clear gap of at
+The rule is a judgement: what stands before a body with a clear gap of at
 most a tenth of its own lesser width hides it; beyond that each takes its full wind, or with shelter
 asked for what ISO 4302 leaves.
 """

@@ -2,7 +2,7 @@
 
 Printed at 10 ft2 and less, level roofs: -1.7, -2.3 and -3.2 in zones 1 to 3 (-2.3 from memory, a
 copy has -2.1), zones 0.6 h and 0.2 h deep; GCpi +-0.18. Whose air is whose, and 0.6 where it stands
-open to the wind, are judgements of the engineering basis (15.17).
+open to the wind, are judgements.
 """
 
 import numpy as np

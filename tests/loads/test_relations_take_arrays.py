@@ -87,7 +87,6 @@ RELATIONS = {
     "probability factor": (basic_velocity.probability_factor, draw(0.001, 0.6, N)),
     "yearly probability": (basic_velocity.yearly_probability, draw(0.6, 1.3, N)),
     "rectangle": (edged_sections.rectangle, draw(0.01, 2, N), draw(0.01, 2, N)),
-    "rounded corners": (edged_sections.rounded_corners, draw(0, 1, N), draw(0.5, 2, N)),
     "polygon": (lambda Re: edged_sections.polygon(8, Re), draw(1e5, 5e5, N)),
     "cylinder": (round_sections.cylinder, draw(1e4, 1e7, N), draw(1e-6, 0.05, N)),
     "drop ends": (round_sections.drop_ends, draw(1e-6, 0.05, N)),

@@ -132,7 +132,7 @@ def test_clay_is_allowed_a_third_of_its_capacity_and_no_more_than_the_code(groun
 
 
 def test_a_wet_lawn_is_as_soft_as_its_strength_says() -> None:
-    """Engineering basis 15.6: 15 kPa is 540 psf allowable and 1,610 psf yielding."""
+    """5.14 s_u and a third of it (Prandtl, by hand): 15 kPa is 1,610 psf, and 540 psf allowed."""
     wet, clay = grounds.find("wet lawn"), grounds.find("soft clay")
     assert wet.allowable_pressure / PSF == pytest.approx(540, abs=5)
     assert wet.yield_pressure is not None

@@ -78,7 +78,7 @@ def pulls(off, line):
     What presses on the ground, W/1.5, is carried by the cap of the foot that yields beyond a
     ``line`` in the same degrees; its centroid is the line of turning (Meyerhof 1953).
     """
-    share = sin(radians(90 * off / 45)) ** 2  # engineering basis 3: between face and diagonal
+    share = sin(radians(90 * off / 45)) ** 2  # between face and diagonal (judgement)
     force, pressing = Q * (FACE + (DIAGONAL - FACE) * share), W / 1.5
     pivot = cap_centroid(line, pressing / YIELD)
     net = force * cos(radians(off - line)) * HEIGHT / 2 - pressing * pivot

@@ -26,7 +26,7 @@ def test_the_force_balances_the_pressure_about_the_point(d, length, e):
 
 
 def test_a_three_quarter_inch_bar_of_eighteen_inches_holds_some_five_pounds():
-    """Engineering basis 15.8: 14 in of it in the ground, factor 3; 51 lb were counted once."""
+    """Broms (1964), by hand: 14 in of it in the ground, factor 3; 51 lb were counted once."""
     bar = anchors.find("steel stake 3/4 in x 18 in")
     for name in ("sand", "gravel"):
         assert holding(bar, grounds.find(name)).sideways / LBF == pytest.approx(4.253, abs=0.0005)

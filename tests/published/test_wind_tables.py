@@ -356,3 +356,21 @@ def test_signs_are_read_at_every_printed_pair_once():
     found = references.table("wind/asce7_cf_solid_signs_AB").rows
     pairs = {(row["clearance_ratio_s_h"], row["aspect_ratio_B_s"]) for row in found}
     assert len(found) == len(pairs)
+
+
+def test_every_cell_of_signs_lies_on_the_surface_of_the_commentary():
+    """ASCE 7, commentary to Fig. 29.3-1 (Letchford 2001; memory): all 84 cells, printed to 0.05.
+
+    C_f = (1.563 + 0.008542 ln x - 0.06148 y + 0.009011 ln2 x - 0.2603 y2 - 0.08393 y ln x)/0.85,
+    x = B/s from 0.05 to 45, y = s/h.
+    """
+    rows = references.table("wind/asce7_cf_solid_signs_AB").rows
+    assert len(rows) == 84
+    x, y, printed_ = (
+        np.array([float(row[column].strip("<>=")) for row in rows])
+        for column in ("aspect_ratio_B_s", "clearance_ratio_s_h", "Cf")
+    )
+    ln = np.log(x)
+    surface = 1.563 + 0.008542 * ln - 0.06148 * y + 0.009011 * ln**2
+    surface = (surface - 0.2603 * y**2 - 0.08393 * y * ln) / 0.85
+    assert np.abs(surface - printed_).max() <= 0.025

@@ -8,12 +8,10 @@ from .... import references
 from ....materials.fastener import Fastener
 from ...joints.driven import Driven, driving_rule, holding, lengths
 from ...joints.joint_material import Stuff
-from ...joints.printed_units import INCH
 from ..capacity import Capacity, as_known
 from ..nds.pushed_sideways import threads_over_bearing
-from ..nds.withdrawal import least_head
 from .axial import head_pull_through, nail_withdrawal, screw_withdrawal, under_washer
-from .lateral import embedment, in_a_row, is_large, johansen, under_plate, yield_moment
+from .lateral import MM, embedment, in_a_row, is_large, johansen, under_plate, yield_moment
 from .stuff import Wood, design, en1995_number, strength_class, wood_of
 
 SOURCE = "EN 1995-1-1:2004 8.2 to 8.7"
@@ -151,7 +149,7 @@ def _pulled(one: _Driven, count: int) -> tuple[float, float, list[str]]:
     across = driven.washer or fastener.head_across
     if across is None:
         return out, 0.0, [*why, "head unknown"]
-    if fastener.crown is None and across < least_head():
+    if one.kind == "nail" and across < en1995_number("head least") * fastener.diameter:
         return out, 0.0, [*why, "small head"]
     return out, head_pull_through(across, one.side.density, one.is_wet), why
 
@@ -159,7 +157,7 @@ def _pulled(one: _Driven, count: int) -> tuple[float, float, list[str]]:
 def _at_washers(one: _Driven) -> float:
     """Return what a bolt's washers bear, on the weaker piece, in N; 0 where no class is known."""
     across = one.driven.washer or one.fastener.head_diameter
-    hole = one.fastener.diameter + driving_rule("bolt hole over bolt") * INCH
+    hole = one.fastener.diameter + en1995_number("bolt hole over bolt mm") * MM
     found: list[float] = []
     for stuff in (one.driven.side, one.driven.main):
         if stuff.is_steel:

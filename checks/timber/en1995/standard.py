@@ -15,9 +15,10 @@ from ...joints.driven import Driven
 from ...members.adjusted import Adjusted
 from ..capacity import Capacity
 from ..laws import Values
+from ..room import Room
 from . import fastener as fasteners
 from . import members as sticks
-from . import panels
+from . import panels, room, splitting
 from .stuff import wind_over
 
 
@@ -57,6 +58,7 @@ class _EN1995:
     name = "EN 1995"
     title = "EN 1995-1-1"
     members = sticks.SOURCE
+    spacing = room.SOURCE
     law = _Sticks()
 
     def values(self, stuff: Lumber | Sheet) -> Values:
@@ -74,6 +76,29 @@ class _EN1995:
     ) -> Capacity:
         """Return it by chapter 8."""
         return fasteners.capacity(fastener, driven, level_of(basis), count, apart)
+
+    def room(
+        self,
+        fastener: Fastener,
+        *,
+        predrilled: bool,
+        sheet: bool = False,
+        used: float = 1.0,
+        slender: float = 0.0,
+        gravity: float | None = None,
+    ) -> Room:
+        """Return it by chapter 8: in full whatever is asked, for nothing holds less nearer."""
+        return room.room(fastener, predrilled=predrilled, sheet=sheet, gravity=gravity)
+
+    def splits_at(
+        self, material: str, thick: float, deep: float, reach: float, basis: str, dry: bool
+    ) -> float:
+        """Return F_90,Rd by 8.1.4."""
+        return splitting.resistance(material, thick, deep, reach, level_of(basis), dry)
+
+    def needs_lead_holes(self, fastener: Fastener, gravity: float | None) -> bool:
+        """Return it by 8.3.1.1 (2) and 10.4.5."""
+        return room.needs_lead_holes(fastener, gravity)
 
     def wind_over(self, load: str, basis: str) -> float:
         """Return k_mod of wind over that of the load, of solid wood outdoors."""

@@ -14,7 +14,8 @@ from ...joints.driven import Driven
 from ...members.adjusted import Adjusted
 from ..capacity import Capacity
 from ..laws import Values
-from . import adjustments, fastener_capacity, member_strength
+from ..room import Room
+from . import adjustments, fastener_capacity, member_strength, room
 from .beams import both_ways_use
 from .columns import column_stability, euler_stress, pressed_use
 
@@ -59,6 +60,7 @@ class _NDS:
     name = "NDS"
     title = "NDS"
     members = "NDS 2018 3.3, 3.4, 3.7, 3.9, 4.3"
+    spacing = room.SOURCE
     law = _Sticks()
 
     def values(self, stuff: Lumber | Sheet) -> Values:
@@ -71,6 +73,31 @@ class _NDS:
     ) -> Capacity:
         """Return it by NDS 2018 chapters 11 and 12, whatever the ``count`` and room."""
         return fastener_capacity.capacity(fastener, driven, level_of(basis))
+
+    def room(
+        self,
+        fastener: Fastener,
+        *,
+        predrilled: bool,
+        sheet: bool = False,
+        used: float = 1.0,
+        slender: float = 0.0,
+        gravity: float | None = None,
+    ) -> Room:
+        """Return it by 12.5.1 and the Commentary, in any wood."""
+        if sheet:
+            return room.room_in_panel(fastener, predrilled=predrilled, used=used)
+        return room.room_in_wood(fastener, predrilled=predrilled, used=used, slender=slender)
+
+    def splits_at(
+        self, material: str, thick: float, deep: float, reach: float, basis: str, dry: bool
+    ) -> float:
+        """Return infinity: 12.5.1 keeps fasteners from the edge instead."""
+        return inf
+
+    def needs_lead_holes(self, fastener: Fastener, gravity: float | None) -> bool:
+        """Return it by 12.1.4.2 and 12.1.5.2."""
+        return room.needs_lead_holes(fastener, gravity)
 
     def wind_over(self, load: str, basis: str) -> float:
         """Return C_D of wind over that of the load; lambda on the strength level."""

@@ -7,9 +7,9 @@ from joint_designs import POST, TOWER, joint
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read, read_text
-from yardfast.checks.joints.fastener_room import least_apart
 from yardfast.checks.joints.joint_sizing import Why, size_joint
 from yardfast.checks.joints.larger_fasteners import lag_screws, larger, screws
+from yardfast.checks.timber.books import titled
 from yardfast.materials import fasteners
 
 NAILS = POST.replace("46 mph", "70 mph")
@@ -80,7 +80,10 @@ def test_the_next_smaller_nail_fails(remedies):
 
 def test_they_stand_apart_enough(remedies):
     for remedy in remedies.values():
-        assert remedy.found.spacing >= least_apart(remedy.fastener, predrilled=False)
+        assert (
+            remedy.found.spacing
+            >= titled("NDS").room(remedy.fastener, predrilled=False, used=0.0).across
+        )
 
 
 def test_a_joint_that_holds_needs_nothing():

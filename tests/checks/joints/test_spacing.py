@@ -5,9 +5,9 @@ from joint_designs import POST, joint
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.checks.joints.fastener_room import room_in_panel, room_in_wood
 from yardfast.checks.joints.joint_places import places
 from yardfast.checks.joints.spacing import Near, check_spacing, nearest_of
+from yardfast.checks.timber.nds.room import room_in_panel, room_in_wood
 from yardfast.checks.verdict import Word
 from yardfast.design.structure import build_structure
 from yardfast.materials import fasteners

@@ -34,12 +34,12 @@ def test_the_series_is_that_of_the_printed_table(sides, k):
 
 @pytest.mark.parametrize("sides", [1.0, 1.2, 1.5, 2.0, 3.0, 4.0, 5.0, 10.0])
 def test_stress_of_rectangles_by_the_exact_solution(sides):
-    """Roark's polynomial is told to be within 4 %; it lies within 0.5 % above and 0.3 % below."""
+    """Roark's polynomial lies within 0.3 % of the exact solution."""
     b = 0.038
     for section in (Section(ALONG, sides * b, b), Section(ALONG, b, sides * b)):
         found = float(torsion_stress(section, 20.0))
         true = 20.0 / (exact(sides) * sides * b**3)
-        assert -3e-3 <= found / true - 1.0 <= 5e-3
+        assert -3e-3 <= found / true - 1.0 <= 3e-3
         assert float(torsion_stress(section, -20.0)) == found
 
 
@@ -55,10 +55,14 @@ def test_stress_of_a_rod_and_of_tubes():
 
 
 def test_how_much_of_its_shear_strength_wood_holds_in_twist():
-    """EN 1995-1-1:2004 6.1.8: k_shape 1.2 round, 1 + 0.15 h/b up to 2.0; metal yields alike."""
+    """EN 1995-1-1 6.1.8: k_shape 1.2 round; of a rectangle the lesser of its two editions.
+
+    1 + 0.15 h/b up to 2.0 (2004, in open programs) or 1 + 0.05 h/b up to 1.3 (A2:2014, memory).
+    Metal yields alike.
+    """
     assert torsion_share(Section(ALONG, 0.09, 0.09, True), WOOD) == 1.2
-    assert torsion_share(Section(ALONG, 0.14, 0.07), WOOD) == pytest.approx(1.30)
-    assert torsion_share(Section(ALONG, 0.038, 0.38), WOOD) == 2.0
+    assert torsion_share(Section(ALONG, 0.14, 0.07), WOOD) == pytest.approx(1.10)
+    assert torsion_share(Section(ALONG, 0.038, 0.38), WOOD) == 1.3
     assert torsion_share(Section(ALONG, 0.14, 0.07), metal.find("steel")) == 1.0
 
 
@@ -77,7 +81,7 @@ def test_a_lamp_beside_an_arm_twists_it():
     assert here[3] == pytest.approx(60.0 * G * 0.25, rel=1e-6)
     assert found["on"].forces[3] == pytest.approx(0.0, abs=1e-9)
     shear = 1.5 * 60.0 * G / FOUR**2
-    twist = 60.0 * G * 0.25 / (0.208 * FOUR**3) / 1.15
+    twist = 60.0 * G * 0.25 / (0.208 * FOUR**3) / 1.05
     use = (shear + twist) / (175.0 * 0.97 * 0.9 * PSI)
     bent = found["on"].check.utilization
     assert found["aside"].check.utilization == pytest.approx(max(use, bent), rel=3e-3)

@@ -11,10 +11,10 @@ from seam_designs import seam, tower
 from yardfast.checks.build_steps import IMPERIAL
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.checks.joints.fastener_room import least_apart
 from yardfast.checks.not_looked_at import Topic
 from yardfast.checks.seams.seam_check import again
 from yardfast.checks.seams.seam_sizing import size_seam
+from yardfast.checks.timber.books import titled
 from yardfast.design.faults import DesignError
 from yardfast.materials import fasteners
 
@@ -117,7 +117,7 @@ def test_each_remedy_holds_when_it_is_written_into_the_file(fastener):
         assert check.utilization == pytest.approx(one.found.check.utilization)
         steps = row.spacing / IMPERIAL.width
         assert steps == pytest.approx(round(steps))
-        assert row.spacing >= least_apart(row.fastener)
+        assert row.spacing >= titled("NDS").room(row.fastener, predrilled=True, used=0.0).across
         assert one.before is None or not one.before.check.passes
 
 

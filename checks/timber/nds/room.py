@@ -1,27 +1,16 @@
-"""How far fasteners stand from ends, edges and each other, so that the wood does not split."""
+"""How far fasteners stand from ends, edges and each other by NDS, so that wood does not split."""
 
-from dataclasses import dataclass
 from functools import cache
 
-from ... import references
-from ...materials.fastener import Fastener
-from ...units import INCH
+from .... import references
+from ....materials.fastener import Fastener
+from ....units import INCH
+from ..room import Room
+
+SOURCE = "NDS 2018 12.5.1 and its Commentary, Tables C12.1.5.7 and C12.1.6.6"
 
 _THICK = ("bolt", "lag screw")
 _IN_LEAD_HOLES = " in lead holes"
-
-
-@dataclass(frozen=True)
-class Room:
-    """The least distances in m of a fastener in one piece.
-
-    From its end and its edge, and along and across its grain to the next fastener.
-    """
-
-    end: float
-    edge: float
-    along: float
-    across: float
 
 
 def room_in_wood(
@@ -64,11 +53,6 @@ def room_in_panel(fastener: Fastener, *, predrilled: bool, used: float = 1.0) ->
     wood = room_in_wood(fastener, predrilled=predrilled, used=used, slender=0.0)
     edge = wood.edge if fastener.kind in _THICK else _rule("edge of a panel") * INCH
     return Room(edge, edge, wood.across, wood.across)
-
-
-def least_apart(fastener: Fastener, *, predrilled: bool = True) -> float:
-    """Return how far apart in m, middle to middle, fasteners stand at least, whichever way."""
-    return room_in_wood(fastener, predrilled=predrilled, used=0.0, slender=0.0).across
 
 
 def needs_lead_holes(fastener: Fastener, gravity: float | None) -> bool:
