@@ -68,6 +68,8 @@ def _read_part(reading: Reading, index: int, data: Mapping[str, object]) -> tupl
     words = {**PART_WORDS, **(spec.words if spec else {})}
     row = Row(reading, spot, data, keys, label, {**words, **dict.fromkeys(later, "")})
     if spec is None:
+        if not row.wrong and spot.at("shape") not in reading.scan.broken:
+            row.miss("shape")  # what stands there is too far off to be read as it
         return row, None
     own, others = (", ".join(key.name for key in each) for each in (spec.keys, PART_KEYS))
     row.check_keys(words, later, f"a key of a {kind}: {own}; or of any part: {others}")

@@ -75,9 +75,13 @@ class Row:
         """Record those of the keys that the file does not name."""
         for key in keys:
             if not self.given(key):
-                expected, example = belongs(self.keys[key], self.metric)
-                hint = self.keys[key].hint or (f"{key} = {example}" if example else "")
-                self.fault(key, f"no '{key}'", f"{expected}{reason}", hint)
+                self.miss(key, reason)
+
+    def miss(self, key: str, reason: str = "") -> None:
+        """Record that the file does not name a key, or nothing that can be read as it."""
+        expected, example = belongs(self.keys[key], self.metric)
+        hint = self.keys[key].hint or (f"{key} = {example}" if example else "")
+        self.fault(key, f"no '{key}'", f"{expected}{reason}", hint)
 
     def fault(
         self,

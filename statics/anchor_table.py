@@ -121,7 +121,7 @@ def _ballast(row: Row) -> BallastRow | None:
         )
     if kind is not None and ballast.find(kind).form != "piece":
         row.refuse("kind", "something that comes in pieces", "'fill' on a part is for loose fill")
-    if name is None or row.wrong:
+    if name is None or row.wrong or (mass is None and kind is None):
         return None
     each = mass if mass is not None else ballast.find(kind or "").least
     return BallastRow(
