@@ -81,6 +81,11 @@ class LoadCases:
         quiet = np.array([one.is_calm for one in self.sets])
         return np.flatnonzero(quiet[self.of])
 
+    @property
+    def downward(self) -> Array:
+        """Return all that presses down (n,) in N in each case."""
+        return -self.loads[:, 2::6].sum(axis=1)
+
     def set_of(self, k: int) -> LoadSet:
         """Return the set that a case is of."""
         return self.sets[int(self.of[k])]

@@ -74,7 +74,8 @@ def strength_of(
     near = _worst_joints(forces.joints, tops, 2 * COPIES)
     by_joint = [_most_used(forces, k, rough[k]) for k in near]
     by_stick = [may_govern(one, forces.sections[one.nth], forces.cases, FIRST) for one in sticks]
-    looked = _all(*by_joint, *by_stick, forces.cases.calm)
+    heaviest = np.array([forces.cases.downward.argmax()], dtype=np.intp)
+    looked = _all(*by_joint, *by_stick, forces.cases.calm, heaviest)
     envelope = forces.enveloped(looked)
     close = {k: _asked(forces, envelope, looked, k) for k in near}
     used = {k: close[k].most if k in close else 0.0 for k in left}
@@ -87,7 +88,8 @@ def strength_of(
         for row in forces.structure.design.several(JointRow)
     )
     bent = _worst_sticks(forces, envelope, looked, sticks)
-    few = _all(*(used_most(asked[k]).which for k in worst), *(which for _, which in bent))
+    most = (*(used_most(asked[k]).which for k in worst), *(which for _, which in bent))
+    few = _all(*most, heaviest)
     of_few = {name: each.some(np.searchsorted(looked, few)) for name, each in envelope.items()}
     chosen = [one for one, _ in bent]
     members: list[Member | NotJudged] = [

@@ -160,6 +160,7 @@ class _Building:
             feet,
             tuple(piece[own] for own in self.own),
             tuple(np.array(own) for own in self.own),
+            self.loaded,
         )
 
     def _beams(self) -> Beams:

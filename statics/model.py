@@ -12,6 +12,7 @@ import numpy as np
 
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
+from .buckling import Acting, geometry
 from .frame import end_forces, within
 from .one_way import Mask
 from .solution import AS_READ, Solution, solve
@@ -44,7 +45,8 @@ class Model:
     stick, then one at each of the points at which a load was named: ``bases`` numbers in all.
     ``spread`` (bases, size) brings them to the motions, ``along`` (bases, beams, 4) and ``grows``
     to the loads per m at the start and end of beams. ``tied`` are the springs of each tie, ``feet``
-    those that hold up what stands on the ground, after them.
+    those that hold up what stands on the ground, after them. ``loaded`` are bodies with the points
+    (3,) at which loads were named.
     """
 
     structure: Structure
@@ -60,6 +62,7 @@ class Model:
     feet: tuple[Integers, ...]
     piece_of: tuple[Integers, ...]
     nodes_of: tuple[Integers, ...]
+    loaded: tuple[tuple[int, Array], ...] = ()
 
     def loads(self, wrenches: Array) -> tuple[Array, Array]:
         """Return loads (cases, size) and ``fixed`` (cases, beams, 12) of ``wrenches``.
@@ -141,6 +144,34 @@ class Forces:
         springs = self.model.system.springs
         r = motion_rows(springs.along[mine], springs.at[mine], tie.face.origin)
         return self.solution.force[:, mine] @ r
+
+    def geometry(self, case: int) -> Array:
+        """Return the geometric stiffness (size, size) of a case: how it turns what sways on."""
+        solution = self.solution
+        return geometry(
+            self.model.system, solution.force[case], solution.ends[case], self._acting(case)
+        )
+
+    def _acting(self, case: int) -> Acting:
+        """Return the loads of a case: on rigid bodies at their centres, on sticks at each node."""
+        model = self.model
+        system, centres = model.system, model.structure.body_centre
+        force = self.wrenches[case].reshape(-1, 6)[:, :3]
+        own, named = force[: len(model.nodes_of)], force[len(model.nodes_of) :]
+        nodes: list[Integers] = []
+        points: list[Array] = []
+        forces: list[Array] = []
+        for on_body, mine, centre in zip(own, model.nodes_of, centres, strict=True):
+            nodes.append(mine)
+            points.append(centre[None] if len(mine) == 1 else system.nodes[mine])
+            forces.append(np.repeat(on_body[None], len(mine), axis=0) / len(mine))
+        for load, (body, point) in zip(named, model.loaded, strict=True):
+            mine = model.nodes_of[body]
+            nearest = np.linalg.norm(system.nodes[mine] - point, axis=1).argmin(keepdims=True)
+            nodes.append(mine[nearest])
+            points.append(point[None])
+            forces.append(load[None])
+        return system.piece[np.concatenate(nodes)], np.vstack(points), np.vstack(forces)
 
     @cached_property
     def sections(self) -> tuple[SectionForces, ...]:

@@ -1,6 +1,7 @@
 """Racking: a frame on single screws falls over sideways, a braced one does not; sway by hand."""
 
 from functools import cache
+from math import pi
 
 import pytest
 from inside import forces_in
@@ -199,3 +200,80 @@ def test_sway_of_a_post_by_its_closed_form():
     assert check.demand == pytest.approx(sway, rel=2e-3)
     assert check.capacity == pytest.approx(1.9 / 50.0, rel=1e-6)
     assert check.passes == (sway <= 1.9 / 50.0)
+
+
+LAMP = """
+[design]
+name  = 'A lamp on a rod'
+units = 'metric'
+
+[site]
+method = 'gust'
+wind   = '1 m/s'
+ground = 'paving'
+
+[[part]]
+name      = 'slab'
+shape     = 'plate'
+length    = '1.2 m'
+width     = '1.2 m'
+thickness = '100 mm'
+material  = 'concrete'
+
+[[part]]
+name     = 'rod'
+shape    = 'box'
+on       = 'slab'
+length   = '38 mm'
+width    = '38 mm'
+height   = '2 m'
+material = 'southern pine'
+
+[[part]]
+name  = 'lamp'
+shape = 'weight'
+on    = 'rod'
+mass  = '{mass:.3f} kg'
+
+[[part]]
+name     = 'rail'
+shape    = 'box'
+on       = 'slab'
+at       = ['0.4 m', '0 m', '0 m']
+length   = '89 mm'
+width    = '89 mm'
+height   = '89 mm'
+material = 'southern pine'
+
+[[part]]
+name     = 'cleat'
+shape    = 'box'
+on       = 'rail'
+length   = '89 mm'
+width    = '89 mm'
+height   = '38 mm'
+material = 'southern pine'
+
+[[joint]]
+name     = 'cleat'
+of       = 'cleat'
+to       = 'rail'
+fastener = '5 x 60 mm wood screw'
+count    = 4
+"""
+
+
+@pytest.mark.parametrize(("times", "racks"), [(11.0, False), (9.0, True)])
+def test_a_rod_that_its_lamp_would_bend_over_racks(times, racks):
+    """Euler: pi^2 E I/(4 L^2), a third of the rod's own mass at its top (Rayleigh, 0.3 of it)."""
+    of = forces_in(read_text(LAMP.format(mass=5.0)))
+    (rod,) = (one for one in of.model.sticks if one.length > 1.9)
+    carries = pi**2 * rod.stiffness * min(rod.inertia) / (4.0 * rod.length**2)
+    alone = float(of.cases.downward.max() / of.structure.weight("typical"))
+    own = 0.3 * rod.area * rod.length * 550.0
+    mass = carries / times / 9.80665 / alone - own
+    found = examine(read_text(LAMP.format(mass=mass)))
+    assert [c.kind for c in found.checks].count(Kind.RACKING) == int(racks)
+    if racks:
+        (check,) = (c for c in found.checks if c.kind is Kind.RACKING)
+        assert "lamp" in check.slots
