@@ -6,8 +6,9 @@ from typing import Any
 
 from ..checks.build_steps import steps_of
 from ..checks.examination import Examination
+from ..checks.joints.fastener_sets import CLEAT
 from ..checks.judging import Check
-from ..checks.seams.seam_fasteners import CLEAT, room_along_a_seam
+from ..checks.seams.seam_fasteners import room_along_a_seam
 from ..checks.timber.books import titled
 from .amounts import Amounts
 from .fastener_words import several, thick_enough, too_short
@@ -44,7 +45,7 @@ def seam_notes(examination: Examination, check: Check) -> tuple[str, ...]:
 
 def seam_remedy(examination: Examination, seam: "SeamFound", amounts: Amounts) -> str:
     """Return what to do about a part's seams that do not hold."""
-    return _remedy(_sized(examination, seam), amounts)
+    return _remedy(sized_seam(examination, seam), amounts)
 
 
 def seam_sizes(examination: Examination, amounts: Amounts) -> list[Line]:
@@ -98,7 +99,7 @@ def seam_object(seam: "SeamFound") -> Mapping[str, Any]:
 
 def sized_seam_object(examination: Examination, seam: "SeamFound") -> Mapping[str, Any]:
     """Return a part's seams with what would make them hold."""
-    sizing = _sized(examination, seam)
+    sizing = sized_seam(examination, seam)
     return {
         "part": seam.row.part,
         **seam_object(seam),
@@ -117,7 +118,8 @@ def sized_seam_object(examination: Examination, seam: "SeamFound") -> Mapping[st
     }
 
 
-def _sized(examination: Examination, seam: "SeamFound") -> "SeamSizing":
+def sized_seam(examination: Examination, seam: "SeamFound") -> "SeamSizing":
+    """Return the ways to make a part's seams hold."""
     from ..checks.seams.seam_sizing import size_seam  # noqa: PLC0415 - only where seams are fastened
 
     units = examination.design.units
@@ -127,7 +129,7 @@ def _sized(examination: Examination, seam: "SeamFound") -> "SeamSizing":
 def _lines(examination: Examination, seams: "Iterable[SeamFound]", amounts: Amounts) -> list[Line]:
     found: list[Line] = []
     for seam in seams:
-        text = _remedy(_sized(examination, seam), amounts)
+        text = _remedy(sized_seam(examination, seam), amounts)
         found += wrapped(f"seams of {seam.row.part}: {text}", "  ", "      ")
     return found
 

@@ -4,8 +4,6 @@ import re
 from collections.abc import Iterable, Iterator
 
 from ..checks.examination import Examination
-from ..checks.joints.fastener_sets import BLOCKS
-from ..checks.joints.joint_check import JointFound
 from ..checks.timber.capacity import Capacity
 from ..materials.fastener import Fastener
 from .amounts import Amounts
@@ -56,10 +54,3 @@ def thick_enough(what: str, reaches: Iterable[float], amounts: Amounts) -> str:
     """
     farthest = max(reaches, default=0.0)
     return f"{what} at least {amounts.length(farthest, 'up')} thick" if farthest > 0.0 else ""
-
-
-def into_blocks(joint: JointFound) -> float:
-    """Return how far in m the fasteners of a joint reach into its blocks; 0 where they do not."""
-    return max(
-        (one.holds.penetration for one in joint.place.sets if one.point_in == BLOCKS), default=0.0
-    )
