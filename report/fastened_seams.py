@@ -1,6 +1,6 @@
 """Seams that the file fastens, in a builder's words: what governs, and what would hold them."""
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Mapping
 from math import isfinite
 from typing import Any
 
@@ -8,8 +8,6 @@ from ..checks.build_steps import steps_of
 from ..checks.examination import Examination
 from ..checks.joints.fastener_sets import CLEAT
 from ..checks.judging import Check
-from ..checks.seams.seam_fasteners import room_along_a_seam
-from ..checks.timber.books import titled
 from .amounts import Amounts
 from .fastener_words import several, thick_enough, too_short
 from .joint_words import made, reasons
@@ -52,28 +50,6 @@ def seam_sizes(examination: Examination, amounts: Amounts) -> list[Line]:
     """Return all fastened seams with what would make them hold; nothing where there are none."""
     found = _lines(examination, examination.fastened_seams, amounts)
     return [Line("Seams"), *found] if found else []
-
-
-def seam_assumptions(examination: Examination) -> Iterator[str]:
-    """Return what fastened seams leave open."""
-    amounts = Amounts(examination.design.units == "metric")
-    for seam in examination.fastened_seams:
-        row = seam.row
-        said = ["each panel by a row of its own, heads in the panels"]
-        room = room_along_a_seam(row, seam.driven.side, titled(seam.holds.book))
-        end, edge = room.end, room.edge
-        said.append(
-            f"two or more, the last {amounts.length(end)} from either end and all "
-            f"{amounts.length(edge)} from the panel's edge, or more"
-        )
-        if row.cleat is not None:
-            thick = thick_enough(f"cleats of {row.cleat}", [seam.holds.penetration], amounts)
-            said.append(f"{thick or f'cleats of {row.cleat}'}, across their grain")
-        if row.made_wet is None and not row.stays_dry:
-            said.append("fastened in wood that was wet or gets wet, the worse of the two")
-        if row.fastener.kind == "staple" and row.crown is None:
-            said.append("crowns along the grain under them, the weaker way")
-        yield f"Seams of '{row.part}': {'; '.join(said)}."
 
 
 def seam_object(seam: "SeamFound") -> Mapping[str, Any]:

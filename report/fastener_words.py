@@ -1,9 +1,8 @@
 """Fasteners in a builder's words: several, how far they reach, how thick a cleat has to be."""
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable
 
-from ..checks.examination import Examination
 from ..checks.timber.capacity import Capacity
 from ..materials.fastener import Fastener
 from .amounts import Amounts
@@ -24,15 +23,6 @@ def several(fastener: Fastener) -> str:
     name = plural(fastener.name)
     measured = fastener.length is not None and re.search(r" (in|mm)$", name)
     return f"{name} long" if measured and " x " not in name else name
-
-
-def thin_nails(examination: Examination) -> Iterator[str]:
-    """Return what was taken of nails, brads and pins thinner than NDS prints any."""
-    rows = [each.row for each in (*examination.joints, *examination.fastened_seams)]
-    for fastener in dict.fromkeys(row.fastener for row in rows):
-        if fastener.kind == "nail" and fastener.confidence == _JUDGED:
-            said = "; ".join(fastener.notes)
-            yield f"{plural(fastener.name)}: {said} ({fastener.source})."
 
 
 def too_short(holds: Capacity, into: str, amounts: Amounts) -> str:
