@@ -38,6 +38,7 @@ class Assumed(StrEnum):
     LEVEL_COSTS = "level ground, with what a degree costs"
     TIPPING_COSTS = "what a degree costs against tipping"
     SLIDING_COSTS = "what a degree costs against sliding"
+    BOTH_COST = "what a degree costs against both"
     FRICTION = "friction"
     FRICTION_NOTED = "friction, with a note"
     RUBS_AS_WOOD = "rubs as wood"
@@ -135,6 +136,8 @@ def _level(found: Examination) -> Iterator[Finding]:
         for what, now, then in both
         if now is not None and then is not None
     )
+    if len(costs) > 1:
+        costs = (_of(Assumed.BOTH_COST, first=costs[:1], second=costs[1:]),)
     yield _of(Assumed.LEVEL_COSTS, costs=costs) if costs else _of(Assumed.LEVEL)
 
 

@@ -33,6 +33,7 @@ ASSUMED: Mapping[StrEnum, str] = {
     ),
     Assumed.TIPPING_COSTS: "tipping from about {now} down to {then}",
     Assumed.SLIDING_COSTS: "sliding from about {now} down to {then}",
+    Assumed.BOTH_COST: "{first} and {second}",
     Assumed.FRICTION: "Friction of {kind} on {ground} is taken as {value}: {source}.",
     Assumed.FRICTION_NOTED: (
         "Friction of {kind} on {ground} is taken as {value}: {source}; {note}."
