@@ -442,4 +442,5 @@ def _alike(check: Check) -> tuple[object, ...]:
 
 
 def _worst_first(checks: Iterable[Check]) -> tuple[Check, ...]:
-    return tuple(sorted(checks, key=lambda check: -check.rank))
+    """Return checks by how much is asked of what they hold; a frame that racks is the worst."""
+    return tuple(sorted(checks, key=lambda check: (check.kind is not Kind.RACKING, -check.rank)))

@@ -11,6 +11,7 @@ from ..design.faults import Change, DesignError, Fault
 from ..design.file_text import text_in
 from ..design.mending import rewritten
 from ..report.faults import clean, fault_lines
+from ..report.lines import Line
 from . import screen
 from .refused import RefusedError
 from .written import write
@@ -46,9 +47,23 @@ def run(arguments: Namespace) -> int:
         screen.complain(fault_lines(left))
         return WRONG
     if not made:
-        print(f"{clean(name)} reads as it is: nothing to mend.")
+        lines = _mends(new, name)
+        print(f"{clean(name)} reads as it is: nothing to {'put right in it' if lines else 'mend'}.")
+        screen.show(lines)
     print(f"Next:  yardfast check {clean(name)}")
     return DONE
+
+
+def _mends(text: str, name: str) -> list[Line]:
+    """Return what to mend of the piece itself, with the lines to type; none of it is written."""
+    from ..checks.examination import examine  # noqa: PLC0415 - only of a file that reads
+    from ..report.mend_lines import mend_lines  # noqa: PLC0415
+
+    try:
+        return mend_lines(examine(read_text(text, name)), screen.columns())
+    except DesignError as wrong:
+        screen.complain(fault_lines(wrong.faults))
+        return []
 
 
 def _mended(text: str, name: str, *, yes: bool, asking: bool) -> tuple[str, int]:

@@ -6,9 +6,9 @@ from math import isfinite
 from ..checks.examination import Examination
 from ..checks.judging import Check
 from .amounts import FOOT, POUND_FORCE, Amounts
-from .assumptions import plain_source
 from .calculation_text import figures
 from .check_notes import check_notes
+from .filled import plain_source
 
 _UNITS = {"N*m": "N m", "1": ""}
 _IMPERIAL = {"N*m": (POUND_FORCE * FOOT, "lbf ft"), "N": (POUND_FORCE, "lbf")}

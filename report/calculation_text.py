@@ -3,7 +3,7 @@
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from .assumptions import plain_source
+from .filled import plain_source
 
 
 def figures(value: float) -> str:

@@ -8,10 +8,10 @@ from ..checks.examination import Examination
 from ..checks.judging import Check, Kind
 from . import calculation_holding as holding
 from . import calculation_steps as steps
-from .assumptions import plain_source
 from .calculation_text import figures, section, step
 from .check_notes import check_notes
 from .faults import clean
+from .filled import plain_source
 from .formulas import FORMULAS
 from .given import Given, inputs_of
 from .lines import Line, wrapped

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from ..checks.examination import Examination
+from ..checks.sizing.anchor_pull import people_pull
 from .amounts import Amounts
 from .dig_line import dig_line
 from .faults import clean
@@ -12,7 +13,6 @@ from .held_words import anchor_word, hold_downs, hold_short
 from .how_often_words import how_often_said
 from .label_anchors import of_what
 from .messages import ASK_ANYWHERE
-from .people_pull import people_pull
 from .posts_words import deeper, posts_said
 from .remark import counted
 

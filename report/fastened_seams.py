@@ -1,14 +1,13 @@
 """Seams that the file fastens, in a builder's words: what governs, and what would hold them."""
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Mapping
 from math import isfinite
 from typing import Any
 
 from ..checks.build_steps import steps_of
 from ..checks.examination import Examination
+from ..checks.joints.fastener_sets import CLEAT
 from ..checks.judging import Check
-from ..checks.seams.seam_fasteners import CLEAT, room_along_a_seam
-from ..checks.timber.books import titled
 from .amounts import Amounts
 from .fastener_words import several, thick_enough, too_short
 from .joint_words import made, reasons
@@ -44,35 +43,13 @@ def seam_notes(examination: Examination, check: Check) -> tuple[str, ...]:
 
 def seam_remedy(examination: Examination, seam: "SeamFound", amounts: Amounts) -> str:
     """Return what to do about a part's seams that do not hold."""
-    return _remedy(_sized(examination, seam), amounts)
+    return _remedy(sized_seam(examination, seam), amounts)
 
 
 def seam_sizes(examination: Examination, amounts: Amounts) -> list[Line]:
     """Return all fastened seams with what would make them hold; nothing where there are none."""
     found = _lines(examination, examination.fastened_seams, amounts)
     return [Line("Seams"), *found] if found else []
-
-
-def seam_assumptions(examination: Examination) -> Iterator[str]:
-    """Return what fastened seams leave open."""
-    amounts = Amounts(examination.design.units == "metric")
-    for seam in examination.fastened_seams:
-        row = seam.row
-        said = ["each panel by a row of its own, heads in the panels"]
-        room = room_along_a_seam(row, seam.driven.side, titled(seam.holds.book))
-        end, edge = room.end, room.edge
-        said.append(
-            f"two or more, the last {amounts.length(end)} from either end and all "
-            f"{amounts.length(edge)} from the panel's edge, or more"
-        )
-        if row.cleat is not None:
-            thick = thick_enough(f"cleats of {row.cleat}", [seam.holds.penetration], amounts)
-            said.append(f"{thick or f'cleats of {row.cleat}'}, across their grain")
-        if row.made_wet is None and not row.stays_dry:
-            said.append("fastened in wood that was wet or gets wet, the worse of the two")
-        if row.fastener.kind == "staple" and row.crown is None:
-            said.append("crowns along the grain under them, the weaker way")
-        yield f"Seams of '{row.part}': {'; '.join(said)}."
 
 
 def seam_object(seam: "SeamFound") -> Mapping[str, Any]:
@@ -98,7 +75,7 @@ def seam_object(seam: "SeamFound") -> Mapping[str, Any]:
 
 def sized_seam_object(examination: Examination, seam: "SeamFound") -> Mapping[str, Any]:
     """Return a part's seams with what would make them hold."""
-    sizing = _sized(examination, seam)
+    sizing = sized_seam(examination, seam)
     return {
         "part": seam.row.part,
         **seam_object(seam),
@@ -117,7 +94,8 @@ def sized_seam_object(examination: Examination, seam: "SeamFound") -> Mapping[st
     }
 
 
-def _sized(examination: Examination, seam: "SeamFound") -> "SeamSizing":
+def sized_seam(examination: Examination, seam: "SeamFound") -> "SeamSizing":
+    """Return the ways to make a part's seams hold."""
     from ..checks.seams.seam_sizing import size_seam  # noqa: PLC0415 - only where seams are fastened
 
     units = examination.design.units
@@ -127,7 +105,7 @@ def _sized(examination: Examination, seam: "SeamFound") -> "SeamSizing":
 def _lines(examination: Examination, seams: "Iterable[SeamFound]", amounts: Amounts) -> list[Line]:
     found: list[Line] = []
     for seam in seams:
-        text = _remedy(_sized(examination, seam), amounts)
+        text = _remedy(sized_seam(examination, seam), amounts)
         found += wrapped(f"seams of {seam.row.part}: {text}", "  ", "      ")
     return found
 

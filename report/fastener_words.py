@@ -1,11 +1,8 @@
 """Fasteners in a builder's words: several, how far they reach, how thick a cleat has to be."""
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable
 
-from ..checks.examination import Examination
-from ..checks.joints.fastener_sets import BLOCKS
-from ..checks.joints.joint_check import JointFound
 from ..checks.timber.capacity import Capacity
 from ..materials.fastener import Fastener
 from .amounts import Amounts
@@ -28,15 +25,6 @@ def several(fastener: Fastener) -> str:
     return f"{name} long" if measured and " x " not in name else name
 
 
-def thin_nails(examination: Examination) -> Iterator[str]:
-    """Return what was taken of nails, brads and pins thinner than NDS prints any."""
-    rows = [each.row for each in (*examination.joints, *examination.fastened_seams)]
-    for fastener in dict.fromkeys(row.fastener for row in rows):
-        if fastener.kind == "nail" and fastener.confidence == _JUDGED:
-            said = "; ".join(fastener.notes)
-            yield f"{plural(fastener.name)}: {said} ({fastener.source})."
-
-
 def too_short(holds: Capacity, into: str, amounts: Amounts) -> str:
     """Return that a fastener goes in too little to count, and by how much; empty where it does not.
 
@@ -56,10 +44,3 @@ def thick_enough(what: str, reaches: Iterable[float], amounts: Amounts) -> str:
     """
     farthest = max(reaches, default=0.0)
     return f"{what} at least {amounts.length(farthest, 'up')} thick" if farthest > 0.0 else ""
-
-
-def into_blocks(joint: JointFound) -> float:
-    """Return how far in m the fasteners of a joint reach into its blocks; 0 where they do not."""
-    return max(
-        (one.holds.penetration for one in joint.place.sets if one.point_in == BLOCKS), default=0.0
-    )

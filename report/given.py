@@ -11,8 +11,8 @@ from ..loads.combinations import EQUILIBRIUM, STRENGTH
 from ..loads.methods import standard_of
 from ..statics.joint_table import JointRow
 from ..statics.seam_table import SeamRow
-from .assumptions import plain_source
 from .calculation_text import figures
+from .filled import plain_source
 
 SITE = "[site]"
 

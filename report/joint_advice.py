@@ -1,10 +1,10 @@
 """What to do about a joint that does not hold, in a builder's words."""
 
+from ..checks.joints.fastener_sets import CLEAT, block_thickness
 from ..checks.joints.joint_check import JointFound
-from ..checks.joints.joint_sizing import JointRemedy, JointSizing, Why
-from ..checks.seams.seam_fasteners import CLEAT
+from ..checks.joints.joint_sizing import JointRemedy, JointSizing, Why, reach_into_blocks
 from .amounts import Amounts
-from .fastener_words import into_blocks, several, thick_enough, too_short
+from .fastener_words import several, thick_enough, too_short
 
 
 def joint_remedy(sizing: JointSizing, amounts: Amounts) -> str:
@@ -21,9 +21,11 @@ def joint_remedy(sizing: JointSizing, amounts: Amounts) -> str:
 
 def _advice(sizing: JointSizing, other: str, amounts: Amounts) -> str:
     """Return how to fasten a joint that does not hold, its points now in ``other``."""
+    if sizing.remedies and sizing.remedies[0].kind == "blocks":
+        return _in_blocks(sizing.remedies[0], sizing.joint, other, amounts)
     if sizing.remedies:
         ways = "; or ".join(_way(remedy, sizing.joint, amounts) for remedy in sizing.remedies)
-        reaches = [into_blocks(remedy.found) for remedy in sizing.remedies]
+        reaches = [reach_into_blocks(remedy.found) for remedy in sizing.remedies]
         thick = thick_enough("blocks", reaches, amounts)
         in_end = "end grain" in sizing.joint.fasteners.holds.reasons
         why = f"nails and screws in the end of {other} count nothing: " if in_end else ""
@@ -46,6 +48,15 @@ def _advice(sizing: JointSizing, other: str, amounts: Amounts) -> str:
             bolts = joint.row.fastener.kind == "bolt"
             other_way = "a larger face" if bolts else "through bolts"
             return f"none of its kind that fits is strong enough: {other_way}, or cleats"
+
+
+def _in_blocks(remedy: JointRemedy, joint: JointFound, other: str, amounts: Amounts) -> str:
+    """Return how a joint is fastened through blocks inside, each part to them."""
+    reach, way = reach_into_blocks(remedy.found), _way(remedy, joint, amounts)
+    thick = "2x2 blocks inside"
+    if reach > block_thickness() * (1.0 + 1.0e-9):
+        thick = f"blocks inside, at least {amounts.length(reach, 'up')} thick"
+    return f"nothing counts in the edge of {other}: set {thick}, each part to them by {way}"
 
 
 def _crowded(crowded: JointFound) -> str:

@@ -1,6 +1,5 @@
 """Joints in a builder's words: what governs one, what it rests on, and what would make it hold."""
 
-from collections.abc import Iterator
 from math import isfinite
 
 from ..checks.examination import Examination
@@ -108,34 +107,6 @@ def sized(examination: Examination, joint: JointFound) -> JointSizing:
         used, basis = factors_of_parts(site), resistance_basis(site)
         known[name] = size_joint(examination.structure, joint, used, basis)
     return known[name]
-
-
-def joint_assumptions(examination: Examination) -> Iterator[str]:
-    """Return what each joint leaves open."""
-    for joint in examination.joints:
-        row, of_them = joint.row, joint.fasteners
-        said: list[str] = []
-        if joint.place.laid_out:
-            said.append(f"{row.count} set where {row.of} and {row.to} touch, {_pattern(joint)}")
-        if row.blocks is not None:
-            said.append(f"as many from each part into blocks of {row.blocks}, across their grain")
-        elif row.head_in is None:
-            said.append(f"heads in {of_them.head_in}, the thinner along them")
-        if row.into is None and row.blocks is None:
-            said.append(f"points in {_into(of_them.driven.into)}")
-        if row.made_wet is None and not row.stays_dry:
-            said.append("fastened in wood that was wet or gets wet, the worse of the two")
-        if row.fastener.kind == "staple" and row.crown is None:
-            said.append("crowns along the grain under them, the weaker way")
-        if said:
-            yield f"Joint '{row.name}': {'; '.join(said)}."
-
-
-def _pattern(joint: JointFound) -> str:
-    row = joint.row
-    if row.where == "each side":
-        return "evenly along each side"
-    return "in rows" if row.where == "rectangle" else "evenly"
 
 
 def _into(into: str) -> str:

@@ -1,7 +1,5 @@
 """The strength of single parts in words: what governs, what was taken for granted, what was not."""
 
-from collections.abc import Iterator
-
 from .. import materials
 from ..checks.examination import Examination
 from ..checks.judging import Check, Kind
@@ -15,14 +13,6 @@ from .amounts import Amounts
 from .remark import joined
 
 MEMORY = "memory"
-
-_HELD = {
-    False: "Joints and parts are judged as if the ground held it, pressed and drawn, at the "
-    "corners of each part's own foot: whether it stands at all is told apart.",
-    True: "Joints and parts are judged with the ground pressing at the corners of each part's own "
-    "foot, and drawn at the anchors alone; where these do not hold it, as if the ground did.",
-}
-"""What holds a piece where its joints and parts are judged, by whether anchors do."""
 
 _NAMED = 6
 _WHY = {
@@ -75,17 +65,6 @@ _WHERE = {
 PLATES = ("wall panel", "box wall", "roof slope", "roof panel", "lid", "deck")
 """Roles that stay off the first screen while they use less than half of their strength."""
 
-_THICK = ("bolt", "lag screw")
-_BOARDS = (
-    *PLATES,
-    "board between posts",
-    "board beyond its posts",
-    "board on its foot",
-    "cut-out",
-    "propped cut-out",
-)
-"""Roles in which lumber is laid as boards."""
-
 
 def member_of(examination: Examination, check: Check) -> Member | None:
     """Return the part whose strength a check is of; None for any other check."""
@@ -119,60 +98,6 @@ def _slender(member: Member) -> str:
         return said
     share = f"{100.0 * column_rule('is a column'):.0f} %"
     return f"{said} It is none, pressed by less than {share} of what it holds along itself."
-
-
-def member_assumptions(examination: Examination) -> Iterator[str]:
-    """Return what was taken for granted of the strength of parts."""
-    judged = examination.members.judged
-    stuffs = [one.stuff for one in judged]
-    if not judged:
-        return
-    if any(isinstance(stuff, (Lumber, Sheet)) for stuff in stuffs):
-        yield "Wood is taken as wet in use, as out of doors."
-    grades: dict[str, list[str]] = {}
-    for one in judged:
-        if isinstance(one.stuff, Lumber) and not one.graded:
-            grades.setdefault(one.stuff.grade, []).append(one.name)
-    for grade, names in grades.items():
-        yield (
-            f"The lumber of {joined(names)} is taken as {grade} grade, the lowest commonly sold: "
-            "write  grade = 'No. 2'  if its stamp says so."
-        )
-    if any(isinstance(stuff, Sheet) for stuff in stuffs):
-        names = [one.name for one in judged if isinstance(one.stuff, Sheet)]
-        deciding = joined([one.name for one in judged if one.by_grain])
-        told = f" Turned round, {deciding} would not be judged the same." if deciding else ""
-        yield (
-            f"The face grain of {joined(names)} is taken to run along the longer side of each "
-            f"piece; plywood is taken as the weakest lay-up, of three layers.{told}"
-        )
-    boards = [one for one in judged if isinstance(one.stuff, Lumber) and one.role in _BOARDS]
-    if boards:
-        names = joined([one.name for one in boards])
-        widest = "140 mm" if examination.design.units == "metric" else "5 1/2 in"
-        yield (
-            f"{_capital(names)}: boards no wider than {widest}, as strong as lumber of their grade "
-            "though thinner, along their longer side or, over beams and on roofs, from support to "
-            "support; separate, so that one of them alone carries who stands on it."
-        )
-    drilled = _drilled(examination)
-    if drilled:
-        yield (
-            f"Holes of bolts and lag screws are not taken off the sections of {joined(drilled)} "
-            "(NDS 2018 3.1.2, EN 1995-1-1 5.2): beside one a piece has so much less as the hole is "
-            "wide."
-        )
-    for stuff in dict.fromkeys(stuff for stuff in stuffs if isinstance(stuff, (Metal, Plastic))):
-        yield f"{stuff.name[0].upper()}{stuff.name[1:]} is taken as {stuff.stands_for}."
-    sticks = [one for one in judged if one.forces]
-    if sticks:
-        yield (
-            f"{_capital(joined([one.name for one in sticks]))}: bent, pressed, sheared and twisted "
-            "as the balance of the whole piece gives it, each joint as stiff as its fasteners are "
-            "said to be, three times so and a third; the crush where it bears is left out."
-        )
-    if sticks or examination.joints:
-        yield _HELD[bool(examination.held.anchors) and not examination.held.guys]
 
 
 def strength_unchecked(examination: Examination) -> str:
@@ -238,10 +163,6 @@ def _bent(amounts: Amounts, metres: float) -> str:
     return f"about {said if said != '0 in' else '1/16 in'}"
 
 
-def _capital(text: str) -> str:
-    return f"{text[0].upper()}{text[1:]}"
-
-
 def _stuffs(examination: Examination) -> str:
     words = {"wood": "wood", "panel": "panels", "metal": "metal", "masonry": "masonry"}
     words["plastic"] = "plastic"
@@ -251,12 +172,3 @@ def _stuffs(examination: Examination) -> str:
         if part.material is not None
     }
     return joined(found) or "parts themselves"
-
-
-def _drilled(examination: Examination) -> list[str]:
-    """Return the names of judged lumber that bolts or lag screws go through or into."""
-    thick = [one.row for one in examination.joints if one.row.fastener.kind in _THICK]
-    parts = {name for row in thick for name in (row.of, row.to)}
-    judged = examination.members.judged
-    names = [one.name for one in judged if isinstance(one.stuff, Lumber) and one.name in parts]
-    return list(dict.fromkeys(names))

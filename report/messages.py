@@ -78,8 +78,8 @@ FAILS = {
 
 UNTIED = {
     "calm": "no gust below {most} asks for it",
-    "always": "{do}: hardly any wind is too little",
-    "clear": "keep clear of it: hardly any wind is too little",
+    "always": "{do}: any wind may be too much",
+    "clear": "keep clear of it: any wind may be too much",
     "act": "{do} when gusts over {act} are forecast",
     "posts": "keep clear of it when gusts over {act} are forecast",
 }
@@ -95,8 +95,8 @@ held."""
 UNTIL = {
     "laid": "indoors, or lying down, when gusts over {act} are forecast",
     "stays": "nobody near it when gusts over {act} are forecast",
-    "always": "indoors or lying down: hardly any wind is too little",
-    "clear": "nobody near it: hardly any wind is too little",
+    "always": "indoors or lying down: any wind may be too much",
+    "clear": "nobody near it: any wind may be too much",
 }
 
 HOW_SET = {
@@ -154,7 +154,14 @@ LOOSE = ("by itself it {does} {when}", "fasten it")
 IN_WIND = "in {wind}"
 WHEN = {"push": "when it is pushed", "climb": "when it is climbed on"}
 UNDER_LOAD = "under '{load}'"
-LOAD = ("does not stand it", "a wider or heavier foot, or anchors made for it")
+LOAD = ("does not stand it", "{ways}")
+LOAD_PULLS = (
+    "a wider foot, or anchors made for it: {up} straight up, {sideways} sideways at each of "
+    "{places} places"
+)
+LOAD_WAYS = "a wider or heavier foot, or anchors made for it"
+MENDS = "To mend, the worst first, with what to type where that is known"
+TAKE_OUT = "# and take out {key}"
 SPACED = "Each {fastener} stands {has} or more {where} and needs {needs}."
 SPACING = ("{has} {where}, where {needs} keeps it from splitting", "{ways}")
 NEAR = {

@@ -11,11 +11,11 @@ from typing import Any
 
 from .. import units
 from ..checks.examination import Examination, examine
+from ..checks.joints.fastener_sets import CLEAT
 from ..checks.joints.joint_check import JointFound
 from ..checks.judging import Check
 from ..checks.members.member_check import Member
 from ..checks.seams.seam_demands import Seams
-from ..checks.seams.seam_fasteners import CLEAT
 from ..checks.timber.books import values_of
 from ..design.model import Design
 from ..loads.combinations import resistance_basis

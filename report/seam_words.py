@@ -3,8 +3,9 @@
 from math import floor
 
 from ..checks.examination import Examination
+from ..checks.joints.fastener_sets import CLEAT
 from ..checks.seams.seam_demands import Seams
-from ..checks.seams.seam_fasteners import CLEAT, Spacing
+from ..checks.seams.seam_fasteners import Spacing
 from ..materials import fasteners
 from .amounts import FOOT, INCH, POUND_FORCE, Amounts
 from .fastener_words import several

@@ -14,6 +14,7 @@ from .facts import facts_of
 from .first_screen import MOST_COLUMNS, first_screen, mood_of, title, word_line
 from .how_often_words import how_often_said
 from .lines import Line, spelled_out, wrapped
+from .mend_lines import mend_lines
 from .not_checked import not_checked
 from .prove import prove
 from .starts import starts
@@ -48,6 +49,7 @@ def shown_of(found: Examination, shown: Shown, columns: int = MOST_COLUMNS) -> l
     amounts = Amounts(found.design.units == "metric")
     sections = (
         (shown.numbers or shown.everything or shown.engineer, _numbers),
+        (bool(found.verdict.mend) and (shown.numbers or shown.everything), _mends),
         (shown.engineer, _engineer),
         (shown.as_read or shown.everything, _as_read),
         (shown.assumed or shown.everything, _assumed),
@@ -82,6 +84,10 @@ def _numbers(found: Examination, amounts: Amounts) -> list[Line]:
     for each in said:
         lines += wrapped(each, rest="  ", width=_WIDE) if each else []
     return lines
+
+
+def _mends(found: Examination, amounts: Amounts) -> list[Line]:
+    return mend_lines(found, _WIDE)
 
 
 def _engineer(found: Examination, amounts: Amounts) -> list[Line]:

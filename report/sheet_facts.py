@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from ..checks.examination import Examination
+from ..checks.sizing.anchor_pull import people_pull
 from ..checks.surroundings import act_by_exposure
 from ..checks.verdict import Verdict, Way
 from ..design.record_table import Record
@@ -17,7 +18,6 @@ from .dates import records_said
 from .facts import Facts, facts_of
 from .gate import not_ready
 from .held_words import anchor_word
-from .people_pull import people_pull
 from .set_out import SetOut, set_out
 from .shortfalls import loads_not_stood, loose_off
 

@@ -9,6 +9,7 @@ from .fastened_seams import sized_seam_object
 from .faults import clean
 from .fingerprint import fingerprint
 from .joint_object import sized_joint_object
+from .mend_lines import mend_objects
 from .sizing_words import why
 from .tied_words import tied_object
 
@@ -35,6 +36,7 @@ def sizing_object(sizing: Sizing) -> Mapping[str, Any]:
             }
             for remedy in sizing.remedies
         ],
+        "mends": mend_objects(sizing.found),
         "joints": [sized_joint_object(sizing.found, joint) for joint in sizing.found.joints],
         "seams": [sized_seam_object(sizing.found, one) for one in sizing.found.fastened_seams],
         "slides_first_width_m": sizing.slides_first,

@@ -5,7 +5,7 @@ import re
 from .. import materials, references
 from ..checks.examination import Examination
 from ..loads.methods import standard_of
-from .assumptions import first_source, plain_source
+from .filled import first_source, plain_source
 
 
 def sources(examination: Examination) -> list[str]:

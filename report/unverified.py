@@ -3,8 +3,8 @@
 from ..checks.examination import Examination
 from ..checks.from_memory import FromMemory, Value, from_memory
 from . import messages
-from .assumptions import first_source, plain_source
 from .fastener_words import plural
+from .filled import first_source, plain_source
 from .remark import capital, joined
 
 _OF_FASTENERS = (Value.FASTENER, Value.PULLING_OUT)

@@ -21,6 +21,8 @@ from .joint_faults import joint_fault
 from .joint_material import Met, met, stuff, stuff_of
 
 BLOCKS = "the blocks"
+CLEAT = "spruce-pine-fir"
+"""The wood of blocks and cleats where none is named: a light, common one (judgement)."""
 
 BLOCK = "2x2"
 """What blocks are sawn of where their thickness is not said (judgement)."""

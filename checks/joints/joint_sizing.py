@@ -10,6 +10,7 @@ from ...loads.combinations import Factors
 from ...materials.fastener import Fastener
 from ...statics.joint_table import JointRow
 from ..build_steps import least
+from .fastener_sets import BLOCKS, CLEAT
 from .joint_check import JointFound, again
 from .joint_places import places_of, touching
 from .larger_fasteners import lag_screws, larger, screws
@@ -34,7 +35,7 @@ class Why(Enum):
 
 @dataclass(frozen=True)
 class JointRemedy:
-    """One way to make a joint hold: ``kind`` is "more", "larger", "screws" or "lag screws".
+    """One way to make a joint hold: "more", "larger", "screws", "lag screws" or "blocks" by kind.
 
     ``found`` is the joint with it, checked as any joint; ``before`` the next smaller step, which
     fails, where there is one.
@@ -72,6 +73,8 @@ def size_joint(
     found = [remedy for remedy in ways if remedy is not None]
     if not found and "panel edge" not in joint.fasteners.holds.reasons:
         found = [remedy for remedy in _others(tried) if remedy is not None]
+    elif not found:
+        found = list(_into_blocks(structure, joint, factors, basis))
     if found:
         return JointSizing(joint, tuple(found), None)
     crowded = None if enough is None else tried.found(joint.row.fastener, enough)
@@ -85,15 +88,20 @@ class _Tried:
     """A joint with other fasteners, each looked at once."""
 
     def __init__(
-        self, structure: Structure, joint: JointFound, factors: Factors, basis: str
+        self,
+        structure: Structure,
+        joint: JointFound,
+        factors: Factors,
+        basis: str,
+        row: JointRow | None = None,
     ) -> None:
         self.joint = joint
-        self.row = joint.row
+        self.row = row or joint.row
         self.metric = structure.design.units == "metric"
         self._structure = structure
         self._factors = factors
         self._basis = basis
-        self._faces = touching(structure, joint.row)
+        self._faces = touching(structure, self.row)
         self._known: dict[tuple[str, int], JointFound | None] = {}
         self._placed: dict[tuple[str, int], list[Place]] = {}
 
@@ -219,6 +227,39 @@ def _others(tried: _Tried) -> Iterator[JointRemedy | None]:
         yield second
     if first is None and second is None:
         yield _another_number(tried, "lag screws", tuple(lag_screws(tried.metric)))
+
+
+def _into_blocks(
+    structure: Structure, joint: JointFound, factors: Factors, basis: str
+) -> Iterator[JointRemedy]:
+    """Yield what holds through blocks inside, to which both parts are fastened across their grain.
+
+    The same fasteners, larger ones or screws in the same number, else in more; of these those for
+    which the blocks may be thinnest.
+    """
+    row = joint.row
+    if row.blocks is not None or row.toe_nailed or row.fastener.kind == "bolt":
+        return
+    bare = replace(
+        row, blocks=CLEAT, points=None, through=None, head_in=None, into=None, washer=None
+    )
+    tried = _Tried(structure, joint, factors, basis, bare)
+    ladder = [row.fastener, *larger(row.fastener, tried.metric)]
+    ladder += screws(tried.metric) if row.fastener.kind in ("nail", "staple") else ()
+    for count in (row.count, *(row.count + k * _step(row) for k in range(1, MOST_OF_OTHERS + 1))):
+        hold = [fastener for fastener in ladder if tried.holds(fastener, count)]
+        ways = [found for each in hold if (found := tried.found(each, count)) is not None]
+        if ways:
+            found = min(ways, key=reach_into_blocks)
+            yield JointRemedy("blocks", found.row.fastener, count, found, None)
+            return
+
+
+def reach_into_blocks(joint: JointFound) -> float:
+    """Return how far in m the fasteners of a joint reach into its blocks; 0 where they do not."""
+    return max(
+        (one.holds.penetration for one in joint.place.sets if one.point_in == BLOCKS), default=0.0
+    )
 
 
 def _another_number(tried: _Tried, kind: str, ladder: Sequence[Fastener]) -> JointRemedy | None:

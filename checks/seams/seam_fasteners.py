@@ -8,13 +8,11 @@ from ...materials.fastener import Fastener
 from ...statics.seam_table import SeamRow
 from ..joints.combined import fastener_use
 from ..joints.driven import Driven
+from ..joints.fastener_sets import CLEAT
 from ..joints.joint_material import Stuff, stuff_of
 from ..timber.books import TimberBook, book_of
 from ..timber.capacity import Capacity
 from ..timber.room import Room
-
-CLEAT = "spruce-pine-fir"
-"""The lumber of the corner cleat where none is named: a light, common one (judgement)."""
 
 FASTENERS = ("6d common nail", "8d common nail", "#8 wood screw 2 in")
 """What a spacing is told for where nothing says what a seam is fastened by."""

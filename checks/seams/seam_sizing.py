@@ -5,12 +5,12 @@ from dataclasses import dataclass, replace
 
 from ...materials.fastener import Fastener
 from ..build_steps import down
-from ..joints.fastener_sets import block_thickness
+from ..joints.fastener_sets import CLEAT, block_thickness
 from ..joints.larger_fasteners import larger, screws
 from ..joints.spacing import EXACT
 from ..timber.books import titled
 from .seam_check import SeamFound, again
-from .seam_fasteners import CLEAT, greatest_spacing, room_along_a_seam
+from .seam_fasteners import greatest_spacing, room_along_a_seam
 
 
 @dataclass(frozen=True)

@@ -7,9 +7,10 @@ from math import isfinite
 from ...design.model import Design, Part, Place
 from ...design.shapes.plans import Regular
 from ...design.shapes.weight import Weight
-from ...design.structure import build_structure
+from ...design.structure import Structure, build_structure
 from ...loads.actions import Actions
 from ...loads.combinations import Factors
+from ..anchoring.anchor_choice import Loaded
 from ..anchoring.ground_parts import GroundParts, ground_parts, single_foot
 from ..bearing import check_bearing
 from ..build_steps import down, least, steps_of, up
@@ -47,20 +48,21 @@ def with_weight(design: Design, ground: GroundParts, mass: float) -> Design:
     return weighed_again(design, replace(design, parts=(*design.parts, ballast)))
 
 
-def least_weight(found: Examination, most: float) -> float | None:
+def least_weight(found: Examination, most: float, under: Loaded | None = None) -> float | None:
     """Return the least weight in kg, in whole build steps, with which a piece alone stands.
 
-    It neither slides, tips nor sinks in then, by the checks themselves; None where no weight up to
-    ``most`` kg does.
+    It neither slides, tips nor sinks in then, by the checks themselves, in the site's wind or
+    ``under`` what it is loaded with; None where no weight up to ``most`` kg does.
     """
-    guess = found.remedies.ballast
+    guess = found.remedies.ballast if under is None else 0.0
+    loaded = under or found.loaded
     if not isfinite(guess) or guess > most:
         return None
     step = steps_of(found.design.units).mass
     ground = ground_parts(found.structure)
 
     def stands(k: int) -> bool:
-        return _passes(found, ground, k * step, _WHOLE)
+        return _passes(loaded, found.structure, ground, k * step, _WHOLE)
 
     steps = least(stands, 1, down(most, step), max(up(guess, step), 1))
     return None if steps is None else steps * step
@@ -73,13 +75,17 @@ def slides_on(found: Examination, width: float) -> bool:
     """
     ground = ground_parts(found.structure)
     more = heavier_by(found.structure, ground, width)
-    return not _passes(found, ground, more, (check_sliding,))
+    return not _passes(found.loaded, found.structure, ground, more, (check_sliding,))
 
 
 def _passes(
-    found: Examination, ground: GroundParts, mass: float, checks: tuple[_Checking, ...]
+    loaded: Loaded,
+    bare: Structure,
+    ground: GroundParts,
+    mass: float,
+    checks: tuple[_Checking, ...],
 ) -> bool:
     """Return whether a piece passes with so much weight: it takes no wind, so the actions stay."""
-    weighted = build_structure(with_weight(found.design, ground, mass)) if mass else found.structure
-    standing = Standing(weighted, found.standing.ground, found.standing.slope)
-    return all(check(standing, found.actions, found.factors).passes for check in checks)
+    weighted = build_structure(with_weight(loaded.design, ground, mass)) if mass else bare
+    standing = Standing(weighted, loaded.standing.ground, loaded.standing.slope)
+    return all(check(standing, loaded.actions, loaded.factors).passes for check in checks)

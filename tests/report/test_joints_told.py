@@ -46,9 +46,8 @@ def test_blocks_are_named_where_an_edge_holds_nothing(run):
     status, out = run(TOWER + joint(), "check")
     assert status == 1
     plain = " ".join(out.split())
-    assert "set blocks or cleats inside" in plain
-    # with the key by which the file says it
-    assert "(blocks = 'spruce-pine-fir')" in plain
+    # through the 1 1/2 in ring and into the blocks: 2 1/2 in leave 1 in, through 3/4 in walls 1 3/4
+    assert "set blocks inside, at least 1 3/4 in thick, each part to them by" in plain
 
 
 def test_how_thick_blocks_have_to_be_stands_beside_what_would_hold(run):

@@ -9,6 +9,7 @@ from designs import design
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from yardfast.checks.assumed_parts import OfParts, assumed_of_strength
 from yardfast.checks.examination import examine
 from yardfast.checks.members.carried_plate import Carried
 from yardfast.checks.members.decks import rim_line
@@ -19,7 +20,6 @@ from yardfast.design.shapes.flat import Frame, Plate
 from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.shapes.weight import Weight
 from yardfast.loads.given import GivenLoad
-from yardfast.report.member_words import member_assumptions
 
 BASE = Part("foot", Plate(Rectangle(2.4, 2.4), 0.05), material="concrete")
 PLY = "softwood plywood"
@@ -412,6 +412,6 @@ def test_it_is_told_where_the_way_of_the_grain_decides():
         assert one.by_grain == ((one.check.utilization <= 1.0) != (turned <= 1.0))
     assert {one.by_grain for one in uses.values()} == {False, True}
     fails = examine(design(BASE, beams, deck, wind=next(w for w, u in uses.items() if u.by_grain)))
-    said = [remark for remark in member_assumptions(fails) if "face grain" in remark]
+    said = [one for one in assumed_of_strength(fails) if one.what is OfParts.FACE_GRAIN_TURNED]
     assert len(said) == 1
-    assert "Turned round, lid would not be judged the same." in said[0]
+    assert said[0].slots["deciding"] == ("lid",)

@@ -1,0 +1,46 @@
+"""What is found as data for a message: what it is, and the slots that fill the message."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from enum import StrEnum
+from typing import Literal, TypeAlias
+
+Quantity = Literal[
+    "length",
+    "mass",
+    "gust",
+    "bare_gust",
+    "density",
+    "bare_density",
+    "pressure",
+    "pressure_per_depth",
+]
+
+
+@dataclass(frozen=True)
+class Amount:
+    """An amount in SI: ``of`` what it is; told ``way`` up, down or to the nearest."""
+
+    value: float
+    of: Quantity
+    way: Literal["near", "up", "down"] = "near"
+
+
+@dataclass(frozen=True)
+class Source:
+    """Where a value comes from, as its row says it; of several the ``first`` alone."""
+
+    text: str
+    first: bool = False
+
+
+Slot: TypeAlias = "str | int | Amount | Source | tuple[str, ...] | tuple[Finding, ...]"
+"""What fills a message: words of the design, amounts, sources, names, or findings within it."""
+
+
+@dataclass(frozen=True)
+class Finding:
+    """One finding: which of a list it is, with its slots by name."""
+
+    what: StrEnum
+    slots: Mapping[str, Slot] = field(default_factory=dict[str, Slot])

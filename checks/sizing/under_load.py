@@ -1,0 +1,70 @@
+"""What would let a piece stand a load that its design names: anchors, or weight low in its foot."""
+
+from dataclasses import dataclass, replace
+from functools import reduce
+
+from ...loads.actions import joined
+from ..anchoring.anchor_choice import (
+    PLAINEST,
+    AnchorChoice,
+    Loaded,
+    choose_anchors,
+    places_for,
+    set_as,
+    suited,
+    with_anchors,
+)
+from ..anchoring.anchored import anchor_pulls
+from ..borne import as_actions
+from ..examination import Examination
+from ..given_loads import both_at_once
+from ..verdict import most
+from .as_built import without_its_own
+from .laid_weight import least_weight
+
+
+@dataclass(frozen=True, eq=False)
+class UnderLoad:
+    """What lets a piece stand a named load, by itself and in the site's wind at once, each alone.
+
+    ``anchors`` as they were chosen and checked, ``weight`` in kg low in its foot; None where none.
+    ``pulls`` in N, straight up and sideways, are what any anchor at each of ``places`` is asked.
+    """
+
+    anchors: AnchorChoice | None
+    weight: float | None
+    places: int = 0
+    pulls: tuple[float, float] = (0.0, 0.0)
+
+
+def stands_with(found: Examination, name: str) -> UnderLoad:
+    """Return what lets a piece stand the load of that name; nothing of one on posts."""
+    if found.posts is not None:
+        return UnderLoad(None, None)
+    loaded = _loaded(found, name)
+    weight = least_weight(found, most("weight laid low"), loaded)
+    return UnderLoad(choose_anchors(loaded), weight, *_asked(loaded))
+
+
+def _asked(loaded: Loaded) -> tuple[int, tuple[float, float]]:
+    """Return at how many places anchors are asked how much in N, straight up and sideways."""
+    fit = suited(loaded.ground, loaded.metric, PLAINEST)
+    if not fit:
+        return 0, (0.0, 0.0)
+    row = set_as(places_for(loaded, "anchors")[0][1], fit[0])
+    held = loaded.held_with(with_anchors(loaded.design, row))
+    return len(held.points), anchor_pulls(held, loaded.standing, loaded.actions, loaded.factors)
+
+
+def _loaded(found: Examination, name: str) -> Loaded:
+    """Return a piece with nothing that holds it, under a load alone and in wind, factored."""
+    used = found.factors
+    load = next(as_actions(one.load) for one in found.loads if one.load.name == name)
+    each = ((0.0, used.live), *used.companions)
+    cases = [both_at_once(found.actions, by_wind, load, live) for by_wind, live in each]
+    return replace(
+        found.loaded,
+        design=without_its_own(found.design),
+        actions=reduce(joined, cases),
+        factors=replace(used, wind=1.0),
+    )

@@ -1,0 +1,127 @@
+"""What is told to mend: how much, the worst first, and lines that mend it once they are typed."""
+
+import re
+from pathlib import Path
+
+import pytest
+from joint_designs import POST, TOWER, joint
+
+from yardfast.checks.examination import examine
+from yardfast.checks.inputs import read_text
+from yardfast.checks.judging import Kind
+from yardfast.cli import main
+from yardfast.report.facts import facts_of
+from yardfast.report.mend_lines import mend_lines, mend_objects, typed
+from yardfast.report.mends import mends
+
+BLOCK = """
+[design]
+name = 'bench'
+units = 'metric'
+[site]
+method = 'gust'
+wind = '5 m/s'
+ground = 'paving'
+[[part]]
+name = 'block'
+shape = 'box'
+length = '1 m'
+width = '0.4 m'
+height = '0.5 m'
+mass = '60 kg'
+[[load]]
+name = 'leaning'
+force = '250 N'
+at = ['0 m', '0 m', '0.5 m']
+direction = 'back'
+"""
+WEIGHT = """
+[[part]]
+name = 'bags'
+shape = 'weight'
+mass = '{mass} kg'
+on = 'block'
+at = ['0 m', '0 m', '-0.4 m']
+"""
+
+
+def found_of(text):
+    return examine(read_text(text, "piece.toml"))
+
+
+def in_file(text, lines):
+    """Return a file with lines typed in place of those keys of the table that they name."""
+    heads = [n for n, line in enumerate(lines) if line.startswith("[[")]
+    for start, end in zip(heads, [*heads[1:], len(lines)], strict=True):
+        heading, name, *entries = lines[start:end]
+        tables = text.split("[[")
+        (at,) = [
+            k
+            for k, table in enumerate(tables)
+            if table.startswith(heading[2:]) and re.search(rf"^{re.escape(name)}$", table, re.M)
+        ]
+        for entry in entries:
+            key = entry.split(" = ")[0].replace("# and take out", "").strip()
+            tables[at] = re.sub(rf"^{key}\s*=.*\n", "", tables[at], flags=re.M)
+            if not entry.startswith("#"):
+                tables[at] += f"\n{entry}\n"
+        text = "[[".join(tables)
+    return text
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        POST + joint("block", "plank", "8d common nail", 2),
+        TOWER + joint(),
+        TOWER + joint(fastener="6d common nail", count=2),
+    ],
+)
+def test_lines_to_type_make_the_joint_hold(text):
+    found = found_of(text)
+    (joint_,) = (check for check in found.verdict.mend if check.kind is Kind.JOINT)
+    every = mends(found, None, facts_of(found))
+    lines = [line for mend in every for one in mend.lines for line in typed(one)]
+    assert lines
+    again = found_of(in_file(text, [re.sub(r" +=", " =", line) for line in lines]))
+    assert next(check for check in again.checks if check.name == joint_.name).passes
+
+
+def test_lines_stand_behind_numbers_in_mend_and_in_the_json(tmp_path, capsys, monkeypatch):
+    monkeypatch.chdir(tmp_path)
+    file = Path("piece.toml")
+    file.write_text(TOWER + joint(), encoding="utf-8")
+    said = [line.text for line in mend_lines(found_of(TOWER + joint()), 79)]
+    assert any("blocks" in line and "'spruce-pine-fir'" in line for line in said)
+    for command in (["check", str(file), "--numbers"], ["mend", str(file)]):
+        main(command)
+        out = capsys.readouterr().out.splitlines()
+        assert set(said) <= set(out)
+        assert all(len(line) <= 79 for line in out)
+    assert file.read_text(encoding="utf-8") == TOWER + joint()
+    one = next(each for each in mend_objects(found_of(TOWER + joint())) if each["lines"])
+    assert one["of"] == ["joint: tower to foot"]
+    assert one["lines"][0]["keys"]["blocks"] == "'spruce-pine-fir'"
+
+
+def test_a_load_that_is_not_stood_comes_with_how_much_lets_it_stand():
+    """Dry concrete on paving: 250 N against friction alone; a step less weight does not do."""
+    found = found_of(BLOCK)
+    (mend,) = mends(found, None, facts_of(found))
+    mass = float(re.search(r"(\d+) kg low in the foot", mend.whole)[1])
+    passes = [
+        next(check for check in found_of(BLOCK + WEIGHT.format(mass=kg)).checks if check.load)
+        for kg in (mass, mass - 2.0)
+    ]
+    assert [check.passes for check in passes] == [True, False]
+
+
+def test_a_frame_that_racks_is_mended_first():
+    """Whatever else is asked more of what it holds: nothing of a mechanism can be judged."""
+    from yardfast.checks.inputs import read
+
+    verdict = examine(read("examples/footbridge.toml")).verdict
+    assert verdict.mend[0].kind is Kind.RACKING
+    ranks = [check.rank for check in verdict.mend[1:]]
+    assert ranks == sorted(ranks, reverse=True)
+    assert any(rank > verdict.mend[0].rank for rank in ranks) or verdict.mend[0].rank > 1.0
