@@ -2,10 +2,11 @@
 
 A stand-in for the loader notes each row of which a value is taken while every example is checked by
 its own books and by EN 1991-1-4 with EN 1995-1-1, and cut; the plainest sized, drawn and labelled;
-everything is listed and verified, and the public calls are made: in a process for each core. To
-look for a row by its first column is not to read it; a table that code looks through by other
-columns counts as read whole. What only other designs ask for (a named rope, a bag of sand)
-counts as unread.
+everything is listed and verified, the public calls are made, and what a file may name is asked for
+by its name: each anchor in each ground, each line and its ends, each fastener in each wood, lumber,
+sheets, metals, plastics, hills and roofs of every kind; in a process for each core. To look for a
+row by its first column is not to read it; a table that code looks through by other columns counts
+as read whole. What is unread then only other shapes and sizes ask for.
 
     python benchmarks/rows.py             the counts: some three minutes on two cores
     python benchmarks/rows.py --unread    tables of which rows are unread
@@ -19,7 +20,7 @@ import os
 import sys
 import tempfile
 from collections import Counter
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from concurrent.futures import ProcessPoolExecutor
 from dataclasses import replace
 from pathlib import Path
@@ -27,10 +28,32 @@ from typing import Any
 
 import yardfast as yf
 from yardfast import references
+from yardfast.checks.anchoring.guys import allowable
+from yardfast.checks.anchoring.holding import holding
+from yardfast.checks.joints.driven import Driven
+from yardfast.checks.joints.joint_material import stuff_of
+from yardfast.checks.timber.books import BOOKS
 from yardfast.cli import main
+from yardfast.loads.asce7.hill import LANDFORMS, greatest_topographic_factor
 from yardfast.loads.other_books import in_every_book
 from yardfast.loads.site import Site
+from yardfast.materials import (
+    anchors,
+    ballast,
+    bought,
+    fasteners,
+    grounds,
+    guy_lines,
+    lumber,
+    material,
+    metal,
+    plastic,
+    sheets,
+    stock,
+)
 from yardfast.references.table import Row, Table
+from yardfast.report.dig_line import dig_line
+from yardfast.units import INCH
 
 EXAMPLES = sorted((Path(__file__).parents[1] / "examples").glob("*.toml"))
 _SIZED = 5
@@ -89,7 +112,8 @@ def jobs() -> list[Job]:
         found += [("size", str(file)), ("draw", str(file)), ("label", str(file))]
     for kind in ("materials", "grounds", "fasteners"):
         found += [(kind,), (kind, "--format", "json")]
-    found += [("fasteners", "--wood", "southern pine"), ("verify",), ("calls",)]
+    found += [("fasteners", "--wood", "southern pine"), ("verify",), ("calls",), ("named",)]
+    found.append(("odds", str(plainest[0])))
     return sorted(found, key=lambda job: "arbor" not in job[-1] and "bridge" not in job[-1])
 
 
@@ -118,6 +142,8 @@ def done(job: Job) -> set[tuple[str, int]]:
     ):
         if job == ("calls",):
             calls()
+        elif job == ("named",):
+            named()
         elif job[0] == "european":
             by_europe(job[1])
         else:
@@ -144,6 +170,58 @@ def calls() -> None:
         yf.velocity_pressure("105 mph", method="ASCE 7-16", exposure=exposure, **place_16)
     for kind in ("nail", "ring-shank nail", "stainless nail", "wood screw", "lag screw"):
         yf.withdrawal(kind, "0.25 in", 0.42)
+
+
+def named() -> None:
+    """Ask for all that a file may name, by its name, whatever is not known of some of it."""
+    for ground in grounds.names():
+        for anchor in anchors.names():
+            for known in ({}, {"torque": 500.0}, {"listed": True}, {"depth": 0.6}):
+                one = anchors.find(anchor), grounds.find(ground)
+                _ask(lambda a=one, k=known: holding(*a, **k))
+    for head in anchors.heads():
+        anchors.head(head)
+    for bag in ballast.names():
+        ballast.find(bag)
+    for line in guy_lines.names():
+        for end in guy_lines.ends(guy_lines.find(line).of):
+            _ask(lambda a=line, b=end: allowable(guy_lines.find(a), guy_lines.end(b)))
+    for stuff in material.names():
+        for least, wide in ((1.5, 3.5), (1.5, 5.5), (3.5, 3.5), (5.5, 5.5)):
+            for grade in (None, "No. 2"):
+                _ask(
+                    lambda s=stuff, a=least, b=wide, g=grade: lumber.find(s, a * INCH, b * INCH, g)
+                )
+        _ask(lambda s=stuff: lumber.find_boards(s, 0.75 * INCH))
+        for thick in sorted(set(stock.sheet_thicknesses().values())):
+            _ask(lambda s=stuff, t=thick: sheets.find(s, t))
+        for each in (metal.find, plastic.find, bought.sold_as, stuff_of):
+            _ask(lambda f=each, s=stuff: f(s))
+        for fastener in fasteners.names():
+            for into in ("side grain", "end grain"):
+                wood = stuff_of(stuff)
+                driven = Driven(wood, wood, 0.75 * INCH, 3.0 * INCH, into)
+                for book in BOOKS:
+                    basis = "strength" if book.name == "NDS" else "EN 1995, strength"
+                    _ask(
+                        lambda b=book, f=fastener, d=driven, w=basis: b.capacity(
+                            fasteners.find(f), d, w
+                        )
+                    )
+    for landform in LANDFORMS:
+        for exposure in "BCD":
+            _ask(lambda a=landform, b=exposure: greatest_topographic_factor(a, b))
+    for row in watch("dig_lines").rows:
+        dig_line(row["country"])
+    for system in ("imperial", "metric"):
+        bought.sheet_sizes(system)
+        bought.lumber_lengths(system)
+        bought.saw_kerf(system)
+
+
+def _ask(what: Callable[[], object]) -> None:
+    with contextlib.suppress(KeyError, ValueError, AttributeError, TypeError):
+        what()
 
 
 def rows() -> Iterator[tuple[tuple[str, int], Mapping[str, str]]]:

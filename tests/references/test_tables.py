@@ -61,8 +61,8 @@ def test_numbers_are_as_printed_and_si_by_the_ending_of_the_header() -> None:
 
 def test_si_by_the_unit_column() -> None:
     densities = references.table("wood/materials_density")
-    row = [each["material"] for each in densities.rows].index("Water, fresh")
-    assert densities.si("low")[row] == pytest.approx(999.6, abs=0.05)  # 62.4 lb/ft3
+    row = [each["material"] for each in densities.rows].index("Steel")
+    assert densities.si("low")[row] == pytest.approx(7881.1, abs=0.05)  # 492 x 16.01846 lb/ft3
 
 
 def test_panel_labels_in_inches_and_millimetres_agree() -> None:
@@ -164,9 +164,11 @@ def test_sheets_measure_what_their_category_says() -> None:
 
 def test_green_gravities_agree_between_tables() -> None:
     species = references.table("wood/species_properties")
-    for row in printed.table("species_density_derived").rows:
-        same = species.one("species", row["species"])
-        assert float(same["G_green_basis"]) == float(row["G_green_basis"])
+    held = {row["species"]: float(row["G_green_basis"]) for row in species.rows}
+    rows = [row for row in printed.table("species_density_derived").rows if row["species"] in held]
+    assert len(rows) >= 20
+    for row in rows:
+        assert held[row["species"]] == float(row["G_green_basis"])
 
 
 @pytest.mark.parametrize(

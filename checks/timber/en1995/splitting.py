@@ -13,7 +13,7 @@ def characteristic(thick: float, deep: float, reach: float) -> float:
     Source: EN 1995-1-1:2004 8.1.4, Eq. 8.4 and 8.5.
 
     >>> round(characteristic(0.045, 0.195, 0.120))
-    11127
+    11128
     """
     b, h, he = thick / MM, deep / MM, reach / MM
     if he >= h * (1.0 - 1.0e-9):
