@@ -49,7 +49,7 @@ SHAPE_WORDS: Mapping[str, str] = {
     "finial": "'solid', 'cone' or 'ball'?",
     "sphere": "'ball'?",
     "globe": "'ball'?",
-    "ring": "'frame'?",
+    "ring": "'frame' (of mitred lumber) or 'hoop' (bent, of one section all round)?",
     "wheel": "'rotor'?",
     "windmill": "'rotor' for its wheel, 'shell' for its body?",
     "propeller": "'rotor'?",

@@ -23,9 +23,14 @@ from .shapes.plans import Rectangle
 from .shapes.shape import Shape
 from .typed_text import shown
 
+_SHAPE_WORDS: Mapping[str, str] = {
+    **SHAPE_WORDS,
+    **{word: f"'{name}'?" for name, spec in SHAPES.items() for word in spec.called},
+}
+
 PART_KEYS = (
     Key("name", "text", required=True, hint="name = 'tower'"),
-    Key("shape", "choice", required=True, choices=tuple(SHAPES), words=SHAPE_WORDS),
+    Key("shape", "choice", required=True, choices=tuple(SHAPES), words=_SHAPE_WORDS),
     Key("material", "choice", choices=materials.names, words=MATERIAL_WORDS),
     Key("density", "density"),
     Key("mass", "mass"),

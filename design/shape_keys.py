@@ -1,12 +1,14 @@
-"""The keys that each shape takes, and answers to keys that belong to another."""
+"""The keys that each shape takes, answers to those of another, and the closed list of shapes."""
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
+from typing import cast
 
 from .bounds import BLADES, SHELL_TOP, SIDES, SIZE_OR_ZERO
 from .cutout_build import build_cutout
 from .member_build import build_member
 from .roof_builds import build_cone, build_dome, build_gable, build_vault
+from .round_builds import build_hoop, build_turned
 from .row import Row
 from .schema import Key
 from .shape_builds import (
@@ -20,8 +22,19 @@ from .shape_builds import (
     build_solid,
     build_weight,
 )
-from .shapes.boxes import FACES
+from .shapes.ball import Ball
+from .shapes.bodies import Cone, Shell, Solid
+from .shapes.boxes import FACES, Box
+from .shapes.cutout import Cutout
+from .shapes.flat import Frame, Panel, Plate
+from .shapes.gables import Gable
+from .shapes.hoop import Hoop
+from .shapes.member import Member
+from .shapes.roofs import Dome, Vault
+from .shapes.rotor import Rotor
 from .shapes.shape import Shape
+from .shapes.turned import Turned
+from .shapes.weight import Weight
 from .sizes import end_keys
 from .stock import LUMBER, STOCK
 
@@ -30,13 +43,14 @@ from .stock import LUMBER, STOCK
 class ShapeSpec:
     """A shape's keys and its reading; ``words`` answer keys that belong to other shapes.
 
-    ``later`` names keys that are not understood yet.
+    ``later`` names keys that are not understood yet, ``called`` what people call it otherwise.
     """
 
     keys: tuple[Key, ...]
     build: Callable[[Row], Shape | None]
     words: Mapping[str, str] = field(default_factory=dict[str, str])
     later: frozenset[str] = frozenset()
+    called: tuple[str, ...] = ()
 
 
 def _lengths(*names: str) -> tuple[Key, ...]:
@@ -249,5 +263,62 @@ SHAPES: Mapping[str, ShapeSpec] = {
             "sides": "a vault has none: leave it out",
         },
     ),
+    "turned": ShapeSpec(
+        (Key("profile", "outline"), _SURFACE),
+        build_turned,
+        {
+            "points": "'profile', its radius and its height at each",
+            "radii": "'profile', a list of two lengths each: radius and height",
+            "heights": "'profile', a list of two lengths each: radius and height",
+            "height": "the last point of 'profile' states it",
+            "sides": "it is round: leave it out; with flat sides take 'solid'",
+            "wall": "it is solid; a hollow one is a 'shell' with sides = 0",
+            "lumber": "the greatest radius of 'profile' says from what it is turned",
+        },
+        called=("baluster", "spindle", "bollard", "lathe", "vase", "urn", "turning"),
+    ),
+    "hoop": ShapeSpec(
+        (
+            _SIDES,
+            *_lengths("across"),
+            *end_keys("bar"),
+            *_lengths("width", "height", "wall"),
+            _SURFACE,
+        ),
+        build_hoop,
+        {
+            "thickness": "'bar', or 'width' (outward) and 'height' of a flat one",
+            "radius": "'across' is its outside diameter",
+            "lumber": "'width' and 'height' of a bent strip; of mitred lumber it is a 'frame'",
+            "section": "'bar' of a round one, 'width' and 'height' of a flat one",
+        },
+        called=("torus", "donut", "wreath", "rim", "moon gate", "life ring", "circle"),
+    ),
     "weight": ShapeSpec((), build_weight, {"weight": "'mass'"}),
 }
+
+AnyShape = (
+    Shell
+    | Solid
+    | Cone
+    | Box
+    | Gable
+    | Dome
+    | Vault
+    | Plate
+    | Panel
+    | Frame
+    | Member
+    | Cutout
+    | Ball
+    | Rotor
+    | Turned
+    | Hoop
+    | Weight
+)
+"""Every shape that there is: a match over them is told by the type checker what it leaves out."""
+
+
+def listed(shape: Shape) -> AnyShape:
+    """Return a shape as one of the closed list, for a match that has to know each."""
+    return cast(AnyShape, shape)

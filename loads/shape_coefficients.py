@@ -6,7 +6,8 @@ from typing import cast
 
 import numpy as np
 
-from ..design.outlines import downwind_axes
+from ..design import plane
+from ..design.outlines import downwind_axes, outlines
 from ..design.placing import Body
 from ..design.shapes.forms import Bars, Globe, Leaf, Mote, Prism, Ridge, Slab, Wheel
 from ..design.shapes.plans import Plan, Rectangle, Regular
@@ -117,9 +118,15 @@ def stands_plumb(body: Body, bars: Bars) -> bool:
 def in_each_bar(body: Body, bars: Bars, found: Coefficient, azimuths: Array) -> Coefficient:
     """Return the coefficient on the outline of pieces of which none shelters another.
 
-    Each takes the force of its own outline: what they show singly over what they show together.
+    Each takes the force of its own outline: what they show singly over what they show together
+    (judgement: what stands behind is shielded in truth, by how much depends on the gap).
     """
-    return found
+    if len(bars.axes) == 1:
+        return found
+    singly = bars.shown(body.own_wind(downwind_axes(azimuths)))
+    together = plane.area(outlines([body], azimuths)[0])
+    more = np.maximum(singly / np.maximum(together, 1e-12), 1.0)
+    return replace(found, below=found.below * more, above=found.above * more)
 
 
 def _section(plan: Plan, plumb: bool, h: float, bearing: Array, surface: str) -> Coefficient:

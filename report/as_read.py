@@ -6,16 +6,19 @@ from math import cos, pi, tan
 
 from ..checks.examination import Examination
 from ..design.model import Part
+from ..design.shape_keys import listed
 from ..design.shapes.ball import Ball
 from ..design.shapes.bodies import Cone, Shell, Solid
 from ..design.shapes.boxes import Box
 from ..design.shapes.cutout import Cutout
 from ..design.shapes.flat import Frame, Panel, Plate
 from ..design.shapes.gables import Gable
+from ..design.shapes.hoop import Hoop
 from ..design.shapes.member import Member
 from ..design.shapes.plans import Plan, Regular
 from ..design.shapes.roofs import Dome, Vault
 from ..design.shapes.rotor import Rotor
+from ..design.shapes.turned import Turned
 from ..design.shapes.weight import Weight
 from .amounts import Amounts
 from .lines import Line, wrapped
@@ -79,9 +82,14 @@ def _part(part: Part, copies: int, size: _Spoken) -> str:
     return f"{many}{part.name} {_shape(part, size)}".rstrip() + deep
 
 
+def said_of(part: Part, amounts: Amounts) -> str:
+    """Return the sizes of a part's shape in words."""
+    return _shape(part, _Spoken(amounts))
+
+
 def _shape(part: Part, size: _Spoken) -> str:
     length = size.length
-    match part.shape:
+    match listed(part.shape):
         case Shell(sides, bottom, top, height, wall):
             return f"{_ends(sides, bottom, top, size)}, {length(height)} high, wall {length(wall)}"
         case Solid(sides, bottom, top, height):
@@ -114,10 +122,14 @@ def _shape(part: Part, size: _Spoken) -> str:
         case Rotor() as wheel:
             turning = "spinning" if wheel.spins else "locked"
             return f"{wheel.blades} blades of {length(wheel.span)}, {turning}"
-        case Weight() if part.mass is not None:
-            return size.amounts.own_mass(part.mass)
-        case _:
-            return ""
+        case Turned() as turned:
+            return f"turned, {length(turned.widest)} across at most, {length(turned.height)} high"
+        case Hoop() as hoop:
+            bar = _plan(hoop.section, size)
+            tube = f", wall {length(hoop.wall)}" if hoop.wall is not None else ""
+            return f"hoop {length(hoop.across)} across, bar {bar}{tube}"
+        case Weight():
+            return "" if part.mass is None else size.amounts.own_mass(part.mass)
 
 
 def _ends(sides: int, bottom: float, top: float, size: _Spoken) -> str:

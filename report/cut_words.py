@@ -13,6 +13,7 @@ from ..design.shapes.flat import Frame
 from ..design.shapes.gables import Gable
 from ..design.shapes.roofs import Dome, Vault
 from .amounts import Amounts
+from .as_read import said_of
 from .faults import clean
 from .remark import counted
 
@@ -255,6 +256,8 @@ def _block(block: Block, amounts: Amounts) -> str:
 
 def _plain(cut: OtherCut, amounts: Amounts) -> str:
     size = amounts.cut
+    if not cut.part.shape.is_sawn:
+        return f"{said_of(cut.part, amounts)}: not sawn"
     match cut.part.shape:
         case Shell(sides, bottom, top, height, wall) if sides == 0:
             ends = size(bottom) if bottom == top else f"{size(bottom)} below, {size(top)} above"

@@ -6,9 +6,10 @@ asks for the form. The list is closed, so that a match names what it leaves out.
 
 from dataclasses import dataclass
 
+import numpy as np
 from shapely.geometry.base import BaseGeometry
 
-from .plans import Plan
+from .plans import Plan, Rectangle, Regular
 from .shape import Array
 
 TYPE_CHECKING = False
@@ -61,14 +62,26 @@ class Ridge:
 
 @dataclass(frozen=True, eq=False)
 class Bars:
-    """Straight pieces of one section ``plan``, along unit vectors ``axes`` (n, 3), with lengths.
+    """Straight pieces of one section ``plan`` along unit vectors ``axes`` (n, 3).
 
-    ``lengths`` (n,) in m, of their middle lines. A rectangle's length lies level.
+    A rectangle's length lies along ``across`` (n, 3), square to the axes; ``lengths`` (n,) in m are
+    those of their middle lines. Of several none shelters another.
     """
 
     plan: Plan
     axes: Array
+    across: Array
     lengths: Array
+
+    def shown(self, wind: Array) -> Array:
+        """Return the area (D,) in m2 that winds along (D, 3) see of all of them, each by itself."""
+        third = np.cross(self.axes, self.across)
+        match self.plan:
+            case Rectangle(length, width):
+                wide = length * np.abs(wind @ third.T) + width * np.abs(wind @ self.across.T)
+            case Regular(_, across):
+                wide = across * np.hypot(wind @ third.T, wind @ self.across.T)
+        return np.asarray(wide @ self.lengths, dtype=np.float64)
 
 
 @dataclass(frozen=True)

@@ -146,7 +146,8 @@ class Member(Shape):
 
     def as_form(self) -> Form:
         """Return one straight piece."""
-        return Bars(self._section, self.axes[0][None], np.array([self.length]))
+        along, level, _ = self.axes
+        return Bars(self._section, along[None], level[None], np.array([self.length]))
 
     @property
     def named_plan(self) -> Plan:

@@ -95,6 +95,8 @@ class Shape(ABC):
     """Whether it is a true body on which wind is turned away, not a board, a stick or a ring."""
     has_edges: bool = True
     """Whether its edges are drawn: not of what is drawn by its outline alone."""
+    is_sawn: bool = True
+    """Whether it can be sawn; else it is turned, bent, cast or bought."""
     flat_topped: bool = False
     """Whether its top is level and bears what stands on it."""
     lets_through: bool = False

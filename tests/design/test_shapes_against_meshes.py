@@ -15,10 +15,12 @@ from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.cutout import Cutout
 from yardfast.design.shapes.flat import Frame, Panel, Plate
 from yardfast.design.shapes.gables import Gable
+from yardfast.design.shapes.hoop import Hoop
 from yardfast.design.shapes.member import Member
 from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.shapes.roofs import Dome, Vault
 from yardfast.design.shapes.rotor import Rotor
+from yardfast.design.shapes.turned import Turned
 
 SHAPES = {
     "octagonal tower": Shell(8, 0.4, 0.23, 1.2, 0.019),
@@ -69,6 +71,13 @@ SHAPES = {
     "half ball": Dome(0.6, 0.3),
     "vault": Vault(0.6, 0.3, 0.25, 0.01),
     "half round": Vault(0.6, 0.3, 0.15),
+    "baluster": Turned(((0.05, 0), (0.05, 0.04), (0.03, 0.04), (0.02, 0.3), (0.06, 0.4), (0, 0.5))),
+    "top on its point": Turned(((0.0, 0.0), (0.1, 0.15), (0.04, 0.15), (0.04, 0.2))),
+    "hoop": Hoop(0.3, Regular(0, 0.03)),
+    "hoop of pipe": Hoop(0.3, Regular(0, 0.05), 0.004),
+    "hoop of a flat strip": Hoop(0.3, Rectangle(0.006, 0.05)),
+    "hoop with six sides": Hoop(0.3, Regular(6, 0.04)),
+    "hoop with three sides": Hoop(0.3, Regular(3, 0.04)),
     "sawn bird": Cutout(
         ((0, 0), (0.3, 0), (0.25, 0.3), (0.5, 0.6), (0.2, 0.5), (0.1, 0.9), (0.02, 0.5)),
         0.018,
@@ -84,6 +93,7 @@ LEANS = {
     "leaning bird": SHAPES["sawn bird"],
     "leaning pole": SHAPES["leaning pole"],
     "leaning ball": Ball(0.3),
+    "leaning baluster": SHAPES["baluster"],
 }
 
 

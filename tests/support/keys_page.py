@@ -233,6 +233,8 @@ SHAPE_SAYS = {
     "solidity": "the share that is wood, of a lattice or slats",
     "climbers": "whether vines grow over it: then it is taken as closed",
     "blades": "how many",
+    "profile": "from the foot up, each two lengths: the radius, and the height at which it is so",
+    "bar": "width of a hoop's bar, flat to flat, or its diameter where it is round",
     "span": "length of one blade from the middle of the hub",
     "root": "a blade's width at the hub",
     "tip": "a blade's width at its end",

@@ -14,10 +14,12 @@ from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.cutout import Cutout
 from yardfast.design.shapes.flat import Frame, Panel, Plate
 from yardfast.design.shapes.gables import Gable
+from yardfast.design.shapes.hoop import Hoop
 from yardfast.design.shapes.member import Member
 from yardfast.design.shapes.plans import Rectangle
 from yardfast.design.shapes.roofs import Dome, Vault
 from yardfast.design.shapes.rotor import Rotor
+from yardfast.design.shapes.turned import Turned
 
 ROUND = 160
 FINE = 768
@@ -87,8 +89,32 @@ def mesh_of(shape) -> Manifold:
             if wall is None:
                 return outside
             return outside - _arch(2 * length, width - 2 * wall, height - wall)
+        case Turned(profile):
+            points = [(0.0, profile[0][1]), *profile, (0.0, profile[-1][1])]
+            half = CrossSection([np.array(list(dict.fromkeys(points)))], FillRule.NonZero)
+            return half.revolve(ROUND).scale((_fit(ROUND), _fit(ROUND), 1.0))
+        case Hoop(radius, section, wall):
+            whole = _swept(section, radius)
+            low = whole.bounding_box()[2]
+            bore = None if wall is None else _swept(section.shrunk(wall), radius)
+            return (whole if bore is None else whole - bore).translate((0, 0, -low))
         case _:
             raise TypeError(shape)
+
+
+def _swept(section, radius: float) -> Manifold:
+    """A section all round a circle, both drawn as wide as what has their area."""
+    ring, bar = 96, 64
+    round_ = getattr(section, "sides", None) == 0
+    across = section.across * _fit(bar) if round_ else 0.0
+    figure = CrossSection.circle(across / 2, bar) if round_ else _plan(section)
+    whole = figure.translate((radius, 0.0)).revolve(ring)
+    return whole.scale((_fit(ring), _fit(ring), 1.0))
+
+
+def _fit(corners: int) -> float:
+    """The reach of a regular figure's corners over the radius of the circle of its area."""
+    return (2.0 * pi / corners / sin(2.0 * pi / corners)) ** 0.5
 
 
 def placed(body: Body, build=mesh_of) -> Manifold:
@@ -109,6 +135,8 @@ def volume_and_centre(mesh: Manifold) -> tuple[float, np.ndarray]:
 def filled(shape) -> Manifold:
     """The outer shape without its hollow."""
     match shape:
+        case Hoop():
+            return mesh_of(replace(shape, wall=None))
         case Gable():
             return mesh_of(replace(shape, thickness=None))
         case Box():
