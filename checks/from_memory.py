@@ -17,7 +17,7 @@ from .joints.driven import Driven
 from .timber.books import values_of
 from .timber.capacity import Capacity
 
-MEMORY = "memory"
+_MEMORY = "memory"
 
 
 class Value(StrEnum):
@@ -92,7 +92,7 @@ def _densities(found: Examination) -> Iterator[FromMemory]:
         if part.material is None or part.mass is not None:
             continue
         of = materials.find(part.material)
-        if of.confidence == MEMORY:
+        if of.confidence == _MEMORY:
             yield FromMemory(Value.DENSITY, (of.name,), (of.source,))
 
 
@@ -105,7 +105,7 @@ def _stock(found: Examination) -> Iterator[FromMemory]:
             ("wood/stock_sheets", "stock", sheet),
         ):
             for row in references.table(name).rows:
-                if row[column].casefold() == word and row["confidence"] == MEMORY:
+                if row[column].casefold() == word and row["confidence"] == _MEMORY:
                     yield FromMemory(Value.SIZE, (row[column],), (row["source"],))
 
 
@@ -113,11 +113,11 @@ def _ground(found: Examination) -> Iterator[FromMemory]:
     ground = found.standing.ground
     for name in ("allowable pressure", "yield pressure"):
         rating = ground.ratings.get(name)
-        if rating is not None and rating.confidence == MEMORY:
+        if rating is not None and rating.confidence == _MEMORY:
             yield FromMemory(Value.RATING, (name, ground.name), (rating.source,))
     for kind in dict.fromkeys(patch.contact for patch in found.structure.patches):
         row = ground.friction[kind]
-        if row.confidence == MEMORY:
+        if row.confidence == _MEMORY:
             yield FromMemory(Value.FRICTION, (kind, ground.name), (row.source,))
 
 
@@ -147,7 +147,7 @@ def _coefficients(found: Examination) -> Iterator[FromMemory]:
                 for row in rows
                 if begins is not None
                 and row["cross_section"].startswith(begins)
-                and row["confidence"] == MEMORY
+                and row["confidence"] == _MEMORY
             ),
             None,
         )
@@ -211,7 +211,7 @@ def _factors(found: Examination) -> Iterator[FromMemory]:
     site = found.site
     yield from _rows("combinations", "basis", site.basis, Value.LOAD_FACTORS, site.basis)
     for push in references.table("ground/pushes").where("people", site.people or ""):
-        if push["confidence"] == MEMORY:
+        if push["confidence"] == _MEMORY:
             yield FromMemory(Value.PUSH, (push["people"],), (push["source"],))
 
 
@@ -219,7 +219,7 @@ def _strengths(found: Examination) -> Iterator[FromMemory]:
     names: dict[str, list[str]] = {}
     for one in found.members.judged:
         known = values_of(one.stuff, resistance_basis(found.site))
-        if known.confidence == MEMORY:
+        if known.confidence == _MEMORY:
             names.setdefault(known.unread, []).append(one.name)
     for source, of in names.items():
         yield FromMemory(Value.STRENGTH, tuple(of), (source,))
@@ -251,7 +251,7 @@ def _joints(found: Examination) -> Iterator[FromMemory]:
 def _fastener(
     fastener: Fastener, holds: Capacity, driven: Driven, tension: float, shear: float
 ) -> Iterator[FromMemory]:
-    if fastener.confidence == MEMORY:
+    if fastener.confidence == _MEMORY:
         yield FromMemory(Value.FASTENER, (fastener.name,), (fastener.source,))
     if fastener.kind == "staple":
         rule = references.table("wood/staple_rules").one("rule", "legs as nails")
@@ -276,12 +276,12 @@ def _fastener(
 
 def _rows(table: str, column: str, key: str, value: Value, *of: str) -> Iterator[FromMemory]:
     for row in references.table(table).where(column, key):
-        if row["confidence"] == MEMORY:
+        if row["confidence"] == _MEMORY:
             yield FromMemory(value, of, (row["source"],))
             return
 
 
 def _of_table(name: str, value: Value) -> Iterator[FromMemory]:
-    rows = [row for row in references.table(name).rows if row["confidence"] == MEMORY]
+    rows = [row for row in references.table(name).rows if row["confidence"] == _MEMORY]
     if rows:
         yield FromMemory(value, (), tuple(dict.fromkeys(row["source"] for row in rows)))

@@ -144,7 +144,7 @@ def _worst(
 
 
 @dataclass(frozen=True)
-class Tipping:
+class _Tipping:
     """The least pressure in Pa that tips, the direction's index and the line it tips about."""
 
     pressure: float
@@ -158,7 +158,7 @@ def tipping_pressure(
     weighing: Weighing | Weight,
     low: float = 0.0,
     high: float = np.inf,
-) -> Tipping:
+) -> _Tipping:
     """Return the least of `tipping_pressures` for one weight, with where it stands."""
     weight = standing.weight(weighing)
     one = Weight(weight.force.reshape(1), weight.centre.reshape(1, 3))
@@ -167,7 +167,7 @@ def tipping_pressure(
 
 def least_tipping(
     standing: Standing, unit: Actions, weight: Weight, low: Array, high: Array
-) -> list[Tipping]:
+) -> list[_Tipping]:
     """Return the least of `tipping_pressures` for each of several weights (W,), and where.
 
     ``low`` and ``high`` are (W,) in Pa. Of the directions and cases only those are worked out that
@@ -184,10 +184,10 @@ def least_tipping(
         ceiling = likely.reshape(len(likely), -1).min(axis=1)
         rows = np.flatnonzero(_may_tip(standing, unit, each, calm, ceiling).any(axis=0))
     q = tipping_pressures(standing, some_actions(unit, rows), each, *bounds)
-    found: list[Tipping] = []
+    found: list[_Tipping] = []
     for one in q:
         row, _, e = where_greatest(-one)
-        found.append(Tipping(float(one.min()), int(rows[row]) // unit.uplift.shape[-1], int(e)))
+        found.append(_Tipping(float(one.min()), int(rows[row]) // unit.uplift.shape[-1], int(e)))
     return found
 
 

@@ -13,7 +13,7 @@ from ..loads.directions import edge_normals
 from ..materials.grounds import Ground
 from .contact import Caps, Quadrature, caps, quadrature
 
-STEP_DEG = 5.0
+_STEP_DEG = 5.0
 """On ground that yields, turning is tried in this many degrees besides the edges: a corner sinks
 deeper than an edge."""
 
@@ -57,7 +57,7 @@ class Standing:
         edges = edge_normals(self.structure.footprint)
         if self.ground.yield_pressure is None or self.contact.area <= 0.0:
             return edges
-        angles = np.radians(np.arange(0.0, 360.0, STEP_DEG)) + self.structure.design.turn
+        angles = np.radians(np.arange(0.0, 360.0, _STEP_DEG)) + self.structure.design.turn
         return np.vstack([edges, np.column_stack([np.cos(angles), np.sin(angles)])])
 
     @cached_property

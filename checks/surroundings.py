@@ -6,7 +6,7 @@ from ..loads.methods import standard_of
 from .examination import Examination
 from .verdict import until
 
-EXPOSURES = ("C", "B", "D")
+_EXPOSURES = ("C", "B", "D")
 """Open ground, houses and trees, shore: in the order in which people are told."""
 
 
@@ -20,7 +20,7 @@ def act_by_exposure(examination: Examination) -> Mapping[str, float | None]:
     limits, standard = examination.limits, standard_of(site.method)
     own = until(examination)
     found: dict[str, float | None] = {}
-    for exposure in EXPOSURES:
+    for exposure in _EXPOSURES:
         ratio = standard.gust_ratio(standard.in_surroundings(site, exposure), height)
         act = limits.act_by_ratio(ratio)
         if own is not None and own != limits.act:

@@ -6,9 +6,9 @@ import sys
 from collections.abc import Sequence
 from contextlib import suppress
 
-INTERRUPTED = 130
+_INTERRUPTED = 130
 BROKEN_PIPE = 141
-WRONG = 2
+_WRONG = 2
 
 
 OBJECTS_BETWEEN_SEARCHES = 50_000
@@ -40,7 +40,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
         sys.stderr = open(os.devnull, "w", encoding="utf-8")  # noqa: SIM115
     if sys.stdout is None:
         _complain("standard output is closed: there is nowhere to show an answer")
-        return WRONG
+        return _WRONG
     _say_what_cannot_be_shown()
     try:
         status = _run(list(sys.argv[1:] if arguments is None else arguments))
@@ -49,18 +49,18 @@ def main(arguments: Sequence[str] | None = None) -> int:
         _hang_up()
         return BROKEN_PIPE
     except KeyboardInterrupt:
-        return INTERRUPTED
+        return _INTERRUPTED
     except OSError as error:
         what = error.filename if error.filename else "the answer cannot be shown"
         _complain(f"{what}: {error.strerror or error}")
         _hang_up()
-        return WRONG
+        return _WRONG
     except Exception as error:
         if os.environ.get("YARDFAST_DEBUG"):
             raise
         kind = f"{type(error).__name__}: {error}".splitlines()[0][:200]
         _complain(f"a fault of yardfast itself, not of your file: {kind}")
-        return WRONG
+        return _WRONG
     return status
 
 
@@ -70,8 +70,8 @@ def _run(arguments: list[str]) -> int:
     try:
         parsed = parse(arguments)
     except SystemExit as leaving:  # after help, version or a wrong option
-        return leaving.code if isinstance(leaving.code, int) else WRONG
-    return WRONG if parsed is None else parsed.run(parsed)
+        return leaving.code if isinstance(leaving.code, int) else _WRONG
+    return _WRONG if parsed is None else parsed.run(parsed)
 
 
 def _complain(message: str) -> None:

@@ -31,9 +31,9 @@ from .refused import RefusedError
 from .writing import may_write
 from .written import write
 
-PASSES, FAILS, WRONG, INTERRUPTED = 0, 1, 2, 130
+_PASSES, _FAILS, _WRONG, _INTERRUPTED = 0, 1, 2, 130
 
-FEW = 8
+_FEW = 8
 """Fewer designs than this are done before other processes have started."""
 
 
@@ -63,7 +63,7 @@ def run(arguments: Namespace, files: Sequence[str]) -> int:
         raise RefusedError(f"{problem}.", "")
     if stopped:
         why = f"stopped; {told.done} of {len(files)} were checked."
-        raise RefusedError(why, "", INTERRUPTED)
+        raise RefusedError(why, "", _INTERRUPTED)
     return told.status
 
 
@@ -130,7 +130,7 @@ def _workers(
 ) -> Generator[Executor | None, None, None]:
     """Give as many processes as are asked for, all cores if not said; none for a few designs."""
     processes = min(jobs or os.cpu_count() or 1, designs)
-    if not alone and (processes == 1 or (jobs is None and designs < FEW)):
+    if not alone and (processes == 1 or (jobs is None and designs < _FEW)):
         yield None
         return
     pool = ProcessPoolExecutor(processes, get_context("spawn"), _leave_stopping_to_who_asked)
@@ -160,7 +160,7 @@ class _Told:
 
     def __init__(self, arguments: Namespace, asked: int) -> None:
         self._asked = asked
-        self.done, self.status = 0, PASSES
+        self.done, self.status = 0, _PASSES
         self._as_json = arguments.format == "json"
         self._csv = None if arguments.csv is None else Path(arguments.csv)
         self._force = bool(arguments.force)
@@ -194,11 +194,11 @@ class _Told:
     def take(self, file: str, found: Brief | DesignError) -> None:
         """Take in one design: its JSON goes out at once, its rows wait for the table."""
         if isinstance(found, DesignError):
-            self.status = WRONG
+            self.status = _WRONG
             self._faulty.append((file, len(found.faults)))
             self._complaints += fault_lines(found.faults, every=self._every)
         else:
-            self.status = max(self.status, PASSES if found.passes else FAILS)
+            self.status = max(self.status, _PASSES if found.passes else _FAILS)
             self._more += found.more
         if self._as_json:
             sys.stdout.write(",\n" if self.done else "\n")

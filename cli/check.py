@@ -16,7 +16,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from ..report.sections import Shown
 
-PASSES, FAILS, WRONG = 0, 1, 2
+_PASSES, _FAILS, _WRONG = 0, 1, 2
 
 
 def run(arguments: Namespace) -> int:
@@ -32,13 +32,13 @@ def run(arguments: Namespace) -> int:
         files, faults = designs_beneath(files)
         if faults:
             screen.complain(fault_lines(faults))
-        status = catalogue.run(arguments, files) if files else WRONG
-        return WRONG if faults and status < WRONG else status
+        status = catalogue.run(arguments, files) if files else _WRONG
+        return _WRONG if faults and status < _WRONG else status
     try:
         found = examine(read(files[0]))
     except DesignError as wrong:
         screen.complain(fault_lines(wrong.faults, every=arguments.all))
-        return WRONG
+        return _WRONG
     if arguments.format == "json":
         from ..report.result import Result  # noqa: PLC0415 - text does without
 
@@ -50,7 +50,7 @@ def run(arguments: Namespace) -> int:
         from ..report.sections import shown_of  # noqa: PLC0415 - JSON does without
 
         screen.show(shown_of(found, shown(arguments), screen.columns()))
-    return PASSES if found.passes else FAILS
+    return _PASSES if found.passes else _FAILS
 
 
 def _explained(found: Examination, arguments: Namespace) -> list[dict[str, Any]]:

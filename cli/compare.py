@@ -10,7 +10,7 @@ from ..report.compared import books, books_object, designs, designs_object
 from . import screen
 from .designs import read
 
-DONE = 0
+_DONE = 0
 
 
 def run(arguments: Namespace) -> int:
@@ -28,7 +28,7 @@ def run(arguments: Namespace) -> int:
     if arguments.second is None:
         found = by_book(read_[0])
         screen.show_json(books_object(found)) if as_json else screen.show(books(found))
-        return DONE
+        return _DONE
     one, other = (compared(examine(design)) for design in read_)
     screen.show_json(designs_object(one, other)) if as_json else screen.show(designs(one, other))
-    return DONE
+    return _DONE

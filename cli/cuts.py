@@ -10,7 +10,7 @@ from ..design.structure import build_structure
 from . import screen
 from .refused import RefusedError
 
-SHOWN, NOTHING = 0, 1
+_SHOWN, NOTHING = 0, 1
 
 
 def run(arguments: Namespace) -> int:
@@ -35,7 +35,7 @@ def _cuts(design: Design, arguments: Namespace) -> int:
         from ..report.cut_lines import cut_lines  # noqa: PLC0415 - JSON does without
 
         screen.show(cut_lines(cuts, bought))
-    return SHOWN
+    return _SHOWN
 
 
 def _stakes(design: Design, arguments: Namespace) -> int:
@@ -50,4 +50,4 @@ def _stakes(design: Design, arguments: Namespace) -> int:
         screen.show_json(stakes.stake_object(places))
     else:
         screen.show(stakes.stake_lines(places))
-    return SHOWN
+    return _SHOWN

@@ -16,7 +16,7 @@ from .own_files import own_files
 from .refused import RefusedError
 from .writing import may_write, write
 
-WRITTEN, NOTHING = 0, 1
+_WRITTEN, NOTHING = 0, 1
 KINDS = (".pdf", ".svg", ".dxf")
 
 
@@ -44,7 +44,7 @@ def write_cuts(arguments: Namespace) -> int:
         ) from None
     write(name, content, arguments.force, own)
     print(f"{clean(name)} is written: {said}")
-    return WRITTEN
+    return _WRITTEN
 
 
 def _cuts(design: Design, file: Path, arguments: Namespace) -> tuple[str | bytes, str]:

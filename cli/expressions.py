@@ -10,7 +10,7 @@ from typing import Any
 from ..units import INCH
 
 Value = float | str
-Values = Mapping[str, Value]
+_Values = Mapping[str, Value]
 
 _UNITS = {"in": INCH, "mm": 0.001}
 _LENGTH = re.compile(r"(?<![\w.])(\d+(?:\.\d+)?(?:/\d+)?) (in|mm)\b")
@@ -42,7 +42,7 @@ def _up(value: float, step: float) -> float:
 _FUNCTIONS: Mapping[str, Any] = {"min": min, "max": max, "cos": math.cos, "lean": _lean, "up": _up}
 
 
-def worth(text: str, values: Values) -> object:
+def worth(text: str, values: _Values) -> object:
     """Return what a sum or comparison comes to; lengths such as ``6 in`` count in metres.
 
     KeyError for a name without a value, ValueError for what is no sum.
@@ -51,7 +51,7 @@ def worth(text: str, values: Values) -> object:
     return _of(ast.parse(plain, mode="eval").body, values)
 
 
-def number(text: str, values: Values) -> float:
+def number(text: str, values: _Values) -> float:
     """Return what a sum comes to, as a number."""
     found = worth(text, values)
     if isinstance(found, bool) or not isinstance(found, int | float):
@@ -59,7 +59,7 @@ def number(text: str, values: Values) -> float:
     return float(found)
 
 
-def _of(node: ast.expr, values: Values) -> object:
+def _of(node: ast.expr, values: _Values) -> object:
     match node:
         case ast.Constant(value=int() | float() | str() as value):
             return value

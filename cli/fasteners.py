@@ -11,7 +11,7 @@ from ..report.faults import LONGEST_FOUND, clean
 from . import screen
 from .refused import RefusedError
 
-FOUND = 0
+_FOUND = 0
 
 
 def run(arguments: Namespace) -> int:
@@ -23,7 +23,7 @@ def run(arguments: Namespace) -> int:
         screen.show_json(fastener_listing.fastener_objects(found, arguments.wood, gravity, side))
     else:
         screen.show(fastener_listing.fastener_lines(found, arguments.wood, gravity, side))
-    return FOUND
+    return _FOUND
 
 
 def _named(

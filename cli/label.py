@@ -18,9 +18,9 @@ from .own_files import own_files
 from .refused import RefusedError
 from .writing import may_write, write
 
-GIVEN, REFUSED, WRONG = 0, 1, 2
+_GIVEN, REFUSED, _WRONG = 0, 1, 2
 
-Found = Label | Refusal | tuple[Fault, ...]
+_Found = Label | Refusal | tuple[Fault, ...]
 
 
 _FORMATS = {".txt": "text", ".csv": "csv", ".json": "json"}
@@ -45,11 +45,11 @@ def run(arguments: Namespace) -> int:
         _hand_out(arguments, files, found, labels, alone)
     _complain(found, faults)
     if faults or any(isinstance(each, tuple) for each in found):
-        return WRONG
-    return REFUSED if any(isinstance(each, Refusal) for each in found) else GIVEN
+        return _WRONG
+    return REFUSED if any(isinstance(each, Refusal) for each in found) else _GIVEN
 
 
-def _found(file: str, draft: bool) -> Found:
+def _found(file: str, draft: bool) -> _Found:
     """Return what there is to say of a file, marked as a draft where it may not be sold."""
     try:
         examined, shop = examine(read(file)), shop_of(file)
@@ -61,14 +61,14 @@ def _found(file: str, draft: bool) -> Found:
         return wrong.faults
 
 
-def _all_wrong(found: Sequence[Found], alone: bool) -> bool:
+def _all_wrong(found: Sequence[_Found], alone: bool) -> bool:
     return alone and isinstance(found[0], tuple)
 
 
 def _hand_out(
     arguments: Namespace,
     files: Sequence[str],
-    found: Sequence[Found],
+    found: Sequence[_Found],
     labels: Sequence[Label],
     alone: bool,
 ) -> None:
@@ -99,7 +99,7 @@ def _hand_out(
         print(f"Whether they still hold, later on:  yardfast stale {clean(arguments.output)}")
 
 
-def _object(file: str, found: Found) -> dict[str, Any]:
+def _object(file: str, found: _Found) -> dict[str, Any]:
     from ..report.label_rows import label_object  # noqa: PLC0415 - text does without
 
     if isinstance(found, tuple):
@@ -107,7 +107,7 @@ def _object(file: str, found: Found) -> dict[str, Any]:
     return label_object(found)
 
 
-def _complain(found: Sequence[Found], faults: tuple[Fault, ...]) -> None:
+def _complain(found: Sequence[_Found], faults: tuple[Fault, ...]) -> None:
     """Say on standard error what is wrong, refused or left out; the faults of a shop once."""
     from ..report.label_lines import left_out_lines, refusal_lines  # noqa: PLC0415
 

@@ -16,7 +16,7 @@ from . import screen
 from .refused import RefusedError
 from .written import write
 
-DONE, WRONG = 0, 2
+_DONE, _WRONG = 0, 2
 _MOST_ROUNDS = 10
 
 
@@ -38,20 +38,20 @@ def run(arguments: Namespace) -> int:
         many = "this" if made == 1 else f"these {made}"
         again = quote(clean(name))
         screen.complain([f"Nothing was written. To put {many} in:  yardfast mend {again} --yes"])
-        return WRONG
+        return _WRONG
     if made and (problem := _write(Path(name), text, new, made)):
         raise RefusedError(problem, "Nothing was changed.")
     left = _faults(new, name)
     if left:
         print("\nWhat is left is not sure enough to put in:" if made else "Nothing here is sure.")
         screen.complain(fault_lines(left))
-        return WRONG
+        return _WRONG
     if not made:
         lines = _mends(new, name)
         print(f"{clean(name)} reads as it is: nothing to {'put right in it' if lines else 'mend'}.")
         screen.show(lines)
     print(f"Next:  yardfast check {clean(name)}")
-    return DONE
+    return _DONE
 
 
 def _mends(text: str, name: str) -> list[Line]:

@@ -7,7 +7,7 @@ from ..report.odds_words import input_lines, odds_lines, odds_object
 from . import screen
 from .designs import read
 
-DONE = 0
+_DONE = 0
 
 
 def run(arguments: Namespace) -> int:
@@ -16,7 +16,7 @@ def run(arguments: Namespace) -> int:
     found, told = odds(design, arguments.samples, arguments.seed, arguments.years)
     if arguments.format == "json":
         screen.show_json(odds_object(found, told))
-        return DONE
+        return _DONE
     lines = odds_lines(found, told)
     screen.show([*lines, *input_lines(told)] if arguments.inputs else lines)
-    return DONE
+    return _DONE

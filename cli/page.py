@@ -11,7 +11,7 @@ ENDED = 0
 _OBJECTS_BETWEEN_SEARCHES = 2_000
 """A page runs for hours: objects in circles are looked for as often as is usual."""
 
-INSTALL = '.venv/bin/pip install -e ".[page]"'
+_INSTALL = '.venv/bin/pip install -e ".[page]"'
 
 
 def run(arguments: Namespace) -> int:
@@ -21,7 +21,7 @@ def run(arguments: Namespace) -> int:
         from ..page.opened import Opened  # noqa: PLC0415
         from ..page.server import NoPortError, listen, serve  # noqa: PLC0415
     except ImportError as missing:
-        why = f"the page needs the package '{missing.name}'; install it with  {INSTALL}"
+        why = f"the page needs the package '{missing.name}'; install it with  {_INSTALL}"
         raise RefusedError(why, "") from None
     from .changed_text import changed_text  # noqa: PLC0415
     from .designs import shop_of, with_shop  # noqa: PLC0415

@@ -6,13 +6,13 @@ from ..design.faults import DesignError
 from ..report.typeset import NoTypesetterError
 from . import screen
 
-WRONG = 2
+_WRONG = 2
 
 
 class RefusedError(Exception):
     """Why nothing was done, as a sentence without its stop, and what was not done therefore."""
 
-    def __init__(self, why: str, so: str = "Nothing was written.", status: int = WRONG) -> None:
+    def __init__(self, why: str, so: str = "Nothing was written.", status: int = _WRONG) -> None:
         super().__init__(f"{why}. {so}" if so else why)
         self.status = status
 
@@ -30,4 +30,4 @@ def told(command: str, do: Callable[[], int]) -> int:
     except RefusedError as refused:
         screen.complain([f"yardfast {command}: {refused}"])
         return refused.status
-    return WRONG
+    return _WRONG

@@ -15,7 +15,7 @@ from .own_files import own_files
 from .refused import RefusedError, told
 from .writing import may_write, write
 
-WRITTEN, NOT_READY, WRONG = 0, 1, 2
+_WRITTEN, NOT_READY, _WRONG = 0, 1, 2
 
 
 def run(arguments: Namespace) -> int:
@@ -30,7 +30,7 @@ def run(arguments: Namespace) -> int:
     if output is not None and not _is_folder(output):
         raise RefusedError(f"{clean(output)} is one page for {len(files)} designs: name a folder")
     pages = [partial(_sheet, file, _beside(file, output), arguments) for file in files]
-    return max([*(told("sheet", page) for page in pages), WRONG if faults else WRITTEN])
+    return max([*(told("sheet", page) for page in pages), _WRONG if faults else _WRITTEN])
 
 
 def _is_folder(name: str) -> bool:
@@ -54,7 +54,7 @@ def _sheet(file: str, output: str, arguments: Namespace) -> int:
     write(output, _page(found, paper, arguments.full), arguments.force, own)
     what = "the calculation" if arguments.full else f"one page, {found.verdict.word.upper()}"
     print(f"{clean(output)} is written: {what}, {paper}.", flush=True)
-    return WRITTEN
+    return _WRITTEN
 
 
 def _page(found: Examination, paper: str, full: bool) -> bytes:

@@ -18,7 +18,7 @@ from .designs import read
 from .refused import RefusedError
 from .writing import may_write, write
 
-FOUND, NONE = 0, 1
+_FOUND, NONE = 0, 1
 
 _SAID: Mapping[str, str] = {
     **dict.fromkeys(("stake", "stakes", "bolt", "bolts", "anchor", "ground anchors"), "anchors"),
@@ -56,7 +56,7 @@ def run(arguments: Namespace) -> int:
         screen.show_json(found)
     else:
         _show(sizing, every=arguments.all)
-    return FOUND if not sizing.found.needs_anchors or sizing.feasible else NONE
+    return _FOUND if not sizing.found.needs_anchors or sizing.feasible else NONE
 
 
 def _trying(kind: str) -> None:
@@ -111,7 +111,7 @@ def _write(arguments: Namespace) -> int:
     before, remedy = remedy_of(design, kind)
     if remedy.reason is Reason.NOT_NEEDED:
         print("It stands as it is: nothing has to be changed, so nothing was written.")
-        return FOUND
+        return _FOUND
     if remedy.design is None:
         from ..report.sizing_words import why  # noqa: PLC0415 - only where there is none
 
@@ -160,7 +160,7 @@ def _checked_again(arguments: Namespace, name: str, names: frozenset[str]) -> in
     if still:
         _say(f"What it does not mend: {', '.join(still)}. 'check' tells of it.")
     print(f"Next: yardfast check {name}")
-    return FOUND
+    return _FOUND
 
 
 def _say(text: str) -> None:

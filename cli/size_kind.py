@@ -17,7 +17,7 @@ from .pieces import KINDS, Piece, piece
 from .refused import RefusedError
 from .written_sizes import size as written
 
-FOUND = 0
+_FOUND = 0
 
 _QUESTION_OF = {
     "sides": "sides",
@@ -46,7 +46,7 @@ def run_kind(arguments: Namespace) -> int:
         from ..report.starting_sizes import starting_lines  # noqa: PLC0415 - JSON does without
 
         screen.show(starting_lines(kind, taken, sizes, _typed(arguments)))
-    return FOUND
+    return _FOUND
 
 
 def _typed(arguments: Namespace) -> list[tuple[str, str]]:

@@ -10,7 +10,7 @@ from ..report.stale import Compared, compared, stale_lines, stale_object
 from . import screen
 from .designs import read
 
-HOLDS, STALE, WRONG = 0, 1, 2
+HOLDS, STALE, _WRONG = 0, 1, 2
 
 
 def run(arguments: Namespace) -> int:
@@ -29,7 +29,7 @@ def run(arguments: Namespace) -> int:
         screen.show(stale_lines(found))
     if faults:
         screen.complain(fault_lines(tuple(dict.fromkeys(faults))))
-        return WRONG
+        return _WRONG
     return STALE if any(each.stale for each in found) else HOLDS
 
 

@@ -15,7 +15,7 @@ from .refused import RefusedError
 from .varied import VaryError, varied
 from .writing import may_write, write
 
-DONE = 0
+_DONE = 0
 
 
 def run(arguments: Namespace) -> int:
@@ -46,4 +46,4 @@ def run(arguments: Namespace) -> int:
 
         drawn = picture(drawing_sweep(design, swept, sizes), design.name, arguments.output)
         write(arguments.output, drawn, force, own)
-    return DONE
+    return _DONE

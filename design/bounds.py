@@ -44,7 +44,7 @@ MASS = Bounds(1.0e-6, 1.0e5 * POUND, "more than 0 (1 mg) and at most 100,000 lb 
 ANGLE = Bounds(-2.0 * pi, 2.0 * pi, "from -360 to 360 degrees")
 TILT = Bounds(-pi / 2.0, pi / 2.0, "from -90 to 90 degrees")
 FORCE = Bounds(0.0, 1.0e5 * POUND_FORCE, "more than 0 and at most 100,000 lbf (445 kN)", above=True)
-COVERING = Bounds(
+_COVERING = Bounds(
     0.0,
     100.0 * POUND / FOOT**2,
     "more than 0 and at most 100 lb/ft2 (488 kg/m2)",
@@ -76,7 +76,7 @@ DEFAULT_BOUNDS = {
     "angle": ANGLE,
     "ratio": RATIO,
     "force": FORCE,
-    "area density": COVERING,
+    "area density": _COVERING,
     "offset": OFFSET,
     "outline": OFFSET,
     "outlines": OFFSET,

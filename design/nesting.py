@@ -13,7 +13,7 @@ from .snug_rows import Row, snug_rows
 SHUFFLES = 6
 """How many further orders are tried, drawn at random from a fixed seed."""
 
-FEW = 120
+_FEW = 120
 """Up to this many pieces the further orders are tried."""
 
 
@@ -66,7 +66,7 @@ def _orders(blanks: Sequence[Blank]) -> Iterator[list[Blank]]:
     yield sorted(blanks, key=lambda b: (-b.length, -b.area, b.kind))
     yield sorted(blanks, key=lambda b: (-b.area, -b.length, b.kind))
     yield sorted(blanks, key=lambda b: (-b.widest, -b.length, b.kind))
-    if len(blanks) > FEW or len({blank.kind for blank in blanks}) < 2:
+    if len(blanks) > _FEW or len({blank.kind for blank in blanks}) < 2:
         return
     drawn = np.random.default_rng(7)
     for _ in range(SHUFFLES):

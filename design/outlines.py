@@ -11,10 +11,10 @@ from .placing import Body
 from .plane import Polygons
 from .shapes.shape import Array, Disc, Hull, rim
 
-CIRCLE_POINTS = 72
+_CIRCLE_POINTS = 72
 """Corners of the polygon that stands for a circle seen at a slant; it has the circle's area."""
 
-_STEP = 2.0 * np.pi / CIRCLE_POINTS
+_STEP = 2.0 * np.pi / _CIRCLE_POINTS
 _FIT = float(np.sqrt(_STEP / np.sin(_STEP)))
 
 
@@ -93,7 +93,7 @@ def _project(body: Body, hull: Hull, across: Array) -> Polygons:
             groups.append(_leaning_circle(disc, body, across))
     for sphere in hull.spheres:
         centre = body.place(np.asarray(sphere.centre))
-        angles, radius = _STEP * np.arange(CIRCLE_POINTS), sphere.radius * _FIT
+        angles, radius = _STEP * np.arange(_CIRCLE_POINTS), sphere.radius * _FIT
         side = (across @ centre[:2])[:, None] + radius * np.cos(angles)
         up = np.broadcast_to(centre[2] + radius * np.sin(angles), side.shape)
         groups.append(np.stack([side, up], axis=-1))
@@ -121,6 +121,6 @@ def _level_by_level(points: Array, across: Array) -> tuple[Array, Array]:
 def _leaning_circle(disc: Disc, body: Body, across: Array) -> Array:
     """Return points (D, k, 2) round the ellipse that a leaning circle shows, of its own area."""
     fitted = replace(disc, radius=disc.radius * _FIT)
-    points = body.place(rim(fitted, CIRCLE_POINTS, tangent=False))
+    points = body.place(rim(fitted, _CIRCLE_POINTS, tangent=False))
     side = across @ points[:, :2].T
     return np.stack([side, np.broadcast_to(points[:, 2], side.shape)], axis=-1)

@@ -40,7 +40,7 @@ _FLAGS = {
 }
 
 
-class Value(NamedTuple):
+class _Value(NamedTuple):
     """Where a value ends, where its last line ends, and what is wrong with it."""
 
     end: int
@@ -54,19 +54,19 @@ def as_value(text: str) -> str:
     return text if problem is None else problem.write
 
 
-def read_value(text: str, start: int) -> Value:
+def read_value(text: str, start: int) -> _Value:
     """Return the value that begins at ``start``: where it ends, and what is wrong with it."""
     whole = start, start + len(_rest(text, start))
     if text.startswith(("[", "{"), start):
         end, problem = _brackets(text, start, 0)
         if problem is not None:
-            return Value(end, _bracket_end(text, start), _in_list(text, start, problem))
+            return _Value(end, _bracket_end(text, start), _in_list(text, start, problem))
     else:
         end, problem = _single(text, start, _rest(text, start))
     problem = problem or _behind(text, start, end)
     if problem is not None and problem.at is None:
         problem = replace(problem, at=whole)
-    return Value(end, _line_end(text, end), problem)
+    return _Value(end, _line_end(text, end), problem)
 
 
 def _in_list(text: str, start: int, problem: Problem) -> Problem:

@@ -37,7 +37,7 @@ Span = tuple[int, int]
 """Where in the text something begins, and where it ends."""
 
 
-class Finding(NamedTuple):
+class _Finding(NamedTuple):
     """A fault of the raw text: its line, where it belongs, and what is wrong."""
 
     line: int
@@ -58,7 +58,7 @@ class Scan:
     text: str
     lines: Mapping[Spot, int]
     broken: frozenset[Spot]
-    findings: tuple[Finding, ...]
+    findings: tuple[_Finding, ...]
     names: frozenset[str]
     keys: Mapping[Spot, Span]
     values: Mapping[Spot, Span]
@@ -115,7 +115,7 @@ class _Walk:
         self.lines: dict[Spot, int] = {}
         self.seen: dict[tuple[Spot, str], int] = {}
         self.broken: set[Spot] = set()
-        self.findings: list[Finding] = []
+        self.findings: list[_Finding] = []
         self.names: set[str] = set()
         self.key_spans: dict[Spot, Span] = {}
         self.value_spans: dict[Spot, Span] = {}
@@ -296,7 +296,7 @@ class _Walk:
     def _note(self, row: int, spot: Spot, problem: Problem) -> None:
         if problem.write and problem.at is None:
             problem = replace(problem, at=self._line_span(row))
-        self.findings.append(Finding(row + 1, spot, problem))
+        self.findings.append(_Finding(row + 1, spot, problem))
 
     def _line_span(self, row: int) -> Span:
         """Return where a line stands in the text, without blanks around it and its note."""

@@ -14,7 +14,7 @@ from .shapes.member import Member
 from .shapes.plans import Plan, Rectangle, Regular
 from .shapes.shape import Array, Shape
 
-SLENDER = 3.0
+_SLENDER = 3.0
 """A solid rectangle is a stick where it is this many times as long as it is wide: judgement."""
 
 
@@ -133,6 +133,6 @@ def _rectangular(sizes: tuple[float, float, float]) -> tuple[Stick, ...]:
     thick, wide, length = sorted(sizes)
     widest = max(max(size) for size in lumber_sizes().values())
     named = nominal_size(thick, wide) is not None
-    if not named and (wide > widest or length < SLENDER * wide):
+    if not named and (wide > widest or length < _SLENDER * wide):
         return ()
     return (Stick("piece", 1, thick, wide, length, length, 0.0, thick * wide * length),)

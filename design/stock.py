@@ -17,7 +17,7 @@ STOCK = Key("stock", "text")
 
 
 @dataclass(frozen=True)
-class Section:
+class _Section:
     """A stick's actual section in m, as it lies: its width in plan and its height."""
 
     thin: float
@@ -35,7 +35,7 @@ class Section:
         return self.wide if self.on_edge else self.thin
 
 
-def lumber_section(row: Row, instead: tuple[str, ...], standing: bool) -> Section | None:
+def lumber_section(row: Row, instead: tuple[str, ...], standing: bool) -> _Section | None:
     """Return the section that ``lumber`` names; it stands for the keys ``instead``.
 
     Where it lies and is not square, flat or on edge must be said; where it stands, it must not.
@@ -67,7 +67,7 @@ def lumber_section(row: Row, instead: tuple[str, ...], standing: bool) -> Sectio
         hint = f"'{name} flat' or '{name} on edge'?"
         row.refuse("lumber", "lumber that lies flat or on edge", hint)
         return None
-    section = Section(thin, wide, on_edge=lying == "on edge")
+    section = _Section(thin, wide, on_edge=lying == "on edge")
     if lumber_sizes().get(name) is None:
         return section  # its name says what it measures
     if standing:

@@ -3,7 +3,7 @@
 import re
 from dataclasses import dataclass
 
-SHOWN = 60
+_SHOWN = 60
 """So many characters of what a person typed are repeated back."""
 
 _STRAIGHT = str.maketrans({**dict.fromkeys("′’‘´", "'"), **dict.fromkeys("″”“", '"')})
@@ -28,9 +28,9 @@ class Problem:
 
 def shown(text: str) -> str:
     """Return a person's own text for repeating back: cut, control characters escaped."""
-    text = text if len(text) <= SHOWN else text[: SHOWN - 1] + "…"
+    text = text if len(text) <= _SHOWN else text[: _SHOWN - 1] + "…"
     escaped = "".join(c if c.isprintable() else c.encode("unicode_escape").decode() for c in text)
-    return escaped if len(escaped) <= SHOWN else escaped[: SHOWN - 1] + "…"
+    return escaped if len(escaped) <= _SHOWN else escaped[: _SHOWN - 1] + "…"
 
 
 def without_note(line: str) -> str:

@@ -17,10 +17,10 @@ from ..design.shapes.shape import Array
 from ..design.touching import GAP
 from .signs import solid_from
 
-LEAST = 1.0e-6
+_LEAST = 1.0e-6
 """Height in m beneath a board below which it stands on the ground."""
 
-PLUMB = 1.0e-3
+_PLUMB = 1.0e-3
 """Cosine off the upright below which a board stands in an upright plane."""
 
 
@@ -125,13 +125,13 @@ def _groups(bodies: Sequence[Body], found: Sequence[Board | None]) -> list[list[
 def _joins(body: Body) -> bool:
     """Return whether a body is a solid board that stands plumb: others may make one with it."""
     solid = body.shape.panel is not None and body.shape.solidity >= 1.0
-    return solid and abs(float(body.rotation[2, 1])) < PLUMB
+    return solid and abs(float(body.rotation[2, 1])) < _PLUMB
 
 
 def _in_one_plane(one: Body, other: Body) -> bool:
     """Return whether two boards are parallel and their thicknesses meet."""
     normal = one.bearing(np.pi / 2.0)
-    if abs(float(normal @ other.bearing(0.0))) > PLUMB:
+    if abs(float(normal @ other.bearing(0.0))) > _PLUMB:
         return False
     thick = [leaf.thickness for body in (one, other) if isinstance(leaf := body.shape.form, Leaf)]
     apart = abs(float(normal @ (other.origin - one.origin)[:2]))
@@ -188,7 +188,7 @@ def _filled(
     board = bodies[group[0]]
     across, normal = board.bearing(0.0), board.bearing(np.pi / 2.0)
     width, depth = float(np.hypot(*across)), float(np.hypot(*normal))
-    if bottom <= LEAST or width < 0.5 or depth < 0.5:
+    if bottom <= _LEAST or width < 0.5 or depth < 0.5:
         return 0.0
     corners = np.vstack([boxes[i] for i in group])
     edges, middle = corners @ across / width, float((corners @ normal / depth).mean())
@@ -197,7 +197,7 @@ def _filled(
         for i, (body, its) in enumerate(zip(bodies, boxes, strict=True))
         if i not in group and body.shape.hulls()
         for along, away in [(its @ across / width, its @ normal / depth)]
-        if away.min() - LEAST <= middle <= away.max() + LEAST
+        if away.min() - _LEAST <= middle <= away.max() + _LEAST
         and (top := min(body.top, bottom)) > max(body.bottom, 0.0)
     ]
     beneath = plane.box(float(edges.min()), 0.0, float(edges.max()), bottom)

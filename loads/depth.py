@@ -35,18 +35,18 @@ _AROUND = np.vstack(
 
 
 @dataclass(frozen=True, eq=False)
-class Bounds:
+class _Bounds:
     """Planes round a convex body: ``normals`` (F, 3) outward, and how far it ``reach`` (F,), m."""
 
     normals: Array
     reach: Array
 
 
-def bounds_of(body: Body) -> Bounds:
+def bounds_of(body: Body) -> _Bounds:
     """Return the planes of a body's faces where it stands, filled; round sides as 24 of them."""
     own = _own_normals(body.shape)
     normals = own @ body.rotation.T
-    return Bounds(normals, reach(body, normals))
+    return _Bounds(normals, reach(body, normals))
 
 
 def reach(body: Body, ways: Array) -> Array:

@@ -6,7 +6,7 @@ from ..design.shapes.shape import Array
 from ..design.structure import Structure
 from .distinct import distinct
 
-STEP_DEG = 5.0
+_STEP_DEG = 5.0
 MOST_DIRECTIONS = 720
 """Where parts stand every way, directions are rounded to half a degree: 1e-5 of any width."""
 
@@ -18,7 +18,7 @@ def wind_directions(structure: Structure) -> Array:
     and plan diagonal of every part. The steps turn with the piece, so that it is judged alike
     however it is turned.
     """
-    found = [np.arange(0.0, 360.0, STEP_DEG) - np.degrees(structure.design.turn)]
+    found = [np.arange(0.0, 360.0, _STEP_DEG) - np.degrees(structure.design.turn)]
     normals = edge_normals(structure.footprint)
     along = np.degrees(np.arctan2(normals[:, 1], normals[:, 0]))
     found += [90.0 - along, 270.0 - along]

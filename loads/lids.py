@@ -19,10 +19,10 @@ LEANS_OVER = 0.5
 POST = 0.25
 """Solid supports that fill less of what they carry than this are posts: wind passes beneath."""
 
-LEAST_AREA = 1.0e-6
+_LEAST_AREA = 1.0e-6
 """Areas in m2 in plan that two bodies share, below which they only stand beside each other."""
 
-CLOSE = 0.1
+_CLOSE = 0.1
 """Gap beneath a roof over its own reach in plan, up to which what stands there is closed by it."""
 
 _KEPT = 1024
@@ -95,7 +95,7 @@ def stands_on(upper: Body, lower: Body) -> bool:
     (x0, y0, _), (x1, y1, _) = upper.extent
     (u0, v0, _), (u1, v1, _) = lower.extent
     beside = u0 > x1 or u1 < x0 or v0 > y1 or v1 < y0
-    return not beside and top_plan(lower).intersection(from_above(upper)).area > LEAST_AREA
+    return not beside and top_plan(lower).intersection(from_above(upper)).area > _LEAST_AREA
 
 
 def is_free(structure: Structure, body: Body) -> bool:
@@ -126,11 +126,11 @@ def carrying(structure: Structure, body: Body) -> list[Body]:
     if below or not body.shape.hulls():
         return below
     own = from_above(body)
-    near = body.bottom - CLOSE * plane.diameter(own)
+    near = body.bottom - _CLOSE * plane.diameter(own)
     found: list[Body] = []
     for other in structure.bodies:
         reaches = near <= other.top <= body.top and other.bottom < body.bottom - TOUCHING
-        if reaches and plane.intersects(own, from_above(other), LEAST_AREA):
+        if reaches and plane.intersects(own, from_above(other), _LEAST_AREA):
             found.append(other)
     return found
 

@@ -16,7 +16,7 @@ from . import force_coefficients as cf
 from . import rotor, signs
 from .boards import Board, alone
 
-PLUMB = 0.94
+_PLUMB = 0.94
 """Rise over length from which a stick is a post, with face and diagonal (20 degrees off plumb)."""
 
 
@@ -112,7 +112,7 @@ def shape_coefficient(
 
 def stands_plumb(body: Body, bars: Bars) -> bool:
     """Return whether a straight piece is a post, with face and diagonal."""
-    return len(bars.axes) == 1 and bool(abs(bars.axes[0] @ body.rotation[2]) >= PLUMB)
+    return len(bars.axes) == 1 and bool(abs(bars.axes[0] @ body.rotation[2]) >= _PLUMB)
 
 
 def in_each_bar(body: Body, bars: Bars, found: Coefficient, azimuths: Array) -> Coefficient:

@@ -6,9 +6,9 @@ from dataclasses import dataclass
 
 from .. import units
 
-Facts = Mapping[str, str]
+_Facts = Mapping[str, str]
 
-_WORDS: Mapping[str, Facts] = {
+_WORDS: Mapping[str, _Facts] = {
     "nail": {"noun": "nail"},
     "spike": {"noun": "nail"},
     "screw": {"noun": "screw"},
@@ -82,7 +82,7 @@ class Words:
     """
 
     text: str
-    facts: Facts
+    facts: _Facts
     designation: str | None
     diameter: float | None
     length: float | None
@@ -172,7 +172,7 @@ def _replace(word: re.Match[str], facts: dict[str, str], text: str) -> str:
     return " x "
 
 
-def _is_length(diameter: float | None, length: float | None, facts: Facts) -> bool:
+def _is_length(diameter: float | None, length: float | None, facts: _Facts) -> bool:
     """Return whether the one size of a screw that goes by a number is too thick for a shank."""
     if diameter is None or length is not None or facts["kind"] not in ("wood screw", "deck screw"):
         return False

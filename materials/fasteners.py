@@ -12,7 +12,7 @@ from ..references.table import weakest
 from .fastener import Fastener
 from .fastener_words import Words, read_words
 
-GIVEN = "diameter and length as given"
+_GIVEN = "diameter and length as given"
 _SUGGESTED = 4
 """So many of one designation are offered: all sorts of a nail."""
 _INCH_POUND = units.INCH * units.POUND_FORCE
@@ -235,7 +235,7 @@ def _built(
     hardened = "hardened" in words.facts
     strength = steel and _steel("hardened nail" if hardened else steel, diameter)
     rows = [each for each in (row, strength, *also) if each]
-    sources = [GIVEN] * (row is None) + [each["source"] for each in rows]
+    sources = [_GIVEN] * (row is None) + [each["source"] for each in rows]
     notes = [*sizes.pop("notes", ()), *(each.get("confidence_note", "") for each in rows)]
     stainless = "stainless" in words.facts
     bends = sizes.pop("bending_yield", None)

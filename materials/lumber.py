@@ -7,7 +7,7 @@ from ..references import Row
 from ..references.table import weakest
 
 GRADES = ("No. 2", "stud")
-LOWEST = "stud"
+_LOWEST = "stud"
 """The lowest grade commonly sold of 2 to 4 in lumber: taken where a part names none (judgement)."""
 
 _SLACK = 1.02
@@ -55,7 +55,7 @@ def find(material: str, least: float, wide: float, grade: str | None = None) -> 
     is not known.
     """
     species = references.table("materials").one("name", material)["gravity_row"]
-    wanted = (grade,) if grade is not None else (LOWEST, *GRADES)
+    wanted = (grade,) if grade is not None else (_LOWEST, *GRADES)
     for one in wanted:
         for row in references.table("wood/lumber_design_values").where("species", species):
             if row["grade"] == one and _is_of_size(row, least, wide):

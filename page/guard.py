@@ -7,7 +7,7 @@ from starlette.datastructures import Headers, MutableHeaders
 from starlette.responses import PlainTextResponse
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
-MOST_BYTES = 5_000_000
+_MOST_BYTES = 5_000_000
 """So many bytes may be sent to it: two texts of at most 1 MB, written as JSON."""
 
 POLICY = "; ".join(
@@ -79,7 +79,7 @@ class Guard:
         if headers.get("content-type", "").partition(";")[0].strip() != "application/json":
             return PlainTextResponse("JSON is asked for here.\n", 415)
         length = headers.get("content-length", "0")
-        if not length.isdecimal() or int(length) > MOST_BYTES:
+        if not length.isdecimal() or int(length) > _MOST_BYTES:
             return PlainTextResponse("That is more than a design file.\n", 413)
         return None
 
@@ -96,7 +96,7 @@ def _at_most(receive: Receive) -> Receive:
         nonlocal got
         message = await receive()
         got += len(message.get("body", b""))
-        if got > MOST_BYTES:
+        if got > _MOST_BYTES:
             raise TooMuchError
         return message
 

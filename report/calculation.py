@@ -28,7 +28,7 @@ from .typeset import PAPERS, typeset
 from .unverified import unverified
 from .verdict_words import why_sentence
 
-MARGIN = 18.0
+_MARGIN = 18.0
 _HEIGHTS = [120.0]
 _PICTURE, _HIGH = 70.0, 74.0
 
@@ -42,7 +42,7 @@ def calculation_object(examination: Examination, paper: str) -> dict[str, Any]:
     """Return all that the calculation says, as text and numbers in text, and its drawings."""
     design, structure = examination.design, examination.structure
     amounts = Amounts(design.units == "metric")
-    pair = pairs(examination, PAPERS[paper][0] - 2.0 * MARGIN, _HEIGHTS)[0]
+    pair = pairs(examination, PAPERS[paper][0] - 2.0 * _MARGIN, _HEIGHTS)[0]
     marks = [
         ("Maker", design.maker),
         ("Serial", design.serial),
@@ -61,7 +61,7 @@ def calculation_object(examination: Examination, paper: str) -> dict[str, Any]:
     said = why_sentence(examination.verdict, facts_of(examination))
     return {
         "paper": PAPERS[paper][2],
-        "margin": MARGIN,
+        "margin": _MARGIN,
         "name": design.name,
         "short": within(design.name, 60),
         "facts": f"{shape_words(examination)}, {amounts.length(structure.height)} tall, "

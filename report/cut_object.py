@@ -16,7 +16,7 @@ from .cut_words import setting
 from .faults import clean
 from .fingerprint import fingerprint
 
-FORMAT = 1
+_FORMAT = 1
 
 
 def cut_object(cuts: CutList, hardware: Hardware) -> Mapping[str, Any]:
@@ -24,7 +24,7 @@ def cut_object(cuts: CutList, hardware: Hardware) -> Mapping[str, Any]:
     structure = cuts.structure
     volumes = cuts.volumes()
     return {
-        "format": FORMAT,
+        "format": _FORMAT,
         "name": clean(cuts.design.name),
         "file": clean(cuts.design.file),
         "fingerprint": fingerprint(cuts.design),

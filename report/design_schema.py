@@ -15,14 +15,14 @@ from ..design.part_table import PART_KEYS
 from ..design.schema import Key
 from ..design.shape_keys import SHAPES
 
-Schema = dict[str, Any]
+_Schema = dict[str, Any]
 
 DRAFT = "https://json-schema.org/draft/2020-12/schema"
-_TEXT: Schema = {"type": "string", "minLength": 1, "maxLength": LONGEST_TEXT}
-_QUANTITY: Schema = {"type": "string", "minLength": 2, "maxLength": 60}
-_POINT: Schema = {"type": "array", "items": _QUANTITY, "minItems": 2, "maxItems": 2}
-_OUTLINE: Schema = {"type": "array", "items": _POINT}
-_PLAIN: Mapping[str, Schema] = {
+_TEXT: _Schema = {"type": "string", "minLength": 1, "maxLength": LONGEST_TEXT}
+_QUANTITY: _Schema = {"type": "string", "minLength": 2, "maxLength": 60}
+_POINT: _Schema = {"type": "array", "items": _QUANTITY, "minItems": 2, "maxItems": 2}
+_OUTLINE: _Schema = {"type": "array", "items": _POINT}
+_PLAIN: Mapping[str, _Schema] = {
     "text": _TEXT,
     "flag": {"type": "boolean"},
     "offset": {"type": "array", "items": _QUANTITY, "minItems": 3, "maxItems": 3},
@@ -36,9 +36,9 @@ _PLAIN: Mapping[str, Schema] = {
 _NUMBERS = {"count": "integer", "number": "number", "ratio": "number"}
 
 
-def design_schema() -> Schema:
+def design_schema() -> _Schema:
     """Return the schema of a design file, every table and every key that it may hold."""
-    tables: dict[str, Schema] = {"design": _table(DESIGN_KEYS), "part": _several(_part())}
+    tables: dict[str, _Schema] = {"design": _table(DESIGN_KEYS), "part": _several(_part())}
     needed = ["design", "part"]
     for spec in SPECS:
         one = _table(spec.keys)
@@ -54,11 +54,11 @@ def design_schema() -> Schema:
     }
 
 
-def _several(one: Schema) -> Schema:
+def _several(one: _Schema) -> _Schema:
     return {"type": "array", "items": one}
 
 
-def _part() -> Schema:
+def _part() -> _Schema:
     """Return the schema of a part: one of the shapes, each with its own keys beside all parts'."""
     shapes = [
         _table((*(key for key in PART_KEYS if key.name != "shape"), *spec.keys), shape)
@@ -67,7 +67,7 @@ def _part() -> Schema:
     return {"oneOf": shapes}
 
 
-def _table(keys: Iterable[Key], shape: str = "") -> Schema:
+def _table(keys: Iterable[Key], shape: str = "") -> _Schema:
     own = list(keys)
     properties = {key.name: _value(key) for key in own}
     needed = [key.name for key in own if key.required]
@@ -82,11 +82,11 @@ def _table(keys: Iterable[Key], shape: str = "") -> Schema:
     }
 
 
-def _value(key: Key) -> Schema:
+def _value(key: Key) -> _Schema:
     """Return the schema of one key by its kind, with what belongs there in words."""
     names = list(key.names())
     if key.kind == "choice":
-        found: Schema = {"enum": names}
+        found: _Schema = {"enum": names}
     elif key.kind == "choices":
         found = {"type": "array", "items": {"enum": names}}
     elif key.kind == "numeral":
@@ -104,9 +104,9 @@ def _value(key: Key) -> Schema:
     return {**found, "description": said}
 
 
-def _number(key: Key) -> Schema:
+def _number(key: Key) -> _Schema:
     bounds = key.limits()
-    found: Schema = {"type": _NUMBERS[key.kind]}
+    found: _Schema = {"type": _NUMBERS[key.kind]}
     if bounds is not None:
         found["exclusiveMinimum" if bounds.above else "minimum"] = bounds.least
         found["maximum"] = bounds.most

@@ -21,7 +21,7 @@ from .what_to_do import (
 )
 
 MOST_LINES, MOST_COLUMNS = 22, 79
-NARROW = 72
+_NARROW = 72
 """Below so many columns there is no picture."""
 
 _LABEL, _MENDING = 10, 14
@@ -36,7 +36,7 @@ def first_screen(found: Examination, columns: int = MOST_COLUMNS) -> list[Line]:
     """
     facts, verdict = facts_of(found), found.verdict
     width = min(columns, MOST_COLUMNS)
-    drawn = picture(found.structure) if width >= NARROW else []
+    drawn = picture(found.structure) if width >= _NARROW else []
     best: list[Line] = []
     for optional, drawing in ((True, drawn), (False, drawn), (False, [])):
         blocks = _blocks(found, verdict, facts, width, optional=optional)
@@ -98,7 +98,7 @@ def _next(verdict: Verdict, facts: Facts, width: int) -> list[Row]:
     else:
         rows.append((messages.NEXT_MEND, f"yardfast size {file}"))
     rows.append((messages.NEXT_MORE, "--numbers  --as-read  --assumed  --cautions"))
-    if width < NARROW:
+    if width < _NARROW:
         rows = [("", command) for _, command in rows]
     wide = max(len(purpose) for purpose, _ in rows) + 2
     said = [f"{purpose:<{wide}}{command}".lstrip() for purpose, command in rows]

@@ -14,7 +14,7 @@ from ..statics.seam_table import SeamRow
 from .calculation_text import figures
 from .filled import plain_source
 
-SITE = "[site]"
+_SITE = "[site]"
 
 _NOT_GIVEN = {
     "slope": "level ground",
@@ -64,7 +64,7 @@ def inputs_of(examination: Examination, check: Check) -> list[Given]:
 
 def _site(examination: Examination) -> Iterator[Given]:
     design, site = examination.design, examination.site
-    lines = _lines(design, SITE)
+    lines = _lines(design, _SITE)
     for key, line in lines.items():
         yield Given(f"site {key}", _typed(design, line), line)
     for key, taken in _NOT_GIVEN.items():

@@ -12,14 +12,14 @@ from .remark import counted
 
 BOXED = "{all} with spares: {boxes} of {holds}"
 WEIGHED = "{all} with spares: {weight}, some {holds} of them"
-PIECES = "{all}"
+_PIECES = "{all}"
 WITH_WASHERS = "{all}, each with a nut and two {across} washers"
 USES = "{count} driven: {uses}"
-USE = "in {name}"
+_USE = "in {name}"
 GLUE = "wood glue, for outdoors"
 GLUED = "{area} of {faces}: {bottles}, if you glue them"
 GLUED_JOINTS = "{area} of {faces}: {bottles}"
-FACES = "seams and mitres"
+_FACES = "seams and mitres"
 JOINTS = "joints"
 
 
@@ -31,7 +31,7 @@ def hardware_rows(
         yield clean(one.fastener.name), _bought(one, system, amounts), _uses(one)
     for area, faces, message in (
         (found.glued, JOINTS, GLUED_JOINTS),
-        (found.mitres, FACES, GLUED),
+        (found.mitres, _FACES, GLUED),
     ):
         if area > 0.0:
             bought = bottles(glue_for(area), system)
@@ -44,7 +44,7 @@ def _bought(one: Driven, system: System, amounts: Amounts) -> str:
     if found.holds == 1 and found.weight is None:
         if one.washer is not None:
             return WITH_WASHERS.format(all=one.count, across=amounts.cut(one.washer))
-        return PIECES.format(all=one.count)
+        return _PIECES.format(all=one.count)
     spare = with_spares(one.count)
     found = boxes(one.fastener, spare, system)
     if found.weight is None:
@@ -57,7 +57,7 @@ def _bought(one: Driven, system: System, amounts: Amounts) -> str:
 
 def _uses(one: Driven) -> str:
     if len(one.uses) == 1:
-        return USE.format(name=clean(one.uses[0][0]))
+        return _USE.format(name=clean(one.uses[0][0]))
     return USES.format(
         count=one.count, uses=", ".join(f"{clean(name)} {count}" for name, count in one.uses)
     )

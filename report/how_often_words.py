@@ -13,7 +13,7 @@ _BY = {
     "map": "by the code's map, far outside hurricane regions",
 }
 
-FEW = 5.0
+_FEW = 5.0
 """Years below which a return period is told without a number: judgement."""
 
 
@@ -49,7 +49,7 @@ def _often(years: float) -> str:
     """Return how often in words; a number from 5 years on, where it means something."""
     if years < 1.0:
         return "several times a year"
-    if years < FEW:
+    if years < _FEW:
         return "every few years"
     step = 10.0 ** (len(str(int(years))) - 2) if years >= 100.0 else 1.0 if years < 20.0 else 5.0
     return f"about once in {round(years / step) * round(step):,} years"

@@ -17,7 +17,7 @@ from .not_checked import not_checked
 ACT_COLUMNS: Mapping[str, str] = {
     exposure: f"act at ({SURROUNDINGS[exposure]})" for exposure in ("C", "B", "D")
 }
-COLUMNS = (
+_COLUMNS = (
     "name",
     "file",
     "weight",
@@ -40,7 +40,7 @@ COLUMNS = (
 def label_csv(labels: Iterable[Label]) -> str:
     """Return a table with a row for each label, as spreadsheets read it."""
     rows = (label_row(label) for label in labels)
-    return as_table(COLUMNS, ({key: as_cell(value) for key, value in row.items()} for row in rows))
+    return as_table(_COLUMNS, ({key: as_cell(value) for key, value in row.items()} for row in rows))
 
 
 def label_row(label: Label) -> dict[str, str]:
@@ -57,7 +57,7 @@ def label_row(label: Label) -> dict[str, str]:
         "design mark": design_mark(design),
         "tables mark": tables_mark(),
     }
-    return {column: row[column] for column in COLUMNS}
+    return {column: row[column] for column in _COLUMNS}
 
 
 def figures(found: Examination) -> dict[str, str]:

@@ -12,7 +12,7 @@ from ..materials.sheets import Sheet
 from .amounts import Amounts
 from .remark import joined
 
-MEMORY = "memory"
+_MEMORY = "memory"
 
 _NAMED = 6
 _WHY = {

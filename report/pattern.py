@@ -16,7 +16,7 @@ TEXT = 6.0
 """Height of the letters in mm."""
 
 MARGIN = 25.0
-WIDEST = 2400.0
+_WIDEST = 2400.0
 """A row of figures is at most so wide, but for a wider figure, in mm."""
 
 _LINE = 1.5 * TEXT
@@ -138,7 +138,7 @@ def _in_rows(figures: Sequence[Figure]) -> tuple[list[Placed], float, float]:
     x, top, deep, wide = MARGIN, 0.0, 0.0, 0.0
     for figure in figures:
         across = max(figure.width, max(len(text) for text in figure.label) * _LETTER)
-        if x > MARGIN and x + across > WIDEST:
+        if x > MARGIN and x + across > _WIDEST:
             x, top, deep = MARGIN, top - deep, 0.0
         placed.append(Placed(figure, x, top - MARGIN - figure.height))
         deep = max(deep, figure.height + (len(figure.label) + 1) * _LINE + 2.0 * MARGIN)

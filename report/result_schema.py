@@ -9,17 +9,17 @@ from ..checks.verdict import Word
 from .design_schema import DRAFT
 from .result import FORMAT
 
-Schema = dict[str, Any]
+_Schema = dict[str, Any]
 
-_TEXT: Schema = {"type": "string"}
-_NUMBER: Schema = {"type": "number"}
-_WHOLE: Schema = {"type": "integer"}
-_FLAG: Schema = {"type": "boolean"}
-_MAYBE_TEXT: Schema = {"type": ["string", "null"]}
-_MAYBE_NUMBER: Schema = {"type": ["number", "null"]}
+_TEXT: _Schema = {"type": "string"}
+_NUMBER: _Schema = {"type": "number"}
+_WHOLE: _Schema = {"type": "integer"}
+_FLAG: _Schema = {"type": "boolean"}
+_MAYBE_TEXT: _Schema = {"type": ["string", "null"]}
+_MAYBE_NUMBER: _Schema = {"type": ["number", "null"]}
 
 
-def result_schema() -> Schema:
+def result_schema() -> _Schema:
     """Return the schema of what ``check --format json`` prints of one design."""
     whole = _object(
         format={"const": FORMAT},
@@ -51,7 +51,7 @@ def result_schema() -> Schema:
     return {"$schema": DRAFT, "title": f"Yardfast result, format {FORMAT}", **whole}
 
 
-def _explained() -> Schema:
+def _explained() -> _Schema:
     """Return what ``check --explain NAME`` adds: a check's relation, inputs and number."""
     item = {
         "type": "object",
@@ -87,23 +87,23 @@ def _explained() -> Schema:
     )
 
 
-def _object(**properties: Schema) -> Schema:
+def _object(**properties: _Schema) -> _Schema:
     return {"type": "object", "properties": properties, "required": list(properties)}
 
 
-def _list(items: Schema) -> Schema:
+def _list(items: _Schema) -> _Schema:
     return {"type": "array", "items": items}
 
 
-def _or_null(schema: Schema) -> Schema:
+def _or_null(schema: _Schema) -> _Schema:
     return {"anyOf": [schema, {"type": "null"}]}
 
 
-def _point() -> Schema:
+def _point() -> _Schema:
     return {"type": "array", "items": _NUMBER, "minItems": 3, "maxItems": 3}
 
 
-def _geometry() -> Schema:
+def _geometry() -> _Schema:
     part = _object(name=_TEXT, mass_kg=_NUMBER, center_of_mass_m=_point(), volume_m3=_NUMBER)
     corner = {"type": "array", "items": _NUMBER, "minItems": 2, "maxItems": 2}
     masses = dict.fromkeys(("mass_kg", "weight_N", "mass_light_kg", "mass_heavy_kg"), _NUMBER)
@@ -116,7 +116,7 @@ def _geometry() -> Schema:
     )
 
 
-def _wind() -> Schema:
+def _wind() -> _Schema:
     angle = {"type": "number", "minimum": 0, "exclusiveMaximum": 360}
     by_direction = ("projected_area_m2", "force_N", "force_height_m", "uplift_N")
     return _object(
@@ -127,7 +127,7 @@ def _wind() -> Schema:
     )
 
 
-def _check() -> Schema:
+def _check() -> _Schema:
     return _object(
         name=_TEXT,
         demand=_MAYBE_NUMBER,
@@ -142,7 +142,7 @@ def _check() -> Schema:
     )
 
 
-def _member() -> Schema:
+def _member() -> _Schema:
     return _object(
         part=_TEXT,
         role=_TEXT,
@@ -158,12 +158,12 @@ def _member() -> Schema:
     )
 
 
-def _forces() -> Schema:
+def _forces() -> _Schema:
     keys = ("at_m", "axial_N", "moment_1_Nm", "moment_2_Nm", "shear_N", "torsion_Nm")
     return _object(**dict.fromkeys(keys, _MAYBE_NUMBER))
 
 
-def _fastened(**more: Schema) -> Schema:
+def _fastened(**more: _Schema) -> _Schema:
     """Return what joints and fastened seams say alike."""
     return _object(
         **more,
@@ -181,7 +181,7 @@ def _fastened(**more: Schema) -> Schema:
     )
 
 
-def _joint() -> Schema:
+def _joint() -> _Schema:
     return _fastened(
         name=_TEXT,
         of=_TEXT,
@@ -195,7 +195,7 @@ def _joint() -> Schema:
     )
 
 
-def _seams() -> Schema:
+def _seams() -> _Schema:
     numbers = ("shear_N", "torque_N_m", "level_m", "flow_N_m", "pull_N_m", "hoop_N_m")
     fastened = _fastened(cleat=_MAYBE_TEXT, passes=_FLAG, utilization=_MAYBE_NUMBER)
     return _object(
@@ -208,7 +208,7 @@ def _seams() -> Schema:
     )
 
 
-def _limits() -> Schema:
+def _limits() -> _Schema:
     gusts = (
         *("tipping_gust_m_s", "sliding_gust_m_s", "tipping_gust_low_m_s", "tipping_gust_high_m_s"),
         *("forecast_tipping_gust_m_s", "forecast_sliding_gust_m_s", "act_forecast_gust_m_s"),

@@ -16,7 +16,7 @@ from .sheet_facts import sheet_facts
 from .sheet_steps import head, needed, steps
 from .typeset import PAPERS, typeset
 
-MARGIN = 12.0
+_MARGIN = 12.0
 PLAN = 76.2
 """The plan is 3 in wide."""
 
@@ -58,7 +58,7 @@ def sheet_object(examination: Examination, paper: str) -> dict[str, Any]:
     rows = act_rows(page.acts, page.amounts)
     return {
         "paper": PAPERS[paper][2],
-        "margin": MARGIN,
+        "margin": _MARGIN,
         "name": design.name,
         "facts": page.facts.size,
         "marks": [mark for mark in marks if mark],

@@ -18,7 +18,7 @@ from .characters import Characters, columns, rows
 from .lines import WIDTH, Line, wrapped
 from .seen import above, simpler
 
-TALLEST = 24
+_TALLEST = 24
 """Rows of an elevation at most."""
 
 _LETTERS = ascii_uppercase + ascii_lowercase
@@ -177,8 +177,8 @@ def _finest(views: Sequence[_View], across: Sequence[_View], down: Sequence[_Vie
         sum(max(columns(v.low, v.high, wide), len(v.title)) for v in across)
         + _GAP * (len(across) - 1)
         > WIDTH
-        or rows(down[0].low, down[0].high, wide) > TALLEST
-        or sum(rows(v.low, v.high, wide) for v in down) > 2 * TALLEST
+        or rows(down[0].low, down[0].high, wide) > _TALLEST
+        or sum(rows(v.low, v.high, wide) for v in down) > 2 * _TALLEST
     ):
         wide *= 1.02
     return wide

@@ -11,7 +11,7 @@ from .label_rows import ACT_COLUMNS, figures
 from .lines import Line, wrapped
 from .printed_sheets import PrintedSheet
 
-DESIGN, TABLES, EITHER = (
+DESIGN, TABLES, _EITHER = (
     "the design has changed",
     "the tables of Yardfast, or its version, have changed",
     "the design, or the tables or version of Yardfast, has changed",
@@ -58,7 +58,7 @@ def compared(sheet: PrintedSheet, found: Examination) -> Compared:
         for column, value in figures(found).items()
         if column in sheet.printed and sheet.printed[column] != value
     )
-    return Compared(sheet, design.name, now, changes or (EITHER,), differ)
+    return Compared(sheet, design.name, now, changes or (_EITHER,), differ)
 
 
 def stale_lines(found: Sequence[Compared]) -> list[Line]:

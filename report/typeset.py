@@ -7,7 +7,7 @@ from typing import Any, Literal, cast
 PAPERS = {"a4": (210.0, 297.0, "a4"), "letter": (215.9, 279.4, "us-letter")}
 """Width and height in mm, and the typesetter's name (ISO 216; ANSI/ASME Y14.1)."""
 
-INSTALL = '.venv/bin/pip install -e ".[sheet]"'
+_INSTALL = '.venv/bin/pip install -e ".[sheet]"'
 _FOLDER = Path(__file__).parent
 
 
@@ -16,7 +16,9 @@ class NoTypesetterError(Exception):
 
     def __init__(self, picture: bool) -> None:
         without = ". An .svg needs nothing more" if picture else ""
-        super().__init__(f"paper needs the typesetter 'typst'; install it with  {INSTALL}{without}")
+        super().__init__(
+            f"paper needs the typesetter 'typst'; install it with  {_INSTALL}{without}"
+        )
 
 
 def typeset(

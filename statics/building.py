@@ -20,7 +20,7 @@ from .wrench import about, moved
 NEAR = 1.0e-2
 """Places along a stick that lie nearer than this (m) are one node."""
 
-SPREAD = 2.0
+_SPREAD = 2.0
 """What meets a stick over more than so many times its greater side meets it at several nodes: those
 that lie farther apart than its side."""
 
@@ -319,7 +319,7 @@ def _places(stick: Stick, meets: Sequence[Array], whole: bool) -> Array:
             if not len(at):
                 continue
         at = np.clip(at, 0.0, stick.length)
-        if float(at.max() - at.min()) <= SPREAD * stick.wide:
+        if float(at.max() - at.min()) <= _SPREAD * stick.wide:
             found.append(float(at.mean()))
         else:
             at = np.sort(at)

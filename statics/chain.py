@@ -15,7 +15,7 @@ from ..design.shapes.shape import Array
 
 Integers = NDArray[np.intp]
 
-MOST = 24
+_MOST = 24
 """Steps are joined to one block up to so many pieces: small products cost more than they save."""
 
 
@@ -85,7 +85,7 @@ def blocks(count: int, pairs: Integers) -> list[Integers]:
         found += steps
     joined: list[list[int]] = [found[0]]
     for step in found[1:]:
-        if len(joined[-1]) + len(step) <= MOST:
+        if len(joined[-1]) + len(step) <= _MOST:
             joined[-1] = joined[-1] + step
         else:
             joined.append(step)

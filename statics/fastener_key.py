@@ -6,7 +6,7 @@ from ..design.row import Row
 from ..materials import fasteners
 from ..materials.fastener import Fastener
 
-LONGEST = 0.6
+_LONGEST = 0.6
 """Length (m) beyond which nothing is a nail, screw, bolt or staple: judgement."""
 
 FASTENER_HINT = "fastener = '8d common nail' or '#8 wood screw 2 in'"
@@ -59,7 +59,7 @@ def read_fastener(row: Row) -> Fastener | None:
     if found.length is None:
         row.refuse("fastener", "its length with it", f"'{text} 2 in'")
         return None
-    if found.length > LONGEST:
+    if found.length > _LONGEST:
         row.refuse("fastener", "at most 24 in (610 mm) long")
         return None
     return found

@@ -21,7 +21,7 @@ from .fit import ACROSS, ANCHOR_LEFT, FIT, HEAD_REACH
 from .graph import swings
 from .unsupported import length
 
-THROUGH = ("washer",)
+_THROUGH = ("washer",)
 """Heads of what goes through the wood: a bolt, a pier's or a pad's rod with nut and washer."""
 
 _WITHIN = 3.0e-3
@@ -36,7 +36,7 @@ _KEPT = 16
 
 
 @dataclass(frozen=True, eq=False)
-class Near:
+class _Near:
     """The wood nearest to a point: ``apart`` m off, at ``place`` (3,), of body ``body``."""
 
     apart: float
@@ -81,7 +81,7 @@ def anchor_reach(kind: str) -> float:
     return 0.5 * (kinds.find(kind).diameter or 0.0) + HEAD_REACH
 
 
-def near_the_ground(structure: Structure, points: Array) -> list[Near]:
+def near_the_ground(structure: Structure, points: Array) -> list[_Near]:
     """Return for each point (n, 2) in m the wood nearest to an anchor that stands there.
 
     What touches the ground there, or lies no higher than what is left of an anchor above it.
@@ -90,7 +90,7 @@ def near_the_ground(structure: Structure, points: Array) -> list[Near]:
 
 
 @lru_cache(maxsize=_KEPT)
-def _near(structure: Structure, places: tuple[tuple[float, float], ...]) -> tuple[Near, ...]:
+def _near(structure: Structure, places: tuple[tuple[float, float], ...]) -> tuple[_Near, ...]:
     wood = list(_low_wood(structure))
     return tuple(_nearest(np.array(place), 0.0, wood) for place in places)
 
@@ -115,7 +115,7 @@ def ways_out(structure: Structure, points: Array) -> Array:
     return found
 
 
-def near_a_guy(structure: Structure, tops: Array) -> list[Near]:
+def near_a_guy(structure: Structure, tops: Array) -> list[_Near]:
     """Return for each top (n, 3) in m of a guy the wood nearest to it.
 
     A line is tied round a part or made fast to it: within its outline, hollow or not, is on it.
@@ -158,7 +158,7 @@ def _anchor_faults(structure: Structure, row: AnchorRow) -> Iterator[Fault]:
 
 
 def _anchor_mended(
-    structure: Structure, row: AnchorRow, points: Array, near: list[Near]
+    structure: Structure, row: AnchorRow, points: Array, near: list[_Near]
 ) -> tuple[str, str]:
     """Return the key that puts anchors where they hold, and what to write there."""
     if row.ring is not None:
@@ -251,15 +251,15 @@ def _wood_at(structure: Structure, height: float) -> Iterator[tuple[int, BaseGeo
         yield i, section(body, level).convex_hull, level
 
 
-def _nearest(point: Array, height: float, wood: Sequence[tuple[int, BaseGeometry, float]]) -> Near:
+def _nearest(point: Array, height: float, wood: Sequence[tuple[int, BaseGeometry, float]]) -> _Near:
     """Return the nearest of regions at their heights to a point (2,) at a height."""
-    found = Near(np.inf, np.array([*point, height]), -1)
+    found = _Near(np.inf, np.array([*point, height]), -1)
     for i, region, level in wood:
         if region.is_empty:
             continue
         apart = float(np.hypot(plane.distance(point, region), level - height))
         if apart < found.apart:
-            found = Near(apart, np.array([*plane.nearest(point, region), level]), i)
+            found = _Near(apart, np.array([*plane.nearest(point, region), level]), i)
     return found
 
 
@@ -267,7 +267,7 @@ _ONE = {"stand": "stands", "are tied": "is tied", "lie": "lies"}
 
 
 def _goes_through(kind: str) -> bool:
-    return kinds.find(kind).head.name in THROUGH
+    return kinds.find(kind).head.name in _THROUGH
 
 
 def _written(structure: Structure, size: float) -> str:
@@ -279,7 +279,7 @@ def _place(structure: Structure, point: Array) -> str:
     return "[" + ", ".join(_written(structure, float(one)) for one in point) + "]"
 
 
-def _astray(structure: Structure, astray: Sequence[Near], count: int, do: str) -> str:
+def _astray(structure: Structure, astray: Sequence[_Near], count: int, do: str) -> str:
     """Return what was found: how many stand how far from the nearest part."""
     worst = max(astray, key=lambda one: one.apart)
     if worst.body < 0:

@@ -17,10 +17,10 @@ from .bed import cells
 from .fit import FIT
 from .surfaces import EXACT, Piece, Surfaces, cut_of, outline, surfaces_of
 
-LEAST = 1.0e-6
+_LEAST = 1.0e-6
 """Area (m2) below which two faces touch in a line or a point only."""
 
-NARROW = 1.0e-4
+_NARROW = 1.0e-4
 """Width (m) below which what two faces share is a line."""
 
 _REACHES = FIT + 1.0e-9
@@ -327,10 +327,10 @@ def _cut_by_a_face(
     right, up = axes_of(way)
     lies, cut = _lying(to, way, second, right, up), cut_of(of, way, second, right, up)
     at, shared = second, lies.intersection(cut)
-    if shared.area <= LEAST:
+    if shared.area <= _LEAST:
         lies, cut = _lying(of, -way, -first, right, up), cut_of(to, way, first, right, up)
         at, shared = first, lies.intersection(cut)
-    if shared.area <= LEAST:
+    if shared.area <= _LEAST:
         return None
     return _face(shared, way, at, right, up, second - first)
 
@@ -356,7 +356,7 @@ def _in_cavity(
         wall = _wall(around, normals[k], float(at[k]))
         right, up = axes_of(way * normals[k])
         shared = cut_of(inside, normals[k], float(at[k]), right, up).intersection(wall(right, up))
-        if shared.area > LEAST:
+        if shared.area > _LEAST:
             deep = float(reach[k] - at[k])
             face = _face(shared, way * normals[k], way * float(at[k]), right, up, deep)
             if face is not None:
@@ -395,7 +395,7 @@ def _within_outline(of: Surfaces, to: Surfaces, only_walls_of_lower: bool = Fals
         pairs = ((below, above), (above, below))
         for walls, other in pairs[:1] if only_walls_of_lower else pairs:
             shared = walls.intersection(other.convex_hull)
-            if shared.area > LEAST:
+            if shared.area > _LEAST:
                 return _face(shared, way, float(way[2]) * high, right, along)
     return None
 
@@ -447,8 +447,8 @@ def _face(
 def _of_one_kind(shared: BaseGeometry) -> BaseGeometry:
     """Return the areas of what is shared; where it has none to speak of, its line or point."""
     areas = plane.pieces(shared)
-    if areas and (whole := plane.union_of(areas)).area > LEAST:
-        if 2.0 * whole.area > NARROW * whole.length:
+    if areas and (whole := plane.union_of(areas)).area > _LEAST:
+        if 2.0 * whole.area > _NARROW * whole.length:
             return whole
         return _midline(plane.narrowest_box(whole), 0.0)
     lines = [one for one in shapely.get_parts(shared).tolist() if one.length > 0.0]

@@ -25,11 +25,11 @@ PLAINEST = ("stake", "screw anchor", "pier", "buried weight", "slab bolt")
 """Groups in the order of the work that they make; a manufactured-home anchor needs a label to be
 read, and a deadman a guy: neither is offered for a foot."""
 
-THROUGH = 0.040
+_THROUGH = 0.040
 """A bolt goes through the foot, so far in m from its edge; all else stands against its outside:
 judgement."""
 
-ROOM = 1.5
+_ROOM = 1.5
 """Least distance between the middles of anchors over the widest part of one: judgement."""
 
 MOST_TRIED = 8
@@ -129,7 +129,7 @@ def _fits(held: Held, kind: str) -> bool:
     wide = max(anchor.diameter or 0.0, anchor.plate or 0.0)
     apart = np.linalg.norm(held.points[:, None] - held.points[None], axis=-1)
     np.fill_diagonal(apart, np.inf)
-    return float(apart.min()) >= ROOM * wide
+    return float(apart.min()) >= _ROOM * wide
 
 
 def _may_hold(holds: Holding, pulls: tuple[float, float], soil: float) -> bool:
@@ -144,8 +144,8 @@ def set_as(where: AnchorRow, kind: str) -> AnchorRow:
     """Return anchors of a kind at places about the foot: bolts go through it, all else beside."""
     if kinds.find(kind).group != "slab bolt":
         return replace(where, kind=kind)
-    ring = None if where.ring is None else where.ring - 2.0 * THROUGH
-    return replace(where, kind=kind, inset=THROUGH, ring=ring)
+    ring = None if where.ring is None else where.ring - 2.0 * _THROUGH
+    return replace(where, kind=kind, inset=_THROUGH, ring=ring)
 
 
 def meets(piece: Loaded, row: AnchorRow) -> bool:
@@ -193,7 +193,7 @@ def _starts(piece: Loaded) -> list[float]:
     """Return plan angles in rad in the design's axes: the right, and where each foot stands."""
     middle = piece.structure.footprint.mean(axis=0)
     feet = [plane.middle(foot) - middle for foot in plane.pieces(piece.standing.contact)]
-    apart = [foot for foot in feet if float(np.hypot(*foot)) > THROUGH]
+    apart = [foot for foot in feet if float(np.hypot(*foot)) > _THROUGH]
     return [0.0, *(float(np.arctan2(y, x)) - piece.design.turn for x, y in apart)]
 
 

@@ -9,7 +9,7 @@ from ...design.placing import about_z
 from ...design.shapes.shape import Array
 from ...design.structure import Structure
 
-LOW = 0.5
+_LOW = 0.5
 """A part that carries others and is no higher than so much of its lesser width is a foot, not a
 body: judgement."""
 
@@ -62,4 +62,4 @@ def _is_foot(structure: Structure, i: int) -> bool:
     body = next(body for body in structure.bodies if body.part == i)
     low, high = body.extent
     size = np.asarray(high) - np.asarray(low)
-    return carries and float(size[2]) <= LOW * float(size[:2].min())
+    return carries and float(size[2]) <= _LOW * float(size[:2].min())

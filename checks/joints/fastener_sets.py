@@ -24,7 +24,7 @@ BLOCKS = "the blocks"
 CLEAT = "spruce-pine-fir"
 """The wood of blocks and cleats where none is named: a light, common one (judgement)."""
 
-BLOCK = "2x2"
+_BLOCK = "2x2"
 """What blocks are sawn of where their thickness is not said (judgement)."""
 
 
@@ -137,4 +137,4 @@ def _met(structure: Structure, row: JointRow, body: Body, direction: Array) -> M
 
 def block_thickness() -> float:
     """Return how thick in m blocks and cleats are taken to be where it is not said."""
-    return lumber_sizes()[BLOCK][0]
+    return lumber_sizes()[_BLOCK][0]

@@ -17,7 +17,7 @@ from .larger_fasteners import lag_screws, larger, screws
 from .place import Place
 from .spacing import HALF, nearest_of
 
-MOST = 120
+_MOST = 120
 """So many fasteners at one place are the most that are tried."""
 
 MOST_OF_OTHERS = 8
@@ -159,7 +159,7 @@ def _enough(tried: _Tried) -> int | None:
     row = tried.row
     step = _step(row)
     first = row.count // step + 1
-    k = least(lambda k: tried.strong(row.fastener, k * step), first, MOST // step, first)
+    k = least(lambda k: tried.strong(row.fastener, k * step), first, _MOST // step, first)
     return None if k is None else k * step
 
 
@@ -171,7 +171,7 @@ def _more(tried: _Tried, enough: int | None) -> JointRemedy | None:
     row, step = tried.row, _step(tried.row)
     if enough is None:
         return None
-    for count in range(enough, min(enough + 2 * step, MOST) + 1, step):
+    for count in range(enough, min(enough + 2 * step, _MOST) + 1, step):
         if tried.holds(row.fastener, count):
             found = tried.found(row.fastener, count)
             assert found is not None

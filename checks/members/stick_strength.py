@@ -30,7 +30,7 @@ from .uprights import Section
 
 SOURCE = "equilibrium of the piece; {wood}, or AISC 360-16 E to H"
 
-PLUMB = 0.999
+_PLUMB = 0.999
 LEVEL = 0.05
 """Cosine of the angle to plumb above which a stick is a post, and below which it lies level."""
 
@@ -257,8 +257,8 @@ def _held(
     between = widest >= out
     free = max(widest, out, stick.wide)
     K_out, K_between = column_rule("stands out"), column_rule("between")
-    if lean > PLUMB or (lean >= LEVEL and _stands(graph, forces, stick)):
-        role = "post" if lean > PLUMB else "leg"
+    if lean > _PLUMB or (lean >= LEVEL and _stands(graph, forces, stick)):
+        role = "post" if lean > _PLUMB else "leg"
         standing = stick.length - _held_below(graph.structure.design, forces, stick)
         return role, max(standing, free), K_out * standing, False
     effective = max(K_between * widest, K_out * out, stick.wide)

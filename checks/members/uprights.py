@@ -13,7 +13,7 @@ from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...design.touching import GAP
 
-SLENDER = 5.0
+_SLENDER = 5.0
 """Length over width from which an upright piece is a post."""
 
 Mask = NDArray[np.bool_]
@@ -37,7 +37,7 @@ class Section:
 def section_of(body: Body) -> Section | None:
     """Return the section of a slender upright body, at its thinner end; None of any other."""
     found = _section(body)
-    if found is None or body.top - body.bottom < SLENDER * max(found.first, found.second):
+    if found is None or body.top - body.bottom < _SLENDER * max(found.first, found.second):
         return None
     return found
 

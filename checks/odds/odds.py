@@ -22,7 +22,7 @@ from .varied import Varied, varied
 from .weights import groups
 
 SAMPLES = 100_000
-YEARS = 10
+_YEARS = 10
 SEED = 1
 PERCENTILES = (5.0, 50.0, 95.0)
 """Of a hundred pieces like it so many have given way at a lower gust."""
@@ -70,7 +70,7 @@ class Odds:
 
 
 def odds(
-    design: Design, samples: int = SAMPLES, seed: int = SEED, years: int = YEARS
+    design: Design, samples: int = SAMPLES, seed: int = SEED, years: int = _YEARS
 ) -> tuple[Examination, Odds]:
     """Return the examination of a design, and the odds of pieces like it, without anchors.
 

@@ -10,15 +10,15 @@ from ...loads.gust.standard import AT_PIECE
 from ...loads.site import Site
 from .spread import INPUTS, SHAPES, Changed, Spread, Spreads, published
 
-SPREAD = Bounds(0.0, 1.0, "from 0 (it does not vary) to 1", hint="0.2, a fifth either way")
+_SPREAD = Bounds(0.0, 1.0, "from 0 (it does not vary) to 1", hint="0.2, a fifth either way")
 FACTOR = Bounds(0.0, 10.0, "more than 0 and at most 10, times what is written", above=True)
-LOW = Bounds(0.0, 10.0, "from 0 to 10, times what is written")
+_LOW = Bounds(0.0, 10.0, "from 0 to 10, times what is written")
 
 _KEYS = (
     Key("name", "choice", required=True, choices=INPUTS, hint="name = 'friction'"),
-    Key("spread", "number", bounds=SPREAD),
+    Key("spread", "number", bounds=_SPREAD),
     Key("mean", "number", bounds=FACTOR),
-    Key("low", "number", bounds=LOW),
+    Key("low", "number", bounds=_LOW),
     Key("high", "number", bounds=FACTOR),
     Key("shape", "choice", choices=SHAPES),
 )

@@ -12,7 +12,7 @@ from .spread import INPUTS
 REPEATS = 8
 """So many scrambles, each by itself an answer: how they differ is the error of all together."""
 
-BLOCK = 2**17
+_BLOCK = 2**17
 """So many pieces are worked out at a time: what waits takes memory."""
 
 _LEAST = 1.0e-12
@@ -32,7 +32,7 @@ def blocks(samples: int, seed: int) -> Iterator[tuple[int, Array]]:
         left = samples // repeats + (k < samples % repeats)
         points = cast(Any, qmc).Sobol(len(INPUTS), seed=np.random.default_rng(own))
         while left > 0:
-            n = min(left, BLOCK)
+            n = min(left, _BLOCK)
             with warnings.catch_warnings():
                 # a number that is no power of two costs balance, which the repeats tell
                 warnings.simplefilter("ignore", UserWarning)

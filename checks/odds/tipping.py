@@ -21,14 +21,14 @@ from ..standing import Standing, Weight
 NODES = 33
 """Weights at which the table is worked out, evenly by their ratio."""
 
-MARGIN = 0.05
+_MARGIN = 0.05
 """What tips at a pressure so much above the least may be the first between two of these weights."""
 
 _LITTLE = 1.0e-6
 _ALIKE = 1.0e-9
 _ENDLESS = 1.0e12
 
-Way = tuple[Standing, Actions]
+_Way = tuple[Standing, Actions]
 """A line about which a piece may tip, alone, with one wind or some."""
 
 
@@ -56,7 +56,7 @@ class Tipping:
         if not self._ways:
             return found
         first, about, known = self._first(weight)
-        before, after = about < low * (1.0 - MARGIN), about > high * (1.0 + MARGIN)
+        before, after = about < low * (1.0 - _MARGIN), about > high * (1.0 + _MARGIN)
         found[known & before] = 0.0
         close = ~(known & (before | after))
         some: list[int] = np.unique(first[close]).tolist()
@@ -96,15 +96,15 @@ class Tipping:
         centre = np.broadcast_to(self.centre, (NODES, 1, 1, 3))
         return Weight(self._weights[:, None, None], centre)
 
-    def _least(self, way: Way, weight: Weight) -> Array:
+    def _least(self, way: _Way, weight: Weight) -> Array:
         """Return the least pressure (n,) at which each weight (n, 1, 1) tips one way."""
         q = tipping_pressures(*way, weight)
         return q.reshape(len(q), -1).min(axis=1)
 
     @cached_property
-    def _found(self) -> tuple[tuple[Way, ...], Array]:
+    def _found(self) -> tuple[tuple[_Way, ...], Array]:
         """Return the ways in which a weight may tip first, with the pressures (NODES, ways)."""
-        ways: list[Way] = []
+        ways: list[_Way] = []
         columns: list[Array] = []
         for line in range(len(self.standing.normals)):
             about, actions = self._line(line)
@@ -118,7 +118,7 @@ class Tipping:
         return tuple(ways[k] for k in kept), table[:, kept]
 
     @property
-    def _ways(self) -> tuple[Way, ...]:
+    def _ways(self) -> tuple[_Way, ...]:
         return self._found[0]
 
     @property
@@ -131,7 +131,7 @@ class Tipping:
         weight = Weight(np.array(1.0), self.centre)
         return max(float(self.standing.hold(weight, self.standing.reach).min()), _LITTLE)
 
-    def _line(self, line: int) -> Way:
+    def _line(self, line: int) -> _Way:
         """Return a line alone, with the winds that may be the first about it.
 
         A wind that overturns no more than another wherever the line may lie tips no piece before
@@ -182,7 +182,7 @@ def _first_somewhere(table: Array, moved: Array, most: float) -> list[int]:
     """
     found: list[int] = []
     least = table.min(axis=1)
-    likely = (table < _ENDLESS) & (table <= (least * (1.0 + MARGIN + 2.0 * most))[:, None])
+    likely = (table < _ENDLESS) & (table <= (least * (1.0 + _MARGIN + 2.0 * most))[:, None])
     order: list[int] = table.sum(axis=0).argsort(kind="stable").tolist()
     for k in order:
         apart = np.linalg.norm(moved[found] - moved[k], axis=1)

@@ -11,7 +11,7 @@ from ...design.shapes.shape import Array
 from ...design.structure import GRAVITY, WEIGHINGS, Structure
 from ..standing import Weight
 
-GIVEN = ""
+_GIVEN = ""
 """The kind of what is given by mass or scale, and does not vary."""
 
 MEASURED = "measured"
@@ -24,7 +24,7 @@ BY_KIND: Mapping[str, tuple[str, ...]] = {
     "masonry": ("density", "thickness"),
     "plastic": ("density", "thickness"),
     MEASURED: ("thickness",),
-    GIVEN: (),
+    _GIVEN: (),
 }
 """What the weight of each kind of material goes with."""
 
@@ -66,9 +66,9 @@ def groups(structure: Structure) -> Groups:
 def kind_of(part: Part, weighed: bool) -> str:
     """Return by what the weight of a part varies: its material's kind, or how it was given."""
     if part.mass is not None:
-        return GIVEN
+        return _GIVEN
     if part.density is not None:
         return MEASURED
     if weighed or part.material is None:
-        return GIVEN
+        return _GIVEN
     return materials.find(part.material).kind

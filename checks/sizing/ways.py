@@ -22,8 +22,8 @@ from .remedy import Reason, Remedy, failing, nearest_its_limit, why_not
 from .size_curves import FOOT, HEAVIEST, WIDEST, CurvePoint, slides_first, weight_curve, width_curve
 from .sizing_case import Case
 
-TALLEST = 30.0 * FOOT
-LOWEST = 0.25
+_TALLEST = 30.0 * FOOT
+_LOWEST = 0.25
 CALMEST = 10.0 * MPH
 """The greatest height that is tried for a piece that stands, the least part of its height, below
 which it is another piece, and the least wind that anything is built for: judgement."""
@@ -217,8 +217,8 @@ def _height(case: Case) -> Remedy:
     now, step = case.before.structure.height, case.steps.height
     high = down(now, step)
     if case.stands:
-        high = max(high, down(TALLEST, step))
-    low = max(up(case.ground.top, step) + 1, up(LOWEST * now, step))
+        high = max(high, down(_TALLEST, step))
+    low = max(up(case.ground.top, step) + 1, up(_LOWEST * now, step))
     not_too_tall = case.passes("height", unbuilt=True)
     k = greatest(not_too_tall, low, high, down(now * _share(case.before), step))
     if k is not None and case.tried("height", k) is None:

@@ -12,7 +12,7 @@ from .forms import Bars, Form
 from .plans import Plan, Rectangle, Regular, unit_corners
 from .shape import ALONG, NO_HULLS, Array, Hull, Moments, Shape
 
-PIECES = 72
+_PIECES = 72
 """Straight pieces that stand for it where it is drawn, of the same area from above."""
 
 _ROUND = 24
@@ -82,9 +82,9 @@ class Hoop(Shape):
         return self._pieces(self.section)
 
     def _pieces(self, section: Plan) -> tuple[Hull, ...]:
-        step = 2.0 * pi / PIECES
+        step = 2.0 * pi / _PIECES
         fit = sqrt(step / sin(step))
-        angles = step * np.arange(PIECES)
+        angles = step * np.arange(_PIECES)
         corners = _drawn(section)
         out = fit * (self.radius + corners[:, 0])
         rings = [
@@ -92,7 +92,7 @@ class Hoop(Shape):
             for a in angles
         ]
         return tuple(
-            Hull(np.vstack([rings[k], rings[(k + 1) % PIECES]]), ends=True) for k in range(PIECES)
+            Hull(np.vstack([rings[k], rings[(k + 1) % _PIECES]]), ends=True) for k in range(_PIECES)
         )
 
     def contact(self) -> BaseGeometry:
@@ -114,14 +114,14 @@ class Hoop(Shape):
 
     def as_form(self) -> Form:
         """Return its straight pieces; of flat sides the rectangle round its section."""
-        angles = 2.0 * pi / PIECES * (np.arange(PIECES) + 0.5)
-        flat = np.zeros(PIECES)
+        angles = 2.0 * pi / _PIECES * (np.arange(_PIECES) + 0.5)
+        flat = np.zeros(_PIECES)
         outward = np.column_stack([np.cos(angles), np.sin(angles), flat])
         along = np.column_stack([-np.sin(angles), np.cos(angles), flat])
         plan = self.section
         if not isinstance(plan, Regular) or plan.sides:
             plan = Rectangle(*np.ptp(self._corners, axis=0).tolist())
-        lengths = np.full(PIECES, 2.0 * pi * self.radius / PIECES)
+        lengths = np.full(_PIECES, 2.0 * pi * self.radius / _PIECES)
         return Bars(plan, along, outward, lengths)
 
     @property

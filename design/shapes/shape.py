@@ -301,13 +301,13 @@ class Shape(ABC):
         return None
 
 
-CIRCLE_POINTS = 72
+_CIRCLE_POINTS = 72
 
 ALONG = 0.7
 """Cosine from which a direction is along an axis rather than square to it (45 degrees)."""
 
 
-def rim(disc: Disc, count: int = CIRCLE_POINTS, tangent: bool = True) -> Array:
+def rim(disc: Disc, count: int = _CIRCLE_POINTS, tangent: bool = True) -> Array:
     """Return points (count, 3) round a circle; ``tangent`` ones span edges that touch it."""
     axis = np.asarray(disc.axis)
     first = np.array([1.0, 0.0, 0.0]) if abs(axis[0]) < 0.9 else np.array([0.0, 1.0, 0.0])

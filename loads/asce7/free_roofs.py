@@ -16,7 +16,7 @@ from ..ranges import fraction, not_negative
 LEVEL_TO, STEEPEST = 7.5, 45.0
 """The least slope in degrees but 0, and the greatest, that the figures print."""
 
-CASES = ("A", "B")
+_CASES = ("A", "B")
 
 HIGH, LOW, ACROSS, EITHER = (
     "high edge upwind",
@@ -76,7 +76,7 @@ def _printed(roof: str, wind: str) -> tuple[Array, tuple[Array, Array]]:
     }
     slopes = sorted({slope for _, slope, _ in found})
     clear, blocked = (
-        np.array([[found[flow, slope, case] for case in CASES] for slope in slopes])
+        np.array([[found[flow, slope, case] for case in _CASES] for slope in slopes])
         for flow in ("clear", "obstructed")
     )
     return np.array(slopes), (clear, blocked)
@@ -91,7 +91,7 @@ def _along() -> tuple[Array, tuple[Array, Array]]:
     }
     starts = sorted({start for _, start, _ in found})
     clear, blocked = (
-        np.array([[found[flow, start, case] for case in CASES] for start in starts])
+        np.array([[found[flow, start, case] for case in _CASES] for start in starts])
         for flow in ("clear", "obstructed")
     )
     return np.array(starts), (clear, blocked)

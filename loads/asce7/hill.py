@@ -2,7 +2,7 @@
 
 from ... import references
 
-STEEPEST = 0.5
+_STEEPEST = 0.5
 """Height over half-width of the steepest rise that the standard tells apart (Fig. 26.8-1)."""
 
 LANDFORMS = {"ridge": "ridge_2D", "bluff": "escarpment_2D", "hill": "hill_3D"}
@@ -17,4 +17,4 @@ def greatest_topographic_factor(landform: str, exposure: str) -> float:
     exposure. ASCE/SEI 7-16 Eq. 26.8-1 and Fig. 26.8-1.
     """
     row = references.table("wind/asce7_kzt").one("parameter", f"K1/(H/Lh) Exposure {exposure}")
-    return (1.0 + float(row[LANDFORMS[landform]]) * STEEPEST) ** 2
+    return (1.0 + float(row[LANDFORMS[landform]]) * _STEEPEST) ** 2

@@ -30,14 +30,14 @@ from .free_roofs import (
     net_coefficients,
 )
 
-CASES = ("roof A", "roof B", "roof lifted", "roof pressed")
+_CASES = ("roof A", "roof B", "roof lifted", "roof pressed")
 """The figures' cases, and the row along the ridge tried by itself on what is nearly level."""
 
 
 class _Tops:
     """What wind does normal to surfaces by ASCE/SEI 7."""
 
-    cases = CASES
+    cases = _CASES
     document = "ASCE/SEI 7 Fig. 27.3-1 to 27.3-7"
     level_to = closed_tops.LEVEL_TO
 
@@ -109,7 +109,7 @@ def on_board(board: Board, along: Array, obstructed: Array, solid: float, face: 
     weight = (facing**2)[:, None]
     middle = board.place(plane.centroids(np.array(board.region)))
     ridge = along_coefficients(length_along(board.plan, along), middle[2], obstructed)
-    terms = np.zeros((len(along), len(CASES), 8))
+    terms = np.zeros((len(along), len(_CASES), 8))
     if level < 1.0:
         slope = radians(board.slope)
         rise = np.array([*(-board.fall * cos(slope)), sin(slope)])
@@ -148,7 +148,7 @@ def on_slopes(body: Body, closed: BaseGeometry, along: Array, obstructed: Array)
     faces, hollow = slopes_of(body, closed)
     length = length_along(closed, along)
     ridge = along_coefficients(length, 0.5 * (body.bottom + body.top), obstructed)
-    terms = np.zeros((len(along), len(CASES), 8))
+    terms = np.zeros((len(along), len(_CASES), 8))
     standing = np.ones(len(along))
     for area, slope, fall, up, middle in faces:
         level, upright = _shares(slope)

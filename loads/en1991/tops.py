@@ -19,7 +19,7 @@ from .roofs import canopy, flat_roof_suction
 
 DOWN, UP = "roof pressed", "roof lifted"
 SIDES = (", windward slope alone", ", leeward slope alone")
-CASES = (DOWN, UP, *(way + side for way in (DOWN, UP) for side in SIDES))
+_CASES = (DOWN, UP, *(way + side for way in (DOWN, UP) for side in SIDES))
 
 LEANS_FROM = 45.0
 """Slope in degrees from which a free board leans toward a signboard, linear to 90 (judgement)."""
@@ -28,7 +28,7 @@ LEANS_FROM = 45.0
 class _Tops:
     """What wind does normal to surfaces by EN 1991-1-4."""
 
-    cases = CASES
+    cases = _CASES
     document = "EN 1991-1-4 Tables 7.2, 7.4, 7.6 and 7.7"
     level_to = closed_roofs.LEVEL_TO
 
@@ -65,7 +65,7 @@ class _Tops:
         angle = np.full(len(along), np.radians(board.slope))
         wind = np.concatenate([along, np.zeros((len(along), 1))], axis=1)
         at = board.place(halves(board.region, wind @ board.axes)[1][:, 0])
-        terms = np.zeros((len(along), len(CASES), 8))
+        terms = np.zeros((len(along), len(_CASES), 8))
         for k, c in enumerate(canopy("monopitch", angle, obstructed)):
             push = -(1.0 - upright) * solid * board.region.area * c
             terms[:, k] = terms_of(push[:, None] * board.up, at)
@@ -86,7 +86,7 @@ class _Tops:
         A hollow gable takes it normal to its slopes, and along the ridge what its outline takes.
         """
         faces, hollow = slopes_of(body, closed)
-        terms = np.zeros((len(along), len(CASES), 8))
+        terms = np.zeros((len(along), len(_CASES), 8))
         standing = np.ones(len(along))
         for area, slope, fall, up, middle in faces:
             upright, facing = _upright(slope), -(along @ fall)

@@ -24,13 +24,13 @@ KINDS: Mapping[str, str] = {
 }
 """Kinds of fastener as asked for, and the equation of NDS that each one has."""
 
-LIGHTEST, HEAVIEST = 0.2, 1.0
+LIGHTEST, _HEAVIEST = 0.2, 1.0
 """Specific gravities taken; NDS prints values from 0.31 to 0.73."""
 
 _GRAVITIES = Bounds(
     LIGHTEST,
-    HEAVIEST,
-    f"from {LIGHTEST:g} to {HEAVIEST:g}, such as 0.42; NDS prints 0.31 to 0.73",
+    _HEAVIEST,
+    f"from {LIGHTEST:g} to {_HEAVIEST:g}, such as 0.42; NDS prints 0.31 to 0.73",
 )
 _ANGLES = Bounds(0.0, pi / 2.0, "an angle from 0 to 90 deg")
 
