@@ -76,8 +76,12 @@ def not_looked_at(found: "Examination") -> tuple[NotLookedAt, ...]:
 
 
 def unfastened(found: "Examination") -> tuple[str, ...]:
-    """Return the parts of which no joint says how they are fastened to what carries them."""
-    parts = [part for part in found.design.parts if not part.loose]
+    """Return the parts of which no joint says how they are fastened to what carries them.
+
+    What a body is filled with is fastened to nothing.
+    """
+    fills = {f"{part.fill} in {part.name}" for part in found.design.parts if part.fill}
+    parts = [part for part in found.design.parts if not part.loose and part.name not in fills]
     names = [part.name for part in found.design.parts]
     fastened = {joint.row.of for joint in found.joints}
     named = fastened | {joint.row.to for joint in found.joints}

@@ -101,9 +101,12 @@ class Amounts:
 
     def force(self, newtons: float, way: Way = "near") -> str:
         """Return a push or pull as a scale shows it: pounds to 1, or kg to 1."""
-        one, unit = (GRAVITY, "kg") if self.metric else (POUND_FORCE, "lb")
-        whole = _whole(newtons / one, way)
+        unit, whole = "kg" if self.metric else "lb", self.whole_force(newtons, way)
         return f"less than 1 {unit}" if way == "down" and whole < 1 else f"{whole:,} {unit}"
+
+    def whole_force(self, newtons: float, way: Way = "down") -> int:
+        """Return a push or pull in whole pounds, or kg."""
+        return _whole(newtons / (GRAVITY if self.metric else POUND_FORCE), way)
 
     def pull(self, newtons: float) -> str:
         """Return what a stake must hold: up to the next 5 lb, or 2 kg."""

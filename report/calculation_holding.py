@@ -5,7 +5,7 @@ from typing import Any
 from ..checks.examination import Examination
 from ..checks.judging import Check, Kind
 from ..units import factor
-from .calculation_text import figures, said, section, step
+from .calculation_text import figures, ratio, said, section, step
 from .check_notes import remarked
 
 
@@ -35,12 +35,7 @@ def anchors(examination: Examination) -> list[dict[str, Any]]:
                 step("anchor", "The one most used, both at once", values, used.source, met=met)
             )
         if head is not None and head.capacity > 0.0:
-            values = {"demand": head.demand, "capacity": head.capacity}
-            values["ratio"] = head.demand / head.capacity
-            met = "met" if head.passes else "not met"
-            items.append(
-                step("ratio", f"Its head ({remarked(head)})", values, head.source, met=met)
-            )
+            items.append(ratio(f"Its head ({remarked(head)})", head, head.source))
     return [section("Anchors", *_with_them(examination), *items)]
 
 
@@ -60,10 +55,7 @@ def guys(examination: Examination) -> list[dict[str, Any]]:
             )
         )
         if check is not None and check.utilization is not None:
-            values = {"demand": check.demand, "capacity": check.capacity}
-            values["ratio"] = check.utilization
-            met = "met" if check.passes else "not met"
-            items.append(step("ratio", "Its greatest pull", values, check.source, met=met))
+            items.append(ratio("Its greatest pull", check, check.source))
     return [
         section("Guys", *(_with_them(examination) if not examination.held.anchors else []), *items)
     ]
@@ -89,11 +81,8 @@ def posts(examination: Examination) -> list[dict[str, Any]]:
         )
         check = _check(examination, Kind.EMBEDMENT, name)
         if check is not None and check.capacity > 0.0:
-            met = "met" if check.passes else "not met"
-            values = {"demand": check.demand, "capacity": check.capacity}
-            values["ratio"] = check.demand / check.capacity
             words = f"Its level force in N: {remarked(check)}"
-            items.append(step("ratio", words, values, check.source, met=met))
+            items.append(ratio(words, check, check.source))
     return [section("Posts in the ground", *items)]
 
 
@@ -105,12 +94,8 @@ def _with_them(examination: Examination) -> list[dict[str, Any]]:
         (Kind.SLIDING, "Sliding, held down"),
     ):
         check = _check(examination, kind)
-        if check is None or check.capacity <= 0.0:
-            continue
-        values = {"demand": check.demand, "capacity": check.capacity}
-        values["ratio"] = check.demand / check.capacity
-        met = "met" if check.passes else "not met"
-        found.append(step("ratio", words, values, check.source, met=met))
+        if check is not None and check.capacity > 0.0:
+            found.append(ratio(words, check, check.source))
     return found
 
 

@@ -13,7 +13,7 @@ from ..loads.asce7 import velocity_pressure as asce7
 from ..loads.asce7.standard import ASCE7
 from ..loads.en1991 import peak_pressure
 from ..loads.en1991.standard import basic_of
-from .calculation_text import figures, said, section, step, table
+from .calculation_text import figures, ratio, said, section, step, table
 from .words import over_what, wind_on
 
 
@@ -224,7 +224,7 @@ def tipping(examination: Examination) -> dict[str, Any]:
             "inside the edge. Mw is the sum of F z times the cosine of the angle between wind and "
             "that way."
         ),
-        _ratio(check.demand, check.capacity, check.passes),
+        ratio("Utilization", check),
     )
 
 
@@ -267,7 +267,7 @@ def sliding(examination: Examination) -> dict[str, Any]:
                 )
             ),
         ),
-        _ratio(check.demand, check.capacity, check.passes),
+        ratio("Utilization", check),
     )
 
 
@@ -285,7 +285,7 @@ def bearing(examination: Examination) -> dict[str, Any]:
             {"p": check.demand, "pa": check.capacity},
             check.source,
         ),
-        _ratio(check.demand, check.capacity, check.passes),
+        ratio("Utilization", check),
     )
 
 
@@ -353,14 +353,6 @@ def gusts(examination: Examination) -> dict[str, Any]:
             f"{figures(degrees(examination.standing.slope))} deg."
         ),
     )
-
-
-def _ratio(demand: float, capacity: float, passes: bool) -> dict[str, Any]:
-    if capacity <= 0.0:
-        return said("Nothing is left to resist: not met.")
-    met = "met" if passes else "not met"
-    values = {"demand": demand, "capacity": capacity, "ratio": demand / capacity}
-    return step("ratio", "Utilization", values, "", met=met)
 
 
 def _or_none(gust: float | None) -> str:

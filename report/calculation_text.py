@@ -3,6 +3,7 @@
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from ..checks.judging import Check
 from .filled import plain_source
 
 
@@ -28,6 +29,16 @@ def step(
         "values": {**shown, **texts},
         "clause": plain_source(clause),
     }
+
+
+def ratio(words: str, check: Check, clause: str = "") -> dict[str, Any]:
+    """Return the step of what a check asks over what holds it, and whether that is met."""
+    met = "met" if check.passes else "not met"
+    if check.capacity <= 0.0 or check.utilization is None:
+        return said("Nothing is left to resist: not met.")
+    used = check.demand / check.capacity if check.unit != "1" else check.utilization
+    values = {"demand": check.demand, "capacity": check.capacity, "ratio": used}
+    return step("ratio", words, values, clause, met=met)
 
 
 def table(head: Sequence[str], rows: Sequence[Sequence[str]], words: str = "") -> dict[str, Any]:

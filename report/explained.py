@@ -8,7 +8,7 @@ from ..checks.examination import Examination
 from ..checks.judging import Check, Kind
 from . import calculation_holding as holding
 from . import calculation_steps as steps
-from .calculation_text import figures, section, step
+from .calculation_text import figures, ratio, section
 from .check_notes import check_notes
 from .faults import clean
 from .filled import plain_source
@@ -123,11 +123,7 @@ def _sections(examination: Examination, check: Check) -> list[dict[str, Any]]:
 
 def _use(check: Check) -> dict[str, Any]:
     """Return what is asked over what is held, of a check that the calculation has no steps of."""
-    met = "met" if check.passes else "not met"
-    if check.capacity <= 0.0 or check.utilization is None:
-        return section("What it is asked over what it holds")
-    values = {"demand": check.demand, "capacity": check.capacity, "ratio": check.utilization}
-    used = step("ratio", "Where it is used most", values, check.source, met=met)
+    used = ratio("Where it is used most", check, check.source)
     return section("What it is asked over what it holds", used)
 
 

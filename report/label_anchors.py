@@ -2,7 +2,6 @@
 
 import re
 
-from ..checks.anchoring.anchor_choice import AnchorChoice
 from ..checks.anchoring.anchored import anchor_pulls
 from ..checks.anchoring.held import Held
 from ..checks.examination import Examination
@@ -39,11 +38,6 @@ def how_many(held: Held) -> str:
     """Return the same without the kind: ``four stakes``."""
     number = sum(len(row.points) for row in held.anchors) + sum(len(r.tops) for r in held.guys)
     return counted(number, short_of(held, one=True), short_of(held))
-
-
-def where(choice: AnchorChoice) -> str:
-    """Return where anchors that were found to do stand: ``one at each corner``."""
-    return "evenly round it" if "round" in choice.places else f"one at each {choice.places}"
 
 
 def each_holds(examination: Examination, held: Held) -> str:

@@ -5,13 +5,14 @@ from typing import Any
 
 from ..checks.examination import Examination
 from ..checks.surroundings import act_by_exposure
+from . import messages
 from .amounts import Amounts
 from .asked_wind import SURROUNDINGS
 from .cells import as_cell, as_table
 from .faults import clean
 from .fingerprint import design_mark, fingerprint, tables_mark
 from .label import Label, Refusal
-from .label_anchors import each_holds, of_what, where
+from .label_anchors import each_holds, of_what
 from .not_checked import not_checked
 
 ACT_COLUMNS: Mapping[str, str] = {
@@ -115,7 +116,7 @@ def anchors_in_brief(examination: Examination) -> str:
     if examination.held:
         said, held = of_what(examination.held), examination.held
     elif choice is not None:
-        said, held = f"{of_what(choice.held)}, {where(choice)}", choice.held
+        said, held = f"{of_what(choice.held)}, {messages.WHERE[choice.places]}", choice.held
     else:
         return "none here hold it"
     each = each_holds(examination, held)

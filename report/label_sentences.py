@@ -9,12 +9,13 @@ from ..checks.verdict import HOLDING, Tied, Way, Word
 from ..design.model import Design
 from ..design.record_table import Record
 from ..loads.given import GivenLoad
+from . import messages
 from .added_words import without_short
 from .amounts import MPH, Amounts
 from .asked_wind import around, mapped
 from .dates import day
 from .dig_line import dig_line, digging
-from .label_anchors import each_holds, how_many, of_what, where
+from .label_anchors import each_holds, how_many, of_what
 from .remark import counted, joined
 from .starts import tie_down
 
@@ -168,8 +169,9 @@ _SHORT_OF_POSTS = {
 
 def push(examination: Examination) -> Forms:
     """Return the push that tips it."""
-    force = _amounts(examination).force(examination.limits.push, "down")
-    about = "" if force.startswith("less") else "about "
+    push, amounts = examination.limits.push, _amounts(examination)
+    force = amounts.force(push, "down")
+    about = "about " if amounts.whole_force(push) else ""
     does = "tips it" if examination.posts is None else "is all that its posts may be asked"
     return f"A push of {about}{force} {does}.", ""
 
@@ -179,7 +181,8 @@ def unchecked(examination: Examination) -> Forms:
     first, *others = _unchecked(examination)
     said = joined((*others, "anything hung on it"), "or")
     joints = [check for check in examination.checks if check.kind is Kind.JOINT]
-    done = bool(joints) and "joints" not in first.casefold()
+    open_ = {one.topic for one in examination.verdict.not_looked_at}
+    done = bool(joints) and Topic.FASTENING not in open_
     before = "Joints: calculated. " if done and all(check.passes for check in joints) else ""
     return f"{before}{first}: not checked, nor {said.lower()}.", f"{before}{first}: not checked."
 
@@ -251,7 +254,7 @@ def _held_by(examination: Examination, tied: Tied, amounts: Amounts) -> Forms:
     if tied.anchors is not None:
         held = tied.anchors.held
         each = _each(examination, held)
-        said = f"With {of_what(held)}, {where(tied.anchors)}{each}"
+        said = f"With {of_what(held)}, {messages.WHERE[tied.anchors.places]}{each}"
         return said, f"With {of_what(held)}{each}", f"With {how_many(held)}{each}"
     if tied.guys is not None:
         return (f"With {counted(tied.guys.row.count, 'guy')} of {tied.guys.row.line}",)

@@ -8,7 +8,6 @@ _Ways = dict[tuple[tuple[str, ...], tuple[str, ...]], list[str]]
 """By parts whose strength was not judged and parts that hang: the loads that go through them."""
 
 _NAMED = 6
-_NAMED_BRIEFLY = 3
 
 
 def loads_unchecked(examination: Examination) -> str | None:
@@ -20,14 +19,15 @@ def loads_unchecked(examination: Examination) -> str | None:
             ways.setdefault((weak, hung), []).append(f"'{one.load.name}'")
     if not ways:
         return None
-    full = [_sentence(weak, hung, joined(loads)) for (weak, hung), loads in ways.items()]
+    full = [_sentence(weak, hung, loads) for (weak, hung), loads in ways.items()]
     return " ".join(full)
 
 
-def _sentence(weak: tuple[str, ...], hung: tuple[str, ...], loads: str) -> str:
+def _sentence(weak: tuple[str, ...], hung: tuple[str, ...], loads: list[str]) -> str:
     of = [f"the strength of {_few(weak)}"] if weak else []
     of += [f"the hooks of {_few(hung)}"] if hung else []
-    return f"What {loads} {'ask' if ' and ' in loads else 'asks'} of {joined(of)} was not checked."
+    ask = "ask" if len(loads) > 1 else "asks"
+    return f"What {joined(loads)} {ask} of {joined(of)} was not checked."
 
 
 def _few(names: tuple[str, ...]) -> str:

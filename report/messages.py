@@ -122,7 +122,7 @@ WHERE = {
 AT_EACH = {
     "corners": "corner",
     "sides": "side",
-    "second sides": "second side",
+    "second sides": "other side",
     None: "{count} place",
 }
 TIED = "{what}, {where}, {how}"
@@ -174,7 +174,7 @@ DRILLED = "drill lead holes (predrilled = true)"
 FEWER = "fewer of them, wider apart"
 THINNER = "some no thicker than {thick}"
 FARTHER = "set farther in ('points')"
-RACKING = ("braces across the corners", "it leans over sideways")
+RACKING = ("braces across the corners, or joints that hold a pull", "it leans over sideways")
 """A mend: what stands alone where there is little room, and what follows behind a colon."""
 MORE_MENDS = "and {n} more: yardfast check FILE --numbers"
 

@@ -35,12 +35,11 @@ _OF_PARTS = (Kind.LOOSE, Kind.LOOSE_SLIDING, Kind.EMBEDMENT, Kind.MEMBER)
 def passing(checks: Sequence[Check]) -> str:
     """Return what passes: ``it neither tips nor slides; tower to foot stays fastened``."""
     said: list[str] = []
-    whole = [_WHOLE[check.kind] for check in checks if check.kind in _WHOLE]
-    if len(whole) > 1:
+    kinds = [check.kind for check in checks if check.kind in _WHOLE]
+    whole = [_WHOLE[kind] for kind in kinds]
+    if whole:
         said.append(f"it does not {joined(whole, 'or')}")
-    elif whole:
-        said.append(f"it does not {whole[0]}")
-    if whole[:2] == ["tip", "slide"]:
+    if kinds[:2] == [Kind.OVERTURNING, Kind.SLIDING]:
         more = f", nor does it {joined(whole[2:], 'or')}" if whole[2:] else ""
         said = [f"it neither tips nor slides{more}"]
     for kind, (one, many) in _PARTS.items():

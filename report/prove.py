@@ -4,9 +4,10 @@ from math import atan2, degrees, floor
 
 from ..checks.examination import Examination
 from ..checks.overturning import push_that_tips
+from ..checks.sides import Over, goes_over
 from ..checks.verdict import most
 from ..units import INCH
-from .amounts import Amounts, Way
+from .amounts import Amounts
 from .lines import Line, wrapped
 from .words import over_what
 
@@ -50,18 +51,14 @@ def _blocked(examination: Examination, pull: float) -> str:
 def _behind(examination: Examination) -> str:
     line = examination.limits.tipping_line
     x, y = examination.standing.normals[line]
-    over = over_what(examination, degrees(atan2(x, y)) % 360.0)
-    if over.startswith("any"):
+    toward = degrees(atan2(x, y)) % 360.0
+    if goes_over(examination, toward) in (Over.ANY_SIDE, Over.ANY_CORNER):
         return "the edge behind"
-    return f"pulled over {over}, the edge behind"
+    return f"pulled over {over_what(examination, toward)}, the edge behind"
 
 
 def _range(low: float, high: float, amounts: Amounts) -> str:
-    def said(newtons: float, way: Way) -> str:
-        return amounts.force(newtons, way)
-
-    upper = said(high, "up")
-    lower, unit = said(low, "down").rsplit(" ", 1)
-    if f"{lower} {unit}" == upper:
+    upper, least = amounts.force(high, "up"), amounts.whole_force(low)
+    if least == amounts.whole_force(high, "up"):
         return f"about {upper}"
-    return f"{lower} to {upper}"
+    return f"{least:,} to {upper}" if least else f"less than 1 to {upper}"

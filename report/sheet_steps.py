@@ -60,8 +60,8 @@ def _call(page: SheetFacts) -> str:
 
 def _above(verdict: Verdict, page: SheetFacts) -> str:
     """Return what to do with a piece that stands when more wind is forecast than it does in."""
-    do = joined(words.lower() for words, loud in messages.DO[advice(verdict, page)] if loud)
-    do = do.replace(" and ", " or ")
+    loud_ones = [words.lower() for words, loud in messages.DO[advice(verdict, page)] if loud]
+    do = joined(loud_ones, "or")
     message = messages.ABOVE if page.stakes_possible else messages.ABOVE_SLAB
     return message.format(do=do, ask=page.facts.ask)
 

@@ -12,7 +12,8 @@ from .amounts import Amounts
 from .as_read import shape_words
 from .asked_wind import asked, to_spare
 from .fastened_seams import seam_sizes
-from .joint_ways import joint_lines
+from .joint_advice import joint_remedy
+from .joint_words import sized
 from .lines import WIDTH, Line, listed, wrapped
 from .posts_words import deeper
 from .sizing_words import amount, gusts, over, past_which_it_slides, stiffeners, why
@@ -34,7 +35,7 @@ def sizing_lines(sizing: Sizing) -> list[Line]:
     found += _row("as it is", _present(sizing, amounts), sizing.found.limits, amounts, "")
     for remedy in sizing.remedies:
         found += _remedy(sizing, remedy, amounts)
-    joints = joint_lines(sizing.found, amounts)
+    joints = _joints(sizing, amounts)
     found += [Line(""), *joints] if joints else []
     seams = seam_sizes(sizing.found, amounts)
     found += [Line(""), *seams] if seams else []
@@ -115,6 +116,15 @@ def _remedy(sizing: Sizing, remedy: Remedy, amounts: Amounts) -> list[Line]:
     check = next(check for check in remedy.found.checks if check.name == remedy.governs)
     build = amount(remedy, amounts, remedy.value) + BUILD[remedy.kind]
     return _row(remedy.kind, build, remedy.found.limits, amounts, _nearest(check, amounts))
+
+
+def _joints(sizing: Sizing, amounts: Amounts) -> list[Line]:
+    """Return every joint with what would make it hold; nothing where there is none."""
+    found = [Line("Joints")]
+    for joint in sizing.found.joints:
+        text = joint_remedy(sized(sizing.found, joint), amounts)
+        found += wrapped(f"{joint.row.name}: {text}", "  ", "      ")
+    return found if sizing.found.joints else []
 
 
 def _nearest(check: Check, amounts: Amounts) -> str:

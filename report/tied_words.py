@@ -21,7 +21,7 @@ def anchors_said(choice: AnchorChoice, found: Examination, amounts: Amounts) -> 
     pulls = ((stakes.pull, "up"), (stakes.sideways, "sideways"))
     asked = ", ".join(f"{amounts.pull(pull)} {way}" for pull, way in pulls if pull > 1.0) + " each"
     same = len(row.points) == len(stakes.points)
-    said = f"{len(row.points)} of {choice.row.kind}, one at each {choice.places}"
+    said = f"{len(row.points)} of {choice.row.kind}, {messages.WHERE[choice.places]}"
     return f"{said}, {how_set(choice.row, len(row.points), amounts)}{f': {asked}' if same else ''}"
 
 

@@ -76,3 +76,9 @@ def test_other_weights_of_a_piece_are_its_own():
 def test_fill_is_named_where_it_lies():
     page = words(sheet(examine(design(FILLED)), "letter"))
     assert re.search(r"Only with \d+ lb of sand in its tower\. Without it: \d+", page)
+
+
+def test_nobody_is_asked_how_earth_is_fastened_to_the_box_that_it_fills():
+    """What a body is filled with lies in it: no screw holds it, and no verdict rests on one."""
+    verdict = examine(design(FILLED)).verdict
+    assert not [name for name in verdict.unfastened if "sand" in name]

@@ -264,8 +264,8 @@ def test_anchors_of_the_design_are_named_else_those_that_would_do():
     assert choice.count == len(stakes.points) == 4
     pull = 5 * -(-2.0 * stakes.pull / 4.4482216152605 // 5)
     what = choice.row.kind.replace("stake", "stakes")
-    said = f"With four {what}, one at each second side, each proved in your soil by a pull of"
-    assert f"{said} {pull:.0f} lb straight up" in texts(HARBOUR)[1]
+    said = f"With four {what}, in the middle of every other side, each proved in your soil"
+    assert f"{said} by a pull of {pull:.0f} lb straight up" in texts(HARBOUR)[1]
 
 
 def test_each_anchor_is_told_what_it_has_to_hold():
