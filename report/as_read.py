@@ -52,9 +52,9 @@ def _balance(examination: Examination, amounts: Amounts) -> str:
         return f"{said} Weight {weight}, as weighed."
     if not any(part.material and part.mass is None for part in design.parts):
         return f"{said} Weight {weight}, as given."
-    unit = weight.split()[-1]
+    unit = "kg" if amounts.metric else "lb"
     light, heavy = (amounts.mass(structure.mass(w)) for w in ("light", "heavy"))
-    band = "" if light == heavy else f" ({light.removesuffix(' ' + unit)} to {heavy})"
+    band = "" if light == heavy else f" ({light} to {heavy})"
     return f"{said} Weight {weight}{band}: if a scale says other, add  weighed = '.. {unit}'."
 
 

@@ -85,8 +85,21 @@ def _blocks(
 
 
 def _next(verdict: Verdict, facts: Facts, width: int) -> list[Row]:
-    """Return what to type next: each line a purpose and a command."""
-    file = facts.file
+    """Return what to type next: each line a purpose and a command; FILE for a long name."""
+    said: list[str] = []
+    for file in (facts.file, messages.FILE):
+        rows = _purposes(verdict, facts, file)
+        if width < _NARROW:
+            rows = [("", command) for _, command in rows]
+        wide = max(len(purpose) for purpose, _ in rows) + 2
+        said = [f"{purpose:<{wide}}{command}".lstrip() for purpose, command in rows]
+        if all(len(text) <= width - _MENDING - 2 for text in said):
+            break
+    return [Row(About.NEXT if i == 0 else About.MORE, text) for i, text in enumerate(said)]
+
+
+def _purposes(verdict: Verdict, facts: Facts, file: str) -> list[tuple[str, str]]:
+    """Return what may be done next, each with the command for it."""
     rows: list[tuple[str, str]] = []
     kind = WAYS.get(verdict.tied.ways[0]) if verdict.tied.ways else None
     if verdict.word in HOLDABLE and kind is not None and not facts.laid_down:
@@ -97,14 +110,7 @@ def _next(verdict: Verdict, facts: Facts, width: int) -> list[Row]:
         rows.append((messages.NEXT_PAPER, f"yardfast sheet {file} -o sheet.pdf"))
     else:
         rows.append((messages.NEXT_MEND, f"yardfast size {file}"))
-    rows.append((messages.NEXT_MORE, "--numbers  --as-read  --assumed  --cautions"))
-    if width < _NARROW:
-        rows = [("", command) for _, command in rows]
-    wide = max(len(purpose) for purpose, _ in rows) + 2
-    said = [f"{purpose:<{wide}}{command}".lstrip() for purpose, command in rows]
-    if any(len(text) > width - _MENDING - 2 for text in said):
-        said = [text.replace(file, "FILE") for text in said]
-    return [Row(About.NEXT if i == 0 else About.MORE, text) for i, text in enumerate(said)]
+    return [*rows, (messages.NEXT_MORE, "--numbers  --as-read  --assumed  --cautions")]
 
 
 def _laid_out(

@@ -17,15 +17,12 @@ from .dates import day
 from .dig_line import dig_line, digging
 from .label_anchors import each_holds, how_many, of_what
 from .remark import counted, joined
-from .starts import tie_down
 
 Forms = tuple[str, ...]
 """One sentence, the fullest form first; an empty last form may be left out."""
 
 CALM = 31.0 * MPH
 """Up to this gust to act at (m/s) a piece is said to be for calm days: judgement."""
-
-_EITHER = "tie it or lay it down"
 
 
 def act_words(examination: Examination) -> Forms:
@@ -58,9 +55,8 @@ def what_to_do(examination: Examination) -> Forms:
         return ("keep clear of it",)
     if not examination.limits.act:
         return ("never leave it untied: hold it down",)
-    do = tie_down(examination)
-    if do != _EITHER:
-        return (do,)
+    if examination.verdict.untied.stays_put:
+        return ("stake it" if examination.standing.ground.stakes_possible else "tie it down",)
     briefly = ("tie it",) if examination.added is not None else ()
     return ("tie it down or lay it down", "tie or lay it down", *briefly)
 

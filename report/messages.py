@@ -233,6 +233,9 @@ NEXT = {
 NEXT_PAPER = "paper for the buyer"
 NEXT_MEND = "what would hold"
 NEXT_MORE = "more"
+FILE = "FILE"
+"""What stands in a command for a name that is too long."""
+
 
 MEND_IT_FIRST = "Mend first: {what}."
 LAY_DOWN = "lay it down when gusts over {act} are forecast"

@@ -1,4 +1,4 @@
-"""Whether a printed sheet still holds: what has changed since, and which of its figures."""
+"""Whether a printed sheet is current: what has changed since, and which of its figures."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -72,7 +72,7 @@ def stale_lines(found: Sequence[Compared]) -> list[Line]:
         verb = "is" if stale == 1 else "are"
         said = f"{stale} of {many} {verb} stale: print anew, and take back what was handed out."
     else:
-        said = f"{many}: what is printed still holds."
+        said = f"{many}: the print is current."
     return [*lines, Line(""), *wrapped(said, rest="  ", mood="bad" if stale else "good")]
 
 
@@ -95,7 +95,7 @@ def stale_object(found: Compared) -> dict[str, Any]:
 def _one(found: Compared) -> list[Line]:
     head = f"{found.name}   ({clean(found.sheet.file)})   {found.sheet.fingerprint}"
     if not found.stale:
-        return wrapped(f"{head}   still holds", rest="  ")
+        return wrapped(f"{head}   the print is current", rest="  ")
     lines = wrapped(f"{head}   STALE", rest="  ", mood="bad")
     lines += wrapped(f"{' and '.join(found.changes)}; now {found.now}.", "  ")
     for column, printed, now in sorted(found.figures, key=lambda one: one[0] not in _ACTS):

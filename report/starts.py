@@ -1,15 +1,8 @@
 """At which forecast gust a piece slides, starts to tip or its posts give way, with the range."""
 
 from ..checks.examination import Examination
-from ..checks.verdict import HEAVY
+from ..checks.limits import GREATEST_GUST, Limits
 from .amounts import Amounts
-
-
-def tie_down(examination: Examination) -> str:
-    """Return what is to be done before it blows too hard, as one can with its weight."""
-    if examination.structure.mass("typical") <= HEAVY:
-        return "tie it or lay it down"
-    return "stake it" if examination.standing.ground.stakes_possible else "tie it down"
 
 
 def starts(examination: Examination, amounts: Amounts) -> str:
@@ -20,7 +13,7 @@ def starts(examination: Examination, amounts: Amounts) -> str:
     tips, slides = limits.forecast_tipping, limits.forecast_sliding
     if limits.tipping is not None and limits.tipping <= 0.0:
         return "Untied it falls over with no wind at all." if examination.held else ""
-    beyond = amounts.gust(150.0)
+    beyond = amounts.gust(GREATEST_GUST)
     untied = "Left untied" if examination.needs_anchors and not examination.held else "Untied"
     tipping, sliding = _who(limits.loose_tips), _who(limits.loose_slides)
     slides_first = slides is not None and slides > 0.0 and (tips is None or slides < 0.97 * tips)
@@ -35,9 +28,7 @@ def starts(examination: Examination, amounts: Amounts) -> str:
     if tips is None:
         gusts = ", in gusts as forecast" if first else ""
         return f"{untied} {first}starts to tip in no gust below {beyond}{gusts}."
-    low, high = limits.tipping_low, limits.tipping_high
-    upper = amounts.bare_gust(high / limits.ratio) if high is not None else f"over {beyond}"
-    spread = f"({amounts.bare_gust((low or 0.0) / limits.ratio)} to {upper})"
+    spread = _spread(limits, amounts)
     if first:
         about = amounts.bare_gust(tips)
         return f"{untied} {first}starts to tip at about {about} {spread}, in gusts as forecast."
@@ -51,19 +42,21 @@ def _who(loose: str | None) -> str:
 
 def _gives_way(examination: Examination, amounts: Amounts) -> str:
     """Say at which forecast gust its posts reach what the ground around them is allowed."""
-    limits = examination.limits
-    tips, low, high = limits.forecast_tipping, limits.tipping_low, limits.tipping_high
-    reach = "It reaches" if _give(examination) == "gives" else "They reach"
-    beyond = amounts.gust(150.0)
+    one = examination.posts is not None and len(examination.posts.part) == 1
+    reach = "It reaches" if one else "They reach"
+    tips, most = examination.limits.forecast_tipping, amounts.gust(GREATEST_GUST)
     if tips is None:
-        return f"{reach} what the ground may be asked in no gust below {beyond}."
-    upper = amounts.bare_gust(high / limits.ratio) if high is not None else f"over {beyond}"
-    spread = f"({amounts.bare_gust((low or 0.0) / limits.ratio)} to {upper})"
+        return f"{reach} what the ground may be asked in no gust below {most}."
     return (
         f"{reach} what the ground may be asked in a forecast gust of about "
-        f"{amounts.gust(tips)} {spread}."
+        f"{amounts.gust(tips)} {_spread(examination.limits, amounts)}."
     )
 
 
-def _give(examination: Examination) -> str:
-    return "gives" if examination.posts and len(examination.posts.part) == 1 else "give"
+def _spread(limits: Limits, amounts: Amounts) -> str:
+    """Return the range of the gust that tips it: ``(31 to 40)``."""
+    low, high = limits.tipping_low, limits.tipping_high
+    upper = f"over {amounts.gust(GREATEST_GUST)}"
+    if high is not None:
+        upper = amounts.bare_gust(high / limits.ratio)
+    return f"({amounts.bare_gust((low or 0.0) / limits.ratio)} to {upper})"

@@ -36,8 +36,8 @@ def wider(folder):
 def test_what_has_not_changed_still_holds(folder, capsys):
     status, out, err = run(capsys, "labels.csv")
     assert (status, err) == (0, "")
-    assert out.count("   still holds\n") == 2
-    assert "2 sheets: what is printed still holds." in out
+    assert out.count("   the print is current\n") == 2
+    assert "2 sheets: the print is current." in out
 
 
 def test_a_changed_design_is_stale_and_its_changed_figures_are_told(folder, capsys):
@@ -145,4 +145,4 @@ def test_a_file_whose_name_looks_like_a_formula_is_found_again(tmp_path, monkeyp
     capsys.readouterr()
     status, out, err = run(capsys, "l.csv")
     assert (status, err) == (0, "")
-    assert "2 sheets: what is printed still holds." in out
+    assert "2 sheets: the print is current." in out
