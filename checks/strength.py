@@ -9,7 +9,7 @@ from ..design.shapes.shape import Array
 from ..loads.combinations import Factors
 from ..statics.joint_table import JointRow
 from ..statics.model import Forces
-from ..statics.stiffness import SETS
+from ..statics.stiffness import SETS, SOFTEST
 from .internal_forces import AS_READ, InternalForces
 from .joints.joint_check import (
     FIRST,
@@ -23,7 +23,14 @@ from .joints.ties import Fastened
 from .judging import Check
 from .load_cases import Integers, greatest
 from .members.member_check import Member, NotJudged
-from .members.stick_strength import Judged, judge_sticks, may_govern, sticks_to_judge, use_of
+from .members.stick_strength import (
+    Judged,
+    as_braced,
+    judge_sticks,
+    may_govern,
+    sticks_to_judge,
+    use_of,
+)
 from .racking import check_racking
 
 MANY = 12
@@ -77,6 +84,7 @@ def strength_of(
     heaviest = np.array([forces.cases.downward.argmax()], dtype=np.intp)
     looked = _all(*by_joint, *by_stick, forces.cases.calm, heaviest)
     envelope = forces.enveloped(looked)
+    sticks = as_braced(sticks, envelope[SOFTEST])
     close = {k: _asked(forces, envelope, looked, k) for k in near}
     used = {k: close[k].most if k in close else 0.0 for k in left}
     worst = _worst_joints(forces.joints, used, COPIES)

@@ -9,7 +9,6 @@ textbook (McGuire, Gallagher & Ziemian 2000, chapter 9).
 from collections.abc import Mapping
 
 import numpy as np
-from numpy.typing import NDArray
 
 from ..design.shapes.shape import Array
 from .frame import Beams
@@ -80,13 +79,34 @@ def stands_times(
 
     With it the motion (size,) by which it sways aside first.
     """
-    order = np.concatenate(system.order)
-    K = np.empty((system.size, system.size))
-    K[np.ix_(order, order)] = system.stiffness(factors).whole()
-    root = 1.0 / np.sqrt(np.diag(K))
-    left: NDArray[np.float64] = (K - times * G) * root[:, None] * root
+    K, root = _scaled(system, factors)
+    left = K - times * G * root[:, None] * root
     try:
         np.linalg.cholesky(left)
     except np.linalg.LinAlgError:
         return False, np.linalg.eigh(left)[1][:, 0] * root
     return True, np.zeros(system.size)
+
+
+def critical(system: System, factors: Mapping[str, float], G: Array) -> float:
+    """Return how many times what gives it ``G`` may come before a system sways aside; maybe never.
+
+    All springs closed. 0 where something holds nothing even so.
+    """
+    K, root = _scaled(system, factors)
+    try:
+        L = np.linalg.cholesky(K)
+    except np.linalg.LinAlgError:
+        return 0.0
+    half = np.linalg.solve(L, G * root[:, None] * root)
+    most = float(np.linalg.eigvalsh(np.linalg.solve(L, half.T))[-1])
+    return 1.0 / most if most > 0.0 else float(np.inf)
+
+
+def _scaled(system: System, factors: Mapping[str, float]) -> tuple[Array, Array]:
+    """Return the stiffness with ones on its diagonal, and what scales it (size,)."""
+    order = np.concatenate(system.order)
+    K = np.empty((system.size, system.size))
+    K[np.ix_(order, order)] = system.stiffness(factors).whole()
+    root = 1.0 / np.sqrt(np.diag(K))
+    return K * root[:, None] * root, root

@@ -24,6 +24,9 @@ SETS: Mapping[str, Mapping[str, float]] = {
 }
 """Sets of stiffness that every answer is tried with: factors on each class of springs."""
 
+SOFTEST = "all softer"
+SOFT = SETS[SOFTEST]
+"""The one of these in which joints are as soft as they may be."""
 
 SWAYS: Mapping[str, float] = {AXIAL: 1.0 / 3.0, LATERAL: 1.0 / 3.0, GROUND: 1000.0}
 """The set by which a piece sways most on ground that does not give."""

@@ -6,6 +6,7 @@ drawn, sheared and twisted.
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from math import inf, pi, sqrt
 
 import numpy as np
 
@@ -14,9 +15,11 @@ from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...loads.combinations import FACTORED
 from ...materials.metal import Metal
+from ...statics.buckling import critical
 from ...statics.graph import GROUND, Edge, Graph, Holds
 from ...statics.model import Forces, SectionForces
 from ...statics.sticks import Stick, slender_pieces
+from ...statics.stiffness import SOFT
 from ..internal_forces import AS_READ, InternalForces
 from ..judging import Check, Kind, where_greatest
 from ..load_cases import Integers, LoadCases, greatest
@@ -34,13 +37,19 @@ _PLUMB = 0.999
 LEVEL = 0.05
 """Cosine of the angle to plumb above which a stick is a post, and below which it lies level."""
 
+_LITTLE = 0.02
+"""Of the load under which it would buckle: pressed with less, a stick is told by rule alone."""
+
 _ONE_PLACE = 2.0
 """What holds a stick within so many times its greater side holds it at one place."""
 
 
 @dataclass(frozen=True, eq=False)
 class Judged:
-    """A stick with what it may carry: ``section`` on its own sides, ``effective`` length in m."""
+    """A stick with what it may carry: ``section`` on its own sides, ``effective`` length in m.
+
+    ``between`` is that length where nothing sways.
+    """
 
     nth: int
     stick: Stick
@@ -49,6 +58,7 @@ class Judged:
     section: Section
     strength: PostStrength
     effective: float
+    between: float
 
 
 def sticks_to_judge(
@@ -63,12 +73,12 @@ def sticks_to_judge(
         if part.hangs_at is not None:
             continue
         section = Section(stick.axes[1], stick.first, stick.second, stick.is_round, stick.wall)
-        role, free, effective, between = _held(forces.graph, forces, nth, stick)
+        role, free, effective, between, still = _held(forces.graph, forces, nth, stick)
         strength = post_strength(section, part.material, part.grade, free, basis, between)
         if isinstance(strength, str):
             others.append(NotJudged(part.name, strength))
         else:
-            found.append(Judged(nth, stick, part, role, section, strength, effective))
+            found.append(Judged(nth, stick, part, role, section, strength, effective, still))
     return tuple(found), (*others, *_without_stiffness(structure))
 
 
@@ -236,15 +246,17 @@ def _twisted(one: Judged, torque: Array) -> Array:
 
 def _held(
     graph: Graph, forces: InternalForces, nth: int, stick: Stick
-) -> tuple[str, float, float, bool]:
+) -> tuple[str, float, float, bool, float]:
     """Return a stick's role, the greatest length in m that is free, l_e, and whether it spans.
 
-    Where only one place holds it, it stands out. What stands on others, plumb or leaning, may sway
-    with them: it counts as standing out, K_e 2.1 (NDS 2018 Appendix G).
+    Last, l_e where nothing sways. Where only one place holds it, it stands out. What stands on
+    others, plumb or leaning, may sway with them: it counts as standing out, K_e 2.1 (NDS 2018
+    Appendix G).
     """
     of_body = [one for one in forces.model.sticks if one.body == stick.body]
     if len(of_body) > 1:
-        return "foot" if stick.body in graph.grounded else "ring", stick.length, stick.length, True
+        role = "foot" if stick.body in graph.grounded else "ring"
+        return role, stick.length, stick.length, True, stick.length
     at = np.sort(_places(graph, stick))
     if not len(at):
         at = np.zeros(1)
@@ -257,14 +269,41 @@ def _held(
     between = widest >= out
     free = max(widest, out, stick.wide)
     K_out, K_between = column_rule("stands out"), column_rule("between")
+    still = max(K_between * widest, K_out * out, stick.wide)
     if lean > _PLUMB or (lean >= LEVEL and _stands(graph, forces, stick)):
         role = "post" if lean > _PLUMB else "leg"
         standing = stick.length - _held_below(graph.structure.design, forces, stick)
-        return role, max(standing, free), K_out * standing, False
-    effective = max(K_between * widest, K_out * out, stick.wide)
+        return role, max(standing, free), K_out * standing, False, still
     if len(places) == 1:
-        return "arm", free, effective, between
-    return "beam" if lean < LEVEL else "brace", free, effective, between
+        return "arm", free, still, between, still
+    return "beam" if lean < LEVEL else "brace", free, still, between, still
+
+
+def as_braced(sticks: Sequence[Judged], softest: Forces) -> list[Judged]:
+    """Return sticks with l_e by the buckling load of the whole, where that matters to them.
+
+    P l_e^2 = pi^2 E I of what a stick is pressed with when the whole sways aside, with its joints
+    as soft as they may be (``softest``). A stick of which that is no more than its own length does
+    not sway, and counts as held between what holds it; another keeps K_e 2.1 (that the whole does
+    not sway aside is asked as racking). Source: NDS 2018 3.7.1.2 and Appendix G, by linear buckling
+    of the model.
+    """
+    known: dict[int, float] = {}
+    found: list[Judged] = []
+    for one in sticks:
+        pressed = -softest.sections[one.nth].force[..., 0].min(axis=1)
+        case = int(pressed.argmax())
+        load = float(pressed[case])
+        resists = pi**2 * one.stick.stiffness * min(one.stick.inertia)
+        if one.effective <= one.between or load * one.effective**2 <= _LITTLE * resists:
+            found.append(one)
+            continue
+        if case not in known:
+            known[case] = critical(softest.model.system, SOFT, softest.geometry(case))
+        own = sqrt(resists / (known[case] * load)) if known[case] > 0.0 else inf
+        braced = own <= one.effective / column_rule("stands out")
+        found.append(replace(one, effective=max(own, one.between)) if braced else one)
+    return found
 
 
 FIXED_AT = 1.0 / 3.0

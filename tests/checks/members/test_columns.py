@@ -7,6 +7,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from yardfast.checks.examination import examine
+from yardfast.checks.inputs import read_text
 from yardfast.checks.members import columns
 from yardfast.checks.members.post_strength import post_strength
 from yardfast.checks.members.uprights import Section
@@ -226,3 +228,78 @@ def test_arrays_equal_the_loop_over_their_values():
         for A, B, C, D, E, F, G, H, K in rows
     ]
     np.testing.assert_allclose(found, loop, rtol=1e-12)
+
+
+ON_A_SLAB = """
+[design]
+name  = 'A rod, or four that meet'
+units = 'metric'
+[site]
+method = 'gust'
+wind   = '5 m/s'
+ground = 'paving'
+[[part]]
+name      = 'slab'
+shape     = 'plate'
+length    = '1.2 m'
+width     = '1.2 m'
+thickness = '100 mm'
+material  = 'concrete'
+"""
+ALONE = """
+[[part]]
+name     = 'rod'
+shape    = 'box'
+on       = 'slab'
+length   = '38 mm'
+width    = '38 mm'
+height   = '1.5 m'
+material = 'southern pine'
+[[part]]
+name  = 'lamp'
+shape = 'weight'
+on    = 'rod'
+mass  = '{mass} kg'
+"""
+MEETING = """
+[[part]]
+name     = 'rod'
+shape    = 'member'
+on       = 'slab'
+from     = ['0.3 m', '0.3 m', '0 m']
+to       = ['0.02 m', '0.02 m', '1.5 m']
+width    = '38 mm'
+depth    = '38 mm'
+cut      = 'level'
+mirror   = ['x', 'y']
+material = 'southern pine'
+[[part]]
+name      = 'cap'
+shape     = 'plate'
+on        = 'rod'
+length    = '80 mm'
+width     = '80 mm'
+thickness = '18 mm'
+material  = 'softwood plywood'
+[[part]]
+name  = 'lamp'
+shape = 'weight'
+on    = 'cap'
+mass  = '{mass} kg'
+"""
+
+
+@pytest.mark.parametrize(
+    ("rods", "mass", "K"),
+    [(ALONE, 8, 2.1), (MEETING, 40, 1.0)],
+    ids=["alone", "four that meet"],
+)
+def test_rods_that_cannot_sway_count_as_held_at_both_ends(rods, mass, K):
+    """NDS 2018 Appendix G: K_e 2.1 fixed and free, 1.0 held at both ends.
+
+    Four that lean together under one cap hold each other above.
+    """
+    found = examine(read_text(ON_A_SLAB + rods.format(mass=mass)))
+    (rod,) = (one for one in found.members.judged if one.name == "rod")
+    long = 1.5 if rods is ALONE else (2.0 * 0.28**2 + 1.5**2) ** 0.5
+    assert rod.slender == pytest.approx(K * long / 0.038, rel=1e-6)
