@@ -1,1 +1,7 @@
-"""The shapes that a part may have, a family a file: exact volume, centroid and outline of each."""
+"""The shapes: what each is, and all that others ask of one.
+
+Read ``shape.py`` first, the questions that every shape answers, and ``forms.py``, the few forms
+that they have; then a plain one (``ball.py``, ``bodies.py``). ``plans.py`` has outlines in plan,
+``prism.py`` and ``prismatoid.py`` volumes, ``slopes.py`` what roofs share, ``edges.py`` and
+``faces.py`` what bounds a convex piece. Their keys and the closed list: ``design/shape_keys.py``.
+"""
