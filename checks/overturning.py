@@ -236,16 +236,16 @@ def _may_tip(
     known = np.isfinite(q)
     at = np.where(known, q, 0.0)[:, None, None, None]
     lines = len(standing.normals)
-    pressing = weight.force[..., None] - at * unit.uplift[..., None]
+    pressed = unit.uplift.reshape(-1, 1) < 0.0
     sooner = np.zeros(calm.shape, dtype=bool)
+    pressing = weight.force[..., None] - at * unit.uplift[..., None]
     # what is missing of the moment is linear in where the line lies: greatest at either end
-    for end in (pressing.min(axis=(1, 2)), pressing.max(axis=(1, 2))):
+    for end in (pressing.min(axis=(1, 2)), pressing.max(axis=(1, 2))) if pressed.any() else ():
         pivot = standing.pivot(np.repeat(end, lines, axis=-1))[:, None, None]
         over = overturning_moment(unit, standing.normals, pivot)
         tips = at * (1.0 + _MARGIN) * over >= standing.hold(weight, pivot)
         sooner |= tips.reshape(calm.shape)
     in_calm = calm <= at[..., 0] * (1.0 + _MARGIN)
-    pressed = unit.uplift.reshape(-1, 1) < 0.0
     tips = np.where(pressed, sooner, in_calm).any(axis=-1)
     return np.asarray(tips | ~known[:, None])
 

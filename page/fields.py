@@ -26,6 +26,9 @@ RULED = frozenset({"length", "mass", "speed"})
 _KEPT = 4
 """Fields of so many texts are kept: of one as it is, before, and saved."""
 
+_GROUPS = 512
+"""And so many tables: of a text that is changed nearly all stay as they were."""
+
 
 @dataclass(frozen=True)
 class Field:
@@ -71,11 +74,17 @@ def fields_of(text: str) -> tuple[Group, ...]:
         if spot.key is not None and spot.table and spot.number >= 0:
             tables.setdefault((spot.table, spot.number), []).append(spot)
     metric = _metric(look)
-    return tuple(_group(look, table, spots, metric) for table, spots in tables.items())
+    return tuple(
+        _group(table, tuple((spot, _raw(look, spot)) for spot in spots), metric)
+        for table, spots in tables.items()
+    )
 
 
-def _group(look: Scan, table: tuple[str, int], spots: Sequence[Spot], metric: bool) -> Group:
-    values = {spot.key or "": _value(look, spot) for spot in spots}
+@lru_cache(maxsize=_GROUPS)
+def _group(table: tuple[str, int], typed: tuple[tuple[Spot, str], ...], metric: bool) -> Group:
+    """Return the fields of a table by the text of each value."""
+    spots = [spot for spot, _ in typed]
+    values = {spot.key or "": _parsed(text) for spot, text in typed}
     keys = keys_of(table[0], str(values.get("shape", "")))
     name = values.get("name", values.get("part"))
     title = table_label(table[0], table[1], name if isinstance(name, str) else "")
@@ -105,13 +114,16 @@ def _metric(look: Scan) -> bool:
 
 def _value(look: Scan, spot: Spot) -> Any:
     """Return a value as the file has it, None where it is none."""
+    return _parsed(_raw(look, spot))
+
+
+def _raw(look: Scan, spot: Spot) -> str:
     begin, end = look.values[spot]
-    return _parsed(look.seen[begin:end])
+    return look.seen[begin:end]
 
 
-@lru_cache(maxsize=1024)
 def _parsed(value: str) -> Any:
-    """Return what a value's text holds: of a text that is changed nearly all stay as they were."""
+    """Return what a value's text holds."""
     try:
         return tomllib.loads(f"v = {value}").get("v")
     except (tomllib.TOMLDecodeError, RecursionError):

@@ -17,6 +17,9 @@ from .seen import Seen, areas_from_side, from_side, in_the_ground
 
 _ABOVE, _GAP = 3.0, 2.5
 _HATCH = 2.2
+_BLOWN = 14.0
+"""So wide in mm at least is what the wind's arrow takes."""
+
 _BOLDER = 1.08
 """How much wider bold words are."""
 
@@ -81,6 +84,12 @@ class Elevation:
         """Return how deep it stands in the ground, in m."""
         return max(-min(body.bottom for body in self.examination.structure.bodies), 0.0)
 
+    def least(self, scale: Scale, arm: bool = True) -> tuple[float, float]:
+        """Return how wide and high in mm it is at the least, before it is drawn."""
+        beside = LETTERS + _BLOWN + 4.0 + _GAP
+        across, high = (self.reach[1] - self.reach[0]) * scale.mm, self.top * scale.mm
+        return across + beside, _ABOVE + high + self.below(scale, arm)
+
     def paper(self, scale: Scale, arm: bool = True) -> Paper:
         """Return the elevation to a scale; ``arm`` with the balance point's way to the edge."""
         g, mm = self.governing, scale.mm
@@ -88,7 +97,7 @@ class Elevation:
         wind = [f"wind {self.amounts.force(g.force)}", f"in {self._asked()}"]
         up = self.amounts.length(g.force_height)
         beside = LETTERS if stands(up, g.force_height * mm) else wide(up) + 1.5
-        blown = max(*map(wide, wind), 14.0) + 2.0
+        blown = max(*map(wide, wind), _BLOWN) + 2.0
         start = beside + 2.0 + blown + _GAP
         columns = self._columns(scale)
         above = max(_ABOVE, 2.6 * LETTERS - (self.top - g.force_height) * mm)

@@ -5,6 +5,7 @@ from functools import cache
 from math import ceil
 
 from shapely import Polygon
+from shapely.geometry.base import BaseGeometry
 
 from .. import references
 from ..checks.as_one import AsOne
@@ -54,8 +55,9 @@ def views(found: AsOne, before: Structure | None = None) -> Views:
         return front.paper(scale, arm=False), above.paper(scale)
 
     def fits(scale: Scale) -> bool:
-        if bare * scale.mm > FRAME:
-            return False
+        wide, tall = front.least(scale, arm=False)
+        if max(bare * scale.mm, wide + _person_width(scale), tall) > FRAME:
+            return False  # no need to draw it
         side, top = drawn(scale)
         across = side.width + _person_width(scale)
         return max(across, high(side, top, scale), top.width) <= FRAME
@@ -82,12 +84,17 @@ def _beside_a_person(side: Paper, below: float, scale: Scale, high: float) -> Pa
     ground = high - below
     left = x + side.width
     paper.line((left, ground), (left + room, ground), BOLD)
+    placed = Placed(_stature() * scale.mm, left + 0.5 * room, ground)
+    paper.region(placed.area(_figure()), "none", 2.0 * FINE, ink="gray")
+    return paper
+
+
+@cache
+def _figure() -> BaseGeometry:
+    """Return a person's outline, of a stature of 1, its corners round."""
     rows = references.table("drawing_person").where("what", "outline")
     figure = Polygon([(float(row["across"]), float(row["up"])) for row in rows])
-    placed = Placed(_stature() * scale.mm, left + 0.5 * room, ground)
-    rounded = placed.area(figure.buffer(_ROUND).buffer(-2.0 * _ROUND).buffer(_ROUND))
-    paper.region(rounded, "none", 2.0 * FINE, ink="gray")
-    return paper
+    return figure.buffer(_ROUND).buffer(-2.0 * _ROUND).buffer(_ROUND)
 
 
 def _stature() -> float:
