@@ -134,10 +134,11 @@ class _En1991:
                 f"'mean' with method = '{method}': its wind is {self.speed_means(method)}",
                 "method = 'ASCE 7-22' or 'ASCE 7-16', if it is a 3-second gust of a map",
             )
-        elif wind is not None and wind > GREATEST_BASIC and kind is None:
+        elif wind is not None and kind is None and _may_be_a_gust(row, wind):
             row.refuse(
                 "wind",
-                f"{self.speed_means(method)}; those end at about 40 m/s (144 km/h, 89 mph)",
+                f"{self.speed_means(method)}; those are told in m/s or km/h and end at about "
+                "40 m/s (144 km/h)",
                 "wind_kind = 'mean' if it is one; if it is a gust, method = 'forecast', or "
                 "'ASCE 7-22' for an ultimate speed of a map",
             )
@@ -212,3 +213,8 @@ def _open_country(basic: float, density: float) -> Array:
     return peak_pressure.peak_velocity_pressure(
         basic, FORECAST_HEIGHT, peak_pressure.OPEN_COUNTRY, density=density
     )
+
+
+def _may_be_a_gust(row: Row, wind: float) -> bool:
+    """Return whether a speed is more than maps of ten-minute means tell, or in a gust's unit."""
+    return wind > GREATEST_BASIC or "mph" in row.typed("wind").casefold()

@@ -137,6 +137,7 @@ def test_a_low_place_lies_below_the_sea() -> None:
         (f"{EN}direction_factor=0", "direction_factor", "more than 0", ""),
         (f"{EN}air_density='2 kg/m^3'", "air_density", "from 0.9 to 1.4", "1.25"),
         (EN.replace("26 m/s", "105 mph"), "wind", "mean over ten minutes", "wind_kind = 'mean'"),
+        (EN.replace("26 m/s", "58 mph"), "wind", "mean over ten minutes", "method = 'forecast'"),
         (EN.replace("terrain='II'\n", ""), "terrain", "'0'", "terrain = 'II'"),
         (EN.replace("'II'", "'V'"), "terrain", "'IV'", ""),
         (f"{FORECAST}topographic=0.9", "topographic", "from 1", ""),
