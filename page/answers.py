@@ -13,6 +13,7 @@ from ..checks.situation import situation_of
 from ..design.faults import DesignError, Fault
 from ..design.model import Design
 from ..report import window_messages as messages
+from ..report.amounts import Amounts
 from ..report.faults import clean, fault_said
 from ..report.glance import Glance, glance, numbers
 from ..report.gust_strip import gust_strip
@@ -100,6 +101,8 @@ class Answers:
     def _first_seen(self, text: str, found: AsOne, saved: str, was: AsOne | None) -> Answer:
         drawn = views(found, None if was is None else was.structure)
         before, first = None if was is None else numbers(was), leading(found.structure)
+        first = [name for name in first if name in _typed(text)]
+        stretched = next(iter(first), "").endswith(".to")  # no size of its own is how tall it is
         return {
             "name": found.design.name,
             "front": drawn.front,
@@ -107,7 +110,10 @@ class Answers:
             "scale": drawn.scale,
             "strip": gust_strip(found),
             "numbers": markup.numbers(numbers(found), before),
-            "leading": first,
+            "leading": first[1:] if stretched else first,
+            "stretched": Amounts(found.design.units == "metric").length(found.structure.height)
+            if stretched
+            else "",
             "weightless": not any(name.endswith(".mass") for name in first),
             "compared": was is not None,
             "was": [] if was is None else _was(text, saved),

@@ -129,6 +129,9 @@ class Page:
         if isinstance(sent.get("way"), str):
             self._ways_of(text)
             return self.ways.put_in(_text(sent, "way"), self.opened.folder)
+        if isinstance(sent.get("tall"), str):
+            design = read(text, self.opened.name)
+            return self.ways.stretched(text, design, _text(sent, "tall"), self.opened.folder)
         if isinstance(sent.get("weight"), str):
             design = read(text, self.opened.name)
             typed = _text(sent, "weight")

@@ -8,6 +8,7 @@ from .. import units
 from ..checks.anchoring.ground_parts import ground_parts
 from ..checks.examination import Examination
 from ..checks.sizing.laid_weight import with_weight
+from ..checks.sizing.other_height import with_height
 from ..checks.sizing.remedy import Remedy
 from ..checks.sizing.ways import each_way
 from ..design.model import Design
@@ -64,6 +65,18 @@ class Ways:
         if remedy.design is None or not is_to_do(remedy):
             raise NotPutInError(messages.NO_WAY.format(why=why(found, remedy)))
         return self.changed(design, remedy.design, folder)
+
+    def stretched(self, text: str, design: Design, typed: str, folder: Path) -> str:
+        """Return a text with all that stands upright scaled to so tall a piece. NotPutInError."""
+        try:
+            height = units.to_si(typed, "length")
+        except units.UnitError as wrong:
+            raise NotPutInError(str(wrong)) from None
+        structure = build_structure(design)
+        new = with_height(design, ground_parts(structure), height) if height > 0.0 else None
+        if new is None:
+            raise NotPutInError(messages.NO_HEIGHT)
+        return text if new == design else self.changed(design, new, folder)
 
     def weighed(self, text: str, design: Design, typed: str, folder: Path) -> str:
         """Return a text with so much weight laid low on its foot. NotPutInError."""

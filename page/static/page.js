@@ -8,6 +8,8 @@ import { papers } from "./papers.js";
 import { show, showFaults } from "./shown.js";
 import { Ways } from "./ways.js";
 
+const GIVEN = { weight: "weigh", tall: "stretch" }; // what is typed, and its form
+
 const state = JSON.parse(document.getElementById("state").textContent);
 const by = (id) => document.getElementById(id);
 const past = new Past();
@@ -102,7 +104,8 @@ async function once() {
     finish(lines, answer, asked);
   } catch (wrong) {
     if (wrong.name === "AbortError") return;
-    if ("weight" in more) tellWeight(wrong.message);
+    const beside = Object.keys(GIVEN).find((what) => what in more);
+    if (beside) tellBeside(beside, wrong.message);
     else tell(wrong.message);
   }
 }
@@ -123,6 +126,10 @@ function adopt(answer, newest) {
   show(answer.seen);
   showFaults(answer, by("faults"), { go: (id) => form.go(id), mend });
   by("weigh").hidden = !answer.seen?.weightless;
+  if (answer.seen) {
+    by("stretch").hidden = !answer.seen.stretched;
+    by("tall").placeholder = answer.seen.stretched;
+  }
   if (!answer.seen || answer.seen.verdict) ways.look(answer.text, answer.seen);
   mark();
 }
@@ -223,24 +230,26 @@ function begin(kind) {
   look();
 }
 
-// ---- weight laid low, where the piece has none yet
+// ---- what no field of the file holds by itself: a weight laid low, and how tall all of it is
 
-function tellWeight(words) {
-  by("weight-wrong").textContent = words;
-  by("weight-wrong").hidden = !words;
+function tellBeside(what, words) {
+  by(`${what}-wrong`).textContent = words;
+  by(`${what}-wrong`).hidden = !words;
 }
 
-by("weigh").addEventListener("submit", (event) => {
-  event.preventDefault();
-  weigh();
-});
-by("weight").addEventListener("change", () => weigh());
+function give(what) {
+  const typed = by(what).value.trim();
+  by(what).value = "";
+  tellBeside(what, "");
+  if (typed) put({ [what]: typed });
+}
 
-function weigh() {
-  const weight = by("weight").value.trim();
-  by("weight").value = "";
-  tellWeight("");
-  if (weight) put({ weight });
+for (const [what, form] of Object.entries(GIVEN)) {
+  by(form).addEventListener("submit", (event) => {
+    event.preventDefault();
+    give(what);
+  });
+  by(what).addEventListener("change", () => give(what));
 }
 
 // ---- keys and buttons

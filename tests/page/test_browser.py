@@ -158,6 +158,32 @@ def test_a_weight_typed_lies_low_in_it(opened):
     assert "# a windy day" in opened.value("#text").replace("              ", " ")
 
 
+def test_a_piece_of_sticks_has_one_height_for_all_of_it(opened):
+    """Two legs that lean together, 3 ft tall: scaled, both still meet, and undone."""
+    leaning = BLOCK.replace("'concrete'", "'western redcedar'")
+    legs = "\n".join(
+        [
+            *("", "[[part]]", "name = 'legs'", "shape = 'member'", "on = 'block'"),
+            *("from = ['8 in', '0 in', '0 in']", "to = ['0 in', '0 in', '36 in']"),
+            *("lumber = '2x2'", "mirror = ['x']", "material = 'western redcedar'", ""),
+        ]
+    )
+    assert opened.one("#stretch").get_property("hidden")
+    opened.type("#text", "")
+    opened.script("arguments[0].value = arguments[1]", opened.one("#text"), leaning + legs)
+    opened.script("arguments[0].dispatchEvent(new Event('input'))", opened.one("#text"))
+    until(lambda: not opened.one("#stretch").get_property("hidden"))
+    assert "4 ft" in opened.one("#tall").get_attribute("placeholder")
+    assert not opened.all("#leading #f-part-1-to")
+    opened.one("#tall").send_keys("6 ft\n")
+    until(lambda: "6 ft" in opened.one("#tall").get_attribute("placeholder"))
+    assert "'36 in'" not in opened.value("#text")
+    opened.one("#tall").send_keys("tall\n")
+    until(lambda: opened.text("#tall-wrong"))
+    opened.press("#undo")
+    until(lambda: "'36 in'" in opened.value("#text"))
+
+
 def test_two_windows_on_one_file_do_not_write_over_each_other(opened):
     driver = opened.driver
     opened.type("#f-part-0-height", "14 in")

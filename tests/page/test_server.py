@@ -119,7 +119,7 @@ def test_a_file_that_is_none_is_told_before_any_page(tmp_path):
     with page(tmp_path / "none.toml") as found:
         assert found.address == ""
         assert found.process.wait(timeout=20) == 2
-        assert "no such file" in found.process.stderr.read()
+        assert "no such file" in " ".join(found.process.stderr.read().split())
 
 
 def test_it_ends_at_once_whatever_is_under_way(tmp_path):
