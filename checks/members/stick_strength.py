@@ -40,6 +40,9 @@ LEVEL = 0.05
 _LITTLE = 0.02
 """Of the load under which it would buckle: pressed with less, a stick is told by rule alone."""
 
+_STILL = 0.9
+"""Of its own length: a stick that buckles as if it were no longer than that does not sway."""
+
 _ONE_PLACE = 2.0
 """What holds a stick within so many times its greater side holds it at one place."""
 
@@ -283,10 +286,10 @@ def as_braced(sticks: Sequence[Judged], softest: Forces) -> list[Judged]:
     """Return sticks with l_e by the buckling load of the whole, where that matters to them.
 
     P l_e^2 = pi^2 E I of what a stick is pressed with when the whole sways aside, with its joints
-    as soft as they may be (``softest``). A stick of which that is no more than its own length does
-    not sway, and counts as held between what holds it; another keeps K_e 2.1 (that the whole does
-    not sway aside is asked as racking). Source: NDS 2018 3.7.1.2 and Appendix G, by linear buckling
-    of the model.
+    as soft as they may be (``softest``). What sways is no shorter than itself, even fixed below and
+    guided above: where that is less a stick does not sway, and counts as held between what holds
+    it. Another keeps K_e 2.1 (that the whole does not sway aside is asked as racking). Source: NDS
+    2018 3.7.1.2 and Appendix G, by linear buckling of the model.
     """
     known: dict[int, float] = {}
     found: list[Judged] = []
@@ -301,7 +304,7 @@ def as_braced(sticks: Sequence[Judged], softest: Forces) -> list[Judged]:
         if case not in known:
             known[case] = critical(softest.model.system, SOFT, softest.geometry(case))
         own = sqrt(resists / (known[case] * load)) if known[case] > 0.0 else inf
-        braced = own <= one.effective / column_rule("stands out")
+        braced = own <= _STILL * one.effective / column_rule("stands out")
         found.append(replace(one, effective=max(own, one.between)) if braced else one)
     return found
 

@@ -287,19 +287,44 @@ shape = 'weight'
 on    = 'cap'
 mass  = '{mass} kg'
 """
+TABLE = """
+[[part]]
+name     = 'rod'
+shape    = 'box'
+on       = 'slab'
+at       = ['0.3 m', '0.3 m', '0 m']
+length   = '38 mm'
+width    = '38 mm'
+height   = '1.5 m'
+mirror   = ['x', 'y']
+material = 'southern pine'
+[[part]]
+name      = 'top'
+shape     = 'plate'
+on        = 'rod'
+length    = '0.8 m'
+width     = '0.8 m'
+thickness = '50 mm'
+material  = 'southern pine'
+[[part]]
+name  = 'lamp'
+shape = 'weight'
+on    = 'top'
+mass  = '{mass} kg'
+"""
 
 
 @pytest.mark.parametrize(
     ("rods", "mass", "K"),
-    [(ALONE, 8, 2.1), (MEETING, 40, 1.0)],
-    ids=["alone", "four that meet"],
+    [(ALONE, 8, 2.1), (TABLE, 120, 2.1), (MEETING, 40, 1.0)],
+    ids=["alone", "a table that may sway", "four that meet"],
 )
 def test_rods_that_cannot_sway_count_as_held_at_both_ends(rods, mass, K):
-    """NDS 2018 Appendix G: K_e 2.1 fixed and free, 1.0 held at both ends.
+    """NDS 2018 Appendix G: K_e 2.1 fixed and free, 1.0 held at both ends; 2.1 for all that sways.
 
     Four that lean together under one cap hold each other above.
     """
     found = examine(read_text(ON_A_SLAB + rods.format(mass=mass)))
     (rod,) = (one for one in found.members.judged if one.name == "rod")
-    long = 1.5 if rods is ALONE else (2.0 * 0.28**2 + 1.5**2) ** 0.5
+    long = 1.5 if rods is not MEETING else (2.0 * 0.28**2 + 1.5**2) ** 0.5
     assert rod.slender == pytest.approx(K * long / 0.038, rel=1e-6)
