@@ -46,17 +46,14 @@ class Caps:
         """
         wanted = np.clip(area, 0.0, self.total)
         i = self._segment(self.area, wanted)
-        base, chord, growth = (
-            self._at(self.area, i),
-            self._at(self.chord, i),
-            self._at(self.growth, i),
-        )
-        rest = np.maximum(wanted - base, 0.0)
+        within = self._within(i)
+        chord, growth = within.chord, within.growth
+        rest = np.maximum(wanted - within.before, 0.0)
         # rest = chord x + growth/2 x2, in the form that is stable for growth near 0
-        root = np.sqrt(np.maximum(chord**2 + 2.0 * growth * rest, 0.0))
-        span = self._at(self.depth, i + 1) - self._at(self.depth, i)
-        x = np.clip(_ratio(2.0 * rest, chord + root), 0.0, span)
-        return _ratio(self._within(i).moment(x), wanted)
+        root = np.sqrt(np.maximum(chord * chord + 2.0 * growth * rest, 0.0))
+        span = self._at(self.depth, i + 1) - within.start
+        x = np.minimum(np.maximum(_ratio(2.0 * rest, chord + root), 0.0), span)
+        return _ratio(within.moment(x), wanted)
 
     def area_about(self, depth: Array) -> Array:
         """Return the area (…, E) in m2 of the cap whose centroid lies at ``depth`` (…, E) in m.
@@ -74,8 +71,13 @@ class Caps:
 
     def _within(self, i: NDArray[np.intp]) -> "_Within":
         """Return the stretch of the area (…, E) that begins at corner i."""
-        grids = (self.area, self.moment, self.depth, self.chord, self.growth)
-        return _Within(*(self._at(grid, i) for grid in grids))
+        at = i + self.depth.shape[1] * np.arange(len(self.depth))
+        return _Within(*(grid[at] for grid in self._grids))
+
+    @cached_property
+    def _grids(self) -> tuple[Array, ...]:
+        grids = self.area, self.moment, self.depth, self.chord, self.growth
+        return tuple(grid.ravel() for grid in grids)
 
     def _segment(self, grid: Array, value: Array) -> NDArray[np.intp]:
         """Return for each value (…, E) the index of the last grid (E, V) entry not above it."""

@@ -1,10 +1,24 @@
 """The part of a roof that overhangs what stands beneath it on the windward side."""
 
+from dataclasses import dataclass
+
 import numpy as np
 from shapely.geometry.base import BaseGeometry
 
 from ..design import plane
 from ..design.shapes.shape import Array
+
+
+@dataclass(frozen=True, eq=False)
+class _Line:
+    """Lines (n,) through points at ``t`` and ``s``, which rise by ``slope``."""
+
+    t: Array
+    s: Array
+    slope: Array
+
+    def at(self, t: Array) -> Array:
+        return self.s + (t - self.t) * self.slope
 
 
 def upwind_of(region: BaseGeometry, hull: Array, along: Array) -> tuple[Array, Array]:
@@ -38,20 +52,16 @@ def upwind_of(region: BaseGeometry, hull: Array, along: Array) -> tuple[Array, A
     d, i, j = np.nonzero(high > low)
     low, high, way = low[d, i, j], high[d, i, j], np.sign(t1 - t0)[d, i]
 
-    def edge(t: Array) -> Array:
-        return s0[d, i] + (t - t0[d, i]) * ((s1 - s0)[d, i] / (t1 - t0)[d, i])
-
-    def lee(t: Array) -> Array:
-        return v0[d, j] + (t - u0[d, j]) * ((v1 - v0)[d, j] / (u1 - u0)[d, j])
-
-    first, last = edge(low) - lee(low), edge(high) - lee(high)
+    edge = _Line(t0[d, i], s0[d, i], ((s1 - s0)[d, i] / (t1 - t0)[d, i]))
+    lee = _Line(u0[d, j], v0[d, j], ((v1 - v0)[d, j] / (u1 - u0)[d, j]))
+    first, last = edge.at(low) - lee.at(low), edge.at(high) - lee.at(high)
     crosses = first * last < 0.0
     share = np.where(crosses, first / np.where(crosses, first - last, 1.0), 1.0)
     cross = low + share * (high - low)
     sums = np.zeros((3, len(along)))
     for start, end in ((low, cross), (cross, high)):
         middle = 0.5 * (start + end)
-        a, b, c = (np.minimum(edge(t), lee(t)) for t in (start, middle, end))
+        a, b, c = (np.minimum(edge.at(t), lee.at(t)) for t in (start, middle, end))
         # Simpson's rule is exact for what is at most cubic
         step = way * (end - start) / 6.0
         terms = (
