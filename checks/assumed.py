@@ -15,7 +15,7 @@ from ..loads.methods import air_density, method_of
 from ..units import FOOT, POUND
 from .assumed_parts import assumed_of_parts
 from .examination import Examination
-from .finding import Amount, Finding, Slot, Source
+from .finding import Amount, Finding, FindingSlot, Source
 from .limits import COEFFICIENT_BAND
 from .one_degree import slides_on_a_degree, tips_on_a_degree
 
@@ -84,7 +84,7 @@ def assumed(found: Examination) -> Iterator[Finding]:
     yield from _basis(found)
 
 
-def _of(what: Assumed, **slots: Slot) -> Finding:
+def _of(what: Assumed, **slots: FindingSlot) -> Finding:
     return Finding(what, slots)
 
 

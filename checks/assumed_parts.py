@@ -11,7 +11,7 @@ from ..materials.plastic import Plastic
 from ..materials.sheets import Sheet
 from ..statics.fit import FIT
 from .examination import Examination
-from .finding import Amount, Finding, Slot
+from .finding import Amount, Finding, FindingSlot
 from .joints.joint_check import JointFound
 from .members.member_check import Member
 from .seams.seam_fasteners import room_along_a_seam
@@ -80,7 +80,7 @@ def assumed_of_parts(found: Examination) -> tuple[Iterator[Finding], Iterator[Fi
     return before, assumed_of_strength(found)
 
 
-def _of(what: OfParts, **slots: Slot) -> Finding:
+def _of(what: OfParts, **slots: FindingSlot) -> Finding:
     return Finding(what, slots)
 
 
@@ -145,7 +145,7 @@ def _thin_nails(found: Examination) -> Iterator[Finding]:
 def _loads(found: Examination) -> Iterator[Finding]:
     """Yield on which part each named load was taken to act, and how long it lasts."""
     for one in found.loads:
-        slots: dict[str, Slot] = {"name": one.load.name, "part": one.part}
+        slots: dict[str, FindingSlot] = {"name": one.load.name, "part": one.part}
         if off := one.off > FIT:
             slots["off"] = Amount(one.off, "length")
         if one.load.on is None:

@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 from typing import Literal, TypeAlias
 
-Quantity = Literal[
+QuantityKind = Literal[
     "length",
     "mass",
     "gust",
@@ -22,7 +22,7 @@ class Amount:
     """An amount in SI: ``of`` what it is; told ``way`` up, down or to the nearest."""
 
     value: float
-    of: Quantity
+    of: QuantityKind
     way: Literal["near", "up", "down"] = "near"
 
 
@@ -34,7 +34,7 @@ class Source:
     first: bool = False
 
 
-Slot: TypeAlias = "str | int | Amount | Source | tuple[str, ...] | tuple[Finding, ...]"
+FindingSlot: TypeAlias = "str | int | Amount | Source | tuple[str, ...] | tuple[Finding, ...]"
 """What fills a message: words of the design, amounts, sources, names, or findings within it."""
 
 
@@ -43,4 +43,4 @@ class Finding:
     """One finding: which of a list it is, with its slots by name."""
 
     what: StrEnum
-    slots: Mapping[str, Slot] = field(default_factory=dict[str, Slot])
+    slots: Mapping[str, FindingSlot] = field(default_factory=dict[str, FindingSlot])

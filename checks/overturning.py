@@ -110,7 +110,7 @@ def _worst(
 
     How deep the ground is pressed, and so where each line lies, is worked out for those of the
     actions only that may be the worst: between the lines under the least and the greatest force on
-    the ground moments only grow or only fall.
+    the ground moments only grow or only fall. What anchors hold does not always: then all are.
     """
     normals = standing.normals
     weight = dead * standing.structure.weight(_WEIGHING)
@@ -123,11 +123,6 @@ def _worst(
     def ratio_of(demand: Array, hold: Array) -> Array:
         return np.where(demand > 0.0, demand / np.maximum(hold, 1.0e-12), 0.0)
 
-    ends = [standing.pivot(np.full(len(normals), p)) for p in (pressing.max(), pressing.min())]
-    most = [factors.wind * overturning_moment(actions, normals, pivot) for pivot in ends]
-    least = np.minimum(*(held_at(pivot)[1] for pivot in ends))
-    bound = ratio_of(np.maximum(*most), least).max(axis=-1).ravel()
-
     def among(rows: NDArray[np.intp]) -> _Turned:
         some = some_actions(actions, rows)
         pressed = np.repeat(pressing.reshape(-1, 1)[rows, :, None], len(normals), axis=-1)
@@ -139,6 +134,12 @@ def _worst(
         values = [float(each[at]) for each in (ratio, demand, hold, by_weight)]
         return _Turned(*values, dead=dead, at=(int(rows[at[0]]), int(at[-1])))
 
+    if held is not None:
+        return among(np.arange(actions.uplift.size))
+    ends = [standing.pivot(np.full(len(normals), p)) for p in (pressing.max(), pressing.min())]
+    most = [factors.wind * overturning_moment(actions, normals, pivot) for pivot in ends]
+    least = np.minimum(*(held_at(pivot)[1] for pivot in ends))
+    bound = ratio_of(np.maximum(*most), least).max(axis=-1).ravel()
     likely = among(np.array([bound.argmax()]))
     return among(np.flatnonzero(bound >= (1.0 - _ROUNDING) * likely.ratio))
 

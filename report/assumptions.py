@@ -3,7 +3,7 @@
 from ..checks.assumed import Assumed, assumed
 from ..checks.assumed_parts import OfParts
 from ..checks.examination import Examination
-from ..checks.finding import Finding, Slot
+from ..checks.finding import Finding, FindingSlot
 from .amounts import Amounts
 from .assumed_messages import ASSUMED, LIKE, LIKE_ALL, WIDEST_BOARD
 from .fastener_words import plural
@@ -22,7 +22,7 @@ def assumption(one: Finding, amounts: Amounts) -> str:
     return filled(ASSUMED[one.what], slots, amounts, ASSUMED)
 
 
-def _words(one: Finding, amounts: Amounts) -> dict[str, Slot]:
+def _words(one: Finding, amounts: Amounts) -> dict[str, FindingSlot]:
     """Return the slots that are words by what else is found."""
     match one.what:
         case Assumed.SIDES:

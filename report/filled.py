@@ -4,13 +4,13 @@ import re
 from collections.abc import Mapping
 from enum import StrEnum
 
-from ..checks.finding import Amount, Finding, Slot, Source
+from ..checks.finding import Amount, Finding, FindingSlot, Source
 from .amounts import Amounts
 from .remark import capital, joined
 
 
 def filled(
-    message: str, slots: Mapping[str, Slot], amounts: Amounts, within: Mapping[StrEnum, str]
+    message: str, slots: Mapping[str, FindingSlot], amounts: Amounts, within: Mapping[StrEnum, str]
 ) -> str:
     """Return a message with its slots filled; findings ``within`` it have messages of their own.
 
@@ -30,7 +30,7 @@ def first_source(source: str) -> str:
     return plain_source(source).split("; ")[0]
 
 
-def _said(slot: Slot, amounts: Amounts, within: Mapping[StrEnum, str]) -> str:
+def _said(slot: FindingSlot, amounts: Amounts, within: Mapping[StrEnum, str]) -> str:
     match slot:
         case Amount(value, "length" | "gust" | "bare_gust" as of, way):
             return getattr(amounts, of)(value, way)

@@ -18,11 +18,11 @@ def mend_lines(found: Examination, width: int) -> list[Line]:
     for k, (alike, mend) in enumerate(zip(found.verdict.mended_alike, every, strict=True), 1):
         text = f"{k}  {subjects(alike)}: {mend.whole}"
         lines += wrapped(text, "  ", "     ", width=width)
-        lines += [Line(f"       {line}") for one in mend.lines for line in typed(one)]
+        lines += [Line(f"       {line}") for one in mend.lines for line in lines_to_type(one)]
     return [Line(messages.MENDS), *lines] if lines else []
 
 
-def typed(one: ToType) -> list[str]:
+def lines_to_type(one: ToType) -> list[str]:
     """Return the lines of a table that stand, and those to type, as they stand in a file."""
     wide = max(len(key) for key, _ in (*one.entries, (one.key, "")))
     head = [f"[[{one.table}]]", f"{one.key:<{wide}} = '{one.name}'"]

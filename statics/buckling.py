@@ -14,14 +14,15 @@ from ..design.shapes.shape import Array
 from .frame import Beams
 from .system import FIXED, Integers, System
 
-Acting = tuple[Integers, Array, Array]
+PointForces = tuple[Integers, Array, Array]
 """Pieces (n,), the points (n, 3) in m at which forces act on them, and the forces (n, 3) in N."""
 
 
 def beam_geometry(beams: Beams, pressed: Array) -> Array:
     """Return the geometric stiffness (m, 12, 12) of beams ``pressed`` (m,) in N, own axes.
 
-    Source: the consistent matrix of a beam, McGuire, Gallagher & Ziemian 2000, Eq. 9.18.
+    Source: the consistent matrix of a beam, McGuire, Gallagher & Ziemian 2000, chapter 9 (from
+    memory; held to Euler's loads by tests).
     """
     L, P = beams.length, pressed
     G = np.zeros((len(L), 12, 12))
@@ -37,7 +38,7 @@ def beam_geometry(beams: Beams, pressed: Array) -> Array:
     return G
 
 
-def geometry(system: System, force: Array, ends: Array, acting: Acting) -> Array:
+def geometry(system: System, force: Array, ends: Array, acting: PointForces) -> Array:
     """Return the geometric stiffness (size, size) of a system under the forces of one case.
 
     ``force`` (springs,) and ``ends`` (m, 12) are those of its solution, ``acting`` the loads on its

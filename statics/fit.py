@@ -30,5 +30,5 @@ SAME_SPACE = _rule("same space")
 LIES_DEEP, IN_BULK = _rule("ballast lies deep"), _rule("ballast in bulk")
 """Ballast that would lie so deep (m), of so many kg/m3 as it is laid, is looked at again."""
 
-HEAVIEST = _rule("heaviest")
+DENSEST = _rule("heaviest")
 """What weighs more (kg/m3) is looked at again."""

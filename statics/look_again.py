@@ -13,7 +13,7 @@ from ..design.structure import Structure
 from ..materials import sheets
 from ..materials.stock import sheet_thicknesses
 from .anchor_table import BallastRow
-from .fit import HEAVIEST, IN_BULK, LIES_DEEP, OUT_OF_PROPORTION, SAME_SPACE
+from .fit import DENSEST, IN_BULK, LIES_DEEP, OUT_OF_PROPORTION, SAME_SPACE
 from .graph import Graph, swings
 from .unsupported import length
 
@@ -171,7 +171,7 @@ def _piled(structure: Structure) -> Iterator[LookAgain]:
 def _too_heavy(structure: Structure) -> Iterator[LookAgain]:
     """Yield parts that weigh more than lead would."""
     mass, volume = structure.body_mass[1], structure.body_volume
-    for i in np.flatnonzero((volume > 0.0) & (mass > HEAVIEST * volume)).tolist():
+    for i in np.flatnonzero((volume > 0.0) & (mass > DENSEST * volume)).tolist():
         part = structure.design.parts[structure.bodies[i].part]
         key = "mass" if part.mass is not None else "density"
         yield LookAgain(part.name, key, "it weighs more than lead would", "see that it is meant")

@@ -12,7 +12,7 @@ import numpy as np
 
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
-from .buckling import Acting, geometry
+from .buckling import PointForces, geometry
 from .frame import end_forces, within
 from .one_way import Mask
 from .solution import AS_READ, Solution, solve
@@ -152,7 +152,7 @@ class Forces:
             self.model.system, solution.force[case], solution.ends[case], self._acting(case)
         )
 
-    def _acting(self, case: int) -> Acting:
+    def _acting(self, case: int) -> PointForces:
         """Return the loads of a case: on rigid bodies at their centres, on sticks at each node."""
         model = self.model
         system, centres = model.system, model.structure.body_centre

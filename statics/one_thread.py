@@ -6,7 +6,7 @@ from functools import cache, wraps
 from importlib import import_module
 from typing import Any, ParamSpec, TypeVar
 
-ASKED = "OPENBLAS_NUM_THREADS"
+_ASKED = "OPENBLAS_NUM_THREADS"
 """Who starts a process with 1 there, as the command does, has one thread already."""
 
 P = ParamSpec("P")
@@ -21,7 +21,7 @@ def in_one_thread(work: Callable[P, R]) -> Callable[P, R]:
 
     @wraps(work)
     def run(*args: P.args, **kwargs: P.kwargs) -> R:
-        if os.environ.get(ASKED) == "1":
+        if os.environ.get(_ASKED) == "1":
             return work(*args, **kwargs)
         with _controller().limit(limits=1, user_api="blas"):
             return work(*args, **kwargs)

@@ -13,7 +13,6 @@ from typing import Any, Protocol, cast, overload
 from .faults import UnitError, expected_of, figure, not_text, plain, shown, wrong_kind
 from .kinds import BASES, KINDS, Dims, Kind, Unit
 from .known import (
-    FILE,
     FOOT,
     GRAVITY,
     INCH,
@@ -23,6 +22,7 @@ from .known import (
     POUND_FORCE,
     PSF,
     PSI,
+    UNITS_FILE,
     by_spelling,
     factor,
     find,
@@ -224,7 +224,7 @@ def registry() -> Any:
     """Return the one pint registry of this package: the units of the trade, nothing else."""
     import pint  # noqa: PLC0415 - 100 ms that a check does without
 
-    return cast(Any, pint.UnitRegistry)(str(FILE))
+    return cast(Any, pint.UnitRegistry)(str(UNITS_FILE))
 
 
 def _dims_of(value: Quantity) -> Dims:

@@ -10,7 +10,7 @@ from typing import cast
 from .faults import UnitError
 from .kinds import BASES, Dims, Unit, spellings
 
-FILE = Path(__file__).parent.parent / "references" / "units.txt"
+UNITS_FILE = Path(__file__).parent.parent / "references" / "units.txt"
 _MARKS = {"'": "foot", '"': "inch", "°": "degree", "%": "percent"}
 _TERM = re.compile(
     r"\s*(?P<op>[*/·]?)\s*(?:(?P<number>[\d.]+)|(?P<name>['\"°%]|[A-Za-z_]+))"
@@ -23,7 +23,7 @@ _HIGH = {"²": 2, "³": 3}
 def by_spelling() -> Mapping[str, Unit]:
     """Return every unit by every spelling that references/units.txt lists."""
     known: dict[str, Unit] = {}
-    for line in FILE.read_text(encoding="utf-8").splitlines():
+    for line in UNITS_FILE.read_text(encoding="utf-8").splitlines():
         if not line or line.startswith("#"):
             continue
         name, relation, *spellings = (field.strip() for field in line.split("="))

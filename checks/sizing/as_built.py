@@ -25,12 +25,12 @@ def built(
     where it stands, if that is known.
     """
     if (way, k) not in found.as_built:
-        at = at or (None if design is None else stood(found, design))
+        at = at or (None if design is None else situation_changed(found, design))
         found.as_built[way, k] = None if at is None or design is None else _in(found, at, design)
     return found.as_built[way, k]
 
 
-def stood(found: Examination, design: Design) -> Situation | None:
+def situation_changed(found: Examination, design: Design) -> Situation | None:
     """Return where a changed design stands; what stays of it is not worked out again.
 
     None where it cannot stand at all.

@@ -12,7 +12,7 @@ from ..as_one import AsOne, as_one
 from ..build_steps import Steps, steps_of
 from ..examination import Examination
 from ..situation import Situation
-from .as_built import built, stood
+from .as_built import built, situation_changed
 from .laid_weight import with_weight
 from .other_height import with_height
 from .remedy import failing, holds, needed
@@ -75,7 +75,7 @@ class Case:
             return self.before.as_built[kind, k]
         if (kind, k) not in self._whole:
             design = self.changed(kind, k)
-            at = None if design is None else stood(self.before, design)
+            at = None if design is None else situation_changed(self.before, design)
             self._whole[kind, k] = None if at is None or design is None else _as_one(at, design)
         return self._whole[kind, k]
 

@@ -6,12 +6,19 @@ from designs import TOWERS, design, tower
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from yardfast.checks.design_wind import design_wind
 from yardfast.checks.limits import stages
-from yardfast.checks.overturning import tipping_pressure, tipping_pressures
+from yardfast.checks.overturning import (
+    check_overturning,
+    some_actions,
+    tipping_pressure,
+    tipping_pressures,
+)
 from yardfast.checks.standing import Standing
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.flat import Panel
 from yardfast.design.structure import build_structure
+from yardfast.loads.combinations import factors
 from yardfast.loads.exposed import bare, expose
 from yardfast.loads.methods import method_of
 from yardfast.loads.site import Site
@@ -43,3 +50,32 @@ def test_looking_at_a_few_directions_finds_the_least_of_all(sizes, ground, tilt)
         if np.isfinite(one.pressure):
             there = every[one.direction, :, one.line].min()
             assert there == pytest.approx(one.pressure, rel=1e-9)
+
+
+@settings(max_examples=6, deadline=None)
+@given(
+    st.fixed_dictionaries(TOWERS),
+    st.sampled_from(["wet lawn", "soft clay", "paving"]),
+    st.floats(0.0, 80.0),
+)
+def test_a_bound_leaves_out_no_wind_that_turns_it_over_most(sizes, ground, tilt):
+    """Each wind alone is worked out whole: the worst of them is that of all."""
+    board = Part(
+        "board",
+        Panel(0.5, 0.5, 0.02),
+        Place(at=(0.7, 0.0, 1.0), tilt=np.radians(tilt)),
+        density=500.0,
+    )
+    structure = build_structure(design(*tower(**sizes), board, ground=ground))
+    standing = Standing(structure, grounds.find(ground), 0.0)
+    wind = method_of(Site("gust", 20.0, ground), structure.height)
+    exposed = expose(structure, bare(structure, [None] * 5, wind), False)
+    actions = design_wind(exposed, wind)[1]
+    used = factors(Site("gust", 20.0, ground))
+    each = [
+        check_overturning(standing, some_actions(actions, np.array([row])), used)
+        for row in range(actions.uplift.size)
+    ]
+    whole = check_overturning(standing, actions, used)
+    most = max(one.demand / max(one.capacity, 1.0e-12) for one in each)
+    assert whole.demand / max(whole.capacity, 1.0e-12) == pytest.approx(most, rel=1e-9)

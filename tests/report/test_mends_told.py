@@ -11,7 +11,7 @@ from yardfast.checks.inputs import read_text
 from yardfast.checks.judging import Kind
 from yardfast.cli import main
 from yardfast.report.facts import facts_of
-from yardfast.report.mend_lines import mend_lines, mend_objects, typed
+from yardfast.report.mend_lines import lines_to_type, mend_lines, mend_objects
 from yardfast.report.mends import mends
 
 BLOCK = """
@@ -81,7 +81,7 @@ def test_lines_to_type_make_the_joint_hold(text):
     found = found_of(text)
     (joint_,) = (check for check in found.verdict.mend if check.kind is Kind.JOINT)
     every = mends(found, None, facts_of(found))
-    lines = [line for mend in every for one in mend.lines for line in typed(one)]
+    lines = [line for mend in every for one in mend.lines for line in lines_to_type(one)]
     assert lines
     again = found_of(in_file(text, [re.sub(r" +=", " =", line) for line in lines]))
     assert next(check for check in again.checks if check.name == joint_.name).passes

@@ -2,7 +2,7 @@
 
 from threadpoolctl import threadpool_info, threadpool_limits
 
-from yardfast.statics.one_thread import ASKED, in_one_thread
+from yardfast.statics.one_thread import in_one_thread
 
 
 def threads():
@@ -10,7 +10,7 @@ def threads():
 
 
 def test_what_is_worked_here_has_one_thread_and_the_caller_keeps_theirs(monkeypatch):
-    monkeypatch.delenv(ASKED, raising=False)
+    monkeypatch.delenv("OPENBLAS_NUM_THREADS", raising=False)
     with threadpool_limits(2, user_api="blas"):
         assert in_one_thread(threads)() == {1}
         assert threads() == {2}
