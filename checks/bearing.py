@@ -12,9 +12,9 @@ from ..design.structure import Weighing
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
 from .judging import Check, Kind, azimuth, judged, where_greatest
-from .overturning import Hold, overturning_moment
+from .overturning import Hold
 from .standing import Standing
-from .worst import worst_by_line
+from .wind_moments import WindMoments, worst_by_line
 
 _HALVINGS = 40
 _CALM = "calm"
@@ -118,7 +118,7 @@ def _loaded(
     kept = dead * standing.hold(weighing, caps.reach)
     upright = weight * cos(standing.slope)
     pressing = (upright - factors.wind * actions.uplift)[..., None]
-    over = factors.wind * overturning_moment(actions, normals, caps.reach)
+    over = factors.wind * WindMoments.of(actions, normals).over(caps.reach)
     depth = np.where(pressing > 0.0, (kept - over) / np.maximum(pressing, 1.0e-9), -1.0)
     nearest = depth.argmin(axis=-3, keepdims=True)
 
@@ -152,7 +152,7 @@ def _loaded_held(
     The line about which weight and anchors just balance the wind is found by halving.
     """
     caps = standing.caps
-    worst = worst_by_line(standing, actions, factors)
+    worst, direction = worst_by_line(actions, standing.normals, standing.reach, factors)
     weight = dead * standing.structure.weight(weighing) * cos(standing.slope)
     inner = np.broadcast_to(caps.reach - caps.depth[:, -1], worst.tilting.shape)
     outer = np.broadcast_to(caps.reach, worst.tilting.shape)
@@ -164,4 +164,4 @@ def _loaded_held(
     tips = dead * standing.hold(weighing, outer) + held.moment(outer) < worst.over(outer)
     force = weight - worst.uplift + held.pull(high)
     case = np.broadcast_to(np.arange(len(actions.names))[:, None], tips.shape)
-    return _Loaded(caps.reach - high, force, worst.direction, case, weighing, dead, tips)
+    return _Loaded(caps.reach - high, force, direction, case, weighing, dead, tips)

@@ -39,20 +39,23 @@ class Caps:
         """Return the whole contact area in m2."""
         return float(self.area[0, -1])
 
+    def about(self, lines: NDArray[np.intp]) -> "Caps":
+        """Return the caps for some of the normals (P,), any of which may come again."""
+        grids = self.depth, self.area, self.moment, self.chord, self.growth
+        return Caps(self.normals[lines], self.reach[lines], *(each[lines] for each in grids))
+
     def centroid_depth(self, area: Array) -> Array:
         """Return the depth (…, E) in m of the centroid of the cap of each ``area`` (…, E) in m2.
 
         An area beyond the whole takes the whole's centroid; area 0 gives 0.
         """
-        wanted = np.clip(area, 0.0, self.total)
-        i = self._segment(self.area, wanted)
-        within = self._within(i)
+        wanted = np.minimum(np.maximum(area, 0.0), self.total)
+        within = self._within(self._by_area, wanted)
         chord, growth = within.chord, within.growth
         rest = np.maximum(wanted - within.before, 0.0)
         # rest = chord x + growth/2 x2, in the form that is stable for growth near 0
         root = np.sqrt(np.maximum(chord * chord + 2.0 * growth * rest, 0.0))
-        span = self._at(self.depth, i + 1) - within.start
-        x = np.minimum(np.maximum(_ratio(2.0 * rest, chord + root), 0.0), span)
+        x = np.minimum(np.maximum(_ratio(2.0 * rest, chord + root), 0.0), within.span)
         return _ratio(within.moment(x), wanted)
 
     def area_about(self, depth: Array) -> Array:
@@ -60,46 +63,66 @@ class Caps:
 
         0 where the depth is negative (outside the lee edge); the whole area beyond its centroid.
         """
-        i = self._segment(_ratio(self.moment, self.area), depth)
-        within = self._within(i)
-        low, high = np.zeros_like(depth), self._at(self.depth, i + 1) - within.start
+        within = self._within(self._by_centroid, depth)
+        low, high = np.zeros_like(depth), within.span
         for _ in range(_HALVINGS):
             middle = 0.5 * (low + high)
             short = _ratio(within.moment(middle), within.area(middle)) < depth
             low, high = np.where(short, middle, low), np.where(short, high, middle)
         return np.where(depth <= 0.0, 0.0, within.area(high))
 
-    def _within(self, i: NDArray[np.intp]) -> "_Within":
-        """Return the stretch of the area (…, E) that begins at corner i."""
-        at = i + self.depth.shape[1] * np.arange(len(self.depth))
-        return _Within(*(grid[at] for grid in self._grids))
+    def _within(self, by: "_Rows", value: Array) -> "_Within":
+        """Return the stretches of the area in which values (…, E) of what grows inward lie."""
+        return _Within(*self._table[:, by.places(value)])
 
     @cached_property
-    def _grids(self) -> tuple[Array, ...]:
-        grids = self.area, self.moment, self.depth, self.chord, self.growth
-        return tuple(grid.ravel() for grid in grids)
+    def _table(self) -> Array:
+        """Return what `_Within` holds (6, E V) of the stretch from each corner to the next."""
+        span = np.diff(self.depth, axis=1, append=self.depth[:, -1:])
+        grids = self.area, self.moment, self.depth, self.chord, self.growth, span
+        return np.stack([grid.ravel() for grid in grids])
 
-    def _segment(self, grid: Array, value: Array) -> NDArray[np.intp]:
-        """Return for each value (…, E) the index of the last grid (E, V) entry not above it."""
-        step = 2.0 * float(np.abs(grid).max()) + 1.0
-        row = step * np.arange(len(grid))
-        found = np.searchsorted((grid + row[:, None]).ravel(), value + row, side="right") - 1
-        return np.clip(found - grid.shape[1] * np.arange(len(grid)), 0, grid.shape[1] - 2)
+    @cached_property
+    def _by_area(self) -> "_Rows":
+        return _Rows(self.area)
 
-    def _at(self, grid: Array, i: NDArray[np.intp]) -> Array:
-        flat: Array = grid.ravel()
-        return flat[i + grid.shape[1] * np.arange(len(grid))]
+    @cached_property
+    def _by_centroid(self) -> "_Rows":
+        return _Rows(_ratio(self.moment, self.area))
+
+
+class _Rows:
+    """Rows (E, V) of which each grows from left to right, all laid one behind another."""
+
+    def __init__(self, grid: Array) -> None:
+        count = np.arange(len(grid))
+        self._shift = (2.0 * float(np.abs(grid).max()) + 1.0) * count
+        self._laid = (grid + self._shift[:, None]).ravel()
+        self._first = grid.shape[1] * count
+        self._last = self._first + grid.shape[1] - 2
+
+    def places(self, value: Array) -> NDArray[np.intp]:
+        """Return for each value (…, E) the place of the last entry of its row not above it.
+
+        The entry before the last at most: a stretch begins there.
+        """
+        found = np.searchsorted(self._laid, value + self._shift, side="right") - 1
+        return np.minimum(np.maximum(found, self._first), self._last)
 
 
 @dataclass(frozen=True)
 class _Within:
-    """A stretch between two corners, beyond which the chord grows evenly; each (…, E), in m."""
+    """A stretch ``span`` long between two corners, over which the chord grows evenly; each (…, E).
+
+    ``before`` in m2 and ``before_moment`` in m3 lie outside it, all else in m.
+    """
 
     before: Array
     before_moment: Array
     start: Array
     chord: Array
     growth: Array
+    span: Array
 
     def area(self, x: Array) -> Array:
         """Return the area in m2 up to ``x`` m beyond the corner."""
@@ -208,5 +231,5 @@ def _segments(contact: BaseGeometry) -> tuple[Array, Array]:
 
 def _ratio(a: Array, b: Array) -> Array:
     """Return a / b, and 0 where b is 0."""
-    safe = np.where(b == 0.0, 1.0, b)
-    return np.where(b == 0.0, 0.0, a / safe)
+    none = b == 0.0
+    return np.where(none, 0.0, a / np.where(none, 1.0, b))

@@ -14,7 +14,7 @@ from ..statics.fit import HEAD_REACH
 from ..units import GRAVITY
 from .sliding import resistance_share
 from .standing import Standing
-from .worst import Worst, worst_by_line
+from .wind_moments import WindMoments, worst_by_line
 
 MOST_STAKES = 6
 _HALVINGS = 50
@@ -54,7 +54,7 @@ NOTHING_TO_HOLD = Remedies(Stakes(np.empty((0, 2)), "", 0.0, 0.0), 0.0, None, Fa
 
 def remedies(standing: Standing, actions: Actions, factors: Factors, slides: bool) -> Remedies:
     """Return what would hold the piece in the given gusts, directions and cases (Q, D, C)."""
-    worst = worst_by_line(standing, actions, factors)
+    worst, _ = worst_by_line(actions, standing.normals, standing.reach, factors)
     share = factors.friction * resistance_share(standing, actions)
     stakes = _stakes(standing, actions, factors, worst, share)
     width = _base_width(standing, factors, worst)
@@ -67,7 +67,7 @@ def remedies(standing: Standing, actions: Actions, factors: Factors, slides: boo
 
 
 def _stakes(
-    standing: Standing, actions: Actions, factors: Factors, worst: Worst, share: Array
+    standing: Standing, actions: Actions, factors: Factors, worst: WindMoments, share: Array
 ) -> Stakes:
     points, places = stake_points(standing.structure.footprint, standing.contact)
     weight = factors.helping * standing.structure.weight("light")
@@ -117,7 +117,7 @@ def _unheld(
 
 
 def _ballast(
-    standing: Standing, actions: Actions, factors: Factors, worst: Worst, share: Array
+    standing: Standing, actions: Actions, factors: Factors, worst: WindMoments, share: Array
 ) -> float:
     """Return the least weight in kg, low in the middle of the foot, that ends tipping and sliding.
 
@@ -150,7 +150,7 @@ def _ballast(
     return high / GRAVITY
 
 
-def _base_width(standing: Standing, factors: Factors, worst: Worst) -> float | None:
+def _base_width(standing: Standing, factors: Factors, worst: WindMoments) -> float | None:
     """Return the least width in m of a like foot that would not tip, its own weight not counted."""
     weight = factors.helping * standing.structure.weight("light")
     centre = standing.structure.centre_of_mass("light")

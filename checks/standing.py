@@ -1,10 +1,11 @@
 """How a piece stands: its contact, the lines about which it may turn, and its weight's hold."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 from math import cos, sin
 
 import numpy as np
+from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
 
 from ..design.shapes.shape import Array
@@ -32,15 +33,19 @@ class Weight:
     centre: Array
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Standing:
     """A structure on its ground, on a slope of ``slope`` rad (the worst way round)."""
 
     structure: Structure
     ground: Ground
     slope: float
-    lines: tuple[int, ...] | None = None
-    """Which of the lines are looked at, where not all are."""
+    among: "tuple[Standing, NDArray[np.intp]] | None" = None
+    """The stand with all of its lines, and those (P,) that alone are looked at, where not all."""
+
+    def about(self, lines: NDArray[np.intp]) -> "Standing":
+        """Return the same stand with some of its lines (P,), any of which may come again."""
+        return replace(self, among=(self, lines))
 
     @cached_property
     def contact(self) -> BaseGeometry:
@@ -50,10 +55,9 @@ class Standing:
     @cached_property
     def normals(self) -> Array:
         """Return the level unit vectors (E, 2) toward which it may turn over."""
-        every = self._every_normal()
-        return every if self.lines is None else every[list(self.lines)]
-
-    def _every_normal(self) -> Array:
+        if self.among is not None:
+            whole, lines = self.among
+            return whole.normals[lines]
         edges = edge_normals(self.structure.footprint)
         if self.ground.yield_pressure is None or self.contact.area <= 0.0:
             return edges
@@ -63,11 +67,17 @@ class Standing:
     @cached_property
     def reach(self) -> Array:
         """Return how far (E,) the footprint reaches along each normal, in m."""
+        if self.among is not None:
+            whole, lines = self.among
+            return whole.reach[lines]
         return (self.structure.footprint @ self.normals.T).max(axis=0)
 
     @cached_property
     def caps(self) -> Caps:
         """Return the caps of the contact area for each normal."""
+        if self.among is not None:
+            whole, lines = self.among
+            return whole.caps.about(lines)
         return caps(self.contact, self.normals)
 
     def pivot(self, pressing: Array) -> Array:

@@ -13,8 +13,9 @@ from ..loads.methods import air_density, method_of
 from .examination import MINIMUM, Examination
 from .judging import Check
 from .limits import stages
-from .overturning import overturning_moment, tipping_pressure
 from .sliding import resistance_share
+from .tipping import tipping_pressure
+from .wind_moments import WindMoments
 
 
 @dataclass(frozen=True)
@@ -86,7 +87,7 @@ def turning(examination: Examination) -> Turning:
         arm=pivot - float(normal @ standing.structure.steady_centre(weighing)[:2]),
         height=float(standing.structure.steady_centre(weighing)[2]),
         pivot=pivot,
-        over=float(overturning_moment(actions, standing.normals, pivots)[q, d, c, e]),
+        over=float(WindMoments.of(actions, standing.normals).over(pivots)[q, d, c, e]),
         hold=float(standing.hold(weighing, pivots)[e]),
     )
 
@@ -166,7 +167,7 @@ def tipping_at(examination: Examination) -> tuple[float, float, float] | None:
         d, e = tips.direction, tips.line
         lift = np.repeat(stage.actions.uplift[..., None], len(standing.normals), axis=-1)
         pivot = standing.pivot(standing.structure.weight("typical") - tips.pressure * lift)
-        over = overturning_moment(stage.actions, standing.normals, pivot)[d, :, e]
+        over = WindMoments.of(stage.actions, standing.normals).over(pivot)[d, :, e]
         hold = np.broadcast_to(standing.hold("typical", pivot), lift.shape)[d, :, e]
         c = int(np.where(over > 0.0, hold / np.where(over > 0.0, over, 1.0), np.inf).argmin())
         found = float(hold[c]), float(over[c]), tips.pressure

@@ -111,11 +111,17 @@ def place_parts(design: Design) -> tuple[Body, ...]:
     along a row, and mirrored in planes through the point that it is measured from; the design's
     ``turn`` comes last. Names in ``on`` and ``under`` must exist and not run in a circle.
     """
-    whole = about_z(design.turn)
+    placed = [body for bodies in _Placer(design.parts).all() for body in bodies]
+    return turned(placed, design.turn)
+
+
+def turned(bodies: Sequence[Body], angle: float) -> tuple[Body, ...]:
+    """Return bodies turned about the site's z axis by ``angle`` rad; themselves where it is 0."""
+    if angle == 0.0:
+        return tuple(bodies)
+    turn = about_z(angle)
     return tuple(
-        Body(body.part, body.copy, body.shape, whole @ body.rotation, whole @ body.origin)
-        for bodies in _Placer(design.parts).all()
-        for body in bodies
+        replace(body, rotation=turn @ body.rotation, origin=turn @ body.origin) for body in bodies
     )
 
 
@@ -196,11 +202,12 @@ def _copies(i: int, part: Part, point: Array) -> list[Body]:
     """Return the copies of a part measured from ``point`` (3,)."""
     place = part.place
     tilted = toward_y(place.tilt)
-    plain = Body(i, 0, part.shape, np.eye(3), np.zeros(3))
     leaning = Body(i, 0, part.shape, tilted, np.zeros(3))
-    lift = plain.bottom - leaning.bottom - part.embed
+    lift = -part.embed
     if place.under is not None:
         lift = -leaning.top
+    elif place.tilt != 0.0:
+        lift += Body(i, 0, part.shape, np.eye(3), np.zeros(3)).bottom - leaning.bottom
     bodies: list[Body] = []
     for reflection in _reflections(place.mirror):
         for offset, angle in _offsets(place):

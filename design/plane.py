@@ -299,6 +299,12 @@ def outlines_of(region: BaseGeometry) -> list[Array]:
     return rings
 
 
+def rings_of(region: BaseGeometry) -> list[Array]:
+    """Return the closed outlines (k, 2) of a region and of its holes, as they run."""
+    rings = _kernel.get_rings(_kernel.get_parts(region)).tolist()
+    return [_coordinates(ring) for ring in rings]
+
+
 def strokes(lines: BaseGeometry) -> list[Array]:
     """Return the points (k, 2) of every line among what lines were cut to."""
     parts = cast("list[BaseGeometry]", _kernel.get_parts(lines).tolist())

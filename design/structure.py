@@ -13,7 +13,7 @@ from ..units import GRAVITY, plain
 from . import plane
 from .model import Design
 from .on_ground import Patch, footprint_of, ground_contact, refusal
-from .placing import Body, place_parts
+from .placing import Body, place_parts, turned
 from .shapes.shape import Array
 
 Weighing = Literal["light", "typical", "heavy"]
@@ -58,6 +58,11 @@ class Structure:
         return masses @ self.steady_centres / masses.sum()
 
     @cached_property
+    def as_filed(self) -> tuple[Body, ...]:
+        """Return its bodies as the design's file has them, before its own last turn."""
+        return turned(self.bodies, -self.design.turn)
+
+    @cached_property
     def of(self) -> NDArray[np.int_]:
         """Return the part (bodies,) of which each body is a copy."""
         return np.array([body.part for body in self.bodies], dtype=int)
@@ -94,7 +99,7 @@ class Structure:
         np.add.at(total.T, self.of, values.T)
         return total
 
-    @property
+    @cached_property
     def contact_area(self) -> BaseGeometry:
         """Return all touching faces as one area in plan."""
         return plane.union_of([patch.area for patch in self.patches])

@@ -54,6 +54,27 @@ class Actions:
             self.names,
         )
 
+    def direction_of(self, row: int) -> int:
+        """Return the direction's index of a row of the actions taken one after another."""
+        return row // len(self.names) % len(self.azimuths)
+
+    def some(self, rows: NDArray[np.intp]) -> "Actions":
+        """Return some rows (n,) of the actions taken one after another, each as a direction."""
+        leading = self.uplift.ndim
+
+        def of(values: Array) -> Array:
+            return values.reshape(-1, 1, *values.shape[leading:])[rows]
+
+        return Actions(
+            self.azimuths[rows // self.uplift.shape[-1] % len(self.azimuths)],
+            of(self.force),
+            of(self.tilting),
+            of(self.twist),
+            of(self.uplift),
+            of(self.lifting),
+            ("",),
+        )
+
 
 Blow = Callable[[NDArray[np.bool_]], Actions]
 """The wind's actions (Q, D, C) on some of the bodies (bodies,) alone."""

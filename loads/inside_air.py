@@ -9,7 +9,7 @@ from shapely.geometry.base import BaseGeometry
 
 from ..design.placing import Body
 from ..design.structure import Structure
-from .lids import closes, flows_beneath, is_closed_above, on_top, stands_on, supports, top_plan
+from .lids import closes, flows_beneath, is_closed_above, on_top, supports, top_plan
 
 
 def breathes(structure: Structure, i: int) -> bool:
@@ -30,7 +30,7 @@ def breathes_beneath(structure: Structure, body: Body) -> bool:
     return any(
         breathes(structure, i)
         for i, below in enumerate(structure.bodies)
-        if below.shape.open_above and stands_on(body, below)
+        if below.shape.open_above and structure.bodies.index(body) in on_top(structure, i)
     )
 
 

@@ -3,6 +3,8 @@
 from functools import lru_cache
 from math import atan2, radians
 
+import numpy as np
+from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
 
 from ..design import plane
@@ -24,6 +26,9 @@ _LEAST_AREA = 1.0e-6
 
 _CLOSE = 0.1
 """Gap beneath a roof over its own reach in plan, up to which what stands there is closed by it."""
+
+_FEW = 16
+"""What stands on what is kept of so many pieces."""
 
 _KEPT = 1024
 """What is found of so many bodies is kept: several questions of the wind rest on it."""
@@ -81,21 +86,28 @@ def is_closed_above(structure: Structure, i: int) -> bool:
 
 def supports(structure: Structure, body: Body) -> list[Body]:
     """Return what a body stands on or is set into: what ends at its underside and lies beneath."""
-    return [
-        one
-        for one in structure.bodies
-        if one.bottom < body.bottom - TOUCHING and stands_on(body, one)
-    ]
+    bodies = structure.bodies
+    below = np.flatnonzero(_standing_on(structure)[bodies.index(body)]).tolist()
+    return [bodies[j] for j in below if bodies[j].bottom < body.bottom - TOUCHING]
 
 
-def stands_on(upper: Body, lower: Body) -> bool:
-    """Return whether a body stands on another's top, is set into it, or goes round that top."""
-    if upper is lower or not upper.bottom <= lower.top + TOUCHING < upper.top:
-        return False
-    (x0, y0, _), (x1, y1, _) = upper.extent
-    (u0, v0, _), (u1, v1, _) = lower.extent
-    beside = u0 > x1 or u1 < x0 or v0 > y1 or v1 < y0
-    return not beside and top_plan(lower).intersection(from_above(upper)).area > _LEAST_AREA
+@lru_cache(maxsize=_FEW)
+def _standing_on(structure: Structure) -> NDArray[np.bool_]:
+    """Return which bodies (upper, lower) stand on another's top, are set into it, or go round it.
+
+    Those whose boxes do not share a place in plan, at the height of that top, are left out at once.
+    """
+    bodies = structure.bodies
+    low, high = (np.array([body.extent[end] for body in bodies]) for end in (0, 1))
+    level = high[:, 2] + TOUCHING
+    upper, lower = np.s_[:, None], np.s_[None, :]
+    found = (low[upper][..., 2] <= level[lower]) & (level[lower] < high[upper][..., 2])
+    found &= ((low[upper] <= high[lower]) & (low[lower] <= high[upper]))[..., :2].all(axis=-1)
+    np.fill_diagonal(found, val=False)
+    for i, j in np.argwhere(found).tolist():
+        shared = top_plan(bodies[j]).intersection(from_above(bodies[i]))
+        found[i, j] = shared.area > _LEAST_AREA
+    return found
 
 
 def is_free(structure: Structure, body: Body) -> bool:
@@ -182,8 +194,7 @@ def top_plan(body: Body) -> BaseGeometry:
 
 def on_top(structure: Structure, i: int) -> list[int]:
     """Return the bodies that stand on this one, are set into it, or go round its top."""
-    below = structure.bodies[i]
-    return [j for j, other in enumerate(structure.bodies) if stands_on(other, below)]
+    return np.flatnonzero(_standing_on(structure)[:, i]).tolist()
 
 
 def _covers(structure: Structure, j: int) -> BaseGeometry:

@@ -47,7 +47,7 @@ class Tops(Protocol):
 
     def slope(
         self,
-        slope: float,
+        slope: Array,
         facing: Array,
         reach: tuple[Array, Array],
         h: float,
@@ -55,10 +55,11 @@ class Tops(Protocol):
         b: Array,
         area: float,
     ) -> Array:
-        """Return the suction (D,) on one slope of a closed roof, on its area in plan.
+        """Return the suction (P, D) on slopes of a closed roof, on their areas in plan.
 
-        ``slope`` in degrees; ``facing`` (D,) the cosine of the wind's angle off its fall, 1 where
-        it blows up it; ``reach`` (D,) where it begins and ends, in m downwind of the roof's edge.
+        ``slope`` (P, 1) in degrees; ``facing`` (P, D) the cosine of the wind's angle off its fall,
+        1 where it blows up it; ``reach`` (P, D) where it begins and ends, in m downwind of the
+        roof's edge.
         """
         ...
 

@@ -32,7 +32,7 @@ from .lids import (
     vessel_floors,
 )
 from .overhangs import upwind_of
-from .roof_planes import roof_planes
+from .roof_planes import RoofPlane, roof_planes
 from .roof_wind import RoofWind, board_of, slab_of
 from .shape_coefficients import Coefficient
 from .signs import openings_factor
@@ -247,18 +247,25 @@ def closed_top(
     edge, h = reach.min(axis=0), body.top
     L, b = np.maximum(np.ptp(reach, axis=0), 1e-9), np.ptp(across, axis=0)
     strips = figures.strips(h, L, b, top.area)
+    sloped: list[RoofPlane] = []
     for one in roof_planes(body, exposed):
-        if one.slope <= figures.level_to:
-            lifted, its = _strips(one.region, along, edge, L, strips)
-        else:
-            place = plane.coordinates(one.region) @ along.T - edge
-            ends = place.min(axis=0), place.max(axis=0)
-            facing = -(along @ one.fall)
-            c = figures.slope(one.slope, facing, ends, h, L, b, top.area)
-            lifted = c * one.region.area
-            its = lifted[:, None] * plane.centroids(np.array(one.region))
+        if one.slope > figures.level_to:
+            sloped.append(one)
+            continue
+        lifted, its = _strips(one.region, along, edge, L, strips)
         area += lifted
         moment += its
+    if sloped:
+        regions = np.array([one.region for one in sloped])
+        slopes = np.array([[one.slope] for one in sloped])
+        facing = -(np.stack([one.fall for one in sloped]) @ along.T)
+        places = [plane.coordinates(region) @ along.T - edge for region in regions]
+        starts = np.stack([place.min(axis=0) for place in places])
+        ends = np.stack([place.max(axis=0) for place in places])
+        c = figures.slope(slopes, facing, (starts, ends), h, L, b, top.area)
+        lifted = c * plane.area(regions)[:, None]
+        area += lifted.sum(axis=0)
+        moment += lifted.T @ plane.centroids(regions)
     return area, moment
 
 

@@ -1,6 +1,6 @@
 """The elevation: a piece seen so that it would tip to the right, with wind, weight and sizes."""
 
-from functools import cached_property
+from functools import cached_property, lru_cache
 
 import numpy as np
 from shapely import LineString, MultiLineString
@@ -30,6 +30,12 @@ _LOW = 8.0
 """A centre of mass less than so many mm above the ground has its weight written above it."""
 
 
+@lru_cache(maxsize=16)
+def _outline(structure: Structure, right: tuple[float, float]) -> BaseGeometry:
+    """Return the outline of a piece seen level; kept while it is changed."""
+    return plane.union_of(areas_from_side(structure.bodies, np.array(right)))
+
+
 class Elevation:
     """An elevation in the governing direction, to be drawn to a scale.
 
@@ -50,8 +56,9 @@ class Elevation:
     @cached_property
     def was(self) -> BaseGeometry:
         """Return the outline of what it was, seen from the same side."""
-        bodies = () if self.before is None else self.before.bodies
-        return plane.union_of(areas_from_side(bodies, self.governing.toward))
+        if self.before is None:
+            return plane.NOTHING
+        return _outline(self.before, tuple(self.governing.toward.tolist()))
 
     @cached_property
     def reach(self) -> tuple[float, float]:
@@ -122,8 +129,9 @@ class Elevation:
 
     def _ground(self, paper: Paper, ground: float, left: float, right: float) -> None:
         paper.line((left, ground), (right, ground), BOLD)
-        for x in np.arange(left + 2.0, right, 3.0):
-            paper.line((float(x), ground), (float(x) - 1.8, ground + 1.8), FINE)
+        x = np.arange(left + 2.0, right, 3.0)
+        starts = np.column_stack([x, np.full_like(x, ground)])
+        paper.lines(np.stack([starts, starts + np.array([-1.8, 1.8])], axis=1), FINE)
 
     def _wind(
         self, paper: Paper, placed: Placed, words: list[str], up: str, size_at: float
@@ -241,8 +249,7 @@ def draw_seen(paper: Paper, placed: Placed, seen: list[Seen]) -> None:
         if one.lattice:
             hatched(paper, area)
         paper.region(area, "none" if one.lattice else "white", PLAIN)
-        for start, end in one.edges:
-            paper.line(placed.spot(start), placed.spot(end), FINE)
+        paper.lines(placed.points(one.edges), FINE)
 
 
 def hatched(paper: Paper, area: BaseGeometry) -> None:

@@ -1,6 +1,5 @@
 """The plan: a piece from above, with its foot, where it tips, and what holds it down."""
 
-from dataclasses import replace
 from functools import cached_property, lru_cache
 from math import cos
 
@@ -55,13 +54,7 @@ class Plan:
     @cached_property
     def seen(self) -> list[Seen]:
         """Return what is seen, the lowest first."""
-        turn = about_z(-self.examination.design.turn)
-        return from_above(
-            [
-                replace(body, rotation=turn @ body.rotation, origin=turn @ body.origin)
-                for body in self.examination.structure.bodies
-            ]
-        )
+        return from_above(self.examination.structure.as_filed)
 
     @cached_property
     def was(self) -> BaseGeometry:

@@ -56,6 +56,10 @@ class Placed:
         """Return where a point (2,) in m lies on the paper."""
         return self.at(float(point[0]), float(point[1]))
 
+    def points(self, points: Array) -> Array:
+        """Return where points (…, 2) in m lie on the paper."""
+        return points * [self.mm, -self.mm] + [self.x, self.y]
+
     def area(self, region: BaseGeometry) -> BaseGeometry:
         """Return where a region of the drawing lies on the paper."""
         return affinity.affine_transform(region, [self.mm, 0.0, 0.0, -self.mm, self.x, self.y])

@@ -94,7 +94,7 @@ def _figure() -> BaseGeometry:
     """Return a person's outline, of a stature of 1, its corners round."""
     rows = references.table("drawing_person").where("what", "outline")
     figure = Polygon([(float(row["across"]), float(row["up"])) for row in rows])
-    return figure.buffer(_ROUND).buffer(-2.0 * _ROUND).buffer(_ROUND)
+    return figure.buffer(_ROUND, 2).buffer(-2.0 * _ROUND, 2).buffer(_ROUND, 2)
 
 
 def _stature() -> float:

@@ -6,11 +6,13 @@ The same marks give the same bytes, and every word stays text.
 from collections.abc import Sequence
 from html import escape
 from math import atan2, cos, sin
-from typing import Any, Literal, cast
+from typing import Literal
 
-from shapely import Polygon
+import numpy as np
+from numpy.typing import ArrayLike
 from shapely.geometry.base import BaseGeometry
 
+from ..design import plane
 from ..design.shapes.shape import Array
 
 Point = tuple[float, float]
@@ -46,6 +48,11 @@ class Paper:
         (a, b), (c, d) = start, end
         self._add(f'<line x1="{_n(a)}" y1="{_n(b)}" x2="{_n(c)}" y2="{_n(d)}"', width, dashes)
 
+    def lines(self, ends: Array, width: float = PLAIN) -> None:
+        """Draw straight lines (k, 2, 2), each from its start to its end."""
+        if len(ends):
+            self._add(f'<path d="M{_points(ends.reshape(-1, 2), "LM")}"', width)
+
     def polyline(self, points: Sequence[Point], width: float = PLAIN, dashes: str = "") -> None:
         """Draw lines from point to point."""
         self._add(f'<polyline points="{_points(points)}"', width, dashes)
@@ -63,11 +70,7 @@ class Paper:
         ink: str = "black",
     ) -> None:
         """Draw an area that may have holes or be in several pieces; in mm on the paper."""
-        rings = [
-            f"M{_points(ring)}Z"
-            for piece in _pieces(area)
-            for ring in [piece.exterior.coords[:-1], *(h.coords[:-1] for h in piece.interiors)]
-        ]
+        rings = [f"M{_points(ring[:-1])}Z" for ring in plane.rings_of(area)]
         if rings:
             path = f'<path fill-rule="evenodd" d="{"".join(rings)}"'
             self._add(path, width, dashes, fill, ink)
@@ -203,18 +206,13 @@ def points(values: Array) -> list[Point]:
     return [(float(x), float(y)) for x, y in values]
 
 
-def _pieces(area: BaseGeometry) -> list[Polygon]:
-    if isinstance(area, Polygon):
-        return [] if area.is_empty else [area]
-    parts = cast("Any", area)
-    return [piece for part in getattr(parts, "geoms", ()) for piece in _pieces(part)]
-
-
-def _points(values: Sequence[tuple[float, ...]]) -> str:
-    return " ".join(f"{_n(value[0])},{_n(value[1])}" for value in values)
+def _points(values: ArrayLike, between: str = " ") -> str:
+    """Return points (k, 2) as SVG has them; a mark of ``between`` in turn after each."""
+    rounded = np.round(np.asarray(values, dtype=float), 3) + 0.0
+    row = "".join(f"%.10g,%.10g{mark}" for mark in between) * (len(rounded) // len(between))
+    return row[:-1] % tuple(rounded.ravel().tolist())
 
 
 def _n(value: float) -> str:
     """Return a number to a thousandth of a millimetre, without what says nothing."""
-    said = f"{value:.3f}".rstrip("0").rstrip(".")
-    return "0" if said == "-0" else said
+    return f"{round(value, 3) + 0.0:.10g}"

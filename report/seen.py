@@ -10,9 +10,10 @@ from shapely.geometry.base import BaseGeometry
 
 from ..design import plane
 from ..design.outlines import outlines
-from ..design.placing import Body, about_z
+from ..design.placing import Body
 from ..design.shapes.shape import Array, Shape, corners
 from ..design.structure import Structure
+from ..loads.lids import from_above as filled_outline
 
 _MANY_BLADES = 6
 _FACING = 1.0e-6
@@ -64,16 +65,12 @@ def _upright(right: Array) -> Array:
     return np.array([[right[0], right[1], 0.0], [0.0, 0.0, 1.0]])
 
 
-def known_from(structure: Structure) -> tuple[list[Body], int]:
+def known_from(structure: Structure) -> tuple[Sequence[Body], int]:
     """Return the bodies as the file has them, and from where the piece is known: 0 front, 1 right.
 
     A flat figure is known from the side on which it is a figure.
     """
-    back = about_z(-structure.design.turn)
-    bodies = [
-        replace(body, rotation=back @ body.rotation, origin=back @ body.origin)
-        for body in structure.bodies
-    ]
+    bodies = structure.as_filed
     sides = outlines(bodies, np.radians([0.0, 270.0]))
     areas = [plane.union_of([sides[i, view] for i in range(len(bodies))]).area for view in (0, 1)]
     return bodies, 1 if areas[1] > _FLAT * areas[0] else 0
@@ -115,8 +112,8 @@ def above(body: Body) -> BaseGeometry:
     """Return the filled outline from above, of a flat ring with its opening."""
     if not body.shape.hulls():
         return plane.NOTHING
-    if body.upright and body.shape.lies_flat:
-        return body.in_plan(body.shape.contact())
+    if body.upright and body.shape.wheel is None:
+        return body.in_plan(body.shape.contact()) if body.shape.lies_flat else filled_outline(body)
     return plane.union_of(
         [plane.hull(body.place(corners(hull))[:, :2]) for hull in body.shape.hulls()]
     )

@@ -38,10 +38,7 @@ def sketch(structure: Structure) -> list[Line]:
     character counts as twice as high as wide.
     """
     turned_back = about_z(-structure.design.turn)
-    bodies = [
-        replace(body, rotation=turned_back @ body.rotation, origin=turned_back @ body.origin)
-        for body in structure.bodies
-    ]
+    bodies = structure.as_filed
     foot = structure.footprint @ turned_back[:2, :2].T
     balance = turned_back @ structure.centre_of_mass("typical")
     views = _same_windows(_views(bodies, foot, balance))

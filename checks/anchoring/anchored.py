@@ -12,9 +12,10 @@ from ...loads.combinations import Factors
 from ...materials import anchors as kinds
 from ..bearing import check_bearing
 from ..judging import Check, Kind, Remark, azimuth, judged, where_greatest
-from ..overturning import Hold, check_overturning, overturning_moment
+from ..overturning import Hold, check_overturning
 from ..sliding import check_sliding, resistance_share
 from ..standing import Standing
+from ..wind_moments import WindMoments
 from . import anchor_group, guys, stakes
 from .held import Held
 from .holding import Holding
@@ -160,7 +161,7 @@ def _left_over(standing: Standing, actions: Actions, factors: Factors, dead: flo
     weight = standing.structure.weight("light")
     pressing = dead * weight - factors.wind * actions.uplift
     pivot = standing.pivot(np.repeat(pressing[..., None], len(standing.normals), axis=-1))
-    over = factors.wind * overturning_moment(actions, standing.normals, pivot)
+    over = factors.wind * WindMoments.of(actions, standing.normals).over(pivot)
     return _Turning(np.maximum(over - dead * standing.hold("light", pivot), 0.0), pivot)
 
 

@@ -14,7 +14,6 @@ from ..anchoring.embedded_limits import give_way_pressures
 from ..anchoring.embedded_posts import Posts, asked_of
 from ..limits import Stage, stages
 from ..loose import Loose
-from ..overturning import some_actions
 from ..sliding import sliding_pressures
 from ..standing import Standing, Weight
 from .tipping import Tipping
@@ -104,7 +103,7 @@ class Body:
             asked = asked_of(self.posts, stage.actions, 1.0)
             used = self.posts.used(asked.force, asked.moment, 1.0)
             rows = _undominated(used.reshape(-1, used.shape[-1]))
-            found.append(some_actions(stage.actions, rows))
+            found.append(stage.actions.some(rows))
         return tuple(found)
 
     @cached_property
@@ -145,9 +144,7 @@ def _first_to_slide(stage: Stage, level: bool) -> Stage:
     size = np.hypot(stage.actions.force[..., 0], stage.actions.force[..., 1]).ravel()
     push = np.where(share > 0.0, size / np.where(share > 0.0, share, 1.0), np.inf)
     rows = _undominated(np.stack([push, lift, np.zeros_like(lift) if level else -share], axis=1))
-    return replace(
-        stage, actions=some_actions(stage.actions, rows), share=stage.share.reshape(-1, 1)[rows]
-    )
+    return replace(stage, actions=stage.actions.some(rows), share=stage.share.reshape(-1, 1)[rows])
 
 
 def _undominated(figures: Array) -> NDArray[np.intp]:

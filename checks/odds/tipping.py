@@ -5,7 +5,7 @@ weights, worked out once by that same relation, tells for each piece which wind 
 pressure itself is then worked out anew for these.
 """
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import cached_property
 from math import cos, sin
 
@@ -15,8 +15,9 @@ from numpy.typing import NDArray
 from ...design.shapes.shape import Array
 from ...loads.actions import Actions
 from ..limits import Stage
-from ..overturning import overturning_moment, some_actions, tipping_pressures
 from ..standing import Standing, Weight
+from ..tipping import tipping_pressures
+from ..wind_moments import WindMoments
 
 NODES = 33
 """Weights at which the table is worked out, evenly by their ratio."""
@@ -110,7 +111,7 @@ class Tipping:
             about, actions = self._line(line)
             q = tipping_pressures(about, actions, self._at_nodes)
             for row, column in enumerate(q.reshape(NODES, -1).T):
-                ways.append((about, some_actions(actions, np.array([row]))))
+                ways.append((about, actions.some(np.array([row]))))
                 columns.append(np.minimum(column, _ENDLESS))
         table = np.stack(columns, axis=1)
         normals = np.vstack([about.normals for about, _ in ways])
@@ -139,14 +140,14 @@ class Tipping:
         ground, but what is left of the moment of weight less lift about the line goes with where
         the cap of contact ends, which lies within the footprint: so both ends of it decide.
         """
-        about = replace(self.standing, lines=(line,))
+        about = self.standing.about(np.array([line]))
         ends = np.array([about.reach, about.reach])
         if about.ground.yield_pressure is not None and about.contact.area > 0.0:
             ends[1] -= about.caps.depth[:, -1]
         actions = self.stage.actions
-        at = np.broadcast_to(ends[:, None, None], (2, *actions.uplift.shape, 1))
-        front, rear = (overturning_moment(actions, about.normals, p).ravel() for p in at)
-        return about, some_actions(actions, _undominated(front, rear))
+        winds = WindMoments.of(actions, about.normals)
+        front, rear = (winds.over(end).ravel() for end in ends)
+        return about, actions.some(_undominated(front, rear))
 
     @cached_property
     def _per_centre(self) -> Array:

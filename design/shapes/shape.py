@@ -1,8 +1,10 @@
 """What every shape can say of itself, in its own axes: x right, y away, z up from its place."""
 
 from abc import ABC, abstractmethod
+from collections.abc import Callable
 from dataclasses import dataclass, field
-from functools import cached_property
+from functools import cached_property, wraps
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
@@ -68,12 +70,35 @@ class Moments:
         return Moments(self.volume * factor, self.first * factor)
 
 
+_ONCE = "hulls", "cavities", "contact", "from_above", "foot", "crown", "rim", "skirt", "roof_faces"
+"""What a shape is asked again and again; it never changes, so each is worked out once."""
+
+
+def _once(answer: Callable[[Any], Any]) -> Callable[[Any], Any]:
+    kept = f"_{answer.__name__}"
+
+    @wraps(answer)
+    def known(shape: object) -> Any:
+        found: dict[str, Any] = vars(shape)
+        if kept not in found:
+            found[kept] = answer(shape)
+        return found[kept]
+
+    return known
+
+
 class Shape(ABC):
     """A shape in its own axes, standing on z = 0 (a wheel turns about its place instead).
 
     What others ask of a shape it answers here, and nobody asks which one it is: what is abstract
     each must say, all else is what most of them are.
     """
+
+    def __init_subclass__(cls) -> None:
+        super().__init_subclass__()
+        for name in _ONCE:
+            if name in vars(cls):
+                setattr(cls, name, _once(vars(cls)[name]))
 
     solidity: float = 1.0
     """What fraction of its outline is there, less than 1 of a lattice or slats."""

@@ -66,7 +66,7 @@ def slope_suction(slope: ArrayLike, h_over_L: ArrayLike) -> tuple[Array, Array]:
     return between_rows_and_columns(*windward, *at), between_rows_and_columns(*leeward, *at)
 
 
-def roof_suction(slope: float, facing: Array, h_over_L: Array, strip: Array) -> Array:
+def roof_suction(slope: ArrayLike, facing: Array, h_over_L: Array, strip: Array) -> Array:
     """Return the suction on one slope of a closed roof, on its plan area.
 
     ``slope`` in degrees; ``facing`` is the cosine of the wind's angle off the slope's own fall, 1
@@ -74,7 +74,8 @@ def roof_suction(slope: float, facing: Array, h_over_L: Array, strip: Array) -> 
     From across the ridge to along it by cos2 of the angle, and over the bounds of slope linear:
     judgements between what the figure prints.
     """
-    windward, leeward = slope_suction(max(slope, SLOPED_FROM), h_over_L)
+    slope = np.asarray(slope, dtype=float)
+    windward, leeward = slope_suction(np.maximum(slope, SLOPED_FROM), h_over_L)
     across = np.where(facing > 0.0, windward, leeward)
     sloped = facing**2 * across + (1.0 - facing**2) * strip
     share = np.clip((slope - LEVEL_TO) / (SLOPED_FROM - LEVEL_TO), 0.0, 1.0)

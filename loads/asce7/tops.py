@@ -48,7 +48,7 @@ class _Tops:
 
     def slope(
         self,
-        slope: float,
+        slope: Array,
         facing: Array,
         reach: tuple[Array, Array],
         h: float,

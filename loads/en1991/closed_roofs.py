@@ -43,7 +43,7 @@ def flat_strips(h: float, b: Array, area: float) -> tuple[Array, Array]:
     )
 
 
-def pitched_suction(wind: str, zone: str, slope: float, area: float) -> float:
+def pitched_suction(wind: str, zone: str, slope: ArrayLike, area: float) -> Array:
     """Return the suction of a zone of a pitched roof, wind "across" or "along" the ridge.
 
     ``slope`` in degrees, linear between printed ones and held beyond 5 and 60; below 0 where the
@@ -57,23 +57,25 @@ def pitched_suction(wind: str, zone: str, slope: float, area: float) -> float:
         )
     slopes, ten, one = zones[wind, zone]
     share = float(np.clip(np.log10(positive("area", area)), 0.0, 1.0))
-    return -float(np.interp(slope, slopes, one + (ten - one) * share))
+    at = np.asarray(slope, dtype=float)
+    return np.asarray(-np.interp(at, slopes, one + (ten - one) * share))
 
 
 def slope_suction(
-    slope: float, facing: Array, reach: Reach, h: float, b: Array, area: float
+    slope: ArrayLike, facing: Array, reach: Reach, h: float, b: Array, area: float
 ) -> Array:
-    """Return the suction (D,) on one slope of a pitched roof, its mean over the slope.
+    """Return the suction (…, D) on slopes of a pitched roof, the mean of each over its slope.
 
-    ``facing`` (D,) is the cosine of the wind's angle off the slope's fall, 1 where it blows up it;
-    ``reach`` (D,) where the slope begins and ends, in m downwind of the roof's windward edge; ``h``
-    and ``b`` (D,) the roof's height and width in m; ``area`` loaded in m2. From across the ridge to
-    along it by cos2 of the angle (judgement). Nothing where the table knows pressure only.
+    ``slope`` (…, 1) in degrees; ``facing`` (…, D) is the cosine of the wind's angle off its fall, 1
+    where it blows up it; ``reach`` (…, D) where it begins and ends, in m downwind of the roof's
+    windward edge; ``h`` and ``b`` (D,) the roof's height and width in m; ``area`` loaded in m2.
+    From across the ridge to along it by cos2 of the angle (judgement). Nothing where the table
+    knows pressure only.
     """
     start, end = reach
     e = edge_length(h, b)
 
-    def of(wind: str, zone: str) -> float:
+    def of(wind: str, zone: str) -> Array:
         return pitched_suction(wind, zone, slope, area)
 
     edge = _windward(of(ACROSS, "F"), of(ACROSS, "G"), e, b)
@@ -86,7 +88,7 @@ def slope_suction(
     return np.maximum(found, 0.0)
 
 
-def _windward(F: float, G: float, e: Array, b: Array) -> Array:
+def _windward(F: Array | float, G: Array | float, e: Array, b: Array) -> Array:
     """Return the mean over the width of two corners F of e/4 and the edge G between them."""
     corners = np.minimum(e / 2.0, b) / b
     return F * corners + G * (1.0 - corners)

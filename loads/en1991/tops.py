@@ -38,7 +38,7 @@ class _Tops:
 
     def slope(
         self,
-        slope: float,
+        slope: Array,
         facing: Array,
         reach: tuple[Array, Array],
         h: float,
@@ -48,10 +48,8 @@ class _Tops:
     ) -> Array:
         """Return the suction on a slope: Tables 7.4a and 7.4b, blended to the flat roof."""
         level, pitched = closed_roofs.LEVEL_TO, closed_roofs.PITCHED_FROM
-        steep = closed_roofs.slope_suction(max(slope, level), facing, reach, h, b, area)
-        share = float(np.clip((slope - level) / (pitched - level), 0.0, 1.0))
-        if share >= 1.0:
-            return steep
+        steep = closed_roofs.slope_suction(np.maximum(slope, level), facing, reach, h, b, area)
+        share = np.clip((slope - level) / (pitched - level), 0.0, 1.0)
         starts, values = closed_roofs.flat_strips(h, b, area)
         ends = [*starts[1:], np.full_like(b, np.inf)]
         flat = closed_roofs.mean(*reach, list(zip(ends, values, strict=True)))
@@ -125,7 +123,7 @@ class _Tops:
         if slope <= closed_roofs.LEVEL_TO:
             return -float(flat_roof_suction("F", 1.0))
         return max(
-            closed_roofs.pitched_suction(wind, zone, slope, 1.0)
+            float(closed_roofs.pitched_suction(wind, zone, slope, 1.0))
             for wind in (closed_roofs.ACROSS, closed_roofs.ALONG)
             for zone in "FG"
         )

@@ -8,13 +8,9 @@ from hypothesis import strategies as st
 
 from yardfast.checks.design_wind import design_wind
 from yardfast.checks.limits import stages
-from yardfast.checks.overturning import (
-    check_overturning,
-    some_actions,
-    tipping_pressure,
-    tipping_pressures,
-)
+from yardfast.checks.overturning import check_overturning
 from yardfast.checks.standing import Standing
+from yardfast.checks.tipping import tipping_pressure, tipping_pressures
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.flat import Panel
 from yardfast.design.structure import build_structure
@@ -73,7 +69,7 @@ def test_a_bound_leaves_out_no_wind_that_turns_it_over_most(sizes, ground, tilt)
     actions = design_wind(exposed, wind)[1]
     used = factors(Site("gust", 20.0, ground))
     each = [
-        check_overturning(standing, some_actions(actions, np.array([row])), used)
+        check_overturning(standing, actions.some(np.array([row])), used)
         for row in range(actions.uplift.size)
     ]
     whole = check_overturning(standing, actions, used)

@@ -10,7 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from yardfast.checks.examination import examine
-from yardfast.checks.overturning import overturning_moment
+from yardfast.checks.wind_moments import WindMoments
 from yardfast.loads.actions import wind_actions
 
 quickly = settings(max_examples=12, deadline=None)
@@ -125,13 +125,13 @@ def test_many_gusts_at_once_are_the_gusts_one_by_one():
     together = wind_actions(exposed, gusts, **factors)
     normals = found.standing.normals
     pivot = np.broadcast_to(found.standing.reach, (*together.twist.shape, len(normals)))
-    moments = overturning_moment(together, normals, pivot)
+    moments = WindMoments.of(together, normals).over(pivot)
     for k in range(0, 1000, 37):
         alone = wind_actions(exposed, np.array(gusts[k]), **factors)
         assert together.force[k] == pytest.approx(alone.force, rel=1e-12)
         assert together.uplift[k] == pytest.approx(alone.uplift, rel=1e-12)
         assert moments[k] == pytest.approx(
-            overturning_moment(alone, normals, pivot[k]), rel=1e-9, abs=1e-9
+            WindMoments.of(alone, normals).over(pivot[k]), rel=1e-9, abs=1e-9
         )
 
 
