@@ -18,7 +18,7 @@ from .worst import worst_by_line
 
 _HALVINGS = 40
 _CALM = "calm"
-SOURCE = "effective area under the resultant (Meyerhof 1953)"
+_SOURCE = "effective area under the resultant (Meyerhof 1953)"
 
 
 def check_bearing(
@@ -49,7 +49,7 @@ def check_bearing(
         unit="Pa",
         utilization=None if outside else utilization,
         passes=passes,
-        source=f"{SOURCE}; {standing.ground.source}",
+        source=f"{_SOURCE}; {standing.ground.source}",
         direction_deg=worst.direction,
         toward_deg=worst.toward,
         weighing=worst.weighing,

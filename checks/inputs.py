@@ -2,9 +2,7 @@
 
 from pathlib import Path
 
-from ..design.document import read_design
-from ..design.document import read_text as read_design_text
-from ..design.document import scanned as scanned_design
+from ..design.document import read_design, read_design_text, scanned_design
 from ..design.model import Design
 from ..design.record_table import RECORD
 from ..design.scan import Scan

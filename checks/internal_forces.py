@@ -26,7 +26,7 @@ from .point_loads import PointLoads
 MOST_BRACED = 60
 """So many motions that nothing holds are told apart at most."""
 
-AS_READ = "as read"
+STIFFNESS_AS_READ = "as read"
 
 STEADY = 3
 """So many feet bear on any ground."""
@@ -81,10 +81,10 @@ class InternalForces:
 
         Of a piece on four feet or more also with the ground lower beneath each of them.
         """
-        as_read = self.with_stiffness(SETS[AS_READ], which)
-        found = {AS_READ: as_read}
+        as_read = self.with_stiffness(SETS[STIFFNESS_AS_READ], which)
+        found = {STIFFNESS_AS_READ: as_read}
         for name, factors in SETS.items():
-            if name != AS_READ:
+            if name != STIFFNESS_AS_READ:
                 found[name] = self.with_stiffness(factors, which, as_read)
         for foot in self._may_not_bear:
             with suppress(MechanismError):  # what swings free finds its ground

@@ -101,7 +101,7 @@ class Check:
         return np.inf if self.utilization is None else self.utilization
 
 
-def compared(kind: Kind, demand: float, capacity: float, unit: str, source: str) -> Check:
+def check_demand(kind: Kind, demand: float, capacity: float, unit: str, source: str) -> Check:
     """Return the check of a demand against a capacity; ``replace`` adds what governed."""
     utilization, passes = judged(demand, capacity)
     return Check(kind, "", demand, capacity, unit, utilization, passes, source)

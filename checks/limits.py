@@ -21,7 +21,7 @@ from .judging import where_greatest
 from .loose import Loose
 from .overturning import least_tipping, push_that_tips
 from .sliding import resistance_share, sliding_pressures
-from .standing import Standing, Weight
+from .standing import DeadLoad, Standing
 
 GREATEST_GUST = 150.0
 """Gusts in m/s above which no limit is stated."""
@@ -225,8 +225,8 @@ def _least(standing: Standing, stages: list[Stage], density: float) -> list[_Fou
     Coefficients that are so many times as strong tip and slide at so many times less pressure.
     """
     weights = [standing.weight(weighing) for weighing, _ in _RANGE]
-    weight = Weight(np.array([w.force for w in weights]), np.array([w.centre for w in weights]))
-    each = Weight(weight.force[:, None, None], weight.centre[:, None, None])
+    weight = DeadLoad(np.array([w.force for w in weights]), np.array([w.centre for w in weights]))
+    each = DeadLoad(weight.force[:, None, None], weight.centre[:, None, None])
     strength = np.array([strong for _, strong in _RANGE])
     tipping, sliding = [(inf, 0, 0)] * len(_RANGE), [(inf, 0)] * len(_RANGE)
     for stage in stages:

@@ -15,7 +15,7 @@ from ..statics.wrench import wrench
 from .point_loads import PointLoads
 from .timber.books import book_of
 
-T = TypeVar("T")
+_T = TypeVar("_T")
 
 Integers = NDArray[np.intp]
 
@@ -51,7 +51,7 @@ class LoadSet:
     @property
     def name(self) -> str:
         """Return the names of its loads, "" without any."""
-        return together(self.loads)
+        return loads_together(self.loads)
 
 
 @dataclass(frozen=True, eq=False)
@@ -140,13 +140,13 @@ def load_sets(
     )
 
 
-def at_once(loads: Sequence[T]) -> list[tuple[T, ...]]:
+def at_once(loads: Sequence[_T]) -> list[tuple[_T, ...]]:
     """Return which named loads are tried at once: each by itself, and all of several."""
     alone = [(load,) for load in loads]
     return [*alone, tuple(loads)] if len(loads) > 1 else alone
 
 
-def together(loads: Sequence[GivenLoad]) -> str:
+def loads_together(loads: Sequence[GivenLoad]) -> str:
     """Return the names of loads that act at once."""
     names = [load.name for load in loads]
     return " and ".join(names) if len(names) < 3 else f"all {len(names)} named loads"
@@ -221,7 +221,7 @@ def _weight(structure: Structure, weighing: Weighing, down: Array) -> Array:
     return wrench(GRAVITY * mass[:, None] * down, structure.steady_centres).ravel()
 
 
-def greatest(used: Array, most: int) -> Integers:
+def most_used_cases(used: Array, most: int) -> Integers:
     """Return which of ``used`` (n,) are the greatest, ``most`` of them; of alike ones the first.
 
     A piece that is alike from several sides is used alike by as many winds.

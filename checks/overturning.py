@@ -11,9 +11,9 @@ from ..design.structure import Weighing
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
 from .judging import Check, Kind, azimuth, judged, where_greatest
-from .standing import Standing, Weight
+from .standing import DeadLoad, Standing
 
-SOURCE = "statics: moments about the lee edge"
+_SOURCE = "statics: moments about the lee edge"
 GREATEST_PRESSURE = 20.0e3
 """Velocity pressure in Pa of some 180 m/s, beyond which no gust is looked for."""
 
@@ -76,7 +76,7 @@ def check_overturning(
         unit="N*m",
         utilization=utilization,
         passes=passes,
-        source=f"{SOURCE}; {factors.source}",
+        source=f"{_SOURCE}; {factors.source}",
         direction_deg=float(actions.azimuths[direction_of(actions, row)]),
         toward_deg=azimuth(standing.normals[line]),
         weighing=_WEIGHING,
@@ -156,18 +156,18 @@ class _Tipping:
 def tipping_pressure(
     standing: Standing,
     unit: Actions,
-    weighing: Weighing | Weight,
+    weighing: Weighing | DeadLoad,
     low: float = 0.0,
     high: float = np.inf,
 ) -> _Tipping:
     """Return the least of `tipping_pressures` for one weight, with where it stands."""
     weight = standing.weight(weighing)
-    one = Weight(weight.force.reshape(1), weight.centre.reshape(1, 3))
+    one = DeadLoad(weight.force.reshape(1), weight.centre.reshape(1, 3))
     return least_tipping(standing, unit, one, np.array([low]), np.array([high]))[0]
 
 
 def least_tipping(
-    standing: Standing, unit: Actions, weight: Weight, low: Array, high: Array
+    standing: Standing, unit: Actions, weight: DeadLoad, low: Array, high: Array
 ) -> list[_Tipping]:
     """Return the least of `tipping_pressures` for each of several weights (W,), and where.
 
@@ -175,7 +175,7 @@ def least_tipping(
     may be it for any of the weights: that tip no later than some that are likely, of which a look
     at each tells.
     """
-    each = Weight(weight.force[:, None, None], weight.centre[:, None, None])
+    each = DeadLoad(weight.force[:, None, None], weight.centre[:, None, None])
     bounds = low[:, None, None, None], high[:, None, None, None]
     rows = np.arange(unit.uplift.size)
     if standing.ground.yield_pressure is not None and unit.uplift.any():
@@ -215,7 +215,7 @@ def some_actions(unit: Actions, rows: NDArray[np.intp]) -> Actions:
     )
 
 
-def _in_calm(standing: Standing, unit: Actions, weight: Weight) -> Array:
+def _in_calm(standing: Standing, unit: Actions, weight: DeadLoad) -> Array:
     """Return at which pressure (W, D C, E) each would tip if the pivots stayed as in calm air."""
     lines = len(standing.normals)
     pivot = standing.pivot(np.repeat(weight.force[..., None], lines, axis=-1))
@@ -226,7 +226,7 @@ def _in_calm(standing: Standing, unit: Actions, weight: Weight) -> Array:
 
 
 def _may_tip(
-    standing: Standing, unit: Actions, weight: Weight, calm: Array, q: Array
+    standing: Standing, unit: Actions, weight: DeadLoad, calm: Array, q: Array
 ) -> NDArray[np.bool_]:
     """Return which directions and cases (W, D C) may tip at pressures ``q`` (W,) in Pa or before.
 
@@ -254,7 +254,7 @@ def _may_tip(
 def tipping_pressures(
     standing: Standing,
     unit: Actions,
-    weighing: Weighing | Weight,
+    weighing: Weighing | DeadLoad,
     low: float | Array = 0.0,
     high: float | Array = np.inf,
 ) -> Array:
@@ -287,7 +287,7 @@ def tipping_pressures(
 
 
 def _pressed(
-    standing: Standing, unit: Actions, weighing: Weight, lift: Array, high: float | Array
+    standing: Standing, unit: Actions, weighing: DeadLoad, lift: Array, high: float | Array
 ) -> Array:
     """Return the least pressures (…, D, C, E) where the wind presses a piece into yielding ground.
 

@@ -9,7 +9,7 @@ from ..loads.site import Site
 from ..report.shop import Shop, read_shop, shop_file
 
 
-def read(file: str) -> Design:
+def read_with_shop(file: str) -> Design:
     """Return the design in a file. DesignError with all that is wrong in it, or in the shop's."""
     return with_shop(inputs.read(file), shop_of(file))
 

@@ -60,7 +60,7 @@ def _mends(text: str, name: str) -> list[Line]:
     from ..report.mend_lines import mend_lines  # noqa: PLC0415
 
     try:
-        return mend_lines(examine(read_text(text, name)), screen.columns())
+        return mend_lines(examine(read_text(text, name)), screen.screen_columns())
     except DesignError as wrong:
         screen.complain(fault_lines(wrong.faults))
         return []

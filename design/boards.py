@@ -14,12 +14,12 @@ from .shapes.plans import Rectangle, Regular
 from .shapes.rotor import Rotor
 from .shapes.shape import Array, Shape
 
-SLAB = 4.0
+_SLAB = 4.0
 """A solid rectangle is a board where it is this many times as wide as it is thick: judgement."""
 
 
 @dataclass(frozen=True, eq=False)
-class Board:
+class SawnBoard:
     """A flat board with square edges, in m: its outline, the holes in it, its thickness.
 
     ``bottom``, ``top`` and ``length`` are the trapezoid round it, its length along the grain.
@@ -50,7 +50,7 @@ class Board:
         return self.bottom, self.top, self.length
 
 
-def boards_of(shape: Shape) -> tuple[Board, ...]:
+def boards_of(shape: Shape) -> tuple[SawnBoard, ...]:
     """Return the flat boards that one body is: one, or a wheel's blades; none of another shape."""
     match shape:
         case Plate():
@@ -72,17 +72,17 @@ def boards_of(shape: Shape) -> tuple[Board, ...]:
             return ()
 
 
-def _slab(box: Box) -> tuple[Board, ...]:
+def _slab(box: Box) -> tuple[SawnBoard, ...]:
     """Return a thin solid rectangle as a board; none where it is a block."""
     thin, wide, long = sorted((box.length, box.width, box.height))
-    if wide < SLAB * thin:
+    if wide < _SLAB * thin:
         return ()
     lean = pi / 2.0 if box.height == thin else 0.0
     corners = Rectangle(wide, long).corners()
     return (_bounded("board", corners, thin, lean),)
 
 
-def _plate(plate: Plate) -> Board:
+def _plate(plate: Plate) -> SawnBoard:
     corners, holes = plate.plan.corners(), ()
     sides = plate.plan.sides if isinstance(plate.plan, Regular) else None
     if sides is not None and plate.hole > 0.0:
@@ -102,7 +102,7 @@ def _bounded(
     sides: int | None = None,
     filled: float = 1.0,
     volume: float | None = None,
-) -> Board:
+) -> SawnBoard:
     """Return a board with the rectangle round its outline, the longer way along the grain."""
     if volume is None:
         volume = Polygon(corners, holes).area * thickness * filled
@@ -112,7 +112,7 @@ def _bounded(
         # a circle's 72 edges touch it from outside: the box round it is that of its diameter
         across = along = 2.0 * float(np.hypot(*corners[0])) * float(np.cos(pi / len(corners)))
     width, length = min(across, along), max(across, along)
-    return Board(
+    return SawnBoard(
         face,
         1,
         corners,
@@ -128,11 +128,11 @@ def _bounded(
     )
 
 
-def _blades(rotor: Rotor) -> Board:
+def _blades(rotor: Rotor) -> SawnBoard:
     root, tip = rotor.root / 2.0, rotor.tip / 2.0
     corners = np.array([[-root, 0.0], [root, 0.0], [tip, rotor.span], [-tip, rotor.span]])
     volume = (rotor.root + rotor.tip) / 2.0 * rotor.span * rotor.thickness * rotor.solidity
-    return Board(
+    return SawnBoard(
         "blade",
         rotor.blades,
         corners,

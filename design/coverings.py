@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from functools import cache
 
 from .. import units
-from ..references import Row as Printed
+from ..references import TableRow as Printed
 from ..references import table
 from .row import Row
 from .schema import Key
@@ -23,7 +23,7 @@ def _coverings() -> Mapping[str, Printed]:
     return found
 
 
-def names() -> tuple[str, ...]:
+def _names() -> tuple[str, ...]:
     """Return the coverings that may be named."""
     return tuple(_coverings())
 
@@ -43,7 +43,7 @@ COVERING_WORDS: Mapping[str, str] = {
     ),
 }
 
-COVERING = Key("covering", "area density", choices=names, words=COVERING_WORDS)
+COVERING = Key("covering", "area density", choices=_names, words=COVERING_WORDS)
 
 
 def covering(row: Row, shape: Shape | None) -> float:

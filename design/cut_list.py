@@ -4,7 +4,7 @@ from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from ..materials.bought import System, saw_kerf, sold_as
+from ..materials.bought import UnitSystem, saw_kerf, sold_as
 from .blocks import block_of
 from .boards import boards_of
 from .cut_pieces import FlatCut, OtherCut, SheetGroup, StickCut, StickGroup
@@ -20,7 +20,7 @@ class CutList:
     """What has to be sawn for so many ``pieces`` of a design, and from what; ``kerf`` in m."""
 
     structure: Structure
-    system: System
+    system: UnitSystem
     kerf: float
     flats: tuple[SheetGroup, ...]
     sticks: tuple[StickGroup, ...]
@@ -66,7 +66,7 @@ def cut_list(structure: Structure, number: int = 1, extra: Sequence[StickCut] = 
 
     ``extra`` is what is sawn beside its parts, for all of them: blocks and cleats.
     """
-    system: System = "metric" if structure.design.units == "metric" else "imperial"
+    system: UnitSystem = "metric" if structure.design.units == "metric" else "imperial"
     kerf = saw_kerf(system)
     copies = Counter(body.part for body in structure.bodies)
     flats: list[FlatCut] = []

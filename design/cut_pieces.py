@@ -5,12 +5,12 @@ from dataclasses import dataclass
 from ..materials.bought import SheetSize
 from .blanks import ROOM
 from .blocks import Block
-from .boards import Board
-from .lumber_cuts import Lumber
+from .boards import SawnBoard
+from .lumber_cuts import LumberToBuy
 from .model import Part
 from .nesting import Layout
-from .panels import Panel
-from .sticks import Stick
+from .panels import SawnPanel
+from .sticks import SawnStick
 
 
 @dataclass(frozen=True)
@@ -22,7 +22,7 @@ class FlatCut:
     """
 
     part: Part
-    piece: Panel | Board
+    piece: SawnPanel | SawnBoard
     count: int
     across: int = 1
     along: int = 1
@@ -59,7 +59,7 @@ class StickCut:
     """Like sticks of one part, ``count`` over all its copies."""
 
     part: Part | Extra
-    stick: Stick
+    stick: SawnStick
     count: int
 
 
@@ -112,4 +112,4 @@ class StickGroup:
     wall: float | None
     nominal: str | None
     cuts: tuple[StickCut, ...]
-    lumber: Lumber | None
+    lumber: LumberToBuy | None

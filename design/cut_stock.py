@@ -4,20 +4,29 @@ from collections.abc import Sequence
 from itertools import pairwise
 from math import ceil
 
-from ..materials.bought import SheetSize, System, lumber_lengths, nominal_size, sheet_sizes, sold_as
+from ..materials.bought import (
+    SheetSize,
+    UnitSystem,
+    lumber_lengths,
+    nominal_size,
+    sheet_sizes,
+    sold_as,
+)
 from .blanks import ROOM, Blank, saw_gap
-from .boards import Board
+from .boards import SawnBoard
 from .cut_pieces import Extra, FlatCut, SheetGroup, StickCut, StickGroup
 from .lumber_cuts import Run, lay_out
 from .model import Part
 from .nesting import Layout, nest
-from .panels import Panel
+from .panels import SawnPanel
 
 MICRON = 6
 """Sizes alike to so many decimals of a metre are of one stock."""
 
 
-def sheet_groups(cuts: Sequence[FlatCut], system: System, kerf: float) -> tuple[SheetGroup, ...]:
+def sheet_groups(
+    cuts: Sequence[FlatCut], system: UnitSystem, kerf: float
+) -> tuple[SheetGroup, ...]:
     """Return flat pieces by material and thickness, laid out on sheets where it is sold so."""
     groups: dict[tuple[str, float], list[FlatCut]] = {}
     for cut in cuts:
@@ -26,7 +35,9 @@ def sheet_groups(cuts: Sequence[FlatCut], system: System, kerf: float) -> tuple[
     return tuple(_sheet_group(group, system, kerf) for group in groups.values())
 
 
-def stick_groups(cuts: Sequence[StickCut], system: System, kerf: float) -> tuple[StickGroup, ...]:
+def stick_groups(
+    cuts: Sequence[StickCut], system: UnitSystem, kerf: float
+) -> tuple[StickGroup, ...]:
     """Return sticks by material and section, laid out along lumber where it is sold so."""
     groups: dict[tuple[object, ...], list[StickCut]] = {}
     for cut in cuts:
@@ -36,14 +47,16 @@ def stick_groups(cuts: Sequence[StickCut], system: System, kerf: float) -> tuple
     return tuple(_stick_group(group, system, kerf) for group in groups.values())
 
 
-def _sheet_group(cuts: Sequence[FlatCut], system: System, kerf: float) -> SheetGroup:
+def _sheet_group(cuts: Sequence[FlatCut], system: UnitSystem, kerf: float) -> SheetGroup:
     """Return pieces of one stock laid out on sheets, those larger than a sheet in parts."""
     first = cuts[0]
     material, thickness = first.part.material, first.piece.thickness
     area = sum(_face_area(cut) * cut.count for cut in cuts)
     if sold_as(material) != "sheet":
-        there = sum(cut.count * cut.piece.volume for cut in cuts if isinstance(cut.piece, Board))
-        area = sum(_face_area(c) * c.count for c in cuts if isinstance(c.piece, Panel))
+        there = sum(
+            cut.count * cut.piece.volume for cut in cuts if isinstance(cut.piece, SawnBoard)
+        )
+        area = sum(_face_area(c) * c.count for c in cuts if isinstance(c.piece, SawnPanel))
         return SheetGroup(material, thickness, tuple(cuts), area + there / thickness)
     sizes = sheet_sizes(system)
     fitted = tuple(_fitted(cut, sizes) for cut in cuts)
@@ -78,7 +91,7 @@ def _turned(blank: Blank) -> Blank:
 
 def _face_area(cut: FlatCut) -> float:
     """Return the greater face's area in m2: of a board its outline less holes, of a panel outer."""
-    if isinstance(cut.piece, Panel):
+    if isinstance(cut.piece, SawnPanel):
         return (cut.piece.bottom + cut.piece.top) / 2.0 * cut.piece.length
     return cut.piece.volume / cut.piece.thickness / cut.piece.filled
 
@@ -119,7 +132,7 @@ def _blanks(kind: int, cut: FlatCut, size: SheetSize, kerf: float) -> list[Blank
     ]
 
 
-def _stick_group(cuts: Sequence[StickCut], system: System, kerf: float) -> StickGroup:
+def _stick_group(cuts: Sequence[StickCut], system: UnitSystem, kerf: float) -> StickGroup:
     stick, material = cuts[0].stick, cuts[0].part.material
     lumber = None
     sawn = stick.wide > 0.0 and stick.wall is None

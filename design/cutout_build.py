@@ -10,7 +10,7 @@ from .lists_of_lengths import Corners
 from .row import Row
 from .shapes.cutout import Cutout
 from .shapes.shape import Shape
-from .sizes import measure
+from .sizes import length_as_shown
 from .stock import thickness
 
 
@@ -82,7 +82,7 @@ def _fits(row: Row, points: Corners, holes: tuple[Corners, ...], drawn: bool) ->
         return False
     x0, z0, x1, z1 = Polygon(points).bounds
     if not SIZE.hold(x1 - x0) or not SIZE.hold(z1 - z0):
-        found = f"{measure(row, x1 - x0)} wide and {measure(row, z1 - z0)} high"
+        found = f"{length_as_shown(row, x1 - x0)} wide and {length_as_shown(row, z1 - z0)} high"
         row.fault(key, found, f"a width and height of {SIZE.words}")
         return False
     return _holes_fit(row, holes_key, Polygon(points), [Polygon(hole) for hole in holes])
@@ -153,7 +153,8 @@ def _spot(row: Row, points: Corners, one: int, other: int) -> str:
     ends = [array.take([first, first + 1], axis=0, mode="wrap") for first in (one, other)]
     meet = shapely.LineString(ends[0]).intersection(shapely.LineString(ends[1])).centroid
     left, low = array.min(axis=0)
-    return f"{measure(row, meet.x - left)} from its left and {measure(row, meet.y - low)} up"
+    across, up = (length_as_shown(row, each) for each in (meet.x - left, meet.y - low))
+    return f"{across} from its left and {up} up"
 
 
 def _holes_fit(row: Row, key: str, outline: Polygon, holes: list[Polygon]) -> bool:

@@ -6,7 +6,7 @@ from functools import lru_cache
 from pathlib import Path
 from typing import Any, cast
 
-from .bounds import FORMAT, MOST_BYTES
+from .bounds import FILE_FORMAT, MOST_BYTES
 from .faults import DesignError, Fault
 from .file_text import text_in, unreadable
 from .kind_words import typed
@@ -59,7 +59,7 @@ DESIGN_KEYS = (
     Key("serial", "text"),
     Key("date", "date"),
     Key("revision", "text"),
-    Key("format", "count", bounds=FORMAT),
+    Key("format", "count", bounds=FILE_FORMAT),
 )
 
 _DESIGN_WORDS = {
@@ -82,10 +82,10 @@ def read_design(path: str | Path, specs: Sequence[TableSpec[Any]] = ()) -> Desig
 
     Raises DesignError with every fault, sorted by line.
     """
-    return read_text(text_in(path, "a design file"), str(path), specs)
+    return read_design_text(text_in(path, "a design file"), str(path), specs)
 
 
-def read_text(text: str, file: str = "", specs: Sequence[TableSpec[Any]] = ()) -> Design:
+def read_design_text(text: str, file: str = "", specs: Sequence[TableSpec[Any]] = ()) -> Design:
     """Return the design in a text; ``file`` is its name in faults. Raises as ``read_design``."""
     if len(text) > MOST_BYTES:
         raise unreadable(file, "more than 1 MB", "a design file of at most 1 MB")
@@ -105,7 +105,7 @@ def read_text(text: str, file: str = "", specs: Sequence[TableSpec[Any]] = ()) -
 
 
 @lru_cache(maxsize=4)
-def scanned(text: str, specs: tuple[TableSpec[Any], ...]) -> Scan:
+def scanned_design(text: str, specs: tuple[TableSpec[Any], ...]) -> Scan:
     """Return where each key and its value stand in a text, whatever is wrong with it.
 
     Of the last few texts it is kept: whoever shows a design's text asks for it as its reader does.
@@ -120,7 +120,7 @@ def _many(specs: Sequence[TableSpec[Any]]) -> Mapping[str, bool]:
 
 def _read(text: str, file: str, specs: Sequence[TableSpec[Any]]) -> Design:
     """Return the design in a text; what to type instead of what is wrong was not tried yet."""
-    look = scanned(text, tuple(specs))
+    look = scanned_design(text, tuple(specs))
     reading = Reading(file, look)
     data = parsed(reading)
     add_findings(reading, data or {})

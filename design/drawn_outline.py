@@ -15,7 +15,7 @@ from .lists_of_lengths import Corners
 from .near_names import meant
 from .row import Row
 from .shapes.shape import Array
-from .sizes import measure
+from .sizes import length_as_shown
 from .typed_text import shown
 
 if TYPE_CHECKING:
@@ -63,8 +63,8 @@ def read_drawing(row: Row, name: str, height: float) -> tuple[Corners, tuple[Cor
     holes, left_out = _within(outline, others)
     corners = sum(len(ring) for ring in (outline, *holes))
     text = (
-        f"outline: {shown(name)} is {measure(row, height)} high and "
-        f"{measure(row, scale * float(high[0] - low[0]))} wide, with {corners} corners "
+        f"outline: {shown(name)} is {length_as_shown(row, height)} high and "
+        f"{length_as_shown(row, scale * float(high[0] - low[0]))} wide, with {corners} corners "
         f"(curves to 1/{1.0 / TOLERANCE:.0f} of its height)"
     )
     if holes:

@@ -16,7 +16,7 @@ FILL_WORDS = {
 
 def fills() -> list[str]:
     """Return what a body may be filled with."""
-    return [name for name in ballast.names() if ballast.find(name).form == "fill"]
+    return [name for name in ballast.ballast_names() if ballast.find_ballast(name).form == "fill"]
 
 
 FILL_KEYS = (

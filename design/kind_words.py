@@ -5,7 +5,7 @@ from math import inf
 from typing import Protocol, cast
 
 from .. import units
-from .near_names import listed
+from .near_names import quoted_names
 from .schema import Instead, Key
 from .typed_text import quoted, shown
 
@@ -83,13 +83,13 @@ def belongs(key: Key, metric: bool) -> tuple[str, str]:
         if not names:
             return words, example
         example = quoted(names[0])
-        return f"one of {listed(names)}", f"[{example}]" if key.kind == "choices" else example
+        return f"one of {quoted_names(names)}", f"[{example}]" if key.kind == "choices" else example
     imperial, other = _QUANTITIES.get(key.kind, ("", ""))
     if key.name in {"wall", "thickness"}:
         imperial, other = "3/4 in", "18 mm"
-    phrase = f"{units.KINDS[key.kind].phrase} with its unit between quote marks"
+    phrase = f"{units.UNIT_KINDS[key.kind].phrase} with its unit between quote marks"
     if names := key.names():
-        phrase = f"one of {listed(names)}, or {phrase}"
+        phrase = f"one of {quoted_names(names)}, or {phrase}"
     return phrase, quoted(other if metric else imperial)
 
 
@@ -117,7 +117,7 @@ def read_quantity(key: Key, value: object, to: Listener) -> float | None:
         return None
     try:
         limits = key.limits()
-        reading = units.read(value, key.kind, signed=limits is not None and limits.signed)
+        reading = units.read_dimension(value, key.kind, signed=limits is not None and limits.signed)
     except units.UnitError as error:
         thick = _sheet(key, value, to)
         if thick is not None:
@@ -127,7 +127,7 @@ def read_quantity(key: Key, value: object, to: Listener) -> float | None:
             instead = Instead(quoted(f"{value.strip()} {_unit(key, to)}"))
         to.fault(key.name, typed(value), error.expected, error.hint, instead)
         return None
-    if not within(key, reading.value, typed(value), to):
+    if not within_bounds(key, reading.value, typed(value), to):
         return None
     if reading.note:
         to.note(f"{key.name}: {reading.note}")
@@ -194,7 +194,7 @@ def _number_in(text: str) -> str:
     return (f"0{word}" if word.startswith(".") else word) if plain else ""
 
 
-def within(key: Key, value: float, found: str, to: Listener) -> bool:
+def within_bounds(key: Key, value: float, found: str, to: Listener) -> bool:
     """Return whether a value lies within its key's bounds; record a fault if not."""
     limits = key.limits()
     if limits.hold(value) if limits else abs(value) < 1.0e300:

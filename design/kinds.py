@@ -5,9 +5,9 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from datetime import date, datetime
 from typing import cast
 
-from .kind_words import PLAIN, Listener, belongs, mistyped, read_quantity, typed, within
+from .kind_words import PLAIN, Listener, belongs, mistyped, read_quantity, typed, within_bounds
 from .lists_of_lengths import Among, read_offset, read_outline, read_outlines
-from .near_names import alone, first, listed, meant, misspelt, plain, same, sure
+from .near_names import first, lone_name, meant, misspelt, plain_name, quoted_names, same, sure
 from .schema import Instead, Key
 from .typed_text import quoted, shown
 
@@ -35,7 +35,7 @@ def _choice(key: Key, value: object, to: Listener) -> str | None:
         mistyped(key, value, to)
         return None
     names = key.names()
-    return _name(key, value, lambda: f"one of {listed(names, value)}", to)
+    return _name(key, value, lambda: f"one of {quoted_names(names, value)}", to)
 
 
 def _name(key: Key, value: str, expected: Callable[[], str], to: Listener) -> str | None:
@@ -45,7 +45,7 @@ def _name(key: Key, value: str, expected: Callable[[], str], to: Listener) -> st
     if found is not None:
         return found
     answer = _answer(key, value)
-    right = alone(answer)
+    right = lone_name(answer)
     if right is not None and right in names:
         to.note(f"{key.name}: {quoted(shown(value))} was read as {right}")
         return right
@@ -58,8 +58,8 @@ def _name(key: Key, value: str, expected: Callable[[], str], to: Listener) -> st
 
 def _answer(key: Key, value: str) -> str:
     """Return the answer to a builder's word, also where it is a slip of the pen for one."""
-    words = {plain(word): answer for word, answer in key.words.items()}
-    return words.get(plain(value)) or words.get(misspelt(value, words) or "", "")
+    words = {plain_name(word): answer for word, answer in key.words.items()}
+    return words.get(plain_name(value)) or words.get(misspelt(value, words) or "", "")
 
 
 def _named_or_quantity(key: Key, value: object, to: Listener) -> str | float | None:
@@ -114,7 +114,7 @@ def _count(key: Key, value: object, to: Listener) -> int | None:
         to.fault(key.name, typed(value), PLAIN["count"][0], hint, instead)
     elif isinstance(value, bool) or not isinstance(value, int):
         mistyped(key, value, to)
-    elif within(key, value, typed(value), to):
+    elif within_bounds(key, value, typed(value), to):
         return value
     return None
 
@@ -124,7 +124,7 @@ def _number(key: Key, value: object, to: Listener) -> float | None:
         mistyped(key, value, to)
     elif not abs(value) < 1.0e12:
         to.fault(key.name, typed(value), "a plain, finite number")
-    elif within(key, value, typed(value), to):
+    elif within_bounds(key, value, typed(value), to):
         return float(value)
     return None
 

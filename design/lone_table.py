@@ -12,10 +12,10 @@ from .scan import Spot, scan
 from .schema import Reading, TableSpec
 from .typed_text import shown
 
-T = TypeVar("T")
+_T = TypeVar("_T")
 
 
-def read_lone_table(path: str | Path, spec: TableSpec[T], what: str) -> T:
+def read_lone_table(path: str | Path, spec: TableSpec[_T], what: str) -> _T:
     """Return what ``spec`` makes of the only table of a file; ``what`` is the kind of file.
 
     Raises DesignError with everything that is wrong with the file, sorted by line.
@@ -23,7 +23,7 @@ def read_lone_table(path: str | Path, spec: TableSpec[T], what: str) -> T:
     return read_lone_text(text_in(path, what), str(path), spec)
 
 
-def read_lone_text(text: str, file: str, spec: TableSpec[T]) -> T:
+def read_lone_text(text: str, file: str, spec: TableSpec[_T]) -> _T:
     """Return the same of a text; ``file`` is its name in faults. Raises as ``read_lone_table``."""
     keys = {spec.name: frozenset(key.name for key in spec.keys)}
     reading = Reading(file, scan(text, {spec.name: False}, keys=keys))

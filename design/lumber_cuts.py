@@ -28,7 +28,7 @@ class BoughtStick:
 
 
 @dataclass(frozen=True)
-class Lumber:
+class LumberToBuy:
     """What to buy of one section: the sticks, and the kinds that are longer than any sold."""
 
     sticks: tuple[BoughtStick, ...]
@@ -41,7 +41,7 @@ class Lumber:
         return 1.0 - self.volume_share
 
 
-def lay_out(runs: Sequence[Run], lengths: Sequence[float], kerf: float) -> Lumber:
+def lay_out(runs: Sequence[Run], lengths: Sequence[float], kerf: float) -> LumberToBuy:
     """Return the sticks to buy for all runs, from lumber sold in ``lengths`` m.
 
     Longest first, each to the first stick that has room; then each stick is exchanged for the
@@ -55,7 +55,7 @@ def lay_out(runs: Sequence[Run], lengths: Sequence[float], kerf: float) -> Lumbe
         (run for run in fitting for _ in range(run.count)), key=lambda run: -run.long_point
     )
     if not pieces:
-        return Lumber((), too_long, 1.0)
+        return LumberToBuy((), too_long, 1.0)
     tries = [
         _filled(pieces, length, lengths, kerf)
         for length in lengths
@@ -64,7 +64,7 @@ def lay_out(runs: Sequence[Run], lengths: Sequence[float], kerf: float) -> Lumbe
     best = min(tries, key=lambda sticks: (sum(stick.length for stick in sticks), len(sticks)))
     bought = sum(stick.length for stick in best)
     share = sum((run.long_point + run.short_point) / 2.0 for run in pieces) / bought
-    return Lumber(tuple(best), too_long, share)
+    return LumberToBuy(tuple(best), too_long, share)
 
 
 def length_taken(pieces: Sequence[Run], kerf: float) -> float:

@@ -6,7 +6,7 @@ from .bounds import SIZE
 from .row import Row
 from .shapes.member import Member
 from .shapes.shape import Shape
-from .sizes import measure, wall_fits
+from .sizes import length_as_shown, wall_fits
 from .stock import lumber_section, thickness
 
 LEAST_CUT = radians(2.0)
@@ -60,7 +60,7 @@ def _long_enough(row: Row, member: Member) -> bool:
         row.refuse("to", "another point than 'from': the member has no length")
         return False
     if not SIZE.hold(member.length):
-        found = f"{measure(row, member.length)} from end to end"
+        found = f"{length_as_shown(row, member.length)} from end to end"
         row.fault("to", found, f"a length of {SIZE.words}")
         return False
     return True

@@ -10,24 +10,24 @@ LIKE_ENOUGH = 0.75
 """A name that shares less of its letters with a word is another word: cedar is not copper."""
 
 
-def plain(word: str) -> str:
+def plain_name(word: str) -> str:
     """Return a name without its capitals, hyphens and double blanks, for comparing."""
     return " ".join(re.sub(r"[\s_‐‑–-]+", " ", word[:80].casefold()).split()).strip(" .")
 
 
 def same(word: str, names: Iterable[str]) -> str | None:
     """Return the name that a word is but for capitals, hyphens and blanks."""
-    wanted = plain(word)
-    return next((name for name in names if plain(name) == wanted), None)
+    wanted = plain_name(word)
+    return next((name for name in names if plain_name(name) == wanted), None)
 
 
 def meant(word: str, names: Sequence[str]) -> str:
     """Return a hint naming the nearest of ``names``, or nothing if none is near."""
-    near = misspelt(word, names) or nearest(word, names, LIKE_ENOUGH)
+    near = misspelt(word, names) or nearest_name(word, names, LIKE_ENOUGH)
     return f"'{near}'?" if near else ""
 
 
-def alone(answer: str) -> str | None:
+def lone_name(answer: str) -> str | None:
     """Return the name where an answer is one name between quote marks and nothing else."""
     found = _ALONE.fullmatch(answer)
     return found[1] if found else None
@@ -35,18 +35,18 @@ def alone(answer: str) -> str | None:
 
 def guess(answer: str) -> str | None:
     """Return the name where an answer is one name and nothing else, sure or with a '?'."""
-    return alone(answer.removesuffix("?"))
+    return lone_name(answer.removesuffix("?"))
 
 
 def first(answer: str) -> str | None:
     """Return the name between quote marks that an answer offers first, sure or not."""
     found = _FIRST.match(answer)
-    return found[1] if found else alone(answer)
+    return found[1] if found else lone_name(answer)
 
 
 def sure(word: str, hint: str, names: Iterable[str]) -> bool:
     """Return whether a hint to a word names what alone can be meant by it."""
-    return alone(hint) is not None or (
+    return lone_name(hint) is not None or (
         hint.endswith("'?") and misspelt(word, names) == first(hint) is not None
     )
 
@@ -57,25 +57,27 @@ def misspelt(word: str, names: Iterable[str]) -> str | None:
     A slip is a letter too few, too many, another, or two that changed places; in longer words two
     of them. Where two names are as near, none is meant surely.
     """
-    wanted = plain(word)
+    wanted = plain_name(word)
     allowed = 0 if len(wanted) < 4 else 1 if len(wanted) < 8 else 2
     by_slips: dict[int, list[str]] = {}
     for name in names:
-        slips = _slips(wanted, plain(name), allowed)
+        slips = _slips(wanted, plain_name(name), allowed)
         if slips <= allowed:
             by_slips.setdefault(slips, []).append(name)
     if not by_slips:
         return None
     least = by_slips[min(by_slips)]
-    return least[0] if len(least) == 1 and _digits(wanted) == _digits(plain(least[0])) else None
+    return (
+        least[0] if len(least) == 1 and _digits(wanted) == _digits(plain_name(least[0])) else None
+    )
 
 
-def nearest(word: str, names: Sequence[str], cutoff: float = 0.6) -> str | None:
+def nearest_name(word: str, names: Sequence[str], cutoff: float = 0.6) -> str | None:
     """Return the nearest name, or None if none is near."""
     from difflib import get_close_matches  # noqa: PLC0415  only where something is wrong
 
-    word = plain(word)
-    small = {plain(name): name for name in names}
+    word = plain_name(word)
+    small = {plain_name(name): name for name in names}
     near = get_close_matches(word, list(small), n=1, cutoff=cutoff)
     if near:
         return small[near[0]]
@@ -86,7 +88,7 @@ def nearest(word: str, names: Sequence[str], cutoff: float = 0.6) -> str | None:
 MOST_LISTED = 20
 
 
-def listed(names: Sequence[str], word: str = "") -> str:
+def quoted_names(names: Sequence[str], word: str = "") -> str:
     """Return names between quote marks, parted by commas; of very many the nearest to ``word``."""
     if len(names) > MOST_LISTED:
         from difflib import get_close_matches  # noqa: PLC0415  only where something is wrong

@@ -8,7 +8,7 @@ import numpy as np
 
 from .blanks import ROOM, Blank, Laid, slope
 from .shapes.shape import Array
-from .snug_rows import Row, snug_rows
+from .snug_rows import SnugRow, snug_rows
 
 SHUFFLES = 6
 """How many further orders are tried, drawn at random from a fixed seed."""
@@ -86,7 +86,7 @@ class _Sheet:
     taken: float = 0.0
     gap: float = 0.0
 
-    def place_row(self, row: Row) -> bool:
+    def place_row(self, row: SnugRow) -> bool:
         """Lay a row down over the whole width; return whether there was room."""
         gap = row.laid[0].blank.gap
         start = self._behind_rows(gap)
@@ -165,7 +165,9 @@ def _first_gap(least: float, low: Array, high: Array) -> float:
     return value
 
 
-def _laid_down(rows: Sequence[Row], blanks: Sequence[Blank], width: float, length: float) -> Layout:
+def _laid_down(
+    rows: Sequence[SnugRow], blanks: Sequence[Blank], width: float, length: float
+) -> Layout:
     sheets: list[_Sheet] = []
     for row in sorted(rows, key=lambda row: -row.length):
         if not any(sheet.place_row(row) for sheet in sheets):

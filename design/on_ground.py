@@ -64,7 +64,9 @@ def touching_face(body: Body, level: float = 0.0) -> BaseGeometry:
 
 def contact_kind(part: Part) -> str:
     """Return what a part rubs as: from its material, else as given, else wood."""
-    of_material = materials.find(part.material).contact if part.material is not None else None
+    of_material = (
+        materials.find_material(part.material).contact if part.material is not None else None
+    )
     return part.contact or of_material or "wood"
 
 

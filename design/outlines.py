@@ -67,7 +67,7 @@ def _above_ground(outline: Polygons) -> Polygons:
     """Return outlines (D,) without what lies in the ground: no wind blows there."""
     bounds = plane.bounds(outline)
     return plane.intersection(
-        outline, plane.boxes(bounds[:, 0], 0.0, bounds[:, 2], float(bounds[:, 3].max()))
+        outline, plane.upright_boxes(bounds[:, 0], 0.0, bounds[:, 2], float(bounds[:, 3].max()))
     )
 
 

@@ -6,13 +6,13 @@ from math import hypot, pi, tan
 
 import numpy as np
 
-from .panels import Edges, Panel, compound_bevel, cut_tilt, half_turn, lean_of, leaning
+from .panels import EdgeTilts, SawnPanel, compound_bevel, cut_tilt, half_turn, lean_of, leaning
 from .shapes.bodies import Cone, Shell
 from .shapes.boxes import Box
 from .shapes.gables import Gable
 from .shapes.shape import Array, Shape
 
-Panels = tuple[Panel, ...]
+Panels = tuple[SawnPanel, ...]
 
 _TOWARD: Mapping[str, tuple[float, float]] = {
     "front": (0.0, -1.0),
@@ -53,8 +53,8 @@ def _around(sides: int, bottom: float, top: float, height: float, wall: float) -
     bevel = float(compound_bevel(sides, lean))
     edge = tan(pi / sides)
     over = -lean if top > 0.0 else 0.0
-    edges = Edges(bevel, bevel, lean, over)
-    return (Panel("side", sides, bottom * edge, top * edge, length, wall, lean, bevel, edges),)
+    edges = EdgeTilts(bevel, bevel, lean, over)
+    return (SawnPanel("side", sides, bottom * edge, top * edge, length, wall, lean, bevel, edges),)
 
 
 def _box(box: Box) -> Panels | None:
@@ -79,7 +79,7 @@ def _box(box: Box) -> Panels | None:
     return tuple(found)
 
 
-def _wall(box: Box, face: str, base: float, end: float, pointed: bool) -> Panel:
+def _wall(box: Box, face: str, base: float, end: float, pointed: bool) -> SawnPanel:
     """Return one wall of a box: mitred to its neighbours, flush where one of them is open."""
     lean = _lean(box, face)
     normal = leaning(_TOWARD[face], lean)
@@ -98,8 +98,8 @@ def _wall(box: Box, face: str, base: float, end: float, pointed: bool) -> Panel:
         over = cut_tilt(normal, -leaning(_TOWARD[face], 0.0)) if _at_ridge(box, face) else 0.0
     length = (end - base) / float(np.cos(lean))
     bevel = half_turn(normal, leaning(_TOWARD[_BESIDE[face][0]], _lean(box, _BESIDE[face][0])))
-    edges = Edges(tilts[0], tilts[1], lean, over)
-    return Panel(face, 1, bottom, top, length, box.wall or 0.0, lean, bevel, edges)
+    edges = EdgeTilts(tilts[0], tilts[1], lean, over)
+    return SawnPanel(face, 1, bottom, top, length, box.wall or 0.0, lean, bevel, edges)
 
 
 def _lean(box: Box, face: str) -> float:
@@ -114,25 +114,25 @@ def _at_ridge(box: Box, face: str) -> bool:
     return (top.width if face in ("front", "back") else top.length) <= 0.0
 
 
-def _lying(box: Box, face: str, length: float, width: float, wall: float, way: float) -> Panel:
+def _lying(box: Box, face: str, length: float, width: float, wall: float, way: float) -> SawnPanel:
     """Return a box's bottom or lid: full size, its edges flush with the leaning sides."""
     front, side = way * _lean(box, "front"), way * _lean(box, "left")
     if length >= width:
-        long, short, edges = length, width, Edges(front, front, side, side)
+        long, short, edges = length, width, EdgeTilts(front, front, side, side)
     else:
-        long, short, edges = width, length, Edges(side, side, front, front)
-    return Panel(face, 1, short, short, long, wall, pi / 2.0, 0.0, edges)
+        long, short, edges = width, length, EdgeTilts(side, side, front, front)
+    return SawnPanel(face, 1, short, short, long, wall, pi / 2.0, 0.0, edges)
 
 
-def _alike(walls: list[Panel]) -> list[Panel]:
+def _alike(walls: list[SawnPanel]) -> list[SawnPanel]:
     """Return the walls with opposite ones that are the same piece told once."""
-    found: dict[tuple[object, ...], list[Panel]] = {}
+    found: dict[tuple[object, ...], list[SawnPanel]] = {}
     for one in walls:
         sizes = [round(value, 12) for value in (one.bottom, one.top, one.length, one.lean)]
         tilts = [round(one.edges.left, 12), round(one.edges.right, 12)]
         found.setdefault((*sizes, *tilts), []).append(one)
     return [
-        Panel(
+        SawnPanel(
             " and ".join(each.face for each in like) if len(like) < 4 else "side",
             len(like),
             *_sizes(like[0]),
@@ -142,7 +142,7 @@ def _alike(walls: list[Panel]) -> list[Panel]:
     ]
 
 
-def _sizes(one: Panel) -> tuple[float, float, float, float, float, float]:
+def _sizes(one: SawnPanel) -> tuple[float, float, float, float, float, float]:
     return one.bottom, one.top, one.length, one.thickness, one.lean, one.bevel
 
 
@@ -157,7 +157,7 @@ def _gable(gable: Gable) -> Panels | None:
     tops = [*lows[1:], pi / 2.0 - leans[-1]]
     names = ["slope"] if len(runs) == 1 else ["lower slope", "upper slope"]
     return tuple(
-        Panel(
+        SawnPanel(
             name,
             2,
             gable.length,
@@ -166,7 +166,7 @@ def _gable(gable: Gable) -> Panels | None:
             gable.thickness,
             lean,
             top,
-            Edges(0.0, 0.0, low, top),
+            EdgeTilts(0.0, 0.0, low, top),
         )
         for name, run, lean, low, top in zip(names, runs, leans, lows, tops, strict=True)
     )

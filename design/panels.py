@@ -13,7 +13,7 @@ SQUARE = 1.0e-9
 
 
 @dataclass(frozen=True)
-class Edges:
+class EdgeTilts:
     """How far each edge's cut is tilted from square, in rad, seen from outside.
 
     Positive where the inner face is the smaller: the cut runs in under the outer face. Negative
@@ -27,7 +27,7 @@ class Edges:
 
 
 @dataclass(frozen=True)
-class Panel:
+class SawnPanel:
     """One flat panel: an even-sided trapezoid as its outer face, in m; angles in rad.
 
     ``bottom`` and ``top`` are the outer face's widths, ``length`` is measured along the slope.
@@ -43,7 +43,7 @@ class Panel:
     thickness: float
     lean: float
     bevel: float
-    edges: Edges
+    edges: EdgeTilts
 
     @property
     def slant(self) -> float:
@@ -186,7 +186,7 @@ def leaning(toward: tuple[float, float], lean: float) -> Array:
     return np.array([x * cos(lean), y * cos(lean), sin(lean)]) / sqrt(x**2 + y**2)
 
 
-def _each(edges: Edges) -> tuple[float, float, float, float]:
+def _each(edges: EdgeTilts) -> tuple[float, float, float, float]:
     return edges.left, edges.right, edges.bottom, edges.top
 
 

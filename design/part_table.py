@@ -11,7 +11,7 @@ from .coverings import COVERING, covering
 from .embed_keys import EMBED_KEYS, check_embedded
 from .fill_keys import FILL_KEYS, check_fill
 from .model import Part, Place
-from .near_names import alone, misspelt
+from .near_names import lone_name, misspelt
 from .place_keys import PLACE_KEYS, check_places, read_place
 from .placing import coincide
 from .row import Row, check_names
@@ -31,7 +31,7 @@ _SHAPE_WORDS: Mapping[str, str] = {
 PART_KEYS = (
     Key("name", "text", required=True, hint="name = 'tower'"),
     Key("shape", "choice", required=True, choices=tuple(SHAPES), words=_SHAPE_WORDS),
-    Key("material", "choice", choices=materials.names, words=MATERIAL_WORDS),
+    Key("material", "choice", choices=materials.material_names, words=MATERIAL_WORDS),
     Key("density", "density"),
     Key("mass", "mass"),
     Key("contact", "choice", choices=("wood", "steel", "concrete", "rubber")),
@@ -114,7 +114,8 @@ def _read_part(reading: Reading, index: int, data: Mapping[str, object]) -> tupl
 
 def _means_shape(key: str) -> bool:
     return (
-        alone(PART_WORDS.get(key.casefold(), "")) == "shape" or misspelt(key, ["shape"]) == "shape"
+        lone_name(PART_WORDS.get(key.casefold(), "")) == "shape"
+        or misspelt(key, ["shape"]) == "shape"
     )
 
 

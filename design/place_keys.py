@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 
 from .bounds import COUNT, TILT
 from .model import Place
-from .near_names import guess, listed, meant, sure
+from .near_names import guess, meant, quoted_names, sure
 from .row import Row
 from .schema import Instead, Key
 from .typed_text import quoted, shown
@@ -124,7 +124,7 @@ def _check_support(row: Row) -> None:
 
 def _name_others(row: Row, key: str, other: str, names: Sequence[str]) -> None:
     rest = f", and {len(names) - 12} more" if len(names) > 12 else ""
-    words = f"the name of another part: {listed([shown(name) for name in names[:12]])}{rest}"
+    words = f"the name of another part: {quoted_names([shown(name) for name in names[:12]])}{rest}"
     expected = words if names else "the name of another part, and there is none"
     hint = meant(other, names)
     near = guess(hint)

@@ -4,9 +4,9 @@ import re
 from dataclasses import replace
 from typing import NamedTuple
 
-from .typed_text import Problem, in_words, quoted, shown, without_note
+from .typed_text import Problem, marks_in_words, quoted, shown, without_note
 
-DEEPEST = 8
+DEEPEST_NESTING = 8
 """So many lists may lie within each other, and so many names stand in a dotted key."""
 
 KEY_LINE = re.compile(
@@ -113,8 +113,8 @@ def _short_text(text: str, start: int) -> tuple[int, Problem | None]:
         return start + len(whole), Problem(
             shown(whole),
             f"a closing {text[start]} at the end",
-            f"{quoted(shown(in_words(inner)))} as a whole",
-            quoted(in_words(inner)),
+            f"{quoted(shown(marks_in_words(inner)))} as a whole",
+            quoted(marks_in_words(inner)),
         )
     if text[start] == '"' and _BAD_ESCAPE.search(match[1]):
         hint = "take single quote marks, in which a backslash is only itself"
@@ -132,8 +132,8 @@ def _long_text(text: str, start: int, mark: str) -> tuple[int, Problem | None]:
         return start + len(whole), Problem(
             shown(whole),
             "one quote mark on either side",
-            quoted(shown(in_words(inner))),
-            quoted(in_words(inner)),
+            quoted(shown(marks_in_words(inner))),
+            quoted(marks_in_words(inner)),
         )
     end += 3
     while text.startswith(mark[0], end):
@@ -152,8 +152,8 @@ def _bare(token: str) -> Problem:
         return Problem(
             shown(token),
             "straight quote marks ' ' around it",
-            quoted(shown(in_words(inner))),
-            quoted(in_words(inner)),
+            quoted(shown(marks_in_words(inner))),
+            quoted(marks_in_words(inner)),
         )
     if token.casefold() in _FLAGS:
         flag = _FLAGS[token.casefold()]
@@ -167,8 +167,8 @@ def _bare(token: str) -> Problem:
     return Problem(
         shown(token),
         "text between quote marks",
-        quoted(shown(in_words(inner))),
-        quoted(in_words(inner)),
+        quoted(shown(marks_in_words(inner))),
+        quoted(marks_in_words(inner)),
     )
 
 
@@ -190,7 +190,10 @@ def _bare_number(token: str) -> Problem:
         return Problem(shown(token), expected, f"{quoted(one)} or {quoted(other)}")
     if re.search(r"[A-Za-z'\"%′″’”°]", inner):
         return Problem(
-            shown(token), expected, quoted(shown(in_words(inner))), quoted(in_words(inner))
+            shown(token),
+            expected,
+            quoted(shown(marks_in_words(inner))),
+            quoted(marks_in_words(inner)),
         )
     write = quoted(inner + " in")
     return Problem(shown(token), expected, f"{shown(write)}, if you mean in", write, sure=False)
@@ -221,7 +224,9 @@ def _behind(text: str, start: int, end: int) -> Problem | None:
     else:
         expected = "the whole text between the quote marks"
         inner = f"{text[start + 1 : end - 1]}{rest}".strip()
-    return Problem(shown(whole), expected, quoted(shown(in_words(inner))), quoted(in_words(inner)))
+    return Problem(
+        shown(whole), expected, quoted(shown(marks_in_words(inner))), quoted(marks_in_words(inner))
+    )
 
 
 def _brackets(text: str, start: int, depth: int) -> tuple[int, Problem | None]:
@@ -241,8 +246,10 @@ def _brackets(text: str, start: int, depth: int) -> tuple[int, Problem | None]:
             key = KEY_LINE.match(text, pos)
             if key is None:
                 return pos, Problem(whole, "key = value, parted by commas", "{ 10 = '60 mph' }")
-            if key[1].count(".") > DEEPEST:
-                return pos, Problem(whole, f"a key of at most {DEEPEST} names with points between")
+            if key[1].count(".") > DEEPEST_NESTING:
+                return pos, Problem(
+                    whole, f"a key of at most {DEEPEST_NESTING} names with points between"
+                )
             pos = key.end()
         pos, problem = _item(text, pos, depth)
         if problem is not None:
@@ -256,7 +263,7 @@ def _brackets(text: str, start: int, depth: int) -> tuple[int, Problem | None]:
 
 def _item(text: str, pos: int, depth: int) -> tuple[int, Problem | None]:
     if text.startswith(("[", "{"), pos):
-        if depth == DEEPEST:
+        if depth == DEEPEST_NESTING:
             return pos, Problem(shown(_rest(text, pos)), "a plain list")
         return _brackets(text, pos, depth + 1)
     match = _TOKEN.match(text, pos)

@@ -5,7 +5,14 @@ from .shapes.bodies import Cone
 from .shapes.gables import Gable
 from .shapes.roofs import Dome, Vault
 from .shapes.shape import Shape
-from .sizes import ROUNDING, across_flats, largest_hollow, largest_lean_wall, measure, wall_fits
+from .sizes import (
+    ROUNDING,
+    across_flats,
+    largest_hollow,
+    largest_lean_wall,
+    length_as_shown,
+    wall_fits,
+)
 from .stock import thickness
 
 _FILLED = "leave out '{}', if it is solid"
@@ -62,7 +69,7 @@ def build_dome(row: Row) -> Shape | None:
     if height > across / 2.0 * (1.0 + ROUNDING):
         row.refuse(
             "height",
-            f"at most half of its width, {measure(row, across / 2.0)}: half a ball",
+            f"at most half of its width, {length_as_shown(row, across / 2.0)}: half a ball",
             "stand it on a 'shell' with sides = 0, or take a 'ball'",
         )
         return None
@@ -81,7 +88,8 @@ def build_vault(row: Row) -> Shape | None:
     if height < width / 2.0 * (1.0 - ROUNDING):
         row.refuse(
             "height",
-            f"at least half of its width, {measure(row, width / 2.0)}: its top is half round",
+            f"at least half of its width, {length_as_shown(row, width / 2.0)}: "
+            "its top is half round",
             "a lower one is a 'gable'",
         )
         return None
@@ -95,18 +103,21 @@ def _knee_fits(row: Row, width: float, height: float, wide: float, high: float) 
     if wide >= width * (1.0 - ROUNDING):
         row.refuse(
             "knee_width",
-            f"less than the roof's own width at the eaves, {measure(row, width)}",
+            f"less than the roof's own width at the eaves, {length_as_shown(row, width)}",
             "'knee_width' is the width from knee to knee",
         )
         return False
     if high >= height * (1.0 - ROUNDING):
-        row.refuse("knee_height", f"less than the roof's own height, {measure(row, height)}")
+        row.refuse(
+            "knee_height", f"less than the roof's own height, {length_as_shown(row, height)}"
+        )
         return False
     straight = height * (1.0 - wide / width)
     if high <= straight * (1.0 + 1.0e-6):
         row.refuse(
             "knee_height",
-            f"more than {measure(row, straight)}, where a straight slope is as wide: below the "
+            f"more than {length_as_shown(row, straight)}, where a straight slope is as wide: below "
+            "the "
             "knee a gambrel is the steeper",
             "leave out the knee, if its slopes are straight",
         )

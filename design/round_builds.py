@@ -8,7 +8,7 @@ from .shapes.hoop import Hoop
 from .shapes.plans import Plan, Rectangle, Regular
 from .shapes.shape import Shape
 from .shapes.turned import Turned
-from .sizes import ROUNDING, across_flats, measure, spellings, wall_fits
+from .sizes import ROUNDING, across_flats, length_as_shown, wall_fits, width_keys
 from .stock import thickness
 
 _EXAMPLE = "profile = [['1 in', '0 in'], ['2 in', '3 in'], ['1 in', '12 in']]"
@@ -33,18 +33,20 @@ def _can_be_turned(row: Row, profile: tuple[tuple[float, float], ...]) -> bool:
         faults.append((f"{len(profile):,} points", most, "leave points out"))
     for k, (radius, _) in enumerate(profile, 1):
         if radius < 0.0:
-            shown = f"point {k}: radius {measure(row, radius)}"
+            shown = f"point {k}: radius {length_as_shown(row, radius)}"
             faults.append((shown, "a radius of 0 or more", "the first of each two is the radius"))
     for k, ((_, low), (_, high)) in enumerate(pairwise(profile), 2):
         if high < low:
-            shown = f"point {k}: height {measure(row, high)} after {measure(row, low)}"
+            shown = (
+                f"point {k}: height {length_as_shown(row, high)} after {length_as_shown(row, low)}"
+            )
             hint = "the second of each two is the height above the foot"
             faults.append((shown, "heights from the foot up, none below the one before", hint))
     tall = profile[-1][1] - profile[0][1] if profile else 0.0
     widest = 2.0 * max((radius for radius, _ in profile), default=0.0)
     for what, size in (("high", tall), ("across", widest)):
         if not faults and not SIZE.hold(size):
-            faults.append((f"{measure(row, size)} {what}", f"a size of {SIZE.words}", ""))
+            faults.append((f"{length_as_shown(row, size)} {what}", f"a size of {SIZE.words}", ""))
     thin = [k for k, ((a, _), (b, _)) in enumerate(pairwise(profile), 1) if a <= 0.0 and b <= 0.0]
     if thin and not faults:
         shown = f"points {thin[0]} and {thin[0] + 1}: both of radius 0"
@@ -64,7 +66,7 @@ def build_hoop(row: Row) -> Shape | None:
     deep = section.length if isinstance(section, Rectangle) else section.across
     if deep >= across / 2.0 * (1.0 - ROUNDING):
         key = "width" if isinstance(section, Rectangle) else _given_bar(row)
-        half = measure(row, across / 2.0)
+        half = length_as_shown(row, across / 2.0)
         row.refuse(key, f"less than {half}, half of its width", "shape = 'plate', if it is closed")
         return None
     if wall is not None and not wall_fits(
@@ -75,12 +77,12 @@ def build_hoop(row: Row) -> Shape | None:
 
 
 def _given_bar(row: Row) -> str:
-    return next((key for key in spellings("bar") if row.given(key)), "bar")
+    return next((key for key in width_keys("bar") if row.given(key)), "bar")
 
 
 def _section(row: Row) -> Plan | None:
     """Return a hoop's section: a bar, round or with sides, or a rectangle."""
-    bars = [key for key in ("sides", *spellings("bar")) if row.given(key)]
+    bars = [key for key in ("sides", *width_keys("bar")) if row.given(key)]
     oblong = [key for key in ("width", "height") if row.given(key)]
     if bars and oblong:
         row.refuse(

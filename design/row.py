@@ -6,7 +6,7 @@ from typing import cast
 from .kind_words import belongs, typed
 from .kinds import read_kind
 from .lists_of_lengths import Corners
-from .near_names import alone, guess, meant, nearest, same, sure
+from .near_names import guess, lone_name, meant, nearest_name, same, sure
 from .scan import Spot
 from .schema import Instead, Key, Reading
 from .typed_text import shown
@@ -45,12 +45,12 @@ class Row:
             if each.table == spot.table and each.number == spot.number
         )
         unknown = [key for key in (*data, *broken) if key not in self.keys]
-        near = {key: nearest(key, tuple(self.keys)) for key in unknown}
+        near = {key: nearest_name(key, tuple(self.keys)) for key in unknown}
         self._misspelt = {
             right
             for key, right in near.items()
             if key not in answers or f"'{right}'" in answers[key]
-        } | {alone(answers[key]) for key in unknown if key in answers}
+        } | {lone_name(answers[key]) for key in unknown if key in answers}
         for key in keys:
             if key.name in data:
                 self._values[key.name] = read_kind(key, data[key.name], self)
@@ -128,7 +128,7 @@ class Row:
     def meant(self, key: str) -> str | None:
         """Return the text that stands behind a key, or behind what was probably meant by it."""
         for name, value in self.data.items():
-            right = name == key or (name not in self.keys and nearest(name, (key,)) == key)
+            right = name == key or (name not in self.keys and nearest_name(name, (key,)) == key)
             if right and isinstance(value, str):
                 return value.strip()
         return None

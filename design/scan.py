@@ -6,8 +6,8 @@ from collections.abc import Collection, Mapping
 from dataclasses import dataclass, replace
 from typing import NamedTuple
 
-from .near_names import nearest
-from .raw_values import DEEPEST, HEADING_LINE, KEY_LINE, as_value, read_value
+from .near_names import nearest_name
+from .raw_values import DEEPEST_NESTING, HEADING_LINE, KEY_LINE, as_value, read_value
 from .typed_text import Problem, shown, without_note
 
 _HEADING = re.compile(r"[ \t]*(\[*)[ \t\"'“”‘’]*([A-Za-z0-9_.-]*)[^\]]*(\]*)")
@@ -187,7 +187,7 @@ class _Walk:
         outer, dot, inner = name.partition(".")
         if outer in self.many:
             return name
-        near = nearest(outer, tuple(self.many))
+        near = nearest_name(outer, tuple(self.many))
         if near is not None and near == outer.casefold():
             return f"{near}{dot}{inner}"
         if near is None or not self._holds(near, [inner] if inner else self._keys_below(row)):
@@ -222,8 +222,8 @@ class _Walk:
                 row, row, *self._not_an_entry(without_note(self.rows[row]).strip(" \t"))
             )
             return row
-        if match[1].count(".") > DEEPEST:
-            expected = f"a key of at most {DEEPEST} names with points between"
+        if match[1].count(".") > DEEPEST_NESTING:
+            expected = f"a key of at most {DEEPEST_NESTING} names with points between"
             self._leave_out(row, row, self.here, Problem(shown(match[1]), expected))
             return row
         key = re.sub(r"[\"' \t]", "", match[1])

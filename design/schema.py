@@ -13,7 +13,7 @@ from .typed_text import shown
 if TYPE_CHECKING:
     from .row import Row
 
-T = TypeVar("T")
+_T = TypeVar("_T")
 Names = Sequence[str] | Callable[[], Sequence[str]]
 
 
@@ -52,7 +52,7 @@ class Key:
 
 
 @dataclass(frozen=True, eq=False)
-class TableSpec(Generic[T]):
+class TableSpec(Generic[_T]):
     """A table that a room owns: its keys, and how a row of it becomes that room's type.
 
     ``words`` answers keys that people would expect; ``later`` names keys that are not understood
@@ -60,9 +60,9 @@ class TableSpec(Generic[T]):
     """
 
     name: str
-    gives: type[T]
+    gives: type[_T]
     keys: tuple[Key, ...]
-    build: "Callable[[Row], T | None]"
+    build: "Callable[[Row], _T | None]"
     many: bool = False
     required: bool = False
     words: Mapping[str, str] = field(default_factory=dict[str, str])

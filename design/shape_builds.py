@@ -14,10 +14,10 @@ from .sizes import (
     across_flats,
     largest_hollow,
     largest_lean_wall,
-    measure,
+    length_as_shown,
     shell_height,
-    spellings,
     wall_fits,
+    width_keys,
 )
 from .stock import lumber_section, thickness
 
@@ -43,7 +43,7 @@ def build_solid(row: Row) -> Shape | None:
     """Return a solid body, or a square post of lumber, or None with its faults recorded."""
     if row.given("lumber"):
         section = lumber_section(
-            row, ("sides", *spellings("bottom"), *spellings("top")), standing=True
+            row, ("sides", *width_keys("bottom"), *width_keys("top")), standing=True
         )
         row.need("height")
         height = row.quantity("height")
@@ -102,7 +102,7 @@ def build_plate(row: Row) -> Shape | None:
     """Return a plate lying flat, or None with its faults recorded."""
     plan = _plan(row, "width")
     thick = thickness(row, "thickness")
-    holes = [key for key in spellings("hole") if row.given(key)]
+    holes = [key for key in width_keys("hole") if row.given(key)]
     if holes and (row.given("length") or row.given("width")):
         row.refuse(
             holes[0],
@@ -115,7 +115,7 @@ def build_plate(row: Row) -> Shape | None:
     if plan is None or thick is None or hole is None:
         return None
     if isinstance(plan, Regular) and hole >= plan.across * (1.0 - ROUNDING):
-        row.refuse(holes[0], f"less than the plate's own {measure(row, plan.across)}")
+        row.refuse(holes[0], f"less than the plate's own {length_as_shown(row, plan.across)}")
         return None
     return Plate(plan, thick, hole, _or(row.quantity("solidity"), 1.0))
 
@@ -201,7 +201,7 @@ def build_weight(row: Row) -> Shape | None:
 
 def _plan(row: Row, width: str) -> Plan | None:
     """Return a flat piece's outline: regular by sides and across, or a rectangle."""
-    regular = [key for key in ("sides", *spellings("across")) if row.given(key)]
+    regular = [key for key in ("sides", *width_keys("across")) if row.given(key)]
     # A frame's own 'width' is that of its lumber, so only its 'breadth' tells of a rectangle.
     oblong = [key for key in ("length", width) if row.given(key)]
     if regular and oblong:

@@ -4,7 +4,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from typing import cast
 
-from .bounds import BLADES, SHELL_TOP, SIDES, SIZE_OR_ZERO
+from .bounds import BLADE_COUNT, SHELL_TOP, SIDES, SIZE_OR_ZERO
 from .cutout_build import build_cutout
 from .member_build import build_member
 from .roof_builds import build_cone, build_dome, build_gable, build_vault
@@ -183,7 +183,7 @@ SHAPES: Mapping[str, ShapeSpec] = {
     ),
     "rotor": ShapeSpec(
         (
-            Key("blades", "count", bounds=BLADES),
+            Key("blades", "count", bounds=BLADE_COUNT),
             *_lengths("span", "root", "tip", "thickness"),
             Key("facing", "angle"),
             _SOLIDITY,
@@ -319,6 +319,6 @@ AnyShape = (
 """Every shape that there is: a match over them is told by the type checker what it leaves out."""
 
 
-def listed(shape: Shape) -> AnyShape:
+def as_any_shape(shape: Shape) -> AnyShape:
     """Return a shape as one of the closed list, for a match that has to know each."""
     return cast(AnyShape, shape)

@@ -12,19 +12,19 @@ ROUNDING = 1.0e-9
 """What inches lose as metres: sizes closer than this part of themselves are alike."""
 
 
-def spellings(name: str) -> tuple[str, str, str]:
+def width_keys(name: str) -> tuple[str, str, str]:
     """Return the three keys that may give one width: over flats, one edge, over points."""
     return name, f"{name}_side", f"{name}_points"
 
 
 def end_keys(name: str, bounds: Bounds = SIZE) -> tuple[Key, ...]:
     """Return the keys for one width of a regular figure, however it is given."""
-    return tuple(Key(key, "length", bounds=bounds) for key in spellings(name))
+    return tuple(Key(key, "length", bounds=bounds) for key in width_keys(name))
 
 
 def across_flats(row: Row, name: str, sides: int | None, needed: bool = True) -> float | None:
     """Return a width over flats in m (twice the apothem of ``sides``) however it was given."""
-    given = [key for key in spellings(name) if row.given(key)]
+    given = [key for key in width_keys(name) if row.given(key)]
     if len(given) > 1:
         row.refuse(
             given[1],
@@ -89,7 +89,7 @@ def shell_height(row: Row, bottom: float | None, top: float | None) -> float | N
     if along <= inward * (1.0 + ROUNDING):
         row.refuse(
             "panel_length",
-            f"longer than the {measure(row, inward)} that the panels lean in",
+            f"longer than the {length_as_shown(row, inward)} that the panels lean in",
             "or give 'height', straight up",
         )
         return None
@@ -101,7 +101,7 @@ def wall_fits(row: Row, key: str, wall: float, largest: float, instead: str = ""
     if wall < largest * (1.0 - ROUNDING):
         return True
     key = key if row.given(key) else "stock"
-    row.refuse(key, f"less than {measure(row, largest)}, where it closes up", instead)
+    row.refuse(key, f"less than {length_as_shown(row, largest)}, where it closes up", instead)
     return False
 
 
@@ -122,7 +122,7 @@ def largest_lean_wall(width: float, lean: float, height: float) -> float:
     return width / 2.0 * height / hypot(height, lean)
 
 
-def measure(row: Row, length: float) -> str:
+def length_as_shown(row: Row, length: float) -> str:
     """Return a length in the units in which the design is shown."""
     if row.reading.metric:
         return f"{plain(length * 1000.0)} mm"

@@ -14,7 +14,7 @@ OFF_GRAIN = radians(10.0)
 
 
 @dataclass(frozen=True)
-class Row:
+class SnugRow:
     """Like pieces side by side over the sheet's width, from 0 on, and the length they take."""
 
     laid: tuple[Laid, ...]
@@ -23,9 +23,9 @@ class Row:
 
 def snug_rows(
     blanks: Sequence[Blank], width: float, length: float
-) -> tuple[list[Row], list[Blank]]:
+) -> tuple[list[SnugRow], list[Blank]]:
     """Return rows that hold more pieces for being turned, and the pieces that are in none."""
-    rows: list[Row] = []
+    rows: list[SnugRow] = []
     single: list[Blank] = []
     for blank, group in groupby(sorted(blanks, key=_order), key=lambda one: one):
         left = len(list(group))
@@ -53,7 +53,7 @@ def _in_row(blank: Blank, count: int, off_grain: float, width: float) -> int:
     return number
 
 
-def _row(blank: Blank, count: int, off_grain: float) -> Row:
+def _row(blank: Blank, count: int, off_grain: float) -> SnugRow:
     """Return pieces side by side, every other one flipped, in a row turned and set at 0, 0."""
     pitch = (blank.bottom + blank.top) / 2.0 + blank.gap / cos(slope(blank))
     step = pitch * np.array([cos(off_grain), sin(off_grain)])
@@ -65,8 +65,8 @@ def _row(blank: Blank, count: int, off_grain: float) -> Row:
     laid = tuple(
         Laid(blank, one.middle - x0, one.start - y0, one.flipped, off_grain) for one in raw
     )
-    return Row(laid, float(np.ptp(corners[:, 1])))
+    return SnugRow(laid, float(np.ptp(corners[:, 1])))
 
 
-def _width(row: Row) -> float:
+def _width(row: SnugRow) -> float:
     return float(max(one.corners()[:, 0].max() for one in row.laid))

@@ -19,7 +19,7 @@ _SLENDER = 3.0
 
 
 @dataclass(frozen=True)
-class Stick:
+class SawnStick:
     """A straight piece of one section, in m and rad, both ends sawn at one angle from square.
 
     ``long_point`` is measured over the longer edge, or from tip to tip where the two cuts are
@@ -40,7 +40,7 @@ class Stick:
     wall: float | None = None
 
 
-def sticks_of(shape: Shape) -> tuple[Stick, ...]:
+def sticks_of(shape: Shape) -> tuple[SawnStick, ...]:
     """Return the sticks that one body is made of; none of another shape."""
     match shape:
         case Frame():
@@ -66,7 +66,7 @@ def mitred_lengths(across: float | Array, width: float | Array, sides: int) -> t
     return edge * outside, edge * (outside - np.asarray(width))
 
 
-def _frame(frame: Frame) -> tuple[Stick, ...]:
+def _frame(frame: Frame) -> tuple[SawnStick, ...]:
     """Return a frame's mitred pieces; none of a round one, which is not made of sticks."""
     thick, wide = frame.height, frame.width
     plan: Plan = frame.plan
@@ -86,12 +86,12 @@ def _frame(frame: Frame) -> tuple[Stick, ...]:
 
 def _mitred(
     face: str, copies: int, thick: float, wide: float, long: float, short: float, mitre: float
-) -> Stick:
+) -> SawnStick:
     volume = (long + short) / 2.0 * thick * wide
-    return Stick(face, copies, thick, wide, long, short, mitre, volume)
+    return SawnStick(face, copies, thick, wide, long, short, mitre, volume)
 
 
-def _member(member: Member) -> Stick:
+def _member(member: Member) -> SawnStick:
     """Return a member; cut level or plumb, its ends are parallel and its edges equally long."""
     along, _, _ = member.axes
     normal = {"level": [0.0, 0.0, 1.0], "plumb": _plumb(along)}.get(member.cut, along)
@@ -104,7 +104,7 @@ def _member(member: Member) -> Stick:
         if member.is_round
         else (min(member.width, member.depth), max(member.width, member.depth))
     )
-    return Stick(
+    return SawnStick(
         "piece",
         1,
         thick,
@@ -125,7 +125,7 @@ def _plumb(along: Array) -> list[float]:
     return [float(along[0]) / reach, float(along[1]) / reach, 0.0] if reach > 1.0e-9 else [0, 0, 1]
 
 
-def _rectangular(sizes: tuple[float, float, float]) -> tuple[Stick, ...]:
+def _rectangular(sizes: tuple[float, float, float]) -> tuple[SawnStick, ...]:
     """Return a solid rectangle as a stick, its longest side the length; none if it is a slab.
 
     One of a section that is sold is a stick however short it is.
@@ -135,4 +135,4 @@ def _rectangular(sizes: tuple[float, float, float]) -> tuple[Stick, ...]:
     named = nominal_size(thick, wide) is not None
     if not named and (wide > widest or length < _SLENDER * wide):
         return ()
-    return (Stick("piece", 1, thick, wide, length, length, 0.0, thick * wide * length),)
+    return (SawnStick("piece", 1, thick, wide, length, length, 0.0, thick * wide * length),)

@@ -8,7 +8,7 @@ from functools import cache
 
 from ..materials.stock import lumber_sizes, sheet_thicknesses
 from ..units import INCH
-from .near_names import LIKE_ENOUGH, misspelt, nearest
+from .near_names import LIKE_ENOUGH, misspelt, nearest_name
 from .row import Row
 from .schema import Instead, Key
 
@@ -53,7 +53,7 @@ def lumber_section(row: Row, instead: tuple[str, ...], standing: bool) -> _Secti
     name, lying = named_lumber(text)
     size = lumber_size(name)
     if size is None:
-        near = nearest(name, list(lumber_sizes()))
+        near = nearest_name(name, list(lumber_sizes()))
         expected = "lumber as it is sold, such as '2x4', '4x4', '5/4x6' or '45x95 mm'"
         row.refuse("lumber", expected, f"'{near}'?" if near else "")
         return None
@@ -190,7 +190,7 @@ def _near_sheet(text: str, key: str) -> tuple[str, Instead | None]:
     if not any(letter.isdigit() for letter in word) and sheet_thickness(f"3/4 {word}"):
         return f"'1/2 {word}', '3/4 {word}' or another thickness?", None
     for tried in (word, f"{word} plywood"):
-        near = misspelt(tried, names) or nearest(tried, names, LIKE_ENOUGH)
+        near = misspelt(tried, names) or nearest_name(tried, names, LIKE_ENOUGH)
         if near:
             return f"'{near}'?", Instead(f"'{near}'", misspelt(tried, names) == near)
     return f"{key} = '3/4 in'", None

@@ -149,7 +149,7 @@ def _masses(
             mass[:, i] = part.density * volume[i]
         elif part.material is not None:
             by_material[i] = True
-            rho = materials.find(part.material)
+            rho = materials.find_material(part.material)
             mass[:, i] = np.array([rho.light, rho.typical, rho.heavy]) * volume[i]
     added, covered = _coverings(design, bodies)
     if design.weighed is not None:

@@ -45,7 +45,7 @@ def quoted(text: str) -> str:
     return '"' + text.replace("\\", "\\\\").replace('"', '\\"') + '"'
 
 
-def in_words(text: str) -> str:
+def marks_in_words(text: str) -> str:
     """Return a dimension with feet and inch marks as words, where marks would end the quote."""
     if "'" not in text or not _MARKED.fullmatch(text.translate(_STRAIGHT)):
         return text

@@ -151,7 +151,7 @@ def minimum_actions(exposed: Exposed, pressure: float) -> Actions:
     )
 
 
-def joined(first: Actions, second: Actions) -> Actions:
+def join_actions(first: Actions, second: Actions) -> Actions:
     """Return the cases of both, those of ``second`` after those of ``first``."""
     return Actions(
         first.azimuths,

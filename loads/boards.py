@@ -25,7 +25,7 @@ _PLUMB = 1.0e-3
 
 
 @dataclass(frozen=True)
-class Board:
+class StandingBoard:
     """A standing board, one of those that together make a board ``width`` by ``height`` m.
 
     ``area`` in m2 is what all of them cover of that, ``bottom`` and ``top`` its heights above
@@ -52,13 +52,13 @@ class Board:
         return self.area / (self.width * self.height) if self.several else 1.0
 
 
-def alone(body: Body, filled: float = 0.0) -> Board | None:
+def lone_board(body: Body, filled: float = 0.0) -> StandingBoard | None:
     """Return a panel or cut-out as a board by itself, above ground; None for any other body."""
     leaf = body.shape.form
     if not isinstance(leaf, Leaf):
         return None
     buried = max(-body.bottom, 0.0)
-    return Board(
+    return StandingBoard(
         leaf.width,
         leaf.height - buried,
         leaf.thickness,
@@ -72,26 +72,26 @@ def alone(body: Body, filled: float = 0.0) -> Board | None:
     )
 
 
-def boards(bodies: Sequence[Body]) -> list[Board | None]:
+def boards(bodies: Sequence[Body]) -> list[StandingBoard | None]:
     """Return each body (bodies,) as a board, with what it makes one board with."""
-    found = [alone(body) for body in bodies]
+    found = [lone_board(body) for body in bodies]
     boxes = [_sides(body) for body in bodies] if any(found) else []
     for group in _groups(bodies, found):
         first = bodies[group[0]]
         across = first.bearing(0.0)
-        faces = [_face(bodies[i], cast(Board, found[i]), across) for i in group]
+        faces = [_face(bodies[i], cast(StandingBoard, found[i]), across) for i in group]
         low, bottom, high, top = plane.bounds_of(plane.union_of(faces)).tolist()
         filled = _filled(group, bodies, boxes, bottom)
         for i, face in zip(group, faces, strict=True):
-            board = cast(Board, found[i])
+            board = cast(StandingBoard, found[i])
             if len(group) == 1:
                 found[i] = replace(board, filled=filled)
                 continue
             way = 1.0 if bodies[i].bearing(0.0) @ across > 0.0 else -1.0
-            found[i] = Board(
+            found[i] = StandingBoard(
                 high - low,
                 top - bottom,
-                max(cast(Board, found[j]).thickness for j in group),
+                max(cast(StandingBoard, found[j]).thickness for j in group),
                 plane.union_of(faces).area,
                 bottom,
                 top,
@@ -103,7 +103,7 @@ def boards(bodies: Sequence[Body]) -> list[Board | None]:
     return found
 
 
-def _groups(bodies: Sequence[Body], found: Sequence[Board | None]) -> list[list[int]]:
+def _groups(bodies: Sequence[Body], found: Sequence[StandingBoard | None]) -> list[list[int]]:
     """Return the boards that are one with each other, the first named first."""
     planes: list[list[int]] = []
     rest: list[list[int]] = []
@@ -139,14 +139,14 @@ def _in_one_plane(one: Body, other: Body) -> bool:
 
 
 def _abutting(
-    some: list[int], bodies: Sequence[Body], found: Sequence[Board | None]
+    some: list[int], bodies: Sequence[Body], found: Sequence[StandingBoard | None]
 ) -> list[list[int]]:
     """Return boards of one plane, together where their gaps are less than 30 % of the whole.
 
     The nearest are put together first. Source of the bound: ASCE/SEI 7 Fig. 29.3-1 Note 2.
     """
     across = bodies[some[0]].bearing(0.0)
-    faces = {i: _face(bodies[i], cast(Board, found[i]), across) for i in some}
+    faces = {i: _face(bodies[i], cast(StandingBoard, found[i]), across) for i in some}
     boxes: Array = np.array([plane.bounds_of(faces[i]) for i in some])
     first, second = np.triu_indices(len(some), 1)
     clear = np.maximum(boxes[first, :2] - boxes[second, 2:], boxes[second, :2] - boxes[first, 2:])
@@ -170,7 +170,7 @@ def _solid(faces: list[plane.BaseGeometry]) -> bool:
     return sum(face.area for face in faces) >= least and plane.union_of(faces).area >= least
 
 
-def _face(body: Body, board: Board, across: Array) -> plane.BaseGeometry:
+def _face(body: Body, board: StandingBoard, across: Array) -> plane.BaseGeometry:
     """Return the box round a board in its plane: along ``across`` and above ground, in m."""
     middle = float(body.origin[:2] @ across)
     half = board.own / 2.0

@@ -19,7 +19,7 @@ FLUSH = 1.0e-9
 EVERY = 3
 """Of the 72 facets of round sides every third: to 1 % of the radius."""
 
-Ways = NDArray[np.int_]
+DirectionIndices = NDArray[np.int_]
 """Places among the directions."""
 
 GRAZING = 1.0e-6
@@ -42,7 +42,7 @@ class _Bounds:
     reach: Array
 
 
-def bounds_of(body: Body) -> _Bounds:
+def _bounds_of(body: Body) -> _Bounds:
     """Return the planes of a body's faces where it stands, filled; round sides as 24 of them."""
     own = _own_normals(body.shape)
     normals = own @ body.rotation.T
@@ -69,7 +69,7 @@ def apart(one: Body, other: Body) -> float:
 
     0 or less where no face parts them.
     """
-    normals = np.vstack([bounds_of(one).normals, -bounds_of(other).normals])
+    normals = np.vstack([_bounds_of(one).normals, -_bounds_of(other).normals])
     return float((-reach(other, -normals) - reach(one, normals)).max())
 
 
@@ -90,7 +90,7 @@ def depths(body: Body, wind: Array, across: Array) -> Depths:
 
     ``wind`` (D, 2) is the way in which it blows and ``across`` (D, 2) that of x.
     """
-    bounds = bounds_of(body)
+    bounds = _bounds_of(body)
     off = wind @ bounds.normals[:, :2].T
     side = across @ bounds.normals[:, :2].T
     up, reaches = (
@@ -104,8 +104,8 @@ def depths(body: Body, wind: Array, across: Array) -> Depths:
     )
 
 
-def closed_in(
-    regions: Array, ways: Ways, two: tuple[Depths, Depths], least: tuple[Array, Array]
+def without_clear_gap(
+    regions: Array, ways: DirectionIndices, two: tuple[Depths, Depths], least: tuple[Array, Array]
 ) -> list[Array]:
     """Return the corners (k, 2) of what of each convex region (m, k, 2) has no clear gap.
 

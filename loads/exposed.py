@@ -271,7 +271,9 @@ def _thrust(wheel: Rotor, seen: Array) -> Array:
     """
     filled = wheel.blade_area / wheel.disc_area
     locked = rotor.locked(filled) * seen
-    return wheel.disc_area * (np.maximum(locked, rotor.disc()) if wheel.spins else locked)
+    return wheel.disc_area * (
+        np.maximum(locked, rotor.disc_coefficient()) if wheel.spins else locked
+    )
 
 
 def _axle(body: Body, wheel: Rotor, wind: Array) -> Array:

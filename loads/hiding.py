@@ -15,7 +15,7 @@ from ..design.outlines import downwind_axes, lateral_axes
 from ..design.placing import Body
 from ..design.plane import Polygons
 from ..design.shapes.shape import Array
-from .depth import FLUSH, Depths, Ways, closed_in, depths, least_widths, reach
+from .depth import FLUSH, Depths, DirectionIndices, depths, least_widths, reach, without_clear_gap
 
 CLOSE = 0.1
 """Clear gap over the lesser width of what stands in front, up to which it hides (judgement)."""
@@ -36,7 +36,7 @@ class Hidden:
 
     body: int
     by: tuple[int, ...]
-    ways: Ways
+    ways: DirectionIndices
     regions: Polygons
 
 
@@ -46,7 +46,7 @@ class Close:
 
     one: int
     other: int
-    ways: Ways
+    ways: DirectionIndices
     regions: Polygons
 
     def of(self, k: int) -> int:
@@ -123,7 +123,7 @@ class _Together:
                     found.append(pair)
         return found
 
-    def _pair(self, i: int, j: int, ways: Ways) -> Close | None:
+    def _pair(self, i: int, j: int, ways: DirectionIndices) -> Close | None:
         shared = plane.intersection(self._outlines[i, ways], self._outlines[j, ways])
         some = plane.area(shared) > LEAST_AREA
         ways, shared = ways[some], shared[some]
@@ -132,7 +132,7 @@ class _Together:
         low, high = np.split(plane.bounds(shared), 2, axis=1)
         boxes = np.stack([low, [1, 0] * high + [0, 1] * low, high, [1, 0] * low + [0, 1] * high], 1)
         least = self._gap(i, ways), self._gap(j, ways)
-        parts = closed_in(boxes, ways, (self._of(i), self._of(j)), least)
+        parts = without_clear_gap(boxes, ways, (self._of(i), self._of(j)), least)
         for n, part in enumerate(parts):
             if len(part) < 3:
                 shared[n] = plane.NOTHING
@@ -142,7 +142,7 @@ class _Together:
         ways, shared = ways[some], shared[some]
         return Close(i, j, ways, shared) if len(ways) else None
 
-    def _gap(self, i: int, ways: Ways) -> Array:
+    def _gap(self, i: int, ways: DirectionIndices) -> Array:
         """Return the gaps (m,) in m that a body closes, by its lesser width as the wind sees it."""
         new = ways[~self._known[i, ways]]
         if len(new):
@@ -169,7 +169,9 @@ def _lesser(close: Close, regions: Polygons, coefficient: Array) -> Iterator[Hid
             yield Hidden(body, (by,), close.ways[where], regions[where])
 
 
-def _outranks(coefficient: Array, one: int, other: int, ways: Ways) -> NDArray[np.bool_]:
+def _outranks(
+    coefficient: Array, one: int, other: int, ways: DirectionIndices
+) -> NDArray[np.bool_]:
     """Return where an overlap belongs to the first of two: the greater, or the one named first."""
     a, b = coefficient[one, ways], coefficient[other, ways]
     alike = np.abs(a - b) <= ALIKE * b

@@ -31,7 +31,7 @@ def speed_ratio(years: ArrayLike) -> Array:
     return 0.36 + 0.1 * np.log(12.0 * T)
 
 
-def return_period(ratio: ArrayLike) -> Array:
+def return_period_of_ratio(ratio: ArrayLike) -> Array:
     """Return T = exp((V/V_50 - 0.36)/0.1)/12 in years of the ``ratio`` V/V_50 (any shape).
 
     The inverse of ``speed_ratio``. ValueError when the ratio is not above 0. Same source.

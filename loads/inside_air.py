@@ -34,7 +34,7 @@ def breathes_beneath(structure: Structure, body: Body) -> bool:
     )
 
 
-def closed_in(structure: Structure, i: int) -> list[tuple[int, BaseGeometry]]:
+def closing_lids(structure: Structure, i: int) -> list[tuple[int, BaseGeometry]]:
     """Return what closes an open-topped body and what of its opening each closes, in plan."""
     if not structure.bodies[i].shape.open_above or not is_closed_above(structure, i):
         return []

@@ -105,7 +105,7 @@ def is_free(structure: Structure, body: Body) -> bool:
 
 def flows_beneath(structure: Structure, body: Body) -> bool:
     """Return whether wind passes beneath a body, be it hollow or not."""
-    below = carrying(structure, body)
+    below = _carrying(structure, body)
     if not below:
         return bool(body.bottom > TOUCHING)
     if all(one.shape.lies_flat for one in below):
@@ -117,7 +117,7 @@ def flows_beneath(structure: Structure, body: Body) -> bool:
     return filled.area < POST * body.shape.from_above().area
 
 
-def carrying(structure: Structure, body: Body) -> list[Body]:
+def _carrying(structure: Structure, body: Body) -> list[Body]:
     """Return what a body stands on, else what reaches up to it from beneath.
 
     A roof nearer to a body than a tenth of its own reach in plan closes it (judgement).
@@ -147,7 +147,7 @@ def leans_open(structure: Structure, body: Body) -> bool:
 def body_beneath(structure: Structure, body: Body) -> list[Body]:
     """Return the true bodies beneath, through plates and frames that lie between."""
     found: list[Body] = []
-    for one in carrying(structure, body):
+    for one in _carrying(structure, body):
         if one.shape.lies_flat:
             found += body_beneath(structure, one)
         elif one.shape.fills_space:

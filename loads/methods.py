@@ -12,7 +12,7 @@ from ..design.placing import Body
 from ..design.row import Row
 from ..design.shapes.shape import Array
 from .asce7.standard import ASCE7
-from .boards import Board
+from .boards import StandingBoard
 from .combinations import EN1995, NDS
 from .en1991.standard import EN1991
 from .gust.standard import GUST
@@ -52,7 +52,7 @@ class Method(Protocol):
         stack_top: float,
         azimuths: Array,
         surface: str,
-        board: Board | None = None,
+        board: StandingBoard | None = None,
     ) -> Coefficient:
         """Return the force coefficient of a body for winds from the azimuths (D,), rad.
 

@@ -73,7 +73,7 @@ def recurrence_by_peaks(gust: float, peaks: Peaks) -> Recurrence:
     return Recurrence(told, "peaks", peaks.record)
 
 
-def gust_of(years: float, peaks: Peaks) -> float:
+def gust_of_years(years: float, peaks: Peaks) -> float:
     """Return the gust in m/s that is reached once in ``years`` of the fitted distribution.
 
     ValueError where that is not longer than one block. The inverse of ``recurrence_by_peaks``.

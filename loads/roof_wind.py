@@ -25,7 +25,7 @@ class RoofWind:
 
 
 @dataclass(frozen=True, eq=False)
-class Board:
+class FreeRoofBoard:
     """A flat board: its ``region`` in its own two axes (3, 2), from ``origin`` (3,), in m.
 
     ``up`` (3,) is its upper side's normal. ``slope`` in degrees; ``fall`` (2,) is the level way in
@@ -42,10 +42,12 @@ class Board:
     @property
     def plan(self) -> BaseGeometry:
         """Return its outline in plan."""
-        filled = [plane.coordinates(plane.filled(piece)) for piece in plane.pieces(self.region)]
+        filled = [
+            plane.coordinates(plane.without_holes(piece)) for piece in plane.pieces(self.region)
+        ]
         return plane.union_of([plane.polygon(self.place(each)[:, :2]) for each in filled])
 
-    def level(self, plan: BaseGeometry) -> "Board":
+    def level(self, plan: BaseGeometry) -> "FreeRoofBoard":
         """Return a part of it, as level, by its ``plan``."""
         return level_board(plan, float(self.place(plane.centroids(np.array(self.region)))[2]))
 
@@ -54,7 +56,7 @@ class Board:
         return self.origin + points @ self.axes.T
 
 
-def board_of(body: Body) -> Board | None:
+def board_of(body: Body) -> FreeRoofBoard | None:
     """Return a panel, cut-out or plate as a board; None for any other body."""
     match body.shape.form:
         case Leaf(region=region):
@@ -68,23 +70,25 @@ def board_of(body: Body) -> Board | None:
     run = float(np.hypot(up[0], up[1]))
     fall = up[:2] / run if run > 1e-9 else np.array([1.0, 0.0])
     slope = degrees(atan2(run, float(up[2]))) if run > 1e-9 else 0.0
-    return Board(region, body.rotation[:, columns], body.origin + normal * middle, up, slope, fall)
+    return FreeRoofBoard(
+        region, body.rotation[:, columns], body.origin + normal * middle, up, slope, fall
+    )
 
 
-def level_board(plan: BaseGeometry, height: float) -> Board:
+def level_board(plan: BaseGeometry, height: float) -> FreeRoofBoard:
     """Return a level board of that ``plan``, ``height`` m up."""
     up = np.array([0.0, 0.0, 1.0])
-    return Board(plan, np.eye(3)[:, :2], height * up, up, 0.0, np.array([1.0, 0.0]))
+    return FreeRoofBoard(plan, np.eye(3)[:, :2], height * up, up, 0.0, np.array([1.0, 0.0]))
 
 
-def slab_of(body: Body, plan: BaseGeometry) -> Board | None:
+def slab_of(body: Body, plan: BaseGeometry) -> FreeRoofBoard | None:
     """Return what is level all over its ``plan`` as a board at its mid-height; None with slopes."""
     if any(one.slope > 0.0 for one in roof_planes(body, plan)):
         return None
     return level_board(plan, 0.5 * (body.bottom + body.top))
 
 
-def slopes_of(body: Body, closed: BaseGeometry) -> tuple[list["Face"], bool]:
+def slopes_of(body: Body, closed: BaseGeometry) -> tuple[list["_Face"], bool]:
     """Return the planes of a free roof; of a hollow gable with their own normals, and whether."""
     slopes = body.shape.open_slopes()
     if slopes:
@@ -101,11 +105,11 @@ def slopes_of(body: Body, closed: BaseGeometry) -> tuple[list["Face"], bool]:
     return plan_faces(body, closed), False
 
 
-Face = tuple[float, float, Array, Array, Array]
+_Face = tuple[float, float, Array, Array, Array]
 """Area in m2, slope in degrees, fall (2,), normal (3,), level for what acts upright, and middle."""
 
 
-def plan_faces(body: Body, closed: BaseGeometry) -> list[Face]:
+def plan_faces(body: Body, closed: BaseGeometry) -> list[_Face]:
     """Return the planes of a roof in plan: their pressure counts upright only."""
     up = np.array([0.0, 0.0, 1.0])
     return [

@@ -22,7 +22,7 @@ def locked(solidity: ArrayLike) -> Array:
     Source: ASCE/SEI 7-16 and 7-22 Fig. 29.4-2; the disc's 1.2 is a judgement.
     """
     filled = np.minimum(not_negative("solidity", solidity), 1.0)
-    return np.where(filled < solid_from(), open_class(filled), disc())
+    return np.where(filled < solid_from(), open_class(filled), disc_coefficient())
 
 
 def spinning(solidity: ArrayLike) -> Array:
@@ -31,11 +31,11 @@ def spinning(solidity: ArrayLike) -> Array:
     Real wheels do not keep to momentum theory's 1.0, and take no less than a locked one.
     ValueError when the solidity is below 0. Source: judgement after Hoerner 1965 and Glauert 1926.
     """
-    return np.maximum(locked(solidity), disc())
+    return np.maximum(locked(solidity), disc_coefficient())
 
 
 @cache
-def disc() -> float:
+def disc_coefficient() -> float:
     """Return the thrust coefficient on a whole disc. Source: as ``spinning``."""
     return float(references.table("wind/rotor_thrust").one("place", "disc")["coefficient"])
 

@@ -14,7 +14,7 @@ from ..design.shapes.plans import Plan, Rectangle, Regular
 from ..design.shapes.shape import Array
 from . import force_coefficients as cf
 from . import rotor, signs
-from .boards import Board, alone
+from .boards import StandingBoard, lone_board
 
 _PLUMB = 0.94
 """Rise over length from which a stick is a post, with face and diagonal (20 degrees off plumb)."""
@@ -71,7 +71,7 @@ def shape_coefficient(
     stack_top: float,
     azimuths: Array,
     surface: str = "rough",
-    board: Board | None = None,
+    board: StandingBoard | None = None,
 ) -> Coefficient:
     """Return the coefficient of a body for winds from the azimuths (D,), rad.
 
@@ -88,7 +88,7 @@ def shape_coefficient(
     ones = np.ones(len(azimuths))
     match body.shape.form:
         case Leaf():
-            return _standing_board(board or cast(Board, alone(body)), own)
+            return _standing_board(board or cast(StandingBoard, lone_board(body)), own)
         case Wheel(wheel):
             blades = ones * rotor.blade_coefficient(wheel.blade_area / wheel.disc_area)
             return Coefficient(blades, blades, ones * wheel.solidity, "wheel")
@@ -195,7 +195,7 @@ def _rectangle(length: float, width: float, h: float, bearing: Array) -> Coeffic
     return Coefficient(value, value, np.ones(len(bearing)), "square")
 
 
-def _standing_board(board: Board, own: Array) -> Coefficient:
+def _standing_board(board: StandingBoard, own: Array) -> Coefficient:
     """Broadside as a sign or open sign on its gross area, its edges as a rectangle's face.
 
     s/h is 1 where all beneath it is filled (a wall). Openings between boards that abut lessen the
@@ -232,7 +232,7 @@ def _standing_board(board: Board, own: Array) -> Coefficient:
     )
 
 
-def off_the_middle(board: Board, eccentricity: float) -> Ends:
+def off_the_middle(board: StandingBoard, eccentricity: float) -> Ends:
     """Return Case B: the resultant of the whole ``eccentricity`` times its width off its middle.
 
     On boards that together make the whole it is even pressure and what grows evenly from end to
@@ -244,7 +244,7 @@ def off_the_middle(board: Board, eccentricity: float) -> Ends:
     return (far, shift / far), (near, -shift / near)
 
 
-def _windward_edge(board: Board, ratio: float, clearance: float, solid: float) -> Ends:
+def _windward_edge(board: StandingBoard, ratio: float, clearance: float, solid: float) -> Ends:
     """Return Case C of one of the boards that together make the whole."""
     ends: list[tuple[float, float]] = []
     for way in (1.0, -1.0):

@@ -110,7 +110,7 @@ _KEYS = (
         "ground",
         "choice",
         required=True,
-        choices=grounds.names,
+        choices=grounds.ground_names,
         words=_GROUND_WORDS,
         hint="ground = 'wet lawn', if you do not know",
     ),

@@ -6,7 +6,7 @@ from shapely.geometry.base import BaseGeometry
 
 from ..design.placing import Body
 from ..design.shapes.shape import Array
-from .roof_wind import Board, RoofWind
+from .roof_wind import FreeRoofBoard, RoofWind
 
 OVERHANG = "beneath a windward overhang"
 VESSEL_FLOOR = "floor of an open vessel"
@@ -63,7 +63,7 @@ class Tops(Protocol):
         ...
 
     def on_board(
-        self, board: Board, along: Array, obstructed: Array, solid: float, face: float
+        self, board: FreeRoofBoard, along: Array, obstructed: Array, solid: float, face: float
     ) -> RoofWind:
         """Return the wind on a board that wind passes beneath.
 

@@ -19,7 +19,7 @@ from ..design.placing import Body
 from ..design.plane import Polygons
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
-from .inside_air import breathes, closed_in, floors
+from .inside_air import breathes, closing_lids, floors
 from .lids import (
     body_beneath,
     covered,
@@ -170,7 +170,7 @@ def _surfaces(
             add(i, roof, figures.beside(OPEN_SIDE) * _between(*BLOWS_IN, off))
     for i in range(len(bodies)):
         # the air inside presses what closes a body away from its floor
-        closing = closed_in(structure, i)
+        closing = closing_lids(structure, i)
         inside = figures.inside(breathes(structure, i)) if closing else 0.0
         for j, region in closing:
             if j not in roofs:
@@ -326,7 +326,7 @@ def _blocked(structure: Structure, i: int, outlines: Polygons, solidity: Array) 
     """Return how much (D,) of the space beneath a free roof other bodies block, 0 to 1."""
     bounds = plane.bounds(outlines[i])
     under = structure.bodies[i].bottom
-    space = plane.boxes(bounds[:, 0], 0.0, bounds[:, 2], under)
+    space = plane.upright_boxes(bounds[:, 0], 0.0, bounds[:, 2], under)
     others = [j for j, body in enumerate(structure.bodies) if j != i and body.bottom < under]
     if not others:
         return np.zeros(len(space))

@@ -25,7 +25,7 @@ def around(site: Site) -> str:
     return SURROUNDINGS[site.exposure or OPEN_COUNTRY]
 
 
-def asked(examination: Examination, amounts: Amounts) -> str:
+def asked_wind(examination: Examination, amounts: Amounts) -> str:
     """Return the wind that was asked for, a hill and a slope with it, in a few words."""
     site = examination.site
     wind = amounts.gust(site.wind, "near")

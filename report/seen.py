@@ -94,13 +94,13 @@ def in_the_ground(bodies: Sequence[Body], right: Array) -> list[BaseGeometry]:
     return found
 
 
-def from_above(bodies: Sequence[Body]) -> list[Seen]:
+def seen_from_above(bodies: Sequence[Body]) -> list[Seen]:
     """Return bodies seen from above in plan, the lowest first."""
     axes, toward = np.eye(3)[:2], np.array([0.0, 0.0, 1.0])
     return _ordered([_seen(body, above(body), axes, toward) for body in bodies], toward)
 
 
-def simpler(body: Body, region: BaseGeometry, axes: Array) -> BaseGeometry:
+def simpler_outline(body: Body, region: BaseGeometry, axes: Array) -> BaseGeometry:
     """Return an outline seen level: many blades as what they sweep, a sawn board with its holes.
 
     A hole shows where the board is seen face on. ``axes`` (2, 3) are those of the picture.

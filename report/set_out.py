@@ -44,7 +44,7 @@ class SetOut:
     def groups(self) -> frozenset[str]:
         """Return the groups of ground anchors that are used."""
         names = [row.kind for row in self.anchor_rows] + [row.anchor for row in self.guy_rows]
-        return frozenset(kinds.find(name).group for name in names)
+        return frozenset(kinds.find_anchor(name).group for name in names)
 
 
 def set_out(found: Examination) -> SetOut:

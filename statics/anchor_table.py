@@ -6,7 +6,7 @@ from ..design.row import Row
 from ..design.schema import Key, TableSpec
 from ..materials import anchors, ballast, guy_lines
 
-WHERE = ("corners", "sides", "second sides")
+_WHERE = ("corners", "sides", "second sides")
 """Where anchors stand about the foot: at each corner, each side's middle, each second one's."""
 
 
@@ -72,7 +72,7 @@ def _anchor(row: Row) -> AnchorRow | None:
     if row.given("where") and (row.given("at") or row.given("ring")):
         row.refuse("where", "either 'where' or 'at' and 'ring'", "leave out one of the two")
     if not (row.given("where") or row.given("at") or row.given("ring")):
-        row.fault("where", "no 'where'", "where they stand: one of " + ", ".join(WHERE), "")
+        row.fault("where", "no 'where'", "where they stand: one of " + ", ".join(_WHERE), "")
     if row.given("count") != row.given("ring"):
         row.fault(
             "count" if row.given("count") else "ring",
@@ -82,7 +82,7 @@ def _anchor(row: Row) -> AnchorRow | None:
         )
     if row.given("inset") and not row.given("where"):
         row.refuse("inset", "'where' beside it: it is from the foot's edges", "leave it out")
-    deep = kind is not None and anchors.find(kind).group == "deadman"
+    deep = kind is not None and anchors.find_anchor(kind).group == "deadman"
     if deep and not row.given("depth"):
         row.fault("depth", "no 'depth'", "how deep its middle lies", "depth = '3 ft'")
     if name is None or kind is None or row.wrong:
@@ -119,11 +119,11 @@ def _ballast(row: Row) -> BallastRow | None:
             "the part that it is fixed to or lies on, or that it lies inside of",
             "on = 'foot'",
         )
-    if kind is not None and ballast.find(kind).form != "piece":
+    if kind is not None and ballast.find_ballast(kind).form != "piece":
         row.refuse("kind", "something that comes in pieces", "'fill' on a part is for loose fill")
     if name is None or row.wrong or (mass is None and kind is None):
         return None
-    each = mass if mass is not None else ballast.find(kind or "").least
+    each = mass if mass is not None else ballast.find_ballast(kind or "").least
     return BallastRow(
         name,
         each,
@@ -131,7 +131,7 @@ def _ballast(row: Row) -> BallastRow | None:
         row.text("on"),
         row.text("inside"),
         row.offset("at") or (0.0, 0.0, 0.0),
-        kind is not None and ballast.find(kind).while_full,
+        kind is not None and ballast.find_ballast(kind).while_full,
     )
 
 
@@ -149,7 +149,7 @@ def _guy(row: Row) -> GuyRow | None:
         row.refuse("radius", "farther out than where the guy leaves the piece")
     end = row.text("end")
     if line is not None and end is not None:
-        of = guy_lines.find(line).of
+        of = guy_lines.find_line(line).of
         if end not in guy_lines.ends(of):
             row.refuse("end", f"a way to make fast a {of}: {', '.join(guy_lines.ends(of))}")
     if not (name and line and anchor and count and height and radius) or row.wrong:
@@ -200,8 +200,8 @@ ANCHOR = TableSpec(
     AnchorRow,
     (
         Key("name", "text", required=True, hint="name = 'stakes'"),
-        Key("kind", "choice", required=True, choices=anchors.names),
-        Key("where", "choice", choices=WHERE),
+        Key("kind", "choice", required=True, choices=anchors.anchor_names),
+        Key("where", "choice", choices=_WHERE),
         Key("at", "offset"),
         Key("ring", "length"),
         Key("count", "count"),
@@ -221,7 +221,7 @@ BALLAST = TableSpec(
     BallastRow,
     (
         Key("name", "text", required=True, hint="name = 'sand bags'"),
-        Key("kind", "choice", choices=ballast.names),
+        Key("kind", "choice", choices=ballast.ballast_names),
         Key("mass", "mass"),
         Key("count", "count"),
         Key("on", "text"),
@@ -237,8 +237,8 @@ GUY = TableSpec(
     GuyRow,
     (
         Key("name", "text", required=True, hint="name = 'guys'"),
-        Key("line", "choice", required=True, choices=guy_lines.names),
-        Key("anchor", "choice", required=True, choices=anchors.names),
+        Key("line", "choice", required=True, choices=guy_lines.line_names),
+        Key("anchor", "choice", required=True, choices=anchors.anchor_names),
         Key("height", "length", required=True, hint="height = '5 ft'"),
         Key("radius", "length", required=True, hint="radius = '4 ft'"),
         Key("count", "count", required=True, hint="count = 4"),

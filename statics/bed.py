@@ -8,10 +8,10 @@ from shapely.geometry.base import BaseGeometry
 from ..design import plane
 from ..design.shapes.shape import Array
 
-FINE = 8
+FINE_BED = 8
 """Rows of a bed each way where the fasteners of a joint are judged."""
 
-COARSE = 2
+COARSE_BED = 2
 """Rows of a bed each way where it only passes force on from piece to piece."""
 
 

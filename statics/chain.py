@@ -65,7 +65,7 @@ class Chain:
         return K
 
 
-def blocks(count: int, pairs: Integers) -> list[Integers]:
+def chain_blocks(count: int, pairs: Integers) -> list[Integers]:
     """Return the pieces 0 … ``count`` in blocks of which each touches only the next.
 
     ``pairs`` (k, 2) are the pieces that touch.

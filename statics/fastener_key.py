@@ -1,7 +1,7 @@
 """Keys that tables of joints and seams have in common: the fastener, its crown, a wood inside."""
 
 from .. import materials
-from ..design.near_names import listed
+from ..design.near_names import quoted_names
 from ..design.row import Row
 from ..materials import fasteners
 from ..materials.fastener import Fastener
@@ -11,8 +11,8 @@ _LONGEST = 0.6
 
 FASTENER_HINT = "fastener = '8d common nail' or '#8 wood screw 2 in'"
 
-ACROSS, ALONG = "across the grain", "along the grain"
-CROWNS = (ACROSS, ALONG)
+CROWN_ACROSS, _CROWN_ALONG = "across the grain", "along the grain"
+CROWNS = (CROWN_ACROSS, _CROWN_ALONG)
 """How a staple's crown lies to the grain of the piece that is under it."""
 
 CROWN_WORDS = {
@@ -36,7 +36,7 @@ def read_fastener(row: Row) -> Fastener | None:
         return None
     example = "'8d common nail' or '#8 wood screw 2 in'"
     try:
-        found = fasteners.find(text)
+        found = fasteners.find_fastener(text)
     except KeyError as unknown:
         said = str(unknown.args[0])
         _, _, hint = said.partition("; ")
@@ -52,7 +52,7 @@ def read_fastener(row: Row) -> Fastener | None:
     if found.kind == "staple" and found.bending_yield is None:
         row.refuse(
             "fastener",
-            f"a gauge whose steel is published: {listed(_staples(), text)}",
+            f"a gauge whose steel is published: {quoted_names(_staples(), text)}",
             "what thinner staples carry sideways is the maker's to say",
         )
         return None
@@ -75,11 +75,11 @@ def woods() -> list[str]:
     """Return the woods of which blocks and cleats may be: those with a value for fasteners."""
     return [
         each.name
-        for each in materials.listing()
+        for each in materials.all_materials()
         if each.kind == "wood" and each.specific_gravity is not None
     ]
 
 
 def _staples() -> list[str]:
-    found = fasteners.listing()
+    found = fasteners.all_fasteners()
     return [one.name for one in found if one.kind == "staple" and one.bending_yield is not None]

@@ -12,7 +12,7 @@ def _rule(rule: str) -> float:
 FIT = _rule("fit")
 """Surfaces that lie so near (m), or nearer, meet; what overlaps does so too. Source: fit.csv."""
 
-ACROSS = _rule("carried across")
+CARRIED_ACROSS = _rule("carried across")
 """So far (m) below or above a part lies what carries it, with a note to look again."""
 
 HEAD_REACH = _rule("beside an anchor")

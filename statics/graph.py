@@ -12,7 +12,7 @@ from ..design.on_ground import TOUCHING
 from ..design.placing import Body
 from ..design.shapes.shape import Array
 from ..design.structure import Structure
-from .fit import ACROSS, FIT
+from .fit import CARRIED_ACROSS, FIT
 from .joint_table import JointRow
 from .meeting import Face, boxes_near, capping, faces_met, point_face
 from .surfaces import Surfaces, surfaces_of
@@ -355,7 +355,7 @@ def _placed_apart(
         for j in below:
             upper, lower = (bodies[i], bodies[j]) if way > 0.0 else (bodies[j], bodies[i])
             apart = upper.bottom - lower.top
-            if not -FIT <= apart <= ACROSS + 1.0e-9:
+            if not -FIT <= apart <= CARRIED_ACROSS + 1.0e-9:
                 continue
             apart = apart if apart > FIT else 0.0
             nearer = solid[i].moved(np.array([0.0, 0.0, -way * apart]))

@@ -17,9 +17,9 @@ from ..design.structure import Structure
 from ..materials import anchors as kinds
 from ..units import plain
 from .anchor_table import AnchorRow, BallastRow, GuyRow
-from .fit import ACROSS, ANCHOR_LEFT, FIT, HEAD_REACH
+from .fit import ANCHOR_LEFT, CARRIED_ACROSS, FIT, HEAD_REACH
 from .graph import swings
-from .unsupported import length
+from .unsupported import shown_length
 
 _THROUGH = ("washer",)
 """Heads of what goes through the wood: a bolt, a pier's or a pad's rod with nut and washer."""
@@ -78,7 +78,7 @@ def anchor_reach(kind: str) -> float:
     """
     if _goes_through(kind):
         return FIT
-    return 0.5 * (kinds.find(kind).diameter or 0.0) + HEAD_REACH
+    return 0.5 * (kinds.find_anchor(kind).diameter or 0.0) + HEAD_REACH
 
 
 def near_the_ground(structure: Structure, points: Array) -> list[_Near]:
@@ -109,7 +109,7 @@ def ways_out(structure: Structure, points: Array) -> Array:
         if wood.is_empty:
             wood = section(body, body.bottom + _LEAST)
         deep = plane.moved_in(wood, _WITHIN)
-        away = points[k] - plane.nearest(points[k], wood if deep.is_empty else deep)
+        away = points[k] - plane.nearest_point(points[k], wood if deep.is_empty else deep)
         apart = float(np.hypot(*away))
         found[k] = away / apart if apart > _LEAST else 0.0
     return found
@@ -131,7 +131,7 @@ def anchors_meet(structure: Structure, points: Array, kind: str) -> bool:
 
 def guys_meet(structure: Structure, tops: Array) -> bool:
     """Return whether guys at their tops (n, 3) all meet the piece."""
-    return all(near.apart <= ACROSS + _LEAST for near in near_a_guy(structure, tops))
+    return all(near.apart <= CARRIED_ACROSS + _LEAST for near in near_a_guy(structure, tops))
 
 
 def holding_nothing(structure: Structure) -> list[Fault]:
@@ -180,7 +180,7 @@ def _anchor_mended(
 def _guy_faults(structure: Structure, row: GuyRow) -> Iterator[Fault]:
     tops, outward = guy_tops(structure, row)
     near = near_a_guy(structure, tops)
-    astray = [one for one in near if one.apart > ACROSS + _LEAST]
+    astray = [one for one in near if one.apart > CARRIED_ACROSS + _LEAST]
     if not astray:
         return
     worst = max(astray, key=lambda one: one.apart)
@@ -259,7 +259,7 @@ def _nearest(point: Array, height: float, wood: Sequence[tuple[int, BaseGeometry
             continue
         apart = float(np.hypot(plane.distance(point, region), level - height))
         if apart < found.apart:
-            found = _Near(apart, np.array([*plane.nearest(point, region), level]), i)
+            found = _Near(apart, np.array([*plane.nearest_point(point, region), level]), i)
     return found
 
 
@@ -267,11 +267,11 @@ _ONE = {"stand": "stands", "are tied": "is tied", "lie": "lies"}
 
 
 def _goes_through(kind: str) -> bool:
-    return kinds.find(kind).head.name in _THROUGH
+    return kinds.find_anchor(kind).head.name in _THROUGH
 
 
 def _written(structure: Structure, size: float) -> str:
-    return f"'{length(structure, size, 4)}'"
+    return f"'{shown_length(structure, size, 4)}'"
 
 
 def _place(structure: Structure, point: Array) -> str:
@@ -286,7 +286,7 @@ def _astray(structure: Structure, astray: Sequence[_Near], count: int, do: str) 
         return "no part is near"
     part = structure.design.parts[structure.bodies[worst.body].part].name
     does = f"{len(astray)} of {count} {do}" if count > 1 else _ONE[do]
-    return f"{does} {length(structure, worst.apart)} from the nearest part, {part}"
+    return f"{does} {shown_length(structure, worst.apart)} from the nearest part, {part}"
 
 
 def _fault(structure: Structure, row: str, key: str, found: str, expected: str, hint: str) -> Fault:

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from ..design.near_names import listed, meant
+from ..design.near_names import meant, quoted_names
 from ..design.row import Row
 from ..design.schema import Key, TableSpec
 from ..materials.fastener import Fastener
@@ -17,7 +17,7 @@ from .fastener_key import (
     woods,
 )
 
-WHERE = ("ring", "rectangle", "each side")
+_WHERE = ("ring", "rectangle", "each side")
 """Round a circle, in two rows, or so many along each side of where the parts touch."""
 
 INTO = ("side grain", "end grain", "panel face", "panel edge")
@@ -117,7 +117,7 @@ def _check_part(row: Row, key: str, names: Sequence[str]) -> None:
     """Record a part that there is none of by this name."""
     name = row.text(key)
     if name is not None and name not in names:
-        row.refuse(key, f"the name of a part: {listed(names, name)}", meant(name, names))
+        row.refuse(key, f"the name of a part: {quoted_names(names, name)}", meant(name, names))
 
 
 def _check_pattern(row: Row, count: int | None) -> None:
@@ -164,7 +164,7 @@ _KEYS = (
     Key("to", "text", required=True, hint="to = 'foot': the part that it is fastened to"),
     Key("fastener", "text", required=True, hint=FASTENER_HINT),
     Key("count", "count"),
-    Key("where", "choice", choices=WHERE),
+    Key("where", "choice", choices=_WHERE),
     Key("ring", "length"),
     Key("start", "angle"),
     Key("length", "length"),

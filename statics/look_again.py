@@ -15,7 +15,7 @@ from ..materials.stock import sheet_thicknesses
 from .anchor_table import BallastRow
 from .fit import DENSEST, IN_BULK, LIES_DEEP, OUT_OF_PROPORTION, SAME_SPACE
 from .graph import Graph, swings
-from .unsupported import length
+from .unsupported import shown_length
 
 _SECTIONS = 8
 
@@ -45,7 +45,7 @@ def _across(graph: Graph) -> Iterator[LookAgain]:
         if edge.apart > 0.0:
             of, to = (structure.design.parts[structure.bodies[k].part] for k in (edge.of, edge.to))
             way = "above" if of.place.on is not None else "below"
-            apart = length(structure, edge.apart)
+            apart = shown_length(structure, edge.apart)
             yield LookAgain(
                 of.name,
                 "at",
@@ -64,14 +64,15 @@ def _solid(structure: Structure) -> Iterator[LookAgain]:
                 yield LookAgain(
                     part.name,
                     "material",
-                    f"solid {part.material}, {length(structure, size)} thick at its least",
+                    f"solid {part.material}, {shown_length(structure, size)} thick at its least",
                     "if it is hollow say how thick its wall is: stock = '1/2 plywood'",
                 )
 
 
 def _is_sheet(material: str | None) -> bool:
     return material is not None and any(
-        sheets.find(material, thickness) is not None for thickness in sheet_thicknesses().values()
+        sheets.find_sheet(material, thickness) is not None
+        for thickness in sheet_thicknesses().values()
     )
 
 
@@ -100,7 +101,8 @@ def _proportions(structure: Structure) -> Iterator[LookAgain]:
         yield LookAgain(
             first,
             "size",
-            f"{length(structure, largest[first])}, more than ten times {second}, the next largest",
+            f"{shown_length(structure, largest[first])}, more than ten times {second}, "
+            "the next largest",
             "see that each size has the unit that you mean",
         )
 
@@ -112,8 +114,8 @@ def _buried(structure: Structure) -> Iterator[LookAgain]:
             yield LookAgain(
                 part.name,
                 "embed",
-                f"{length(structure, part.embed)} deep beside a place that lies "
-                f"{length(structure, -part.place.at[2])} below the ground already",
+                f"{shown_length(structure, part.embed)} deep beside a place that lies "
+                f"{shown_length(structure, -part.place.at[2])} below the ground already",
                 "give the depth once: 'embed' alone lowers it",
             )
 
@@ -163,7 +165,7 @@ def _piled(structure: Structure) -> Iterator[LookAgain]:
             yield LookAgain(
                 row.name,
                 "count",
-                f"it would lie some {length(structure, deep)} deep on {name}",
+                f"it would lie some {shown_length(structure, deep)} deep on {name}",
                 "see that there is room for all of it",
             )
 

@@ -15,7 +15,7 @@ from ..design.placing import Body
 from ..design.shapes.shape import Array
 from .bed import cells
 from .fit import FIT
-from .surfaces import EXACT, Piece, Surfaces, cut_of, outline, surfaces_of
+from .surfaces import EXACT_LENGTH, ConvexPiece, Surfaces, cut_of, outline, surfaces_of
 
 _LEAST = 1.0e-6
 """Area (m2) below which two faces touch in a line or a point only."""
@@ -184,7 +184,7 @@ def _faces(of: Surfaces, to: Surfaces) -> Iterator[Face]:
                         yield from _in_cavity(inside, around, piece, cavity, way)
 
 
-def _goes_into(piece: Piece, around: Surfaces) -> bool:
+def _goes_into(piece: ConvexPiece, around: Surfaces) -> bool:
     """Return whether a piece lies deeper in the outline of a hollow body than it may touch it."""
     for hull in around.hulls:
         ways = np.vstack([hull.normals, -piece.normals, *_ways_of_rounds(piece, hull)])
@@ -193,7 +193,9 @@ def _goes_into(piece: Piece, around: Surfaces) -> bool:
     return False
 
 
-def _of_pieces(of: Surfaces, to: Surfaces, p: Piece, q: Piece, hollow: bool) -> Iterator[Face]:
+def _of_pieces(
+    of: Surfaces, to: Surfaces, p: ConvexPiece, q: ConvexPiece, hollow: bool
+) -> Iterator[Face]:
     """Yield where two convex pieces meet: on the planes on which they touch, or the shallowest."""
     ways = np.vstack([q.normals, -p.normals, *_ways_of_rounds(p, q)])
     first, second = -p.reach(-ways), q.reach(ways)
@@ -216,7 +218,7 @@ def _of_pieces(of: Surfaces, to: Surfaces, p: Piece, q: Piece, hollow: bool) -> 
     if clear > _REACHES:
         return
     if len(touching):
-        if crossed is not None and clear > float(apart[best]) + EXACT:
+        if crossed is not None and clear > float(apart[best]) + EXACT_LENGTH:
             yield crossed
         else:
             yield from lines
@@ -226,7 +228,7 @@ def _of_pieces(of: Surfaces, to: Surfaces, p: Piece, q: Piece, hollow: bool) -> 
         yield from _deep(of, to, p, q, ways, first, second, hollow)
 
 
-def _ways_of_rounds(p: Piece, q: Piece) -> list[Array]:
+def _ways_of_rounds(p: ConvexPiece, q: ConvexPiece) -> list[Array]:
     """Return unit vectors from ``q`` to ``p`` in which round pieces may touch: balls and axes."""
     found: list[Array] = []
     for one, other, way in ((p, q, 1.0), (q, p, -1.0)):
@@ -249,7 +251,9 @@ def _unit(vectors: Array) -> Array:
     return vectors[kept] / sizes[kept, None]
 
 
-def _crossing(of: Surfaces, to: Surfaces, p: Piece, q: Piece) -> tuple[Face | None, float]:
+def _crossing(
+    of: Surfaces, to: Surfaces, p: ConvexPiece, q: ConvexPiece
+) -> tuple[Face | None, float]:
     """Return where an edge of the one crosses one of the other, and how far apart they lie."""
     across = np.cross(p.directions[:, None], q.directions[None]).reshape(-1, 3)
     ways = _unit(across)
@@ -277,11 +281,11 @@ def _lying(body: Surfaces, way: Array, reach: float, right: Array, up: Array) ->
     found = [
         outline(piece.lying(way, FIT), right, up)
         for piece in body.hulls
-        if float(piece.reach(way[None])[0]) >= reach - EXACT
+        if float(piece.reach(way[None])[0]) >= reach - EXACT_LENGTH
     ]
     filled = found[0] if len(found) == 1 else plane.union_of(found)
     for cavity in body.cavities:
-        if float(cavity.reach(way[None])[0]) >= reach - EXACT:
+        if float(cavity.reach(way[None])[0]) >= reach - EXACT_LENGTH:
             filled = filled.difference(outline(cavity.lying(way, FIT), right, up))
     return filled
 
@@ -289,8 +293,8 @@ def _lying(body: Surfaces, way: Array, reach: float, right: Array, up: Array) ->
 def _deep(
     of: Surfaces,
     to: Surfaces,
-    p: Piece,
-    q: Piece,
+    p: ConvexPiece,
+    q: ConvexPiece,
     ways: Array,
     first: Array,
     second: Array,
@@ -336,12 +340,12 @@ def _cut_by_a_face(
 
 
 def _in_cavity(
-    inside: Surfaces, around: Surfaces, piece: Piece, cavity: Piece, way: float
+    inside: Surfaces, around: Surfaces, piece: ConvexPiece, cavity: ConvexPiece, way: float
 ) -> Iterator[Face]:
     """Yield where a piece within a hollow body meets, or goes through, the walls round it."""
     normals = cavity.normals
     at, reach = cavity.reach(normals), piece.reach(normals)
-    ends = np.max([hull.reach(normals) for hull in around.hulls], axis=0) <= at + EXACT
+    ends = np.max([hull.reach(normals) for hull in around.hulls], axis=0) <= at + EXACT_LENGTH
     least = -piece.reach(-normals)
     near = ~ends & (reach >= at - _REACHES) & (least <= at + _REACHES)
     touching = near & (reach <= at + _REACHES)
@@ -365,7 +369,7 @@ def _in_cavity(
 
 def _wall(around: Surfaces, normal: Array, at: float) -> Callable[[Array, Array], BaseGeometry]:
     """Return what gives the wood just beyond a plane of a cavity, by the axes of that plane."""
-    return lambda right, up: cut_of(around, normal, at + EXACT, right, up)
+    return lambda right, up: cut_of(around, normal, at + EXACT_LENGTH, right, up)
 
 
 def capping(of: Surfaces, to: Surfaces) -> Face | None:
@@ -377,7 +381,7 @@ def capping(of: Surfaces, to: Surfaces) -> Face | None:
     up = np.array([[0.0, 0.0, 1.0]])
     top = max((float(piece.reach(up)[0]) for piece in of.hulls), default=0.0)
     hollow = max((float(piece.reach(up)[0]) for piece in of.cavities), default=top)
-    if hollow >= top - EXACT:
+    if hollow >= top - EXACT_LENGTH:
         return None
     return _within_outline(of, to, only_walls_of_lower=True)
 
@@ -410,7 +414,7 @@ def _shared(one: BaseGeometry, other: BaseGeometry) -> BaseGeometry:
         return shared
     if one.is_empty or other.is_empty or one.distance(other) > _REACHES:
         return plane.NOTHING
-    reach = 0.5 * _REACHES + EXACT
+    reach = 0.5 * _REACHES + EXACT_LENGTH
     strip = plane.narrowest_box(one.buffer(reach).intersection(other.buffer(reach)))
     return _midline(strip, 4.0 * reach)
 

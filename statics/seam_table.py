@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from ..design.bounds import Bounds
-from ..design.near_names import listed, meant
+from ..design.near_names import meant, quoted_names
 from ..design.row import Row
 from ..design.schema import Key, TableSpec
 from ..materials.fastener import Fastener
@@ -45,7 +45,7 @@ class SeamRow:
 def _seam(row: Row) -> SeamRow | None:
     part, names = row.text("part"), row.reading.part_names
     if part is not None and part not in names:
-        row.refuse("part", f"the name of a part: {listed(names, part)}", meant(part, names))
+        row.refuse("part", f"the name of a part: {quoted_names(names, part)}", meant(part, names))
     found, spacing = read_fastener(row), row.quantity("spacing")
     if found is not None:
         check_crown(row, found)

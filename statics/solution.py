@@ -12,7 +12,7 @@ from .one_thread import in_one_thread
 from .one_way import Mask, settle
 from .system import System
 
-AS_READ: Mapping[str, float] = {}
+NO_FACTOR: Mapping[str, float] = {}
 """No factor on any stiffness."""
 
 _STILL = 1.0e-10
@@ -76,7 +76,7 @@ def solve(
     system: System,
     loads: Array,
     fixed: Array,
-    factors: Mapping[str, float] = AS_READ,
+    factors: Mapping[str, float] = NO_FACTOR,
     start: Mask | None = None,
     *,
     one_way: bool = True,

@@ -113,10 +113,10 @@ def modulus(
     if material is None:
         return 0.0, 0.0
     least, wide = sorted((first, second))
-    wood = lumber.find(material, least, wide, grade)
+    wood = lumber.find_lumber(material, least, wide, grade)
     if wood is not None:
         return wood.wet_stiffness, wood.wet_stiffness * stiffness_rule("turning over bending")
-    alloy = metal.find(material)
+    alloy = metal.find_metal(material)
     if alloy is not None:
         return alloy.stiffness, alloy.stiffness * stiffness_rule("turning of metal")
     return 0.0, 0.0

@@ -9,17 +9,17 @@ from shapely.geometry.base import BaseGeometry
 from ..design import plane
 from ..design.placing import Body
 from ..design.shapes.edges import Edges, edges_of
-from ..design.shapes.faces import MANY, faces_of
+from ..design.shapes.faces import ROUND_FROM, faces_of
 from ..design.shapes.shape import Array, Disc, Hull, Shape, rim
 
-EXACT = 1.0e-4
+EXACT_LENGTH = 1.0e-4
 """Lengths (m) that differ by less are one: what is drawn in one plane lies in it."""
 
 _NONE = np.empty((0, 3))
 
 
 @dataclass(frozen=True, eq=False)
-class Piece:
+class ConvexPiece:
     """A convex piece on the site (m): corners (k, 3), circles (c), balls (b), and what bounds it.
 
     ``normals`` (p, 3) point out of its flat faces and the facets of its round sides; ``directions``
@@ -65,14 +65,14 @@ class Piece:
         reach = float(self.reach(normal[None])[0])
         found = [_NONE]
         if len(self.points):
-            near = fit if len(self.points) <= MANY else EXACT
+            near = fit if len(self.points) <= ROUND_FROM else EXACT_LENGTH
             found.append(self.points[self.points @ normal >= reach - near])
         if len(self.radii):
             reaches = self._of_discs(normal[None])[0]
-            for i in np.flatnonzero(reaches >= reach - EXACT):
+            for i in np.flatnonzero(reaches >= reach - EXACT_LENGTH):
                 found.append(self._on_disc(int(i), normal, fit))
         for centre, radius in zip(self.balls, self.ball_radii, strict=True):
-            if centre @ normal + radius >= reach - EXACT:
+            if centre @ normal + radius >= reach - EXACT_LENGTH:
                 found.append((centre + radius * normal)[None])
         return np.vstack(found)
 
@@ -128,8 +128,8 @@ class Piece:
 class Surfaces:
     """A body's convex pieces and its cavities on the site, and the upright box round it (2, 3)."""
 
-    hulls: tuple[Piece, ...]
-    cavities: tuple[Piece, ...]
+    hulls: tuple[ConvexPiece, ...]
+    cavities: tuple[ConvexPiece, ...]
     box: Array
 
     def moved(self, by: Array) -> "Surfaces":
@@ -167,7 +167,7 @@ def cut_of(body: Surfaces, way: Array, at: float, right: Array, up: Array) -> Ba
 
 
 @lru_cache(maxsize=512)
-def _own(shape: Shape) -> tuple[tuple[Piece, ...], tuple[Piece, ...]]:
+def _own(shape: Shape) -> tuple[tuple[ConvexPiece, ...], tuple[ConvexPiece, ...]]:
     """Return the pieces of a shape in its own axes: copies share them."""
     return (
         tuple(_piece(hull) for hull in shape.hulls()),
@@ -175,9 +175,9 @@ def _own(shape: Shape) -> tuple[tuple[Piece, ...], tuple[Piece, ...]]:
     )
 
 
-def _piece(hull: Hull) -> Piece:
+def _piece(hull: Hull) -> ConvexPiece:
     normals, directions = faces_of(hull)
-    return Piece(
+    return ConvexPiece(
         np.asarray(hull.points, dtype=float).reshape(-1, 3),
         np.array([disc.centre for disc in hull.discs]).reshape(-1, 3),
         np.array([disc.axis for disc in hull.discs]).reshape(-1, 3),
@@ -192,9 +192,9 @@ def _piece(hull: Hull) -> Piece:
     )
 
 
-def _placed(piece: Piece, body: Body) -> Piece:
+def _placed(piece: ConvexPiece, body: Body) -> ConvexPiece:
     turned = body.rotation.T
-    return Piece(
+    return ConvexPiece(
         body.place(piece.points),
         body.place(piece.centres),
         piece.axes @ turned,
@@ -209,7 +209,7 @@ def _placed(piece: Piece, body: Body) -> Piece:
     )
 
 
-def _moved(piece: Piece, by: Array) -> Piece:
+def _moved(piece: ConvexPiece, by: Array) -> ConvexPiece:
     return replace(
         piece,
         points=piece.points + by,

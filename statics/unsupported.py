@@ -18,7 +18,7 @@ def unsupported(graph: Graph) -> tuple[Fault, ...]:
     return tuple(floats or _falling(graph))
 
 
-def length(structure: Structure, size: float, figures: int = 3) -> str:
+def shown_length(structure: Structure, size: float, figures: int = 3) -> str:
     """Return a length in m as a person reads it in the design's units, of so many figures."""
     metric = structure.design.units == "metric"
     shown = round(size * 1000.0 if metric else size / INCH, 4) + 0.0
@@ -50,7 +50,7 @@ def _floating(graph: Graph) -> list[Fault]:
             part.name,
             key,
             _where(structure, i, near),
-            f"a part that meets what carries it, within {length(structure, FIT)}",
+            f"a part that meets what carries it, within {shown_length(structure, FIT)}",
             "move it with 'at' until they touch, or draw what lies between as a part",
         )
     return list(found.values())
@@ -68,7 +68,7 @@ def _where(structure: Structure, i: int, near: int | None) -> str:
         return "it touches nothing and does not reach the ground"
     apart, name = gap(bodies[i], bodies[near]), parts[bodies[near].part].name
     if apart > FIT:
-        return f"it hangs in the air, {length(structure, apart)} from {name}"
+        return f"it hangs in the air, {shown_length(structure, apart)} from {name}"
     return f"it hangs in the air: no wood of it meets {name}; it lies over a hole or beside it"
 
 
@@ -98,7 +98,8 @@ def _falling(graph: Graph) -> list[Fault]:
                 line,
                 part.name,
                 "loose",
-                f"its weight lies {length(structure, off)} beyond what it rests on: it falls off",
+                f"its weight lies {shown_length(structure, off)} beyond what it rests on: "
+                "it falls off",
                 "a loose part whose weight lies over what carries it",
                 "move it with 'at', widen what it stands on, or fasten it with a [[joint]]",
             )

@@ -38,7 +38,7 @@ def sliding_ballast(
     return np.asarray(lacking / positive("helping", helping))
 
 
-def pieces(weight: ArrayLike, mass: ArrayLike) -> Array:
+def ballast_pieces(weight: ArrayLike, mass: ArrayLike) -> Array:
     """Return how many pieces of ``mass`` in kg make a ``weight`` in N, rounded up; broadcast."""
     each = GRAVITY * positive("mass", mass)
     return np.ceil(not_negative("weight", weight) / each - 1.0e-9)

@@ -9,7 +9,7 @@ from .fastener_sets import FastenerSet
 
 
 @dataclass(frozen=True, eq=False)
-class Place:
+class JointPlace:
     """One joint where one copy meets another: its face and its fasteners (n, 3).
 
     ``of`` and ``to`` are bodies by index. With blocks both parts are fastened to them: two ``sets``

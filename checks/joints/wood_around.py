@@ -11,7 +11,7 @@ from shapely.geometry.base import BaseGeometry
 from ...design import plane
 from ...design.placing import Body
 from ...design.shapes.plans import Plan, Regular, at_height
-from ...design.shapes.shape import ALONG, Array
+from ...design.shapes.shape import ALONG_AXIS, Array
 from ...statics.meeting import Face
 from ...statics.surfaces import cut_of, surfaces_of
 
@@ -132,7 +132,7 @@ def _grain_in(body: Body, face: Face) -> Array | None:
         return None
     grain = body.rotation @ own
     local = np.array([grain @ face.right, grain @ face.up])
-    return None if np.linalg.norm(local) < ALONG else _unit(local)
+    return None if np.linalg.norm(local) < ALONG_AXIS else _unit(local)
 
 
 def _unit(vector: Array) -> Array:

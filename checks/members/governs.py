@@ -49,7 +49,7 @@ class Used:
         return "pressing" if alone and along > 0.0 else "bending"
 
 
-def used(
+def stick_utilization(
     strength: PostStrength,
     force: tuple[Array, Array | float],
     moments: Sequence[tuple[Array, Array]],

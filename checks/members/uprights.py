@@ -42,7 +42,7 @@ def section_of(body: Body) -> Section | None:
     return found
 
 
-def touching(structure: Structure) -> Mask:
+def touching_bodies(structure: Structure) -> Mask:
     """Return which bodies touch which (bodies, bodies), by the boxes round them.
 
     Point masses, wheels and what swings touch only what they are placed on.

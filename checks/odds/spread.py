@@ -10,7 +10,7 @@ import numpy as np
 from ... import references
 from ...design.shapes.shape import Array
 
-SHAPES = ("normal", "lognormal", "uniform")
+DISTRIBUTIONS = ("normal", "lognormal", "uniform")
 INPUTS = (
     "density",
     "thickness",

@@ -72,7 +72,7 @@ def heavier_by(structure: Structure, ground: GroundParts, width: float) -> float
         wider = replace(plate, plan=_at_least(plate.plan, width)).moments().volume
         return float(structure.part_mass[1][i]) * (wider / plate.moments().volume - 1.0)
     length, across = np.maximum(ground.high - ground.low, width).tolist()
-    return length * across * sheet_thicknesses()[SHEET] * materials.find(MATERIAL).typical
+    return length * across * sheet_thicknesses()[SHEET] * materials.find_material(MATERIAL).typical
 
 
 def unused_name(wanted: str, design: Design) -> str:

@@ -144,7 +144,7 @@ def _q_p_rare(terrain: str, height_m: float, v_b0: float, probability: float) ->
 
 
 def _cylinder(q_p_Pa: float, across_m: float, surface: str) -> float:
-    Re = round_sections.reynolds_number(across_m, peak_pressure.gust_of(q_p_Pa))
+    Re = round_sections.reynolds_number(across_m, peak_pressure.gust_of_pressure(q_p_Pa))
     k = round_sections.surface_roughness(surface)
     return float(round_sections.cylinder(Re, k / across_m))
 
@@ -158,7 +158,7 @@ def _rectangle(d_over_b: float) -> float:
 
 
 def _polygon(sides: float, Re: float) -> float:
-    return float(edged_sections.polygon(int(sides), Re))
+    return float(edged_sections.polygon_force_coefficient(int(sides), Re))
 
 
 def _slenderness(length_m: float, breadth_m: float, kind: str = "edged") -> float:

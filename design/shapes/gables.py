@@ -165,7 +165,7 @@ class Gable(Shape):
         return reach_of_a_roof(self.height, self.thickness, along)
 
 
-Line = tuple[Array, float]
+_Line = tuple[Array, float]
 
 
 def _both_sides(right: Array) -> Array:
@@ -173,13 +173,13 @@ def _both_sides(right: Array) -> Array:
     return np.vstack([right, left])
 
 
-def _inward(a: Array, b: Array, thickness: float) -> Line:
+def _inward(a: Array, b: Array, thickness: float) -> _Line:
     """Return normal and offset of the line from a up to b moved inward."""
     along = (b - a) / hypot(*(b - a))
     normal = np.array([along[1], -along[0]])
     return normal, float(normal @ a) - thickness
 
 
-def _crossing(one: Line, other: Line) -> Array:
+def _crossing(one: _Line, other: _Line) -> Array:
     both = np.linalg.solve(np.array([one[0], other[0]]), np.array([one[1], other[1]]))
     return both.astype(np.float64)

@@ -303,7 +303,7 @@ class Shape(ABC):
 
 _CIRCLE_POINTS = 72
 
-ALONG = 0.7
+ALONG_AXIS = 0.7
 """Cosine from which a direction is along an axis rather than square to it (45 degrees)."""
 
 

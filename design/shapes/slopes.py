@@ -7,7 +7,7 @@ import numpy as np
 from shapely.geometry.base import BaseGeometry
 
 from .plans import Regular
-from .shape import ALONG, Array
+from .shape import ALONG_AXIS, Array
 
 BANDS = 6
 """Bands of even slope that stand for a quarter of a round."""
@@ -59,7 +59,7 @@ def reach_of_a_roof(height: float, wall: float | None, along: Array) -> tuple[fl
 
     Its height from below and of a filled one, else its wall.
     """
-    return (height, True) if wall is None or abs(along[2]) > ALONG else (wall, False)
+    return (height, True) if wall is None or abs(along[2]) > ALONG_AXIS else (wall, False)
 
 
 def faces_round(sides: int, bottom: float, top: float, height: float) -> list[RoofFace]:

@@ -15,7 +15,7 @@ from yardfast.checks.anchoring.anchor_choice import with_anchors
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read, read_text
 from yardfast.cli.new import default_file
-from yardfast.cli.pieces import KINDS
+from yardfast.cli.pieces import PIECE_KINDS
 from yardfast.design.faults import DesignError
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.boxes import Box
@@ -218,7 +218,7 @@ def offered(drawn):
 
 OFFERED = [
     *((file.stem, read(file)) for file in sorted(Path("examples").glob("*.toml"))),
-    *((kind, read_text(default_file(kind))) for kind in KINDS),
+    *((kind, read_text(default_file(kind))) for kind in PIECE_KINDS),
     ("balls", design(*tower(0, 0.5, 0.3, 0.2, 1.2), wind=30.0)),
 ]
 

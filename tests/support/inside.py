@@ -35,7 +35,7 @@ def forces_in(design, hold_down=None):
     cases = load_cases(
         structure, wind, exposed.azimuths, names, used, basis, points, site.slope or 0.0
     )
-    paved = not grounds.find(site.ground).stakes_possible
+    paved = not grounds.find_ground(site.ground).stakes_possible
     tied = fastened(structure, graph, places(structure, basis))
     return internal_forces(graph, tied, cases, points, paved=paved, hold_down=hold_down)
 

@@ -19,7 +19,7 @@ from . import adjustments
 from .beams import beam_stability, buckling_stress, slenderness, slenderness_between
 
 
-def adjusted(
+def adjusted_design_values(
     lumber: Lumber, least: float, wide: float, length: float, basis: str, between: bool = False
 ) -> Adjusted:
     """Return F'_b, F'_v and E' of a piece ``least`` by ``wide`` m that stands out by ``length`` m.

@@ -9,9 +9,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from yardfast.checks.limits import stages
-from yardfast.checks.odds.gives import Body
+from yardfast.checks.odds.gives import FreeStanding
 from yardfast.checks.odds.spread import INPUTS, published
-from yardfast.checks.odds.varied import Varied, varied
+from yardfast.checks.odds.varied import Varied, varied_inputs
 from yardfast.checks.overturning import tipping_pressure
 from yardfast.checks.sliding import sliding_pressures
 from yardfast.checks.standing import Standing
@@ -71,12 +71,12 @@ def each_by_itself(sizes, ground, tilt, slope, seed):
     ball = Part("ball", Ball(0.25), Place(at=(-0.5, 0.3, 1.6)), material="concrete")
     parts = (*tower(**sizes), board, ball)
     structure = build_structure(design(*parts, ground=ground))
-    standing = Standing(structure, grounds.find(ground), slope)
+    standing = Standing(structure, grounds.find_ground(ground), slope)
     wind = method_of(Site("gust", 20.0, ground), structure.height)
     exposed = expose(structure, bare(structure, [None] * len(parts), wind), False)
-    extremes = varied(published(), KINDS, corners())
-    body = Body(standing, stages(standing, exposed), extremes)
-    inputs = varied(published(), KINDS, drawn(2, seed))
+    extremes = varied_inputs(published(), KINDS, corners())
+    body = FreeStanding(standing, stages(standing, exposed), extremes)
+    inputs = varied_inputs(published(), KINDS, drawn(2, seed))
     tips, slides = body.pressures(inputs)
     kinds = [*["measured"] * len(tower(**sizes)), "wood", "masonry"]
     for k in range(2):
