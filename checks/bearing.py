@@ -7,10 +7,10 @@ from math import cos
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design.shapes.shape import Array
 from ..design.structure import Weighing
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
+from ..units.arrays import Array
 from .judging import Check, Kind, azimuth, judged, where_greatest
 from .overturning import Hold, overturning_moment
 from .standing import Standing

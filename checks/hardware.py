@@ -12,7 +12,7 @@ from ..design import plane
 from ..design.cut_pieces import Extra, StickCut
 from ..design.panelled import panels_of
 from ..design.shapes.forms import Walls
-from ..design.shapes.shape import Array, Shape
+from ..design.shapes.shape import Shape
 from ..design.sticks import SawnStick, sticks_of
 from ..design.structure import Structure
 from ..loads.combinations import resistance_basis
@@ -21,6 +21,7 @@ from ..materials.bought import NOMINAL_TOLERANCE
 from ..materials.fastener import Fastener
 from ..materials.stock import lumber_sizes
 from ..statics.seam_table import SeamRow
+from ..units.arrays import Array
 from .joints.fastener_sets import BLOCKS, FastenerSet, block_thickness
 from .joints.joint_places import JointPlace
 from .seams.held_together import as_fastened

@@ -11,7 +11,6 @@ from functools import cached_property
 
 import numpy as np
 
-from ..design.shapes.shape import Array
 from ..design.structure import Structure
 from ..statics.building import model_of
 from ..statics.footings import HoldDown, footings
@@ -19,8 +18,9 @@ from ..statics.graph import Graph
 from ..statics.model import Forces, Model, SectionForces, on_uneven_ground
 from ..statics.solution import MechanismError
 from ..statics.stiffness import SETS, stiffness_rule
+from ..units.arrays import Array, Integers
 from .joints.ties import Fastened
-from .load_cases import Integers, LoadCases
+from .load_cases import LoadCases
 from .point_loads import PointLoads
 
 MOST_BRACED = 60

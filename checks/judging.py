@@ -6,7 +6,7 @@ from enum import StrEnum
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 
 _ALIKE = 1.0e-10
 """Values that differ by no more than this share of the greatest differ by rounding."""

@@ -7,7 +7,6 @@ from math import floor, inf, sqrt
 
 import numpy as np
 
-from ..design.shapes.shape import Array
 from ..design.structure import Weighing
 from ..loads.actions import Actions, wind_actions
 from ..loads.distinct import distinct
@@ -15,6 +14,7 @@ from ..loads.exposed import Exposed
 from ..loads.methods import air_density, shelter_of_ground
 from ..loads.site import Site
 from ..units import FOOT, MPH
+from ..units.arrays import Array
 from .anchoring.embedded_limits import give_way_pressures, push_that_gives_way
 from .anchoring.embedded_posts import Posts
 from .judging import where_greatest

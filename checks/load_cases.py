@@ -5,19 +5,16 @@ from dataclasses import dataclass
 from typing import TypeVar
 
 import numpy as np
-from numpy.typing import NDArray
 
-from ..design.shapes.shape import Array
 from ..design.structure import GRAVITY, WEIGHINGS, Structure, Weighing
 from ..loads.combinations import Factors
 from ..loads.given import GivenLoad
 from ..statics.wrench import wrench
+from ..units.arrays import Array, Integers
 from .point_loads import PointLoads
 from .timber.books import book_of
 
 _T = TypeVar("_T")
-
-Integers = NDArray[np.intp]
 
 MINIMUM = "minimum"
 """The case of the least wind that a standard asks."""

@@ -6,10 +6,10 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design.shapes.shape import Array
 from ..design.structure import Weighing
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
+from ..units.arrays import Array
 from .judging import Check, Kind, azimuth, judged, where_greatest
 from .standing import DeadLoad, Standing
 

@@ -7,10 +7,11 @@ import numpy as np
 from .. import references
 from ..design import plane
 from ..design.sections import section
-from ..design.shapes.shape import Array, corners
+from ..design.shapes.shape import corners
 from ..design.structure import Structure
 from ..loads.combinations import Factors
 from ..references import TableRow
+from ..units.arrays import Array
 from .anchoring.embedded_limits import push_that_gives_way
 from .anchoring.embedded_posts import Posts
 from .judging import Check, Kind, azimuth, check_demand

@@ -6,10 +6,10 @@ import numpy as np
 
 from .. import references
 from ..design.outlines import round_in_plan
-from ..design.shapes.shape import Array
 from ..design.structure import Structure
 from ..loads.given import GivenLoad
 from ..statics.graph import swings
+from ..units.arrays import Array
 from .timber.books import book_of
 
 _WAYS = 8

@@ -4,14 +4,13 @@ from collections.abc import Mapping
 
 import numpy as np
 
-from ..design.shapes.shape import Array
 from ..statics.buckling import stands_times
 from ..statics.graph import swings
 from ..statics.model import Forces
 from ..statics.stiffness import SWAYS, stiffness_rule
+from ..units.arrays import Array, Integers
 from .internal_forces import STIFFNESS_AS_READ, InternalForces
 from .judging import Check, Kind, Remark, where_greatest
-from .load_cases import Integers
 
 _SOURCE = "equilibrium without friction between parts; sway of 1/50 of the height (judgement)"
 

@@ -4,8 +4,8 @@ from enum import StrEnum
 
 import numpy as np
 
-from ..design.shapes.shape import Array
 from ..loads.directions import edge_normals
+from ..units.arrays import Array
 from .as_one import AsOne
 
 _ROUND_CORNERS = 24

@@ -4,10 +4,10 @@ from math import cos, sin
 
 import numpy as np
 
-from ..design.shapes.shape import Array
 from ..design.structure import Weighing
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
+from ..units.arrays import Array
 from .friction import sliding_resistance
 from .judging import Check, Kind, judged, where_greatest
 from .standing import DeadLoad, Standing

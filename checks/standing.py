@@ -7,10 +7,10 @@ from math import cos, sin
 import numpy as np
 from shapely.geometry.base import BaseGeometry
 
-from ..design.shapes.shape import Array
 from ..design.structure import Structure, Weighing
 from ..loads.directions import edge_normals
 from ..materials.grounds import Ground
+from ..units.arrays import Array
 from .contact import Caps, Quadrature, caps, quadrature
 
 _STEP_DEG = 5.0

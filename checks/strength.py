@@ -5,11 +5,11 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from ..design.shapes.shape import Array
 from ..loads.combinations import Factors
 from ..statics.joint_table import JointRow
 from ..statics.model import Forces
 from ..statics.stiffness import SETS, SOFTEST
+from ..units.arrays import Array, Integers
 from .internal_forces import STIFFNESS_AS_READ, InternalForces
 from .joints.joint_check import (
     FIRST,
@@ -21,7 +21,7 @@ from .joints.joint_check import (
 )
 from .joints.ties import Fastened
 from .judging import Check
-from .load_cases import Integers, most_used_cases
+from .load_cases import most_used_cases
 from .members.member_check import MemberStrength, NotJudged
 from .members.stick_strength import (
     Judged,

@@ -6,9 +6,8 @@ from shapely import Polygon
 
 from .bounds import MOST_CORNERS, SIZE
 from .drawn_outline import read_drawing
-from .lists_of_lengths import Corners
 from .row import Row
-from .shapes.cutout import Cutout
+from .shapes.cutout import Corners, Cutout
 from .shapes.shape import Shape
 from .sizes import length_as_shown
 from .stock import thickness

@@ -10,11 +10,11 @@ from typing import TYPE_CHECKING, Any
 import numpy as np
 from shapely import MultiPoint, Polygon
 
+from ..units.arrays import Array
 from .bounds import MOST_BYTES, MOST_CORNERS
-from .lists_of_lengths import Corners
 from .near_names import meant
 from .row import Row
-from .shapes.shape import Array
+from .shapes.cutout import Corners
 from .sizes import length_as_shown
 from .typed_text import shown
 

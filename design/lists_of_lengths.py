@@ -5,9 +5,8 @@ from typing import NamedTuple, cast
 
 from .kind_words import PLAIN, Listener, mistyped, read_quantity, typed
 from .schema import Instead, Key
+from .shapes.cutout import Corners
 from .typed_text import quoted
-
-Corners = tuple[tuple[float, float], ...]
 
 
 def read_offset(key: Key, value: object, to: Listener) -> tuple[float, float, float] | None:

@@ -6,8 +6,8 @@ from math import ceil
 
 import numpy as np
 
+from ..units.arrays import Array
 from .blanks import ROOM, Blank, Laid, slope
-from .shapes.shape import Array
 from .snug_rows import SnugRow, snug_rows
 
 SHUFFLES = 6

@@ -7,12 +7,13 @@ from shapely.geometry.base import BaseGeometry
 
 from .. import materials
 from ..units import INCH, plain
+from ..units.arrays import Array
 from . import plane
 from .faults import DesignError, Fault
 from .model import Design, Part
 from .placing import Body
 from .sections import section
-from .shapes.shape import Array, corners
+from .shapes.shape import corners
 
 BEDDING = 0.010
 """How far (m) an edge or a point is taken to bed into what it stands on: judgement."""

@@ -10,7 +10,7 @@ from numpy.typing import NDArray
 from shapely import Point, Polygon, affinity
 from shapely.geometry.base import BaseGeometry
 
-from .shapes.shape import Array
+from ..units.arrays import Array
 
 Polygons = NDArray[np.object_]
 

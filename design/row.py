@@ -5,10 +5,10 @@ from typing import cast
 
 from .kind_words import belongs, typed
 from .kinds import read_kind
-from .lists_of_lengths import Corners
 from .near_names import guess, lone_name, meant, nearest_name, same, sure
 from .scan import Spot
 from .schema import Instead, Key, Reading
+from .shapes.cutout import Corners
 from .typed_text import shown
 
 _NO_ANSWERS: Mapping[str, str] = {}

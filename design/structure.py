@@ -10,11 +10,11 @@ from shapely.geometry.base import BaseGeometry
 
 from .. import materials
 from ..units import GRAVITY, plain
+from ..units.arrays import Array
 from . import plane
 from .model import Design
 from .on_ground import Patch, footprint_of, ground_contact, refusal
 from .placing import Body, place_parts
-from .shapes.shape import Array
 
 Weighing = Literal["light", "typical", "heavy"]
 WEIGHINGS: tuple[Weighing, ...] = ("light", "typical", "heavy")

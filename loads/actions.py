@@ -6,7 +6,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 from .exposed import Exposed
 
 

@@ -13,8 +13,8 @@ import numpy as np
 from ..design import plane
 from ..design.placing import Body
 from ..design.shapes.forms import Leaf
-from ..design.shapes.shape import Array
 from ..design.touching import GAP
+from ..units.arrays import Array
 from .signs import solid_from
 
 _LEAST = 1.0e-6

@@ -6,8 +6,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ..design.placing import Body
-from ..design.shapes.shape import Array
 from ..design.touching import GAP, beside_each_other
+from ..units.arrays import Array
 from .depth import apart
 
 

@@ -11,7 +11,8 @@ from ..design import plane
 from ..design.placing import Body
 from ..design.plane import Polygons
 from ..design.shapes.faces import FACETS, faces_of
-from ..design.shapes.shape import Array, Disc, Hull, Shape, rim
+from ..design.shapes.shape import Disc, Hull, Shape, rim
+from ..units.arrays import Array
 
 FLUSH = 1.0e-9
 """Gaps (m) that differ less are one; sizes below it are none."""

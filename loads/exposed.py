@@ -12,8 +12,8 @@ from ..design.outlines import downwind_axes, lateral_axes, outlines
 from ..design.placing import Body
 from ..design.plane import Polygons
 from ..design.shapes.rotor import Rotor
-from ..design.shapes.shape import Array
 from ..design.structure import Structure
+from ..units.arrays import Array
 from . import hiding, rotor
 from .boards import boards
 from .connected import tops

@@ -10,7 +10,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from .. import references
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 from .ranges import not_negative, positive
 
 SURFACES = {"smooth": "moderately smooth", "rough": "rough", "very rough": "very rough"}

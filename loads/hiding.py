@@ -14,7 +14,7 @@ from ..design import plane
 from ..design.outlines import downwind_axes, lateral_axes
 from ..design.placing import Body
 from ..design.plane import Polygons
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 from .depth import FLUSH, Depths, DirectionIndices, depths, least_widths, reach, without_clear_gap
 
 CLOSE = 0.1

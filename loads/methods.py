@@ -10,7 +10,7 @@ from typing import Protocol
 
 from ..design.placing import Body
 from ..design.row import Row
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 from .asce7.standard import ASCE7
 from .boards import StandingBoard
 from .combinations import EN1995, NDS

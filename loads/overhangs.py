@@ -6,7 +6,7 @@ import numpy as np
 from shapely.geometry.base import BaseGeometry
 
 from ..design import plane
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 
 
 @dataclass(frozen=True, eq=False)

@@ -9,7 +9,7 @@ from shapely.geometry.base import BaseGeometry
 from ..design import plane
 from ..design.placing import Body
 from ..design.shapes.forms import Leaf, Slab
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 from .roof_planes import roof_planes
 
 

@@ -7,7 +7,7 @@ import numpy as np
 from ..design import plane
 from ..design.placing import Body
 from ..design.plane import Polygons
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 from .depth import reach
 from .hiding import overlap
 from .shielding import shielding

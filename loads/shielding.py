@@ -6,7 +6,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from .. import references
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 from .interpolation import between_rows_and_columns, bound
 from .ranges import fraction, not_negative
 

@@ -5,7 +5,7 @@ from typing import Protocol
 from shapely.geometry.base import BaseGeometry
 
 from ..design.placing import Body
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 from .roof_wind import FreeRoofBoard, RoofWind
 
 OVERHANG = "beneath a windward overhang"

@@ -17,8 +17,8 @@ from ..design import plane
 from ..design.outlines import downwind_axes
 from ..design.placing import Body
 from ..design.plane import Polygons
-from ..design.shapes.shape import Array
 from ..design.structure import Structure
+from ..units.arrays import Array
 from .inside_air import breathes, closing_lids, floors
 from .lids import (
     body_beneath,

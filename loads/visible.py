@@ -6,7 +6,7 @@ import numpy as np
 
 from ..design import plane
 from ..design.plane import Polygons
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 from .hiding import LEAST_AREA, overlap
 
 

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 from .how_often import LONGER
 from .recurrence import recurrence
 from .site import Site

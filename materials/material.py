@@ -9,7 +9,8 @@ import numpy as np
 from .. import references, units
 from ..references import TableRow
 from ..references.table import weakest_confidence
-from .moisture import WATER, Array, basic_gravity, density_at
+from ..units.arrays import Array
+from .moisture import WATER, basic_gravity, density_at
 
 OUTDOORS = 0.12
 """Moisture of wood outdoors, on the average: Wood Handbook Table 13-2, most of the US."""

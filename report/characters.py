@@ -7,7 +7,7 @@ import numpy as np
 from shapely.geometry.base import BaseGeometry
 
 from ..design import plane
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 
 NOBODY = -1
 _OUTLINE = list("|-/\\.'+")

@@ -12,8 +12,8 @@ from ..checks.as_one import AsOne
 from ..checks.examination import Examination
 from ..design import plane
 from ..design.placing import about_z
-from ..design.shapes.shape import Array
 from ..design.structure import Structure
+from ..units.arrays import Array
 from .amounts import Amounts
 from .drawing_elevation import BEFORE, draw_seen
 from .drawing_scale import OnPaper, Scale

@@ -7,7 +7,7 @@ from shapely import affinity
 from shapely.geometry.base import BaseGeometry
 
 from .. import references
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 from .paper import Point
 
 

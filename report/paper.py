@@ -11,7 +11,7 @@ from typing import Any, Literal, cast
 from shapely import Polygon
 from shapely.geometry.base import BaseGeometry
 
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 
 Point = tuple[float, float]
 _Anchor = Literal["start", "middle", "end"]

@@ -8,7 +8,7 @@ import numpy as np
 from ..design.cut_list import CutList
 from ..design.cut_pieces import FlatCut
 from ..design.panels import SawnPanel
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 from .amounts import Amounts
 from .cut_words import deg, face_words, flat_head, material_of
 

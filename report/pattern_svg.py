@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from html import escape
 from typing import TYPE_CHECKING, Any
 
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 from .faults import clean
 from .pattern import TEXT, Figure, Pattern, PlacedFigure
 

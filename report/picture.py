@@ -6,8 +6,8 @@ from shapely.geometry.base import BaseGeometry
 from ..design import plane
 from ..design.outlines import outlines
 from ..design.placing import about_z
-from ..design.shapes.shape import Array
 from ..design.structure import Structure
+from ..units.arrays import Array
 from .amounts import Amounts
 from .characters import Characters, window_columns, window_rows
 from .seen import known_from, simpler_outline

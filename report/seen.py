@@ -11,8 +11,9 @@ from shapely.geometry.base import BaseGeometry
 from ..design import plane
 from ..design.outlines import outlines
 from ..design.placing import Body, about_z
-from ..design.shapes.shape import Array, Shape, corners
+from ..design.shapes.shape import Shape, corners
 from ..design.structure import Structure
+from ..units.arrays import Array
 
 _MANY_BLADES = 6
 _FACING = 1.0e-6

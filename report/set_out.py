@@ -9,9 +9,9 @@ from ..checks.anchoring.held import Held, held_by
 from ..checks.examination import Examination
 from ..checks.verdict import Way
 from ..design.placing import about_z
-from ..design.shapes.shape import Array
 from ..materials import anchors as kinds
 from ..statics.anchor_table import AnchorRow, GuyRow
+from ..units.arrays import Array
 
 
 @dataclass(frozen=True, eq=False)

@@ -9,8 +9,8 @@ import numpy as np
 from .. import __version__
 from ..checks.examination import Examination
 from ..design.placing import about_z
-from ..design.shapes.shape import Array
 from ..materials import anchors as kinds
+from ..units.arrays import Array
 from . import page_messages as messages
 from .amounts import Amounts
 from .drawing_scale import OnPaper

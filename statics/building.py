@@ -5,8 +5,8 @@ from itertools import pairwise
 
 import numpy as np
 
-from ..design.shapes.shape import Array
 from ..design.structure import Structure
+from ..units.arrays import Array
 from .bed import COARSE_BED
 from .frame import Beams, end_forces
 from .graph import Edge, swings

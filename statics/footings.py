@@ -8,7 +8,7 @@ from ..design import plane
 from ..design.on_ground import touching_face
 from ..design.placing import Body
 from ..design.sections import section
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 from .graph import GROUND, Graph, Holds
 from .stiffness import stiffness_rule
 from .tie import Footing, stood

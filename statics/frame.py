@@ -9,7 +9,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 
 
 @dataclass(frozen=True, eq=False)

@@ -10,8 +10,8 @@ from numpy.typing import NDArray
 
 from ..design.on_ground import TOUCHING
 from ..design.placing import Body
-from ..design.shapes.shape import Array
 from ..design.structure import Structure
+from ..units.arrays import Array
 from .fit import CARRIED_ACROSS, FIT
 from .joint_table import JointRow
 from .meeting import Face, boxes_near, capping, faces_met, point_face

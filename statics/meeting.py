@@ -12,7 +12,7 @@ from shapely.geometry.base import BaseGeometry
 
 from ..design import plane
 from ..design.placing import Body
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 from .bed import cells
 from .fit import FIT
 from .surfaces import EXACT_LENGTH, ConvexPiece, Surfaces, cut_of, outline, surfaces_of

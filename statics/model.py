@@ -10,11 +10,10 @@ from functools import cached_property
 
 import numpy as np
 
-from ..design.shapes.shape import Array
 from ..design.structure import Structure
+from ..units.arrays import Array, Mask
 from .buckling import PointForces, geometry
 from .frame import end_forces, forces_along
-from .one_way import Mask
 from .solution import NO_FACTOR, Solution, solve
 from .sticks import Stick
 from .system import Integers, System

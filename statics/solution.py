@@ -6,10 +6,10 @@ from dataclasses import dataclass, fields
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design.shapes.shape import Array
-from .chain import Chain, Integers
+from ..units.arrays import Array, Integers, Mask
+from .chain import Chain
 from .one_thread import in_one_thread
-from .one_way import Mask, settle
+from .one_way import settle
 from .system import System
 
 NO_FACTOR: Mapping[str, float] = {}

@@ -12,9 +12,9 @@ from ..design.shapes.boxes import Box
 from ..design.shapes.flat import Frame
 from ..design.shapes.member import Member
 from ..design.shapes.plans import Rectangle, Regular, unit_corners
-from ..design.shapes.shape import Array
 from ..design.structure import Structure
 from ..materials import lumber, metal
+from ..units.arrays import Array
 from .stiffness import stiffness_rule, torsion_constant
 
 ROUND_PIECES = 16

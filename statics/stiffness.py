@@ -7,8 +7,8 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from .. import references
-from ..design.shapes.shape import Array
 from ..loads.ranges import positive
+from ..units.arrays import Array
 
 AXIAL, LATERAL, BED, SOIL = "axial", "lateral", "bed", "ground"
 """Classes of springs whose stiffness is taken as unknown together."""

@@ -10,7 +10,8 @@ from ..design import plane
 from ..design.placing import Body
 from ..design.shapes.edges import Edges, edges_of
 from ..design.shapes.faces import ROUND_FROM, faces_of
-from ..design.shapes.shape import Array, Disc, Hull, Shape, rim
+from ..design.shapes.shape import Disc, Hull, Shape, rim
+from ..units.arrays import Array
 
 EXACT_LENGTH = 1.0e-4
 """Lengths (m) that differ by less are one: what is drawn in one plane lies in it."""

@@ -12,8 +12,8 @@ from functools import cached_property
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design.shapes.shape import Array
-from .chain import Chain, Integers, chain_blocks
+from ..units.arrays import Array, Integers
+from .chain import Chain, chain_blocks
 from .frame import Beams
 from .wrench import motion_rows, moved
 

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 from .meeting import Face
 from .pressed_joint import Shared, share
 from .stiffness import AXIAL, BED, LATERAL

@@ -7,8 +7,8 @@ so the farthest reaches its capacity first. Anchors beyond the edge do nothing.
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ...design.shapes.shape import Array
 from ...loads.ranges import not_negative, positive
+from ...units.arrays import Array
 from . import guys
 
 _BESIDE = 1.0e-6

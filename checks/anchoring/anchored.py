@@ -6,10 +6,10 @@ from math import cos, sin
 
 import numpy as np
 
-from ...design.shapes.shape import Array
 from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...materials import anchors as kinds
+from ...units.arrays import Array
 from ..bearing import check_bearing
 from ..judging import Check, Kind, Remark, azimuth, judged, where_greatest
 from ..overturning import Hold, check_overturning, overturning_moment

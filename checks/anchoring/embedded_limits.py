@@ -4,11 +4,11 @@ from dataclasses import replace
 
 import numpy as np
 
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...units import FOOT
+from ...units.arrays import Array
 from .embedded_posts import Posts, asked_of, lean_moment
 
 DEEPEST_POSTS = 12.0 * FOOT

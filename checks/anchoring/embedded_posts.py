@@ -10,13 +10,13 @@ from ...design.faults import DesignError, Fault
 from ...design.on_ground import TOUCHING
 from ...design.placing import Body
 from ...design.sections import section
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...design.touching import beside_each_other
 from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...materials.grounds import Ground
 from ...units import GRAVITY
+from ...units.arrays import Array
 from ..judging import Check, Kind, Remark, judged, where_greatest
 from . import anchor_group, buried_weight
 from .embedment import lateral_bearing, moment_constrained, used_free

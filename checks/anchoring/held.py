@@ -8,7 +8,6 @@ import numpy as np
 
 from ...design.faults import DesignError, Fault
 from ...design.model import Design
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...materials import anchors as kinds
 from ...materials import guy_lines
@@ -16,6 +15,7 @@ from ...materials.grounds import Ground
 from ...statics.anchor_table import AnchorRow, GuyRow
 from ...statics.footings import HoldDown
 from ...statics.holds_down import anchor_points, guy_tops, near_a_guy, ways_out
+from ...units.arrays import Array
 from . import guys
 from .holding import Holding, anchor_capacity
 

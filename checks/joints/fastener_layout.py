@@ -6,7 +6,7 @@ import numpy as np
 from shapely.geometry.base import BaseGeometry
 
 from ...design import plane
-from ...design.shapes.shape import Array
+from ...units.arrays import Array
 
 _EDGE = 0.020
 """How far (m) from the edge of a broad face fasteners are set where nothing is said: judgement."""

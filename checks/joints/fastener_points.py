@@ -7,10 +7,10 @@ from shapely.geometry.base import BaseGeometry
 
 from ...design import plane
 from ...design.placing import about_z
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...statics.joint_table import JointRow
 from ...statics.meeting import Face
+from ...units.arrays import Array
 from . import fastener_layout as layout
 from .joint_faults import beside, odd_sides
 

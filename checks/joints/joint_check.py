@@ -12,16 +12,16 @@ from math import inf
 import numpy as np
 from numpy.typing import NDArray
 
-from ...design.shapes.shape import Array
 from ...loads.combinations import Factors
 from ...statics.bed import COARSE_BED, FINE_BED
 from ...statics.joint_table import JointRow
 from ...statics.stiffness import SETS
 from ...statics.tie import Tie, Variant, share_of
 from ...statics.wrench import motion_rows
+from ...units.arrays import Array, Integers
 from ..internal_forces import STIFFNESS_AS_READ
 from ..judging import Check, Kind
-from ..load_cases import Integers, LoadCases, most_used_cases
+from ..load_cases import LoadCases, most_used_cases
 from ..timber.capacity import Capacity
 from . import fastener_layout
 from .fastener_sets import FastenerSet

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from ... import materials
 from ...design.model import Part
 from ...design.placing import Body
-from ...design.shapes.shape import Array
+from ...units.arrays import Array
 
 STEEL = ("steel", "stainless steel")
 

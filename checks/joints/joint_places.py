@@ -7,10 +7,10 @@ from functools import partial
 import numpy as np
 
 from ...design.faults import DesignError, Fault
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...statics.joint_table import JointRow
 from ...statics.meeting import Face, gap, meeting
+from ...units.arrays import Array
 from ..timber.books import book_of
 from ..timber.capacity import Capacity
 from .driven import Driven

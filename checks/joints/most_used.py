@@ -5,7 +5,7 @@ from math import inf
 
 import numpy as np
 
-from ...design.shapes.shape import Array
+from ...units.arrays import Array
 from ..judging import as_great, where_greatest
 from ..timber.capacity import Capacity
 from .combined import fastener_use

@@ -2,9 +2,9 @@
 
 from dataclasses import dataclass
 
-from ...design.shapes.shape import Array
 from ...statics.joint_table import JointRow
 from ...statics.meeting import Face
+from ...units.arrays import Array
 from .fastener_sets import FastenerSet
 
 

@@ -7,10 +7,10 @@ from enum import StrEnum
 import numpy as np
 from shapely.geometry.base import BaseGeometry
 
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...materials.fastener import Fastener
 from ...statics.joint_table import JointRow
+from ...units.arrays import Array
 from ..judging import Check, Kind
 from ..timber.books import titled
 from ..timber.room import Room

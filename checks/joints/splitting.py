@@ -10,8 +10,8 @@ from shapely.geometry.base import BaseGeometry
 
 from ... import references
 from ...design import plane
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
+from ...units.arrays import Array
 from ..timber.books import book_of
 from .place import JointPlace
 from .spacing import woods_of

@@ -8,7 +8,6 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ... import materials
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...statics.graph import GROUND, Graph
 from ...statics.meeting import Face
@@ -21,6 +20,7 @@ from ...statics.stiffness import (
     stiffness_rule,
 )
 from ...statics.tie import Tie
+from ...units.arrays import Array
 from .driven import Driven, lengths
 from .fastener_sets import FastenerSet
 from .joint_material import JointMaterial, met

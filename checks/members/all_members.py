@@ -14,12 +14,13 @@ from ...design.shapes.roofs import Dome, Vault
 from ...design.shapes.rotor import Rotor
 from ...design.structure import Structure
 from ...loads.combinations import Factors
+from ...units.arrays import Mask
 from ..borne import Borne
 from ..local_wind import LocalWind
 from .blades import check_blades
 from .boards import check_board, check_shell
 from .member_check import Members, MemberStrength, NotJudged
-from .uprights import Mask, touching_bodies
+from .uprights import touching_bodies
 
 
 def check_plates(

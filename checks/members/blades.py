@@ -6,12 +6,12 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ...design.shapes.rotor import Rotor
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...loads import rotor
 from ...loads.combinations import Factors
 from ...loads.ranges import not_negative, positive
 from ...materials import metal, sheets
+from ...units.arrays import Array
 from ..judging import Check, Kind, judged
 from ..local_wind import LocalWind
 from ..timber.books import book_of, values_of

@@ -9,12 +9,12 @@ import numpy as np
 from ...design.placing import Body
 from ...design.shapes.bodies import Shell
 from ...design.shapes.flat import Panel
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...design.touching import GAP
 from ...loads.combinations import Factors
 from ...loads.inside_air import breathes
 from ...materials.lumber import Lumber
+from ...units.arrays import Array, Mask
 from ..borne import Borne
 from ..local_wind import LocalWind
 from .member_check import MemberStrength, NotJudged
@@ -29,7 +29,7 @@ from .strips import (
     simple_span,
     weakest_place,
 )
-from .uprights import Mask, section_of
+from .uprights import section_of
 
 _MOSTLY = 0.5
 """A board of lumber that stands out beyond its posts by no more than this share of what they hold

@@ -7,8 +7,8 @@ from shapely.geometry.base import BaseGeometry
 
 from ...design import plane
 from ...design.placing import Body
-from ...design.shapes.shape import Array
 from ...design.structure import GRAVITY, WEIGHINGS, Structure
+from ...units.arrays import Array
 from ..local_wind import LocalWind
 from .plates import Bearing, stands_at
 from .strips import PointForce

@@ -7,16 +7,16 @@ import numpy as np
 from ...design import plane
 from ...design.placing import Body
 from ...design.shapes.cutout import Cutout
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...design.touching import GAP
 from ...loads.combinations import Factors
+from ...units.arrays import Array, Mask
 from ..local_wind import LocalWind
 from .arms import arms_of, levels_of
 from .member_check import MemberStrength, NotJudged
 from .strip_strength import plate_material_of, strip_strength, twist_strength
 from .strips import Acting, Basis, Strip, StripWays, weakest_place
-from .uprights import Mask, section_of
+from .uprights import section_of
 
 _LEVELS = 200
 _LEAST = 1.0e-3

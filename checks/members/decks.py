@@ -12,13 +12,13 @@ from math import pi
 import numpy as np
 
 from ...design import plane
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...loads.combinations import Factors
 from ...loads.inside_air import breathes, breathes_beneath
 from ...loads.lids import covered, from_above, is_free, lies_on_ground, on_top
 from ...loads.tops import FREE_LIFTED, FREE_PRESSED
 from ...materials.lumber import Lumber
+from ...units.arrays import Array
 from ..borne import Borne
 from ..local_wind import LocalWind, overhang_pressure
 from .carried_plate import Carried, Loads, carried_by

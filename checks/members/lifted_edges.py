@@ -2,9 +2,9 @@
 
 from ...design.shapes.boxes import Box
 from ...design.shapes.forms import Ridge
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...loads.lids import on_top, top_plan
+from ...units.arrays import Array
 from ..local_wind import LocalWind
 from .strips import Acting, Strip, StripWays
 

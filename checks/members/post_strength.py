@@ -6,9 +6,9 @@ from math import inf, sqrt
 import numpy as np
 
 from ... import references
-from ...design.shapes.shape import Array
 from ...materials import lumber, metal
 from ...materials.metal import Metal
+from ...units.arrays import Array
 from ..timber.books import book_of
 from ..timber.laws import StickLaw
 from ..timber.nds.standard import NDS_BOOK

@@ -11,7 +11,6 @@ from math import inf, pi, sqrt
 import numpy as np
 
 from ...design.model import Design, Part
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...loads.combinations import FACTORED
 from ...materials.metal import Metal
@@ -20,9 +19,10 @@ from ...statics.graph import GROUND, Edge, Graph, Holds
 from ...statics.model import Forces, SectionForces
 from ...statics.sticks import Stick, slender_pieces
 from ...statics.stiffness import SOFT
+from ...units.arrays import Array, Integers
 from ..internal_forces import STIFFNESS_AS_READ, InternalForces
 from ..judging import Check, Kind, where_greatest
-from ..load_cases import Integers, LoadCases, most_used_cases
+from ..load_cases import LoadCases, most_used_cases
 from ..timber.books import book_of, values_of
 from .columns import column_rule
 from .governs import UNITS, Used, as_column, stick_utilization

@@ -7,13 +7,13 @@ from numpy.typing import ArrayLike
 
 from ... import references
 from ...design.model import Part
-from ...design.shapes.shape import Array
 from ...loads.combinations import level_of
 from ...materials import lumber, metal, plastic, sheets
 from ...materials.lumber import Lumber, board_width
 from ...materials.metal import Metal
 from ...materials.plastic import Plastic
 from ...materials.sheets import Sheet
+from ...units.arrays import Array
 from ..timber.books import book_of
 from ..timber.nds.member_strength import sheet_stiffness
 from .bending import rectangle_inertia, rectangle_modulus

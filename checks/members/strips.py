@@ -11,11 +11,11 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from ...design.shapes.shape import Array
 from ...design.structure import GRAVITY, WEIGHINGS, Structure
 from ...loads.combinations import Factors
 from ...materials.lumber import Lumber, board_width
 from ...materials.sheets import Sheet
+from ...units.arrays import Array
 from ..judging import Check, Kind, judged, where_greatest
 from ..timber.books import book_of, values_of
 from .member_check import MemberMaterial, MemberStrength, NotJudged

@@ -7,8 +7,8 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ... import references
-from ...design.shapes.shape import Array
 from ...materials.metal import Metal
+from ...units.arrays import Array
 from .member_check import MemberMaterial
 from .uprights import Section
 

@@ -7,9 +7,9 @@ from functools import cached_property
 import numpy as np
 from numpy.typing import NDArray
 
-from ...design.shapes.shape import Array
 from ...loads.actions import Actions
 from ...loads.exposed import Exposed
+from ...units.arrays import Array
 from ..anchoring.embedded_limits import give_way_pressures
 from ..anchoring.embedded_posts import Posts, asked_of
 from ..limits import Stage, stages

@@ -9,8 +9,8 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
-from ...design.shapes.shape import Array
 from ...loads.actions import body_actions
+from ...units.arrays import Array
 from ..examination import Examination, strength_in_ways
 from ..limits import GREATEST_GUST
 from ..load_cases import LoadSet, load_cases

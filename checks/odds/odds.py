@@ -7,9 +7,9 @@ from itertools import product
 import numpy as np
 
 from ...design.model import Design
-from ...design.shapes.shape import Array
 from ...loads.methods import air_density, standard_of
 from ...loads.yearly import yearly
+from ...units.arrays import Array
 from ..examination import Examination, examine
 from ..limits import GREATEST_GUST
 from .gives import FreeStanding, bodies

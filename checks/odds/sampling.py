@@ -6,7 +6,7 @@ from typing import Any, cast
 
 import numpy as np
 
-from ...design.shapes.shape import Array
+from ...units.arrays import Array
 from .spread import INPUTS
 
 REPEATS = 8

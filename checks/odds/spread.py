@@ -8,7 +8,7 @@ from typing import Any, cast
 import numpy as np
 
 from ... import references
-from ...design.shapes.shape import Array
+from ...units.arrays import Array
 
 DISTRIBUTIONS = ("normal", "lognormal", "uniform")
 INPUTS = (

@@ -12,8 +12,8 @@ from math import cos, sin
 import numpy as np
 from numpy.typing import NDArray
 
-from ...design.shapes.shape import Array
 from ...loads.actions import Actions
+from ...units.arrays import Array
 from ..limits import Stage
 from ..overturning import overturning_moment, some_actions, tipping_pressures
 from ..standing import DeadLoad, Standing

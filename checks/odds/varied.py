@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from ...design.shapes.shape import Array
+from ...units.arrays import Array
 from .spread import INPUTS, Spreads
 from .weights import BY_KIND, MEASURED
 

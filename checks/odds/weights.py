@@ -7,8 +7,8 @@ import numpy as np
 
 from ... import materials
 from ...design.model import Part
-from ...design.shapes.shape import Array
 from ...design.structure import GRAVITY, WEIGHINGS, Structure
+from ...units.arrays import Array
 from ..standing import DeadLoad
 
 _GIVEN = ""

@@ -10,11 +10,11 @@ from typing import Protocol
 
 from numpy.typing import ArrayLike
 
-from ...design.shapes.shape import Array
 from ...loads.combinations import timber_of
 from ...materials.fastener import Fastener
 from ...materials.lumber import Lumber
 from ...materials.sheets import Sheet
+from ...units.arrays import Array
 from ..joints.driven import Driven
 from ..members.adjusted import Adjusted
 from ..members.member_check import MemberMaterial

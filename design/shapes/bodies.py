@@ -7,10 +7,11 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from ...units.arrays import Array
 from .forms import Form, Post, Prism, Walls
 from .plans import Regular, area_factor
 from .prismatoid import prismatoid
-from .shape import ALONG_AXIS, NO_HULLS, Array, Hull, Moments, Shape
+from .shape import ALONG_AXIS, NO_HULLS, Hull, Moments, Shape
 from .slopes import RoofFace, Skirt, faces_round, reach_of_a_roof
 
 

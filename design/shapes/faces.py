@@ -4,7 +4,8 @@ from itertools import combinations, pairwise
 
 import numpy as np
 
-from .shape import Array, Disc, Hull, rim
+from ...units.arrays import Array
+from .shape import Disc, Hull, rim
 
 FACETS = 72
 """Flat faces that stand for a round side, as everywhere corners of a circle."""

@@ -7,9 +7,10 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from ...units.arrays import Array
 from .forms import Form, Leaf, Prism, Slab
 from .plans import Plan, Rectangle, Regular, at_height
-from .shape import ALONG_AXIS, NO_HULLS, Array, Hull, Moments, Shape, size_along
+from .shape import ALONG_AXIS, NO_HULLS, Hull, Moments, Shape, size_along
 
 
 @dataclass(frozen=True)

@@ -9,10 +9,11 @@ import numpy as np
 from shapely import Polygon
 from shapely.geometry.base import BaseGeometry
 
+from ...units.arrays import Array
 from .forms import Form, Ridge
 from .plans import Rectangle
 from .prism import along_x, hulls_along_x
-from .shape import NO_HULLS, Array, Hull, Moments, Shape
+from .shape import NO_HULLS, Hull, Moments, Shape
 from .slopes import OpenSlope, RoofFace, Skirt, faces_of_a_ridge, reach_of_a_roof
 
 

@@ -8,9 +8,10 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from ...units.arrays import Array
 from .forms import Bars, Form
 from .plans import Plan, Rectangle, Regular, unit_corners
-from .shape import ALONG_AXIS, NO_HULLS, Array, Hull, Moments, Shape
+from .shape import ALONG_AXIS, NO_HULLS, Hull, Moments, Shape
 
 _PIECES = 72
 """Straight pieces that stand for it where it is drawn, of the same area from above."""

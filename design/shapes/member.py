@@ -8,9 +8,10 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from ...units.arrays import Array
 from .forms import Bars, Form, Post
 from .plans import Plan, Rectangle, Regular
-from .shape import ALONG_AXIS, NO_HULLS, Array, Disc, Hull, Moments, Shape
+from .shape import ALONG_AXIS, NO_HULLS, Disc, Hull, Moments, Shape
 
 _Point = tuple[float, float, float]
 

@@ -5,8 +5,9 @@ from dataclasses import dataclass, field
 from functools import cached_property
 
 import numpy as np
-from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
+
+from ...units.arrays import Array
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -16,8 +17,6 @@ if TYPE_CHECKING:
     from .plans import Plan
     from .rotor import Rotor
     from .slopes import OpenSlope, RoofFace, Skirt
-
-Array = NDArray[np.float64]
 
 
 @dataclass(frozen=True)

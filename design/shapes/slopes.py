@@ -6,8 +6,9 @@ from math import atan2, degrees, pi
 import numpy as np
 from shapely.geometry.base import BaseGeometry
 
+from ...units.arrays import Array
 from .plans import Regular
-from .shape import ALONG_AXIS, Array
+from .shape import ALONG_AXIS
 
 BANDS = 6
 """Bands of even slope that stand for a quarter of a round."""

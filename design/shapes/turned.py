@@ -9,10 +9,11 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from ...units.arrays import Array
 from .bodies import Frustum, level
 from .forms import Form, Post, Prism
 from .plans import Regular
-from .shape import ALONG_AXIS, NO_HULLS, Array, Disc, Hull, Moments, Shape
+from .shape import ALONG_AXIS, NO_HULLS, Disc, Hull, Moments, Shape
 from .slopes import RoofFace, Skirt, faces_round
 
 

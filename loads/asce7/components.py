@@ -5,7 +5,7 @@ from functools import cache
 import numpy as np
 
 from ... import references
-from ...design.shapes.shape import Array
+from ...units.arrays import Array
 from ..local_pressure import local_coefficient
 
 _LEVEL_TO = 7.0

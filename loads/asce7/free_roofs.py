@@ -10,7 +10,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ... import references
-from ...design.shapes.shape import Array
+from ...units.arrays import Array
 from ..ranges import fraction, not_negative
 
 FREE_LEVEL_TO, STEEPEST_FREE = 7.5, 45.0

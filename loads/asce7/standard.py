@@ -7,8 +7,8 @@ import numpy as np
 
 from ...design.placing import Body
 from ...design.row import Row
-from ...design.shapes.shape import Array
 from ...units import MPH
+from ...units.arrays import Array
 from ..boards import StandingBoard
 from ..gust import dynamic_pressure as gust
 from ..how_often import fifty_year_speed, return_period_of_ratio

@@ -8,8 +8,8 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ... import references
-from ...design.shapes.shape import Array
 from ...units import FOOT, PSF
+from ...units.arrays import Array
 from ..exposure import exposure_letter
 from ..ranges import not_negative
 

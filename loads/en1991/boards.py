@@ -6,7 +6,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from ... import references
-from ...design.shapes.shape import Array
+from ...units.arrays import Array
 from ..ranges import fraction, not_negative, positive
 from .constants import constant
 from .slenderness import effective_slenderness, end_effect_factor

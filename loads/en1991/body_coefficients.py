@@ -16,7 +16,7 @@ from ...design.outlines import downwind_axes
 from ...design.placing import Body
 from ...design.shapes.forms import Bars, Globe, Leaf, Mote, Prism, Ridge, Slab, Wheel
 from ...design.shapes.plans import Plan, Rectangle, Regular
-from ...design.shapes.shape import Array
+from ...units.arrays import Array
 from .. import rotor
 from ..boards import StandingBoard, lone_board
 from ..gust.dynamic_pressure import dynamic_pressure

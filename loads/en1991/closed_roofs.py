@@ -12,7 +12,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ... import references
-from ...design.shapes.shape import Array
+from ...units.arrays import Array
 from ..ranges import positive
 from .roofs import flat_roof_suction
 

@@ -6,7 +6,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from ... import references
-from ...design.shapes.shape import Array
+from ...units.arrays import Array
 from ..ranges import not_negative, positive
 from .constants import constant
 

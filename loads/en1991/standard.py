@@ -7,8 +7,8 @@ import numpy as np
 
 from ...design.placing import Body
 from ...design.row import Row
-from ...design.shapes.shape import Array
 from ...units import KMH
+from ...units.arrays import Array
 from ..boards import StandingBoard
 from ..exposure import EXPOSURES
 from ..shape_coefficients import Coefficient

@@ -11,7 +11,7 @@ from shapely.geometry.base import BaseGeometry
 
 from ...design import plane
 from ...design.placing import Body
-from ...design.shapes.shape import Array
+from ...units.arrays import Array
 from ..local_pressure import local_coefficient
 from ..roof_wind import FreeRoofBoard, RoofWind, halves, slopes_of, terms_of
 from . import closed_roofs

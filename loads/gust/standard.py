@@ -7,7 +7,7 @@ import numpy as np
 
 from ...design.placing import Body
 from ...design.row import Row
-from ...design.shapes.shape import Array
+from ...units.arrays import Array
 from ..asce7 import standard as asce7
 from ..asce7.tops import ASCE7_TOPS
 from ..boards import StandingBoard

@@ -8,8 +8,8 @@ from collections.abc import Mapping
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ....design.shapes.shape import Array
 from ....loads.ranges import positive
+from ....units.arrays import Array
 from .stuff import MPA, Wood, en1995_number
 
 MM = 1.0e-3

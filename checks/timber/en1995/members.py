@@ -4,10 +4,10 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from .... import references
-from ....design.shapes.shape import Array
 from ....loads.ranges import not_negative, positive
 from ....materials.lumber import Lumber
 from ....references import TableRow
+from ....units.arrays import Array
 from ...members.adjusted import Adjusted
 from .lateral import MM
 from .stuff import StrengthClass, design, en1995_number, strength_class

@@ -6,10 +6,10 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from .... import references
-from ....design.shapes.shape import Array
 from ....loads.ranges import positive
 from ....materials.sheets import Sheet
 from ....references import TableRow
+from ....units.arrays import Array
 from .lateral import MM
 from .stuff import MPA, design, en1995_number, wood_of
 

@@ -5,12 +5,12 @@ from math import inf
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ....design.shapes.shape import Array
 from ....loads.combinations import level_of
 from ....materials.fastener import Fastener
 from ....materials.lumber import Lumber
 from ....materials.sheets import Sheet
 from ....references.table import weakest_confidence
+from ....units.arrays import Array
 from ...joints.driven import Driven
 from ...members.adjusted import Adjusted
 from ..capacity import Capacity

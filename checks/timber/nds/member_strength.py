@@ -9,11 +9,11 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from .... import references, units
-from ....design.shapes.shape import Array
 from ....loads.combinations import FACTORED
 from ....loads.ranges import positive
 from ....materials.lumber import Lumber
 from ....materials.sheets import Sheet
+from ....units.arrays import Array
 from ...members.adjusted import Adjusted
 from . import adjustments
 from .beams import beam_stability, buckling_stress, slenderness, slenderness_between
