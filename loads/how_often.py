@@ -9,7 +9,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 from .ranges import positive
 
 SHORTEST = np.exp(-3.6) / 12.0
@@ -34,7 +34,9 @@ def speed_ratio(years: ArrayLike) -> Array:
 def return_period_of_ratio(ratio: ArrayLike) -> Array:
     """Return T = exp((V/V_50 - 0.36)/0.1)/12 in years of the ``ratio`` V/V_50 (any shape).
 
-    The inverse of ``speed_ratio``. ValueError when the ratio is not above 0. Same source.
+    The inverse of ``speed_ratio``. ValueError when the ratio is not above 0.
+
+    Source: as ``speed_ratio``, ASCE/SEI 7-10 commentary C26.5 (Peterka and Shahid 1998).
     """
     return np.exp((positive("ratio", ratio) - 0.36) / 0.1) / 12.0
 
