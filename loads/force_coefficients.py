@@ -11,7 +11,7 @@ from numpy.typing import ArrayLike
 
 from .. import references
 from ..units.arrays import Array
-from .ranges import not_negative, positive
+from .printed.ranges import not_negative, positive
 
 SURFACES = {"smooth": "moderately smooth", "rough": "rough", "very rough": "very rough"}
 """What may be written of a round surface, and how the row of the figure begins."""

@@ -10,7 +10,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ..units.arrays import Array
-from .ranges import positive
+from .printed.ranges import positive
 
 SHORTEST = np.exp(-3.6) / 12.0
 """The return period in years at which the relation's speed reaches 0."""

@@ -11,7 +11,7 @@ from numpy.typing import ArrayLike
 
 from .. import references
 from ..units.arrays import Array
-from .ranges import not_negative
+from .printed.ranges import not_negative
 from .signs import open_class, solid_from
 
 

@@ -10,8 +10,8 @@ from numpy.typing import ArrayLike
 
 from .. import references
 from ..units.arrays import Array
-from .interpolation import between_rows_and_columns, bound
-from .ranges import fraction, positive
+from .printed.interpolation import between_rows_and_columns, bound
+from .printed.ranges import fraction, positive
 
 RISES_FROM = 0.9
 """The printed s/h next to 1, from which the resultant rises, linear to 1: no jump (judgement)."""

@@ -7,7 +7,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from .. import references
-from ..loads.ranges import positive
+from ..loads.printed.ranges import positive
 from ..units.arrays import Array
 
 AXIAL, LATERAL, BED, SOIL = "axial", "lateral", "bed", "ground"

@@ -7,7 +7,7 @@ so the farthest reaches its capacity first. Anchors beyond the edge do nothing.
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ...loads.ranges import not_negative, positive
+from ...loads.printed.ranges import not_negative, positive
 from ...units.arrays import Array
 from . import guys
 

@@ -4,8 +4,8 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ... import references
-from ...loads.interpolation import between_rows_and_columns, bound
-from ...loads.ranges import not_negative, positive
+from ...loads.printed.interpolation import between_rows_and_columns, bound
+from ...loads.printed.ranges import not_negative, positive
 from ...materials.holding_rules import value
 from ...units.arrays import Array
 

@@ -10,7 +10,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ... import references, units
-from ...loads.ranges import not_negative, positive
+from ...loads.printed.ranges import not_negative, positive
 from ...materials.grounds import Ground
 from ...units.arrays import Array
 

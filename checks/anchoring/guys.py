@@ -9,7 +9,7 @@ from typing import cast
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ...loads.ranges import fraction, not_negative, positive
+from ...loads.printed.ranges import fraction, not_negative, positive
 from ...materials.guy_lines import End, GuyLine
 from ...materials.holding_rules import value
 from ...units.arrays import Array

@@ -7,7 +7,7 @@ in references/ground/holding_rules.csv.
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ...loads.ranges import not_negative, positive
+from ...loads.printed.ranges import not_negative, positive
 from ...materials.holding_rules import value
 from ...units.arrays import Array
 

@@ -5,7 +5,7 @@ from collections.abc import Callable, Mapping
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ...loads.ranges import not_negative
+from ...loads.printed.ranges import not_negative
 from ...units.arrays import Array
 
 

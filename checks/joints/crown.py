@@ -6,7 +6,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ... import references
-from ...loads.ranges import not_negative
+from ...loads.printed.ranges import not_negative
 from ...units.arrays import Array
 
 

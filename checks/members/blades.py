@@ -9,7 +9,7 @@ from ...design.shapes.rotor import Rotor
 from ...design.structure import Structure
 from ...loads import rotor
 from ...loads.combinations import Factors
-from ...loads.ranges import not_negative, positive
+from ...loads.printed.ranges import not_negative, positive
 from ...materials import metal, sheets
 from ...units.arrays import Array
 from ..judging import Check, Kind, judged

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from ...loads.ranges import positive
+from ...loads.printed.ranges import positive
 from ...units.arrays import Array
 
 

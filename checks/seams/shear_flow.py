@@ -8,7 +8,7 @@ it. Those of a rectangle carry what a force does along each of its sides.
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ...loads.ranges import not_negative, positive
+from ...loads.printed.ranges import not_negative, positive
 from ...units.arrays import Array
 
 

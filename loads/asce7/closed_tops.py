@@ -11,8 +11,8 @@ from numpy.typing import ArrayLike
 
 from ... import references
 from ...units.arrays import Array
-from ..interpolation import between_rows_and_columns
-from ..ranges import not_negative
+from ..printed.interpolation import between_rows_and_columns
+from ..printed.ranges import not_negative
 
 LEVEL_ROOF_TO, SLOPED_FROM = 7.5, 10.0
 """Slopes in degrees up to which a roof is level and from which the figure's slopes hold; linear

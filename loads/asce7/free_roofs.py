@@ -11,7 +11,7 @@ from numpy.typing import ArrayLike
 
 from ... import references
 from ...units.arrays import Array
-from ..ranges import fraction, not_negative
+from ..printed.ranges import fraction, not_negative
 
 FREE_LEVEL_TO, STEEPEST_FREE = 7.5, 45.0
 """The least slope in degrees but 0, and the greatest, that the figures print."""

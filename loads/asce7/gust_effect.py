@@ -9,7 +9,7 @@ from ... import references
 from ...units import FOOT
 from ...units.arrays import Array
 from ..exposure import exposure_letter
-from ..ranges import positive
+from ..printed.ranges import positive
 
 PERMITTED = 0.85
 """G that ASCE/SEI 7-16 26.11.1 permits for any rigid structure."""

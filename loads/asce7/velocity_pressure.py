@@ -11,7 +11,7 @@ from ... import references
 from ...units import FOOT, PSF
 from ...units.arrays import Array
 from ..exposure import exposure_letter
-from ..ranges import not_negative
+from ..printed.ranges import not_negative
 
 EDITIONS = ("7-22", "7-16")
 

@@ -4,7 +4,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ...units.arrays import Array
-from ..ranges import not_negative, positive
+from ..printed.ranges import not_negative, positive
 from .constants import constant
 
 

@@ -7,7 +7,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from ... import references
 from ...units.arrays import Array
-from ..ranges import fraction, not_negative, positive
+from ..printed.ranges import fraction, not_negative, positive
 from .constants import constant
 from .slenderness import effective_slenderness, end_effect_factor
 

@@ -13,7 +13,7 @@ from numpy.typing import ArrayLike
 
 from ... import references
 from ...units.arrays import Array
-from ..ranges import positive
+from ..printed.ranges import positive
 from .roofs import flat_roof_suction
 
 FLAT_TO, PITCHED_FROM = 5.0, 7.5

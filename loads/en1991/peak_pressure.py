@@ -8,7 +8,7 @@ from numpy.typing import ArrayLike
 
 from ... import references
 from ...units.arrays import Array
-from ..ranges import not_negative, positive
+from ..printed.ranges import not_negative, positive
 from .constants import constant
 
 OPEN_TERRAIN = "II"

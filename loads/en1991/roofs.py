@@ -7,7 +7,7 @@ from numpy.typing import ArrayLike
 
 from ... import references
 from ...units.arrays import Array
-from ..ranges import fraction, positive
+from ..printed.ranges import fraction, positive
 
 CANOPIES = ("monopitch", "duopitch")
 

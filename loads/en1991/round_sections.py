@@ -7,7 +7,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from ... import references
 from ...units.arrays import Array
-from ..ranges import not_negative, positive
+from ..printed.ranges import not_negative, positive
 from .constants import constant
 
 

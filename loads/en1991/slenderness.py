@@ -7,8 +7,8 @@ from numpy.typing import ArrayLike
 
 from ... import references
 from ...units.arrays import Array
-from ..interpolation import between_rows_and_columns
-from ..ranges import fraction, positive
+from ..printed.interpolation import between_rows_and_columns
+from ..printed.ranges import fraction, positive
 
 _KINDS = ("edged", "round")
 """Polygons, rectangles, sharp-edged sections and lattices; circular cylinders."""

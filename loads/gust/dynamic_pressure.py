@@ -4,7 +4,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ...units.arrays import Array
-from ..ranges import not_negative, positive
+from ..printed.ranges import not_negative, positive
 
 AIR_DENSITY = 1.226
 """In kg/m3: twice the 0.613 of ASCE/SEI 7 Eq. 26.10-1.si."""

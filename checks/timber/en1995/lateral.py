@@ -8,7 +8,7 @@ from collections.abc import Mapping
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ....loads.ranges import positive
+from ....loads.printed.ranges import positive
 from ....units.arrays import Array
 from .stuff import MPA, Wood, en1995_number
 

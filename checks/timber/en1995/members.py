@@ -4,7 +4,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from .... import references
-from ....loads.ranges import not_negative, positive
+from ....loads.printed.ranges import not_negative, positive
 from ....materials.lumber import Lumber
 from ....references import TableRow
 from ....units.arrays import Array

@@ -6,7 +6,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from .... import references
-from ....loads.ranges import positive
+from ....loads.printed.ranges import positive
 from ....materials.sheets import Sheet
 from ....references import TableRow
 from ....units.arrays import Array

@@ -3,7 +3,7 @@
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ....loads.ranges import not_negative, positive
+from ....loads.printed.ranges import not_negative, positive
 from ....units.arrays import Array
 from .nds_numbers import nds_number
 

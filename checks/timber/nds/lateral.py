@@ -10,7 +10,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from ....loads.ranges import not_negative, positive
+from ....loads.printed.ranges import not_negative, positive
 from ....units.arrays import Array
 from ...joints.printed_units import INCH
 from .dowel_bearing import from_quarter_inch

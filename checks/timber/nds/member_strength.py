@@ -10,7 +10,7 @@ from numpy.typing import ArrayLike
 
 from .... import references, units
 from ....loads.combinations import FACTORED
-from ....loads.ranges import positive
+from ....loads.printed.ranges import positive
 from ....materials.lumber import Lumber
 from ....materials.sheets import Sheet
 from ....units.arrays import Array

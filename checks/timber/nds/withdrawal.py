@@ -11,7 +11,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from .... import references
-from ....loads.ranges import not_negative, positive
+from ....loads.printed.ranges import not_negative, positive
 from ....units.arrays import Array
 from ...joints.printed_units import INCH, POUND_FORCE_PER_INCH, PSI
 from .nds_numbers import nds_number

@@ -5,7 +5,7 @@ import re
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ..units.arrays import Array
+from ...units.arrays import Array
 
 
 def between_rows_and_columns(
