@@ -36,7 +36,7 @@ from yardfast.checks.timber.books import BOOKS
 from yardfast.cli import main
 from yardfast.loads.asce7.hill import LANDFORMS, greatest_topographic_factor
 from yardfast.loads.other_books import in_every_book
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 from yardfast.materials import (
     anchors,
     ballast,

@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from ..design.model import Design
 from ..loads.combinations import resistance_basis
 from ..loads.other_books import in_every_book
-from ..loads.site import Site
+from ..loads.wind.site import Site
 from .examination import Examination, examine
 from .judging import Kind
 from .timber.books import book_of

@@ -16,7 +16,7 @@ from ..design.shapes.shape import Shape
 from ..design.sticks import SawnStick, sticks_of
 from ..design.structure import Structure
 from ..loads.combinations import resistance_basis
-from ..loads.site import Site
+from ..loads.wind.site import Site
 from ..materials.bought import NOMINAL_TOLERANCE
 from ..materials.fastener import Fastener
 from ..materials.stock import lumber_sizes

@@ -12,7 +12,7 @@ from ..loads.actions import Actions, wind_actions
 from ..loads.distinct import distinct
 from ..loads.exposed import Exposed
 from ..loads.methods import air_density, shelter_of_ground
-from ..loads.site import Site
+from ..loads.wind.site import Site
 from ..units import FOOT, MPH
 from ..units.arrays import Array
 from .anchoring.embedded_limits import give_way_pressures, push_that_gives_way

@@ -10,7 +10,7 @@ from ..loads.actions import Actions
 from ..loads.combinations import Factors, factors, factors_of_parts, resistance_basis
 from ..loads.exposed import Bare, Exposed, bare, expose, with_weights
 from ..loads.methods import Method, method_of
-from ..loads.site import Site
+from ..loads.wind.site import Site
 from ..materials import grounds
 from ..statics.graph import Graph, graph_of
 from ..statics.holds_down import holding_nothing

@@ -19,7 +19,7 @@ from ..design.shapes.shape import Shape
 from ..design.sizes import flats_from_points, flats_from_side
 from ..loads.asce7.standard import ASCE7, LOWEST_ASCE_WIND
 from ..loads.asce7.velocity_pressure import NOMINAL_TO_ULTIMATE
-from ..loads.site import Site
+from ..loads.wind.site import Site
 from ..units import KMH, MPH, POUND, plain
 from .added_holding import added_holding
 from .lines import KeyLine, part, text_line

@@ -5,7 +5,7 @@ from pathlib import Path
 
 from ..checks import inputs
 from ..design.model import Design
-from ..loads.site import Site
+from ..loads.wind.site import Site
 from ..report.shop import Shop, read_shop, shop_file
 
 

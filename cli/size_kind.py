@@ -8,7 +8,7 @@ from ..checks.inputs import read_text
 from ..checks.sizing.ways import starting_sizes
 from ..design.faults import DesignError
 from ..design.model import Design
-from ..loads.site import Site
+from ..loads.wind.site import Site
 from ..report.faults import clean
 from . import screen
 from .answered_wind import speed

@@ -17,8 +17,8 @@ from .combinations import EN1995, NDS
 from .en1991.standard import EN1991
 from .gust.standard import GUST
 from .shape_coefficients import Coefficient
-from .site import Site
 from .tops import Tops
+from .wind.site import Site
 
 
 class Method(Protocol):

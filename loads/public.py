@@ -9,10 +9,10 @@ from ..design.bounds import ELEVATION, Bounds
 from .arguments import as_given, number_argument, plain_number, quoted_words, refuse, si, word
 from .asce7 import velocity_pressure as asce7
 from .asce7.standard import ASCE7, edition_of
-from .exposure import EXPOSURES
 from .gust.standard import GUST
 from .methods import method_of
-from .site import Site
+from .wind.exposure import EXPOSURES
+from .wind.site import Site
 
 METHODS = (*GUST.names, *ASCE7.names)
 """Methods whose pressure follows from an exposure."""

@@ -5,9 +5,9 @@ from dataclasses import dataclass
 import numpy as np
 
 from ..units.arrays import Array
-from .how_often import LONGER
 from .recurrence import recurrence
-from .site import Site
+from .wind.how_often import LONGER
+from .wind.site import Site
 
 _NODES = 1200
 _GREATEST = 150.0

@@ -5,7 +5,7 @@ from math import degrees
 from ..checks.examination import Examination
 from ..loads.gust.standard import AT_PIECE
 from ..loads.methods import standard_of
-from ..loads.site import OPEN_COUNTRY, Site
+from ..loads.wind.site import OPEN_COUNTRY, Site
 from .amounts import Amounts
 
 SURROUNDINGS = {"B": "houses and trees", "C": "open ground", "D": "shore"}

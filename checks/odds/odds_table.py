@@ -7,7 +7,7 @@ from ...design.model import Design
 from ...design.row import Row
 from ...design.schema import Key, TableSpec
 from ...loads.gust.standard import AT_PIECE
-from ...loads.site import Site
+from ...loads.wind.site import Site
 from .spread import DISTRIBUTIONS, INPUTS, Changed, Spread, Spreads, published
 
 _SPREAD = Bounds(0.0, 1.0, "from 0 (it does not vary) to 1", hint="0.2, a fifth either way")

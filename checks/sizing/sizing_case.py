@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from ...design.faults import DesignError
 from ...design.model import Design
-from ...loads.site import Site
+from ...loads.wind.site import Site
 from ..anchoring.ground_parts import GroundParts, ground_parts
 from ..anchoring.held import held_by
 from ..as_one import AsOne, as_one

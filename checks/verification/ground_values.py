@@ -9,7 +9,7 @@ from ...design.model import Design, Part, Place
 from ...design.shapes.boxes import Box
 from ...design.shapes.weight import Weight
 from ...design.structure import build_structure
-from ...loads.site import Site
+from ...loads.wind.site import Site
 from ...materials import grounds
 from ...units import FOOT, POUND, POUND_FORCE, PSF
 from ..anchoring import anchor_group, ballast, buried_weight, embedment, guys, screw_anchors

@@ -3,7 +3,7 @@
 from collections.abc import Callable, Mapping
 from math import pi, radians, sqrt
 
-from ...loads import force_coefficients, how_often, shielding, signs
+from ...loads import force_coefficients, shielding, signs
 from ...loads.asce7 import velocity_pressure as asce7
 from ...loads.en1991 import (
     basic_velocity,
@@ -14,7 +14,8 @@ from ...loads.en1991 import (
     round_sections,
     slenderness,
 )
-from ...loads.gust.dynamic_pressure import dynamic_pressure
+from ...loads.wind import how_often
+from ...loads.wind.dynamic_pressure import dynamic_pressure
 from ...units import FOOT, INCH, KMH, MPH, POUND_FORCE
 
 _MEMBERS = {

@@ -8,8 +8,8 @@ from numpy.typing import ArrayLike
 from ... import references
 from ...units import FOOT
 from ...units.arrays import Array
-from ..exposure import exposure_letter
 from ..printed.ranges import positive
+from ..wind.exposure import exposure_letter
 
 PERMITTED = 0.85
 """G that ASCE/SEI 7-16 26.11.1 permits for any rigid structure."""

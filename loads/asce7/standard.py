@@ -10,10 +10,10 @@ from ...design.row import Row
 from ...units import MPH
 from ...units.arrays import Array
 from ..boards import StandingBoard
-from ..gust import dynamic_pressure as gust
-from ..how_often import fifty_year_speed, return_period_of_ratio
 from ..shape_coefficients import Coefficient, shape_coefficient
-from ..site import OPEN_COUNTRY, Site
+from ..wind import dynamic_pressure as gust
+from ..wind.how_often import fifty_year_speed, return_period_of_ratio
+from ..wind.site import OPEN_COUNTRY, Site
 from . import velocity_pressure as asce7
 from .gust_effect import gust_factor_used
 from .tops import ASCE7_TOPS

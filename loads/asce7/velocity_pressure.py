@@ -10,8 +10,8 @@ from numpy.typing import ArrayLike
 from ... import references
 from ...units import FOOT, PSF
 from ...units.arrays import Array
-from ..exposure import exposure_letter
 from ..printed.ranges import not_negative
+from ..wind.exposure import exposure_letter
 
 EDITIONS = ("7-22", "7-16")
 

@@ -19,7 +19,6 @@ from ...design.shapes.plans import Plan, Rectangle, Regular
 from ...units.arrays import Array
 from .. import rotor
 from ..boards import StandingBoard, lone_board
-from ..gust.dynamic_pressure import dynamic_pressure
 from ..shape_coefficients import (
     Coefficient,
     SignCases,
@@ -27,6 +26,7 @@ from ..shape_coefficients import (
     off_the_middle,
     stands_plumb,
 )
+from ..wind.dynamic_pressure import dynamic_pressure
 from . import boards, edged_sections, round_sections
 from .peak_pressure import recommended_air_density
 from .round_sections import reynolds_number, surface_roughness

@@ -10,9 +10,9 @@ from ...design.row import Row
 from ...units import KMH
 from ...units.arrays import Array
 from ..boards import StandingBoard
-from ..exposure import EXPOSURES
 from ..shape_coefficients import Coefficient
-from ..site import Site
+from ..wind.exposure import EXPOSURES
+from ..wind.site import Site
 from . import peak_pressure
 from .basic_velocity import basic_velocity, yearly_probability
 from .body_coefficients import Blown, body_coefficient

@@ -12,8 +12,8 @@ from ..asce7 import standard as asce7
 from ..asce7.tops import ASCE7_TOPS
 from ..boards import StandingBoard
 from ..shape_coefficients import Coefficient, shape_coefficient
-from ..site import Site
-from . import dynamic_pressure as gust
+from ..wind import dynamic_pressure as gust
+from ..wind.site import Site
 
 AT_PIECE, FORECAST = "gust", "forecast"
 

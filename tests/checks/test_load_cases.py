@@ -17,7 +17,7 @@ from yardfast.loads.combinations import factors
 from yardfast.loads.exposed import bare, expose
 from yardfast.loads.given import GivenLoad
 from yardfast.loads.methods import method_of
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 
 G = 9.80665
 BASES = ["service", "allowable", "strength"]

@@ -6,7 +6,7 @@ from scripted_talk import ENTER, ScriptedTalk, answered, asked_file, part
 from yardfast.checks.inputs import read_text
 from yardfast.cli.pieces import PIECE_KINDS, piece
 from yardfast.design.structure import build_structure
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 
 INCH = 0.0254  # international inch, exact
 MPH = 0.44704  # international mile, exact

@@ -18,7 +18,7 @@ from yardfast.cli.pieces import PIECE_KINDS, piece
 from yardfast.cli.questions import given
 from yardfast.design.shapes.shape import corners
 from yardfast.design.structure import build_structure
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 
 # --- the file ---------------------------------------------------------------------------------
 

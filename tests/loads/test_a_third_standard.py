@@ -20,7 +20,7 @@ from yardfast.loads.exposed import bare
 from yardfast.loads.recurrence import recurrence
 from yardfast.loads.roof_wind import RoofWind
 from yardfast.loads.shape_coefficients import Coefficient
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 
 NAME = "flat book"
 

@@ -19,7 +19,7 @@ from yardfast.design.structure import build_structure
 from yardfast.loads.boards import boards
 from yardfast.loads.exposed import bare, expose
 from yardfast.loads.methods import method_of
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 
 BOARD = Panel(2.0, 1.0, 1e-4)
 

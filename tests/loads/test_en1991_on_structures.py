@@ -19,7 +19,7 @@ from yardfast.design.structure import build_structure
 from yardfast.loads import force_coefficients
 from yardfast.loads.en1991 import boards, edged_sections, peak_pressure, slenderness
 from yardfast.loads.en1991.standard import EN1991, basic_of_gust
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 
 EN = {"method": "EN 1991-1-4", "wind": 26.0, "terrain": "II", "basis": "EQU", "safety": 1.0}
 

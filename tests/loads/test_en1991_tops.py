@@ -21,7 +21,7 @@ from yardfast.loads.en1991 import closed_roofs
 from yardfast.loads.en1991.tops import EN1991_TOPS
 from yardfast.loads.exposed import bare
 from yardfast.loads.methods import method_of
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 
 SHEET = Part("sheet", Plate(Rectangle(3.0, 3.0), 1e-6), density=500.0)
 

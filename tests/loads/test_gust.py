@@ -4,11 +4,11 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from yardfast.loads import how_often
 from yardfast.loads.asce7 import gust_effect
 from yardfast.loads.asce7 import velocity_pressure as asce7
-from yardfast.loads.exposure import EXPOSURES, exposure_letter
-from yardfast.loads.gust import dynamic_pressure as gust
+from yardfast.loads.wind import dynamic_pressure as gust
+from yardfast.loads.wind import how_often
+from yardfast.loads.wind.exposure import EXPOSURES, exposure_letter
 
 speeds = st.floats(0.0, 140.0)
 factors = st.floats(0.3, 2.5)

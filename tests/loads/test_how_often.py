@@ -8,16 +8,16 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from yardfast import units
-from yardfast.loads.how_often import (
+from yardfast.loads.public_how_often import return_period as public
+from yardfast.loads.recurrence import recurrence
+from yardfast.loads.wind.how_often import (
     fifty_year_speed,
     return_period_of_ratio,
     speed_ratio,
     years_between,
 )
-from yardfast.loads.peak_gusts import fit_peaks, gust_of_years, recurrence_by_peaks
-from yardfast.loads.public_how_often import return_period as public
-from yardfast.loads.recurrence import recurrence
-from yardfast.loads.site import Site
+from yardfast.loads.wind.peak_gusts import fit_peaks, gust_of_years, recurrence_by_peaks
+from yardfast.loads.wind.site import Site
 
 MPH = 0.44704
 

@@ -24,8 +24,8 @@ from yardfast.loads.en1991.tops import EN1991_TOPS as EN
 from yardfast.loads.exposed import bare
 from yardfast.loads.inside_air import breathes
 from yardfast.loads.methods import method_of
-from yardfast.loads.site import Site
 from yardfast.loads.tops import OPEN_SIDE, PLACES, VESSEL_FLOOR
+from yardfast.loads.wind.site import Site
 
 
 def test_corners_of_a_wide_level_roof():

@@ -3,13 +3,7 @@
 import numpy as np
 import pytest
 
-from yardfast.loads import (
-    force_coefficients,
-    how_often,
-    rotor,
-    shielding,
-    signs,
-)
+from yardfast.loads import force_coefficients, rotor, shielding, signs
 from yardfast.loads.asce7 import gust_effect
 from yardfast.loads.asce7 import velocity_pressure as asce7
 from yardfast.loads.en1991 import (
@@ -21,7 +15,8 @@ from yardfast.loads.en1991 import (
     round_sections,
     slenderness,
 )
-from yardfast.loads.gust import dynamic_pressure as gust
+from yardfast.loads.wind import dynamic_pressure as gust
+from yardfast.loads.wind import how_often
 
 N = 1000
 draw = np.random.default_rng(7).uniform

@@ -15,7 +15,7 @@ from yardfast.checks.standing import Standing
 from yardfast.design.model import Design, Part
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.structure import GRAVITY, build_structure
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 from yardfast.materials import grounds, guy_lines
 
 INCH, FOOT, LBF = 0.0254, 0.3048, 0.45359237 * GRAVITY

@@ -16,7 +16,7 @@ from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Panel, Plate
 from yardfast.design.shapes.plans import Regular
 from yardfast.loads.asce7.velocity_pressure import asce7_velocity_pressure, exposure_coefficient
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 
 INCH, FOOT, POUND, MPH, LBF = 0.0254, 0.3048, 0.45359237, 0.44704, 4.4482216152605
 

@@ -8,7 +8,7 @@ import pytest
 from yardfast.loads import force_coefficients, signs
 from yardfast.loads.asce7 import velocity_pressure as asce7
 from yardfast.loads.asce7.gust_effect import gust_factor_used, rigid_gust_factor
-from yardfast.loads.gust.dynamic_pressure import (
+from yardfast.loads.wind.dynamic_pressure import (
     dynamic_pressure,
     forecast_to_object,
     object_to_forecast,

@@ -22,7 +22,7 @@ from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Frame, Panel, Plate
 from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.structure import build_structure
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 from yardfast.statics.anchor_table import AnchorRow, BallastRow, GuyRow
 from yardfast.statics.holds_down import anchor_points, holding_nothing
 

@@ -12,7 +12,7 @@ from yardfast.design.structure import build_structure
 from yardfast.loads.combinations import factors_of_parts, resistance_basis
 from yardfast.loads.exposed import bare, expose
 from yardfast.loads.methods import method_of
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 from yardfast.materials import grounds
 from yardfast.statics.graph import graph_of
 

@@ -14,7 +14,7 @@ from yardfast.checks.anchoring import (
     slab_bolts,
     stakes,
 )
-from yardfast.loads import how_often
+from yardfast.loads.wind import how_often
 
 N = 1000
 draw = np.random.default_rng(11).uniform

@@ -21,7 +21,7 @@ from yardfast.design.shapes.flat import Panel
 from yardfast.design.structure import build_structure
 from yardfast.loads.exposed import bare, expose
 from yardfast.loads.methods import method_of
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 from yardfast.materials import grounds
 
 KINDS = ("wood", "masonry", "measured", "")

@@ -15,7 +15,7 @@ from yardfast.checks.odds.sampling import sample_blocks
 from yardfast.checks.odds.spread import INPUTS, Spread, published
 from yardfast.checks.odds.weights import kind_of
 from yardfast.design.faults import DesignError
-from yardfast.loads.how_often import years_between
+from yardfast.loads.wind.how_often import years_between
 from yardfast.materials import grounds
 from yardfast.statics.joint_table import JointRow
 from yardfast.statics.seam_table import SeamRow

@@ -20,7 +20,7 @@ from yardfast.design.shapes.flat import Plate
 from yardfast.design.shapes.plans import Regular
 from yardfast.design.shapes.rotor import Rotor
 from yardfast.design.shapes.weight import Weight
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 
 FEW = settings(max_examples=3, deadline=None)
 TOWER = design(*tower(6, 0.4, 0.3, 0.2, 1.0))

@@ -23,7 +23,7 @@ from yardfast.checks.timber.en1995.panels import strip_factor
 from yardfast.checks.timber.en1995.stuff import k_mod, wind_modified
 from yardfast.checks.timber.nds.fastener_capacity import adjusted_capacity as by_nds
 from yardfast.loads.combinations import EN1995, TIMBER, level_of, resistance_basis, timber_of
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 from yardfast.materials import fasteners, sheets
 
 EN = "EN 1995, strength"

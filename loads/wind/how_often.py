@@ -9,8 +9,8 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ..units.arrays import Array
-from .printed.ranges import positive
+from ...units.arrays import Array
+from ..printed.ranges import positive
 
 SHORTEST = np.exp(-3.6) / 12.0
 """The return period in years at which the relation's speed reaches 0."""
