@@ -14,13 +14,14 @@ from ..design.plane import Polygons
 from ..design.shapes.rotor import Rotor
 from ..design.structure import Structure
 from ..units.arrays import Array
-from . import hiding, rotor
-from .boards import boards
+from . import hiding
+from .coefficients import rotor
+from .coefficients.boards import boards
+from .coefficients.shape_coefficients import Coefficient
 from .connected import tops
 from .directions import wind_directions
 from .hiding import Hidden
 from .methods import Method
-from .shape_coefficients import Coefficient
 from .sheltering import shelter
 from .uplift import Lift, lift
 from .visible import Faces, breadth, count_twice, measure, silhouette

@@ -12,11 +12,11 @@ from ..design.placing import Body
 from ..design.row import Row
 from ..units.arrays import Array
 from .asce7.standard import ASCE7
-from .boards import StandingBoard
+from .coefficients.boards import StandingBoard
+from .coefficients.shape_coefficients import Coefficient
 from .combinations import EN1995, NDS
 from .en1991.standard import EN1991
 from .gust.standard import GUST
-from .shape_coefficients import Coefficient
 from .tops import Tops
 from .wind.site import Site
 

@@ -8,9 +8,9 @@ from ..design import plane
 from ..design.placing import Body
 from ..design.plane import Polygons
 from ..units.arrays import Array
+from .coefficients.shielding import shielding
 from .depth import reach
 from .hiding import overlap
-from .shielding import shielding
 
 
 def shelter(

@@ -19,6 +19,8 @@ from ..design.placing import Body
 from ..design.plane import Polygons
 from ..design.structure import Structure
 from ..units.arrays import Array
+from .coefficients.shape_coefficients import Coefficient
+from .coefficients.signs import openings_factor
 from .inside_air import breathes, closing_lids, floors
 from .lids import (
     body_beneath,
@@ -34,8 +36,6 @@ from .lids import (
 from .overhangs import upwind_of
 from .roof_planes import roof_planes
 from .roof_wind import RoofWind, board_of, slab_of
-from .shape_coefficients import Coefficient
-from .signs import openings_factor
 from .tops import OPEN_SIDE, OVERHANG, VESSEL_FLOOR, Tops
 from .visible import silhouette
 

@@ -7,7 +7,7 @@ from numpy.typing import ArrayLike
 
 from ...design.shapes.rotor import Rotor
 from ...design.structure import Structure
-from ...loads import rotor
+from ...loads.coefficients import rotor
 from ...loads.combinations import Factors
 from ...loads.printed.ranges import not_negative, positive
 from ...materials import metal, sheets

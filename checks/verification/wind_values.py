@@ -3,8 +3,8 @@
 from collections.abc import Callable, Mapping
 from math import pi, radians, sqrt
 
-from ...loads import force_coefficients, shielding, signs
 from ...loads.asce7 import velocity_pressure as asce7
+from ...loads.coefficients import force_coefficients, shielding, signs
 from ...loads.en1991 import (
     basic_velocity,
     boards,

@@ -9,8 +9,8 @@ from ...design.placing import Body
 from ...design.row import Row
 from ...units import MPH
 from ...units.arrays import Array
-from ..boards import StandingBoard
-from ..shape_coefficients import Coefficient, shape_coefficient
+from ..coefficients.boards import StandingBoard
+from ..coefficients.shape_coefficients import Coefficient, shape_coefficient
 from ..wind import dynamic_pressure as gust
 from ..wind.how_often import fifty_year_speed, return_period_of_ratio
 from ..wind.site import OPEN_COUNTRY, Site

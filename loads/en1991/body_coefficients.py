@@ -17,9 +17,9 @@ from ...design.placing import Body
 from ...design.shapes.forms import Bars, Globe, Leaf, Mote, Prism, Ridge, Slab, Wheel
 from ...design.shapes.plans import Plan, Rectangle, Regular
 from ...units.arrays import Array
-from .. import rotor
-from ..boards import StandingBoard, lone_board
-from ..shape_coefficients import (
+from ..coefficients import rotor
+from ..coefficients.boards import StandingBoard, lone_board
+from ..coefficients.shape_coefficients import (
     Coefficient,
     SignCases,
     in_each_bar,

@@ -9,8 +9,8 @@ from ...design.placing import Body
 from ...design.row import Row
 from ...units import KMH
 from ...units.arrays import Array
-from ..boards import StandingBoard
-from ..shape_coefficients import Coefficient
+from ..coefficients.boards import StandingBoard
+from ..coefficients.shape_coefficients import Coefficient
 from ..wind.exposure import EXPOSURES
 from ..wind.site import Site
 from . import peak_pressure

@@ -10,8 +10,8 @@ from ...design.row import Row
 from ...units.arrays import Array
 from ..asce7 import standard as asce7
 from ..asce7.tops import ASCE7_TOPS
-from ..boards import StandingBoard
-from ..shape_coefficients import Coefficient, shape_coefficient
+from ..coefficients.boards import StandingBoard
+from ..coefficients.shape_coefficients import Coefficient, shape_coefficient
 from ..wind import dynamic_pressure as gust
 from ..wind.site import Site
 

@@ -16,7 +16,7 @@ from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Panel, Plate
 from yardfast.design.shapes.plans import Rectangle
 from yardfast.design.structure import build_structure
-from yardfast.loads.boards import boards
+from yardfast.loads.coefficients.boards import boards
 from yardfast.loads.exposed import bare, expose
 from yardfast.loads.methods import method_of
 from yardfast.loads.wind.site import Site

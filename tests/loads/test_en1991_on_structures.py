@@ -16,7 +16,7 @@ from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Panel
 from yardfast.design.shapes.gables import Gable
 from yardfast.design.structure import build_structure
-from yardfast.loads import force_coefficients
+from yardfast.loads.coefficients import force_coefficients
 from yardfast.loads.en1991 import boards, edged_sections, peak_pressure, slenderness
 from yardfast.loads.en1991.standard import EN1991, basic_of_gust
 from yardfast.loads.wind.site import Site

@@ -3,9 +3,9 @@
 import numpy as np
 import pytest
 
-from yardfast.loads import force_coefficients, rotor, shielding, signs
 from yardfast.loads.asce7 import gust_effect
 from yardfast.loads.asce7 import velocity_pressure as asce7
+from yardfast.loads.coefficients import force_coefficients, rotor, shielding, signs
 from yardfast.loads.en1991 import (
     basic_velocity,
     boards,

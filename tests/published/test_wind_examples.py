@@ -5,9 +5,9 @@ import math
 import numpy as np
 import pytest
 
-from yardfast.loads import force_coefficients, signs
 from yardfast.loads.asce7 import velocity_pressure as asce7
 from yardfast.loads.asce7.gust_effect import gust_factor_used, rigid_gust_factor
+from yardfast.loads.coefficients import force_coefficients, signs
 from yardfast.loads.wind.dynamic_pressure import (
     dynamic_pressure,
     forecast_to_object,

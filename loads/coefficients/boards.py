@@ -10,11 +10,11 @@ from typing import cast
 
 import numpy as np
 
-from ..design import plane
-from ..design.placing import Body
-from ..design.shapes.forms import Leaf
-from ..design.touching import GAP
-from ..units.arrays import Array
+from ...design import plane
+from ...design.placing import Body
+from ...design.shapes.forms import Leaf
+from ...design.touching import GAP
+from ...units.arrays import Array
 from .signs import solid_from
 
 _LEAST = 1.0e-6

@@ -6,12 +6,12 @@ from typing import cast
 
 import numpy as np
 
-from ..design import plane
-from ..design.outlines import downwind_axes, outlines
-from ..design.placing import Body
-from ..design.shapes.forms import Bars, Globe, Leaf, Mote, Prism, Ridge, Slab, Wheel
-from ..design.shapes.plans import Plan, Rectangle, Regular
-from ..units.arrays import Array
+from ...design import plane
+from ...design.outlines import downwind_axes, outlines
+from ...design.placing import Body
+from ...design.shapes.forms import Bars, Globe, Leaf, Mote, Prism, Ridge, Slab, Wheel
+from ...design.shapes.plans import Plan, Rectangle, Regular
+from ...units.arrays import Array
 from . import force_coefficients as cf
 from . import rotor, signs
 from .boards import StandingBoard, lone_board

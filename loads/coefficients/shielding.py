@@ -5,10 +5,10 @@ from functools import cache
 import numpy as np
 from numpy.typing import ArrayLike
 
-from .. import references
-from ..units.arrays import Array
-from .printed.interpolation import between_rows_and_columns, bound
-from .printed.ranges import fraction, not_negative
+from ... import references
+from ...units.arrays import Array
+from ..printed.interpolation import between_rows_and_columns, bound
+from ..printed.ranges import fraction, not_negative
 
 
 def shielding(solidity_in_front: ArrayLike, gap_over_width: ArrayLike) -> Array:

@@ -9,9 +9,9 @@ from functools import cache
 import numpy as np
 from numpy.typing import ArrayLike
 
-from .. import references
-from ..units.arrays import Array
-from .printed.ranges import not_negative, positive
+from ... import references
+from ...units.arrays import Array
+from ..printed.ranges import not_negative, positive
 
 SURFACES = {"smooth": "moderately smooth", "rough": "rough", "very rough": "very rough"}
 """What may be written of a round surface, and how the row of the figure begins."""

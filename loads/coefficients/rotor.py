@@ -9,9 +9,9 @@ from functools import cache
 import numpy as np
 from numpy.typing import ArrayLike
 
-from .. import references
-from ..units.arrays import Array
-from .printed.ranges import not_negative
+from ... import references
+from ...units.arrays import Array
+from ..printed.ranges import not_negative
 from .signs import open_class, solid_from
 
 

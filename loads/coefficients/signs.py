@@ -8,10 +8,10 @@ from functools import cache
 import numpy as np
 from numpy.typing import ArrayLike
 
-from .. import references
-from ..units.arrays import Array
-from .printed.interpolation import between_rows_and_columns, bound
-from .printed.ranges import fraction, positive
+from ... import references
+from ...units.arrays import Array
+from ..printed.interpolation import between_rows_and_columns, bound
+from ..printed.ranges import fraction, positive
 
 RISES_FROM = 0.9
 """The printed s/h next to 1, from which the resultant rises, linear to 1: no jump (judgement)."""
