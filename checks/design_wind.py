@@ -5,9 +5,9 @@ from dataclasses import dataclass
 import numpy as np
 
 from ..loads.actions import Actions, body_actions, join_actions, minimum_actions, wind_actions
-from ..loads.distinct import distinct
 from ..loads.exposed import Exposed
 from ..loads.methods import Method
+from ..loads.seen.distinct import distinct
 from ..units.arrays import Array
 
 

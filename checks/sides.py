@@ -4,7 +4,7 @@ from enum import StrEnum
 
 import numpy as np
 
-from ..loads.directions import edge_normals
+from ..loads.seen.directions import edge_normals
 from ..units.arrays import Array
 from .as_one import AsOne
 

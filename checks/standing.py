@@ -8,7 +8,7 @@ import numpy as np
 from shapely.geometry.base import BaseGeometry
 
 from ..design.structure import Structure, Weighing
-from ..loads.directions import edge_normals
+from ..loads.seen.directions import edge_normals
 from ..materials.grounds import Ground
 from ..units.arrays import Array
 from .contact import Caps, Quadrature, caps, quadrature

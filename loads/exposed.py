@@ -14,17 +14,17 @@ from ..design.plane import Polygons
 from ..design.shapes.rotor import Rotor
 from ..design.structure import Structure
 from ..units.arrays import Array
-from . import hiding
 from .coefficients import rotor
 from .coefficients.boards import boards
 from .coefficients.shape_coefficients import Coefficient
-from .connected import tops
-from .directions import wind_directions
-from .hiding import Hidden
 from .methods import Method
-from .sheltering import shelter
+from .seen import hiding
+from .seen.connected import tops
+from .seen.directions import wind_directions
+from .seen.hiding import Hidden
+from .seen.sheltering import shelter
+from .seen.visible import Faces, breadth, count_twice, measure, silhouette
 from .uplift import Lift, lift
-from .visible import Faces, breadth, count_twice, measure, silhouette
 
 
 @dataclass(frozen=True, eq=False)

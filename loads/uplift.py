@@ -36,8 +36,8 @@ from .lids import (
 from .overhangs import upwind_of
 from .roof_planes import roof_planes
 from .roof_wind import RoofWind, board_of, slab_of
+from .seen.visible import silhouette
 from .tops import OPEN_SIDE, OVERHANG, VESSEL_FLOOR, Tops
-from .visible import silhouette
 
 BLOWS_IN = (75.0, 60.0)
 """Angles in degrees off an open side from which the wind does not blow in, and in full (judgement).

@@ -11,7 +11,7 @@ from ...design.structure import Structure
 from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...loads.exposed import Exposed
-from ...loads.visible import Faces
+from ...loads.seen.visible import Faces
 from ...units.arrays import Mask
 from ..judging import where_greatest
 from ..local_wind import LocalWind

@@ -5,9 +5,9 @@ from collections.abc import Sequence
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design.placing import Body
-from ..design.touching import GAP, beside_each_other
-from ..units.arrays import Array
+from ...design.placing import Body
+from ...design.touching import GAP, beside_each_other
+from ...units.arrays import Array
 from .depth import apart
 
 

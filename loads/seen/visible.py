@@ -4,9 +4,9 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from ..design import plane
-from ..design.plane import Polygons
-from ..units.arrays import Array
+from ...design import plane
+from ...design.plane import Polygons
+from ...units.arrays import Array
 from .hiding import LEAST_AREA, overlap
 
 

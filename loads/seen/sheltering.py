@@ -4,11 +4,11 @@ from collections.abc import Sequence
 
 import numpy as np
 
-from ..design import plane
-from ..design.placing import Body
-from ..design.plane import Polygons
-from ..units.arrays import Array
-from .coefficients.shielding import shielding
+from ...design import plane
+from ...design.placing import Body
+from ...design.plane import Polygons
+from ...units.arrays import Array
+from ..coefficients.shielding import shielding
 from .depth import reach
 from .hiding import overlap
 

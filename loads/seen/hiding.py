@@ -10,11 +10,11 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design import plane
-from ..design.outlines import downwind_axes, lateral_axes
-from ..design.placing import Body
-from ..design.plane import Polygons
-from ..units.arrays import Array
+from ...design import plane
+from ...design.outlines import downwind_axes, lateral_axes
+from ...design.placing import Body
+from ...design.plane import Polygons
+from ...units.arrays import Array
 from .depth import FLUSH, Depths, DirectionIndices, depths, least_widths, reach, without_clear_gap
 
 CLOSE = 0.1

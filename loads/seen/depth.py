@@ -7,12 +7,12 @@ from functools import lru_cache
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design import plane
-from ..design.placing import Body
-from ..design.plane import Polygons
-from ..design.shapes.faces import FACETS, faces_of
-from ..design.shapes.shape import Disc, Hull, Shape, rim
-from ..units.arrays import Array
+from ...design import plane
+from ...design.placing import Body
+from ...design.plane import Polygons
+from ...design.shapes.faces import FACETS, faces_of
+from ...design.shapes.shape import Disc, Hull, Shape, rim
+from ...units.arrays import Array
 
 FLUSH = 1.0e-9
 """Gaps (m) that differ less are one; sizes below it are none."""

@@ -2,8 +2,8 @@
 
 import numpy as np
 
-from ..design.structure import Structure
-from ..units.arrays import Array
+from ...design.structure import Structure
+from ...units.arrays import Array
 from .distinct import distinct
 
 _STEP_DEG = 5.0

@@ -3,7 +3,7 @@
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ..units.arrays import Array
+from ...units.arrays import Array
 
 
 def distinct(values: ArrayLike) -> Array:
