@@ -18,13 +18,13 @@ from .coefficients import rotor
 from .coefficients.boards import boards
 from .coefficients.shape_coefficients import Coefficient
 from .methods import Method
+from .roofs.uplift import Lift, lift
 from .seen import hiding
 from .seen.connected import tops
 from .seen.directions import wind_directions
 from .seen.hiding import Hidden
 from .seen.sheltering import shelter
 from .seen.visible import Faces, breadth, count_twice, measure, silhouette
-from .uplift import Lift, lift
 
 
 @dataclass(frozen=True, eq=False)

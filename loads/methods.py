@@ -17,7 +17,7 @@ from .coefficients.shape_coefficients import Coefficient
 from .combinations import EN1995, NDS
 from .en1991.standard import EN1991
 from .gust.standard import GUST
-from .tops import Tops
+from .roofs.tops import Tops
 from .wind.site import Site
 
 

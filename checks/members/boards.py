@@ -12,7 +12,7 @@ from ...design.shapes.flat import Panel
 from ...design.structure import Structure
 from ...design.touching import GAP
 from ...loads.combinations import Factors
-from ...loads.inside_air import breathes
+from ...loads.roofs.inside_air import breathes
 from ...materials.lumber import Lumber
 from ...units.arrays import Array, Mask
 from ..borne import Borne

@@ -14,9 +14,9 @@ import numpy as np
 from ...design import plane
 from ...design.structure import Structure
 from ...loads.combinations import Factors
-from ...loads.inside_air import breathes, breathes_beneath
-from ...loads.lids import covered, from_above, is_free, lies_on_ground, on_top
-from ...loads.tops import FREE_LIFTED, FREE_PRESSED
+from ...loads.roofs.inside_air import breathes, breathes_beneath
+from ...loads.roofs.lids import covered, from_above, is_free, lies_on_ground, on_top
+from ...loads.roofs.tops import FREE_LIFTED, FREE_PRESSED
 from ...materials.lumber import Lumber
 from ...units.arrays import Array
 from ..borne import Borne

@@ -3,7 +3,7 @@
 from ...design.shapes.boxes import Box
 from ...design.shapes.forms import Ridge
 from ...design.structure import Structure
-from ...loads.lids import on_top, top_plan
+from ...loads.roofs.lids import on_top, top_plan
 from ...units.arrays import Array
 from ..local_wind import LocalWind
 from .strips import Acting, Strip, StripWays

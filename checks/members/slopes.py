@@ -12,8 +12,8 @@ from ...design.shapes.bodies import Cone
 from ...design.shapes.gables import Gable
 from ...design.structure import Structure
 from ...loads.combinations import Factors
-from ...loads.inside_air import breathes
-from ...loads.lids import is_free, supports, top_plan
+from ...loads.roofs.inside_air import breathes
+from ...loads.roofs.lids import is_free, supports, top_plan
 from ...materials.lumber import Lumber
 from ..local_wind import LocalWind, overhang_pressure
 from .member_check import MemberStrength, NotJudged

@@ -10,8 +10,8 @@ from math import hypot
 from ...design.shapes.boxes import Box
 from ...design.structure import Structure
 from ...loads.combinations import Factors
-from ...loads.inside_air import breathes
-from ...loads.lids import covered, top_plan
+from ...loads.roofs.inside_air import breathes
+from ...loads.roofs.lids import covered, top_plan
 from ...materials.lumber import Lumber, board_width
 from ..local_wind import LocalWind
 from .lifted_edges import lifted_edges

@@ -6,7 +6,7 @@ import numpy as np
 
 from ... import references
 from ...units.arrays import Array
-from ..local_pressure import local_coefficient
+from ..roofs.local_pressure import local_coefficient
 
 _LEVEL_TO = 7.0
 """Slope in degrees up to which the zones of level roofs hold."""

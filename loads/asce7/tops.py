@@ -14,9 +14,9 @@ from shapely.geometry.base import BaseGeometry
 from ...design import plane
 from ...design.placing import Body
 from ...units.arrays import Array
-from ..local_pressure import local_coefficient
-from ..roof_wind import FreeRoofBoard, RoofWind, halves, length_along, slopes_of, terms_of
-from ..tops import OVERHANG
+from ..roofs.local_pressure import local_coefficient
+from ..roofs.roof_wind import FreeRoofBoard, RoofWind, halves, length_along, slopes_of, terms_of
+from ..roofs.tops import OVERHANG
 from . import closed_tops
 from .components import local_suction
 from .free_roofs import (

@@ -12,8 +12,8 @@ from shapely.geometry.base import BaseGeometry
 from ...design import plane
 from ...design.placing import Body
 from ...units.arrays import Array
-from ..local_pressure import local_coefficient
-from ..roof_wind import FreeRoofBoard, RoofWind, halves, slopes_of, terms_of
+from ..roofs.local_pressure import local_coefficient
+from ..roofs.roof_wind import FreeRoofBoard, RoofWind, halves, slopes_of, terms_of
 from . import closed_roofs
 from .roofs import canopy, flat_roof_suction
 

@@ -19,7 +19,7 @@ from yardfast.loads import methods
 from yardfast.loads.coefficients.shape_coefficients import Coefficient
 from yardfast.loads.exposed import bare
 from yardfast.loads.recurrence import recurrence
-from yardfast.loads.roof_wind import RoofWind
+from yardfast.loads.roofs.roof_wind import RoofWind
 from yardfast.loads.wind.site import Site
 
 NAME = "flat book"

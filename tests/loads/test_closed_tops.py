@@ -23,7 +23,7 @@ from yardfast.loads.asce7.closed_tops import (
     suction_across_ridge,
 )
 from yardfast.loads.asce7.tops import ASCE7_TOPS
-from yardfast.loads.uplift import closed_top
+from yardfast.loads.roofs.uplift import closed_top
 
 FRONT = np.array([[0.0, 1.0]])
 

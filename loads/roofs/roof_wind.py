@@ -6,10 +6,10 @@ from math import atan2, degrees
 import numpy as np
 from shapely.geometry.base import BaseGeometry
 
-from ..design import plane
-from ..design.placing import Body
-from ..design.shapes.forms import Leaf, Slab
-from ..units.arrays import Array
+from ...design import plane
+from ...design.placing import Body
+from ...design.shapes.forms import Leaf, Slab
+from ...units.arrays import Array
 from .roof_planes import roof_planes
 
 

@@ -2,7 +2,7 @@
 
 from functools import cache
 
-from .. import references
+from ... import references
 
 
 @cache

@@ -5,8 +5,8 @@ from dataclasses import dataclass
 import numpy as np
 from shapely.geometry.base import BaseGeometry
 
-from ..design import plane
-from ..units.arrays import Array
+from ...design import plane
+from ...units.arrays import Array
 
 
 @dataclass(frozen=True, eq=False)

@@ -13,14 +13,15 @@ import numpy as np
 from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
 
-from ..design import plane
-from ..design.outlines import downwind_axes
-from ..design.placing import Body
-from ..design.plane import Polygons
-from ..design.structure import Structure
-from ..units.arrays import Array
-from .coefficients.shape_coefficients import Coefficient
-from .coefficients.signs import openings_factor
+from ...design import plane
+from ...design.outlines import downwind_axes
+from ...design.placing import Body
+from ...design.plane import Polygons
+from ...design.structure import Structure
+from ...units.arrays import Array
+from ..coefficients.shape_coefficients import Coefficient
+from ..coefficients.signs import openings_factor
+from ..seen.visible import silhouette
 from .inside_air import breathes, closing_lids, floors
 from .lids import (
     body_beneath,
@@ -36,7 +37,6 @@ from .lids import (
 from .overhangs import upwind_of
 from .roof_planes import roof_planes
 from .roof_wind import RoofWind, board_of, slab_of
-from .seen.visible import silhouette
 from .tops import OPEN_SIDE, OVERHANG, VESSEL_FLOOR, Tops
 
 BLOWS_IN = (75.0, 60.0)

@@ -5,10 +5,10 @@ from math import atan2, radians
 
 from shapely.geometry.base import BaseGeometry
 
-from ..design import plane
-from ..design.on_ground import TOUCHING
-from ..design.placing import Body
-from ..design.structure import Structure
+from ...design import plane
+from ...design.on_ground import TOUCHING
+from ...design.placing import Body
+from ...design.structure import Structure
 
 STEEP = radians(60.0)
 """Slopes steeper than this take no suction."""

@@ -4,8 +4,8 @@ from typing import Protocol
 
 from shapely.geometry.base import BaseGeometry
 
-from ..design.placing import Body
-from ..units.arrays import Array
+from ...design.placing import Body
+from ...units.arrays import Array
 from .roof_wind import FreeRoofBoard, RoofWind
 
 OVERHANG = "beneath a windward overhang"

@@ -7,8 +7,8 @@ bottom on legs: a judgement, as the coefficient is.
 
 from shapely.geometry.base import BaseGeometry
 
-from ..design.placing import Body
-from ..design.structure import Structure
+from ...design.placing import Body
+from ...design.structure import Structure
 from .lids import closes, flows_beneath, is_closed_above, on_top, stands_on, supports, top_plan
 
 
