@@ -9,11 +9,11 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ..design import plane
-from ..design.cut_pieces import Extra, StickCut
-from ..design.panelled import panels_of
+from ..design.cutting.cut_pieces import Extra, StickCut
+from ..design.cutting.panelled import panels_of
+from ..design.cutting.sticks import SawnStick, sticks_of
 from ..design.shapes.forms import Walls
 from ..design.shapes.shape import Shape
-from ..design.sticks import SawnStick, sticks_of
 from ..design.structure import Structure
 from ..loads.combinations import resistance_basis
 from ..loads.wind.site import Site

@@ -4,7 +4,7 @@ from argparse import Namespace
 
 from ..checks.hardware import hardware
 from ..checks.inputs import read
-from ..design.cut_list import cut_list
+from ..design.cutting.cut_list import cut_list
 from ..design.model import Design
 from ..design.structure import build_structure
 from . import screen

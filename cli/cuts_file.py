@@ -6,7 +6,7 @@ from pathlib import Path
 from ..checks.examination import examine
 from ..checks.hardware import hardware
 from ..checks.inputs import read
-from ..design.cut_list import CutList, cut_list
+from ..design.cutting.cut_list import CutList, cut_list
 from ..design.model import Design
 from ..design.structure import build_structure
 from ..report.faults import clean

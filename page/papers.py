@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from ..checks.examination import Examination
 from ..checks.hardware import hardware
-from ..design.cut_list import cut_list
+from ..design.cutting.cut_list import cut_list
 from ..report import window_messages as messages
 from ..report.gate import not_ready
 from ..report.label import Refusal, label

@@ -2,12 +2,12 @@
 
 from .. import materials
 from ..checks.hardware import Hardware
-from ..design.boards import SawnBoard
-from ..design.cut_list import CutList
-from ..design.cut_pieces import Extra, FlatCut, SheetGroup, StickGroup
+from ..design.cutting.boards import SawnBoard
+from ..design.cutting.cut_list import CutList
+from ..design.cutting.cut_pieces import Extra, FlatCut, SheetGroup, StickGroup
+from ..design.cutting.panels import SawnPanel
 from ..design.given import given_parts
 from ..design.model import Design
-from ..design.panels import SawnPanel
 from ..design.structure import WEIGHINGS
 from ..units import FOOT
 from .amounts import Amounts

@@ -5,11 +5,11 @@ from math import degrees
 from typing import Any
 
 from ..checks.hardware import FastenerTally, Hardware
-from ..design.blocks import Block
-from ..design.boards import SawnBoard
-from ..design.cut_list import CutList
-from ..design.cut_pieces import FlatCut, OtherCut, SheetGroup, StickCut, StickGroup
-from ..design.panels import SawnPanel, seam_gap
+from ..design.cutting.blocks import Block
+from ..design.cutting.boards import SawnBoard
+from ..design.cutting.cut_list import CutList
+from ..design.cutting.cut_pieces import FlatCut, OtherCut, SheetGroup, StickCut, StickGroup
+from ..design.cutting.panels import SawnPanel, seam_gap
 from ..materials.bought import UnitSystem
 from ..materials.hardware import fastener_boxes, with_spares
 from .cut_words import setting

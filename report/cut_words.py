@@ -2,10 +2,10 @@
 
 from math import degrees, pi, radians
 
-from ..design.blocks import Block
-from ..design.boards import SawnBoard
-from ..design.cut_pieces import FlatCut, OtherCut, StickCut, StickGroup
-from ..design.panels import SawnPanel, seam_gap
+from ..design.cutting.blocks import Block
+from ..design.cutting.boards import SawnBoard
+from ..design.cutting.cut_pieces import FlatCut, OtherCut, StickCut, StickGroup
+from ..design.cutting.panels import SawnPanel, seam_gap
 from ..design.shapes.ball import Ball
 from ..design.shapes.bodies import Cone, Shell, Solid
 from ..design.shapes.boxes import Box

@@ -5,9 +5,9 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from ..design.cut_list import CutList
-from ..design.cut_pieces import FlatCut
-from ..design.panels import SawnPanel
+from ..design.cutting.cut_list import CutList
+from ..design.cutting.cut_pieces import FlatCut
+from ..design.cutting.panels import SawnPanel
 from ..units.arrays import Array
 from .amounts import Amounts
 from .cut_words import deg, face_words, flat_head, material_of

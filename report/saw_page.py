@@ -6,12 +6,12 @@ from math import atan, degrees, pi
 
 from .. import __version__
 from ..checks.hardware import Hardware
-from ..design.blanks import Laid
-from ..design.boards import SawnBoard
-from ..design.cut_list import CutList
-from ..design.cut_pieces import FlatCut, OtherCut, SheetGroup, StickCut, StickGroup
-from ..design.nesting import Layout
-from ..design.panels import SawnPanel
+from ..design.cutting.blanks import Laid
+from ..design.cutting.boards import SawnBoard
+from ..design.cutting.cut_list import CutList
+from ..design.cutting.cut_pieces import FlatCut, OtherCut, SheetGroup, StickCut, StickGroup
+from ..design.cutting.nesting import Layout
+from ..design.cutting.panels import SawnPanel
 from ..units import FOOT
 from . import page_messages as messages
 from .amounts import Amounts

@@ -6,7 +6,7 @@ import pytest
 
 from yardfast.checks.hardware import hardware
 from yardfast.checks.inputs import read
-from yardfast.design.cut_list import cut_list
+from yardfast.design.cutting.cut_list import cut_list
 from yardfast.design.structure import build_structure
 from yardfast.materials import fasteners
 from yardfast.materials.hardware import bottles, fastener_boxes, glue_for, with_spares

@@ -5,15 +5,15 @@ from math import acos, pi, tan
 
 import numpy as np
 
-from ..materials.bought import nominal_size
-from ..materials.stock import lumber_sizes
-from ..units.arrays import Array
-from .shapes.bodies import Solid
-from .shapes.boxes import Box
-from .shapes.flat import Frame
-from .shapes.member import Member
-from .shapes.plans import Plan, Rectangle, Regular
-from .shapes.shape import Shape
+from ...materials.bought import nominal_size
+from ...materials.stock import lumber_sizes
+from ...units.arrays import Array
+from ..shapes.bodies import Solid
+from ..shapes.boxes import Box
+from ..shapes.flat import Frame
+from ..shapes.member import Member
+from ..shapes.plans import Plan, Rectangle, Regular
+from ..shapes.shape import Shape
 
 _SLENDER = 3.0
 """A solid rectangle is a stick where it is this many times as long as it is wide: judgement."""

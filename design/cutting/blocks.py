@@ -3,10 +3,10 @@
 from dataclasses import dataclass
 from math import acos, cos, pi, sin
 
+from ..shapes.bodies import Cone, Solid
+from ..shapes.boxes import Box
+from ..shapes.shape import Shape
 from .panels import lean_of
-from .shapes.bodies import Cone, Solid
-from .shapes.boxes import Box
-from .shapes.shape import Shape
 
 
 @dataclass(frozen=True)

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 from math import ceil
 
-from ..materials.bought import (
+from ...materials.bought import (
     SheetSize,
     UnitSystem,
     lumber_lengths,
@@ -12,11 +12,11 @@ from ..materials.bought import (
     sheet_sizes,
     sold_as,
 )
+from ..model import Part
 from .blanks import ROOM, Blank, saw_gap
 from .boards import SawnBoard
 from .cut_pieces import Extra, FlatCut, SheetGroup, StickCut, StickGroup
 from .lumber_cuts import Run, lay_out
-from .model import Part
 from .nesting import Layout, nest
 from .panels import SawnPanel
 

@@ -6,7 +6,7 @@ from math import asin, atan2, cos, hypot, isfinite, sin, sqrt, tan
 
 import numpy as np
 
-from ..units.arrays import Array
+from ...units.arrays import Array
 
 SQUARE = 1.0e-9
 """Tilts (rad) below this are none."""

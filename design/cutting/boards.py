@@ -6,14 +6,14 @@ from math import pi
 import numpy as np
 from shapely import Polygon
 
-from ..units.arrays import Array
-from .shapes.boxes import Box
-from .shapes.cutout import Cutout
-from .shapes.flat import Panel as StandingBoard
-from .shapes.flat import Plate
-from .shapes.plans import Rectangle, Regular
-from .shapes.rotor import Rotor
-from .shapes.shape import Shape
+from ...units.arrays import Array
+from ..shapes.boxes import Box
+from ..shapes.cutout import Cutout
+from ..shapes.flat import Panel as StandingBoard
+from ..shapes.flat import Plate
+from ..shapes.plans import Rectangle, Regular
+from ..shapes.rotor import Rotor
+from ..shapes.shape import Shape
 
 _SLAB = 4.0
 """A solid rectangle is a board where it is this many times as wide as it is thick: judgement."""

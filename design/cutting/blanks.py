@@ -5,7 +5,7 @@ from math import atan2, cos, sin
 
 import numpy as np
 
-from ..units.arrays import Array
+from ...units.arrays import Array
 
 ROOM = 1.0e-9
 """What may be missing (m) for a piece that fits exactly."""

@@ -4,15 +4,15 @@ from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from ..materials.bought import UnitSystem, saw_kerf, sold_as
+from ...materials.bought import UnitSystem, saw_kerf, sold_as
+from ..model import Design, Part
+from ..structure import Structure
 from .blocks import block_of
 from .boards import boards_of
 from .cut_pieces import FlatCut, OtherCut, SheetGroup, StickCut, StickGroup
 from .cut_stock import sheet_groups, stick_groups
-from .model import Design, Part
 from .panelled import panels_of
 from .sticks import sticks_of
-from .structure import Structure
 
 
 @dataclass(frozen=True)

@@ -2,12 +2,12 @@
 
 from dataclasses import dataclass
 
-from ..materials.bought import SheetSize
+from ...materials.bought import SheetSize
+from ..model import Part
 from .blanks import ROOM
 from .blocks import Block
 from .boards import SawnBoard
 from .lumber_cuts import LumberToBuy
-from .model import Part
 from .nesting import Layout
 from .panels import SawnPanel
 from .sticks import SawnStick

@@ -6,7 +6,7 @@ from math import ceil
 
 import numpy as np
 
-from ..units.arrays import Array
+from ...units.arrays import Array
 from .blanks import ROOM, Blank, Laid, slope
 from .snug_rows import SnugRow, snug_rows
 
