@@ -15,7 +15,7 @@ from threadpoolctl import threadpool_limits
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.cli import OBJECTS_BETWEEN_SEARCHES
-from yardfast.design.scan import Spot
+from yardfast.design.reader.scan import Spot
 from yardfast.page.answers import RecentTexts
 from yardfast.page.edited import with_value
 

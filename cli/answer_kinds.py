@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Mapping, Sequence
 
-from ..design.near_names import plain_name
+from ..design.reader.near_names import plain_name
 from . import answered_lengths as lengths
 from . import answered_stock as stock
 from . import answered_wind as wind

@@ -4,7 +4,7 @@ import re
 
 from .. import units
 from ..design.bounds import BLADE_COUNT, COUNT, SIDES, SIZE
-from ..design.near_names import plain_name
+from ..design.reader.near_names import plain_name
 from ..design.sizes import flats_from_points, flats_from_side
 from .answers import AnswerError, Asked, Found, Slot
 from .expressions import Worth

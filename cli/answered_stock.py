@@ -3,7 +3,14 @@
 import re
 
 from ..design.builder_words import MATERIAL_WORDS
-from ..design.near_names import lone_name, misspelt, nearest_name, plain_name, quoted_names, same
+from ..design.reader.near_names import (
+    lone_name,
+    misspelt,
+    nearest_name,
+    plain_name,
+    quoted_names,
+    same,
+)
 from .answered_lengths import answered_length, split
 from .answers import AnswerError, Asked, Found, Slot
 

@@ -5,7 +5,7 @@ from argparse import Namespace
 from .. import materials, units
 from ..checks.timber.nds.fastener_values import FastenerValue, assigned_gravity, value_of
 from ..checks.timber.nds.fastener_values import fastener_listing as listing
-from ..design.near_names import meant, quoted_names
+from ..design.reader.near_names import meant, quoted_names
 from ..materials import fasteners
 from ..report import fastener_listing
 from ..report.faults import LONGEST_FOUND, clean

@@ -8,8 +8,8 @@ from shlex import quote
 
 from ..checks.inputs import read_text
 from ..design.faults import Change, DesignError, Fault
-from ..design.file_text import text_in
-from ..design.mending import rewritten
+from ..design.reader.file_text import text_in
+from ..design.reader.mending import rewritten
 from ..report.faults import clean, fault_lines
 from ..report.lines import Line
 from . import screen

@@ -210,7 +210,7 @@ def _problems(text: str) -> list[str]:
 
 
 def _named(word: str) -> str | None:
-    from ..design.near_names import plain_name  # noqa: PLC0415 - the help does without
+    from ..design.reader.near_names import plain_name  # noqa: PLC0415 - the help does without
 
     typed = plain_name(word)
     return next((kind for kind in PIECE_KINDS if plain_name(kind) == typed), None)
@@ -232,7 +232,7 @@ def _asked_kind(talk: Talk) -> str:
 
 
 def _unknown_kind(word: str) -> str:
-    from ..design.near_names import nearest_name  # noqa: PLC0415 - only where something is wrong
+    from ..design.reader.near_names import nearest_name  # noqa: PLC0415 - only where something is wrong
     from .answers import shown_answer  # noqa: PLC0415
 
     kind_of = {other: kind for kind in PIECE_KINDS for other in (kind, *piece(kind).also)}

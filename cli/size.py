@@ -174,7 +174,7 @@ def _kind(word: str) -> str:
 
 
 def _unknown_remedy(word: str) -> str:
-    from ..design.near_names import nearest_name  # noqa: PLC0415 - only where something is wrong
+    from ..design.reader.near_names import nearest_name  # noqa: PLC0415 - only where something is wrong
 
     near = nearest_name(word, REMEDY_KINDS)
     hint = f" Did you mean '{near}'?" if near else ""

@@ -6,8 +6,8 @@ from functools import cache
 from .. import units
 from ..references import TableRow as Printed
 from ..references import table
-from .row import Row
-from .schema import Key
+from .reader.row import Row
+from .reader.schema import Key
 from .shapes.shape import Shape
 
 

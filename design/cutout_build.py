@@ -6,7 +6,7 @@ from shapely import Polygon
 
 from .bounds import MOST_CORNERS, SIZE
 from .drawn_outline import read_drawing
-from .row import Row
+from .reader.row import Row
 from .shapes.cutout import Corners, Cutout
 from .shapes.shape import Shape
 from .sizes import length_as_shown

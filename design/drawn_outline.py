@@ -12,11 +12,11 @@ from shapely import MultiPoint, Polygon
 
 from ..units.arrays import Array
 from .bounds import MOST_BYTES, MOST_CORNERS
-from .near_names import meant
-from .row import Row
+from .reader.near_names import meant
+from .reader.row import Row
+from .reader.typed_text import shown
 from .shapes.cutout import Corners
 from .sizes import length_as_shown
-from .typed_text import shown
 
 if TYPE_CHECKING:
     from xml.etree.ElementTree import Element

@@ -1,7 +1,7 @@
 """Parts that stand in the ground: how deep, in what, and what is wrong between their keys."""
 
-from .row import Row
-from .schema import Key
+from .reader.row import Row
+from .reader.schema import Key
 from .shapes.shape import Shape
 
 EMBED_KEYS = (

@@ -1,8 +1,8 @@
 """What a body is filled with, and what is wrong between the keys of it."""
 
 from ..materials import ballast
-from .row import Row
-from .schema import Key
+from .reader.row import Row
+from .reader.schema import Key
 from .shapes.shape import Shape
 
 FILL_WORDS = {

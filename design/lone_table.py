@@ -5,12 +5,12 @@ from pathlib import Path
 from typing import TypeVar, cast
 
 from .faults import DesignError
-from .file_text import text_in
 from .parsed import add_findings, in_order, parsed
-from .row import Row
-from .scan import Spot, scan
-from .schema import Reading, TableSpec
-from .typed_text import shown
+from .reader.file_text import text_in
+from .reader.row import Row
+from .reader.scan import Spot, scan
+from .reader.schema import Reading, TableSpec
+from .reader.typed_text import shown
 
 _T = TypeVar("_T")
 

@@ -3,7 +3,7 @@
 from math import degrees, radians, sin
 
 from .bounds import SIZE
-from .row import Row
+from .reader.row import Row
 from .shapes.member import Member
 from .shapes.shape import Shape
 from .sizes import length_as_shown, wall_fits

@@ -6,10 +6,10 @@ from collections.abc import Mapping, Sequence
 from typing import cast
 
 from .faults import Fault
-from .mending import changed
 from .part_table import part_label
-from .schema import Reading
-from .typed_text import shown
+from .reader.mending import changed
+from .reader.schema import Reading
+from .reader.typed_text import shown
 
 
 def parsed(reading: Reading) -> Mapping[str, object] | None:

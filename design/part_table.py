@@ -11,17 +11,17 @@ from .coverings import COVERING, covering
 from .embed_keys import EMBED_KEYS, check_embedded
 from .fill_keys import FILL_KEYS, check_fill
 from .model import Part, Place
-from .near_names import lone_name, misspelt
 from .place_keys import PLACE_KEYS, check_places, read_place
 from .placing import coincide
-from .row import Row, check_names
-from .scan import Spot
-from .schema import Key, Reading
+from .reader.near_names import lone_name, misspelt
+from .reader.row import Row, check_names
+from .reader.scan import Spot
+from .reader.schema import Key, Reading
+from .reader.typed_text import shown
 from .shape_keys import SHAPES, ShapeSpec
 from .shapes.forms import Bars
 from .shapes.plans import Rectangle
 from .shapes.shape import Shape
-from .typed_text import shown
 
 _SHAPE_WORDS: Mapping[str, str] = {
     **SHAPE_WORDS,

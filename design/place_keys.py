@@ -4,10 +4,10 @@ from collections.abc import Mapping, Sequence
 
 from .bounds import COUNT, TILT
 from .model import Place
-from .near_names import guess, meant, quoted_names, sure
-from .row import Row
-from .schema import Instead, Key
-from .typed_text import quoted, shown
+from .reader.near_names import guess, meant, quoted_names, sure
+from .reader.row import Row
+from .reader.schema import Instead, Key
+from .reader.typed_text import quoted, shown
 
 PLACE_KEYS = (
     Key("on", "text"),

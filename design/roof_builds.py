@@ -1,6 +1,6 @@
 """How the keys of each roof become its shape, and what is wrong between them."""
 
-from .row import Row
+from .reader.row import Row
 from .shapes.bodies import Cone
 from .shapes.gables import Gable
 from .shapes.roofs import Dome, Vault

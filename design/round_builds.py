@@ -3,7 +3,7 @@
 from itertools import pairwise
 
 from .bounds import MOST_CORNERS, SIZE
-from .row import Row
+from .reader.row import Row
 from .shapes.hoop import Hoop
 from .shapes.plans import Plan, Rectangle, Regular
 from .shapes.shape import Shape

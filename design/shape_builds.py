@@ -1,6 +1,6 @@
 """How the keys of each shape become the shape, and what is wrong between them."""
 
-from .row import Row
+from .reader.row import Row
 from .shapes.ball import Ball
 from .shapes.bodies import Shell, Solid
 from .shapes.boxes import FACES, Box

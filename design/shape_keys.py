@@ -7,10 +7,10 @@ from typing import cast
 from .bounds import BLADE_COUNT, SHELL_TOP, SIDES, SIZE_OR_ZERO
 from .cutout_build import build_cutout
 from .member_build import build_member
+from .reader.row import Row
+from .reader.schema import Key
 from .roof_builds import build_cone, build_dome, build_gable, build_vault
 from .round_builds import build_hoop, build_turned
-from .row import Row
-from .schema import Key
 from .shape_builds import (
     build_ball,
     build_box,

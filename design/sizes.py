@@ -5,8 +5,8 @@ from math import cos, hypot, pi, sqrt, tan
 
 from ..units import INCH, plain
 from .bounds import SIZE, Bounds
-from .row import Row
-from .schema import Key
+from .reader.row import Row
+from .reader.schema import Key
 
 ROUNDING = 1.0e-9
 """What inches lose as metres: sizes closer than this part of themselves are alike."""

@@ -8,9 +8,9 @@ from functools import cache
 
 from ..materials.stock import lumber_sizes, sheet_thicknesses
 from ..units import INCH
-from .near_names import LIKE_ENOUGH, misspelt, nearest_name
-from .row import Row
-from .schema import Instead, Key
+from .reader.near_names import LIKE_ENOUGH, misspelt, nearest_name
+from .reader.row import Row
+from .reader.schema import Instead, Key
 
 LUMBER = Key("lumber", "text")
 STOCK = Key("stock", "text")

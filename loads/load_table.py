@@ -2,9 +2,9 @@
 
 from math import cos, sin
 
-from ..design.near_names import meant, quoted_names
-from ..design.row import Row
-from ..design.schema import Key, TableSpec
+from ..design.reader.near_names import meant, quoted_names
+from ..design.reader.row import Row
+from ..design.reader.schema import Key, TableSpec
 from .given import GivenLoad
 
 DIRECTIONS = {

@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from typing import Protocol
 
 from ..design.placing import Body
-from ..design.row import Row
+from ..design.reader.row import Row
 from ..units.arrays import Array
 from .asce7.standard import ASCE7
 from .coefficients.boards import StandingBoard

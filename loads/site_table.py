@@ -3,8 +3,8 @@
 from itertools import pairwise
 
 from ..design.bounds import AIR, ANNEX, ELEVATION, OROGRAPHY, SAFETY, TOPOGRAPHIC, WIND, YEARS
-from ..design.row import Row
-from ..design.schema import Key, TableSpec
+from ..design.reader.row import Row
+from ..design.reader.schema import Key, TableSpec
 from ..materials import grounds
 from .combinations import SAFETY_DEFAULT, TIMBER
 from .en1991.peak_pressure import terrains

@@ -22,7 +22,7 @@ from starlette.routing import Route
 
 from ..checks.examination import examine
 from ..design.faults import DesignError
-from ..design.scan import Spot, seen
+from ..design.reader.scan import Spot, seen
 from ..report.faults import fault_said
 from ..report.shop import Shop
 from ..report.typeset import NoTypesetterError

@@ -9,10 +9,10 @@ from typing import Any
 
 from ..checks.inputs import SPECS
 from ..design.document import DESIGN_KEYS
-from ..design.kind_words import PLAIN, belongs
-from ..design.kinds import LONGEST_TEXT
 from ..design.part_table import PART_KEYS
-from ..design.schema import Key
+from ..design.reader.kind_words import PLAIN, belongs
+from ..design.reader.kinds import LONGEST_TEXT
+from ..design.reader.schema import Key
 from ..design.shape_keys import SHAPES
 
 _Schema = dict[str, Any]

@@ -5,7 +5,7 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from ..design.faults import Fault
-from ..design.near_names import first
+from ..design.reader.near_names import first
 
 _FIRST = 6
 """So many faults are shown unless all are asked for."""

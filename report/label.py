@@ -11,7 +11,7 @@ from ..checks.examination import Examination
 from ..checks.verdict import Reason, Word
 from ..design.faults import DesignError, Fault
 from ..design.model import Design
-from ..design.scan import Spot, scan
+from ..design.reader.scan import Spot, scan
 from . import label_sentences as say
 from .amounts import Amounts
 from .label_sentences import Forms

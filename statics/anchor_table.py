@@ -2,8 +2,8 @@
 
 from dataclasses import dataclass
 
-from ..design.row import Row
-from ..design.schema import Key, TableSpec
+from ..design.reader.row import Row
+from ..design.reader.schema import Key, TableSpec
 from ..materials import anchors, ballast, guy_lines
 
 _WHERE = ("corners", "sides", "second sides")

@@ -1,8 +1,8 @@
 """Keys that tables of joints and seams have in common: the fastener, its crown, a wood inside."""
 
 from .. import materials
-from ..design.near_names import quoted_names
-from ..design.row import Row
+from ..design.reader.near_names import quoted_names
+from ..design.reader.row import Row
 from ..materials import fasteners
 from ..materials.fastener import Fastener
 

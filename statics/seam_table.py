@@ -4,9 +4,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from ..design.bounds import Bounds
-from ..design.near_names import meant, quoted_names
-from ..design.row import Row
-from ..design.schema import Key, TableSpec
+from ..design.reader.near_names import meant, quoted_names
+from ..design.reader.row import Row
+from ..design.reader.schema import Key, TableSpec
 from ..materials.fastener import Fastener
 from ..units import INCH
 from .fastener_key import (

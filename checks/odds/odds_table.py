@@ -4,8 +4,8 @@ from math import inf
 
 from ...design.bounds import Bounds
 from ...design.model import Design
-from ...design.row import Row
-from ...design.schema import Key, TableSpec
+from ...design.reader.row import Row
+from ...design.reader.schema import Key, TableSpec
 from ...loads.gust.standard import AT_PIECE
 from ...loads.wind.site import Site
 from .spread import DISTRIBUTIONS, INPUTS, Changed, Spread, Spreads, published

@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from ...design.placing import Body
-from ...design.row import Row
+from ...design.reader.row import Row
 from ...units.arrays import Array
 from ..asce7 import standard as asce7
 from ..asce7.tops import ASCE7_TOPS

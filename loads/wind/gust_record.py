@@ -4,9 +4,9 @@ from pathlib import Path
 
 from ... import units
 from ...design.faults import DesignError
-from ...design.file_text import text_in
-from ...design.row import Row
-from ...design.typed_text import shown
+from ...design.reader.file_text import text_in
+from ...design.reader.row import Row
+from ...design.reader.typed_text import shown
 from .peak_gusts import FEWEST
 
 

@@ -12,7 +12,7 @@ from sample_file import HARBOUR_LIGHT, faults
 import yardfast as yf
 from yardfast.checks.inputs import SPECS, read_text
 from yardfast.design.part_table import every_key
-from yardfast.design.schema import TableSpec
+from yardfast.design.reader.schema import TableSpec
 from yardfast.report.design_schema import design_schema
 from yardfast.report.odds_words import odds_object
 from yardfast.report.result import RESULT_FORMAT

@@ -8,9 +8,9 @@ from pathlib import Path
 from yardfast import units
 from yardfast.checks.inputs import SPECS
 from yardfast.design.document import DESIGN_KEYS
-from yardfast.design.kind_words import belongs
 from yardfast.design.part_table import PART_KEYS
-from yardfast.design.schema import Key
+from yardfast.design.reader.kind_words import belongs
+from yardfast.design.reader.schema import Key
 from yardfast.design.shape_keys import SHAPES
 from yardfast.materials import anchors, guy_lines
 

@@ -2,8 +2,8 @@
 
 from pathlib import Path
 
-from .bounds import MOST_BYTES
-from .faults import DesignError, Fault
+from ..bounds import MOST_BYTES
+from ..faults import DesignError, Fault
 from .near_names import meant
 from .typed_text import shown
 

@@ -3,9 +3,9 @@
 from collections.abc import Sequence
 from typing import NamedTuple, cast
 
+from ..shapes.cutout import Corners
 from .kind_words import PLAIN, Listener, mistyped, read_quantity, typed
 from .schema import Instead, Key
-from .shapes.cutout import Corners
 from .typed_text import quoted
 
 

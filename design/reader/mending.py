@@ -5,7 +5,7 @@ from bisect import bisect_left
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 
-from .faults import Change, Fault
+from ..faults import Change, Fault
 
 _STEPS = 3
 """So many changes may follow on each other in one place: quote marks, then the unit, the word."""

@@ -4,8 +4,8 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Generic, NamedTuple, TypeVar
 
-from .bounds import DEFAULT_BOUNDS, Bounds
-from .faults import Fault
+from ..bounds import DEFAULT_BOUNDS, Bounds
+from ..faults import Fault
 from .mending import changed
 from .scan import Scan, Spot
 from .typed_text import shown

@@ -3,12 +3,12 @@
 from collections.abc import Mapping, Sequence
 from typing import cast
 
+from ..shapes.cutout import Corners
 from .kind_words import belongs, typed
 from .kinds import read_kind
 from .near_names import guess, lone_name, meant, nearest_name, same, sure
 from .scan import Spot
 from .schema import Instead, Key, Reading
-from .shapes.cutout import Corners
 from .typed_text import shown
 
 _NO_ANSWERS: Mapping[str, str] = {}
