@@ -4,8 +4,8 @@ import re
 
 from .. import units
 from ..design.bounds import BLADE_COUNT, COUNT, SIDES, SIZE
+from ..design.builds.sizes import flats_from_points, flats_from_side
 from ..design.reader.near_names import plain_name
-from ..design.sizes import flats_from_points, flats_from_side
 from .answers import AnswerError, Asked, Found, Slot
 from .expressions import Worth
 from .written_sizes import is_metric, written_size

@@ -17,7 +17,7 @@ from .answers import AnswerError, Asked, Found, Slot
 
 def walls(text: str, asked: Asked) -> Found:
     """Read what a wall is of: a sheet as sold, or a thickness of a material."""
-    from ..design.stock import sheet_thickness  # noqa: PLC0415 - tables, only where asked
+    from ..design.builds.stock import sheet_thickness  # noqa: PLC0415 - tables, only where asked
     from ..materials.stock import sheet_thicknesses  # noqa: PLC0415
 
     thick = re.match(r"[\d\s/.-]+(?:in|mm)?", asked.default)
@@ -110,13 +110,13 @@ def lumber(slot: str, text: str) -> Found:
 
 
 def _lumber(text: str) -> tuple[str, str]:
-    from ..design.stock import named_lumber  # noqa: PLC0415 - tables, only where asked
+    from ..design.builds.stock import named_lumber  # noqa: PLC0415 - tables, only where asked
 
     return named_lumber(text)
 
 
 def _lumber_size(name: str, text: str) -> tuple[float, float]:
-    from ..design.stock import lumber_size  # noqa: PLC0415 - tables, only where asked
+    from ..design.builds.stock import lumber_size  # noqa: PLC0415 - tables, only where asked
     from ..materials.stock import lumber_sizes  # noqa: PLC0415
 
     found = lumber_size(name)

@@ -8,6 +8,7 @@ from os.path import relpath
 from pathlib import Path
 from typing import Any
 
+from ..design.builds.sizes import flats_from_points, flats_from_side
 from ..design.model import Design, Part
 from ..design.shapes.bodies import Shell
 from ..design.shapes.cutout import Corners, Cutout
@@ -16,7 +17,6 @@ from ..design.shapes.gables import Gable
 from ..design.shapes.member import Member
 from ..design.shapes.plans import Rectangle, Regular
 from ..design.shapes.shape import Shape
-from ..design.sizes import flats_from_points, flats_from_side
 from ..loads.asce7.standard import ASCE7, LOWEST_ASCE_WIND
 from ..loads.asce7.velocity_pressure import NOMINAL_TO_ULTIMATE
 from ..loads.wind.site import Site

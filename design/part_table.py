@@ -7,6 +7,7 @@ from .. import materials
 from ..materials import lumber
 from .bounds import MOST_PARTS
 from .builder_words import MATERIAL_WORDS, PART_WORDS, SHAPE_WORDS
+from .builds.shape_keys import SHAPES, ShapeSpec
 from .coverings import COVERING, covering
 from .embed_keys import EMBED_KEYS, check_embedded
 from .fill_keys import FILL_KEYS, check_fill
@@ -18,7 +19,6 @@ from .reader.row import Row, check_names
 from .reader.scan import Spot
 from .reader.schema import Key, Reading
 from .reader.typed_text import shown
-from .shape_keys import SHAPES, ShapeSpec
 from .shapes.forms import Bars
 from .shapes.plans import Rectangle
 from .shapes.shape import Shape

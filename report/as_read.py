@@ -5,8 +5,8 @@ from dataclasses import dataclass
 from math import cos, pi, tan
 
 from ..checks.examination import Examination
+from ..design.builds.shape_keys import as_any_shape
 from ..design.model import Part
-from ..design.shape_keys import as_any_shape
 from ..design.shapes.ball import Ball
 from ..design.shapes.bodies import Cone, Shell, Solid
 from ..design.shapes.boxes import Box

@@ -8,12 +8,12 @@ from collections.abc import Iterable, Mapping
 from typing import Any
 
 from ..checks.inputs import SPECS
+from ..design.builds.shape_keys import SHAPES
 from ..design.document import DESIGN_KEYS
 from ..design.part_table import PART_KEYS
 from ..design.reader.kind_words import PLAIN, belongs
 from ..design.reader.kinds import LONGEST_TEXT
 from ..design.reader.schema import Key
-from ..design.shape_keys import SHAPES
 
 _Schema = dict[str, Any]
 

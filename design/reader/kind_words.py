@@ -167,7 +167,7 @@ def _sheet(key: Key, value: str, to: Listener) -> float | None:
     """Return the thickness of a sheet as sold, where one stands for a thickness."""
     if key.name not in {"wall", "thickness"}:
         return None
-    from ..stock import sheet_thickness  # noqa: PLC0415 - it reads rows, which read this
+    from ..builds.stock import sheet_thickness  # noqa: PLC0415 - it reads rows, which read this
 
     found = sheet_thickness(value)
     if found is not None:

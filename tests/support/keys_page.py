@@ -7,11 +7,11 @@ from pathlib import Path
 
 from yardfast import units
 from yardfast.checks.inputs import SPECS
+from yardfast.design.builds.shape_keys import SHAPES
 from yardfast.design.document import DESIGN_KEYS
 from yardfast.design.part_table import PART_KEYS
 from yardfast.design.reader.kind_words import belongs
 from yardfast.design.reader.schema import Key
-from yardfast.design.shape_keys import SHAPES
 from yardfast.materials import anchors, guy_lines
 
 PAGE = Path(__file__).resolve().parents[2] / "examples" / "KEYS.md"

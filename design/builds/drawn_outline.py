@@ -10,12 +10,12 @@ from typing import TYPE_CHECKING, Any
 import numpy as np
 from shapely import MultiPoint, Polygon
 
-from ..units.arrays import Array
-from .bounds import MOST_BYTES, MOST_CORNERS
-from .reader.near_names import meant
-from .reader.row import Row
-from .reader.typed_text import shown
-from .shapes.cutout import Corners
+from ...units.arrays import Array
+from ..bounds import MOST_BYTES, MOST_CORNERS
+from ..reader.near_names import meant
+from ..reader.row import Row
+from ..reader.typed_text import shown
+from ..shapes.cutout import Corners
 from .sizes import length_as_shown
 
 if TYPE_CHECKING:

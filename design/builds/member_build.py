@@ -2,10 +2,10 @@
 
 from math import degrees, radians, sin
 
-from .bounds import SIZE
-from .reader.row import Row
-from .shapes.member import Member
-from .shapes.shape import Shape
+from ..bounds import SIZE
+from ..reader.row import Row
+from ..shapes.member import Member
+from ..shapes.shape import Shape
 from .sizes import length_as_shown, wall_fits
 from .stock import lumber_section, thickness
 

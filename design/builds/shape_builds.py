@@ -1,14 +1,14 @@
 """How the keys of each shape become the shape, and what is wrong between them."""
 
-from .reader.row import Row
-from .shapes.ball import Ball
-from .shapes.bodies import Shell, Solid
-from .shapes.boxes import FACES, Box
-from .shapes.flat import Frame, Panel, Plate
-from .shapes.plans import Plan, Rectangle, Regular
-from .shapes.rotor import Rotor
-from .shapes.shape import Shape
-from .shapes.weight import Weight
+from ..reader.row import Row
+from ..shapes.ball import Ball
+from ..shapes.bodies import Shell, Solid
+from ..shapes.boxes import FACES, Box
+from ..shapes.flat import Frame, Panel, Plate
+from ..shapes.plans import Plan, Rectangle, Regular
+from ..shapes.rotor import Rotor
+from ..shapes.shape import Shape
+from ..shapes.weight import Weight
 from .sizes import (
     ROUNDING,
     across_flats,

@@ -2,12 +2,12 @@
 
 from itertools import pairwise
 
-from .bounds import MOST_CORNERS, SIZE
-from .reader.row import Row
-from .shapes.hoop import Hoop
-from .shapes.plans import Plan, Rectangle, Regular
-from .shapes.shape import Shape
-from .shapes.turned import Turned
+from ..bounds import MOST_CORNERS, SIZE
+from ..reader.row import Row
+from ..shapes.hoop import Hoop
+from ..shapes.plans import Plan, Rectangle, Regular
+from ..shapes.shape import Shape
+from ..shapes.turned import Turned
 from .sizes import ROUNDING, across_flats, length_as_shown, wall_fits, width_keys
 from .stock import thickness
 

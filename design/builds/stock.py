@@ -6,11 +6,11 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
 
-from ..materials.stock import lumber_sizes, sheet_thicknesses
-from ..units import INCH
-from .reader.near_names import LIKE_ENOUGH, misspelt, nearest_name
-from .reader.row import Row
-from .reader.schema import Instead, Key
+from ...materials.stock import lumber_sizes, sheet_thicknesses
+from ...units import INCH
+from ..reader.near_names import LIKE_ENOUGH, misspelt, nearest_name
+from ..reader.row import Row
+from ..reader.schema import Instead, Key
 
 LUMBER = Key("lumber", "text")
 STOCK = Key("stock", "text")

@@ -4,11 +4,11 @@ import numpy as np
 import shapely
 from shapely import Polygon
 
-from .bounds import MOST_CORNERS, SIZE
+from ..bounds import MOST_CORNERS, SIZE
+from ..reader.row import Row
+from ..shapes.cutout import Corners, Cutout
+from ..shapes.shape import Shape
 from .drawn_outline import read_drawing
-from .reader.row import Row
-from .shapes.cutout import Corners, Cutout
-from .shapes.shape import Shape
 from .sizes import length_as_shown
 from .stock import thickness
 

@@ -1,10 +1,10 @@
 """How the keys of each roof become its shape, and what is wrong between them."""
 
-from .reader.row import Row
-from .shapes.bodies import Cone
-from .shapes.gables import Gable
-from .shapes.roofs import Dome, Vault
-from .shapes.shape import Shape
+from ..reader.row import Row
+from ..shapes.bodies import Cone
+from ..shapes.gables import Gable
+from ..shapes.roofs import Dome, Vault
+from ..shapes.shape import Shape
 from .sizes import (
     ROUNDING,
     across_flats,

@@ -3,10 +3,10 @@
 from collections.abc import Callable
 from math import cos, hypot, pi, sqrt, tan
 
-from ..units import INCH, plain
-from .bounds import SIZE, Bounds
-from .reader.row import Row
-from .reader.schema import Key
+from ...units import INCH, plain
+from ..bounds import SIZE, Bounds
+from ..reader.row import Row
+from ..reader.schema import Key
 
 ROUNDING = 1.0e-9
 """What inches lose as metres: sizes closer than this part of themselves are alike."""

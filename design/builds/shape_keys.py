@@ -4,11 +4,24 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from typing import cast
 
-from .bounds import BLADE_COUNT, SHELL_TOP, SIDES, SIZE_OR_ZERO
+from ..bounds import BLADE_COUNT, SHELL_TOP, SIDES, SIZE_OR_ZERO
+from ..reader.row import Row
+from ..reader.schema import Key
+from ..shapes.ball import Ball
+from ..shapes.bodies import Cone, Shell, Solid
+from ..shapes.boxes import FACES, Box
+from ..shapes.cutout import Cutout
+from ..shapes.flat import Frame, Panel, Plate
+from ..shapes.gables import Gable
+from ..shapes.hoop import Hoop
+from ..shapes.member import Member
+from ..shapes.roofs import Dome, Vault
+from ..shapes.rotor import Rotor
+from ..shapes.shape import Shape
+from ..shapes.turned import Turned
+from ..shapes.weight import Weight
 from .cutout_build import build_cutout
 from .member_build import build_member
-from .reader.row import Row
-from .reader.schema import Key
 from .roof_builds import build_cone, build_dome, build_gable, build_vault
 from .round_builds import build_hoop, build_turned
 from .shape_builds import (
@@ -22,19 +35,6 @@ from .shape_builds import (
     build_solid,
     build_weight,
 )
-from .shapes.ball import Ball
-from .shapes.bodies import Cone, Shell, Solid
-from .shapes.boxes import FACES, Box
-from .shapes.cutout import Cutout
-from .shapes.flat import Frame, Panel, Plate
-from .shapes.gables import Gable
-from .shapes.hoop import Hoop
-from .shapes.member import Member
-from .shapes.roofs import Dome, Vault
-from .shapes.rotor import Rotor
-from .shapes.shape import Shape
-from .shapes.turned import Turned
-from .shapes.weight import Weight
 from .sizes import end_keys
 from .stock import LUMBER, STOCK
 
