@@ -2,10 +2,10 @@
 
 from pathlib import Path
 
-from ..design.document import read_design, read_design_text, scanned_design
+from ..design.file.document import read_design, read_design_text, scanned_design
+from ..design.file.record_table import RECORD
 from ..design.model import Design
 from ..design.reader.scan import Scan
-from ..design.record_table import RECORD
 from ..loads.load_table import LOAD
 from ..loads.site_table import SITE
 from ..statics.anchor_table import ANCHOR, BALLAST, GUY

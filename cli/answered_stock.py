@@ -2,7 +2,7 @@
 
 import re
 
-from ..design.builder_words import MATERIAL_WORDS
+from ..design.file.builder_words import MATERIAL_WORDS
 from ..design.reader.near_names import (
     lone_name,
     misspelt,

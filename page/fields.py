@@ -9,8 +9,8 @@ from typing import Any, cast
 from .. import units
 from ..checks.inputs import SPECS, scanned
 from ..design.builds.shape_keys import SHAPES
-from ..design.document import DESIGN_KEYS
-from ..design.part_table import PART_KEYS
+from ..design.file.document import DESIGN_KEYS
+from ..design.file.part_table import PART_KEYS
 from ..design.reader.kind_words import belongs
 from ..design.reader.scan import Scan, Spot
 from ..design.reader.schema import Key

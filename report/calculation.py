@@ -4,7 +4,7 @@ from typing import Any
 
 from .. import __version__
 from ..checks.examination import Examination
-from ..design.record_table import Record
+from ..design.file.record_table import Record
 from . import calculation_holding as holding
 from . import calculation_steps as steps
 from .amounts import Amounts

@@ -2,7 +2,7 @@
 
 from datetime import date
 
-from ..design.record_table import Record
+from ..design.file.record_table import Record
 from . import messages
 from .amounts import Amounts
 from .remark import cut_short

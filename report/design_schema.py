@@ -9,8 +9,8 @@ from typing import Any
 
 from ..checks.inputs import SPECS
 from ..design.builds.shape_keys import SHAPES
-from ..design.document import DESIGN_KEYS
-from ..design.part_table import PART_KEYS
+from ..design.file.document import DESIGN_KEYS
+from ..design.file.part_table import PART_KEYS
 from ..design.reader.kind_words import PLAIN, belongs
 from ..design.reader.kinds import LONGEST_TEXT
 from ..design.reader.schema import Key

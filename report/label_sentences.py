@@ -6,8 +6,8 @@ from ..checks.judging import Kind
 from ..checks.not_looked_at import Topic
 from ..checks.surroundings import act_by_exposure
 from ..checks.verdict import HOLDING, Tied, Way, Word
+from ..design.file.record_table import Record
 from ..design.model import Design
-from ..design.record_table import Record
 from ..loads.given import GivenLoad
 from . import messages
 from .added_words import without_short

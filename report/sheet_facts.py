@@ -7,7 +7,7 @@ from ..checks.examination import Examination
 from ..checks.sizing.anchor_pull import people_pull
 from ..checks.surroundings import act_by_exposure
 from ..checks.verdict import Verdict, Way
-from ..design.record_table import Record
+from ..design.file.record_table import Record
 from ..loads.wind.site import Site
 from ..materials import find_material as material
 from . import page_messages as messages

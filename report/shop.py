@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from pathlib import Path
 
-from ..design.lone_table import read_lone_table
+from ..design.file.lone_table import read_lone_table
 from ..design.reader.row import Row
 from ..design.reader.schema import Key, TableSpec
 from .seller_words import WITHOUT, overstated

@@ -11,7 +11,7 @@ from sample_file import HARBOUR_LIGHT, faults
 
 import yardfast as yf
 from yardfast.checks.inputs import SPECS, read_text
-from yardfast.design.part_table import every_key
+from yardfast.design.file.part_table import every_key
 from yardfast.design.reader.schema import TableSpec
 from yardfast.report.design_schema import design_schema
 from yardfast.report.odds_words import odds_object

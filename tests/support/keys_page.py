@@ -8,8 +8,8 @@ from pathlib import Path
 from yardfast import units
 from yardfast.checks.inputs import SPECS
 from yardfast.design.builds.shape_keys import SHAPES
-from yardfast.design.document import DESIGN_KEYS
-from yardfast.design.part_table import PART_KEYS
+from yardfast.design.file.document import DESIGN_KEYS
+from yardfast.design.file.part_table import PART_KEYS
 from yardfast.design.reader.kind_words import belongs
 from yardfast.design.reader.schema import Key
 from yardfast.materials import anchors, guy_lines

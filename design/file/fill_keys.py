@@ -1,9 +1,9 @@
 """What a body is filled with, and what is wrong between the keys of it."""
 
-from ..materials import ballast
-from .reader.row import Row
-from .reader.schema import Key
-from .shapes.shape import Shape
+from ...materials import ballast
+from ..reader.row import Row
+from ..reader.schema import Key
+from ..shapes.shape import Shape
 
 FILL_WORDS = {
     "soil": "'earth'",

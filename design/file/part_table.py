@@ -3,25 +3,25 @@
 from collections.abc import Mapping, Sequence
 from functools import cache
 
-from .. import materials
-from ..materials import lumber
-from .bounds import MOST_PARTS
+from ... import materials
+from ...materials import lumber
+from ..bounds import MOST_PARTS
+from ..builds.shape_keys import SHAPES, ShapeSpec
+from ..model import Part, Place
+from ..placing import coincide
+from ..reader.near_names import lone_name, misspelt
+from ..reader.row import Row, check_names
+from ..reader.scan import Spot
+from ..reader.schema import Key, Reading
+from ..reader.typed_text import shown
+from ..shapes.forms import Bars
+from ..shapes.plans import Rectangle
+from ..shapes.shape import Shape
 from .builder_words import MATERIAL_WORDS, PART_WORDS, SHAPE_WORDS
-from .builds.shape_keys import SHAPES, ShapeSpec
 from .coverings import COVERING, covering
 from .embed_keys import EMBED_KEYS, check_embedded
 from .fill_keys import FILL_KEYS, check_fill
-from .model import Part, Place
 from .place_keys import PLACE_KEYS, check_places, read_place
-from .placing import coincide
-from .reader.near_names import lone_name, misspelt
-from .reader.row import Row, check_names
-from .reader.scan import Spot
-from .reader.schema import Key, Reading
-from .reader.typed_text import shown
-from .shapes.forms import Bars
-from .shapes.plans import Rectangle
-from .shapes.shape import Shape
 
 _SHAPE_WORDS: Mapping[str, str] = {
     **SHAPE_WORDS,

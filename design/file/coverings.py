@@ -3,12 +3,12 @@
 from collections.abc import Mapping
 from functools import cache
 
-from .. import units
-from ..references import TableRow as Printed
-from ..references import table
-from .reader.row import Row
-from .reader.schema import Key
-from .shapes.shape import Shape
+from ... import units
+from ...references import TableRow as Printed
+from ...references import table
+from ..reader.row import Row
+from ..reader.schema import Key
+from ..shapes.shape import Shape
 
 
 @cache

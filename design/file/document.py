@@ -6,18 +6,18 @@ from functools import lru_cache
 from pathlib import Path
 from typing import Any, cast
 
-from .bounds import FILE_FORMAT, MOST_BYTES
-from .faults import DesignError, Fault
-from .model import Design
+from ..bounds import FILE_FORMAT, MOST_BYTES
+from ..faults import DesignError, Fault
+from ..model import Design
+from ..reader.file_text import text_in, unreadable
+from ..reader.kind_words import typed
+from ..reader.mending import settled
+from ..reader.row import Row, check_names
+from ..reader.scan import Scan, Spot, scan, seen
+from ..reader.schema import Key, Reading, TableSpec
+from ..reader.typed_text import shown
 from .parsed import add_findings, in_order, parsed
 from .part_table import every_key, part_label, read_parts
-from .reader.file_text import text_in, unreadable
-from .reader.kind_words import typed
-from .reader.mending import settled
-from .reader.row import Row, check_names
-from .reader.scan import Scan, Spot, scan, seen
-from .reader.schema import Key, Reading, TableSpec
-from .reader.typed_text import shown
 
 DESIGN_KEYS = (
     Key("name", "text", required=True, hint="name = 'Harbour light'"),

@@ -1,8 +1,8 @@
 """Parts that stand in the ground: how deep, in what, and what is wrong between their keys."""
 
-from .reader.row import Row
-from .reader.schema import Key
-from .shapes.shape import Shape
+from ..reader.row import Row
+from ..reader.schema import Key
+from ..shapes.shape import Shape
 
 EMBED_KEYS = (
     Key("embed", "length"),

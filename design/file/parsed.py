@@ -5,11 +5,11 @@ import tomllib
 from collections.abc import Mapping, Sequence
 from typing import cast
 
-from .faults import Fault
+from ..faults import Fault
+from ..reader.mending import changed
+from ..reader.schema import Reading
+from ..reader.typed_text import shown
 from .part_table import part_label
-from .reader.mending import changed
-from .reader.schema import Reading
-from .reader.typed_text import shown
 
 
 def parsed(reading: Reading) -> Mapping[str, object] | None:

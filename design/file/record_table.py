@@ -3,9 +3,9 @@
 from dataclasses import dataclass
 from typing import Literal, cast
 
-from .reader.kind_words import read_quantity
-from .reader.row import Row
-from .reader.schema import Key, TableSpec
+from ..reader.kind_words import read_quantity
+from ..reader.row import Row
+from ..reader.schema import Key, TableSpec
 
 RecordKind = Literal["weight", "scale test", "stake pull test"]
 

@@ -4,13 +4,13 @@ from collections.abc import Mapping
 from pathlib import Path
 from typing import TypeVar, cast
 
-from .faults import DesignError
+from ..faults import DesignError
+from ..reader.file_text import text_in
+from ..reader.row import Row
+from ..reader.scan import Spot, scan
+from ..reader.schema import Reading, TableSpec
+from ..reader.typed_text import shown
 from .parsed import add_findings, in_order, parsed
-from .reader.file_text import text_in
-from .reader.row import Row
-from .reader.scan import Spot, scan
-from .reader.schema import Reading, TableSpec
-from .reader.typed_text import shown
 
 _T = TypeVar("_T")
 

@@ -2,12 +2,12 @@
 
 from collections.abc import Mapping, Sequence
 
-from .bounds import COUNT, TILT
-from .model import Place
-from .reader.near_names import guess, meant, quoted_names, sure
-from .reader.row import Row
-from .reader.schema import Instead, Key
-from .reader.typed_text import quoted, shown
+from ..bounds import COUNT, TILT
+from ..model import Place
+from ..reader.near_names import guess, meant, quoted_names, sure
+from ..reader.row import Row
+from ..reader.schema import Instead, Key
+from ..reader.typed_text import quoted, shown
 
 PLACE_KEYS = (
     Key("on", "text"),
