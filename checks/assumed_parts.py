@@ -9,7 +9,7 @@ from ..materials.lumber import Lumber
 from ..materials.metal import Metal
 from ..materials.plastic import Plastic
 from ..materials.sheets import Sheet
-from ..statics.fit import FIT
+from ..statics.contacts.fit import FIT
 from .examination import Examination
 from .finding import Amount, Finding, FindingSlot
 from .joints.joint_check import JointFound

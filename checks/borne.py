@@ -12,7 +12,7 @@ from ..design.placing import Body, about_z
 from ..design.shapes.shape import corners
 from ..loads.actions import Actions
 from ..loads.given import GivenLoad
-from ..statics.graph import Graph
+from ..statics.contacts.graph import Graph
 from ..units.arrays import Array
 
 

@@ -13,8 +13,8 @@ import numpy as np
 
 from ..design.structure import Structure
 from ..statics.building import model_of
+from ..statics.contacts.graph import Graph
 from ..statics.footings import HoldDown, footings
-from ..statics.graph import Graph
 from ..statics.model import Forces, Model, SectionForces, on_uneven_ground
 from ..statics.solution import MechanismError
 from ..statics.stiffness import SETS, stiffness_rule

@@ -18,7 +18,7 @@ from ..loads.exposed import Bare, Exposed, expose
 from ..loads.given import GivenLoad
 from ..materials.grounds import Ground
 from ..materials.surfaces import surface
-from ..statics.graph import Edge, Graph
+from ..statics.contacts.graph import Edge, Graph
 from .borne import Borne, as_actions, borne_by
 from .given_loads import both_at_once, one_at_a_time, summed
 from .judging import Check, Kind

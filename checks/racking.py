@@ -5,7 +5,7 @@ from collections.abc import Mapping
 import numpy as np
 
 from ..statics.buckling import stands_times
-from ..statics.graph import swings
+from ..statics.contacts.graph import swings
 from ..statics.model import Forces
 from ..statics.stiffness import SWAYS, stiffness_rule
 from ..units.arrays import Array, Integers

@@ -9,7 +9,7 @@ from shapely.geometry.base import BaseGeometry
 from ..design import plane
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
-from ..statics.fit import HEAD_REACH
+from ..statics.contacts.fit import HEAD_REACH
 from ..units import GRAVITY
 from ..units.arrays import Array
 from .sliding import resistance_share

@@ -12,10 +12,10 @@ from ..loads.exposed import Bare, Exposed, bare, expose, with_weights
 from ..loads.methods import Method, method_of
 from ..loads.wind.site import Site
 from ..materials import grounds
-from ..statics.graph import Graph, graph_of
-from ..statics.holds_down import holding_nothing
-from ..statics.look_again import LookAgain, look_again
-from ..statics.unsupported import unsupported
+from ..statics.contacts.graph import Graph, graph_of
+from ..statics.contacts.holds_down import holding_nothing
+from ..statics.contacts.look_again import LookAgain, look_again
+from ..statics.contacts.unsupported import unsupported
 from .anchoring.ballasted import with_ballast
 from .borne import Borne, borne_loads
 from .design_wind import DesignWind, design_actions, design_wind, wind_on_bodies

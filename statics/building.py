@@ -7,9 +7,9 @@ import numpy as np
 
 from ..design.structure import Structure
 from ..units.arrays import Array
-from .bed import COARSE_BED
+from .contacts.bed import COARSE_BED
+from .contacts.graph import Edge, swings
 from .frame import Beams, end_forces
-from .graph import Edge, swings
 from .model import Model
 from .sticks import Stick, body_sticks
 from .stiffness import SOIL

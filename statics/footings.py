@@ -9,7 +9,7 @@ from ..design.on_ground import touching_face
 from ..design.placing import Body
 from ..design.sections import section
 from ..units.arrays import Array
-from .graph import GROUND, Graph, Holds
+from .contacts.graph import GROUND, Graph, Holds
 from .stiffness import stiffness_rule
 from .tie import Footing, stood
 

@@ -7,7 +7,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ..units.arrays import Array
-from .meeting import Face
+from .contacts.meeting import Face
 from .pressed_joint import Shared, share
 from .stiffness import AXIAL, BED, LATERAL
 from .wrench import about, motion_rows

@@ -13,7 +13,7 @@ from ...loads.combinations import Factors
 from ...materials import anchors as kinds
 from ...materials import grounds
 from ...statics.anchor_table import AnchorRow
-from ...statics.holds_down import anchor_points, anchors_meet
+from ...statics.contacts.holds_down import anchor_points, anchors_meet
 from ..judging import Check
 from ..remedies import on_wood
 from ..standing import Standing

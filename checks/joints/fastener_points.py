@@ -8,8 +8,8 @@ from shapely.geometry.base import BaseGeometry
 from ...design import plane
 from ...design.placing import about_z
 from ...design.structure import Structure
+from ...statics.contacts.meeting import Face
 from ...statics.joint_table import JointRow
-from ...statics.meeting import Face
 from ...units.arrays import Array
 from . import fastener_layout as layout
 from .joint_faults import beside, odd_sides

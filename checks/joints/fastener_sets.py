@@ -9,9 +9,9 @@ import numpy as np
 from ...design.placing import Body
 from ...design.structure import Structure
 from ...materials.stock import lumber_sizes
+from ...statics.contacts.meeting import Face
 from ...statics.fastener_key import CROWN_ACROSS
 from ...statics.joint_table import JointRow
-from ...statics.meeting import Face
 from ...units.arrays import Array
 from ..timber.capacity import Capacity
 from ..timber.nds.pulled_out import least_penetration

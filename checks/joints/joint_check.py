@@ -13,7 +13,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ...loads.combinations import Factors
-from ...statics.bed import COARSE_BED, FINE_BED
+from ...statics.contacts.bed import COARSE_BED, FINE_BED
 from ...statics.joint_table import JointRow
 from ...statics.stiffness import SETS
 from ...statics.tie import Tie, Variant, share_of

@@ -2,8 +2,8 @@
 
 from dataclasses import dataclass
 
+from ...statics.contacts.meeting import Face
 from ...statics.joint_table import JointRow
-from ...statics.meeting import Face
 from ...units.arrays import Array
 from .fastener_sets import FastenerSet
 

@@ -12,8 +12,8 @@ from ...design import plane
 from ...design.placing import Body
 from ...design.shapes.plans import Plan, Regular, at_height
 from ...design.shapes.shape import ALONG_AXIS
-from ...statics.meeting import Face
-from ...statics.surfaces import cut_of, surfaces_of
+from ...statics.contacts.meeting import Face
+from ...statics.contacts.surfaces import cut_of, surfaces_of
 from ...units.arrays import Array
 
 _BESIDE = 1.0e-6

@@ -15,7 +15,7 @@ from ...design.structure import Structure
 from ...loads.combinations import FACTORED
 from ...materials.metal import Metal
 from ...statics.buckling import critical
-from ...statics.graph import GROUND, Edge, Graph, Holds
+from ...statics.contacts.graph import GROUND, Edge, Graph, Holds
 from ...statics.model import Forces, SectionForces
 from ...statics.sticks import Stick, slender_pieces
 from ...statics.stiffness import SOFT

@@ -11,7 +11,7 @@ from yardfast.design.shapes.boxes import Box
 from yardfast.design.structure import build_structure
 from yardfast.loads.given import GivenLoad
 from yardfast.materials import fasteners
-from yardfast.statics.graph import graph_of
+from yardfast.statics.contacts.graph import graph_of
 from yardfast.statics.joint_table import JointRow
 
 WOOD = {"material": "southern pine"}

@@ -27,9 +27,9 @@ from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.shapes.rotor import Rotor
 from yardfast.design.shapes.weight import Weight
 from yardfast.design.structure import build_structure
-from yardfast.statics.graph import GROUND, Holds, graph_of
-from yardfast.statics.look_again import look_again
-from yardfast.statics.unsupported import unsupported
+from yardfast.statics.contacts.graph import GROUND, Holds, graph_of
+from yardfast.statics.contacts.look_again import look_again
+from yardfast.statics.contacts.unsupported import unsupported
 
 EXAMPLES = sorted(Path("examples").glob("*.toml"))
 BASE = Part("base", Box(1.0, 1.0, 0.2), density=600.0)

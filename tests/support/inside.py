@@ -14,7 +14,7 @@ from yardfast.loads.exposed import bare, expose
 from yardfast.loads.methods import method_of
 from yardfast.loads.wind.site import Site
 from yardfast.materials import grounds
-from yardfast.statics.graph import graph_of
+from yardfast.statics.contacts.graph import graph_of
 
 
 def forces_in(design, hold_down=None):

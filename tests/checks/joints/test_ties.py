@@ -9,7 +9,7 @@ from joint_designs import TOWER, joint
 from yardfast.checks.inputs import read_text
 from yardfast.checks.joints.joint_check import TieDemand, _held
 from yardfast.checks.joints.ties import Fastened
-from yardfast.statics.meeting import Face
+from yardfast.statics.contacts.meeting import Face
 from yardfast.statics.stiffness import AXIAL, LATERAL
 from yardfast.statics.tie import Tie
 

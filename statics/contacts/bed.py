@@ -5,8 +5,8 @@ from dataclasses import dataclass
 import numpy as np
 from shapely.geometry.base import BaseGeometry
 
-from ..design import plane
-from ..units.arrays import Array
+from ...design import plane
+from ...units.arrays import Array
 
 FINE_BED = 8
 """Rows of a bed each way where the fasteners of a joint are judged."""

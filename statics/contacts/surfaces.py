@@ -6,12 +6,12 @@ from functools import cached_property, lru_cache
 import numpy as np
 from shapely.geometry.base import BaseGeometry
 
-from ..design import plane
-from ..design.placing import Body
-from ..design.shapes.edges import Edges, edges_of
-from ..design.shapes.faces import ROUND_FROM, faces_of
-from ..design.shapes.shape import Disc, Hull, Shape, rim
-from ..units.arrays import Array
+from ...design import plane
+from ...design.placing import Body
+from ...design.shapes.edges import Edges, edges_of
+from ...design.shapes.faces import ROUND_FROM, faces_of
+from ...design.shapes.shape import Disc, Hull, Shape, rim
+from ...units.arrays import Array
 
 EXACT_LENGTH = 1.0e-4
 """Lengths (m) that differ by less are one: what is drawn in one plane lies in it."""

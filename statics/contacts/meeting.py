@@ -10,9 +10,9 @@ from numpy.typing import NDArray
 from shapely import affinity
 from shapely.geometry.base import BaseGeometry
 
-from ..design import plane
-from ..design.placing import Body
-from ..units.arrays import Array
+from ...design import plane
+from ...design.placing import Body
+from ...units.arrays import Array
 from .bed import cells
 from .fit import FIT
 from .surfaces import EXACT_LENGTH, ConvexPiece, Surfaces, cut_of, outline, surfaces_of

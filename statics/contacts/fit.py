@@ -1,7 +1,7 @@
 """How near surfaces have to lie to meet: one tolerance for all that asks what touches what."""
 
-from .. import references
-from ..units import factor
+from ... import references
+from ...units import factor
 
 
 def _rule(rule: str) -> float:

@@ -2,13 +2,13 @@
 
 import numpy as np
 
-from ..design import plane
-from ..design.faults import Fault
-from ..design.structure import Structure
-from ..units import INCH
+from ...design import plane
+from ...design.faults import Fault
+from ...design.structure import Structure
+from ...units import INCH
+from ..joint_table import JointRow
 from .fit import FIT
 from .graph import Graph, Holds, swings
-from .joint_table import JointRow
 from .meeting import gap
 
 

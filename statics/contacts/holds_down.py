@@ -7,16 +7,16 @@ from functools import lru_cache
 import numpy as np
 from shapely.geometry.base import BaseGeometry
 
-from ..design import plane
-from ..design.faults import DesignError, Fault
-from ..design.on_ground import touching_face
-from ..design.placing import Body, about_z
-from ..design.sections import section
-from ..design.structure import Structure
-from ..materials import anchors as kinds
-from ..units import plain
-from ..units.arrays import Array
-from .anchor_table import AnchorRow, BallastRow, GuyRow
+from ...design import plane
+from ...design.faults import DesignError, Fault
+from ...design.on_ground import touching_face
+from ...design.placing import Body, about_z
+from ...design.sections import section
+from ...design.structure import Structure
+from ...materials import anchors as kinds
+from ...units import plain
+from ...units.arrays import Array
+from ..anchor_table import AnchorRow, BallastRow, GuyRow
 from .fit import ANCHOR_LEFT, CARRIED_ACROSS, FIT, HEAD_REACH
 from .graph import swings
 from .unsupported import shown_length
