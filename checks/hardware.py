@@ -20,7 +20,7 @@ from ..loads.wind.site import Site
 from ..materials.bought import NOMINAL_TOLERANCE
 from ..materials.fastener import Fastener
 from ..materials.stock import lumber_sizes
-from ..statics.seam_table import SeamRow
+from ..statics.tables.seam_table import SeamRow
 from ..units.arrays import Array
 from .joints.fastener_sets import BLOCKS, FastenerSet, block_thickness
 from .joints.joint_places import JointPlace

@@ -8,9 +8,9 @@ from ..design.model import Design
 from ..design.reader.scan import Scan
 from ..loads.load_table import LOAD
 from ..loads.site_table import SITE
-from ..statics.anchor_table import ANCHOR, BALLAST, GUY
-from ..statics.joint_table import JOINT
-from ..statics.seam_table import SEAM
+from ..statics.tables.anchor_table import ANCHOR, BALLAST, GUY
+from ..statics.tables.joint_table import JOINT
+from ..statics.tables.seam_table import SEAM
 from .odds.odds_table import ODDS
 
 SPECS = (SITE, LOAD, ANCHOR, BALLAST, GUY, JOINT, SEAM, RECORD, ODDS)

@@ -6,9 +6,9 @@ from dataclasses import dataclass
 import numpy as np
 
 from ..loads.combinations import Factors
-from ..statics.joint_table import JointRow
 from ..statics.model import Forces
 from ..statics.stiffness import SETS, SOFTEST
+from ..statics.tables.joint_table import JointRow
 from ..units.arrays import Array, Integers
 from .internal_forces import STIFFNESS_AS_READ, InternalForces
 from .joints.joint_check import (

@@ -8,7 +8,7 @@ from math import isfinite, sqrt
 from shapely import Point, Polygon
 
 from .. import references, units
-from ..statics.anchor_table import BallastRow
+from ..statics.tables.anchor_table import BallastRow
 from ..units import POUND, POUND_FORCE
 from .anchoring.anchor_choice import choose_anchors
 from .judging import Check, Kind

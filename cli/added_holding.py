@@ -5,7 +5,7 @@ from math import degrees
 from typing import Protocol
 
 from ..design.model import Design
-from ..statics.anchor_table import AnchorRow, GuyRow
+from ..statics.tables.anchor_table import AnchorRow, GuyRow
 from ..units import plain
 from .lines import KeyLine, block, text_line
 

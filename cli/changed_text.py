@@ -246,7 +246,7 @@ def _measure_of(table: Any, sides: int) -> tuple[str, float]:
 def _change_heights(write: Writer, tables: _Tables, old: Design, new: Design) -> None:
     """Change the heights of loads and guys, where the design has any."""
     from ..loads.given import GivenLoad  # noqa: PLC0415
-    from ..statics.anchor_table import GuyRow  # noqa: PLC0415 - only where a file is written
+    from ..statics.tables.anchor_table import GuyRow  # noqa: PLC0415 - only where a file is written
 
     loads = zip(old.several(GivenLoad), new.several(GivenLoad), strict=True)
     for i, (before, after) in enumerate(loads):

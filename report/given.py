@@ -9,8 +9,8 @@ from ..checks.judging import Check, Kind
 from ..design.model import Design
 from ..loads.combinations import EQUILIBRIUM, STRENGTH
 from ..loads.methods import standard_of
-from ..statics.joint_table import JointRow
-from ..statics.seam_table import SeamRow
+from ..statics.tables.joint_table import JointRow
+from ..statics.tables.seam_table import SeamRow
 from .calculation_text import four_figures
 from .filled import plain_source
 

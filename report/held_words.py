@@ -3,7 +3,7 @@
 from ..checks.anchoring.held import Held
 from ..checks.examination import Examination
 from ..materials import anchors
-from ..statics.anchor_table import GuyRow
+from ..statics.tables.anchor_table import GuyRow
 from .remark import joined
 
 _KINDS = {

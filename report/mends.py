@@ -6,8 +6,8 @@ from math import isfinite
 from ..checks.examination import Examination
 from ..checks.judging import Check, Kind
 from ..checks.sizing.under_load import UnderLoad, stands_with
-from ..statics.joint_table import JointRow
-from ..statics.seam_table import SeamRow
+from ..statics.tables.joint_table import JointRow
+from ..statics.tables.seam_table import SeamRow
 from . import messages
 from .facts import Facts
 from .fastened_seams import seam_of, seam_remedy, sized_seam

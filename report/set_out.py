@@ -10,7 +10,7 @@ from ..checks.examination import Examination
 from ..checks.verdict import Way
 from ..design.placing import about_z
 from ..materials import anchors as kinds
-from ..statics.anchor_table import AnchorRow, GuyRow
+from ..statics.tables.anchor_table import AnchorRow, GuyRow
 from ..units.arrays import Array
 
 

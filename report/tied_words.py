@@ -9,7 +9,7 @@ from ..checks.anchoring.guy_choice import GuyChoice
 from ..checks.examination import Examination
 from ..materials import anchors as kinds
 from ..materials import guy_lines
-from ..statics.anchor_table import AnchorRow, GuyRow
+from ..statics.tables.anchor_table import AnchorRow, GuyRow
 from . import messages
 from .amounts import Amounts
 

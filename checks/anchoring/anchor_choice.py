@@ -12,8 +12,8 @@ from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...materials import anchors as kinds
 from ...materials import grounds
-from ...statics.anchor_table import AnchorRow
 from ...statics.contacts.holds_down import anchor_points, anchors_meet
+from ...statics.tables.anchor_table import AnchorRow
 from ..judging import Check
 from ..remedies import on_wood
 from ..standing import Standing

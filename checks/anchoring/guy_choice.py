@@ -12,8 +12,8 @@ from ...design.sections import section
 from ...design.structure import Structure
 from ...materials import guy_lines
 from ...materials.guy_lines import GuyLine
-from ...statics.anchor_table import AnchorRow, GuyRow
 from ...statics.contacts.holds_down import guy_tops, guys_meet
+from ...statics.tables.anchor_table import AnchorRow, GuyRow
 from ..build_steps import down, steps_of, up
 from ..judging import Check
 from ..sliding import check_sliding

@@ -12,9 +12,9 @@ from ...design.structure import Structure
 from ...materials import anchors as kinds
 from ...materials import guy_lines
 from ...materials.grounds import Ground
-from ...statics.anchor_table import AnchorRow, GuyRow
 from ...statics.contacts.holds_down import anchor_points, guy_tops, near_a_guy, ways_out
 from ...statics.footings import HoldDown
+from ...statics.tables.anchor_table import AnchorRow, GuyRow
 from ...units.arrays import Array
 from . import guys
 from .holding import Holding, anchor_capacity

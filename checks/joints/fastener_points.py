@@ -9,7 +9,7 @@ from ...design import plane
 from ...design.placing import about_z
 from ...design.structure import Structure
 from ...statics.contacts.meeting import Face
-from ...statics.joint_table import JointRow
+from ...statics.tables.joint_table import JointRow
 from ...units.arrays import Array
 from . import fastener_layout as layout
 from .joint_faults import beside, odd_sides

@@ -10,8 +10,8 @@ from ...design.placing import Body
 from ...design.structure import Structure
 from ...materials.stock import lumber_sizes
 from ...statics.contacts.meeting import Face
-from ...statics.fastener_key import CROWN_ACROSS
-from ...statics.joint_table import JointRow
+from ...statics.tables.fastener_key import CROWN_ACROSS
+from ...statics.tables.joint_table import JointRow
 from ...units.arrays import Array
 from ..timber.capacity import Capacity
 from ..timber.nds.pulled_out import least_penetration

@@ -14,8 +14,8 @@ from numpy.typing import NDArray
 
 from ...loads.combinations import Factors
 from ...statics.contacts.bed import COARSE_BED, FINE_BED
-from ...statics.joint_table import JointRow
 from ...statics.stiffness import SETS
+from ...statics.tables.joint_table import JointRow
 from ...statics.tie import Tie, Variant, share_of
 from ...statics.wrench import motion_rows
 from ...units.arrays import Array, Integers

@@ -9,7 +9,7 @@ import numpy as np
 from ...design.faults import DesignError, Fault
 from ...design.structure import Structure
 from ...statics.contacts.meeting import Face, gap, meeting
-from ...statics.joint_table import JointRow
+from ...statics.tables.joint_table import JointRow
 from ...units.arrays import Array
 from ..timber.books import book_of
 from ..timber.capacity import Capacity

@@ -8,7 +8,7 @@ from ...design.faults import DesignError
 from ...design.structure import Structure
 from ...loads.combinations import Factors
 from ...materials.fastener import Fastener
-from ...statics.joint_table import JointRow
+from ...statics.tables.joint_table import JointRow
 from ..build_steps import least
 from .fastener_sets import BLOCKS, CLEAT
 from .joint_check import JointFound, refastened_joint

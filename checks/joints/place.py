@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from ...statics.contacts.meeting import Face
-from ...statics.joint_table import JointRow
+from ...statics.tables.joint_table import JointRow
 from ...units.arrays import Array
 from .fastener_sets import FastenerSet
 

@@ -9,7 +9,7 @@ from shapely.geometry.base import BaseGeometry
 
 from ...design.structure import Structure
 from ...materials.fastener import Fastener
-from ...statics.joint_table import JointRow
+from ...statics.tables.joint_table import JointRow
 from ...units.arrays import Array
 from ..judging import Check, Kind
 from ..timber.books import titled

@@ -7,7 +7,7 @@ from ...design.structure import Structure
 from ...loads.combinations import Factors
 from ...loads.exposed import Exposed
 from ...loads.methods import Method
-from ...statics.seam_table import SeamRow
+from ...statics.tables.seam_table import SeamRow
 from ..design_wind import design_actions
 from ..joints.joint_check import JointFound
 from ..joints.joint_places import places

@@ -12,8 +12,8 @@ from ...design.faults import DesignError, Fault
 from ...design.model import Part
 from ...design.structure import Structure
 from ...loads.combinations import Factors
-from ...statics.fastener_key import CROWN_ACROSS
-from ...statics.seam_table import SeamRow
+from ...statics.tables.fastener_key import CROWN_ACROSS
+from ...statics.tables.seam_table import SeamRow
 from ...units import INCH, plain
 from ..joints.combined import fastener_use
 from ..joints.driven import Driven

@@ -5,7 +5,7 @@ from math import ceil, inf
 
 from ...materials import fasteners
 from ...materials.fastener import Fastener
-from ...statics.seam_table import SeamRow
+from ...statics.tables.seam_table import SeamRow
 from ..joints.combined import fastener_use
 from ..joints.driven import Driven
 from ..joints.fastener_sets import CLEAT

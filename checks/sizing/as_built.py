@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from ...design.faults import DesignError
 from ...design.model import Design
-from ...statics.anchor_table import AnchorRow, GuyRow
+from ...statics.tables.anchor_table import AnchorRow, GuyRow
 from ..anchoring.anchor_choice import AnchorChoice, with_anchors
 from ..anchoring.ground_parts import ground_parts
 from ..anchoring.guy_choice import GuyChoice

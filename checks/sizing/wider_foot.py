@@ -14,7 +14,7 @@ from ...design.shapes.plans import Plan, Rectangle, Regular
 from ...design.structure import Structure
 from ...loads.given import GivenLoad
 from ...materials.stock import sheet_thicknesses
-from ...statics.anchor_table import BallastRow, GuyRow
+from ...statics.tables.anchor_table import BallastRow, GuyRow
 from ...units.arrays import Array
 from ..anchoring.ground_parts import GroundParts, single_foot
 from .weighed_again import weighed_again

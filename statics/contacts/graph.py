@@ -12,7 +12,7 @@ from ...design.on_ground import TOUCHING
 from ...design.placing import Body
 from ...design.structure import Structure
 from ...units.arrays import Array
-from ..joint_table import JointRow
+from ..tables.joint_table import JointRow
 from .fit import CARRIED_ACROSS, FIT
 from .meeting import Face, boxes_near, capping, faces_met, point_face
 from .surfaces import Surfaces, surfaces_of

@@ -16,7 +16,7 @@ from ...design.structure import Structure
 from ...materials import anchors as kinds
 from ...units import plain
 from ...units.arrays import Array
-from ..anchor_table import AnchorRow, BallastRow, GuyRow
+from ..tables.anchor_table import AnchorRow, BallastRow, GuyRow
 from .fit import ANCHOR_LEFT, CARRIED_ACROSS, FIT, HEAD_REACH
 from .graph import swings
 from .unsupported import shown_length

@@ -12,7 +12,7 @@ from ...design.shapes.shape import corners
 from ...design.structure import Structure
 from ...materials import sheets
 from ...materials.stock import sheet_thicknesses
-from ..anchor_table import BallastRow
+from ..tables.anchor_table import BallastRow
 from .fit import DENSEST, IN_BULK, LIES_DEEP, OUT_OF_PROPORTION, SAME_SPACE
 from .graph import Graph, swings
 from .unsupported import shown_length

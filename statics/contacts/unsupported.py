@@ -6,7 +6,7 @@ from ...design import plane
 from ...design.faults import Fault
 from ...design.structure import Structure
 from ...units import INCH
-from ..joint_table import JointRow
+from ..tables.joint_table import JointRow
 from .fit import FIT
 from .graph import Graph, Holds, swings
 from .meeting import gap

@@ -10,7 +10,7 @@ from yardfast.design.cutting.cut_list import cut_list
 from yardfast.design.structure import build_structure
 from yardfast.materials import fasteners
 from yardfast.materials.hardware import bottles, fastener_boxes, glue_for, with_spares
-from yardfast.statics.seam_table import SeamRow
+from yardfast.statics.tables.seam_table import SeamRow
 from yardfast.units import INCH
 
 TOWER = "examples/light-tower.toml"

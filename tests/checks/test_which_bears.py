@@ -12,7 +12,7 @@ from yardfast.design.structure import build_structure
 from yardfast.loads.given import GivenLoad
 from yardfast.materials import fasteners
 from yardfast.statics.contacts.graph import graph_of
-from yardfast.statics.joint_table import JointRow
+from yardfast.statics.tables.joint_table import JointRow
 
 WOOD = {"material": "southern pine"}
 FOOT = Part("foot", Box(1.2, 0.3, 0.1), **WOOD)

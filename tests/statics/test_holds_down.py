@@ -23,8 +23,8 @@ from yardfast.design.shapes.flat import Frame, Panel, Plate
 from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.structure import build_structure
 from yardfast.loads.wind.site import Site
-from yardfast.statics.anchor_table import AnchorRow, BallastRow, GuyRow
 from yardfast.statics.contacts.holds_down import anchor_points, holding_nothing
+from yardfast.statics.tables.anchor_table import AnchorRow, BallastRow, GuyRow
 
 STAKE, BOLT = "rebar stake 1/2 in x 36 in", "bolt 1/2 in into a slab"
 RING = Part("ring", Frame(Regular(8, 1.0), 0.14, 0.04), density=500.0)

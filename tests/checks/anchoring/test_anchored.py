@@ -24,7 +24,7 @@ from yardfast.design.shapes.flat import Frame, Plate
 from yardfast.design.shapes.plans import Rectangle
 from yardfast.materials import anchors, guy_lines
 from yardfast.materials.grounds import find_ground
-from yardfast.statics.anchor_table import AnchorRow, BallastRow, GuyRow
+from yardfast.statics.tables.anchor_table import AnchorRow, BallastRow, GuyRow
 
 G = 9.80665
 KIND = "rebar stake 1/2 in x 36 in"

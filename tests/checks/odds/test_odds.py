@@ -17,8 +17,8 @@ from yardfast.checks.odds.weights import kind_of
 from yardfast.design.faults import DesignError
 from yardfast.loads.wind.how_often import years_between
 from yardfast.materials import grounds
-from yardfast.statics.joint_table import JointRow
-from yardfast.statics.seam_table import SeamRow
+from yardfast.statics.tables.joint_table import JointRow
+from yardfast.statics.tables.seam_table import SeamRow
 
 BLOCK = """\
 [design]

@@ -3,12 +3,12 @@
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
-from ..design.bounds import Bounds
-from ..design.reader.near_names import meant, quoted_names
-from ..design.reader.row import Row
-from ..design.reader.schema import Key, TableSpec
-from ..materials.fastener import Fastener
-from ..units import INCH
+from ...design.bounds import Bounds
+from ...design.reader.near_names import meant, quoted_names
+from ...design.reader.row import Row
+from ...design.reader.schema import Key, TableSpec
+from ...materials.fastener import Fastener
+from ...units import INCH
 from .fastener_key import (
     CROWN_WORDS,
     CROWNS,

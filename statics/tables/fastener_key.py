@@ -1,10 +1,10 @@
 """Keys that tables of joints and seams have in common: the fastener, its crown, a wood inside."""
 
-from .. import materials
-from ..design.reader.near_names import quoted_names
-from ..design.reader.row import Row
-from ..materials import fasteners
-from ..materials.fastener import Fastener
+from ... import materials
+from ...design.reader.near_names import quoted_names
+from ...design.reader.row import Row
+from ...materials import fasteners
+from ...materials.fastener import Fastener
 
 _LONGEST = 0.6
 """Length (m) beyond which nothing is a nail, screw, bolt or staple: judgement."""

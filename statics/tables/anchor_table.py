@@ -2,9 +2,9 @@
 
 from dataclasses import dataclass
 
-from ..design.reader.row import Row
-from ..design.reader.schema import Key, TableSpec
-from ..materials import anchors, ballast, guy_lines
+from ...design.reader.row import Row
+from ...design.reader.schema import Key, TableSpec
+from ...materials import anchors, ballast, guy_lines
 
 _WHERE = ("corners", "sides", "second sides")
 """Where anchors stand about the foot: at each corner, each side's middle, each second one's."""

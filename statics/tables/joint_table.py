@@ -3,10 +3,10 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from ..design.reader.near_names import meant, quoted_names
-from ..design.reader.row import Row
-from ..design.reader.schema import Key, TableSpec
-from ..materials.fastener import Fastener
+from ...design.reader.near_names import meant, quoted_names
+from ...design.reader.row import Row
+from ...design.reader.schema import Key, TableSpec
+from ...materials.fastener import Fastener
 from .fastener_key import (
     CROWN_WORDS,
     CROWNS,
