@@ -14,9 +14,10 @@ import numpy as np
 from yardfast.checks.anchoring.anchor_choice import PLAINEST, suited, with_anchors
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.checks.sizing.remedy import examined, holds, needed
+from yardfast.checks.sizing.remedy import checks_needed, checks_pass
 from yardfast.checks.sizing.sizing_case import Case
 from yardfast.checks.sizing.ways import remedy_of
+from yardfast.design.faults import DesignError
 
 GROUNDS = ("paving", "gravel", "sand", "firm lawn", "wet lawn", "firm clay lawn")
 
@@ -50,14 +51,14 @@ def tried(seed: int) -> Counter[str]:
     found: Counter[str] = Counter()
     design = read_text(piece(seed))
     before = examine(design)
-    names = needed(before)
+    names = checks_needed(before)
     for kind in ("base width", "ballast", "anchors", "guys", "height", "wind"):
         _, remedy = remedy_of(design, kind)
         if remedy.design is None or remedy.design is design:
             found[f"{kind}: none"] += 1
             continue
         found[f"{kind}: found"] += 1
-        if not holds(examined(remedy.design), names):
+        if not checks_pass(_examined(remedy.design), names):
             found[f"{kind}: DOES NOT HOLD"] += 1
         if kind in ("anchors", "guys"):
             if kind == "anchors":
@@ -66,9 +67,16 @@ def tried(seed: int) -> Counter[str]:
         case = Case(design, before)
         steps = round(remedy.value / case.step(kind))
         beyond = steps + (1 if kind in ("height", "wind") else -1)
-        if beyond > 0 and holds(examined(case.changed(kind, beyond)), names):
+        if beyond > 0 and checks_pass(_examined(case.changed(kind, beyond)), names):
             found[f"{kind}: A STEP LESS HOLDS"] += 1
     return found
+
+
+def _examined(design):
+    try:
+        return examine(design) if design is not None else None
+    except DesignError:
+        return None
 
 
 def _plainer_holds(design, row) -> int:

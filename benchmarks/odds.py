@@ -36,12 +36,12 @@ def main() -> None:
     print(f"{'design':<22}{'1,000 s':>9}{'million s':>11}{'products':>10}")
     for file in files:
         pieces = room.Pieces.of(examine(read(file)))
-        room.count(pieces, FEW, 1, 10)
+        room.count_odds(pieces, FEW, 1, 10)
         start = perf_counter()
-        room.count(pieces, FEW, 1, 10)
+        room.count_odds(pieces, FEW, 1, 10)
         few = perf_counter() - start
         start = perf_counter()
-        room.count(pieces, FEW + MANY, 1, 10)
+        room.count_odds(pieces, FEW + MANY, 1, 10)
         more = perf_counter() - start - few
         print(f"{Path(file).stem:<22}{few:>9.3f}{more:>11.2f}{more / product():>10.2f}")
     peak = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024.0

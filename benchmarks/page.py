@@ -15,8 +15,8 @@ from threadpoolctl import threadpool_limits
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.cli import OBJECTS_BETWEEN_SEARCHES
-from yardfast.design.scan import Spot
-from yardfast.page.answers import Answers
+from yardfast.design.reader.scan import Spot
+from yardfast.page.answers import RecentTexts
 from yardfast.page.edited import with_value
 
 EXAMPLES = Path(__file__).resolve().parent.parent / "examples"
@@ -43,7 +43,7 @@ def _print() -> None:
 
 def measured(file: Path, spot: Spot) -> tuple[list[float], list[float], list[float]]:
     """Return the seconds of each check, first answer and rest, for sizes that are all new."""
-    saved, answers = file.read_text(encoding="utf-8"), Answers()
+    saved, answers = file.read_text(encoding="utf-8"), RecentTexts()
     name = str(file)
     answers.answer(saved, name, saved)
     asked: tuple[Callable[[str], object], ...] = (

@@ -29,14 +29,14 @@ from typing import Any
 import yardfast as yf
 from yardfast import references
 from yardfast.checks.anchoring.guys import allowable
-from yardfast.checks.anchoring.holding import holding
+from yardfast.checks.anchoring.holding import anchor_capacity
 from yardfast.checks.joints.driven import Driven
-from yardfast.checks.joints.joint_material import stuff_of
+from yardfast.checks.joints.joint_material import joint_material_of
 from yardfast.checks.timber.books import BOOKS
 from yardfast.cli import main
 from yardfast.loads.asce7.hill import LANDFORMS, greatest_topographic_factor
 from yardfast.loads.other_books import in_every_book
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 from yardfast.materials import (
     anchors,
     ballast,
@@ -51,7 +51,7 @@ from yardfast.materials import (
     sheets,
     stock,
 )
-from yardfast.references.table import Row, Table
+from yardfast.references.table import Table, TableRow
 from yardfast.report.dig_line import dig_line
 from yardfast.units import INCH
 
@@ -67,7 +67,7 @@ _whole = references.table
 class Watched(dict[str, str]):
     """A row that notes when a value of it is taken."""
 
-    def __init__(self, row: Row, table: str, place: int, key: str) -> None:
+    def __init__(self, row: TableRow, table: str, place: int, key: str) -> None:
         super().__init__(row)
         self.about, self.key = (table, place), key
 
@@ -84,7 +84,7 @@ class Watched(dict[str, str]):
 class WatchedTable(Table):
     """A table in which looking for a row is not reading the others."""
 
-    def where(self, column: str, value: str) -> tuple[Row, ...]:
+    def where(self, column: str, value: str) -> tuple[TableRow, ...]:
         """Return the rows whose ``column`` holds ``value``, without reading any."""
         return tuple(row for row in self.rows if dict.get(row, column) == value)  # type: ignore[arg-type]
 
@@ -174,38 +174,40 @@ def calls() -> None:
 
 def named() -> None:
     """Ask for all that a file may name, by its name, whatever is not known of some of it."""
-    for ground in grounds.names():
-        for anchor in anchors.names():
+    for ground in grounds.ground_names():
+        for anchor in anchors.anchor_names():
             for known in ({}, {"torque": 500.0}, {"listed": True}, {"depth": 0.6}):
-                one = anchors.find(anchor), grounds.find(ground)
-                _ask(lambda a=one, k=known: holding(*a, **k))
+                one = anchors.find_anchor(anchor), grounds.find_ground(ground)
+                _ask(lambda a=one, k=known: anchor_capacity(*a, **k))
     for head in anchors.heads():
-        anchors.head(head)
-    for bag in ballast.names():
-        ballast.find(bag)
-    for line in guy_lines.names():
-        for end in guy_lines.ends(guy_lines.find(line).of):
-            _ask(lambda a=line, b=end: allowable(guy_lines.find(a), guy_lines.end(b)))
-    for stuff in material.names():
+        anchors.find_head(head)
+    for bag in ballast.ballast_names():
+        ballast.find_ballast(bag)
+    for line in guy_lines.line_names():
+        for end in guy_lines.ends(guy_lines.find_line(line).of):
+            _ask(lambda a=line, b=end: allowable(guy_lines.find_line(a), guy_lines.end(b)))
+    for stuff in material.material_names():
         for least, wide in ((1.5, 3.5), (1.5, 5.5), (3.5, 3.5), (5.5, 5.5)):
             for grade in (None, "No. 2"):
                 _ask(
-                    lambda s=stuff, a=least, b=wide, g=grade: lumber.find(s, a * INCH, b * INCH, g)
+                    lambda s=stuff, a=least, b=wide, g=grade: lumber.find_lumber(
+                        s, a * INCH, b * INCH, g
+                    )
                 )
         _ask(lambda s=stuff: lumber.find_boards(s, 0.75 * INCH))
         for thick in sorted(set(stock.sheet_thicknesses().values())):
-            _ask(lambda s=stuff, t=thick: sheets.find(s, t))
-        for each in (metal.find, plastic.find, bought.sold_as, stuff_of):
+            _ask(lambda s=stuff, t=thick: sheets.find_sheet(s, t))
+        for each in (metal.find_metal, plastic.find_plastic, bought.sold_as, joint_material_of):
             _ask(lambda f=each, s=stuff: f(s))
-        for fastener in fasteners.names():
+        for fastener in fasteners.fastener_names():
             for into in ("side grain", "end grain"):
-                wood = stuff_of(stuff)
+                wood = joint_material_of(stuff)
                 driven = Driven(wood, wood, 0.75 * INCH, 3.0 * INCH, into)
                 for book in BOOKS:
                     basis = "strength" if book.name == "NDS" else "EN 1995, strength"
                     _ask(
                         lambda b=book, f=fastener, d=driven, w=basis: b.capacity(
-                            fasteners.find(f), d, w
+                            fasteners.find_fastener(f), d, w
                         )
                     )
     for landform in LANDFORMS:
@@ -226,7 +228,7 @@ def _ask(what: Callable[[], object]) -> None:
 
 def rows() -> Iterator[tuple[tuple[str, int], Mapping[str, str]]]:
     """Yield each row of each table by its table's name and its place there."""
-    for name in references.names():
+    for name in references.table_names():
         for i, row in enumerate(_whole(name).rows):
             yield (name, i), row
 
@@ -243,13 +245,13 @@ def show() -> None:
     one, other = (counts[way].total() for way in (True, False))
     print(f"{'all':<12}{one:>7}{other:>8}{one + other:>7}")
     print(f"from memory, of the rows that are read: {counts[True]['memory'] / one:.0%}")
-    untouched = set(references.names()) - {name for name, _ in _read}
-    print(f"tables: {len(references.names())}, read by none of this: {len(untouched)}")
+    untouched = set(references.table_names()) - {name for name, _ in _read}
+    print(f"tables: {len(references.table_names())}, read by none of this: {len(untouched)}")
 
 
 def show_unread() -> None:
     """Print each table of which not every row is read."""
-    for name in references.names():
+    for name in references.table_names():
         taken = sum(1 for table, _ in _read if table == name)
         if taken < len(_whole(name).rows):
             print(f"{name}: {taken} of {len(_whole(name).rows)} read")

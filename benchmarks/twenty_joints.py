@@ -7,7 +7,7 @@ EN 1990 differ: what a person may do with either stands in ``yardfast compare``)
 """
 
 from yardfast.checks.joints.driven import Driven
-from yardfast.checks.joints.joint_material import stuff_of
+from yardfast.checks.joints.joint_material import joint_material_of
 from yardfast.checks.timber.books import BOOKS
 from yardfast.materials import fasteners
 from yardfast.units import INCH
@@ -44,12 +44,12 @@ def show() -> None:
     head = f"{'fastener':<24}{'through':<26}"
     print(head + "".join(f"{way + ' NDS':>10}{'EN':>7}{'over':>7}" for way in ("pull", "side")))
     for name, side, inches, main in JOINTS:
-        fastener = fasteners.find(name)
+        fastener = fasteners.find_fastener(name)
         through = inches * INCH
         length = fastener.length or 0.0
         room = length - through - 0.5 * INCH if fastener.kind == "bolt" else 3.5 * INCH
         washer = 1.5 * INCH if fastener.kind == "bolt" else None
-        woods = stuff_of(side), stuff_of(main)
+        woods = joint_material_of(side), joint_material_of(main)
         driven = Driven(*woods, through, room, "side grain", washer=washer)
         nds, en = (book.capacity(fastener, driven, BASES[book.name]) for book in BOOKS)
         pull = en.pull / nds.pull if nds.pull else float("nan")

@@ -9,7 +9,7 @@ from ..design.structure import Structure
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
 from ..loads.exposed import Exposed
-from ..loads.site import Site
+from ..loads.wind.site import Site
 from .anchoring.anchored import check_tied, hold_of, sideways_held
 from .anchoring.embedded_posts import Posts, check_ends, check_posts, check_pull_out, posts_of
 from .anchoring.held import Held, held_by

@@ -97,7 +97,7 @@ def _weights(found: Examination) -> Iterator[Finding]:
         yield _of(Assumed.SCALED, names=tuple(used), mass=Amount(design.weighed, "mass"))
         return
     for name in used:
-        of = materials.find(name)
+        of = materials.find_material(name)
         yield _of(
             Assumed.WEIGHS if of.light == of.heavy else Assumed.WEIGHS_BAND,
             name=name,

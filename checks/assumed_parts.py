@@ -9,14 +9,14 @@ from ..materials.lumber import Lumber
 from ..materials.metal import Metal
 from ..materials.plastic import Plastic
 from ..materials.sheets import Sheet
-from ..statics.fit import FIT
+from ..statics.contacts.fit import FIT
 from .examination import Examination
 from .finding import Amount, Finding, FindingSlot
 from .joints.joint_check import JointFound
-from .members.member_check import Member
+from .members.member_check import MemberStrength
 from .seams.seam_fasteners import room_along_a_seam
 from .timber.books import book_of, titled
-from .timber.en1995.stuff import NORMAL, WIND, k_mod
+from .timber.en1995.stuff import NORMAL, WIND_DURATION, k_mod
 from .timber.nds.adjustments import load_duration, time_effect
 
 TYPE_CHECKING = False
@@ -161,7 +161,7 @@ def _loads(found: Examination) -> Iterator[Finding]:
 def _lasting(found: Examination) -> Finding:
     basis = resistance_basis(found.site)
     if book_of(basis).name == EN1995:
-        live, wind = (k_mod("solid", load, False) for load in (NORMAL, WIND))
+        live, wind = (k_mod("solid", load, False) for load in (NORMAL, WIND_DURATION))
         return _of(OfParts.LASTS_EN, live=f"{live:.2f}", wind=f"{wind:.2f}")
     if basis == FACTORED:
         live, wind = time_effect("normal"), time_effect("wind")
@@ -200,7 +200,7 @@ def assumed_of_strength(found: Examination) -> Iterator[Finding]:
         yield _of(OfParts.AT_ANCHORS if at_anchors else OfParts.AT_CORNERS)
 
 
-def _sheets(sheets: list[Member]) -> Iterator[Finding]:
+def _sheets(sheets: list[MemberStrength]) -> Iterator[Finding]:
     deciding = tuple(one.name for one in sheets if one.by_grain)
     if deciding:
         yield _of(OfParts.FACE_GRAIN_TURNED, names=_names(sheets), deciding=deciding)
@@ -208,7 +208,7 @@ def _sheets(sheets: list[Member]) -> Iterator[Finding]:
         yield _of(OfParts.FACE_GRAIN, names=_names(sheets))
 
 
-def _names(members: list[Member]) -> tuple[str, ...]:
+def _names(members: list[MemberStrength]) -> tuple[str, ...]:
     return tuple(one.name for one in members)
 
 

@@ -7,10 +7,10 @@ from math import cos
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design.shapes.shape import Array
 from ..design.structure import Weighing
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
+from ..units.arrays import Array
 from .judging import Check, Kind, azimuth, judged, where_greatest
 from .overturning import Hold
 from .standing import Standing
@@ -18,7 +18,7 @@ from .wind_moments import WindMoments, worst_by_line
 
 _HALVINGS = 40
 _CALM = "calm"
-SOURCE = "effective area under the resultant (Meyerhof 1953)"
+_SOURCE = "effective area under the resultant (Meyerhof 1953)"
 
 
 def check_bearing(
@@ -49,7 +49,7 @@ def check_bearing(
         unit="Pa",
         utilization=None if outside else utilization,
         passes=passes,
-        source=f"{SOURCE}; {standing.ground.source}",
+        source=f"{_SOURCE}; {standing.ground.source}",
         direction_deg=worst.direction,
         toward_deg=worst.toward,
         weighing=worst.weighing,

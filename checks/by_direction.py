@@ -2,10 +2,10 @@
 
 import numpy as np
 
-from ..design.shapes.shape import Array
 from ..design.structure import Structure
 from ..loads.exposed import bare
 from ..loads.methods import air_density, method_of
+from ..units.arrays import Array
 from .anchoring.embedded_limits import give_way_pressures
 from .anchoring.embedded_posts import Posts
 from .examination import Examination

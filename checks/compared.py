@@ -6,14 +6,14 @@ from dataclasses import dataclass, replace
 from ..design.model import Design
 from ..loads.combinations import resistance_basis
 from ..loads.other_books import in_every_book
-from ..loads.site import Site
+from ..loads.wind.site import Site
 from .examination import Examination, examine
 from .judging import Kind
 from .timber.books import book_of
 
 
 @dataclass(frozen=True, eq=False)
-class Compared:
+class Comparison:
     """What one book, or one design, makes of a piece: SI, along the wind that pushes most.
 
     ``coefficient`` is the force over velocity pressure and silhouette, with gust effect and
@@ -71,7 +71,7 @@ class Compared:
         return bool(kinds & {"bolt", "lag screw"})
 
 
-def by_book(design: Design) -> tuple[Compared, ...]:
+def by_book(design: Design) -> tuple[Comparison, ...]:
     """Return what each book that the site allows makes of a design, its own first.
 
     Raises DesignError where it cannot stand at all.
@@ -79,16 +79,16 @@ def by_book(design: Design) -> tuple[Compared, ...]:
     own = examine(design)
     sites = in_every_book(own.site, own.structure.height)
     others = (examine(replace(design, tables={**design.tables, Site: site})) for site in sites[1:])
-    return tuple(compared(each) for each in (own, *others))
+    return tuple(comparison_of(each) for each in (own, *others))
 
 
-def compared(examination: Examination) -> Compared:
+def comparison_of(examination: Examination) -> Comparison:
     """Return what is compared of an examination."""
     wind = examination.wind
     d = int(wind.force.argmax())
     offered = wind.pressure * float(wind.area[d])
     factors = examination.factors
-    return Compared(
+    return Comparison(
         examination=examination,
         pressure=wind.pressure,
         area=float(wind.area[d]),

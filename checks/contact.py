@@ -8,7 +8,7 @@ from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
 
 from ..design import plane
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 
 _HALVINGS = 30
 MANY_FEET = 60

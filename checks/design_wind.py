@@ -4,11 +4,11 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from ..design.shapes.shape import Array
-from ..loads.actions import Actions, body_actions, joined, minimum_actions, wind_actions
-from ..loads.distinct import distinct
+from ..loads.actions import Actions, body_actions, join_actions, minimum_actions, wind_actions
 from ..loads.exposed import Exposed
 from ..loads.methods import Method
+from ..loads.seen.distinct import distinct
+from ..units.arrays import Array
 
 
 @dataclass(frozen=True, eq=False)
@@ -138,7 +138,7 @@ class _Blown:
         if self._minimum is None:
             return actions
         least = minimum_actions(self._exposed, self._minimum)
-        return joined(actions, _for_each_gust(least, len(self._pressures)))
+        return join_actions(actions, _for_each_gust(least, len(self._pressures)))
 
 
 def _for_each_gust(actions: Actions, count: int) -> Actions:

@@ -5,9 +5,9 @@ from functools import cached_property
 
 from ..design.model import Design
 from ..loads.combinations import Factors
+from ..statics.contacts.graph import Graph
+from ..statics.contacts.look_again import LookAgain
 from ..statics.footings import HoldDown
-from ..statics.graph import Graph
-from ..statics.look_again import LookAgain
 from .anchoring.added_weight import Added, added_weight
 from .anchoring.anchor_choice import AnchorChoice, Loaded, choose_anchors
 from .anchoring.held import Held, held_by

@@ -91,7 +91,7 @@ def _densities(found: Examination) -> Iterator[FromMemory]:
     for part in found.design.parts:
         if part.material is None or part.mass is not None:
             continue
-        of = materials.find(part.material)
+        of = materials.find_material(part.material)
         if of.confidence == _MEMORY:
             yield FromMemory(Value.DENSITY, (of.name,), (of.source,))
 

@@ -5,9 +5,9 @@ from dataclasses import replace
 
 import numpy as np
 
-from ..design.shapes.shape import Array
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
+from ..units.arrays import Array
 from .anchoring.embedded_posts import Posts, check_ends, check_posts
 from .bearing import check_bearing
 from .borne import Borne, as_actions

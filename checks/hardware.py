@@ -9,20 +9,21 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ..design import plane
-from ..design.cut_pieces import Extra, StickCut
-from ..design.panelled import panels_of
+from ..design.cutting.cut_pieces import Extra, StickCut
+from ..design.cutting.panelled import panels_of
+from ..design.cutting.sticks import SawnStick, sticks_of
 from ..design.shapes.forms import Walls
-from ..design.shapes.shape import Array, Shape
-from ..design.sticks import Stick, sticks_of
+from ..design.shapes.shape import Shape
 from ..design.structure import Structure
 from ..loads.combinations import resistance_basis
-from ..loads.site import Site
-from ..materials.bought import NEAR
+from ..loads.wind.site import Site
+from ..materials.bought import NOMINAL_TOLERANCE
 from ..materials.fastener import Fastener
 from ..materials.stock import lumber_sizes
-from ..statics.seam_table import SeamRow
+from ..statics.tables.seam_table import SeamRow
+from ..units.arrays import Array
 from .joints.fastener_sets import BLOCKS, FastenerSet, block_thickness
-from .joints.joint_places import Place
+from .joints.joint_places import JointPlace
 from .seams.held_together import as_fastened
 from .seams.seam_fasteners import room_along_a_seam
 from .seams.tubes import panel_widths, slant
@@ -33,7 +34,7 @@ _SAME_WAY = 0.5
 
 
 @dataclass(frozen=True)
-class Driven:
+class FastenerTally:
     """Fasteners of one kind, and how many each joint and each part's seams take.
 
     ``washer`` is the diameter in m of the two washers under head and nut of a bolt.
@@ -57,7 +58,7 @@ class Hardware:
     panels and mitres of frames.
     """
 
-    driven: tuple[Driven, ...]
+    driven: tuple[FastenerTally, ...]
     sawn: tuple[StickCut, ...]
     glued: float
     mitres: float
@@ -77,7 +78,7 @@ def hardware(structure: Structure, pieces: int = 1) -> Hardware:
         uses[name] += pieces * count
     return Hardware(
         tuple(
-            Driven(fastener, tuple(uses.items()), washer)
+            FastenerTally(fastener, tuple(uses.items()), washer)
             for (_, washer), (fastener, uses) in driven.items()
         ),
         (*_blocks(joints, pieces), *_cleats(structure, rows, pieces)),
@@ -89,7 +90,7 @@ def hardware(structure: Structure, pieces: int = 1) -> Hardware:
 _Use = tuple[Fastener, float | None, str, int]
 
 
-def _of_joints(joints: Sequence[Place]) -> Iterator[_Use]:
+def _of_joints(joints: Sequence[JointPlace]) -> Iterator[_Use]:
     for one in joints:
         row = one.row
         yield row.fastener, row.washer, row.name, len(one.points) * len(one.sets)
@@ -117,7 +118,7 @@ def _seamed(structure: Structure, name: str) -> tuple[Walls, int]:
     return walls, len(bodies)
 
 
-def _blocks(joints: Sequence[Place], pieces: int) -> Iterator[StickCut]:
+def _blocks(joints: Sequence[JointPlace], pieces: int) -> Iterator[StickCut]:
     """Give the blocks of each joint: one along each side on which fasteners stand."""
     found: dict[tuple[str, str, tuple[float, float]], Counter[float]] = {}
     for one in joints:
@@ -130,7 +131,7 @@ def _blocks(joints: Sequence[Place], pieces: int) -> Iterator[StickCut]:
             yield _stick("block", name, wood, section, length, count)
 
 
-def _block_section(one: Place) -> tuple[float, float]:
+def _block_section(one: JointPlace) -> tuple[float, float]:
     """Return the section in m of a joint's blocks: thick enough for both rows of fasteners.
 
     Rows that stand square to each other go into it from two sides. It is exactly as thick as is
@@ -148,7 +149,7 @@ Need = tuple[float, bool]
 """How thick in m, and whether exactly."""
 
 
-def _in_block(one: Place, each: FastenerSet) -> Need:
+def _in_block(one: JointPlace, each: FastenerSet) -> Need:
     if each.head_in == BLOCKS:
         return each.driven.through, True
     reach = one.row.fastener.need("length") - each.driven.through
@@ -165,7 +166,9 @@ def _lumber(one: Need, other: Need) -> tuple[float, float]:
 
     def does(size: float, need: Need) -> bool:
         thick, exactly = need
-        return abs(size - thick) < NEAR if exactly else size >= thick - NEAR
+        return (
+            abs(size - thick) < NOMINAL_TOLERANCE if exactly else size >= thick - NOMINAL_TOLERANCE
+        )
 
     fits = [
         tuple(sorted(size))
@@ -177,7 +180,7 @@ def _lumber(one: Need, other: Need) -> tuple[float, float]:
     return least[0], least[1]
 
 
-def _block_lengths(one: Place) -> list[float]:
+def _block_lengths(one: JointPlace) -> list[float]:
     """Return the length in m of each block: past its last fasteners by what keeps it whole.
 
     None is longer than the side along which it lies; sides of one length have blocks of one.
@@ -194,7 +197,7 @@ def _block_lengths(one: Place) -> list[float]:
     return [max(alike) for alike in spans.values() for _ in alike]
 
 
-def _sides(one: Place, points: Array) -> Iterator[tuple[Array, float, NDArray[np.intp]]]:
+def _sides(one: JointPlace, points: Array) -> Iterator[tuple[Array, float, NDArray[np.intp]]]:
     """Give each side of a face that has fasteners: its direction (2,), length, and their indices.
 
     Of a ring it is the sides of its hole, since blocks stand inside.
@@ -230,7 +233,7 @@ def _stick(
     face: str, name: str, wood: str, section: tuple[float, float], length: float, count: int
 ) -> StickCut:
     thin, wide = section
-    stick = Stick(face, 1, thin, wide, length, length, 0.0, thin * wide * length)
+    stick = SawnStick(face, 1, thin, wide, length, length, 0.0, thin * wide * length)
     return StickCut(Extra(name, wood), stick, count)
 
 

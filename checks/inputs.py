@@ -2,17 +2,15 @@
 
 from pathlib import Path
 
-from ..design.document import read_design
-from ..design.document import read_text as read_design_text
-from ..design.document import scanned as scanned_design
+from ..design.file.document import read_design, read_design_text, scanned_design
+from ..design.file.record_table import RECORD
 from ..design.model import Design
-from ..design.record_table import RECORD
-from ..design.scan import Scan
+from ..design.reader.scan import Scan
 from ..loads.load_table import LOAD
 from ..loads.site_table import SITE
-from ..statics.anchor_table import ANCHOR, BALLAST, GUY
-from ..statics.joint_table import JOINT
-from ..statics.seam_table import SEAM
+from ..statics.tables.anchor_table import ANCHOR, BALLAST, GUY
+from ..statics.tables.joint_table import JOINT
+from ..statics.tables.seam_table import SEAM
 from .odds.odds_table import ODDS
 
 SPECS = (SITE, LOAD, ANCHOR, BALLAST, GUY, JOINT, SEAM, RECORD, ODDS)

@@ -11,22 +11,22 @@ from functools import cached_property
 
 import numpy as np
 
-from ..design.shapes.shape import Array
 from ..design.structure import Structure
 from ..statics.building import model_of
+from ..statics.contacts.graph import Graph
 from ..statics.footings import HoldDown, footings
-from ..statics.graph import Graph
 from ..statics.model import Forces, Model, SectionForces, on_uneven_ground
 from ..statics.solution import MechanismError
 from ..statics.stiffness import SETS, stiffness_rule
+from ..units.arrays import Array, Integers
 from .joints.ties import Fastened
-from .load_cases import Integers, LoadCases
+from .load_cases import LoadCases
 from .point_loads import PointLoads
 
 MOST_BRACED = 60
 """So many motions that nothing holds are told apart at most."""
 
-AS_READ = "as read"
+STIFFNESS_AS_READ = "as read"
 
 STEADY = 3
 """So many feet bear on any ground."""
@@ -81,10 +81,10 @@ class InternalForces:
 
         Of a piece on four feet or more also with the ground lower beneath each of them.
         """
-        as_read = self.with_stiffness(SETS[AS_READ], which)
-        found = {AS_READ: as_read}
+        as_read = self.with_stiffness(SETS[STIFFNESS_AS_READ], which)
+        found = {STIFFNESS_AS_READ: as_read}
         for name, factors in SETS.items():
-            if name != AS_READ:
+            if name != STIFFNESS_AS_READ:
                 found[name] = self.with_stiffness(factors, which, as_read)
         for foot in self._may_not_bear:
             with suppress(MechanismError):  # what swings free finds its ground

@@ -6,7 +6,7 @@ from enum import StrEnum
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 
 _ALIKE = 1.0e-10
 """Values that differ by no more than this share of the greatest differ by rounding."""
@@ -101,7 +101,7 @@ class Check:
         return np.inf if self.utilization is None else self.utilization
 
 
-def compared(kind: Kind, demand: float, capacity: float, unit: str, source: str) -> Check:
+def check_demand(kind: Kind, demand: float, capacity: float, unit: str, source: str) -> Check:
     """Return the check of a demand against a capacity; ``replace`` adds what governed."""
     utilization, passes = judged(demand, capacity)
     return Check(kind, "", demand, capacity, unit, utilization, passes, source)

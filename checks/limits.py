@@ -7,21 +7,21 @@ from math import floor, inf, sqrt
 
 import numpy as np
 
-from ..design.shapes.shape import Array
 from ..design.structure import Weighing
 from ..loads.actions import Actions, wind_actions
-from ..loads.distinct import distinct
 from ..loads.exposed import Exposed
 from ..loads.methods import air_density, shelter_of_ground
-from ..loads.site import Site
+from ..loads.seen.distinct import distinct
+from ..loads.wind.site import Site
 from ..units import FOOT, MPH
+from ..units.arrays import Array
 from .anchoring.embedded_limits import give_way_pressures, push_that_gives_way
 from .anchoring.embedded_posts import Posts
 from .judging import where_greatest
 from .loose import Loose
 from .overturning import push_that_tips
 from .sliding import resistance_share, sliding_pressures
-from .standing import Standing, Weight
+from .standing import DeadLoad, Standing
 from .tipping import least_tipping
 
 GREATEST_GUST = 150.0
@@ -226,8 +226,8 @@ def _least(standing: Standing, stages: list[Stage], density: float) -> list[_Fou
     Coefficients that are so many times as strong tip and slide at so many times less pressure.
     """
     weights = [standing.weight(weighing) for weighing, _ in _RANGE]
-    weight = Weight(np.array([w.force for w in weights]), np.array([w.centre for w in weights]))
-    each = Weight(weight.force[:, None, None], weight.centre[:, None, None])
+    weight = DeadLoad(np.array([w.force for w in weights]), np.array([w.centre for w in weights]))
+    each = DeadLoad(weight.force[:, None, None], weight.centre[:, None, None])
     strength = np.array([strong for _, strong in _RANGE])
     tipping, sliding = [(inf, 0, 0)] * len(_RANGE), [(inf, 0)] * len(_RANGE)
     for stage in stages:

@@ -5,19 +5,16 @@ from dataclasses import dataclass
 from typing import TypeVar
 
 import numpy as np
-from numpy.typing import NDArray
 
-from ..design.shapes.shape import Array
 from ..design.structure import GRAVITY, WEIGHINGS, Structure, Weighing
 from ..loads.combinations import Factors
 from ..loads.given import GivenLoad
 from ..statics.wrench import wrench
+from ..units.arrays import Array, Integers
 from .point_loads import PointLoads
 from .timber.books import book_of
 
-T = TypeVar("T")
-
-Integers = NDArray[np.intp]
+_T = TypeVar("_T")
 
 MINIMUM = "minimum"
 """The case of the least wind that a standard asks."""
@@ -51,7 +48,7 @@ class LoadSet:
     @property
     def name(self) -> str:
         """Return the names of its loads, "" without any."""
-        return together(self.loads)
+        return loads_together(self.loads)
 
 
 @dataclass(frozen=True, eq=False)
@@ -140,13 +137,13 @@ def load_sets(
     )
 
 
-def at_once(loads: Sequence[T]) -> list[tuple[T, ...]]:
+def at_once(loads: Sequence[_T]) -> list[tuple[_T, ...]]:
     """Return which named loads are tried at once: each by itself, and all of several."""
     alone = [(load,) for load in loads]
     return [*alone, tuple(loads)] if len(loads) > 1 else alone
 
 
-def together(loads: Sequence[GivenLoad]) -> str:
+def loads_together(loads: Sequence[GivenLoad]) -> str:
     """Return the names of loads that act at once."""
     names = [load.name for load in loads]
     return " and ".join(names) if len(names) < 3 else f"all {len(names)} named loads"
@@ -221,7 +218,7 @@ def _weight(structure: Structure, weighing: Weighing, down: Array) -> Array:
     return wrench(GRAVITY * mass[:, None] * down, structure.steady_centres).ravel()
 
 
-def greatest(used: Array, most: int) -> Integers:
+def most_used_cases(used: Array, most: int) -> Integers:
     """Return which of ``used`` (n,) are the greatest, ``most`` of them; of alike ones the first.
 
     A piece that is alike from several sides is used alike by as many winds.

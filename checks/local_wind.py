@@ -6,12 +6,12 @@ import numpy as np
 
 from ..design import plane
 from ..design.placing import Body
-from ..design.shapes.shape import Array
 from ..design.structure import Structure
 from ..loads.exposed import Exposed
-from ..loads.lids import from_above
 from ..loads.methods import Method
-from ..loads.tops import Tops
+from ..loads.roofs.lids import from_above
+from ..loads.roofs.tops import Tops
+from ..units.arrays import Array
 
 
 @dataclass(frozen=True, eq=False)

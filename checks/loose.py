@@ -18,11 +18,11 @@ from ..loads.exposed import Bare, Exposed, expose
 from ..loads.given import GivenLoad
 from ..materials.grounds import Ground
 from ..materials.surfaces import surface
-from ..statics.graph import Edge, Graph
+from ..statics.contacts.graph import Edge, Graph
 from .borne import Borne, as_actions, borne_by
 from .given_loads import both_at_once, one_at_a_time, summed
 from .judging import Check, Kind
-from .load_cases import at_once, together
+from .load_cases import at_once, loads_together
 from .overturning import check_overturning
 from .sliding import check_sliding
 from .standing import Standing
@@ -97,7 +97,7 @@ def _tried(
     yield from _both_ways(one, wind, factors)
     live = replace(factors, wind=factors.live)
     for acting in at_once([each.load for each in borne_by(named, one.goes)]):
-        load, name = summed([as_actions(each) for each in acting]), together(acting)
+        load, name = summed([as_actions(each) for each in acting]), loads_together(acting)
         yield from _both_ways(one, load, live, name)
         for by_wind, by_load in factors.companions:
             both = both_at_once(wind, by_wind, load, by_load)

@@ -6,15 +6,15 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design.shapes.shape import Array
 from ..design.structure import Weighing
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
+from ..units.arrays import Array
 from .judging import Check, Kind, azimuth, judged, where_greatest
 from .standing import Standing
 from .wind_moments import WindMoments
 
-SOURCE = "statics: moments about the lee edge"
+_SOURCE = "statics: moments about the lee edge"
 
 _WEIGHING: Weighing = "light"
 """Weight helps against turning over: as much as is sure counts."""
@@ -57,7 +57,7 @@ def check_overturning(
         unit="N*m",
         utilization=utilization,
         passes=passes,
-        source=f"{SOURCE}; {factors.source}",
+        source=f"{_SOURCE}; {factors.source}",
         direction_deg=float(actions.azimuths[actions.direction_of(worst.row)]),
         toward_deg=azimuth(standing.normals[worst.line]),
         weighing=_WEIGHING,

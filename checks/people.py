@@ -7,13 +7,14 @@ import numpy as np
 from .. import references
 from ..design import plane
 from ..design.sections import section
-from ..design.shapes.shape import Array, corners
+from ..design.shapes.shape import corners
 from ..design.structure import Structure
 from ..loads.combinations import Factors
-from ..references import Row
+from ..references import TableRow
+from ..units.arrays import Array
 from .anchoring.embedded_limits import push_that_gives_way
 from .anchoring.embedded_posts import Posts
-from .judging import Check, Kind, azimuth, compared
+from .judging import Check, Kind, azimuth, check_demand
 from .overturning import Hold
 from .standing import Standing
 
@@ -69,20 +70,20 @@ def check_push_on_posts(
     if row is None:
         return None
     gives = factors.soil * push_that_gives_way(posts, structure, _height(row, structure))
-    found = compared(Kind.PUSH, _force(row), gives, "N", row["source"])
+    found = check_demand(Kind.PUSH, _force(row), gives, "N", row["source"])
     return replace(found, weighing="heavy", wind=0.0)
 
 
-def _row(people: str) -> Row | None:
+def _row(people: str) -> TableRow | None:
     rows = references.table("ground/pushes").where("people", people)
     return rows[0] if rows else None
 
 
-def _force(row: Row) -> float:
+def _force(row: TableRow) -> float:
     return float(row["force_N"])
 
 
-def _height(row: Row, structure: Structure) -> float:
+def _height(row: TableRow, structure: Structure) -> float:
     return min(float(row["height_m"]), structure.height)
 
 
@@ -92,7 +93,7 @@ def _over_the_worst(
     factors: Factors,
     tipping: Array,
     pivot: Array,
-    row: Row,
+    row: TableRow,
     held: Hold | None,
 ) -> Check:
     """Return the check of moments (lines,) in N m against what holds, over the worst line."""
@@ -100,7 +101,7 @@ def _over_the_worst(
     hold = hold if held is None else hold + held.moment(pivot)
     line = int((tipping / np.maximum(hold, 1.0e-9)).argmax())
     return replace(
-        compared(kind, float(tipping[line]), float(hold[line]), "N*m", row["source"]),
+        check_demand(kind, float(tipping[line]), float(hold[line]), "N*m", row["source"]),
         toward_deg=azimuth(standing.normals[line]),
         dead=factors.helping,
         wind=0.0,

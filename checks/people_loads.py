@@ -6,13 +6,13 @@ import numpy as np
 
 from .. import references
 from ..design.outlines import round_in_plan
-from ..design.shapes.shape import Array
 from ..design.structure import Structure
 from ..loads.given import GivenLoad
-from ..statics.graph import swings
+from ..statics.contacts.graph import swings
+from ..units.arrays import Array
 from .timber.books import book_of
 
-WAYS = 8
+_WAYS = 8
 """People push toward so many sides."""
 
 PUSH, CLIMB = "push", "climb"
@@ -50,7 +50,7 @@ def _pushes(structure: Structure, force: float, reach: float) -> Iterator[tuple[
         z = min(body.top, reach)
         side = round_it[1] - round_it[0]
         first = float(np.arctan2(side[1], side[0]))
-        for angle in first + 2.0 * np.pi * np.arange(WAYS) / WAYS:
+        for angle in first + 2.0 * np.pi * np.arange(_WAYS) / _WAYS:
             way = float(np.cos(angle)), float(np.sin(angle)), 0.0
             yield i, GivenLoad(PUSH, force, (x, y, z), way, on)
 

@@ -4,16 +4,15 @@ from collections.abc import Mapping
 
 import numpy as np
 
-from ..design.shapes.shape import Array
 from ..statics.buckling import stands_times
-from ..statics.graph import swings
+from ..statics.contacts.graph import swings
 from ..statics.model import Forces
 from ..statics.stiffness import SWAYS, stiffness_rule
-from .internal_forces import AS_READ, InternalForces
+from ..units.arrays import Array, Integers
+from .internal_forces import STIFFNESS_AS_READ, InternalForces
 from .judging import Check, Kind, Remark, where_greatest
-from .load_cases import Integers
 
-SOURCE = "equilibrium without friction between parts; sway of 1/50 of the height (judgement)"
+_SOURCE = "equilibrium without friction between parts; sway of 1/50 of the height (judgement)"
 
 _PUSHED = 1.0e-6
 """Share of a case's load beyond which a motion that nothing holds is pushed."""
@@ -45,7 +44,7 @@ def check_racking(
         if each.solution.lost.any():
             nth = int(each.solution.lost.argmax())
             return _failing(forces, int(which[nth]), None, 0.0, _unpulled(forces))
-    softest = forces.with_stiffness(SWAYS, which, envelope[AS_READ])
+    softest = forces.with_stiffness(SWAYS, which, envelope[STIFFNESS_AS_READ])
     nth = int(forces.cases.downward[which].argmax())
     system, times = forces.model.system, stiffness_rule("least critical")
     stands, motion = stands_times(system, SWAYS, softest.geometry(nth), times)
@@ -115,7 +114,7 @@ def _failing(
         unit="m",
         utilization=None if sway is None else sway / most,
         passes=False,
-        source=SOURCE,
+        source=_SOURCE,
         direction_deg=cases.azimuth(case),
         weighing=acts.weighing,
         dead=acts.dead,

@@ -7,11 +7,11 @@ import numpy as np
 from shapely.geometry.base import BaseGeometry
 
 from ..design import plane
-from ..design.shapes.shape import Array
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
-from ..statics.fit import HEAD_REACH
+from ..statics.contacts.fit import HEAD_REACH
 from ..units import GRAVITY
+from ..units.arrays import Array
 from .sliding import resistance_share
 from .standing import Standing
 from .wind_moments import WindMoments, worst_by_line

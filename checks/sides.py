@@ -4,8 +4,8 @@ from enum import StrEnum
 
 import numpy as np
 
-from ..design.shapes.shape import Array
-from ..loads.directions import edge_normals
+from ..loads.seen.directions import edge_normals
+from ..units.arrays import Array
 from .as_one import AsOne
 
 _ROUND_CORNERS = 24
@@ -13,7 +13,7 @@ _NEAR_DEG = 12.0
 _SAME = 0.01
 
 
-class Foot(StrEnum):
+class _Foot(StrEnum):
     """What kind of outline a footprint has."""
 
     ROUND = "round"
@@ -59,18 +59,18 @@ QUARTERS = (
 """The quarters of a piece as its file has it, clockwise from above."""
 
 
-def foot_of(footprint: Array) -> Foot:
+def foot_of(footprint: Array) -> _Foot:
     """Return what kind of outline a footprint (k, 2) has."""
     if len(footprint) >= _ROUND_CORNERS:
-        return Foot.ROUND
+        return _Foot.ROUND
     edges = np.roll(footprint, -1, axis=0) - footprint
     lengths = np.hypot(*edges.T)
     reach = np.hypot(*(footprint - footprint.mean(axis=0)).T)
     if np.ptp(reach) > _SAME * reach.max():
-        return Foot.UNEVEN
+        return _Foot.UNEVEN
     if np.ptp(lengths) <= _SAME * lengths.max():
-        return Foot.SQUARE if len(footprint) == 4 else Foot.REGULAR
-    return Foot.RECTANGLE if len(footprint) == 4 else Foot.UNEVEN
+        return _Foot.SQUARE if len(footprint) == 4 else _Foot.REGULAR
+    return _Foot.RECTANGLE if len(footprint) == 4 else _Foot.UNEVEN
 
 
 def goes_over(examination: AsOne, toward_deg: float) -> Over:
@@ -78,15 +78,15 @@ def goes_over(examination: AsOne, toward_deg: float) -> Over:
     footprint = examination.structure.footprint
     foot = foot_of(footprint)
     alike = _same_every_way(examination)
-    if foot is Foot.ROUND:
+    if foot is _Foot.ROUND:
         return Over.ANY_SIDE if alike else Over.QUARTER
     normal, length = _nearest_edge(footprint, toward_deg)
-    if normal > _NEAR_DEG and foot is not Foot.UNEVEN:
+    if normal > _NEAR_DEG and foot is not _Foot.UNEVEN:
         return Over.ANY_CORNER if alike else Over.CORNER
-    if foot is Foot.RECTANGLE:
+    if foot is _Foot.RECTANGLE:
         long = length > _edge_lengths(footprint).mean()
         return Over.LONG_SIDE if long else Over.SHORT_SIDE
-    return Over.ANY_SIDE if foot is not Foot.UNEVEN and alike else Over.QUARTER
+    return Over.ANY_SIDE if foot is not _Foot.UNEVEN and alike else Over.QUARTER
 
 
 def meets(examination: AsOne, from_deg: float) -> Meets:
@@ -94,11 +94,11 @@ def meets(examination: AsOne, from_deg: float) -> Meets:
     footprint = examination.structure.footprint
     foot = foot_of(footprint)
     off, length = _nearest_edge(footprint, from_deg)
-    if foot is Foot.ROUND:
+    if foot is _Foot.ROUND:
         return Meets.ANY_SIDE if _same_every_way(examination) else Meets.QUARTER
-    if foot is Foot.UNEVEN:
+    if foot is _Foot.UNEVEN:
         return Meets.QUARTER
-    if off <= _NEAR_DEG and foot is Foot.RECTANGLE:
+    if off <= _NEAR_DEG and foot is _Foot.RECTANGLE:
         long = length > _edge_lengths(footprint).mean()
         return Meets.LONG_FACE if long else Meets.SHORT_FACE
     if off <= min(_NEAR_DEG, 0.25 * 360.0 / len(footprint)):
@@ -140,7 +140,7 @@ def _same_every_way(examination: AsOne) -> bool:
     off = structure.centre_of_mass("typical")[:2] - footprint.mean(axis=0)
     if np.hypot(*off) > _SAME * np.ptp(footprint[:, 0]):
         return False
-    sides = min(len(footprint), 8) if foot_of(footprint) is Foot.ROUND else len(footprint)
+    sides = min(len(footprint), 8) if foot_of(footprint) is _Foot.ROUND else len(footprint)
     around = np.append(wind.azimuths, wind.azimuths[0] + 360.0)
     for values in (wind.force, wind.force_height, wind.uplift):
         curve = np.append(values, values[0])

@@ -10,22 +10,22 @@ from ..loads.actions import Actions
 from ..loads.combinations import Factors, factors, factors_of_parts, resistance_basis
 from ..loads.exposed import Bare, Exposed, bare, expose, with_weights
 from ..loads.methods import Method, method_of
-from ..loads.site import Site
+from ..loads.wind.site import Site
 from ..materials import grounds
-from ..statics.graph import Graph, graph_of
-from ..statics.holds_down import holding_nothing
-from ..statics.look_again import LookAgain, look_again
-from ..statics.unsupported import unsupported
+from ..statics.contacts.graph import Graph, graph_of
+from ..statics.contacts.holds_down import holding_nothing
+from ..statics.contacts.look_again import LookAgain, look_again
+from ..statics.contacts.unsupported import unsupported
 from .anchoring.ballasted import with_ballast
 from .borne import Borne, borne_loads
 from .design_wind import DesignWind, design_actions, design_wind, wind_on_bodies
 from .joints.fastened import check_fastened
-from .joints.place import Place
+from .joints.place import JointPlace
 from .load_cases import LoadCases, load_cases
 from .local_wind import LocalWind, local_wind
 from .loose import Loose, loose_parts
 from .members.all_members import check_plates
-from .members.member_check import Member, NotJudged
+from .members.member_check import MemberStrength, NotJudged
 from .people_loads import people_loads
 from .point_loads import PointLoads, point_loads
 from .seams.held_together import as_fastened, seams_judged
@@ -104,7 +104,7 @@ class Situation:
         return not self.standing.ground.stakes_possible
 
     @cached_property
-    def fastened(self) -> "tuple[tuple[Place, ...], tuple[SeamFastened, ...]]":
+    def fastened(self) -> "tuple[tuple[JointPlace, ...], tuple[SeamFastened, ...]]":
         """Return joints and seams as the file fastens them. DesignError: what is wrong of them."""
         return as_fastened(self.structure, self.basis)
 
@@ -134,7 +134,7 @@ class Situation:
         return local_wind(self.structure, self.exposed, self.method)
 
     @cached_property
-    def plates(self) -> tuple[Member | NotJudged, ...]:
+    def plates(self) -> tuple[MemberStrength | NotJudged, ...]:
         """Return the strength of what wind presses by itself: boards, walls, roofs, blades."""
         used = self.factors_of_parts
         return check_plates(self.structure, self.local, used, self.basis, self.loads)
@@ -189,7 +189,7 @@ def _where(graph: Graph, method: Method, each: Bare) -> Situation:
     site = structure.design.table(Site)
     exposed = expose(structure, each, site.sheltering)
     wind, actions = design_wind(exposed, method)
-    standing = Standing(structure, grounds.find(site.ground), site.slope or 0.0)
+    standing = Standing(structure, grounds.find_ground(site.ground), site.slope or 0.0)
     check_fastened(structure)
     return Situation(
         structure.design,

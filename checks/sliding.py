@@ -4,15 +4,15 @@ from math import cos, sin
 
 import numpy as np
 
-from ..design.shapes.shape import Array
 from ..design.structure import Weighing
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
+from ..units.arrays import Array
 from .friction import sliding_resistance
 from .judging import Check, Kind, judged, where_greatest
-from .standing import Standing, Weight
+from .standing import DeadLoad, Standing
 
-SOURCE = "statics: H + W sin(slope) <= mu (W cos(slope) - U)"
+_SOURCE = "statics: H + W sin(slope) <= mu (W cos(slope) - U)"
 
 
 def resistance_share(standing: Standing, actions: Actions) -> Array:
@@ -74,7 +74,7 @@ def check_sliding(
         unit="N",
         utilization=utilization,
         passes=passes,
-        source=f"{SOURCE}; {factors.source}",
+        source=f"{_SOURCE}; {factors.source}",
         direction_deg=float(actions.azimuths[d]),
         weighing=weighing,
         dead=dead,
@@ -87,7 +87,7 @@ def check_sliding(
 def sliding_pressures(
     standing: Standing,
     unit: Actions,
-    weighing: Weighing | Weight,
+    weighing: Weighing | DeadLoad,
     share: Array,
     low: float | Array = 0.0,
     high: float | Array = np.inf,

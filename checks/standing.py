@@ -8,10 +8,10 @@ import numpy as np
 from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
 
-from ..design.shapes.shape import Array
 from ..design.structure import Structure, Weighing
-from ..loads.directions import edge_normals
+from ..loads.seen.directions import edge_normals
 from ..materials.grounds import Ground
+from ..units.arrays import Array
 from .contact import Caps, Quadrature, caps, quadrature
 
 _STEP_DEG = 5.0
@@ -23,7 +23,7 @@ _KEPT = 100_000
 
 
 @dataclass(frozen=True, eq=False)
-class Weight:
+class DeadLoad:
     """What presses a piece down: ``force`` (…) in N and its ``centre`` (…, 3) in m.
 
     Leading axes are pieces that differ in weight alone; those of winds follow as axes of one.
@@ -105,14 +105,14 @@ class Standing:
         """Return the places found so far: several checks ask for those of the same forces."""
         return {}
 
-    def weight(self, weighing: Weighing | Weight) -> Weight:
+    def weight(self, weighing: Weighing | DeadLoad) -> DeadLoad:
         """Return what a weighing of the structure presses; a weight given is itself."""
-        if isinstance(weighing, Weight):
+        if isinstance(weighing, DeadLoad):
             return weighing
         structure = self.structure
-        return Weight(np.array(structure.weight(weighing)), structure.steady_centre(weighing))
+        return DeadLoad(np.array(structure.weight(weighing)), structure.steady_centre(weighing))
 
-    def hold(self, weighing: Weighing | Weight, pivot: Array) -> Array:
+    def hold(self, weighing: Weighing | DeadLoad, pivot: Array) -> Array:
         """Return the moment (…, E) in N m with which its weight resists turning about ``pivot``.
 
         W (d cos - z sin) for the slope's worst way round, d from the centre of mass to the line.

@@ -5,24 +5,24 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from ..design.shapes.shape import Array
 from ..loads.combinations import Factors
-from ..statics.joint_table import JointRow
 from ..statics.model import Forces
 from ..statics.stiffness import SETS, SOFTEST
-from .internal_forces import AS_READ, InternalForces
+from ..statics.tables.joint_table import JointRow
+from ..units.arrays import Array, Integers
+from .internal_forces import STIFFNESS_AS_READ, InternalForces
 from .joints.joint_check import (
     FIRST,
-    Asked,
     JointFound,
+    TieDemand,
     judge_worst,
     rough_uses,
     used_most,
 )
 from .joints.ties import Fastened
 from .judging import Check
-from .load_cases import Integers, greatest
-from .members.member_check import Member, NotJudged
+from .load_cases import most_used_cases
+from .members.member_check import MemberStrength, NotJudged
 from .members.stick_strength import (
     Judged,
     as_braced,
@@ -33,7 +33,7 @@ from .members.stick_strength import (
 )
 from .racking import check_racking
 
-MANY = 12
+_MANY = 12
 """So many, by a rough measure, are looked at closely to find these."""
 
 _SAME = 1.0e-9
@@ -53,7 +53,7 @@ class Strength:
     """
 
     joints: tuple[JointFound, ...]
-    sticks: tuple[Member | NotJudged, ...]
+    sticks: tuple[MemberStrength | NotJudged, ...]
     racking: Check | None
     error: float
     lost: bool
@@ -100,7 +100,7 @@ def strength_of(
     few = _all(*most, heaviest)
     of_few = {name: each.some(np.searchsorted(looked, few)) for name, each in envelope.items()}
     chosen = [one for one, _ in bent]
-    members: list[Member | NotJudged] = [
+    members: list[MemberStrength | NotJudged] = [
         *others,
         *judge_sticks(chosen, of_few, few, forces.cases, factors.source, basis),
     ]
@@ -142,7 +142,7 @@ def worse_of(found: Sequence[Strength]) -> Strength:
         max(ways, key=lambda one: one.check.rank)
         for ways in zip(*(f.joints for f in found), strict=True)
     )
-    sticks: dict[str, Member | NotJudged] = {}
+    sticks: dict[str, MemberStrength | NotJudged] = {}
     for one in (stick for each in found for stick in each.sticks):
         known = sticks.get(one.name)
         if known is None or _stick_rank(one) > _stick_rank(known):
@@ -158,8 +158,8 @@ def worse_of(found: Sequence[Strength]) -> Strength:
     )
 
 
-def _stick_rank(one: Member | NotJudged) -> float:
-    return one.check.rank if isinstance(one, Member) else -1.0
+def _stick_rank(one: MemberStrength | NotJudged) -> float:
+    return one.check.rank if isinstance(one, MemberStrength) else -1.0
 
 
 def _all(*each: Integers) -> Integers:
@@ -173,34 +173,36 @@ def _most_used(forces: InternalForces, k: int, rough: Array) -> Integers:
     joins what it joins.
     """
     through = forces.through(k)
-    every = Asked(forces.joints[k], np.arange(len(through)), {AS_READ: through}, forces.cases)
+    every = TieDemand(
+        forces.joints[k], np.arange(len(through)), {STIFFNESS_AS_READ: through}, forces.cases
+    )
     (coarse,) = every.by_set.values()
     size = np.abs(through) * forces.cases.longer[:, None]
     large = np.linalg.norm(size[:, :3], axis=1), np.linalg.norm(size[:, 3:], axis=1)
-    few = _all(*(greatest(use, MANY) for use in (*rough, coarse)))
-    nearer = Asked(forces.joints[k], few, dict.fromkeys(SETS, through[few]), forces.cases)
+    few = _all(*(most_used_cases(use, _MANY) for use in (*rough, coarse)))
+    nearer = TieDemand(forces.joints[k], few, dict.fromkeys(SETS, through[few]), forces.cases)
     most = np.max([*nearer.by_set.values()], axis=0)
     # other fasteners may be tried, for which what is greatest may be the worst
-    return _all(few[greatest(most, FIRST)], *(greatest(one, 1) for one in large))
+    return _all(few[most_used_cases(most, FIRST)], *(most_used_cases(one, 1) for one in large))
 
 
 def _asked(
     forces: InternalForces, envelope: Mapping[str, Forces], looked: Integers, k: int
-) -> Asked:
+) -> TieDemand:
     """Return what goes through a joint, by each set, in all cases ``looked`` at for anything.
 
     How stiff things are moves what goes through it, and with it which case is the worst; so do
     other fasteners.
     """
     through = {name: each.through(k) for name, each in envelope.items()}
-    return Asked(forces.joints[k], looked, through, forces.cases)
+    return TieDemand(forces.joints[k], looked, through, forces.cases)
 
 
-def _once(forces: InternalForces, envelope: Mapping[str, Forces], k: int) -> Asked:
+def _once(forces: InternalForces, envelope: Mapping[str, Forces], k: int) -> TieDemand:
     """Return what goes through a copy of a joint that is used less than others: in one case."""
     first = np.zeros(1, dtype=np.intp)
-    wrenches = {AS_READ: envelope[AS_READ].through(k)[first]}
-    return Asked(forces.joints[k], first, wrenches, forces.cases)
+    wrenches = {STIFFNESS_AS_READ: envelope[STIFFNESS_AS_READ].through(k)[first]}
+    return TieDemand(forces.joints[k], first, wrenches, forces.cases)
 
 
 def _worst_joints(joints: Sequence[Fastened], used: Mapping[int, float], most: int) -> list[int]:
@@ -213,7 +215,7 @@ def _worst_joints(joints: Sequence[Fastened], used: Mapping[int, float], most: i
     return list(found)
 
 
-def _has(one: Asked, row: JointRow) -> bool:
+def _has(one: TieDemand, row: JointRow) -> bool:
     return any(place.row.name == row.name for place in one.joint.places)
 
 
@@ -227,7 +229,9 @@ def _worst_sticks(
 
     As read, and on uneven ground: stiffness moves less than that from stick to stick.
     """
-    ways = [each for name, each in envelope.items() if name == AS_READ or name not in SETS]
+    ways = [
+        each for name, each in envelope.items() if name == STIFFNESS_AS_READ or name not in SETS
+    ]
     worst: dict[str, tuple[float, Judged, Integers]] = {}
     for one in sticks:
         used = np.max(
@@ -239,5 +243,5 @@ def _worst_sticks(
         )
         most = float(used.max())
         if one.part.name not in worst or most > worst[one.part.name][0]:
-            worst[one.part.name] = most, one, looked[greatest(used, FIRST)]
+            worst[one.part.name] = most, one, looked[most_used_cases(used, FIRST)]
     return [(one, which) for _, one, which in worst.values()]

@@ -5,11 +5,11 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design.shapes.shape import Array
 from ..design.structure import Weighing
 from ..loads.actions import Actions
+from ..units.arrays import Array
 from .judging import where_greatest
-from .standing import Standing, Weight
+from .standing import DeadLoad, Standing
 from .wind_moments import WindMoments
 
 GREATEST_PRESSURE = 20.0e3
@@ -34,18 +34,18 @@ class _Tipping:
 def tipping_pressure(
     standing: Standing,
     unit: Actions,
-    weighing: Weighing | Weight,
+    weighing: Weighing | DeadLoad,
     low: float = 0.0,
     high: float = np.inf,
 ) -> _Tipping:
     """Return the least of `tipping_pressures` for one weight, with where it stands."""
     weight = standing.weight(weighing)
-    one = Weight(weight.force.reshape(1), weight.centre.reshape(1, 3))
+    one = DeadLoad(weight.force.reshape(1), weight.centre.reshape(1, 3))
     return least_tipping(standing, unit, one, np.array([low]), np.array([high]))[0]
 
 
 def least_tipping(
-    standing: Standing, unit: Actions, weight: Weight, low: Array, high: Array
+    standing: Standing, unit: Actions, weight: DeadLoad, low: Array, high: Array
 ) -> list[_Tipping]:
     """Return the least of `tipping_pressures` for each of several weights (W,), and where.
 
@@ -71,7 +71,7 @@ def least_tipping(
     return found
 
 
-def _in_calm(standing: Standing, every: WindMoments, weight: Weight) -> Array:
+def _in_calm(standing: Standing, every: WindMoments, weight: DeadLoad) -> Array:
     """Return at which pressure (W, D, C, E) each would tip if the pivots stayed as in calm air."""
     pivot = standing.pivot(np.repeat(weight.force[:, None], len(standing.normals), axis=-1))
     hold = np.maximum(standing.hold(weight, pivot), 0.0)[:, None, None]
@@ -87,7 +87,7 @@ def _least_few(calm: Array) -> NDArray[np.intp]:
 
 
 def _may_tip(
-    standing: Standing, every: WindMoments, weight: Weight, calm: Array, q: Array
+    standing: Standing, every: WindMoments, weight: DeadLoad, calm: Array, q: Array
 ) -> NDArray[np.bool_]:
     """Return which pairs (W, D, C, E) may tip at pressures ``q`` (W,) in Pa or before.
 
@@ -114,7 +114,7 @@ def _may_tip(
 def tipping_pressures(
     standing: Standing,
     unit: Actions,
-    weighing: Weighing | Weight,
+    weighing: Weighing | DeadLoad,
     low: float | Array = 0.0,
     high: float | Array = np.inf,
 ) -> Array:
@@ -133,7 +133,7 @@ def tipping_pressures(
 def _least_pressures(
     standing: Standing,
     winds: WindMoments,
-    weighing: Weight,
+    weighing: DeadLoad,
     low: float | Array,
     high: float | Array,
 ) -> Array:
@@ -157,7 +157,7 @@ def _least_pressures(
 
 
 def _pressed(
-    standing: Standing, winds: WindMoments, weighing: Weight, high: float | Array
+    standing: Standing, winds: WindMoments, weighing: DeadLoad, high: float | Array
 ) -> Array:
     """Return the least pressures (…, E) where the wind presses a piece into yielding ground.
 

@@ -8,7 +8,7 @@ from math import isfinite, sqrt
 from shapely import Point, Polygon
 
 from .. import references, units
-from ..statics.anchor_table import BallastRow
+from ..statics.tables.anchor_table import BallastRow
 from ..units import POUND, POUND_FORCE
 from .anchoring.anchor_choice import choose_anchors
 from .judging import Check, Kind
@@ -47,7 +47,7 @@ IDLE = POUND_FORCE
 _TOLD = 2
 """So many ways to hold a piece are told: where there are as many, a wider foot is not tried."""
 
-TEST = 2.0
+_TEST = 2.0
 """A stake is tested on the spot with so many times what it is asked for: the factor on a measured
 pull."""
 
@@ -100,7 +100,7 @@ class Way(StrEnum):
     WIDTH = "a wider foot"
 
 
-WAYS = {
+WAY_NAMES = {
     Way.ANCHORS: "anchors",
     Way.GUYS: "guys",
     Way.WEIGHT: "ballast",
@@ -345,7 +345,7 @@ def _tied(found: "Examination") -> Tied:
         ways=tuple(way for way, what in offered if what is not None),
         anchors=anchors,
         guys=guys,
-        test=TEST * pull if testable else 0.0,
+        test=_TEST * pull if testable else 0.0,
         weight=weight,
         width=width,
         width_slides=slides,
@@ -384,7 +384,7 @@ def _own_test(found: "Examination") -> float:
     heads = (check for check in found.checks if check.kind is Kind.ANCHOR_HEAD)
     asked = (check.demand for check in heads if isfinite(check.demand))
     testable = found.posts is None and found.standing.ground.stakes_possible
-    return TEST * max(asked, default=0.0) if testable else 0.0
+    return _TEST * max(asked, default=0.0) if testable else 0.0
 
 
 def _chosen(

@@ -5,11 +5,11 @@ from math import cos, sin
 
 import numpy as np
 
-from ..design.shapes.shape import Array
 from ..design.structure import Weighing
 from ..loads.actions import wind_actions
-from ..loads.distinct import distinct
 from ..loads.methods import air_density, method_of
+from ..loads.seen.distinct import distinct
+from ..units.arrays import Array
 from .examination import MINIMUM, Examination
 from .judging import Check
 from .limits import stages

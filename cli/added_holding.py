@@ -5,9 +5,9 @@ from math import degrees
 from typing import Protocol
 
 from ..design.model import Design
-from ..statics.anchor_table import AnchorRow, GuyRow
+from ..statics.tables.anchor_table import AnchorRow, GuyRow
 from ..units import plain
-from .lines import Row, block, quoted
+from .lines import KeyLine, block, text_line
 
 
 class Writes(Protocol):
@@ -26,15 +26,15 @@ def added_holding(write: Writes, old: Design, new: Design) -> list[str]:
 
 
 def _anchor(write: Writes, row: AnchorRow) -> str:
-    rows: list[Row] = [quoted("name", row.name), quoted("kind", row.kind)]
+    rows: list[KeyLine] = [text_line("name", row.name), text_line("kind", row.kind)]
     if row.where is not None:
-        rows.append(quoted("where", row.where, "of the foot"))
+        rows.append(text_line("where", row.where, "of the foot"))
         if row.inset > 0.0:
-            rows.append(quoted("inset", write.length(row.inset), "from the foot's edge"))
+            rows.append(text_line("inset", write.length(row.inset), "from the foot's edge"))
     else:
         rows += [
             ("at", _lengths(write, row.at), "the middle of the circle that they stand on"),
-            quoted("ring", write.length(row.ring or 0.0)),
+            text_line("ring", write.length(row.ring or 0.0)),
             ("count", str(row.count), ""),
         ]
     return block("[[anchor]]", *rows)
@@ -43,14 +43,14 @@ def _anchor(write: Writes, row: AnchorRow) -> str:
 def _guy(write: Writes, row: GuyRow) -> str:
     return block(
         "[[guy]]",
-        quoted("name", row.name),
-        quoted("line", row.line),
-        quoted("anchor", row.anchor, "at the ground end of each"),
-        quoted("height", write.length(row.height), "where it leaves the piece"),
-        quoted("out", write.length(row.out), "from the middle, there"),
-        quoted("radius", write.length(row.radius), "from the middle to the ground end"),
+        text_line("name", row.name),
+        text_line("line", row.line),
+        text_line("anchor", row.anchor, "at the ground end of each"),
+        text_line("height", write.length(row.height), "where it leaves the piece"),
+        text_line("out", write.length(row.out), "from the middle, there"),
+        text_line("radius", write.length(row.radius), "from the middle to the ground end"),
         ("count", str(row.count), ""),
-        quoted(
+        text_line(
             "start", f"{plain(degrees(row.start) % 360.0, 9)} deg", "of the first, from the right"
         ),
         ("at", _lengths(write, row.at), "the middle"),

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Mapping, Sequence
 
-from ..design.near_names import plain
+from ..design.reader.near_names import plain_name
 from . import answered_lengths as lengths
 from . import answered_stock as stock
 from . import answered_wind as wind
@@ -16,7 +16,7 @@ _MOST_TEXT = 200
 Reader = Callable[[str, Asked], Found]
 
 
-def read(
+def read_answer(
     takes: str, slot: str, text: str, default: str, choices: Sequence[Choice], answers: Answers
 ) -> tuple[Found, str]:
     """Return what an answer of a kind means, and what is to be said of how it was read.
@@ -45,15 +45,15 @@ def _choice(text: str, asked: Asked) -> Found:
 
 def chosen(text: str, choices: Sequence[Choice]) -> str:
     """Return the word of the choice that a text names by number, word or beginning."""
-    typed = plain(text)
+    typed = plain_name(text)
     for number, choice in enumerate(choices, 1):
-        if typed in (str(number), plain(choice.word), plain(choice.says)):
+        if typed in (str(number), plain_name(choice.word), plain_name(choice.says)):
             return choice.word
     begun = [
         choice.word
         for choice in choices
         if len(typed) > 1
-        and any(plain(each).startswith(typed) for each in (choice.word, choice.says))
+        and any(plain_name(each).startswith(typed) for each in (choice.word, choice.says))
     ]
     if len(begun) == 1:
         return begun[0]
@@ -63,10 +63,10 @@ def chosen(text: str, choices: Sequence[Choice]) -> str:
 _READERS: Mapping[str, Reader] = {
     "length": lengths.one,
     "length or none": lengths.or_none,
-    "lengths": lengths.several,
-    "widths": lengths.widths,
+    "lengths": lengths.answered_lengths,
+    "widths": lengths.answered_widths,
     "sides": lengths.sides,
-    "count": lengths.count,
+    "count": lengths.answered_count,
     "wheel": lengths.wheel,
     "walls": stock.walls,
     "material": stock.material,

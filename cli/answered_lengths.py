@@ -3,12 +3,12 @@
 import re
 
 from .. import units
-from ..design.bounds import BLADES, COUNT, SIDES, SIZE
-from ..design.near_names import plain
-from ..design.sizes import flats_from_points, flats_from_side
+from ..design.bounds import BLADE_COUNT, COUNT, SIDES, SIZE
+from ..design.builds.sizes import flats_from_points, flats_from_side
+from ..design.reader.near_names import plain_name
 from .answers import AnswerError, Asked, Found, Slot
-from .expressions import Value
-from .written_sizes import is_metric, size
+from .expressions import Worth
+from .written_sizes import is_metric, written_size
 
 _OVER = {
     **dict.fromkeys(("flats", "flat"), ""),
@@ -19,53 +19,53 @@ _BARE = re.compile(r"\s*(\d+(?:\.\d+)?|(?:\d+[ -])?\d+/\d+)\s*", re.ASCII)
 _SIDES = {"round": 0, "square": 4, "hexagon": 6, "octagon": 8, "four": 4, "six": 6, "eight": 8}
 
 
-def length(text: str, unit_of: str = "", said: list[str] | None = None) -> Slot:
+def answered_length(text: str, unit_of: str = "", said: list[str] | None = None) -> Slot:
     """Return a length; a bare number takes the unit of ``unit_of``, where that makes sense."""
-    text = with_unit(text, unit_of, "length", said)
-    value = quantity(text, "length")
+    text = with_default_unit(text, unit_of, "length", said)
+    value = answered_quantity(text, "length")
     if not SIZE.hold(value):
         raise AnswerError(text, SIZE.words)
     line = " ".join(text.split())
     if not re.fullmatch(r"[\w ./-]+", line, re.ASCII):
-        line = size(value, is_metric(line), 64)
+        line = written_size(value, is_metric(line), 64)
     return Slot(line, value)
 
 
-def with_unit(text: str, unit_of: str, kind: str, said: list[str] | None) -> str:
+def with_default_unit(text: str, unit_of: str, kind: str, said: list[str] | None) -> str:
     """Return a bare number with the unit of a default that is some such length, and say so."""
     bare = _BARE.fullmatch(text)
     unit = re.search(r"[a-z/]+$", unit_of)
     if bare is None or unit is None or said is None:
         return text
     whole = f"{bare[1]} {unit[0]}"
-    ratio = quantity(whole, kind) / quantity(unit_of, kind)
+    ratio = answered_quantity(whole, kind) / answered_quantity(unit_of, kind)
     if not 0.2 <= ratio <= 5.0:
         return text
     said.append(f"Read as {whole}.")
     return whole
 
 
-def quantity(text: str, kind: str) -> float:
+def answered_quantity(text: str, kind: str) -> float:
     """Return a quantity of a kind in SI. Raises AnswerError."""
     try:
-        return units.read(text, kind).value
+        return units.read_dimension(text, kind).value
     except units.UnitError as error:
         raise AnswerError(error.found, error.expected, error.hint) from None
 
 
 def one(text: str, asked: Asked) -> Found:
     """Read one length."""
-    return {asked.slot: length(text, asked.default, asked.said)}
+    return {asked.slot: answered_length(text, asked.default, asked.said)}
 
 
 def or_none(text: str, asked: Asked) -> Found:
     """Read a length, or that there is none."""
-    if plain(text) in {"no", "none", "0", "n", "without"}:
+    if plain_name(text) in {"no", "none", "0", "n", "without"}:
         return {asked.slot: Slot("none", 0.0)}
     return one(text, asked)
 
 
-def several(text: str, asked: Asked) -> Found:
+def answered_lengths(text: str, asked: Asked) -> Found:
     """Read as many lengths as the slot has names."""
     names = asked.slot.split(",")
     found, defaults = _with_last_unit(split(text)), split(asked.default)
@@ -73,7 +73,7 @@ def several(text: str, asked: Asked) -> Found:
         count = {2: "two", 3: "three"}[len(names)]
         raise AnswerError(text, f"{count} lengths parted by a comma, such as '{asked.default}'")
     return {
-        name: length(each, default, asked.said)
+        name: answered_length(each, default, asked.said)
         for name, each, default in zip(names, found, defaults, strict=True)
     }
 
@@ -84,7 +84,7 @@ def _with_last_unit(pieces: list[str]) -> list[str]:
     return [f"{each} {unit[1]}" if unit and _BARE.fullmatch(each) else each for each in pieces]
 
 
-def widths(text: str, asked: Asked) -> Found:
+def answered_widths(text: str, asked: Asked) -> Found:
     """Read a body's width at bottom and top, or one for both, over flats, points or one panel."""
     words = text.replace("over ", "").rsplit(None, 1)
     over = _OVER.get(words[-1].casefold().strip("()")) if len(words) == 2 else None
@@ -103,7 +103,7 @@ def widths(text: str, asked: Asked) -> Found:
         ("bottom", found[0], defaults[0]),
         ("top", found[-1], defaults[-1]),
     ):
-        taken = length(each, default, asked.said)
+        taken = answered_length(each, default, asked.said)
         flats = _flats(taken.value, over or "", number)
         if not SIZE.hold(flats):
             raise AnswerError(text, f"a width of {SIZE.words} over flats")
@@ -111,7 +111,7 @@ def widths(text: str, asked: Asked) -> Found:
     return ends
 
 
-def _flats(value: Value, over: str, sides: int) -> float:
+def _flats(value: Worth, over: str, sides: int) -> float:
     width = float(value)
     if over == "_points":
         return flats_from_points(width, sides)
@@ -140,7 +140,7 @@ def sides(text: str, asked: Asked) -> Found:
     return {asked.slot: Slot(str(number), number)}
 
 
-def count(text: str, asked: Asked) -> Found:
+def answered_count(text: str, asked: Asked) -> Found:
     """Read a whole number."""
     number = _whole(text)
     if number is None or not COUNT.hold(number):
@@ -152,7 +152,7 @@ def wheel(text: str, asked: Asked) -> Found:
     """Read a wheel: its width over all and the number of its blades."""
     found = split(text)
     number = _whole(re.sub(r"\s*blades?$", "", found[-1])) if len(found) == 2 else None
-    if number is None or not BLADES.hold(number):
+    if number is None or not BLADE_COUNT.hold(number):
         raise AnswerError(text, f"its width over all and its blades, such as '{asked.default}'")
-    across = length(found[0], split(asked.default)[0], asked.said)
+    across = answered_length(found[0], split(asked.default)[0], asked.said)
     return {"across": across, "blades": Slot(str(number), number)}

@@ -2,15 +2,22 @@
 
 import re
 
-from ..design.builder_words import MATERIAL_WORDS
-from ..design.near_names import alone, listed, misspelt, nearest, plain, same
-from .answered_lengths import length, split
+from ..design.file.builder_words import MATERIAL_WORDS
+from ..design.reader.near_names import (
+    lone_name,
+    misspelt,
+    nearest_name,
+    plain_name,
+    quoted_names,
+    same,
+)
+from .answered_lengths import answered_length, split
 from .answers import AnswerError, Asked, Found, Slot
 
 
 def walls(text: str, asked: Asked) -> Found:
     """Read what a wall is of: a sheet as sold, or a thickness of a material."""
-    from ..design.stock import sheet_thickness  # noqa: PLC0415 - tables, only where asked
+    from ..design.builds.stock import sheet_thickness  # noqa: PLC0415 - tables, only where asked
     from ..materials.stock import sheet_thicknesses  # noqa: PLC0415
 
     thick = re.match(r"[\d\s/.-]+(?:in|mm)?", asked.default)
@@ -20,20 +27,20 @@ def walls(text: str, asked: Asked) -> Found:
     sheet = next((found for each in tries if (found := sheet_thickness(each))), None)
     if sheet is not None:
         name, value = sheet
-        if plain(name) != plain(text):
+        if plain_name(name) != plain_name(text):
             asked.said.append(f"Read as {name}.")
         return _wall_slots(asked.slot, Slot(name, value), "stock", _sheet_material(name))
     found = re.fullmatch(
         r"([\d\s./⁄¼-¾⅐-⅞-]+(?:in|inch|mm|cm|[\"”″])[.,]?)\s*(?:of\s+)?(\D+)", text
     )
     if found:
-        wall = length(found[1].rstrip(".,"))
+        wall = answered_length(found[1].rstrip(".,"))
         return _wall_slots(asked.slot, wall, "", _material_named(found[2]))
     if text[:1].isdigit():
         expected = f"a sheet as sold, such as '{asked.default}', or '3/4 in western redcedar'"
         raise AnswerError(text, expected)
     of = _material_named(text)
-    wall = length(usual if usual[-1:].isalpha() else f"{usual} in")
+    wall = answered_length(usual if usual[-1:].isalpha() else f"{usual} in")
     asked.said.append(f"Read as {wall.text} {of}.")
     return _wall_slots(asked.slot, wall, "", of)
 
@@ -57,16 +64,16 @@ def material(text: str, asked: Asked) -> Found:
 def _material_named(text: str) -> str:
     from .. import materials  # noqa: PLC0415 - tables, only where asked
 
-    names = materials.names()
-    words = {plain(word): answer for word, answer in MATERIAL_WORDS.items()}
-    answer = words.get(plain(text)) or words.get(misspelt(text, words) or "", "")
-    name = same(text, names) or alone(answer) or misspelt(text, names)
+    names = materials.material_names()
+    words = {plain_name(word): answer for word, answer in MATERIAL_WORDS.items()}
+    answer = words.get(plain_name(text)) or words.get(misspelt(text, words) or "", "")
+    name = same(text, names) or lone_name(answer) or misspelt(text, names)
     if name is not None:
         return name
-    near = nearest(text, names)
+    near = nearest_name(text, names)
     if answer:
         raise AnswerError(text, "one material", answer)
-    raise AnswerError(text, f"one of {listed(names)}", f"'{near}'?" if near else "")
+    raise AnswerError(text, f"one of {quoted_names(names)}", f"'{near}'?" if near else "")
 
 
 def standing_stick(text: str, asked: Asked) -> Found:
@@ -103,18 +110,18 @@ def lumber(slot: str, text: str) -> Found:
 
 
 def _lumber(text: str) -> tuple[str, str]:
-    from ..design.stock import named_lumber  # noqa: PLC0415 - tables, only where asked
+    from ..design.builds.stock import named_lumber  # noqa: PLC0415 - tables, only where asked
 
     return named_lumber(text)
 
 
 def _lumber_size(name: str, text: str) -> tuple[float, float]:
-    from ..design.stock import lumber_size  # noqa: PLC0415 - tables, only where asked
+    from ..design.builds.stock import lumber_size  # noqa: PLC0415 - tables, only where asked
     from ..materials.stock import lumber_sizes  # noqa: PLC0415
 
     found = lumber_size(name)
     if found is None:
-        near = nearest(name, list(lumber_sizes()))
+        near = nearest_name(name, list(lumber_sizes()))
         hint = f"'{near}'?" if near else ""
         raise AnswerError(text, "lumber as sold, such as '4x4' or '45x95 mm'", hint)
     return found
@@ -129,5 +136,5 @@ def foot(text: str, asked: Asked) -> Found:
         asked.said.append(f"Lumber taken: {defaults[1]}.")
     if len(found) != 2:
         raise AnswerError(text, f"a width and its lumber, such as '{asked.default}'")
-    width = length(found[0], defaults[0], asked.said)
+    width = answered_length(found[0], defaults[0], asked.said)
     return {asked.slot: width, **_lying(f"{asked.slot}_lumber", found[1], asked.said)}

@@ -4,7 +4,7 @@ import re
 from itertools import pairwise
 
 from ..design.bounds import WIND, YEARS
-from .answered_lengths import quantity, with_unit
+from .answered_lengths import answered_quantity, with_default_unit
 from .answers import AnswerError, Asked, Found, Slot
 
 
@@ -15,8 +15,8 @@ def speed(text: str) -> float:
 
 def gust(text: str, unit_of: str = "", said: list[str] | None = None) -> tuple[str, float]:
     """Return a gust as the file takes it, and in m/s. Raises AnswerError."""
-    text = with_unit(text, unit_of, "speed", said)
-    value = quantity(text, "speed")
+    text = with_default_unit(text, unit_of, "speed", said)
+    value = answered_quantity(text, "speed")
     if not WIND.hold(value):
         raise AnswerError(text, WIND.words)
     return " ".join(text.split()), value

@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import NamedTuple
 
-from .expressions import Value
+from .expressions import Worth
 from .written_sizes import is_metric
 
 _LONGEST = 60
@@ -15,7 +15,7 @@ class AnswerError(Exception):
 
     def __init__(self, found: str, expected: str, hint: str = "") -> None:
         super().__init__(
-            f"read {shown(found)}, expected {expected}" + (f": {hint}" if hint else "")
+            f"read {shown_answer(found)}, expected {expected}" + (f": {hint}" if hint else "")
         )
         self.found = found
         self.expected = expected
@@ -37,7 +37,7 @@ class Slot(NamedTuple):
     """One thing answered: text as the file takes it, and its worth (a length in m)."""
 
     text: str
-    value: Value
+    value: Worth
 
 
 @dataclass(frozen=True)
@@ -48,7 +48,7 @@ class Answers:
     """
 
     texts: Mapping[str, str]
-    values: Mapping[str, Value]
+    values: Mapping[str, Worth]
     sized: bool = False
 
     @staticmethod
@@ -82,7 +82,7 @@ def with_answer(answers: Answers, found: Found) -> Answers:
     return Answers(texts, values, answers.sized or bool(lengths))
 
 
-def shown(text: str) -> str:
+def shown_answer(text: str) -> str:
     """Return a typed text between quote marks, cut short, without control characters."""
     clean = "".join(each if each.isprintable() else "?" for each in text)
     return repr(clean if len(clean) <= _LONGEST else clean[: _LONGEST - 1] + "…")

@@ -16,7 +16,7 @@ from threading import current_thread, main_thread
 from typing import Any
 
 from ..design.faults import DesignError
-from ..report.catalogue import AHEAD, Placed, finished, no_answer
+from ..report.catalogue import AHEAD, Numbered, finished, no_answer
 from ..report.catalogue_rows import COLUMNS, catalogue_row, faulty_row
 from ..report.cells import as_table
 from ..report.checking import check
@@ -25,7 +25,7 @@ from ..report.folder import FolderRow, folder
 from ..report.lines import Line
 from ..report.sections import Shown, shown_of
 from . import screen
-from .check import shown
+from .check import shown_sections
 from .own_files import own_files
 from .refused import RefusedError
 from .writing import may_write
@@ -68,7 +68,7 @@ def run(arguments: Namespace, files: Sequence[str]) -> int:
 
 
 def _in_order(
-    files: Sequence[str], work: Callable[[Placed], Brief], jobs: int | None
+    files: Sequence[str], work: Callable[[Numbered], Brief], jobs: int | None
 ) -> Iterator[tuple[str, Brief | DesignError]]:
     """Yield each file with what was found of it, in the order of the files."""
     early: dict[int, Brief | DesignError] = {}
@@ -81,7 +81,7 @@ def _in_order(
 
 
 def _each(
-    files: Sequence[str], work: Callable[[Placed], Brief], jobs: int | None
+    files: Sequence[str], work: Callable[[Numbered], Brief], jobs: int | None
 ) -> Iterator[tuple[int, Brief | DesignError]]:
     """Yield the place of each file and what was found of it, as they finish.
 
@@ -100,7 +100,7 @@ def _each(
                 yield k, _alone((k, left.pop(k)), work)
 
 
-def _alone(one: Placed, work: Callable[[Placed], Brief]) -> Brief | DesignError:
+def _alone(one: Numbered, work: Callable[[Numbered], Brief]) -> Brief | DesignError:
     try:
         with _workers(1, 1, alone=True) as executor:
             return next(finished([one], work, executor))[1]
@@ -145,12 +145,12 @@ def _leave_stopping_to_who_asked() -> None:
     signal.signal(signal.SIGINT, signal.SIG_IGN)
 
 
-def _brief(one: Placed) -> Brief:
+def _brief(one: Numbered) -> Brief:
     found = check(one[1])
     return Brief(found.passes, found.row, None, ())
 
 
-def _whole(one: Placed) -> Brief:
+def _whole(one: Numbered) -> Brief:
     found = check(one[1])
     return Brief(found.passes, found.row, found.to_dict(), ())
 
@@ -165,7 +165,7 @@ class _Told:
         self._csv = None if arguments.csv is None else Path(arguments.csv)
         self._force = bool(arguments.force)
         self._every = bool(arguments.all)
-        self._sections = shown(arguments)
+        self._sections = shown_sections(arguments)
         self._rows: list[FolderRow] = []
         self._faulty: list[tuple[str, int]] = []
         self._more: list[Line] = []
@@ -174,10 +174,12 @@ class _Told:
         self._own: tuple[Path, ...] = ()
 
     @property
-    def wanted(self) -> Callable[[Placed], Brief]:
+    def wanted(self) -> Callable[[Numbered], Brief]:
         """Return what is to be worked out of each design."""
         if not self._as_json and not self._sections.nothing:
-            return partial(_with_sections, self._sections, screen.columns(), self._csv is not None)
+            return partial(
+                _with_sections, self._sections, screen.screen_columns(), self._csv is not None
+            )
         return _whole if self._as_json or self._csv is not None else _brief
 
     def may_write(self, files: Sequence[str]) -> None:
@@ -225,7 +227,7 @@ class _Told:
         return write(self._csv, as_table(COLUMNS, self._cells), force=self._force, own=self._own)
 
 
-def _with_sections(sections: Shown, columns: int, whole: bool, one: Placed) -> Brief:
+def _with_sections(sections: Shown, columns: int, whole: bool, one: Numbered) -> Brief:
     found = check(one[1])
     more = (Line(""), Line(""), *shown_of(found.examination, sections, columns))
     return Brief(found.passes, found.row, found.to_dict() if whole else None, more)

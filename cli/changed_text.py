@@ -8,6 +8,7 @@ from os.path import relpath
 from pathlib import Path
 from typing import Any
 
+from ..design.builds.sizes import flats_from_points, flats_from_side
 from ..design.model import Design, Part
 from ..design.shapes.bodies import Shell
 from ..design.shapes.cutout import Corners, Cutout
@@ -16,14 +17,13 @@ from ..design.shapes.gables import Gable
 from ..design.shapes.member import Member
 from ..design.shapes.plans import Rectangle, Regular
 from ..design.shapes.shape import Shape
-from ..design.sizes import flats_from_points, flats_from_side
 from ..loads.asce7.standard import ASCE7, LOWEST_ASCE_WIND
 from ..loads.asce7.velocity_pressure import NOMINAL_TO_ULTIMATE
-from ..loads.site import Site
+from ..loads.wind.site import Site
 from ..units import KMH, MPH, POUND, plain
 from .added_holding import added_holding
-from .lines import Row, part, quoted
-from .written_sizes import size
+from .lines import KeyLine, part, text_line
+from .written_sizes import written_size
 
 _LIKE = 1.0e-9
 _SEVERAL = ("part", "load", "guy")
@@ -97,7 +97,7 @@ class Writer:
     def length(self, metres: float) -> str:
         """Return a length."""
         metres = round(metres, 9)
-        return ("-" if metres < 0.0 else "") + size(abs(metres), self.metric, 64)
+        return ("-" if metres < 0.0 else "") + written_size(abs(metres), self.metric, 64)
 
     def mass(self, kilograms: float) -> str:
         """Return a mass."""
@@ -246,7 +246,7 @@ def _measure_of(table: Any, sides: int) -> tuple[str, float]:
 def _change_heights(write: Writer, tables: _Tables, old: Design, new: Design) -> None:
     """Change the heights of loads and guys, where the design has any."""
     from ..loads.given import GivenLoad  # noqa: PLC0415
-    from ..statics.anchor_table import GuyRow  # noqa: PLC0415 - only where a file is written
+    from ..statics.tables.anchor_table import GuyRow  # noqa: PLC0415 - only where a file is written
 
     loads = zip(old.several(GivenLoad), new.several(GivenLoad), strict=True)
     for i, (before, after) in enumerate(loads):
@@ -260,26 +260,26 @@ def _change_heights(write: Writer, tables: _Tables, old: Design, new: Design) ->
 def _added(write: Writer, new: Part) -> str:
     """Return a part that was not there: a foot beneath all, or weight laid low."""
     at = ", ".join(f"'{write.length(c)}'" for c in new.place.at)
-    rows: list[Row] = [("at", f"[{at}]", "right, away from you, up")]
+    rows: list[KeyLine] = [("at", f"[{at}]", "right, away from you, up")]
     if isinstance(new.shape, Plate) and isinstance(new.shape.plan, Rectangle):
         from ..checks.sizing.wider_foot import SHEET  # noqa: PLC0415 - only where a foot is added
 
         plan = new.shape.plan
         rows += [
-            quoted("length", write.length(plan.length)),
-            quoted("width", write.length(plan.width)),
-            quoted("stock", SHEET, "as sold; its actual thickness is taken"),
-            quoted("material", new.material or ""),
+            text_line("length", write.length(plan.length)),
+            text_line("width", write.length(plan.width)),
+            text_line("stock", SHEET, "as sold; its actual thickness is taken"),
+            text_line("material", new.material or ""),
         ]
         return part(new.name, "plate", rows, "beneath all that stood on the ground")
     place = new.place
     if place.ring is not None:
         rows.append(("count", str(place.count), "on a floor screwed to each side of the foot"))
-        rows.append(quoted("ring", write.length(place.ring)))
+        rows.append(text_line("ring", write.length(place.ring)))
         if place.start:
-            rows.append(quoted("start", f"{plain(degrees(place.start), 7)} deg"))
+            rows.append(text_line("start", f"{plain(degrees(place.start), 7)} deg"))
     rows.append(
-        quoted("mass", write.mass(new.mass or 0.0), "fixed there, so that it lifts with it")
+        text_line("mass", write.mass(new.mass or 0.0), "fixed there, so that it lifts with it")
     )
     return part(new.name, "weight", rows)
 

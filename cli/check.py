@@ -9,7 +9,7 @@ from ..design.faults import DesignError
 from ..report.faults import fault_lines
 from ..report.lines import Line
 from . import screen
-from .designs import read
+from .designs import read_with_shop
 from .refused import RefusedError
 
 TYPE_CHECKING = False
@@ -35,7 +35,7 @@ def run(arguments: Namespace) -> int:
         status = catalogue.run(arguments, files) if files else _WRONG
         return _WRONG if faults and status < _WRONG else status
     try:
-        found = examine(read(files[0]))
+        found = examine(read_with_shop(files[0]))
     except DesignError as wrong:
         screen.complain(fault_lines(wrong.faults, every=arguments.all))
         return _WRONG
@@ -49,7 +49,7 @@ def run(arguments: Namespace) -> int:
     else:
         from ..report.sections import shown_of  # noqa: PLC0415 - JSON does without
 
-        screen.show(shown_of(found, shown(arguments), screen.columns()))
+        screen.show(shown_of(found, shown_sections(arguments), screen.screen_columns()))
     return _PASSES if found.passes else _FAILS
 
 
@@ -73,7 +73,7 @@ def _explained_lines(found: Examination, arguments: Namespace) -> list[Line]:
     return [line for lines in each for line in (*lines, Line(""))][:-1]
 
 
-def shown(arguments: Namespace) -> "Shown":
+def shown_sections(arguments: Namespace) -> "Shown":
     """Return which sections are asked for beside the first screen."""
     from ..report.sections import Shown  # noqa: PLC0415 - JSON does without
 

@@ -2,13 +2,13 @@
 
 from argparse import Namespace
 
-from ..checks.compared import by_book, compared
+from ..checks.compared import by_book, comparison_of
 from ..checks.examination import examine
 from ..design.faults import DesignError, Fault
 from ..design.model import Design
 from ..report.compared import books, books_object, designs, designs_object
 from . import screen
-from .designs import read
+from .designs import read_with_shop
 
 _DONE = 0
 
@@ -19,7 +19,7 @@ def run(arguments: Namespace) -> int:
     read_: list[Design] = []
     for file in [arguments.file, *([arguments.second] if arguments.second is not None else [])]:
         try:
-            read_.append(read(file))
+            read_.append(read_with_shop(file))
         except DesignError as error:
             faults += error.faults
     if faults:
@@ -29,6 +29,6 @@ def run(arguments: Namespace) -> int:
         found = by_book(read_[0])
         screen.show_json(books_object(found)) if as_json else screen.show(books(found))
         return _DONE
-    one, other = (compared(examine(design)) for design in read_)
+    one, other = (comparison_of(examine(design)) for design in read_)
     screen.show_json(designs_object(one, other)) if as_json else screen.show(designs(one, other))
     return _DONE

@@ -4,13 +4,13 @@ from argparse import Namespace
 
 from ..checks.hardware import hardware
 from ..checks.inputs import read
-from ..design.cut_list import cut_list
+from ..design.cutting.cut_list import cut_list
 from ..design.model import Design
 from ..design.structure import build_structure
 from . import screen
 from .refused import RefusedError
 
-_SHOWN, NOTHING = 0, 1
+_SHOWN, _NOTHING = 0, 1
 
 
 def run(arguments: Namespace) -> int:
@@ -45,7 +45,7 @@ def _stakes(design: Design, arguments: Namespace) -> int:
     found = examine(design)
     places = stakes.stake_places(found)
     if places is None:
-        raise RefusedError(f"{stakes.nothing_to_set_out(found)}.", "", NOTHING)
+        raise RefusedError(f"{stakes.nothing_to_set_out(found)}.", "", _NOTHING)
     if arguments.format == "json":
         screen.show_json(stakes.stake_object(places))
     else:

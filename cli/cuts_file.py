@@ -6,7 +6,7 @@ from pathlib import Path
 from ..checks.examination import examine
 from ..checks.hardware import hardware
 from ..checks.inputs import read
-from ..design.cut_list import CutList, cut_list
+from ..design.cutting.cut_list import CutList, cut_list
 from ..design.model import Design
 from ..design.structure import build_structure
 from ..report.faults import clean
@@ -14,10 +14,10 @@ from ..report.pattern import Pattern, pattern
 from ..report.remark import counted
 from .own_files import own_files
 from .refused import RefusedError
-from .writing import may_write, write
+from .writing import may_write, write_or_refuse
 
-_WRITTEN, NOTHING = 0, 1
-KINDS = (".pdf", ".svg", ".dxf")
+_WRITTEN, _NOTHING = 0, 1
+_KINDS = (".pdf", ".svg", ".dxf")
 
 
 def write_cuts(arguments: Namespace) -> int:
@@ -28,7 +28,7 @@ def write_cuts(arguments: Namespace) -> int:
             "--format json prints the list; -o writes a pattern or a page: one of the two"
         )
     file = Path(name)
-    if "\0" not in name and file.suffix.casefold() not in KINDS:
+    if "\0" not in name and file.suffix.casefold() not in _KINDS:
         raise RefusedError(
             f"{clean(name, 60)}: a pattern is written as .svg or .dxf, a page to tick off as .pdf, "
             "by the end of its name"
@@ -42,7 +42,7 @@ def write_cuts(arguments: Namespace) -> int:
             f"a pattern needs the package '{missing.name}': run  "
             ".venv/bin/pip install -e '.[sheet]'  where yardfast was set up"
         ) from None
-    write(name, content, arguments.force, own)
+    write_or_refuse(name, content, arguments.force, own)
     print(f"{clean(name)} is written: {said}")
     return _WRITTEN
 
@@ -74,7 +74,7 @@ def _stakes(design: Design, file: Path, arguments: Namespace) -> tuple[str | byt
     found = examine(design)
     places = stakes.stake_places(found)
     if places is None:
-        raise RefusedError(stakes.nothing_to_set_out(found), status=NOTHING)
+        raise RefusedError(stakes.nothing_to_set_out(found), status=_NOTHING)
     if file.suffix.casefold() == ".pdf":
         return stakes.stake_page(places, _paper(design)), f"where it is held, {_paper(design)}."
     drawn = stakes.stake_pattern(places)

@@ -5,11 +5,11 @@ from pathlib import Path
 
 from ..checks import inputs
 from ..design.model import Design
-from ..loads.site import Site
+from ..loads.wind.site import Site
 from ..report.shop import Shop, read_shop, shop_file
 
 
-def read(file: str) -> Design:
+def read_with_shop(file: str) -> Design:
     """Return the design in a file. DesignError with all that is wrong in it, or in the shop's."""
     return with_shop(inputs.read(file), shop_of(file))
 

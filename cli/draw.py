@@ -8,11 +8,11 @@ from ..design.structure import build_structure
 from ..report.faults import clean
 from ..report.paper import Paper
 from . import screen
-from .designs import read
+from .designs import read_with_shop
 from .own_files import own_files
-from .pictures import ENDINGS, picture
+from .pictures import ENDINGS, picture_file
 from .refused import RefusedError
-from .writing import may_write, write
+from .writing import may_write, write_or_refuse
 
 DRAWN = 0
 
@@ -29,14 +29,17 @@ def run(arguments: Namespace) -> int:
     own = own_files([arguments.file])
     if name is not None:
         may_write(name, arguments.force, own, ENDINGS)
-    design = read(arguments.file)
+    design = read_with_shop(arguments.file)
     if arguments.text:
         from ..report.sketch import sketch  # noqa: PLC0415 - a picture does without
 
         screen.show(sketch(build_structure(design)))
     if name is not None:
-        write(
-            name, picture(_drawn(design, arguments.paper), design.name, name), arguments.force, own
+        write_or_refuse(
+            name,
+            picture_file(_drawn(design, arguments.paper), design.name, name),
+            arguments.force,
+            own,
         )
         print(f"{clean(name)} is written.")
     return DRAWN

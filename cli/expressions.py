@@ -9,8 +9,8 @@ from typing import Any
 
 from ..units import INCH
 
-Value = float | str
-_Values = Mapping[str, Value]
+Worth = float | str
+_Values = Mapping[str, Worth]
 
 _UNITS = {"in": INCH, "mm": 0.001}
 _LENGTH = re.compile(r"(?<![\w.])(\d+(?:\.\d+)?(?:/\d+)?) (in|mm)\b")

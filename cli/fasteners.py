@@ -3,8 +3,9 @@
 from argparse import Namespace
 
 from .. import materials, units
-from ..checks.timber.nds.fastener_values import FastenerValue, assigned_gravity, listing, value_of
-from ..design.near_names import listed, meant
+from ..checks.timber.nds.fastener_values import FastenerValue, assigned_gravity, value_of
+from ..checks.timber.nds.fastener_values import fastener_listing as listing
+from ..design.reader.near_names import meant, quoted_names
 from ..materials import fasteners
 from ..report import fastener_listing
 from ..report.faults import LONGEST_FOUND, clean
@@ -41,8 +42,8 @@ def _named(
     if found or not words:
         return found or everything
     try:
-        pulled = None if wood is None else materials.find(wood).withdrawal_gravity
-        return [value_of(fasteners.find(name), gravity, side, pulled)]
+        pulled = None if wood is None else materials.find_material(wood).withdrawal_gravity
+        return [value_of(fasteners.find_fastener(name), gravity, side, pulled)]
     except (KeyError, ValueError) as wrong:
         raise RefusedError(clean(str(wrong.args[0]), 300), "") from None
 
@@ -53,9 +54,9 @@ def _gravity(wood: str) -> float:
     except ValueError as wrong:
         raise RefusedError(str(wrong), "") from None
     except KeyError:
-        names = [one.name for one in materials.listing() if one.specific_gravity is not None]
+        names = [one.name for one in materials.all_materials() if one.specific_gravity is not None]
         near = meant(wood, names)
-        hint = f"did you mean {near}" if near else f"there are: {listed(names, wood)}"
+        hint = f"did you mean {near}" if near else f"there are: {quoted_names(names, wood)}"
         shown = clean(wood, LONGEST_FOUND)
         raise RefusedError(f"--wood: there is no wood '{shown}': {hint}", "") from None
 

@@ -13,12 +13,12 @@ from ..report.gate import not_ready
 from ..report.label import Label, Refusal, label
 from . import screen
 from .design_files import design_files
-from .designs import read, shop_of
+from .designs import read_with_shop, shop_of
 from .own_files import own_files
 from .refused import RefusedError
-from .writing import may_write, write
+from .writing import may_write, write_or_refuse
 
-_GIVEN, REFUSED, _WRONG = 0, 1, 2
+_GIVEN, _REFUSED, _WRONG = 0, 1, 2
 
 _Found = Label | Refusal | tuple[Fault, ...]
 
@@ -46,13 +46,13 @@ def run(arguments: Namespace) -> int:
     _complain(found, faults)
     if faults or any(isinstance(each, tuple) for each in found):
         return _WRONG
-    return REFUSED if any(isinstance(each, Refusal) for each in found) else _GIVEN
+    return _REFUSED if any(isinstance(each, Refusal) for each in found) else _GIVEN
 
 
 def _found(file: str, draft: bool) -> _Found:
     """Return what there is to say of a file, marked as a draft where it may not be sold."""
     try:
-        examined, shop = examine(read(file)), shop_of(file)
+        examined, shop = examine(read_with_shop(file)), shop_of(file)
         why = not_ready(examined)
         if why and not draft:
             return Refusal(examined, "", why)
@@ -92,7 +92,7 @@ def _hand_out(
     if arguments.output is None:
         screen.show_text(text)
         return
-    write(arguments.output, text, arguments.force, own_files(files))
+    write_or_refuse(arguments.output, text, arguments.force, own_files(files))
     many = f"{len(labels)} design{'s' if len(labels) != 1 else ''}"
     print(f"{clean(arguments.output)} is written, with the texts of {many}.")
     if arguments.format == "csv":

@@ -2,13 +2,13 @@
 
 from collections.abc import Sequence
 
-Row = tuple[str, str, str]
+KeyLine = tuple[str, str, str]
 """A key, its value as TOML has it, and a comment or nothing."""
 
 _VALUE_WIDTH = 20
 
 
-def block(heading: str, *rows: Row) -> str:
+def block(heading: str, *rows: KeyLine) -> str:
     """Return a table: its heading and its rows."""
     widest = max(len(key) for key, _, _ in rows)
     lines = [heading]
@@ -18,11 +18,11 @@ def block(heading: str, *rows: Row) -> str:
     return "\n".join(lines) + "\n"
 
 
-def part(name: str, shape: str, rows: Sequence[Row], says: str = "") -> str:
+def part(name: str, shape: str, rows: Sequence[KeyLine], says: str = "") -> str:
     """Return a ``[[part]]`` with its name and shape."""
     return block("[[part]]", ("name", f"'{name}'", ""), ("shape", f"'{shape}'", says), *rows)
 
 
-def quoted(key: str, value: str, comment: str = "") -> Row:
+def text_line(key: str, value: str, comment: str = "") -> KeyLine:
     """Return a row whose value is text."""
     return key, f"'{value}'", comment

@@ -8,8 +8,8 @@ from shlex import quote
 
 from ..checks.inputs import read_text
 from ..design.faults import Change, DesignError, Fault
-from ..design.file_text import text_in
-from ..design.mending import rewritten
+from ..design.reader.file_text import text_in
+from ..design.reader.mending import rewritten
 from ..report.faults import clean, fault_lines
 from ..report.lines import Line
 from . import screen
@@ -60,7 +60,7 @@ def _mends(text: str, name: str) -> list[Line]:
     from ..report.mend_lines import mend_lines  # noqa: PLC0415
 
     try:
-        return mend_lines(examine(read_text(text, name)), screen.columns())
+        return mend_lines(examine(read_text(text, name)), screen.screen_columns())
     except DesignError as wrong:
         screen.complain(fault_lines(wrong.faults))
         return []

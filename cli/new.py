@@ -8,10 +8,10 @@ from textwrap import fill
 
 from ..report.faults import clean
 from . import written
-from .pieces import KINDS, piece
-from .questions import Question, Talk, given, hold, put
+from .pieces import PIECE_KINDS, piece
+from .questions import Question, Talk, given, put, put_questions
 from .refused import RefusedError
-from .writing import may_write, write
+from .writing import may_write, write_or_refuse
 
 
 def run(arguments: Namespace) -> int:
@@ -30,13 +30,13 @@ def run(arguments: Namespace) -> int:
         may_write(output, arguments.force)
     asking = _at_a_terminal() and not arguments.defaults
     if wanted is None and not asking:
-        raise RefusedError(f"a piece of which kind? There are: {', '.join(KINDS)}.", "")
+        raise RefusedError(f"a piece of which kind? There are: {', '.join(PIECE_KINDS)}.", "")
     talk, typed = _Terminal(), dict[str, str]()
     try:
         kind = _named(wanted) if wanted is not None else _asked_kind(talk)
         assert kind is not None
         if asking:
-            typed = asked(kind, talk, metric)
+            typed = typed_answers(kind, talk, metric)
         text = file_of(kind, typed, metric)
     except (EOFError, KeyboardInterrupt):
         print()
@@ -46,7 +46,7 @@ def run(arguments: Namespace) -> int:
     if file is None:
         sys.stdout.write(text)
         return 0
-    write(str(file), text, arguments.force)
+    write_or_refuse(str(file), text, arguments.force)
     if not asking:
         print(f"{clean(str(file))} is written. Next:  yardfast check {clean(str(file))}")
         return 0
@@ -65,12 +65,12 @@ def file_of(kind: str, typed: Mapping[str, str], metric: bool = False) -> str:
     return found.text(given(found.questions, typed, metric))
 
 
-def asked(kind: str, talk: Talk, metric: bool = False) -> dict[str, str]:
+def typed_answers(kind: str, talk: Talk, metric: bool = False) -> dict[str, str]:
     """Return what is typed for a kind's questions, asked again until the reader takes the file."""
     talk.say('Enter takes what is in [ ]; ? explains; < goes back; "don\'t know" will do.')
     typed: Mapping[str, str] = {}
     while True:
-        typed = hold(piece(kind).questions, talk, typed, metric)
+        typed = put_questions(piece(kind).questions, talk, typed, metric)
         problems = _problems(file_of(kind, typed, metric))
         if not problems:
             return dict(typed)
@@ -210,10 +210,10 @@ def _problems(text: str) -> list[str]:
 
 
 def _named(word: str) -> str | None:
-    from ..design.near_names import plain  # noqa: PLC0415 - the help does without
+    from ..design.reader.near_names import plain_name  # noqa: PLC0415 - the help does without
 
-    typed = plain(word)
-    return next((kind for kind in KINDS if plain(kind) == typed), None)
+    typed = plain_name(word)
+    return next((kind for kind in PIECE_KINDS if plain_name(kind) == typed), None)
 
 
 def _asked_kind(talk: Talk) -> str:
@@ -225,17 +225,17 @@ def _asked_kind(talk: Talk) -> str:
         "Its parts are then filled in for you: change, add and delete them in the file.",
         "choice",
         "tower",
-        tuple(Choice(kind, piece(kind).says) for kind in KINDS),
+        tuple(Choice(kind, piece(kind).says) for kind in PIECE_KINDS),
     )
-    typed = hold([question], talk, {}, False)
+    typed = put_questions([question], talk, {}, False)
     return given([question], typed, False).texts["kind"]
 
 
 def _unknown_kind(word: str) -> str:
-    from ..design.near_names import nearest  # noqa: PLC0415 - only where something is wrong
-    from .answers import shown  # noqa: PLC0415
+    from ..design.reader.near_names import nearest_name  # noqa: PLC0415 - only where something is wrong
+    from .answers import shown_answer  # noqa: PLC0415
 
-    kind_of = {other: kind for kind in KINDS for other in (kind, *piece(kind).also)}
-    near = nearest(word, tuple(kind_of))
+    kind_of = {other: kind for kind in PIECE_KINDS for other in (kind, *piece(kind).also)}
+    near = nearest_name(word, tuple(kind_of))
     meant = f" Did you mean {kind_of[near]}?" if near else ""
-    return f"{shown(word)} is no kind of piece.{meant} There are: {', '.join(KINDS)}."
+    return f"{shown_answer(word)} is no kind of piece.{meant} There are: {', '.join(PIECE_KINDS)}."

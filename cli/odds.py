@@ -5,14 +5,14 @@ from argparse import Namespace
 from ..checks.odds.odds import odds
 from ..report.odds_words import input_lines, odds_lines, odds_object
 from . import screen
-from .designs import read
+from .designs import read_with_shop
 
 _DONE = 0
 
 
 def run(arguments: Namespace) -> int:
     """Tell the odds; return 0. Whether it stands is for ``check`` to say."""
-    design = read(arguments.file)
+    design = read_with_shop(arguments.file)
     found, told = odds(design, arguments.samples, arguments.seed, arguments.years)
     if arguments.format == "json":
         screen.show_json(odds_object(found, told))

@@ -6,8 +6,8 @@ from pathlib import Path
 from typing import Any, cast
 
 from ..design.faults import DesignError
-from ..design.file_text import text_in
-from ..design.scan import seen
+from ..design.reader.file_text import text_in
+from ..design.reader.scan import seen
 from ..report.shop import shop_file
 
 

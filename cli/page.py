@@ -26,11 +26,11 @@ def run(arguments: Namespace) -> int:
     from .changed_text import changed_text  # noqa: PLC0415
     from .designs import shop_of, with_shop  # noqa: PLC0415
     from .new import default_file  # noqa: PLC0415
-    from .pieces import KINDS, piece  # noqa: PLC0415
+    from .pieces import PIECE_KINDS, piece  # noqa: PLC0415
     from .written import write  # noqa: PLC0415
 
     commands = Commands(
-        kinds={kind: piece(kind).says for kind in KINDS},
+        kinds={kind: piece(kind).says for kind in PIECE_KINDS},
         starts=default_file,
         changed=changed_text,
         shop=shop_of,

@@ -8,7 +8,7 @@ from ..report.typeset import typeset
 ENDINGS = (".svg", ".png", ".pdf")
 
 
-def picture(paper: Paper, title: str, name: str) -> bytes:
+def picture_file(paper: Paper, title: str, name: str) -> bytes:
     """Return the content of a picture file. NoTypesetterError where none is installed."""
     svg, ending = paper.svg(title), Path(name).suffix.casefold()
     if ending == ".svg":

@@ -9,14 +9,14 @@ from typing import Any
 
 from .answered_stock import lumber
 from .answers import Answers, Choice, with_answer
-from .expressions import Value, number
+from .expressions import Worth, number
 from .questions import Question
-from .templates import aligned, filled
+from .templates import aligned, filled_template
 
 _FOLDER = Path(__file__).parent / "pieces"
 _SITE = "site"
 
-KINDS = (
+PIECE_KINDS = (
     *("tower", "well", "post", "sign", "arbor", "wheel", "cut-out", "barn", "mailbox"),
     *("birdhouse", "footbridge", "swing", "obelisk", "planter", "a-frame", "crossed boards"),
 )
@@ -24,7 +24,7 @@ KINDS = (
 
 
 @dataclass(frozen=True)
-class Piece:
+class PieceKind:
     """A kind of piece: what it is called, what is asked, and the template of its file.
 
     ``lumber`` names sticks that nobody is asked for, ``sizes`` what follows from the answers.
@@ -44,9 +44,9 @@ class Piece:
         answers = with_answer(answers, {})
         for slot, stick in self.lumber.items():
             answers = with_answer(
-                answers, lumber(slot, filled(stick, answers.texts, answers.values))
+                answers, lumber(slot, filled_template(stick, answers.texts, answers.values))
             )
-        values: dict[str, Value] = dict(answers.values)
+        values: dict[str, Worth] = dict(answers.values)
         for name, total in self.sizes.items():
             values[name] = number(total, values)
         texts = {
@@ -56,17 +56,17 @@ class Piece:
             "post_wood": _post_wood(answers),
         }
         whole = "\n".join((_loaded(_SITE)["template"], self.template))
-        return aligned(filled(whole, texts, values))
+        return aligned(filled_template(whole, texts, values))
 
 
 @cache
-def piece(kind: str) -> Piece:
+def piece(kind: str) -> PieceKind:
     """Return a kind of piece, with what is asked of every piece's place. KeyError for none such."""
-    if kind not in KINDS:
+    if kind not in PIECE_KINDS:
         raise KeyError(kind)
     data = _loaded(kind.replace(" ", "-"))
     asked = [*data["ask"], *_loaded(_SITE)["ask"]]
-    return Piece(
+    return PieceKind(
         kind=kind,
         says=data["says"],
         name=data["name"],

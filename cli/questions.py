@@ -8,10 +8,10 @@ from dataclasses import dataclass
 from textwrap import fill
 from typing import Protocol
 
-from .answer_kinds import read
+from .answer_kinds import read_answer
 from .answers import AnswerError, Answers, Choice, with_answer
 from .expressions import worth
-from .templates import filled
+from .templates import filled_template
 
 _SCREEN = 79
 _BACK = frozenset({"<", "back"})
@@ -57,7 +57,7 @@ class Question:
 
     def offered(self, answers: Answers) -> str:
         """Return what Enter takes beside earlier answers."""
-        return filled(self.default, answers.texts, answers.values)
+        return filled_template(self.default, answers.texts, answers.values)
 
     def asked(self, answers: Answers) -> bool:
         """Return whether it is asked at all beside earlier answers."""
@@ -65,16 +65,18 @@ class Question:
 
     def taken(self, text: str, answers: Answers) -> tuple[Answers, str]:
         """Return the answers with this one, and what is to be said of it. Raises AnswerError."""
-        found, said = read(
+        found, said = read_answer(
             self.takes, self.slot, text, self.offered(answers), self.choices, answers
         )
         together = with_answer(answers, found)
         if self.must and not worth(self.must, together.values):
-            raise AnswerError(text, filled(self.otherwise, together.texts, together.values))
+            raise AnswerError(
+                text, filled_template(self.otherwise, together.texts, together.values)
+            )
         return together, said
 
 
-def hold(
+def put_questions(
     questions: Sequence[Question], talk: Talk, former: Mapping[str, str], metric: bool
 ) -> Mapping[str, str]:
     """Put the questions; return by question what was typed for it.

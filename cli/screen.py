@@ -35,7 +35,7 @@ def show(lines: Sequence[Line]) -> None:
         console.print(text)
 
 
-def columns() -> int:
+def screen_columns() -> int:
     """Return how many columns to fill: one less than a terminal has; 79 in a pipe."""
     if not sys.stdout.isatty():
         return 79

@@ -10,10 +10,10 @@ from ..report.gate import not_ready
 from ..report.lines import wrapped
 from . import screen
 from .design_files import design_files
-from .designs import read
+from .designs import read_with_shop
 from .own_files import own_files
 from .refused import RefusedError, told
-from .writing import may_write, write
+from .writing import may_write, write_or_refuse
 
 _WRITTEN, NOT_READY, _WRONG = 0, 1, 2
 
@@ -47,11 +47,11 @@ def _sheet(file: str, output: str, arguments: Namespace) -> int:
     """Write one page and say so in a line, or what is in its way."""
     own = own_files([file])
     may_write(output, arguments.force, own, (".pdf",))
-    found = examine(read(file))
+    found = examine(read_with_shop(file))
     if not (arguments.full or arguments.draft) and (why := not_ready(found)):
         return _not_ready(clean(file), why)
     paper = arguments.paper or ("a4" if found.design.units == "metric" else "letter")
-    write(output, _page(found, paper, arguments.full), arguments.force, own)
+    write_or_refuse(output, _page(found, paper, arguments.full), arguments.force, own)
     what = "the calculation" if arguments.full else f"one page, {found.verdict.word.upper()}"
     print(f"{clean(output)} is written: {what}, {paper}.", flush=True)
     return _WRITTEN

@@ -6,19 +6,19 @@ from pathlib import Path
 
 from ..checks.examination import examine
 from ..checks.inputs import read_text
-from ..checks.sizing.remedy import Reason, failing, needed
-from ..checks.sizing.ways import KINDS, Sizing, remedy_of, size
-from ..checks.verdict import WAYS
+from ..checks.sizing.remedy import RemedyReason, checks_needed, failing
+from ..checks.sizing.ways import REMEDY_KINDS, Sizing, remedy_of, size_design
+from ..checks.verdict import WAY_NAMES
 from ..design.faults import DesignError
 from ..design.model import Design
 from ..report.faults import clean, fault_lines
 from ..report.lines import wrapped
 from . import screen
-from .designs import read
+from .designs import read_with_shop
 from .refused import RefusedError
-from .writing import may_write, write
+from .writing import may_write, write_or_refuse
 
-_FOUND, NONE = 0, 1
+_FOUND, _NONE = 0, 1
 
 _SAID: Mapping[str, str] = {
     **dict.fromkeys(("stake", "stakes", "bolt", "bolts", "anchor", "ground anchors"), "anchors"),
@@ -47,7 +47,7 @@ def run(arguments: Namespace) -> int:
         return run_kind(arguments)
     if arguments.write is not None:
         return _write(arguments)
-    sizing = size(read(arguments.file), _trying)
+    sizing = size_design(read_with_shop(arguments.file), _trying)
     if arguments.format == "json":
         from ..report.sizing_object import sizing_object  # noqa: PLC0415 - text does without
 
@@ -56,7 +56,7 @@ def run(arguments: Namespace) -> int:
         screen.show_json(found)
     else:
         _show(sizing, every=arguments.all)
-    return _FOUND if not sizing.found.needs_anchors or sizing.feasible else NONE
+    return _FOUND if not sizing.found.needs_anchors or sizing.feasible else _NONE
 
 
 def _trying(kind: str) -> None:
@@ -94,7 +94,7 @@ def _problem(arguments: Namespace) -> str:
         return "--write goes with a FILE; for a kind there is  yardfast new"
     if arguments.format == "json":
         return "--write says in words what it wrote: without --format json, or without --write"
-    if arguments.remedy is not None and _kind(arguments.remedy) not in KINDS:
+    if arguments.remedy is not None and _kind(arguments.remedy) not in REMEDY_KINDS:
         return _unknown_remedy(arguments.remedy)
     return ""
 
@@ -104,53 +104,53 @@ def _write(arguments: Namespace) -> int:
     from .changed_text import changed_text  # noqa: PLC0415 - only where a file is written
 
     file, name = Path(arguments.write), clean(arguments.write)
-    design = read(arguments.file)
+    design = read_with_shop(arguments.file)
     if arguments.remedy is None:
         arguments.remedy = _first_way(design)
     kind = _kind(arguments.remedy)
     before, remedy = remedy_of(design, kind)
-    if remedy.reason is Reason.NOT_NEEDED:
+    if remedy.reason is RemedyReason.NOT_NEEDED:
         print("It stands as it is: nothing has to be changed, so nothing was written.")
         return _FOUND
     if remedy.design is None:
-        from ..report.sizing_words import why  # noqa: PLC0415 - only where there is none
+        from ..report.sizing_words import why_no_remedy  # noqa: PLC0415 - only where there is none
 
-        _say(f"{kind} alone is no remedy: {why(before, remedy)}. Nothing was written.")
-        return NONE
+        _say(f"{kind} alone is no remedy: {why_no_remedy(before, remedy)}. Nothing was written.")
+        return _NONE
     try:
         text = changed_text(design, remedy.design, file.parent)
         read_text(text, arguments.write)
     except ValueError as error:
         missing = f"it lacks {clean(str(error), 60)}"
-        why = f"{clean(arguments.file)} cannot be changed by itself: {missing}"
-        raise RefusedError(why) from None
+        why_no_remedy = f"{clean(arguments.file)} cannot be changed by itself: {missing}"
+        raise RefusedError(why_no_remedy) from None
     except DesignError as wrong:
         screen.complain(fault_lines(wrong.faults))
         _say(f"{name} could not be read again so: nothing was written.")
-        return NONE
-    write(arguments.write, text, None)
-    return _checked_again(arguments, name, needed(before))
+        return _NONE
+    write_or_refuse(arguments.write, text, None)
+    return _checked_again(arguments, name, checks_needed(before))
 
 
 def _first_way(design: Design) -> str:
     """Return the kind of remedy that the first screen tells to take; anchors where it has none."""
     ways = examine(design).verdict.tied.ways
-    return WAYS.get(ways[0], "anchors") if ways else "anchors"
+    return WAY_NAMES.get(ways[0], "anchors") if ways else "anchors"
 
 
 def _checked_again(arguments: Namespace, name: str, names: frozenset[str]) -> int:
     from ..report.passing_words import named, passing  # noqa: PLC0415 - only where one is written
 
     try:
-        found = examine(read(arguments.write))
+        found = examine(read_with_shop(arguments.write))
     except DesignError as wrong:
         screen.complain(fault_lines(wrong.faults))
         _say(f"{name} is written, but cannot be read again: do not build from it.")
-        return NONE
+        return _NONE
     failed = [named(check) for check in failing(found, names)]
     if failed:
         _say(f"{name} is written, but fails: {', '.join(failed)}. Do not build from it.")
-        return NONE
+        return _NONE
     passed = [check for check in found.checks if check.name in names]
     _say(
         f"{name} is written with the remedy '{_kind(arguments.remedy)}', read again and worked "
@@ -174,8 +174,8 @@ def _kind(word: str) -> str:
 
 
 def _unknown_remedy(word: str) -> str:
-    from ..design.near_names import nearest  # noqa: PLC0415 - only where something is wrong
+    from ..design.reader.near_names import nearest_name  # noqa: PLC0415 - only where something is wrong
 
-    near = nearest(word, KINDS)
+    near = nearest_name(word, REMEDY_KINDS)
     hint = f" Did you mean '{near}'?" if near else ""
-    return f"{clean(word, 60)!r} is no remedy.{hint} There are: {', '.join(KINDS)}"
+    return f"{clean(word, 60)!r} is no remedy.{hint} There are: {', '.join(REMEDY_KINDS)}"

@@ -8,14 +8,14 @@ from ..checks.inputs import read_text
 from ..checks.sizing.ways import starting_sizes
 from ..design.faults import DesignError
 from ..design.model import Design
-from ..loads.site import Site
+from ..loads.wind.site import Site
 from ..report.faults import clean
 from . import screen
 from .answered_wind import speed
 from .answers import AnswerError, Answers
-from .pieces import KINDS, Piece, piece
+from .pieces import PIECE_KINDS, PieceKind, piece
 from .refused import RefusedError
-from .written_sizes import size as written
+from .written_sizes import written_size as written
 
 _FOUND = 0
 
@@ -56,7 +56,7 @@ def _typed(arguments: Namespace) -> list[tuple[str, str]]:
 
 
 def _problem(kind: str, arguments: Namespace) -> str:
-    kinds = [each for each in KINDS if _options(each).issuperset(_NEEDED)]
+    kinds = [each for each in PIECE_KINDS if _options(each).issuperset(_NEEDED)]
     if kind not in kinds:
         return f"--kind is one of {', '.join(kinds)}; the others need a file: yardfast new"
     missing = [f"--{name}" for name in _NEEDED if getattr(arguments, name) is None]
@@ -101,7 +101,9 @@ def _designed(kind: str, arguments: Namespace) -> tuple[Design, Mapping[str, str
         ) from None
 
 
-def _answers(asked: Piece, typed: Mapping[str, tuple[str, str]]) -> tuple[Answers, dict[str, str]]:
+def _answers(
+    asked: PieceKind, typed: Mapping[str, tuple[str, str]]
+) -> tuple[Answers, dict[str, str]]:
     """Return the answers that options and defaults give, and the defaults that were taken."""
     answers = Answers.none(metric=False)
     taken: dict[str, str] = {}
@@ -130,7 +132,7 @@ def _narrow(answers: Answers) -> Answers:
     )
 
 
-def _read(asked: Piece, answers: Answers, wind: float | None) -> Design:
+def _read(asked: PieceKind, answers: Answers, wind: float | None) -> Design:
     design = read_text(asked.text(answers))
     if wind is None:
         return design

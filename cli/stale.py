@@ -6,9 +6,9 @@ from ..checks.examination import examine
 from ..design.faults import DesignError, Fault
 from ..report.faults import fault_lines, fault_object
 from ..report.printed_sheets import PrintedSheet, is_fingerprint, read_printed
-from ..report.stale import Compared, compared, stale_lines, stale_object
+from ..report.stale import SheetComparison, compare_sheet, stale_lines, stale_object
 from . import screen
-from .designs import read
+from .designs import read_with_shop
 
 HOLDS, STALE, _WRONG = 0, 1, 2
 
@@ -16,10 +16,10 @@ HOLDS, STALE, _WRONG = 0, 1, 2
 def run(arguments: Namespace) -> int:
     """Compare sheets with their designs; return 0, 1 where one is stale, 2 for wrong input."""
     faults: list[Fault] = []
-    found: list[Compared] = []
+    found: list[SheetComparison] = []
     for sheet in _sheets(arguments.printed, faults):
         try:
-            found.append(compared(sheet, examine(read(sheet.design_file))))
+            found.append(compare_sheet(sheet, examine(read_with_shop(sheet.design_file))))
         except DesignError as wrong:
             faults += wrong.faults
     if arguments.format == "json" and (found or not faults):

@@ -10,10 +10,10 @@ from ..report.faults import clean
 from ..report.sweep_words import sweep_cells, sweep_lines, sweep_object
 from . import screen
 from .own_files import own_files
-from .pictures import ENDINGS, picture
+from .pictures import ENDINGS, picture_file
 from .refused import RefusedError
-from .varied import VaryError, varied
-from .writing import may_write, write
+from .varied import VaryError, varied_sizes
+from .writing import may_write, write_or_refuse
 
 _DONE = 0
 
@@ -22,7 +22,7 @@ def run(arguments: Namespace) -> int:
     """Examine a design at many sizes; return 0. Refuses what is wrong of the file or is typed."""
     own, force = own_files([arguments.file]), arguments.force
     try:
-        sizes = varied(arguments.vary, arguments.steps)
+        sizes = varied_sizes(arguments.vary, arguments.steps)
     except VaryError as wrong:
         raise RefusedError(clean(str(wrong))) from None
     if arguments.output is not None:
@@ -40,10 +40,10 @@ def run(arguments: Namespace) -> int:
         screen.show(sweep_lines(swept, sizes, design.units == "metric"))
     if arguments.csv is not None:
         cells = sweep_cells(swept, sizes)
-        write(arguments.csv, as_table(list(cells[0]), cells), force, own)
+        write_or_refuse(arguments.csv, as_table(list(cells[0]), cells), force, own)
     if arguments.output is not None:
         from ..report.drawing_sweep import drawing_sweep  # noqa: PLC0415 - only for a picture
 
-        drawn = picture(drawing_sweep(design, swept, sizes), design.name, arguments.output)
-        write(arguments.output, drawn, force, own)
+        drawn = picture_file(drawing_sweep(design, swept, sizes), design.name, arguments.output)
+        write_or_refuse(arguments.output, drawn, force, own)
     return _DONE

@@ -9,15 +9,15 @@ import re
 from collections.abc import Iterable, Iterator, Mapping
 
 from ..units import plain
-from .expressions import Value, number, worth
-from .written_sizes import size
+from .expressions import Worth, number, worth
+from .written_sizes import written_size
 
 _SLOT = re.compile(r"\{([^{}]*)\}")
 _ENTRY = re.compile(r"(#? ?[A-Za-z_]+)\s*=\s+(.*?)\s*(?:\s#\s+(.*))?")
 _VALUE_WIDTH = 20
 
 
-def filled(template: str, texts: Mapping[str, str], values: Mapping[str, Value]) -> str:
+def filled_template(template: str, texts: Mapping[str, str], values: Mapping[str, Worth]) -> str:
     """Return a template with what was answered; ``values`` hold lengths in m.
 
     KeyError for a slot that nothing was answered for.
@@ -47,7 +47,7 @@ def _as_block(lines: Iterable[str]) -> Iterator[str]:
         yield f"{line:<{widest + 3 + _VALUE_WIDTH}} # {note}" if note else line
 
 
-def _chosen(lines: Iterable[str], values: Mapping[str, Value]) -> Iterator[str]:
+def _chosen(lines: Iterable[str], values: Mapping[str, Worth]) -> Iterator[str]:
     """Yield the lines that stand under no ``@if``, or under one that holds."""
     taken = True
     for line in lines:
@@ -62,13 +62,13 @@ def _chosen(lines: Iterable[str], values: Mapping[str, Value]) -> Iterator[str]:
             yield line
 
 
-def _slot(text: str, texts: Mapping[str, str], values: Mapping[str, Value]) -> str:
+def _slot(text: str, texts: Mapping[str, str], values: Mapping[str, Worth]) -> str:
     mark, rest = text[:1], text[1:]
     metric = bool(values["metric"])
     if mark == "=":
-        return size(number(rest, values), metric)
+        return written_size(number(rest, values), metric)
     if mark == "~":
-        return size(number(rest, values), metric, 64)
+        return written_size(number(rest, values), metric, 64)
     if mark == "#":
         return plain(number(rest, values), 6)
     if "|" in text:

@@ -14,7 +14,7 @@ class VaryError(ValueError):
     """What is typed is no size to vary; its text says what is expected."""
 
 
-def varied(typed: Sequence[str], steps: int) -> tuple[Vary, ...]:
+def varied_sizes(typed: Sequence[str], steps: int) -> tuple[Vary, ...]:
     """Return one or two sizes to vary, each over ``steps`` values. VaryError where it is none."""
     if len(typed) > 2:
         raise VaryError("--vary once or twice: a picture has two sides")
@@ -72,5 +72,5 @@ def _spread(low: float, high: float, steps: int) -> list[float]:
 def _spelt(unit: str) -> str:
     """Return a unit as people write it."""
     known = units.by_spelling()
-    short = [each for kind in units.KINDS.values() for each in kind.spellings]
+    short = [each for kind in units.UNIT_KINDS.values() for each in kind.spellings]
     return next((each for each in short if each in known and known[each].name == unit), unit)

@@ -27,7 +27,9 @@ def may_write(
         raise RefusedError(problem, so)
 
 
-def write(name: str, content: bytes | str, force: bool | None, own: Sequence[Path] = ()) -> None:
+def write_or_refuse(
+    name: str, content: bytes | str, force: bool | None, own: Sequence[Path] = ()
+) -> None:
     """Write a file whole, or refuse to."""
     if problem := written.write(Path(name), content, force=force, own=own):
         raise RefusedError(problem)

@@ -15,10 +15,10 @@ def is_metric(text: str) -> bool:
     return bool(_METRIC.search(text.strip()))
 
 
-def size(value: float, metric: bool, parts: int = 8) -> str:
+def written_size(value: float, metric: bool, parts: int = 8) -> str:
     """Return a length in m as a file has it: to the mm, or to an inch over ``parts``."""
     if value < 0.0:
-        positive = size(-value, metric, parts)
+        positive = written_size(-value, metric, parts)
         return positive if positive.startswith("0 ") else f"-{positive}"
     if metric:
         whole = f"{round(value * 1000.0)} mm"

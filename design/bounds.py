@@ -36,7 +36,7 @@ SHELL_TOP = replace(SIZE, hint="shape = 'cone', if it ends in a point")
 SIZE_OR_ZERO = Bounds(0.0, 100.0 * FOOT, "from 0 to 100 ft (30.48 m)")
 OFFSET = Bounds(-100.0 * FOOT, 100.0 * FOOT, "at most 100 ft (30.48 m) either way")
 WIND = Bounds(0.0, 300.0 * MPH, "more than 0 and at most 300 mph (134 m/s)", above=True)
-SLOPE = Bounds(0.0, pi / 6.0, "from 0 to 30 degrees")
+_SLOPE = Bounds(0.0, pi / 6.0, "from 0 to 30 degrees")
 DENSITY = Bounds(
     1.0, 23000.0, "from 1 to 23,000 kg/m3 (0.06 to 1,436 lb/ft3)", hint="water is 62.4 lb/ft^3"
 )
@@ -53,14 +53,14 @@ _COVERING = Bounds(
 ELEVATION = Bounds(-2000.0 * FOOT, 30000.0 * FOOT, "from -2,000 to 30,000 ft above the sea")
 SIDES = Bounds(3, 60, "0 (round) or 3 to 60", also=0)
 COUNT = Bounds(1, 500, "from 1 to 500")
-BLADES = Bounds(1, 500, "from 1 to 500")
+BLADE_COUNT = Bounds(1, 500, "from 1 to 500")
 RATIO = Bounds(0.0, 1.0, "more than 0 and at most 1", above=True)
 SAFETY = Bounds(1.0, 5.0, "from 1 to 5")
 ANNEX = Bounds(0.0, 2.0, "more than 0 and at most 2", above=True, hint="1 as recommended")
 AIR = Bounds(0.9, 1.4, "from 0.9 to 1.4 kg/m3", hint="1.25 kg/m^3 as recommended")
 OROGRAPHY = Bounds(1.0, 3.0, "from 1 to 3", hint="1 on level ground; more on a crest")
 TOPOGRAPHIC = Bounds(1.0, 10.0, "from 1 to 10", hint="1 on level ground; more on a crest")
-FORMAT = Bounds(1, 1, "1, the only format so far")
+FILE_FORMAT = Bounds(1, 1, "1, the only format so far")
 YEARS = Bounds(1.0, 1.0e5, "from 1 to 100,000 years")
 
 MOST_PARTS = 500
@@ -70,7 +70,7 @@ MOST_BYTES = 1_000_000
 DEFAULT_BOUNDS = {
     "length": SIZE,
     "speed": WIND,
-    "slope": SLOPE,
+    "slope": _SLOPE,
     "density": DENSITY,
     "mass": MASS,
     "angle": ANGLE,

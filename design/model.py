@@ -6,7 +6,7 @@ from typing import TypeVar, cast
 
 from .shapes.shape import Shape
 
-T = TypeVar("T")
+_T = TypeVar("_T")
 
 
 @dataclass(frozen=True)
@@ -108,10 +108,10 @@ class Design:
         parts = f"{len(self.parts)} part{'s' if len(self.parts) != 1 else ''}"
         return f"<Design {self.name!r}: {parts}{f', {self.file}' if self.file else ''}>"
 
-    def table(self, kind: type[T]) -> T:
+    def table(self, kind: type[_T]) -> _T:
         """Return what the room that owns ``kind`` read from this file. KeyError if it read none."""
-        return cast(T, self.tables[kind])
+        return cast(_T, self.tables[kind])
 
-    def several(self, kind: type[T]) -> tuple[T, ...]:
+    def several(self, kind: type[_T]) -> tuple[_T, ...]:
         """Return all that a table which may stand many times gave; empty where there is none."""
-        return cast(tuple[T, ...], self.tables.get(kind, ()))
+        return cast(tuple[_T, ...], self.tables.get(kind, ()))

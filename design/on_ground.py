@@ -7,12 +7,13 @@ from shapely.geometry.base import BaseGeometry
 
 from .. import materials
 from ..units import INCH, plain
+from ..units.arrays import Array
 from . import plane
 from .faults import DesignError, Fault
 from .model import Design, Part
 from .placing import Body
 from .sections import section
-from .shapes.shape import Array, corners
+from .shapes.shape import corners
 
 BEDDING = 0.010
 """How far (m) an edge or a point is taken to bed into what it stands on: judgement."""
@@ -64,7 +65,9 @@ def touching_face(body: Body, level: float = 0.0) -> BaseGeometry:
 
 def contact_kind(part: Part) -> str:
     """Return what a part rubs as: from its material, else as given, else wood."""
-    of_material = materials.find(part.material).contact if part.material is not None else None
+    of_material = (
+        materials.find_material(part.material).contact if part.material is not None else None
+    )
     return part.contact or of_material or "wood"
 
 

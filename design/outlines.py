@@ -5,11 +5,12 @@ from dataclasses import replace
 
 import numpy as np
 
+from ..units.arrays import Array
 from . import plane
 from .on_ground import TOUCHING
 from .placing import Body
 from .plane import Polygons
-from .shapes.shape import Array, Disc, Hull, rim
+from .shapes.shape import Disc, Hull, rim
 
 _CIRCLE_POINTS = 72
 """Corners of the polygon that stands for a circle seen at a slant; it has the circle's area."""
@@ -67,7 +68,7 @@ def _above_ground(outline: Polygons) -> Polygons:
     """Return outlines (D,) without what lies in the ground: no wind blows there."""
     bounds = plane.bounds(outline)
     return plane.intersection(
-        outline, plane.boxes(bounds[:, 0], 0.0, bounds[:, 2], float(bounds[:, 3].max()))
+        outline, plane.upright_boxes(bounds[:, 0], 0.0, bounds[:, 2], float(bounds[:, 3].max()))
     )
 
 

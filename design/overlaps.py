@@ -6,9 +6,10 @@ from math import sqrt
 
 import numpy as np
 
+from ..units.arrays import Array
 from .placing import Body
 from .sections import section
-from .shapes.shape import Array, Hull
+from .shapes.shape import Hull
 from .structure import Structure
 
 LEAST_FRACTION = 0.02

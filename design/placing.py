@@ -9,9 +9,10 @@ import numpy as np
 from shapely import affinity
 from shapely.geometry.base import BaseGeometry
 
+from ..units.arrays import Array
 from .model import Design, Part, Place
 from .shapes.edges import Edges, edges_of
-from .shapes.shape import Array, Hull, Shape, Sphere, corners
+from .shapes.shape import Hull, Shape, Sphere, corners
 
 _ALIKE = 1.0e-6
 """Points as near as this (m) are one."""

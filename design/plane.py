@@ -10,7 +10,7 @@ from numpy.typing import NDArray
 from shapely import Point, Polygon, affinity
 from shapely.geometry.base import BaseGeometry
 
-from .shapes.shape import Array
+from ..units.arrays import Array
 
 Polygons = NDArray[np.object_]
 
@@ -83,7 +83,7 @@ def union_of(regions: Sequence[BaseGeometry]) -> BaseGeometry:
     return cast(BaseGeometry, _overlay(_kernel.union_all, list(regions)))
 
 
-def boxes(low_x: Array, low_y: float, high_x: Array, high_y: float) -> Polygons:
+def upright_boxes(low_x: Array, low_y: float, high_x: Array, high_y: float) -> Polygons:
     """Return the upright rectangles (D,) between level bounds (D,) and heights, in m."""
     return cast(Polygons, _kernel.box(low_x, low_y, high_x, high_y))
 
@@ -98,7 +98,7 @@ def flipped(region: BaseGeometry) -> BaseGeometry:
     return affinity.scale(region, 1.0, -1.0, origin=(0.0, 0.0))
 
 
-def disc(centre: Array, radius: float) -> BaseGeometry:
+def disc_region(centre: Array, radius: float) -> BaseGeometry:
     """Return a round region about a point (2,), in m, as a polygon of 32 corners."""
     return cast(BaseGeometry, _kernel.buffer(_kernel.points(centre), radius))
 
@@ -132,7 +132,7 @@ def is_ring(piece: BaseGeometry) -> bool:
     return int(_kernel.get_num_interior_rings(piece)) > 0
 
 
-def filled(piece: BaseGeometry) -> BaseGeometry:
+def without_holes(piece: BaseGeometry) -> BaseGeometry:
     """Return a polygon without its holes."""
     return Polygon(_kernel.get_exterior_ring(piece))
 
@@ -152,7 +152,7 @@ def inside(region: BaseGeometry) -> Array:
     return _coordinates(_kernel.point_on_surface(region))[0]
 
 
-def holds(region: BaseGeometry, points: Array) -> NDArray[np.bool_]:
+def contains_points(region: BaseGeometry, points: Array) -> NDArray[np.bool_]:
     """Return whether points (n, 2) in m lie within a region or on its edge."""
     return np.asarray(_kernel.intersects(region, _kernel.points(points)), dtype=bool)
 
@@ -225,7 +225,7 @@ def distance(point: Array, region: BaseGeometry) -> float:
     return float(Point(point).distance(region))
 
 
-def nearest(point: Array, region: BaseGeometry) -> Array:
+def nearest_point(point: Array, region: BaseGeometry) -> Array:
     """Return the point (2,) of a region that is nearest to a point (2,); itself within it."""
     return _coordinates(_kernel.shortest_line(_kernel.points(point), region))[-1]
 

@@ -10,11 +10,11 @@ from shapely.geometry.base import BaseGeometry
 
 from .. import materials
 from ..units import GRAVITY, plain
+from ..units.arrays import Array
 from . import plane
 from .model import Design
 from .on_ground import Patch, footprint_of, ground_contact, refusal
 from .placing import Body, place_parts, turned
-from .shapes.shape import Array
 
 Weighing = Literal["light", "typical", "heavy"]
 WEIGHINGS: tuple[Weighing, ...] = ("light", "typical", "heavy")
@@ -154,7 +154,7 @@ def _masses(
             mass[:, i] = part.density * volume[i]
         elif part.material is not None:
             by_material[i] = True
-            rho = materials.find(part.material)
+            rho = materials.find_material(part.material)
             mass[:, i] = np.array([rho.light, rho.typical, rho.heavy]) * volume[i]
     added, covered = _coverings(design, bodies)
     if design.weighed is not None:

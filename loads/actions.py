@@ -6,7 +6,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 from .exposed import Exposed
 
 
@@ -172,7 +172,7 @@ def minimum_actions(exposed: Exposed, pressure: float) -> Actions:
     )
 
 
-def joined(first: Actions, second: Actions) -> Actions:
+def join_actions(first: Actions, second: Actions) -> Actions:
     """Return the cases of both, those of ``second`` after those of ``first``."""
     return Actions(
         first.azimuths,

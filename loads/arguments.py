@@ -36,9 +36,9 @@ def si(
         raise ValueError(f"{name}: {error}") from None
     least, most = (found.min(), found.max()) if hasattr(found, "min") else (found, found)
     if above_zero and least < 1.0 / _MOST:
-        refuse(name, value, f"{units.KINDS[kind].phrase} above 0")
+        refuse(name, value, f"{units.UNIT_KINDS[kind].phrase} above 0")
     if max(most, -least) > _MOST:
-        refuse(name, value, f"{units.KINDS[kind].phrase} of a thing that can stand in a yard")
+        refuse(name, value, f"{units.UNIT_KINDS[kind].phrase} of a thing that can stand in a yard")
     if bounds is not None and not (bounds.hold(least) and bounds.hold(most)):
         refuse(name, value, bounds.words)
     return found
@@ -49,7 +49,7 @@ def as_given(value: Any) -> Any:
     return value if getattr(value, "ndim", 0) else float(value)
 
 
-def number(name: str, given: object, bounds: Bounds) -> float:
+def number_argument(name: str, given: object, bounds: Bounds) -> float:
     """Return a plain number of any type, numpy's too, that lies within bounds."""
     found = plain_number(given)
     if found is None or not bounds.hold(found):
@@ -72,7 +72,7 @@ def word(name: str, given: object, known: Iterable[str]) -> str:
     """Return one of the words that are known."""
     listed = tuple(known)
     if not isinstance(given, str) or given not in listed:
-        refuse(name, given, f"one of {quoted(listed)}")
+        refuse(name, given, f"one of {quoted_words(listed)}")
     return given
 
 
@@ -83,12 +83,12 @@ def flag(name: str, given: object) -> bool:
     return given
 
 
-def quoted(words: Iterable[str]) -> str:
+def quoted_words(words: Iterable[str]) -> str:
     """Return words between quote marks, as they are written in a call."""
     return ", ".join(f'"{each}"' for each in words)
 
 
 def refuse(name: str, found: object, expected: str) -> NoReturn:
     """Raise the ValueError that every wrong argument ends in."""
-    shown = f"{found}" if hasattr(found, "dimensionality") else units.shown(found)
+    shown = f"{found}" if hasattr(found, "dimensionality") else units.shown_value(found)
     raise ValueError(f"{name}: found {shown}, expected {expected}")

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from .. import references
-from .site import Site
+from .wind.site import Site
 
 SAFETY_DEFAULT = 1.5
 """The factor of safety on service loads unless a design says another (IBC 1807.2.3)."""

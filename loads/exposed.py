@@ -12,18 +12,19 @@ from ..design.outlines import downwind_axes, lateral_axes, outlines
 from ..design.placing import Body
 from ..design.plane import Polygons
 from ..design.shapes.rotor import Rotor
-from ..design.shapes.shape import Array
 from ..design.structure import Structure
-from . import hiding, rotor
-from .boards import boards
-from .connected import tops
-from .directions import wind_directions
-from .hiding import Hidden
+from ..units.arrays import Array
+from .coefficients import rotor
+from .coefficients.boards import boards
+from .coefficients.shape_coefficients import Coefficient
 from .methods import Method
-from .shape_coefficients import Coefficient
-from .sheltering import shelter
-from .uplift import Lift, lift
-from .visible import Faces, breadth, count_twice, measure, silhouette
+from .roofs.uplift import Lift, lift
+from .seen import hiding
+from .seen.connected import tops
+from .seen.directions import wind_directions
+from .seen.hiding import Hidden
+from .seen.sheltering import shelter
+from .seen.visible import Faces, breadth, count_twice, measure, silhouette
 
 
 @dataclass(frozen=True, eq=False)
@@ -271,7 +272,9 @@ def _thrust(wheel: Rotor, seen: Array) -> Array:
     """
     filled = wheel.blade_area / wheel.disc_area
     locked = rotor.locked(filled) * seen
-    return wheel.disc_area * (np.maximum(locked, rotor.disc()) if wheel.spins else locked)
+    return wheel.disc_area * (
+        np.maximum(locked, rotor.disc_coefficient()) if wheel.spins else locked
+    )
 
 
 def _axle(body: Body, wheel: Rotor, wind: Array) -> Array:

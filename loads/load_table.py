@@ -2,9 +2,9 @@
 
 from math import cos, sin
 
-from ..design.near_names import listed, meant
-from ..design.row import Row
-from ..design.schema import Key, TableSpec
+from ..design.reader.near_names import meant, quoted_names
+from ..design.reader.row import Row
+from ..design.reader.schema import Key, TableSpec
 from .given import GivenLoad
 
 DIRECTIONS = {
@@ -67,7 +67,7 @@ def _load(row: Row) -> GivenLoad | None:
     way, on = row.named("direction"), row.text("on")
     names = row.reading.part_names
     if on is not None and on not in names:
-        row.refuse("on", f"the name of a part: {listed(names, on)}", meant(on, names))
+        row.refuse("on", f"the name of a part: {quoted_names(names, on)}", meant(on, names))
     if name is None or force is None or at is None or way is None:
         return None
     return GivenLoad(name, force, at, _unit(way), on)

@@ -9,16 +9,16 @@ from collections.abc import Sequence
 from typing import Protocol
 
 from ..design.placing import Body
-from ..design.row import Row
-from ..design.shapes.shape import Array
+from ..design.reader.row import Row
+from ..units.arrays import Array
 from .asce7.standard import ASCE7
-from .boards import Board
+from .coefficients.boards import StandingBoard
+from .coefficients.shape_coefficients import Coefficient
 from .combinations import EN1995, NDS
 from .en1991.standard import EN1991
 from .gust.standard import GUST
-from .shape_coefficients import Coefficient
-from .site import Site
-from .tops import Tops
+from .roofs.tops import Tops
+from .wind.site import Site
 
 
 class Method(Protocol):
@@ -52,7 +52,7 @@ class Method(Protocol):
         stack_top: float,
         azimuths: Array,
         surface: str,
-        board: Board | None = None,
+        board: StandingBoard | None = None,
     ) -> Coefficient:
         """Return the force coefficient of a body for winds from the azimuths (D,), rad.
 

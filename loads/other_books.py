@@ -6,7 +6,7 @@ from .combinations import SAFETY_DEFAULT
 from .en1991.standard import EN1991, NEAREST
 from .gust.standard import FORECAST
 from .methods import methods, standard_of, timber_with
-from .site import OPEN_COUNTRY, Site
+from .wind.site import OPEN_COUNTRY, Site
 
 
 def in_every_book(site: Site, height: float) -> tuple[Site, ...]:

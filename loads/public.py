@@ -6,13 +6,13 @@ import numpy as np
 
 from .. import units
 from ..design.bounds import ELEVATION, Bounds
-from .arguments import as_given, number, plain_number, quoted, refuse, si, word
+from .arguments import as_given, number_argument, plain_number, quoted_words, refuse, si, word
 from .asce7 import velocity_pressure as asce7
 from .asce7.standard import ASCE7, edition_of
-from .exposure import EXPOSURES
 from .gust.standard import GUST
 from .methods import method_of
-from .site import Site
+from .wind.exposure import EXPOSURES
+from .wind.site import Site
 
 METHODS = (*GUST.names, *ASCE7.names)
 """Methods whose pressure follows from an exposure."""
@@ -55,7 +55,7 @@ def velocity_pressure(
     method = word("method", method, METHODS)
     if exposure is not None or method != "gust":
         exposure = EXPOSURES[word("exposure", exposure, EXPOSURES)]
-    Kzt = number("topographic", topographic, _FACTOR)
+    Kzt = number_argument("topographic", topographic, _FACTOR)
     if method == "gust" and Kzt != 1.0:
         refuse("topographic", topographic, '1.0 with method "gust", the wind at the piece itself')
     Kd = _directionality(method, directionality)
@@ -87,10 +87,11 @@ def _directionality(method: str, given: float | str | None) -> float:
         if given is not None:
             refuse("directionality", given, f'none with method "{method}"')
         return 1.0
-    if isinstance(given, str) and given in asce7.KINDS:
+    if isinstance(given, str) and given in asce7.STRUCTURE_KINDS:
         return asce7.directionality(given, edition_of(method))
     Kd = plain_number(given)
     if Kd is None or not 0.0 < Kd <= 1.0:
-        expected = f'with method "{method}" a number up to 1, or one of {quoted(asce7.KINDS)}'
+        kinds = quoted_words(asce7.STRUCTURE_KINDS)
+        expected = f'with method "{method}" a number up to 1, or one of {kinds}'
         refuse("directionality", given, expected)
     return Kd

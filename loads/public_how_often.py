@@ -9,7 +9,7 @@ import numpy as np
 
 from .. import units
 from .arguments import as_given, plain_number, refuse, si
-from .how_often import LONGER, years_between
+from .wind.how_often import LONGER, years_between
 
 _Gusts = Mapping[object, str | units.Quantity]
 

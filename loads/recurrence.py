@@ -2,9 +2,9 @@
 
 import numpy as np
 
-from .how_often import LONGER, Recurrence, years_between
 from .methods import standard_of
-from .site import Site
+from .wind.how_often import LONGER, Recurrence, years_between
+from .wind.site import Site
 
 
 def recurrence(gust: float, site: Site) -> Recurrence | None:
@@ -18,7 +18,7 @@ def recurrence(gust: float, site: Site) -> Recurrence | None:
         T = years_between(gust, years, [site.gusts[each] for each in years])
         return Recurrence(float(T), "local values", years[-1])
     if site.peaks:
-        from .peak_gusts import fit_peaks, recurrence_by_peaks  # noqa: PLC0415 - few sites have one
+        from .wind.peak_gusts import fit_peaks, recurrence_by_peaks  # noqa: PLC0415 - few sites have one
 
         return recurrence_by_peaks(gust, fit_peaks(site.peaks, site.peaks_per))
     mapped = standard_of(site.method).years(gust, site)

@@ -3,16 +3,16 @@
 from itertools import pairwise
 
 from ..design.bounds import AIR, ANNEX, ELEVATION, OROGRAPHY, SAFETY, TOPOGRAPHIC, WIND, YEARS
-from ..design.row import Row
-from ..design.schema import Key, TableSpec
+from ..design.reader.row import Row
+from ..design.reader.schema import Key, TableSpec
 from ..materials import grounds
 from .combinations import SAFETY_DEFAULT, TIMBER
 from .en1991.peak_pressure import terrains
 from .en1991.standard import ANNEX_KEYS, EN1991
-from .exposure import EXPOSURES
-from .gust_record import read_record
 from .methods import methods, standard_of, timber_with
-from .site import Site
+from .wind.exposure import EXPOSURES
+from .wind.gust_record import read_record
+from .wind.site import Site
 
 _TREES = "'houses and trees', if they stand all round for 1,500 ft; else 'open'"
 _METHOD_WORDS = {
@@ -110,7 +110,7 @@ _KEYS = (
         "ground",
         "choice",
         required=True,
-        choices=grounds.names,
+        choices=grounds.ground_names,
         words=_GROUND_WORDS,
         hint="ground = 'wet lawn', if you do not know",
     ),

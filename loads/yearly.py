@@ -4,10 +4,10 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from ..design.shapes.shape import Array
-from .how_often import LONGER
+from ..units.arrays import Array
 from .recurrence import recurrence
-from .site import Site
+from .wind.how_often import LONGER
+from .wind.site import Site
 
 _NODES = 1200
 _GREATEST = 150.0

@@ -40,8 +40,8 @@ class Anchor:
 
 
 @cache
-def find(name: str) -> Anchor:
-    """Return the anchor of exactly this name (one of `names`). KeyError where there is none."""
+def find_anchor(name: str) -> Anchor:
+    """Return the anchor of exactly this name (of `anchor_names`). KeyError where there is none."""
     row = references.table("ground/anchor_kinds").one("name", name)
     return Anchor(
         name=name,
@@ -51,25 +51,25 @@ def find(name: str) -> Anchor:
         embedded=_length(row["embedded"]) if row["group"] != "deadman" else None,
         plate=_length(row["plate"]),
         thickness=_length(row["thickness"]),
-        head=head(row["head"]),
+        head=find_head(row["head"]),
         note=row["note"],
         source=row["source"],
         confidence=row["confidence"],
     )
 
 
-def names() -> list[str]:
-    """Return every name that `find` knows, stakes first."""
+def anchor_names() -> list[str]:
+    """Return every name that `find_anchor` knows, stakes first."""
     return [row["name"] for row in references.table("ground/anchor_kinds").rows]
 
 
-def listing() -> list[Anchor]:
+def all_anchors() -> list[Anchor]:
     """Return every anchor, to be shown as a table."""
-    return [find(name) for name in names()]
+    return [find_anchor(name) for name in anchor_names()]
 
 
 @cache
-def head(name: str) -> Head:
+def find_head(name: str) -> Head:
     """Return the head of exactly this name (one of `heads`). KeyError where there is none."""
     row = references.table("ground/stake_heads").one("head", name)
     holds = float(row["holds_lbf"]) * units.factor("lbf")

@@ -25,8 +25,8 @@ class Ballast:
 
 
 @cache
-def find(name: str) -> Ballast:
-    """Return the ballast of exactly this name (one of `names`). KeyError where there is none."""
+def find_ballast(name: str) -> Ballast:
+    """Return the ballast of exactly this name (of `ballast_names`). KeyError if none."""
     row = references.table("ground/ballast_kinds").one("name", name)
     unit = units.factor(row["unit"])
     return Ballast(
@@ -41,11 +41,11 @@ def find(name: str) -> Ballast:
     )
 
 
-def names() -> list[str]:
-    """Return every name that `find` knows, pieces first."""
+def ballast_names() -> list[str]:
+    """Return every name that `find_ballast` knows, pieces first."""
     return [row["name"] for row in references.table("ground/ballast_kinds").rows]
 
 
-def listing() -> list[Ballast]:
+def all_ballast() -> list[Ballast]:
     """Return every kind of ballast, to be shown as a table."""
-    return [find(name) for name in names()]
+    return [find_ballast(name) for name in ballast_names()]

@@ -5,13 +5,13 @@ from functools import cache
 from typing import Literal
 
 from ..references import table
-from .material import find
+from .material import find_material
 from .stock import lumber_sizes
 
-System = Literal["imperial", "metric"]
-Form = Literal["sheet", "board", "other"]
+UnitSystem = Literal["imperial", "metric"]
+_Form = Literal["sheet", "board", "other"]
 
-NEAR = 0.0006
+NOMINAL_TOLERANCE = 0.0006
 """How far (m) a section may lie from a nominal size and still be called by it."""
 
 
@@ -25,7 +25,7 @@ class SheetSize:
 
 
 @cache
-def sheet_sizes(system: System) -> tuple[SheetSize, ...]:
+def sheet_sizes(system: UnitSystem) -> tuple[SheetSize, ...]:
     """Return the sheets that are sold, the usual one first, then longer ones to order."""
     sizes = table("wood/sheet_sizes")
     widths, lengths = sizes.si("width").tolist(), sizes.si("length").tolist()
@@ -37,7 +37,7 @@ def sheet_sizes(system: System) -> tuple[SheetSize, ...]:
 
 
 @cache
-def lumber_lengths(system: System) -> tuple[float, ...]:
+def lumber_lengths(system: UnitSystem) -> tuple[float, ...]:
     """Return the lengths in m in which lumber is stocked, the shortest first."""
     lengths = table("wood/lumber_lengths")
     found = zip(lengths.rows, lengths.si("length").tolist(), strict=True)
@@ -45,19 +45,19 @@ def lumber_lengths(system: System) -> tuple[float, ...]:
 
 
 @cache
-def saw_kerf(system: System) -> float:
+def saw_kerf(system: UnitSystem) -> float:
     """Return the width in m of the cut that a usual saw blade makes."""
     kerfs = table("wood/saw_kerfs")
     found = zip(kerfs.rows, kerfs.si("kerf").tolist(), strict=True)
     return next(kerf for row, kerf in found if row["system"] == system)
 
 
-def sold_as(material: str | None) -> Form:
+def sold_as(material: str | None) -> _Form:
     """Return how a material is sold; one that is not named is taken as sheets."""
     if material is None:
         return "sheet"
     rows = table("wood/sold_as").rows
-    kind = find(material).kind
+    kind = find_material(material).kind
     named = [row["sold_as"] for row in rows if row["except_name"] == material]
     plain = [row["sold_as"] for row in rows if row["kind"] == kind and not row["except_name"]]
     match (named or plain)[0]:
@@ -73,6 +73,6 @@ def nominal_size(thick: float, wide: float) -> str | None:
     """Return the nominal size, such as ``'2x4'``, of a section in m, None if it has none."""
     for name, size in lumber_sizes().items():
         thin, broad = sorted(size)
-        if abs(thin - thick) < NEAR and abs(broad - wide) < NEAR:
+        if abs(thin - thick) < NOMINAL_TOLERANCE and abs(broad - wide) < NOMINAL_TOLERANCE:
             return name
     return None

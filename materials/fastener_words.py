@@ -103,7 +103,9 @@ def read_words(text: str) -> Words:
     if designated is not None:
         plain = f"{plain[: designated.start()]} x {plain[designated.end() :]}"
     crowned = _CROWN.search(plain)
-    crown = None if crowned is None else units.read(f"{crowned['size']} in", "length").value
+    crown = (
+        None if crowned is None else units.read_dimension(f"{crowned['size']} in", "length").value
+    )
     if crowned is not None:
         plain = f"{plain[: crowned.start()]} x {plain[crowned.end() :]}"
     sizes = _WORD.sub(lambda word: _replace(word, facts, text), plain)
@@ -115,7 +117,7 @@ def read_words(text: str) -> Words:
         diameter, pieces = _diameter(pieces, text)
     if len(pieces) > 1:
         raise KeyError(f"{text!r}: {' and '.join(pieces)} cannot both be its length")
-    length = units.read(pieces[0], "length").value if pieces else None
+    length = units.read_dimension(pieces[0], "length").value if pieces else None
     if _is_length(diameter, length, facts):
         raise ValueError(
             f"{text!r}: it names no diameter, only a length; write '#8 {facts['kind']} "
@@ -207,7 +209,7 @@ def _diameter(pieces: list[str], text: str) -> tuple[float, list[str]]:
     if split:
         first, rest = split["size"], [split["length"]]
     if _BARE.fullmatch(first):
-        return units.read(f"{first} in", "length").value, rest
+        return units.read_dimension(f"{first} in", "length").value, rest
     if re.fullmatch(r"\d+(?:\.\d+)?", first):
         raise KeyError(f"{text!r}: write the diameter {first} with its unit")
-    return units.read(first, "length").value, rest
+    return units.read_dimension(first, "length").value, rest

@@ -7,8 +7,8 @@ from typing import Any
 import numpy as np
 
 from .. import references, units
-from ..references import Row
-from ..references.table import weakest
+from ..references import TableRow
+from ..references.table import weakest_confidence
 from .fastener import Fastener
 from .fastener_words import Words, read_words
 
@@ -16,7 +16,7 @@ _GIVEN = "diameter and length as given"
 _SUGGESTED = 4
 """So many of one designation are offered: all sorts of a nail."""
 _INCH_POUND = units.INCH * units.POUND_FORCE
-MM = 1.0e-3
+_MM = 1.0e-3
 
 _ROUNDED = 0.0001
 _LONG_BOLT = 6.0
@@ -25,7 +25,7 @@ _MOST_APART = 0.0005
 """Inches between a given diameter and the nominal size that it is taken for."""
 
 
-def find(text: str) -> Fastener:
+def find_fastener(text: str) -> Fastener:
     """Return the fastener that builders' words name, such as ``'#8 wood screw 2 in'``.
 
     Nails by pennyweight and sort (``'16d sinker'``), screws by number and staples by gauge, lag
@@ -43,14 +43,14 @@ def find(text: str) -> Fastener:
     return _BY_KIND[kind](words)
 
 
-def names() -> list[str]:
+def fastener_names() -> list[str]:
     """Return the trade name of every size in the tables, without length where it has many."""
     return [name for named in _tables().values() for name in named]
 
 
-def listing() -> list[Fastener]:
-    """Return every fastener of ``names()``, to be shown as a table."""
-    return [find(name) for name in names()]
+def all_fasteners() -> list[Fastener]:
+    """Return every fastener of ``fastener_names()``, to be shown as a table."""
+    return [find_fastener(name) for name in fastener_names()]
 
 
 def _nail(words: Words) -> Fastener:
@@ -58,7 +58,7 @@ def _nail(words: Words) -> Fastener:
     sort = words.facts.get("sort", "")
     if words.designation is None:
         row = _metric_nail(words.diameter)
-        head = None if row is None else float(row["head_mm"]) * MM
+        head = None if row is None else float(row["head_mm"]) * _MM
         also = () if row is None else (row,)
         return _built(words, "nail", None, words.diameter, also=also, head_diameter=head)
     if ring and sort:
@@ -89,10 +89,10 @@ def _nail(words: Words) -> Fastener:
     )
 
 
-def _metric_nail(diameter: float | None) -> Row | None:
+def _metric_nail(diameter: float | None) -> TableRow | None:
     """Return the round wire nail of a shank in m, as it is sold by the millimetre, or None."""
     for row in references.table("wood/metric_nails_geometry").rows:
-        if diameter is not None and abs(float(row["shank_mm"]) * MM - diameter) < 0.01 * MM:
+        if diameter is not None and abs(float(row["shank_mm"]) * _MM - diameter) < 0.01 * _MM:
             return row
     return None
 
@@ -220,10 +220,10 @@ _BY_KIND = {
 def _built(
     words: Words,
     kind: str,
-    row: Row | None,
+    row: TableRow | None,
     diameter: float | None,
     steel: str | None = "nail or screw",
-    also: Sequence[Row] = (),
+    also: Sequence[TableRow] = (),
     **sizes: Any,
 ) -> Fastener:
     """Put together what was said, what the size's row holds, and the steel by diameter.
@@ -254,13 +254,13 @@ def _built(
         hardened=hardened,
         bending_yield=bends,
         source="; ".join(dict.fromkeys(sources)),
-        confidence=weakest(known),
+        confidence=weakest_confidence(known),
         notes=tuple(note for note in notes if note),
         **sizes,
     )
 
 
-def _steel(steel: str, diameter: float) -> Row | None:
+def _steel(steel: str, diameter: float) -> TableRow | None:
     """Return the row of bending yield strength for a diameter in m; None beyond the table."""
     D = round(diameter / units.factor("in"), 6)
     for row in references.table("wood/fastener_bending_yield").where("steel", steel):
@@ -269,7 +269,7 @@ def _steel(steel: str, diameter: float) -> Row | None:
     return None
 
 
-def _sized(words: Words, kind: str, column: str) -> Row | None:
+def _sized(words: Words, kind: str, column: str) -> TableRow | None:
     """Return the row of a designation or of a diameter that is a nominal one; None for others.
 
     KeyError where a designation is not in the table.
@@ -286,15 +286,15 @@ def _sized(words: Words, kind: str, column: str) -> Row | None:
     return near if abs(float(near[column]) - inches) <= _MOST_APART else None
 
 
-def _named(kind: str, name: str) -> Row | None:
+def _named(kind: str, name: str) -> TableRow | None:
     return _tables()[kind].get(name)
 
 
 @cache
-def _tables() -> Mapping[str, Mapping[str, Row]]:
+def _tables() -> Mapping[str, Mapping[str, TableRow]]:
     """Return the rows of every size by its trade name, by kind."""
 
-    def rows(table: str, name: str) -> dict[str, Row]:
+    def rows(table: str, name: str) -> dict[str, TableRow]:
         return {name.format(**row): row for row in references.table(f"wood/{table}").rows}
 
     return {
@@ -312,7 +312,7 @@ def _tables() -> Mapping[str, Mapping[str, Row]]:
     }
 
 
-def _inches(row: Row, column: str) -> float | None:
+def _inches(row: TableRow, column: str) -> float | None:
     """Return a field in m; None where the row has none."""
     printed = row.get(column)
     return float(printed) * units.factor("in") if printed else None
@@ -326,6 +326,6 @@ def _unknown(words: Words) -> KeyError:
         of_kind = _tables().get(words.facts.get("kind", ""), {})
         near = [name for name in of_kind if name.startswith(f"{words.designation} ")][:_SUGGESTED]
     if not near:
-        near = get_close_matches(words.text.casefold(), names(), n=3, cutoff=0.4)
+        near = get_close_matches(words.text.casefold(), fastener_names(), n=3, cutoff=0.4)
     hint = f"; the nearest are {', '.join(map(repr, near))}" if near else ""
     return KeyError(f"{words.text!r} is not a fastener known here{hint}")

@@ -89,8 +89,8 @@ class Ground:
 
 
 @cache
-def find(name: str) -> Ground:
-    """Return the ground of exactly this name (one of `names`). KeyError where there is none."""
+def find_ground(name: str) -> Ground:
+    """Return the ground of exactly this name (of `ground_names`). KeyError where there is none."""
     row = references.table("ground/grounds").one("name", name)
     return Ground(
         name=name,
@@ -107,14 +107,14 @@ def find(name: str) -> Ground:
     )
 
 
-def names() -> list[str]:
-    """Return every name that `find` knows, hard ground first."""
+def ground_names() -> list[str]:
+    """Return every name that `find_ground` knows, hard ground first."""
     return [row["name"] for row in references.table("ground/grounds").rows]
 
 
-def listing() -> list[Ground]:
+def all_grounds() -> list[Ground]:
     """Return every ground, to be shown as a table."""
-    return [find(name) for name in names()]
+    return [find_ground(name) for name in ground_names()]
 
 
 def _friction(name: str) -> Mapping[str, Friction]:

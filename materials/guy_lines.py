@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from .. import references, units
-from ..references import Row
+from ..references import TableRow
 
 STRETCH_AT = 0.2
 """Of the breaking load, at which the stretch of a line is stated."""
@@ -45,20 +45,20 @@ class GuyLine:
     stretch_confidence: str
 
 
-def find(name: str) -> GuyLine:
-    """Return the line of exactly this name (one of `names`). KeyError where there is none."""
+def find_line(name: str) -> GuyLine:
+    """Return the line of exactly this name (one of `line_names`). KeyError where there is none."""
     try:
         return _lines()[name]
     except KeyError:
         raise KeyError(f"there is no rope or cable {name!r}") from None
 
 
-def names() -> list[str]:
-    """Return every name that `find` knows, kind by kind, thin ones first."""
+def line_names() -> list[str]:
+    """Return every name that `find_line` knows, kind by kind, thin ones first."""
     return list(_lines())
 
 
-def listing() -> list[GuyLine]:
+def all_lines() -> list[GuyLine]:
     """Return every rope and cable, to be shown as a table."""
     return list(_lines().values())
 
@@ -85,9 +85,9 @@ def _lines() -> dict[str, GuyLine]:
     }
 
 
-def _by_size(kind: Row) -> dict[str, list[Row]]:
+def _by_size(kind: TableRow) -> dict[str, list[TableRow]]:
     """Return a kind's published rows by size as written: ``'1/4 in'``, and ``'6 mm'``."""
-    found: dict[str, list[Row]] = {}
+    found: dict[str, list[TableRow]] = {}
     for row in references.table(f"ground/{kind['table']}").rows:
         if "material" in row and row["material"] not in kind["material"].split("|"):
             continue
@@ -97,7 +97,7 @@ def _by_size(kind: Row) -> dict[str, list[Row]]:
     return found
 
 
-def _line(kind: Row, size: str, rows: list[Row]) -> GuyLine:
+def _line(kind: TableRow, size: str, rows: list[TableRow]) -> GuyLine:
     lowest = min(rows, key=lambda row: float(row[kind["column"]]))
     breaking = float(lowest[kind["column"]]) * units.factor("lbf")
     return GuyLine(

@@ -6,7 +6,7 @@ from math import ceil, floor, pi
 
 from .. import references, units
 from . import material
-from .bought import System
+from .bought import UnitSystem
 from .fastener import Fastener
 
 
@@ -32,11 +32,11 @@ def with_spares(count: int) -> int:
     return ceil(count * (1.0 + _rule("spares")) - 1.0e-9)
 
 
-def boxes(fastener: Fastener, count: int, system: System) -> Boxes:
+def fastener_boxes(fastener: Fastener, count: int, system: UnitSystem) -> Boxes:
     """Return the boxes that hold so many of a fastener, as it is sold.
 
     >>> from yardfast.materials import fasteners
-    >>> boxes(fasteners.find("8d common nail"), 120, "imperial").number
+    >>> fastener_boxes(fasteners.find_fastener("8d common nail"), 120, "imperial").number
     2
     """
     table = references.table("wood/hardware_boxes")
@@ -51,7 +51,7 @@ def boxes(fastener: Fastener, count: int, system: System) -> Boxes:
 
 def weight_of(fastener: Fastener) -> float:
     """Return what a nail weighs in kg: the steel of its shank, its head made up by its point."""
-    steel = material.find("steel").typical
+    steel = material.find_material("steel").typical
     return steel * pi / 4.0 * fastener.diameter**2 * fastener.need("length")
 
 
@@ -60,7 +60,7 @@ def glue_for(area: float) -> float:
     return area * _rule("glue line") * units.factor("mm")
 
 
-def bottles(volume: float, system: System) -> Bottles:
+def bottles(volume: float, system: UnitSystem) -> Bottles:
     """Return the fewest bottles that hold so much glue in m3, and the smallest such."""
     rows = references.table("wood/glue_bottles").where("system", system)
     sizes = sorted((float(row["litres"]) / 1000.0, row["bottle"]) for row in rows)

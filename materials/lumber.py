@@ -3,8 +3,8 @@
 from dataclasses import dataclass
 
 from .. import references, units
-from ..references import Row
-from ..references.table import weakest
+from ..references import TableRow
+from ..references.table import weakest_confidence
 
 GRADES = ("No. 2", "stud")
 _LOWEST = "stud"
@@ -47,7 +47,9 @@ class Lumber:
         return self.stiffness * factor
 
 
-def find(material: str, least: float, wide: float, grade: str | None = None) -> Lumber | None:
+def find_lumber(
+    material: str, least: float, wide: float, grade: str | None = None
+) -> Lumber | None:
     """Return the design values of a piece ``least`` by ``wide`` m of a material; None without any.
 
     ``grade`` is one of ``GRADES``; without it the lowest for which there are values. None where
@@ -68,12 +70,12 @@ def find_boards(material: str, thickness: float, grade: str | None = None) -> Lu
 
     From 3/4 in up to 1 1/2 in they are those of 2 in lumber, as for stress-rated boards (NDS
     Supplement 2018 Tables 4A and 4B, footnote 2); the boards of a yard seldom bear such a stamp.
-    None as ``find``, and for thinner ones. KeyError as there.
+    None as ``find_lumber``, and for thinner ones. KeyError as there.
     """
     if thickness < _board_limit("thinnest stress-rated board") / _SLACK:
         return None
     least = max(thickness, _board_limit("thinnest dimension lumber"))
-    return find(material, least, max(least, _board_limit("width of boards")), grade)
+    return find_lumber(material, least, max(least, _board_limit("width of boards")), grade)
 
 
 def board_width() -> float:
@@ -86,14 +88,14 @@ def _board_limit(limit: str) -> float:
     return float(row["size_in"]) * units.factor("in")
 
 
-def _is_of_size(row: Row, least: float, wide: float) -> bool:
+def _is_of_size(row: TableRow, least: float, wide: float) -> bool:
     inch = units.factor("in")
     thinnest, thickest = float(row["thickness_least_in"]), float(row["thickness_most_in"])
     within = thinnest / _SLACK <= least / inch <= thickest * _SLACK
     return within and wide / inch <= float(row["width_most_in"]) * _SLACK
 
 
-def _lumber(row: Row, least: float, wide: float) -> Lumber | None:
+def _lumber(row: TableRow, least: float, wide: float) -> Lumber | None:
     psi, inch = units.factor("psi"), units.factor("in")
     factors = references.table("wood/size_factor_CF").where("rule", row["size_factor"])
     fitting = [each for each in factors if wide / inch <= float(each["depth_most_in"]) * _SLACK]
@@ -114,5 +116,5 @@ def _lumber(row: Row, least: float, wide: float) -> Lumber | None:
         least_stiffness=float(row["Emin_Mpsi"]) * 1.0e6 * psi,
         timber=row["size_factor"] == "timber",
         source=row["source"],
-        confidence=weakest((row["confidence"], fitting[0]["confidence"])),
+        confidence=weakest_confidence((row["confidence"], fitting[0]["confidence"])),
     )

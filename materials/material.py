@@ -7,9 +7,10 @@ from functools import cache
 import numpy as np
 
 from .. import references, units
-from ..references import Row
-from ..references.table import weakest
-from .moisture import WATER, Array, basic_gravity, density_at
+from ..references import TableRow
+from ..references.table import weakest_confidence
+from ..units.arrays import Array
+from .moisture import WATER, basic_gravity, density_at
 
 OUTDOORS = 0.12
 """Moisture of wood outdoors, on the average: Wood Handbook Table 13-2, most of the US."""
@@ -52,8 +53,8 @@ class Material:
 
 
 @cache
-def find(name: str) -> Material:
-    """Return the material of exactly this name (one of `names`). KeyError where there is none."""
+def find_material(name: str) -> Material:
+    """Return the material of exactly this name (of `material_names`). KeyError if none."""
     row = references.table("materials").one("name", name)
     table = references.table(row["table"])
     stands_for = row["rows"].split("|")
@@ -75,22 +76,22 @@ def find(name: str) -> Material:
         withdrawal_gravity=_gravity(row["withdrawal_row"]),
         stands_for=f"stands for {'; '.join(stands_for)}",
         source="; ".join(dict.fromkeys(each["source"] for each in rows)),
-        confidence=weakest(each["confidence"] for each in rows),
+        confidence=weakest_confidence(each["confidence"] for each in rows),
         notes=tuple(note for note in (rule, row["note"]) if note),
     )
 
 
-def names() -> list[str]:
-    """Return every name that `find` knows, in the order of the table."""
+def material_names() -> list[str]:
+    """Return every name that `find_material` knows, in the order of the table."""
     return [row["name"] for row in references.table("materials").rows]
 
 
-def listing() -> list[Material]:
+def all_materials() -> list[Material]:
     """Return every material, to be shown as a table."""
-    return [find(name) for name in names()]
+    return [find_material(name) for name in material_names()]
 
 
-def _published(rows: Sequence[Row]) -> tuple[Array, Array]:
+def _published(rows: Sequence[TableRow]) -> tuple[Array, Array]:
     """Return the lowest and highest published density of each row in kg/m3; wood at 12 %."""
     if "G_green_basis" in rows[0]:
         rho = density_at([float(row["G_green_basis"]) for row in rows], OUTDOORS)

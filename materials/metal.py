@@ -24,7 +24,7 @@ class Metal:
     confidence: str
 
 
-def find(material: str) -> Metal | None:
+def find_metal(material: str) -> Metal | None:
     """Return the strength of a material by name; None where none is published here."""
     rows = references.table("metal_strength").where("name", material)
     if not rows:

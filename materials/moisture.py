@@ -6,12 +6,11 @@ Moisture content is the mass of water over the oven-dry mass (0.12 is 12 %). Den
 from functools import cache
 
 import numpy as np
-from numpy.typing import ArrayLike, NDArray
+from numpy.typing import ArrayLike
 
 from .. import references
 from ..units import FOOT, POUND
-
-Array = NDArray[np.float64]
+from ..units.arrays import Array
 
 WATER = 1000.0
 """Density of water in kg/m3 as the Wood Handbook takes it."""

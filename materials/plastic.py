@@ -20,7 +20,7 @@ class Plastic:
     confidence: str
 
 
-def find(material: str) -> Plastic | None:
+def find_plastic(material: str) -> Plastic | None:
     """Return the design stress of a material by name; None where none is published here."""
     rows = references.table("plastic_strength").where("name", material)
     if not rows:

@@ -3,8 +3,8 @@
 from dataclasses import dataclass
 
 from .. import references, units
-from ..references import Row
-from ..references.table import weakest
+from ..references import TableRow
+from ..references.table import weakest_confidence
 
 _KINDS = {
     "softwood plywood": "ply_3layer",
@@ -41,7 +41,7 @@ class Sheet:
     thickness: float = 0.0
 
 
-def find(material: str, thickness: float) -> Sheet | None:
+def find_sheet(material: str, thickness: float) -> Sheet | None:
     """Return what a sheet of a material, ``thickness`` in m, carries; None where none is published.
 
     The thickest category that it reaches gives its span rating.
@@ -64,7 +64,7 @@ def find(material: str, thickness: float) -> Sheet | None:
         return None
     pound, inch, foot = (units.factor(unit) for unit in ("lbf", "in", "ft"))
 
-    def both(of: Row, value: str, unit: float) -> tuple[float, float]:
+    def both(of: TableRow, value: str, unit: float) -> tuple[float, float]:
         along, across = (float(of[f"{value}_{way}_{kind}"]) * unit for way in ("par", "perp"))
         return along, across
 
@@ -77,7 +77,7 @@ def find(material: str, thickness: float) -> Sheet | None:
         both(rolling, "Fs", pound / foot),
         float(through[f"FvTv_{kind}"]) * pound / inch,
         row["source"],
-        weakest(each["confidence"] for each in rows),
+        weakest_confidence(each["confidence"] for each in rows),
         "; ".join(dict.fromkeys(recalled)),
         material,
         thickness,

@@ -31,7 +31,7 @@ K = TypeVar("K")
 V = TypeVar("V")
 
 
-class Answers:
+class RecentTexts:
     """What was found of the last few texts, so that going back costs nothing."""
 
     def __init__(self) -> None:
@@ -53,7 +53,9 @@ class Answers:
         if found is not None:
             return found
         return _kept(
-            self._stand, (text, file), lambda: stands_as_one(situation_of(read(text, file)))
+            self._stand,
+            (text, file),
+            lambda: stands_as_one(situation_of(read_from_browser(text, file))),
         )
 
     def first(self, text: str, file: str, saved: str) -> Answer:
@@ -67,7 +69,7 @@ class Answers:
             faults: Sequence[Fault] = ()
         except DesignError as wrong:
             seen, faults = None, wrong.faults
-        return {"text": text, "groups": _groups(text), "faults": told(text, faults), "seen": seen}
+        return {"text": text, "groups": _groups(text), "faults": _told(text, faults), "seen": seen}
 
     def answer(self, text: str, file: str, saved: str) -> Answer:
         """Return all that the page shows of a text."""
@@ -83,10 +85,10 @@ class Answers:
             seen = {
                 **self._first_seen(text, found, saved, was),
                 "unheld": "" if found.needs_anchors else messages.WAYS_NONE,
-                **_told(glance(found), before),
+                **_judged(glance(found), before),
             }
         except DesignError as wrong:
-            return {"faults": told(text, wrong.faults), "seen": None}
+            return {"faults": _told(text, wrong.faults), "seen": None}
         return {"seen": seen}
 
     def _saved(self, text: str, file: str, saved: str) -> AsOne | None:
@@ -109,7 +111,7 @@ class Answers:
             "plan": drawn.plan,
             "scale": drawn.scale,
             "strip": gust_strip(found),
-            "numbers": markup.numbers(numbers(found), before),
+            "numbers": markup.number_table(numbers(found), before),
             "leading": first[1:] if stretched else first,
             "stretched": Amounts(found.design.units == "metric").length(found.structure.height)
             if stretched
@@ -133,21 +135,21 @@ def _kept(known: OrderedDict[K, V], key: K, work: Callable[[], V]) -> V:
     return found
 
 
-def read(text: str, file: str) -> Design:
+def read_from_browser(text: str, file: str) -> Design:
     """Return the design of a text that came from the browser. DesignError."""
     if faults := named_elsewhere(text, file):
         raise DesignError(faults)
     return read_text(text, file)
 
 
-def _told(now: Glance, before: Glance | None) -> Answer:
+def _judged(now: Glance, before: Glance | None) -> Answer:
     return {
         "size": now.size,
         "spoken": f"{now.word}: {now.said}",
         "verdict": markup.verdict(now, before),
         "rest": markup.rows(now.rest),
-        "cautions": markup.listed(now.cautions),
-        "not_checked": markup.listed(now.not_checked),
+        "cautions": markup.sentence_list(now.cautions),
+        "not_checked": markup.sentence_list(now.not_checked),
     }
 
 
@@ -174,7 +176,7 @@ def _groups(text: str) -> list[Mapping[str, Any]]:
     ]
 
 
-def told(text: str, faults: Sequence[Fault]) -> list[Answer]:
+def _told(text: str, faults: Sequence[Fault]) -> list[Answer]:
     """Return what is wrong with a text: the field that it stands beside, its line, what to write.
 
     ``change`` is from where to where in the text what would mend it goes.

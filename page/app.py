@@ -22,17 +22,17 @@ from starlette.routing import Route
 
 from ..checks.examination import examine
 from ..design.faults import DesignError
-from ..design.scan import Spot, seen
+from ..design.reader.scan import Spot, seen
 from ..report.faults import fault_said
 from ..report.shop import Shop
 from ..report.typeset import NoTypesetterError
 from . import first_page
-from .answers import Answer, Answers, read
+from .answers import Answer, RecentTexts, read_from_browser
 from .commands import Commands
 from .edited import with_value
 from .guard import TooMuchError
 from .opened import ChangedMeanwhileError, NotWrittenError, Opened
-from .papers import PAPERS, NotHandedOutError, Paper
+from .papers import PAPERS, Handout, NotHandedOutError
 from .ways import NotPutInError, Ways
 from .worker import Worker
 
@@ -56,7 +56,7 @@ class Page:
 
     opened: Opened
     commands: Commands
-    answers: Answers
+    answers: RecentTexts
     ways: Ways
     worker: Worker
     quick: Worker
@@ -74,7 +74,7 @@ class Page:
             text, mark = self._on_disk()
             kind, saved = "", text
         answer = self.answers.answer(text, self.opened.name, saved)
-        return first_page.filled(answer, self._state(mark, saved, kind))
+        return first_page.filled_page(answer, self._state(mark, saved, kind))
 
     def _on_disk(self) -> tuple[str, str]:
         read = self.opened.read()
@@ -130,10 +130,10 @@ class Page:
             self._ways_of(text)
             return self.ways.put_in(_text(sent, "way"), self.opened.folder)
         if isinstance(sent.get("tall"), str):
-            design = read(text, self.opened.name)
+            design = read_from_browser(text, self.opened.name)
             return self.ways.stretched(text, design, _text(sent, "tall"), self.opened.folder)
         if isinstance(sent.get("weight"), str):
-            design = read(text, self.opened.name)
+            design = read_from_browser(text, self.opened.name)
             typed = _text(sent, "weight")
             return self.ways.weighed(text, design, typed, self.opened.folder)
         for field, values in _edits(sent):
@@ -142,7 +142,7 @@ class Page:
 
     def _ways_of(self, text: str) -> None:
         name = self.opened.name
-        self.ways.begin(text, read(text, name), self.answers.examined(text, name))
+        self.ways.begin(text, read_from_browser(text, name), self.answers.examined(text, name))
 
     async def hold(self, request: Request) -> Response:
         """Answer with the ways to hold a piece, a line for each as soon as it is worked out."""
@@ -167,10 +167,10 @@ class Page:
         sent = await _sent(request)
         text, what = _text(sent, "text"), _text(sent, "what")
 
-        def work() -> Paper:
+        def work() -> Handout:
             name = self.opened.name
             shop = self.commands.shop(name) if name else Shop()
-            design = self.commands.with_shop(read(text, name), shop)
+            design = self.commands.with_shop(read_from_browser(text, name), shop)
             return PAPERS[what](examine(design), shop, sent.get("draft") is True)
 
         try:

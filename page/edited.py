@@ -4,8 +4,8 @@ import re
 from collections.abc import Sequence
 
 from ..checks.inputs import scanned
-from ..design.scan import Scan, Spot
-from ..design.typed_text import quoted
+from ..design.reader.scan import Scan, Spot
+from ..design.reader.typed_text import quoted
 from .fields import keys_of
 
 _NUMBER = re.compile(r"[+-]?\d+(\.\d+)?", re.ASCII)

@@ -8,13 +8,13 @@ from typing import Any, cast
 
 from .. import units
 from ..checks.inputs import SPECS, scanned
-from ..design.document import DESIGN_KEYS
-from ..design.kind_words import belongs
-from ..design.part_table import PART_KEYS
-from ..design.scan import Scan, Spot
-from ..design.schema import Key
-from ..design.shape_keys import SHAPES
-from ..design.typed_text import shown
+from ..design.builds.shape_keys import SHAPES
+from ..design.file.document import DESIGN_KEYS
+from ..design.file.part_table import PART_KEYS
+from ..design.reader.kind_words import belongs
+from ..design.reader.scan import Scan, Spot
+from ..design.reader.schema import Key
+from ..design.reader.typed_text import shown
 from ..report.field_words import field_label, table_label
 
 IN_THE_TEXT = frozenset({"outline", "outlines", "map", "choices"})

@@ -12,7 +12,7 @@ from .answers import Answer
 _TEMPLATE = "page.html"
 
 
-def filled(answer: Answer, state: Answer) -> str:
+def filled_page(answer: Answer, state: Answer) -> str:
     """Return the page; its drawing stands in it before any script runs."""
     from .app import STATIC  # noqa: PLC0415 - it fills pages by this
 

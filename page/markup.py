@@ -5,7 +5,7 @@ from html import escape
 
 from ..report import window_messages as messages
 from ..report.glance import Glance, Number
-from ..report.what_to_do import Row
+from ..report.what_to_do import ScreenRow
 
 
 def verdict(told: Glance, was: Glance | None) -> str:
@@ -22,7 +22,7 @@ def verdict(told: Glance, was: Glance | None) -> str:
     )
 
 
-def rows(told: Iterable[Row]) -> str:
+def rows(told: Iterable[ScreenRow]) -> str:
     """Return labelled texts; a row without a label goes on with the one above."""
     items: list[list[str]] = []
     for row in told:
@@ -37,7 +37,7 @@ def _texts(texts: Iterable[str]) -> str:
     return "".join(f"<dd>{escape(text)}</dd>" for text in texts)
 
 
-def numbers(told: Sequence[Number], was: Sequence[Number] | None) -> str:
+def number_table(told: Sequence[Number], was: Sequence[Number] | None) -> str:
     """Return the numbers as a table, those of the saved design beside the ones that differ."""
     before = {number.key: number.value for number in was or ()}
     cells = [_number(each, before.get(each.key, each.value)) for each in told]
@@ -49,6 +49,6 @@ def _number(each: Number, before: str) -> str:
     return f"<div><dt>{escape(each.name)}</dt><dd>{escape(each.value)} {was}</dd></div>"
 
 
-def listed(items: Iterable[str]) -> str:
+def sentence_list(items: Iterable[str]) -> str:
     """Return sentences as a list."""
     return f"<ul>{''.join(f'<li>{escape(item)}</li>' for item in items)}</ul>"

@@ -6,8 +6,8 @@ from hashlib import sha256
 from itertools import count
 from pathlib import Path
 
-from ..design.file_text import text_in
-from ..design.scan import seen
+from ..design.reader.file_text import text_in
+from ..design.reader.scan import seen
 from .commands import Commands
 
 NEW = ""

@@ -8,14 +8,14 @@ from dataclasses import dataclass
 
 from ..checks.examination import Examination
 from ..checks.hardware import hardware
-from ..design.cut_list import cut_list
+from ..design.cutting.cut_list import cut_list
 from ..report import window_messages as messages
 from ..report.gate import not_ready
 from ..report.label import Refusal, label
 from ..report.label_lines import label_lines
 from ..report.shop import Shop
 
-PDF, TEXT = "application/pdf", "text/plain; charset=utf-8"
+PDF, _TEXT = "application/pdf", "text/plain; charset=utf-8"
 
 
 class NotHandedOutError(Exception):
@@ -27,7 +27,7 @@ class NotHandedOutError(Exception):
 
 
 @dataclass(frozen=True)
-class Paper:
+class Handout:
     """One thing handed out: its content, of which type, and how its name ends."""
 
     content: bytes
@@ -35,50 +35,50 @@ class Paper:
     ending: str
 
 
-def _sheet(found: Examination, shop: Shop, draft: bool) -> Paper:
+def _sheet(found: Examination, shop: Shop, draft: bool) -> Handout:
     from ..report.sheet import sheet  # noqa: PLC0415 - only paper needs the typesetter
 
     del shop
     _gate(found, draft)
-    return Paper(sheet(found, _size(found)), PDF, "-sheet.pdf")
+    return Handout(sheet(found, _size(found)), PDF, "-sheet.pdf")
 
 
-def _full(found: Examination, shop: Shop, draft: bool) -> Paper:
+def _full(found: Examination, shop: Shop, draft: bool) -> Handout:
     from ..report.calculation import calculation  # noqa: PLC0415 - as above
 
     del shop, draft
-    return Paper(calculation(found, _size(found)), PDF, "-calculation.pdf")
+    return Handout(calculation(found, _size(found)), PDF, "-calculation.pdf")
 
 
-def _cuts(found: Examination, shop: Shop, draft: bool) -> Paper:
+def _cuts(found: Examination, shop: Shop, draft: bool) -> Handout:
     from ..report.saw_page import saw_page  # noqa: PLC0415 - as above
 
     del shop, draft
     bought = hardware(found.structure, 1)
     cuts = cut_list(found.structure, 1, bought.sawn)
-    return Paper(saw_page(cuts, bought, _size(found)), PDF, "-cuts.pdf")
+    return Handout(saw_page(cuts, bought, _size(found)), PDF, "-cuts.pdf")
 
 
-def _stakes(found: Examination, shop: Shop, draft: bool) -> Paper:
+def _stakes(found: Examination, shop: Shop, draft: bool) -> Handout:
     from ..report.stake_places import nothing_to_set_out, stake_page, stake_places  # noqa: PLC0415
 
     del shop, draft
     places = stake_places(found)
     if places is None:
         raise NotHandedOutError(f"{nothing_to_set_out(found)}.")
-    return Paper(stake_page(places, _size(found)), PDF, "-stakes.pdf")
+    return Handout(stake_page(places, _size(found)), PDF, "-stakes.pdf")
 
 
-def _label(found: Examination, shop: Shop, draft: bool) -> Paper:
+def _label(found: Examination, shop: Shop, draft: bool) -> Handout:
     _gate(found, draft)
     made = label(found, shop, draft=draft and bool(not_ready(found)))
     if isinstance(made, Refusal):
         raise NotHandedOutError(messages.EMPTY_LABEL.format(reason=made.reason))
     text = "\n".join(line.text for line in label_lines([made]))
-    return Paper(f"{text}\n".encode(), TEXT, "-listing.txt")
+    return Handout(f"{text}\n".encode(), _TEXT, "-listing.txt")
 
 
-PAPERS: Mapping[str, Callable[[Examination, Shop, bool], Paper]] = {
+PAPERS: Mapping[str, Callable[[Examination, Shop, bool], Handout]] = {
     "sheet": _sheet,
     "calculation": _full,
     "cuts": _cuts,

@@ -9,7 +9,7 @@ from threading import Thread
 
 import uvicorn
 
-from .answers import Answers
+from .answers import RecentTexts
 from .app import Page, application
 from .commands import Commands
 from .guard import Guard
@@ -70,7 +70,7 @@ def serve(
     """Print the address, then answer until it is interrupted."""
     token = secrets.token_urlsafe(_TOKEN)
     address = f"http://{where.address}/{token}/"
-    page = Page(opened, commands, Answers(), Ways(commands), Worker(), Worker())
+    page = Page(opened, commands, RecentTexts(), Ways(commands), Worker(), Worker())
     app = Guard(application(page, token), token, where.hosts)
     print(address, flush=True)
     for each in says:

@@ -14,7 +14,7 @@ from ..checks.sizing.ways import each_way
 from ..design.model import Design
 from ..design.structure import build_structure
 from ..report import window_messages as messages
-from ..report.sizing_words import why
+from ..report.sizing_words import why_no_remedy
 from ..report.way_words import is_to_do, way_name, way_said
 from .commands import Commands
 
@@ -63,7 +63,7 @@ class Ways:
         assert design is not None
         assert found is not None
         if remedy.design is None or not is_to_do(remedy):
-            raise NotPutInError(messages.NO_WAY.format(why=why(found, remedy)))
+            raise NotPutInError(messages.NO_WAY.format(why=why_no_remedy(found, remedy)))
         return self.changed(design, remedy.design, folder)
 
     def stretched(self, text: str, design: Design, typed: str, folder: Path) -> str:

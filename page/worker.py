@@ -7,7 +7,7 @@ from queue import SimpleQueue
 from threading import Thread
 from typing import TypeVar
 
-T = TypeVar("T")
+_T = TypeVar("_T")
 
 
 class Worker:
@@ -17,10 +17,10 @@ class Worker:
         self._jobs: SimpleQueue[Callable[[], None]] = SimpleQueue()
         Thread(target=self._run, daemon=True).start()
 
-    async def do(self, job: Callable[[], T]) -> T:
+    async def do(self, job: Callable[[], _T]) -> _T:
         """Return what a job returns or raise what it raises; what nobody awaits is left out."""
         loop = asyncio.get_running_loop()
-        future: asyncio.Future[T] = loop.create_future()
+        future: asyncio.Future[_T] = loop.create_future()
 
         def work() -> None:
             if future.cancelled():
@@ -42,7 +42,7 @@ class Worker:
 
 
 def _tell(
-    loop: asyncio.AbstractEventLoop, future: "asyncio.Future[T]", tell: Callable[[], None]
+    loop: asyncio.AbstractEventLoop, future: "asyncio.Future[_T]", tell: Callable[[], None]
 ) -> None:
     """Settle a future in its own loop, unless nobody waits for it any more."""
 

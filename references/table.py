@@ -16,7 +16,7 @@ from numpy.typing import NDArray
 
 from .. import units
 
-Row = Mapping[str, str]
+TableRow = Mapping[str, str]
 
 CONFIDENCES = ("seen", "copy", "derived", "memory", "judgement")
 """How well a value is known, best first; README.md beside this file says what each means."""
@@ -40,14 +40,14 @@ class Table:
 
     name: str
     columns: tuple[str, ...]
-    rows: tuple[Row, ...]
+    rows: tuple[TableRow, ...]
 
-    def where(self, column: str, value: str) -> tuple[Row, ...]:
+    def where(self, column: str, value: str) -> tuple[TableRow, ...]:
         """Return the rows whose ``column`` holds exactly ``value``. KeyError: no such column."""
         self._need(column)
         return tuple(row for row in self.rows if row[column] == value)
 
-    def one(self, column: str, value: str) -> Row:
+    def one(self, column: str, value: str) -> TableRow:
         """Return the only row whose ``column`` holds ``value``. KeyError unless there is one."""
         found = self.where(column, value)
         if len(found) != 1:
@@ -77,7 +77,7 @@ class Table:
     @property
     def confidence(self) -> str:
         """Return the weakest confidence of any row."""
-        return weakest(row["confidence"] for row in self.rows)
+        return weakest_confidence(row["confidence"] for row in self.rows)
 
     def _need(self, column: str) -> None:
         if column not in self.columns:
@@ -104,7 +104,7 @@ def table(name: str) -> Table:
     except OSError:
         from difflib import get_close_matches  # noqa: PLC0415 - only where something is wrong
 
-        near = get_close_matches(name, names(), n=1, cutoff=0.4)
+        near = get_close_matches(name, table_names(), n=1, cutoff=0.4)
         hint = f"; the nearest is {near[0]!r}" if near else ""
         raise KeyError(f"there is no table {name!r} in references{hint}") from None
     head, *lines = csv.reader(text.splitlines())
@@ -112,12 +112,12 @@ def table(name: str) -> Table:
     return Table(name, tuple(head), rows)
 
 
-def names() -> list[str]:
+def table_names() -> list[str]:
     """Return the name of every table."""
     files = _FOLDER.rglob("*.csv")
     return sorted(file.relative_to(_FOLDER).with_suffix("").as_posix() for file in files)
 
 
-def weakest(confidences: Any) -> str:
+def weakest_confidence(confidences: Any) -> str:
     """Return the confidence of what rests on several values: that of the worst known."""
     return max(confidences, key=CONFIDENCES.index)

@@ -10,7 +10,7 @@ from ..units import FOOT, GRAVITY, INCH, KMH, MPH, POUND, POUND_FORCE, PSF
 LB_FT3 = POUND / FOOT**3
 ATMOST = 1.0e-9
 
-Way = Literal["near", "down", "up"]
+_Way = Literal["near", "down", "up"]
 
 _PLAIN = {"N*m": "N m", "l_e/d": "x thick"}
 """Units of checks as they are said where they are the same in both systems."""
@@ -25,7 +25,7 @@ class Amounts:
 
     metric: bool
 
-    def length(self, metres: float, way: Way = "near") -> str:
+    def length(self, metres: float, way: _Way = "near") -> str:
         """Return a length: inches to 1/8, feet above 24 in; mm."""
         if self.metric:
             return f"{_whole(metres * 1000.0, way):,} mm"
@@ -99,12 +99,12 @@ class Amounts:
             return f"{_whole(kilograms, 'up'):,} kg"
         return f"{5 * _whole(kilograms / POUND / 5.0, 'up'):,} lb"
 
-    def force(self, newtons: float, way: Way = "near") -> str:
+    def force(self, newtons: float, way: _Way = "near") -> str:
         """Return a push or pull as a scale shows it: pounds to 1, or kg to 1."""
         unit, whole = "kg" if self.metric else "lb", self.whole_force(newtons, way)
         return f"less than 1 {unit}" if way == "down" and whole < 1 else f"{whole:,} {unit}"
 
-    def whole_force(self, newtons: float, way: Way = "down") -> int:
+    def whole_force(self, newtons: float, way: _Way = "down") -> int:
         """Return a push or pull in whole pounds, or kg."""
         return _whole(newtons / (GRAVITY if self.metric else POUND_FORCE), way)
 
@@ -114,11 +114,11 @@ class Amounts:
             return f"{2 * _whole(newtons / GRAVITY / 2.0, 'up'):,} kg"
         return f"{5 * _whole(newtons / POUND_FORCE / 5.0, 'up'):,} lb"
 
-    def gust(self, metres_per_second: float, way: Way = "down") -> str:
+    def gust(self, metres_per_second: float, way: _Way = "down") -> str:
         """Return a wind: mph or km/h, down to 1, with its unit."""
         return f"{self.bare_gust(metres_per_second, way)} {self.speed_unit}"
 
-    def bare_gust(self, metres_per_second: float, way: Way = "down") -> str:
+    def bare_gust(self, metres_per_second: float, way: _Way = "down") -> str:
         """Return a wind in mph or km/h without its unit."""
         return f"{_whole(metres_per_second / (KMH if self.metric else MPH), way):,}"
 
@@ -202,7 +202,7 @@ class Amounts:
         return self.measure(has, unit, decimals), self.measure(needs, unit, decimals)
 
 
-def _whole(value: float, way: Way) -> int:
+def _whole(value: float, way: _Way) -> int:
     match way:
         case "down":
             return floor(value * (1.0 + ATMOST) + ATMOST)

@@ -5,8 +5,8 @@ from dataclasses import dataclass
 from math import cos, pi, tan
 
 from ..checks.examination import Examination
+from ..design.builds.shape_keys import as_any_shape
 from ..design.model import Part
-from ..design.shape_keys import listed
 from ..design.shapes.ball import Ball
 from ..design.shapes.bodies import Cone, Shell, Solid
 from ..design.shapes.boxes import Box
@@ -89,7 +89,7 @@ def said_of(part: Part, amounts: Amounts) -> str:
 
 def _shape(part: Part, size: _Spoken) -> str:
     length = size.length
-    match listed(part.shape):
+    match as_any_shape(part.shape):
         case Shell(sides, bottom, top, height, wall):
             return f"{_ends(sides, bottom, top, size)}, {length(height)} high, wall {length(wall)}"
         case Solid(sides, bottom, top, height):

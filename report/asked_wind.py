@@ -5,7 +5,7 @@ from math import degrees
 from ..checks.examination import Examination
 from ..loads.gust.standard import AT_PIECE
 from ..loads.methods import standard_of
-from ..loads.site import OPEN_COUNTRY, Site
+from ..loads.wind.site import OPEN_COUNTRY, Site
 from .amounts import Amounts
 
 SURROUNDINGS = {"B": "houses and trees", "C": "open ground", "D": "shore"}
@@ -25,7 +25,7 @@ def around(site: Site) -> str:
     return SURROUNDINGS[site.exposure or OPEN_COUNTRY]
 
 
-def asked(examination: Examination, amounts: Amounts) -> str:
+def asked_wind(examination: Examination, amounts: Amounts) -> str:
     """Return the wind that was asked for, a hill and a slope with it, in a few words."""
     site = examination.site
     wind = amounts.gust(site.wind, "near")

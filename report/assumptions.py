@@ -7,7 +7,7 @@ from ..checks.finding import Finding, FindingSlot
 from .amounts import Amounts
 from .assumed_messages import ASSUMED, LIKE, LIKE_ALL, WIDEST_BOARD
 from .fastener_words import plural
-from .filled import filled
+from .filled import filled_message
 
 
 def assumptions(examination: Examination) -> tuple[str, ...]:
@@ -19,7 +19,7 @@ def assumptions(examination: Examination) -> tuple[str, ...]:
 def assumption(one: Finding, amounts: Amounts) -> str:
     """Return one assumption as a sentence."""
     slots = {**one.slots, **_words(one, amounts)}
-    return filled(ASSUMED[one.what], slots, amounts, ASSUMED)
+    return filled_message(ASSUMED[one.what], slots, amounts, ASSUMED)
 
 
 def _words(one: Finding, amounts: Amounts) -> dict[str, FindingSlot]:

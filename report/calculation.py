@@ -4,12 +4,12 @@ from typing import Any
 
 from .. import __version__
 from ..checks.examination import Examination
-from ..design.record_table import Record
+from ..design.file.record_table import Record
 from . import calculation_holding as holding
 from . import calculation_steps as steps
 from .amounts import Amounts
 from .as_read import shape_words
-from .asked_wind import asked, code_wind
+from .asked_wind import asked_wind, code_wind
 from .assumptions import assumptions
 from .calculation_checks import check_rows
 from .cautions import cautions
@@ -20,11 +20,11 @@ from .drawing_polar import polar
 from .facts import facts_of
 from .fingerprint import fingerprint
 from .not_checked import not_checked
-from .remark import within
+from .remark import cut_short
 from .sources import sources
 from .starts import starts
 from .tied_words import anchors_said
-from .typeset import PAPERS, typeset
+from .typeset import PAPER_SIZES, typeset
 from .unverified import unverified
 from .verdict_words import why_sentence
 
@@ -42,7 +42,7 @@ def calculation_object(examination: Examination, paper: str) -> dict[str, Any]:
     """Return all that the calculation says, as text and numbers in text, and its drawings."""
     design, structure = examination.design, examination.structure
     amounts = Amounts(design.units == "metric")
-    pair = pairs(examination, PAPERS[paper][0] - 2.0 * _MARGIN, _HEIGHTS)[0]
+    pair = pairs(examination, PAPER_SIZES[paper][0] - 2.0 * _MARGIN, _HEIGHTS)[0]
     marks = [
         ("Maker", design.maker),
         ("Serial", design.serial),
@@ -60,14 +60,15 @@ def calculation_object(examination: Examination, paper: str) -> dict[str, Any]:
     )
     said = why_sentence(examination.verdict, facts_of(examination))
     return {
-        "paper": PAPERS[paper][2],
+        "paper": PAPER_SIZES[paper][2],
         "margin": _MARGIN,
         "name": design.name,
-        "short": within(design.name, 60),
+        "short": cut_short(design.name, 60),
         "facts": f"{shape_words(examination)}, {amounts.length(structure.height)} tall, "
         f"{amounts.mass(structure.mass('typical'))}",
         "marks": [f"{mark}: {value}" for mark, value in marks if value],
-        "asked": code_wind(examination, amounts) or f"Wind asked: {asked(examination, amounts)}.",
+        "asked": code_wind(examination, amounts)
+        or f"Wind asked: {asked_wind(examination, amounts)}.",
         "verdict": f"{said} {starts(examination, amounts)}".strip(),
         "drawing": {"svg": pair.paper.svg(design.name), "scale": str(pair.scale)},
         "pictures": [

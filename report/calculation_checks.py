@@ -6,7 +6,7 @@ from math import isfinite
 from ..checks.examination import Examination
 from ..checks.judging import Check
 from .amounts import FOOT, POUND_FORCE, Amounts
-from .calculation_text import figures
+from .calculation_text import four_figures
 from .check_notes import check_notes
 from .filled import plain_source
 
@@ -38,8 +38,8 @@ def check_rows(
 def _measured(value: float, unit: str, amounts: Amounts) -> str:
     if not isfinite(value):
         return "no bound"
-    plain = f"{figures(value)} {_UNITS.get(unit, unit)}".strip()
+    plain = f"{four_figures(value)} {_UNITS.get(unit, unit)}".strip()
     if amounts.metric or unit not in _IMPERIAL:
         return plain
     one, name = _IMPERIAL[unit]
-    return f"{plain} ({figures(value / one)} {name})"
+    return f"{plain} ({four_figures(value / one)} {name})"

@@ -5,7 +5,7 @@ from typing import Any
 from ..checks.examination import Examination
 from ..checks.judging import Check, Kind
 from ..units import factor
-from .calculation_text import figures, ratio, said, section, step
+from .calculation_text import calculation_section, four_figures, paragraph, ratio, step
 from .check_notes import remarked
 
 
@@ -21,11 +21,11 @@ def anchors(examination: Examination) -> list[dict[str, Any]]:
             _check(examination, kind, row.name) for kind in (Kind.ANCHOR, Kind.ANCHOR_HEAD)
         )
         items.append(
-            said(
+            paragraph(
                 f"{row.name}: {len(row.points)} of {row.kind}. Each holds "
-                f"{figures(soil * holds.straight)} N straight up and "
-                f"{figures(soil * holds.sideways)} N sideways in this ground, ultimate over "
-                f"{holds.factor:g}; its head {figures(holds.head)} N."
+                f"{four_figures(soil * holds.straight)} N straight up and "
+                f"{four_figures(soil * holds.sideways)} N sideways in this ground, ultimate over "
+                f"{holds.factor:g}; its head {four_figures(holds.head)} N."
             )
         )
         if used is not None and used.utilization is not None:
@@ -36,7 +36,7 @@ def anchors(examination: Examination) -> list[dict[str, Any]]:
             )
         if head is not None and head.capacity > 0.0:
             items.append(ratio(f"Its head ({remarked(head)})", head, head.source))
-    return [section("Anchors", *_with_them(examination), *items)]
+    return [calculation_section("Anchors", *_with_them(examination), *items)]
 
 
 def guys(examination: Examination) -> list[dict[str, Any]]:
@@ -47,17 +47,19 @@ def guys(examination: Examination) -> list[dict[str, Any]]:
     for row in examination.held.guys:
         check = _check(examination, Kind.GUY, row.name)
         items.append(
-            said(
-                f"{row.name}: {len(row.tops)} guys, {figures(row.length)} m long, "
-                f"{figures(row.elevation / factor('deg'))} deg above level. The line holds "
-                f"{figures(row.line)} N, the ground anchor "
-                f"{figures(row.holds.along(row.elevation))} N along it."
+            paragraph(
+                f"{row.name}: {len(row.tops)} guys, {four_figures(row.length)} m long, "
+                f"{four_figures(row.elevation / factor('deg'))} deg above level. The line holds "
+                f"{four_figures(row.line)} N, the ground anchor "
+                f"{four_figures(row.holds.along(row.elevation))} N along it."
             )
         )
         if check is not None and check.utilization is not None:
             items.append(ratio("Its greatest pull", check, check.source))
     return [
-        section("Guys", *(_with_them(examination) if not examination.held.anchors else []), *items)
+        calculation_section(
+            "Guys", *(_with_them(examination) if not examination.held.anchors else []), *items
+        )
     ]
 
 
@@ -73,17 +75,17 @@ def posts(examination: Examination) -> list[dict[str, Any]]:
             continue
         held = "held at the surface" if found.constrained[n] else "free"
         items.append(
-            said(
-                f"{name}: {figures(float(found.depth[n]))} m deep, "
-                f"{figures(float(found.width[n]))} m wide, {held}; the ground is allowed "
-                f"{figures(float(found.bearing[n]))} Pa for each m of depth, sideways."
+            paragraph(
+                f"{name}: {four_figures(float(found.depth[n]))} m deep, "
+                f"{four_figures(float(found.width[n]))} m wide, {held}; the ground is allowed "
+                f"{four_figures(float(found.bearing[n]))} Pa for each m of depth, sideways."
             )
         )
         check = _check(examination, Kind.EMBEDMENT, name)
         if check is not None and check.capacity > 0.0:
             words = f"Its level force in N: {remarked(check)}"
             items.append(ratio(words, check, check.source))
-    return [section("Posts in the ground", *items)]
+    return [calculation_section("Posts in the ground", *items)]
 
 
 def _with_them(examination: Examination) -> list[dict[str, Any]]:

@@ -13,7 +13,14 @@ from ..loads.asce7 import velocity_pressure as asce7
 from ..loads.asce7.standard import ASCE7
 from ..loads.en1991 import peak_pressure
 from ..loads.en1991.standard import basic_of
-from .calculation_text import figures, ratio, said, section, step, table
+from .calculation_text import (
+    calculation_section,
+    calculation_table,
+    four_figures,
+    paragraph,
+    ratio,
+    step,
+)
 from .words import over_what, wind_on
 
 
@@ -26,23 +33,26 @@ def weight(examination: Examination) -> dict[str, Any]:
             part.name,
             part.material or ("as given" if part.mass is not None else "density given"),
             str(copies[i]),
-            figures(1000.0 * float(structure.part_volume[i])),
-            *(figures(float(structure.part_mass[k, i])) for k in range(3)),
-            figures(float(structure.part_centre[i, 2])),
+            four_figures(1000.0 * float(structure.part_volume[i])),
+            *(four_figures(float(structure.part_mass[k, i])) for k in range(3)),
+            four_figures(float(structure.part_centre[i, 2])),
         ]
         for i, part in enumerate(examination.design.parts)
     ]
     mass = structure.mass("typical")
     z = float(structure.centre_of_mass("typical")[2])
     heads = ["Part", "Material", "Copies", "dm³", "light kg", "typical kg", "heavy kg", "z m"]
-    return section(
+    return calculation_section(
         "Weight and balance point",
-        table(heads, rows, "All copies of each part; the volume is that of its material."),
+        calculation_table(
+            heads, rows, "All copies of each part; the volume is that of its material."
+        ),
         step("weight", "Typical weight", {"m": mass, "W": mass * GRAVITY}, g=f"{GRAVITY}"),
         step("centre", "Height of the balance point", {"mz": mass * z, "m": mass, "z": z}),
-        said(
-            f"Light {figures(structure.weight('light'))} N, heavy "
-            f"{figures(structure.weight('heavy'))} N. Stability is judged with the light weight, "
+        paragraph(
+            f"Light {four_figures(structure.weight('light'))} N, heavy "
+            f"{four_figures(structure.weight('heavy'))} N. Stability is judged with the light "
+            "weight, "
             "the gusts at which it tips and slides with the typical one."
         ),
     )
@@ -71,8 +81,12 @@ def pressure(examination: Examination) -> dict[str, Any]:
             "q": wind.pressure,
         }
         low, high = float(wind.gust_factor.min()), float(wind.gust_factor.max())
-        G = figures(low) if figures(low) == figures(high) else f"{figures(low)} to {figures(high)}"
-        return section(
+        G = (
+            four_figures(low)
+            if four_figures(low) == four_figures(high)
+            else f"{four_figures(low)} to {four_figures(high)}"
+        )
+        return calculation_section(
             "Wind pressure",
             step(
                 "code pressure",
@@ -80,7 +94,7 @@ def pressure(examination: Examination) -> dict[str, Any]:
                 values,
                 f"ASCE/SEI {edition} Eq. 26.10-1; Kz by Table 26.10-1",
             ),
-            said(f"Gust effect factor G {G}, computed for a rigid structure (26.11.4)."),
+            paragraph(f"Gust effect factor G {G}, computed for a rigid structure (26.11.4)."),
         )
     rho = density(examination)
     speed = sqrt(2.0 * wind.pressure / rho)
@@ -93,7 +107,7 @@ def pressure(examination: Examination) -> dict[str, Any]:
             {"Vf": site.wind, "K": ratio**2, "V": speed},
             "ratio of two pressures by ASCE/SEI 7-22 Eq. 26.10-1",
         )
-    return section(
+    return calculation_section(
         "Wind pressure",
         at_piece,
         step(
@@ -107,7 +121,7 @@ def pressure(examination: Examination) -> dict[str, Any]:
 
 def _peak_pressure(examination: Examination) -> dict[str, Any]:
     site, height = examination.site, examination.structure.height
-    terrain = site.terrain or peak_pressure.OPEN_COUNTRY
+    terrain = site.terrain or peak_pressure.OPEN_TERRAIN
     c_o = site.orography or 1.0
     turbulence = peak_pressure.turbulence_intensity(height, terrain, c_o, site.turbulence_factor)
     values = {
@@ -118,7 +132,7 @@ def _peak_pressure(examination: Examination) -> dict[str, Any]:
         "V": basic_of(site),
         "q": examination.wind.pressure,
     }
-    return section(
+    return calculation_section(
         "Wind pressure",
         step(
             "peak pressure",
@@ -126,7 +140,7 @@ def _peak_pressure(examination: Examination) -> dict[str, Any]:
             values,
             "EN 1991-1-4:2005 Eqs. 4.3 to 4.8",
         ),
-        said("The structural factor is 1 (6.2), and the direction factor is in the velocity."),
+        paragraph("The structural factor is 1 (6.2), and the direction factor is in the velocity."),
     )
 
 
@@ -135,12 +149,12 @@ def forces(examination: Examination) -> dict[str, Any]:
     check = examination.overturning
     title = "Wind on each part"
     on = wind_on(examination, check.direction_deg or 0.0)
-    where = f"wind {on}, from {figures(check.direction_deg or 0.0)} deg"
+    where = f"wind {on}, from {four_figures(check.direction_deg or 0.0)} deg"
     if check.case == MINIMUM:
         face, least = examination.exposed.silhouette, asce7.minimum_pressure()
         d = int(abs(examination.wind.azimuths - (check.direction_deg or 0.0)).argmin())
         area = float(face.area[d])
-        return section(
+        return calculation_section(
             title,
             step(
                 "least wind",
@@ -155,13 +169,13 @@ def forces(examination: Examination) -> dict[str, Any]:
         [
             parts[one.part].name,
             one.kind,
-            figures(one.area),
-            figures(one.product / one.area) if one.area > 0.0 else "-",
-            figures(one.pressure),
-            figures(one.directionality),
-            figures(one.force),
-            figures(one.height),
-            figures(one.force * one.height),
+            four_figures(one.area),
+            four_figures(one.product / one.area) if one.area > 0.0 else "-",
+            four_figures(one.pressure),
+            four_figures(one.directionality),
+            four_figures(one.force),
+            four_figures(one.height),
+            four_figures(one.force * one.height),
         ]
         for one in found
         if one.force > 0.0 or one.area > 0.0
@@ -169,10 +183,10 @@ def forces(examination: Examination) -> dict[str, Any]:
     heads = ["Part", "wind as on", "A m²", "C", "q Pa", "Kd", "F N", "z m", "F z N m"]
     G = float(examination.wind.gust_factor.max())
     words = f"In the direction that decides tipping: {where}. A is what is seen of all copies."
-    return section(
+    return calculation_section(
         title,
         step("force", words, {"G": G}, _FORCES[examination.site.terrain is not None]),
-        table(heads, rows),
+        calculation_table(heads, rows),
         step(
             "sum of forces",
             "All together",
@@ -190,7 +204,7 @@ def tipping(examination: Examination) -> dict[str, Any]:
     t = turning(examination)
     sine, cosine = slope_parts(examination)
     over = over_what(examination, check.toward_deg or 0.0)
-    return section(
+    return calculation_section(
         f"Tipping over {over}, without anchors",
         step(
             "overturning",
@@ -218,9 +232,10 @@ def tipping(examination: Examination) -> dict[str, Any]:
             },
             used.source,
         ),
-        said(
-            f"The line lies {figures(t.pivot)} m from the middle, toward "
-            f"{figures(check.toward_deg or 0.0)} deg; on ground that gives way it lies a little "
+        paragraph(
+            f"The line lies {four_figures(t.pivot)} m from the middle, toward "
+            f"{four_figures(check.toward_deg or 0.0)} deg; on ground that gives way it lies a "
+            "little "
             "inside the edge. Mw is the sum of F z times the cosine of the angle between wind and "
             "that way."
         ),
@@ -233,7 +248,7 @@ def sliding(examination: Examination) -> dict[str, Any]:
     check, used = examination.sliding, examination.factors
     g = gripping(examination)
     sine, cosine = slope_parts(examination)
-    return section(
+    return calculation_section(
         f"Sliding on {examination.site.ground}, without anchors",
         step(
             "pushing",
@@ -276,8 +291,10 @@ def bearing(examination: Examination) -> dict[str, Any]:
     check = next(each for each in examination.checks if each.kind is Kind.BEARING)
     title = f"Bearing on {examination.site.ground}"
     if not isfinite(check.demand):
-        return section(title, said("Nothing of the foot stays loaded: it tips first."))
-    return section(
+        return calculation_section(
+            title, paragraph("Nothing of the foot stays loaded: it tips first.")
+        )
+    return calculation_section(
         title,
         step(
             "bearing",
@@ -308,7 +325,7 @@ def gusts(examination: Examination) -> dict[str, Any]:
             },
         )
     elif limits.loose_tips is not None:
-        tips = said(
+        tips = paragraph(
             f"The loose {limits.loose_tips} tips before the whole does, at "
             f"{_or_none(limits.tipping)} m/s at the piece."
         )
@@ -327,7 +344,7 @@ def gusts(examination: Examination) -> dict[str, Any]:
                 "V": limits.act_at_piece / limits.ratio,
             },
         )
-    return section(
+    return calculation_section(
         "The gusts that it is told by",
         tips,
         step(
@@ -341,19 +358,21 @@ def gusts(examination: Examination) -> dict[str, Any]:
         )
         if limits.tipping is not None and limits.forecast_tipping is not None
         else None,
-        said(
+        paragraph(
             f"Range of tipping {_or_none(limits.tipping_low)} to {_or_none(limits.tipping_high)} "
             f"m/s (light to heavy weight, coefficients 15 % off); slides at "
             f"{_or_none(limits.sliding)} m/s; all at the piece, over 150 m/s not told."
         ),
         act,
-        said(
-            f"A level push of {figures(limits.push)} N at {figures(limits.push_height)} m tips it "
-            f"without wind. Wind from {figures(limits.tipping_azimuth)} deg tips it first; slope "
-            f"{figures(degrees(examination.standing.slope))} deg."
+        paragraph(
+            f"A level push of {four_figures(limits.push)} N at "
+            f"{four_figures(limits.push_height)} m tips it "
+            f"without wind. Wind from {four_figures(limits.tipping_azimuth)} deg tips it first; "
+            "slope "
+            f"{four_figures(degrees(examination.standing.slope))} deg."
         ),
     )
 
 
 def _or_none(gust: float | None) -> str:
-    return "none below 150" if gust is None else figures(gust)
+    return "none below 150" if gust is None else four_figures(gust)

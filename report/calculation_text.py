@@ -7,7 +7,7 @@ from ..checks.judging import Check
 from .filled import plain_source
 
 
-def figures(value: float) -> str:
+def four_figures(value: float) -> str:
     """Return a number with at least four figures, without exponent."""
     size = abs(value)
     decimals = 0 if size >= 1000.0 else 1 if size >= 100.0 else 2 if size >= 10.0 else 3
@@ -21,7 +21,7 @@ def step(
     formula: str, words: str, values: Mapping[str, float], clause: str = "", **texts: str
 ) -> dict[str, Any]:
     """Return one step: a formula of the template by name, its numbers, and where it comes from."""
-    shown = {name: figures(value) for name, value in values.items()}
+    shown = {name: four_figures(value) for name, value in values.items()}
     return {
         "kind": "step",
         "formula": formula,
@@ -35,13 +35,15 @@ def ratio(words: str, check: Check, clause: str = "") -> dict[str, Any]:
     """Return the step of what a check asks over what holds it, and whether that is met."""
     met = "met" if check.passes else "not met"
     if check.capacity <= 0.0 or check.utilization is None:
-        return said("Nothing is left to resist: not met.")
+        return paragraph("Nothing is left to resist: not met.")
     used = check.demand / check.capacity if check.unit != "1" else check.utilization
     values = {"demand": check.demand, "capacity": check.capacity, "ratio": used}
     return step("ratio", words, values, clause, met=met)
 
 
-def table(head: Sequence[str], rows: Sequence[Sequence[str]], words: str = "") -> dict[str, Any]:
+def calculation_table(
+    head: Sequence[str], rows: Sequence[Sequence[str]], words: str = ""
+) -> dict[str, Any]:
     """Return a table with its heads; the first column is text, the others numbers."""
     return {
         "kind": "table",
@@ -51,11 +53,11 @@ def table(head: Sequence[str], rows: Sequence[Sequence[str]], words: str = "") -
     }
 
 
-def said(words: str) -> dict[str, Any]:
+def paragraph(words: str) -> dict[str, Any]:
     """Return a plain paragraph."""
     return {"kind": "text", "words": words}
 
 
-def section(title: str, *items: dict[str, Any] | None) -> dict[str, Any]:
+def calculation_section(title: str, *items: dict[str, Any] | None) -> dict[str, Any]:
     """Return a section of the calculation; items that do not apply are None."""
     return {"title": title, "items": [item for item in items if item is not None]}

@@ -12,8 +12,8 @@ from .result import Result
 AHEAD = 64
 """So many designs are handed out before the first of them is back: what waits takes memory."""
 
-Placed = tuple[int, str | Path]
-T = TypeVar("T")
+Numbered = tuple[int, str | Path]
+_T = TypeVar("_T")
 
 
 def check_many(
@@ -37,8 +37,8 @@ def check_many(
 
 
 def finished(
-    designs: Iterable[Placed], work: Callable[[Placed], T], executor: Executor | None = None
-) -> Iterator[tuple[Placed, T | DesignError]]:
+    designs: Iterable[Numbered], work: Callable[[Numbered], _T], executor: Executor | None = None
+) -> Iterator[tuple[Numbered, _T | DesignError]]:
     """Yield each design, a place among others and a path, with what ``work`` gives for it.
 
     As `check_many`, for whatever is wanted of each design.
@@ -47,7 +47,7 @@ def finished(
         for one in designs:
             yield one, _answer(one, lambda one=one: work(one))
         return
-    waiting: dict[Future[T], Placed] = {}
+    waiting: dict[Future[_T], Numbered] = {}
     left = iter(designs)
     try:
         while _hand_out(executor, left, work, waiting):
@@ -60,15 +60,15 @@ def finished(
             future.cancel()
 
 
-def _checked(one: Placed) -> Result:
+def _checked(one: Numbered) -> Result:
     return check(one[1])
 
 
 def _hand_out(
     executor: Executor,
-    left: Iterator[Placed],
-    work: Callable[[Placed], T],
-    waiting: dict[Future[T], Placed],
+    left: Iterator[Numbered],
+    work: Callable[[Numbered], _T],
+    waiting: dict[Future[_T], Numbered],
 ) -> bool:
     """Hand out designs until enough are waited for; return whether any is."""
     while len(waiting) < AHEAD and (one := next(left, None)) is not None:
@@ -76,7 +76,7 @@ def _hand_out(
     return bool(waiting)
 
 
-def _answer(one: Placed, ask: Callable[[], T]) -> T | DesignError:
+def _answer(one: Numbered, ask: Callable[[], _T]) -> _T | DesignError:
     """Return what is found of a design, or what is wrong with it, whatever that is."""
     try:
         return ask()

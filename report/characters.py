@@ -7,7 +7,7 @@ import numpy as np
 from shapely.geometry.base import BaseGeometry
 
 from ..design import plane
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 
 NOBODY = -1
 _OUTLINE = list("|-/\\.'+")
@@ -29,9 +29,9 @@ class Characters:
         self.wide = wide
         self._middle = 0.5 * float(low[0] + high[0])
         self._low = float(low[1])
-        self._half = columns(low, high, wide) // 2
+        self._half = window_columns(low, high, wide) // 2
         self.columns = 2 * self._half + 1
-        self.rows = rows(low, high, wide)
+        self.rows = window_rows(low, high, wide)
         shape = (self.rows, self.columns)
         self._cells = np.full(shape, " ", dtype="<U1")
         self._owner = np.full(shape, NOBODY)
@@ -128,12 +128,12 @@ class Characters:
             self._owner[row, column] = owner
 
 
-def columns(low: Array, high: Array, wide: float) -> int:
+def window_columns(low: Array, high: Array, wide: float) -> int:
     """Return how many columns a window (m) takes, an odd number."""
     return 2 * floor(0.5 * float(high[0] - low[0]) / wide + 0.5 + _NUDGE) + 1
 
 
-def rows(low: Array, high: Array, wide: float) -> int:
+def window_rows(low: Array, high: Array, wide: float) -> int:
     """Return how many rows a window (m) takes."""
     return floor(0.5 * float(high[1] - low[1]) / wide + 0.5 + _NUDGE) + 1
 

@@ -5,7 +5,7 @@ from math import isfinite
 from ..checks.examination import MINIMUM, Examination
 from ..checks.judging import Check, Kind
 from ..loads.methods import standard_of
-from ..loads.uplift import SUCTION
+from ..loads.roofs.uplift import SUCTION
 from ..units import figure, plain
 from . import messages
 from .fastened_seams import seam_notes, seam_of

@@ -4,7 +4,7 @@ from math import isfinite
 
 from ..checks.examination import Examination
 from ..checks.judging import Check, Kind
-from ..loads.asce7.velocity_pressure import KINDS
+from ..loads.asce7.velocity_pressure import STRUCTURE_KINDS
 from ..units import FOOT, POUND_FORCE, figure
 from .amounts import Amounts
 from .check_notes import check_notes
@@ -170,7 +170,9 @@ def _wind(examination: Examination) -> list[Line]:
     G = f"{low:.3f}" if f"{low:.3f}" == f"{high:.3f}" else f"{low:.3f} to {high:.3f}"
     Kd = dict(zip(examination.exposed.kinds, wind.directionality, strict=True))
     kinds = ", ".join(
-        f"{value:.2f} {kind}" for kind, value in Kd.items() if kind in KINDS or value != 1.0
+        f"{value:.2f} {kind}"
+        for kind, value in Kd.items()
+        if kind in STRUCTURE_KINDS or value != 1.0
     )
     letter = f"exposure {site.exposure} ({_meant(site.exposure)}), " if site.exposure else ""
     limits = examination.limits

@@ -5,7 +5,7 @@ from collections.abc import Mapping, Sequence
 from math import isfinite, log
 from typing import Any, cast
 
-from ..checks.compared import Compared
+from ..checks.compared import Comparison
 from ..design.model import Design
 from .amounts import Amounts
 from .asked_wind import around
@@ -17,7 +17,7 @@ _MOST_TOLD = 99.0
 _ROW = "  {:<11} {:<11} {:>7} {:>7} {:>5} {:>6} {:>7} {:>7} {:>5}  {}"
 
 
-def books(found: Sequence[Compared]) -> list[Line]:
+def books(found: Sequence[Comparison]) -> list[Line]:
     """Return one piece by each book, and in a line why they differ."""
     first = found[0].examination
     amounts = Amounts(first.design.units == "metric")
@@ -26,12 +26,12 @@ def books(found: Sequence[Compared]) -> list[Line]:
     for one in found:
         lines.append(Line(_row(one.site.method, one, amounts).rstrip()))
     lines.append(Line(""))
-    lines += wrapped(why(found, amounts), rest="  ")
+    lines += wrapped(_why_they_differ(found, amounts), rest="  ")
     wood = of_wood(found)
     return [*lines, *wrapped(wood, rest="  ")] if wood else lines
 
 
-def books_object(found: Sequence[Compared]) -> dict[str, Any]:
+def books_object(found: Sequence[Comparison]) -> dict[str, Any]:
     """Return the comparison of books in SI for programs."""
     design = found[0].examination.design
     amounts = Amounts(design.units == "metric")
@@ -40,12 +40,12 @@ def books_object(found: Sequence[Compared]) -> dict[str, Any]:
         "name": clean(design.name),
         "file": clean(design.file),
         "books": [{"method": one.site.method, **_numbers(one)} for one in found],
-        "why": why(found, amounts),
+        "why": _why_they_differ(found, amounts),
         "wood": of_wood(found),
     }
 
 
-def why(found: Sequence[Compared], amounts: Amounts) -> str:
+def _why_they_differ(found: Sequence[Comparison], amounts: Amounts) -> str:
     """Return in a line why the books differ: what sets them apart most, how the wind was set."""
     if len(found) == 1:
         return (
@@ -63,7 +63,7 @@ def why(found: Sequence[Compared], amounts: Amounts) -> str:
     return " ".join(part for part in (said, _least_wind(found), _set_by(found, amounts)) if part)
 
 
-def of_wood(found: Sequence[Compared]) -> str:
+def of_wood(found: Sequence[Comparison]) -> str:
     """Return how two books of timber judge the joint that differs most; empty where it is one."""
     own = found[0]
     other = next((one for one in found if one.timber != own.timber), None)
@@ -83,7 +83,7 @@ def of_wood(found: Sequence[Compared]) -> str:
     return " ".join((said, *reasons))
 
 
-def _most_apart(own: Compared, other: Compared) -> str:
+def _most_apart(own: Comparison, other: Comparison) -> str:
     """Return how two books judge a joint: of those that one alone passes the most used.
 
     Where there is none, the joint on which they differ most.
@@ -127,11 +127,11 @@ def _used(share: float | None) -> str:
     return f"{share:.2f}" if share < _MOST_TOLD else "over"
 
 
-def _demand(one: Compared) -> float:
+def _demand(one: Comparison) -> float:
     return one.force * one.factor
 
 
-def _mostly(most: Compared, least: Compared) -> str:
+def _mostly(most: Comparison, least: Comparison) -> str:
     """Return which of pressure, coefficient and factors sets two books apart most, in words."""
     apart = {
         "the pressure, {:,.0f} against {:,.0f} Pa": (most.pressure, least.pressure),
@@ -142,7 +142,7 @@ def _mostly(most: Compared, least: Compared) -> str:
     return words.format(*apart[words])
 
 
-def _least_wind(found: Sequence[Compared]) -> str:
+def _least_wind(found: Sequence[Comparison]) -> str:
     """Name the books whose least wind decides, so that force and pressure tell too little."""
     names = [one.site.method for one in found if one.examination.minimum_governs]
     if not names:
@@ -150,7 +150,7 @@ def _least_wind(found: Sequence[Compared]) -> str:
     return f"By {' and '.join(names)} the least wind of that book decides a check, not this one."
 
 
-def _set_by(found: Sequence[Compared], amounts: Amounts) -> str:
+def _set_by(found: Sequence[Comparison], amounts: Amounts) -> str:
     own = found[0].site
     if own.method != "forecast":
         return ""
@@ -165,7 +165,7 @@ def _set_by(found: Sequence[Compared], amounts: Amounts) -> str:
     )
 
 
-def designs(one: Compared, other: Compared) -> list[Line]:
+def designs(one: Comparison, other: Comparison) -> list[Line]:
     """Return two designs: what changed from the first to the second, and what it did."""
     amounts = Amounts(one.examination.design.units == "metric")
     lines = [Line(f"{_title(one)}  ->  {_title(other)}", "title")]
@@ -195,7 +195,7 @@ def designs(one: Compared, other: Compared) -> list[Line]:
     return lines
 
 
-def designs_object(one: Compared, other: Compared) -> dict[str, Any]:
+def designs_object(one: Comparison, other: Comparison) -> dict[str, Any]:
     """Return the comparison of two designs in SI for programs."""
     return {
         "format": 1,
@@ -237,7 +237,7 @@ def _keys(design: Design) -> dict[tuple[str, str, str], Any]:
     return found
 
 
-def _row(name: str, one: Compared, amounts: Amounts) -> str:
+def _row(name: str, one: Comparison, amounts: Amounts) -> str:
     limits = one.examination.limits
     return _ROW.format(
         name,
@@ -253,7 +253,7 @@ def _row(name: str, one: Compared, amounts: Amounts) -> str:
     )
 
 
-def _numbers(one: Compared) -> dict[str, Any]:
+def _numbers(one: Comparison) -> dict[str, Any]:
     found = one.examination
     limits = found.limits
     return {
@@ -280,11 +280,11 @@ def _gust(gust: float | None, amounts: Amounts) -> str:
     return "never" if gust is None else amounts.gust(gust)
 
 
-def _weight(one: Compared, amounts: Amounts) -> str:
+def _weight(one: Comparison, amounts: Amounts) -> str:
     return amounts.mass(one.examination.structure.mass("typical"))
 
 
-def _title(one: Compared) -> str:
+def _title(one: Comparison) -> str:
     return clean(one.examination.design.file or one.examination.design.name)
 
 

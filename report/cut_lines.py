@@ -2,12 +2,12 @@
 
 from .. import materials
 from ..checks.hardware import Hardware
-from ..design.boards import Board
-from ..design.cut_list import CutList
-from ..design.cut_pieces import Extra, FlatCut, SheetGroup, StickGroup
+from ..design.cutting.boards import SawnBoard
+from ..design.cutting.cut_list import CutList
+from ..design.cutting.cut_pieces import Extra, FlatCut, SheetGroup, StickGroup
+from ..design.cutting.panels import SawnPanel
 from ..design.given import given_parts
 from ..design.model import Design
-from ..design.panels import Panel
 from ..design.structure import WEIGHINGS
 from ..units import FOOT
 from .amounts import Amounts
@@ -23,7 +23,7 @@ from .cut_words import (
 )
 from .faults import clean
 from .hardware_words import hardware_rows
-from .lines import WIDTH, Line, wrapped
+from .lines import LINE_WIDTH, Line, wrapped
 from .remark import counted, joined
 
 _BUY = 34
@@ -68,7 +68,7 @@ def _flats(group: SheetGroup, design: Design, amounts: Amounts) -> list[Line]:
     found = wrapped(head, rest="  ", mood="title")
     for cut in group.cuts:
         found += wrapped(f"{flat_head(cut)}, {face_words(cut.piece, amounts)}", "  ", "    ")
-        if isinstance(cut.piece, Panel):
+        if isinstance(cut.piece, SawnPanel):
             for words in edge_words(cut.piece, amounts):
                 found += wrapped(words, "      ", "        ")
         if cut.seams:
@@ -143,7 +143,7 @@ def _bought_flat(group: SheetGroup, amounts: Amounts) -> list[Line]:
 
 def _joined(group: SheetGroup) -> str:
     """Return how boards make up wide pieces; nothing of slats and lattices."""
-    slats = all(isinstance(c.piece, Board) and c.piece.filled < 1.0 for c in group.cuts)
+    slats = all(isinstance(c.piece, SawnBoard) and c.piece.filled < 1.0 for c in group.cuts)
     return " or slats" if slats else ", glued or laid edge to edge"
 
 
@@ -190,7 +190,7 @@ def _weight(cuts: CutList, amounts: Amounts) -> list[Line]:
     if any(part.covering > 0.0 for part in cuts.design.parts):
         said += ", coverings included"
     beside = sum(
-        cut.count * cut.stick.volume * materials.find(cut.part.material).typical
+        cut.count * cut.stick.volume * materials.find_material(cut.part.material).typical
         for group in cuts.sticks
         for cut in group.cuts
         if isinstance(cut.part, Extra)
@@ -200,13 +200,13 @@ def _weight(cuts: CutList, amounts: Amounts) -> list[Line]:
     of = "the design" if cuts.pieces == 1 else "each"
     said += f"; {of} weighs {amounts.mass(whole / cuts.pieces)}."
     mitred = any(cut.stick.mitre and not cut.stick.parallel for g in cuts.sticks for cut in g.cuts)
-    if mitred or any(isinstance(cut.piece, Panel) for g in cuts.flats for cut in g.cuts):
+    if mitred or any(isinstance(cut.piece, SawnPanel) for g in cuts.flats for cut in g.cuts):
         said += " Seams and mitres leave neither gap nor overlap: nothing is counted twice."
     return wrapped(said, rest="  ")
 
 
 def _care(cuts: CutList, amounts: Amounts) -> list[Line]:
-    panels = [c.piece for g in cuts.flats for c in g.cuts if isinstance(c.piece, Panel)]
+    panels = [c.piece for g in cuts.flats for c in g.cuts if isinstance(c.piece, SawnPanel)]
     said: list[str] = []
     if any(panel.bevel > 0.0 for panel in panels):
         said.append(
@@ -259,6 +259,6 @@ def _next(cuts: CutList) -> list[Line]:
             f"{'' if k else 'Next':6}{what:26}{do.format(file=file, many=many)}"
             for k, (what, do) in enumerate(shown)
         ]
-        if file and max(map(len, said)) <= WIDTH:
+        if file and max(map(len, said)) <= LINE_WIDTH:
             break
     return [Line(each) for each in said]

@@ -4,14 +4,14 @@ from collections.abc import Mapping
 from math import degrees
 from typing import Any
 
-from ..checks.hardware import Driven, Hardware
-from ..design.blocks import Block
-from ..design.boards import Board
-from ..design.cut_list import CutList
-from ..design.cut_pieces import FlatCut, OtherCut, SheetGroup, StickCut, StickGroup
-from ..design.panels import Panel, seam_gap
-from ..materials.bought import System
-from ..materials.hardware import boxes, with_spares
+from ..checks.hardware import FastenerTally, Hardware
+from ..design.cutting.blocks import Block
+from ..design.cutting.boards import SawnBoard
+from ..design.cutting.cut_list import CutList
+from ..design.cutting.cut_pieces import FlatCut, OtherCut, SheetGroup, StickCut, StickGroup
+from ..design.cutting.panels import SawnPanel, seam_gap
+from ..materials.bought import UnitSystem
+from ..materials.hardware import fastener_boxes, with_spares
 from .cut_words import setting
 from .faults import clean
 from .fingerprint import fingerprint
@@ -48,8 +48,8 @@ def cut_object(cuts: CutList, hardware: Hardware) -> Mapping[str, Any]:
     }
 
 
-def _driven(one: Driven, system: System) -> Mapping[str, Any]:
-    whole = boxes(one.fastener, with_spares(one.count), system)
+def _driven(one: FastenerTally, system: UnitSystem) -> Mapping[str, Any]:
+    whole = fastener_boxes(one.fastener, with_spares(one.count), system)
     return {
         "fastener": one.fastener.name,
         "count": one.count,
@@ -65,7 +65,7 @@ def _driven(one: Driven, system: System) -> Mapping[str, Any]:
 def _flat(cut: FlatCut) -> Mapping[str, Any]:
     piece = cut.piece
     usual = setting(piece.bevel)
-    edges = piece.edges if isinstance(piece, Panel) else None
+    edges = piece.edges if isinstance(piece, SawnPanel) else None
     return {
         "part": clean(cut.part.name),
         "face": piece.face,
@@ -85,8 +85,8 @@ def _flat(cut: FlatCut) -> Mapping[str, Any]:
         "blank_length_m": piece.blank()[2],
         "volume_m3": piece.volume,
         "material": clean(cut.part.material) if cut.part.material else None,
-        "sides": piece.sides if isinstance(piece, Board) else None,
-        "holes": len(piece.holes) if isinstance(piece, Board) else 0,
+        "sides": piece.sides if isinstance(piece, SawnBoard) else None,
+        "holes": len(piece.holes) if isinstance(piece, SawnBoard) else 0,
         "seams": cut.seams,
         "across_the_grain": cut.turned,
     }

@@ -2,10 +2,10 @@
 
 from math import degrees, pi, radians
 
-from ..design.blocks import Block
-from ..design.boards import Board
-from ..design.cut_pieces import FlatCut, OtherCut, StickCut, StickGroup
-from ..design.panels import Panel, seam_gap
+from ..design.cutting.blocks import Block
+from ..design.cutting.boards import SawnBoard
+from ..design.cutting.cut_pieces import FlatCut, OtherCut, StickCut, StickGroup
+from ..design.cutting.panels import SawnPanel, seam_gap
 from ..design.shapes.ball import Ball
 from ..design.shapes.bodies import Cone, Shell, Solid
 from ..design.shapes.boxes import Box
@@ -47,7 +47,7 @@ def flat_head(cut: FlatCut) -> str:
     """Return what a flat piece is and how many: ``tower: 8 panels``."""
     piece = cut.piece
     name = clean(cut.part.name)
-    if isinstance(piece, Panel):
+    if isinstance(piece, SawnPanel):
         if piece.face == "side":
             return f"{name}: {counted(cut.count, 'panel')}"
         word = "slopes" if piece.face == "slope" and cut.count > 1 else piece.face
@@ -56,10 +56,10 @@ def flat_head(cut: FlatCut) -> str:
     return f"{name}: {counted(cut.count, kind)}"
 
 
-def face_words(piece: Panel | Board, amounts: Amounts) -> str:
+def face_words(piece: SawnPanel | SawnBoard, amounts: Amounts) -> str:
     """Return the outer face's sizes."""
     cut = amounts.cut
-    if isinstance(piece, Board) and piece.face != "blade":
+    if isinstance(piece, SawnBoard) and piece.face != "blade":
         return _board(piece, amounts)
     if piece.face.endswith("slope"):
         return f"{cut(piece.bottom)} along the ridge, {cut(piece.length)} up the slope"
@@ -74,7 +74,7 @@ def face_words(piece: Panel | Board, amounts: Amounts) -> str:
     )
 
 
-def edge_words(panel: Panel, amounts: Amounts) -> list[str]:
+def edge_words(panel: SawnPanel, amounts: Amounts) -> list[str]:
     """Return what is to be said of a panel's edges and ends, and its lean."""
     sides = panel.edges.left, panel.edges.right
     found: list[str] = []
@@ -127,7 +127,7 @@ def other_words(cut: OtherCut, amounts: Amounts) -> str:
     return f"{many}{_plain(cut, amounts)}"
 
 
-def _seams(panel: Panel, sides: tuple[float, float], amounts: Amounts) -> list[str]:
+def _seams(panel: SawnPanel, sides: tuple[float, float], amounts: Amounts) -> list[str]:
     """Return the tilt of the long edges, and what the usual setting of the saw leaves open."""
     left, right = sides
     if abs(left - right) > _SAME:
@@ -143,7 +143,7 @@ def _seams(panel: Panel, sides: tuple[float, float], amounts: Amounts) -> list[s
     ]
 
 
-def _saw(panel: Panel, amounts: Amounts) -> str:
+def _saw(panel: SawnPanel, amounts: Amounts) -> str:
     """Return the usual setting of the saw for a panel's seams and what it leaves open."""
     usual = setting(panel.bevel)
     said = f"; saw at {deg(usual)}"
@@ -154,7 +154,7 @@ def _saw(panel: Panel, amounts: Amounts) -> str:
     return f"{said} leaves {amounts.gap(abs(gap))} open {side}"
 
 
-def _ends(panel: Panel, amounts: Amounts) -> list[str]:
+def _ends(panel: SawnPanel, amounts: Amounts) -> list[str]:
     bottom, top = panel.edges.bottom, panel.edges.top
     if abs(bottom) < _SQUARE and abs(top) < _SQUARE:
         return ["ends square"]
@@ -172,7 +172,7 @@ def _ends(panel: Panel, amounts: Amounts) -> list[str]:
     return [said]
 
 
-def _flush(panel: Panel) -> list[str]:
+def _flush(panel: SawnPanel) -> list[str]:
     """Return the edges of a bottom or lid, flush with the sides around it."""
     tilts = [panel.edges.left, panel.edges.bottom]
     if max(map(abs, tilts)) < _SQUARE:
@@ -181,7 +181,7 @@ def _flush(panel: Panel) -> list[str]:
     return [", ".join(said)]
 
 
-def _slope(panel: Panel, amounts: Amounts) -> list[str]:
+def _slope(panel: SawnPanel, amounts: Amounts) -> list[str]:
     """Return the long edges of a roof's slope."""
     top, bottom = panel.edges.top, panel.edges.bottom
     above, below = {
@@ -206,7 +206,7 @@ def _way(tilt: float) -> str:
     return " in under the face" if tilt > 0.0 else " out beyond the face"
 
 
-def _board(board: Board, amounts: Amounts) -> str:
+def _board(board: SawnBoard, amounts: Amounts) -> str:
     size = amounts.cut
     holes = f", {counted(len(board.holes), 'hole')}" if board.holes else ""
     thin = f", {board.filled:.0%} of it there: slats or lattice" if board.filled < 1.0 else ""
@@ -226,7 +226,7 @@ def _board(board: Board, amounts: Amounts) -> str:
     return f"{around}{size(board.bottom)} wide, {size(board.length)} long{holes}{thin}"
 
 
-def _across(board: Board) -> float:
+def _across(board: SawnBoard) -> float:
     """Return a hole's width over flats: twice its first edge's distance from the middle."""
     return 2.0 * float(board.holes[0][:, 0].max())
 

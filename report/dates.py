@@ -2,10 +2,10 @@
 
 from datetime import date
 
-from ..design.record_table import Record
+from ..design.file.record_table import Record
 from . import messages
 from .amounts import Amounts
-from .remark import within
+from .remark import cut_short
 
 _MOST_TOLD = 3
 _LONGEST_NAME = 40
@@ -29,7 +29,7 @@ def records_said(records: tuple[Record, ...], amounts: Amounts) -> list[str]:
 def _record(record: Record, amounts: Amounts) -> str:
     weighed = record.kind == "weight"
     return messages.RECORDS[record.kind].format(
-        signed=f"{day(record.date)}, {within(record.by, _LONGEST_NAME)}",
+        signed=f"{day(record.date)}, {cut_short(record.by, _LONGEST_NAME)}",
         value=amounts.own_mass(record.value) if weighed else amounts.force(record.value, "down"),
         up=amounts.own_length(record.height or 0.0),
     )

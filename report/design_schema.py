@@ -8,16 +8,16 @@ from collections.abc import Iterable, Mapping
 from typing import Any
 
 from ..checks.inputs import SPECS
-from ..design.document import DESIGN_KEYS
-from ..design.kind_words import PLAIN, belongs
-from ..design.kinds import LONGEST_TEXT
-from ..design.part_table import PART_KEYS
-from ..design.schema import Key
-from ..design.shape_keys import SHAPES
+from ..design.builds.shape_keys import SHAPES
+from ..design.file.document import DESIGN_KEYS
+from ..design.file.part_table import PART_KEYS
+from ..design.reader.kind_words import PLAIN, belongs
+from ..design.reader.kinds import LONGEST_TEXT
+from ..design.reader.schema import Key
 
 _Schema = dict[str, Any]
 
-DRAFT = "https://json-schema.org/draft/2020-12/schema"
+SCHEMA_DRAFT = "https://json-schema.org/draft/2020-12/schema"
 _TEXT: _Schema = {"type": "string", "minLength": 1, "maxLength": LONGEST_TEXT}
 _QUANTITY: _Schema = {"type": "string", "minLength": 2, "maxLength": 60}
 _POINT: _Schema = {"type": "array", "items": _QUANTITY, "minItems": 2, "maxItems": 2}
@@ -45,7 +45,7 @@ def design_schema() -> _Schema:
         tables[spec.name] = _several(one) if spec.many else one
         needed += [spec.name] if spec.required else []
     return {
-        "$schema": DRAFT,
+        "$schema": SCHEMA_DRAFT,
         "title": "Yardfast design file, format 1",
         "type": "object",
         "properties": tables,

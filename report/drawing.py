@@ -4,16 +4,16 @@ from ..checks.examination import Examination
 from ..units import INCH
 from .amounts import Amounts
 from .as_read import shape_words
-from .asked_wind import asked
+from .asked_wind import asked_wind
 from .drawing_curve import curve
 from .drawing_elevation import Elevation
-from .drawing_plan import Plan
+from .drawing_plan import PlanDrawing
 from .drawing_polar import polar
 from .drawing_scale import Scale, largest
 from .fingerprint import fingerprint
-from .paper import BOLD, LETTERS, PLAIN, THIN, Paper
+from .paper import BOLD_LINE, LETTERS, PLAIN_LINE, THIN_LINE, Paper
 from .ticks import INCHES, ticks
-from .typeset import PAPERS
+from .typeset import PAPER_SIZES
 
 _MARGIN, _FOOT, _GAP = 10.0, 16.0, 5.0
 _PICTURE = 62.0
@@ -22,11 +22,11 @@ _LONGEST = 60
 
 def drawing(examination: Examination, paper: str) -> Paper:
     """Return the drawing on ``paper``, "a4" or "letter", lying."""
-    high, wide, _ = PAPERS[paper]
+    high, wide, _ = PAPER_SIZES[paper]
     amounts = Amounts(examination.design.units == "metric")
     across, down = wide - 2.0 * _MARGIN, high - 2.0 * _MARGIN - _FOOT
     column = 2.0 * _PICTURE + _GAP
-    elevation, plan = Elevation(examination), Plan(examination)
+    elevation, plan = Elevation(examination), PlanDrawing(examination)
     legend = plan.legend(column)
     beneath = _PICTURE + 3.0 * LETTERS
     left, above = across - column - _GAP, down - beneath - legend.height - _GAP
@@ -62,11 +62,11 @@ def _foot(sheet: Paper, examination: Examination, amounts: Amounts, scale: Scale
     """Write what it is, to which scale, and by what it is known again."""
     design, structure = examination.design, examination.structure
     top = sheet.height - _MARGIN - _FOOT + 3.0
-    sheet.line((_MARGIN, top), (sheet.width - _MARGIN, top), PLAIN)
+    sheet.line((_MARGIN, top), (sheet.width - _MARGIN, top), PLAIN_LINE)
     name = design.name if len(design.name) <= _LONGEST else f"{design.name[: _LONGEST - 3]}..."
     facts = (
         f"{shape_words(examination)}, {amounts.length(structure.height)} tall, "
-        f"{amounts.mass(structure.mass('typical'))}; wind asked: {asked(examination, amounts)}"
+        f"{amounts.mass(structure.mass('typical'))}; wind asked: {asked_wind(examination, amounts)}"
     )
     sheet.text((_MARGIN, top + 5.5), name, bold=True, size=1.3 * LETTERS)
     sheet.text((_MARGIN, top + 11.5), facts)
@@ -85,8 +85,8 @@ def _bar(sheet: Paper, amounts: Amounts, scale: Scale, corner: tuple[float, floa
     size = every[-1] if len(every) > 1 else 1.0
     length = size * one * scale.mm
     x, y = corner
-    sheet.polygon([(x, y), (x + length, y), (x + length, y + 1.2), (x, y + 1.2)], "none", THIN)
+    sheet.polygon([(x, y), (x + length, y), (x + length, y + 1.2), (x, y + 1.2)], "none", THIN_LINE)
     half = [(x, y), (x + 0.5 * length, y), (x + 0.5 * length, y + 1.2), (x, y + 1.2)]
-    sheet.polygon(half, "black", THIN)
+    sheet.polygon(half, "black", THIN_LINE)
     sheet.text((x + length + 1.5, y + 2.0), amounts.length(size * one))
-    sheet.line((x, y - 0.6), (x, y + 1.8), BOLD)
+    sheet.line((x, y - 0.6), (x, y + 1.8), BOLD_LINE)

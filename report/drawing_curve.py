@@ -6,7 +6,7 @@ from ..checks.examination import Examination
 from ..checks.sizing.size_curves import width_curve
 from ..checks.sizing.sizing_case import Case
 from .amounts import FOOT, INCH, Amounts
-from .paper import BOLD, FINE, LETTERS, PLAIN, Paper, Point
+from .paper import BOLD_LINE, FINE_LINE, LETTERS, PLAIN_LINE, Paper, Point
 from .ticks import INCHES, ticks
 
 _MARKS = 5
@@ -41,14 +41,14 @@ def curve(examination: Examination, width: float, height: float) -> Paper:
         return x, bottom - (bottom - top) * gust / highest
 
     _axes(paper, at, (low, high), highest, amounts)
-    paper.line(at(low, asked), at(high, asked), PLAIN, "1.6 1.2")
+    paper.line(at(low, asked), at(high, asked), PLAIN_LINE, "1.6 1.2")
     ends = {"asked": at(high, asked)[1]}
     for words, line in gusts.items():
         fill = "black" if words == "tips" else "white"
         points = [at(across, gust) for across, gust in line if gust is not None]
-        paper.polyline(points, BOLD if words == "tips" else PLAIN)
+        paper.polyline(points, BOLD_LINE if words == "tips" else PLAIN_LINE)
         for point in points[1:]:
-            paper.circle(point, 0.8, fill, PLAIN)
+            paper.circle(point, 0.8, fill, PLAIN_LINE)
         if line[0][1] is not None:
             _present(paper, points[0], fill)
         if points:
@@ -76,14 +76,14 @@ def _axes(
     amounts: Amounts,
 ) -> None:
     low, high = across
-    paper.polyline([at(low, highest), at(low, 0.0), at(high, 0.0)], PLAIN)
+    paper.polyline([at(low, highest), at(low, 0.0), at(high, 0.0)], PLAIN_LINE)
     for gust in ticks(0.0, highest, _MARKS):
         x, y = at(low, gust)
-        paper.line((x - 1.0, y), (x, y), FINE)
+        paper.line((x - 1.0, y), (x, y), FINE_LINE)
         paper.text((x - 1.6, y + 1.3), f"{gust:,.0f}", "end", 0.85 * LETTERS)
     for size in ticks(low, high, _MARKS - 1, () if amounts.metric else INCHES):
         x, y = at(size, 0.0)
-        paper.line((x, y), (x, y + 1.0), FINE)
+        paper.line((x, y), (x, y + 1.0), FINE_LINE)
         words = f"{size:,.0f}" if amounts.metric else _feet(size)
         paper.text((x, y + 1.0 + 0.85 * LETTERS), words, "middle", 0.85 * LETTERS)
     x, y = at(high, 0.0)
@@ -114,4 +114,4 @@ def _present(paper: Paper, spot: Point, fill: str) -> None:
     """Mark the foot as it is."""
     x, y = spot
     square = [(x - 1.1, y - 1.1), (x + 1.1, y - 1.1), (x + 1.1, y + 1.1), (x - 1.1, y + 1.1)]
-    paper.polygon(square, fill, PLAIN)
+    paper.polygon(square, fill, PLAIN_LINE)

@@ -10,9 +10,9 @@ from ..checks.as_one import AsOne
 from ..design import plane
 from ..design.structure import Structure
 from .amounts import Amounts
-from .drawing_scale import Placed, Scale
+from .drawing_scale import OnPaper, Scale
 from .governing import Governing, governing
-from .paper import BOLD, FINE, LETTERS, PLAIN, THIN, Paper, points, stands, wide
+from .paper import BOLD_LINE, FINE_LINE, LETTERS, PLAIN_LINE, THIN_LINE, Paper, points, stands, wide
 from .seen import Seen, areas_from_side, from_side, in_the_ground
 
 _ABOVE, _GAP = 3.0, 2.5
@@ -111,11 +111,11 @@ class Elevation:
         ground = above + self.top * mm
         wide_ = start + (right - left) * mm + columns[-1] + 2.0
         paper = Paper(wide_, ground + self.below(scale, arm))
-        placed = Placed(mm, start - left * mm, ground)
+        placed = OnPaper(mm, start - left * mm, ground)
         for area in in_the_ground(self.examination.structure.bodies, g.toward):
-            paper.region(placed.area(area), "none", THIN, "1.6 1.0")
+            paper.region(placed.area(area), "none", THIN_LINE, "1.6 1.0")
         draw_seen(paper, placed, self.seen)
-        paper.region(placed.area(self.was), "none", THIN, "1.2 0.8", BEFORE)
+        paper.region(placed.area(self.was), "none", THIN_LINE, "1.2 0.8", BEFORE)
         end = start + (right - left) * mm
         self._ground(paper, ground, start - _GAP, end + _GAP)
         self._wind(paper, placed, wind, up, beside + 1.0)
@@ -128,20 +128,20 @@ class Elevation:
         return self.amounts.gust(self.examination.site.wind, "near")
 
     def _ground(self, paper: Paper, ground: float, left: float, right: float) -> None:
-        paper.line((left, ground), (right, ground), BOLD)
+        paper.line((left, ground), (right, ground), BOLD_LINE)
         x = np.arange(left + 2.0, right, 3.0)
         starts = np.column_stack([x, np.full_like(x, ground)])
-        paper.lines(np.stack([starts, starts + np.array([-1.8, 1.8])], axis=1), FINE)
+        paper.lines(np.stack([starts, starts + np.array([-1.8, 1.8])], axis=1), FINE_LINE)
 
     def _wind(
-        self, paper: Paper, placed: Placed, words: list[str], up: str, size_at: float
+        self, paper: Paper, placed: OnPaper, words: list[str], up: str, size_at: float
     ) -> None:
         g = self.governing
         if g.force <= 0.0:
             return
         tip, y = placed.at(self._windward(g.force_height), g.force_height)
-        paper.line((size_at - 1.0, y), (size_at + 3.0, y), THIN)
-        paper.arrow((size_at + 3.0, y), (tip, y), BOLD, 4.0)
+        paper.line((size_at - 1.0, y), (size_at + 3.0, y), THIN_LINE)
+        paper.arrow((size_at + 3.0, y), (tip, y), BOLD_LINE, 4.0)
         paper.text((size_at + 3.0, y - 1.6 - LETTERS), words[0], bold=True)
         paper.text((size_at + 3.0, y - 1.4), words[1])
         paper.upright_size((size_at, placed.y), y, up)
@@ -157,11 +157,11 @@ class Elevation:
         ]
         return min(met, default=left)
 
-    def _weight(self, paper: Paper, placed: Placed) -> None:
+    def _weight(self, paper: Paper, placed: OnPaper) -> None:
         g = self.governing
         x, y = placed.at(float(g.toward @ g.balance[:2]), float(g.balance[2]))
         down = min(y + 12.0, max(placed.y - 1.0, y + 5.0))
-        paper.arrow((x, y), (x, down), BOLD, 3.2)
+        paper.arrow((x, y), (x, down), BOLD_LINE, 3.2)
         paper.balance((x, y))
         mass = self.examination.structure.mass("typical")
         beside = y + 5.4 if placed.y - y > _LOW else y - 2.6
@@ -187,7 +187,7 @@ class Elevation:
     def _sizes(self) -> tuple[float, float]:
         return float(self.governing.balance[2]), self.examination.structure.height
 
-    def _heights(self, paper: Paper, placed: Placed, right: float, columns: list[float]) -> None:
+    def _heights(self, paper: Paper, placed: OnPaper, right: float, columns: list[float]) -> None:
         g, ground = self.governing, placed.y
         balance, _ = placed.at(float(g.toward @ g.balance[:2]), 0.0)
         if g.planted:
@@ -197,20 +197,20 @@ class Elevation:
         summit, _ = placed.at(float(plane.coordinates(top)[:, 0].mean()), 0.0)
         for x, size, near in zip(columns, self._sizes(), (balance + 2.0, summit), strict=False):
             _, y = placed.at(0.0, size)
-            paper.line((near + 0.8, y), (right + x + 1.0, y), FINE, "1.2 0.8")
-            paper.line((right + _GAP, ground), (right + x + 1.0, ground), FINE)
+            paper.line((near + 0.8, y), (right + x + 1.0, y), FINE_LINE, "1.2 0.8")
+            paper.line((right + _GAP, ground), (right + x + 1.0, ground), FINE_LINE)
             words = self.amounts.length(size)
             side = -1 if stands(words, ground - y) else 1
             paper.upright_size((right + x, ground), y, words, side)
 
-    def _depth(self, paper: Paper, placed: Placed, x: float) -> None:
+    def _depth(self, paper: Paper, placed: OnPaper, x: float) -> None:
         words = self.amounts.length(self.depth)
         low = placed.y + self.depth * placed.mm
-        paper.line((x - 4.0, low), (x + 1.0, low), FINE)
+        paper.line((x - 4.0, low), (x + 1.0, low), FINE_LINE)
         side = -1 if stands(words, low - placed.y) else 1
         paper.upright_size((x, low), placed.y, words, side)
 
-    def _widths(self, paper: Paper, placed: Placed, arm: bool) -> None:
+    def _widths(self, paper: Paper, placed: OnPaper, arm: bool) -> None:
         g, ground = self.governing, placed.y
         if g.planted:
             return
@@ -228,17 +228,17 @@ class Elevation:
         paper.polygon(edge, "black", 0.0)
         size = ground + 10.0
         for x in (left, right):
-            paper.line((x, ground + 4.0), (x, size + 1.0), FINE)
+            paper.line((x, ground + 4.0), (x, size + 1.0), FINE_LINE)
         paper.level_size((left, size), right, f"foot {self.amounts.length(float(np.ptp(along)))}")
         if arm:
             size += 7.0
             for x in (balance, tips):
-                paper.line((x, ground + 4.0), (x, size + 1.0), FINE, "1.2 0.8")
+                paper.line((x, ground + 4.0), (x, size + 1.0), FINE_LINE, "1.2 0.8")
             first, last = sorted((balance, tips))
             paper.level_size((first, size), last, self.amounts.length(abs(g.arm)))
 
 
-def draw_seen(paper: Paper, placed: Placed, seen: list[Seen]) -> None:
+def draw_seen(paper: Paper, placed: OnPaper, seen: list[Seen]) -> None:
     """Draw what is seen, the farthest first: nearer bodies hide what is behind them."""
     for one in seen:
         area = placed.area(one.area)
@@ -248,8 +248,8 @@ def draw_seen(paper: Paper, placed: Placed, seen: list[Seen]) -> None:
             continue
         if one.lattice:
             hatched(paper, area)
-        paper.region(area, "none" if one.lattice else "white", PLAIN)
-        paper.lines(placed.points(one.edges), FINE)
+        paper.region(area, "none" if one.lattice else "white", PLAIN_LINE)
+        paper.lines(placed.points(one.edges), FINE_LINE)
 
 
 def hatched(paper: Paper, area: BaseGeometry) -> None:
@@ -266,4 +266,4 @@ def hatched(paper: Paper, area: BaseGeometry) -> None:
         ]
         cut = MultiLineString(lines).intersection(area)
         for piece in plane.strokes(cut):
-            paper.polyline(points(piece), FINE)
+            paper.polyline(points(piece), FINE_LINE)

@@ -7,7 +7,7 @@ import numpy as np
 
 from ..checks.examination import Examination
 from .drawing_elevation import Elevation
-from .drawing_plan import Plan
+from .drawing_plan import PlanDrawing
 from .drawing_scale import Scale, largest
 from .paper import Paper
 
@@ -27,7 +27,7 @@ def pairs(examination: Examination, width: float, heights: list[float]) -> list[
 
     A height that gives no smaller a scale than the one before it is left out.
     """
-    elevation, plan = Elevation(examination), Plan(examination)
+    elevation, plan = Elevation(examination), PlanDrawing(examination)
     metric = examination.design.units == "metric"
 
     legend = plan.legend(width)

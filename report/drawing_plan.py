@@ -11,14 +11,14 @@ from ..checks.as_one import AsOne
 from ..checks.examination import Examination
 from ..design import plane
 from ..design.placing import about_z
-from ..design.shapes.shape import Array
 from ..design.structure import Structure
+from ..units.arrays import Array
 from .amounts import Amounts
 from .drawing_elevation import BEFORE, draw_seen
-from .drawing_scale import Placed, Scale
+from .drawing_scale import OnPaper, Scale
 from .governing import Governing, governing
-from .paper import BOLD, FINE, LETTERS, PLAIN, THIN, Paper, points, stands, wide
-from .seen import Seen, above, from_above
+from .paper import BOLD_LINE, FINE_LINE, LETTERS, PLAIN_LINE, THIN_LINE, Paper, points, stands, wide
+from .seen import Seen, above, seen_from_above
 from .set_out import set_out
 from .words import over_what
 
@@ -38,7 +38,7 @@ def _outline(structure: Structure) -> BaseGeometry:
     return affinity.rotate(whole, -structure.design.turn, origin=(0.0, 0.0), use_radians=True)
 
 
-class Plan:
+class PlanDrawing:
     """A plan as the design's file has it, before its own last turn; the front is below.
 
     ``before`` is the piece as it was, of which a faint outline is drawn.
@@ -54,7 +54,7 @@ class Plan:
     @cached_property
     def seen(self) -> list[Seen]:
         """Return what is seen, the lowest first."""
-        return from_above(self.examination.structure.as_filed)
+        return seen_from_above(self.examination.structure.as_filed)
 
     @cached_property
     def was(self) -> BaseGeometry:
@@ -113,16 +113,16 @@ class Plan:
         over = max(2.0 if on_front else 11.0, float(out[1] - body[1]) + 1.0)
         below = max((9.0 if on_front else 0.5) + _LINE, -float(out[1]))
         paper = Paper(left + float(body[0]) + right, over + float(body[1]) + below + 1.5)
-        placed = Placed(mm, left - float(low[0]) * mm, over + float(high[1]) * mm)
+        placed = OnPaper(mm, left - float(low[0]) * mm, over + float(high[1]) * mm)
         draw_seen(paper, placed, self.seen)
-        paper.region(placed.area(self.was), "none", THIN, "1.2 0.8", BEFORE)
+        paper.region(placed.area(self.was), "none", THIN_LINE, "1.2 0.8", BEFORE)
         self._foot(paper, placed)
         self._holders(paper, placed)
         if self.governing.force > 0.0:
             corner = np.array([left, over + float(body[1])])
             start, end = (corner + np.array([1.0, -1.0]) * spot for spot in (out, wind))
             tail, tip = (float(start[0]), float(start[1])), (float(end[0]), float(end[1]))
-            paper.arrow(tail, tip, BOLD, 4.0)
+            paper.arrow(tail, tip, BOLD_LINE, 4.0)
             middle = (0.5 * (tail[0] + tip[0]), 0.5 * (tail[1] + tip[1]))
             if abs(tip[0] - tail[0]) > abs(tip[1] - tail[1]):
                 slant = 0.5 * abs(tip[1] - tail[1])
@@ -198,9 +198,9 @@ class Plan:
         against = -self._own(self.governing.wind)
         return bool(against[0] > -_BESIDE), bool(against[1] > -_BESIDE)
 
-    def _foot(self, paper: Paper, placed: Placed) -> None:
+    def _foot(self, paper: Paper, placed: OnPaper) -> None:
         ring = points(np.array([placed.spot(corner) for corner in self.foot]))
-        paper.polyline([*ring, ring[0]], PLAIN, "2.4 0.8")
+        paper.polyline([*ring, ring[0]], PLAIN_LINE, "2.4 0.8")
         paper.balance(placed.spot(self._own(self.governing.balance[:2])))
         if self.governing.planted:
             return
@@ -211,15 +211,15 @@ class Plan:
         if len(on_edge) < 2 or np.ptp(on_edge) < 0.01:
             on_edge = np.array([-0.25, 0.25]) * np.ptp(self.foot @ along) + on_edge.mean()
         ends = [reach.max() * toward + side * along for side in (on_edge.min(), on_edge.max())]
-        paper.line(placed.spot(ends[0]), placed.spot(ends[1]), 2.0 * BOLD)
+        paper.line(placed.spot(ends[0]), placed.spot(ends[1]), 2.0 * BOLD_LINE)
 
-    def _holders(self, paper: Paper, placed: Placed) -> None:
+    def _holders(self, paper: Paper, placed: OnPaper) -> None:
         every = np.vstack([self.anchors, self.suggested])
         near = np.linalg.norm(every[:, None] - every[None], axis=-1)
         near = near[near > 0.0]
         dot = max(min(_DOT, 0.35 * placed.mm * float(near.min(initial=np.inf))), 0.5)
         for top, end in self.guys:
-            paper.line(placed.spot(top), placed.spot(end), PLAIN)
+            paper.line(placed.spot(top), placed.spot(end), PLAIN_LINE)
             _mark(paper, placed.spot(end), "anchor", dot)
         for point in self.anchors:
             _mark(paper, placed.spot(point), "anchor", dot)
@@ -229,7 +229,7 @@ class Plan:
     def _sizes(
         self,
         paper: Paper,
-        placed: Placed,
+        placed: OnPaper,
         words: list[str],
         edges: list[tuple[float, float]],
     ) -> None:
@@ -241,12 +241,12 @@ class Plan:
         y = edges[1][1] + 7.0 if on_front else edges[1][0] - 4.0
         for at in (left, right):
             nearest = front + 1.0 if on_front else back - 1.0
-            paper.line((at, nearest), (at, y + (1.0 if on_front else -1.0)), FINE)
+            paper.line((at, nearest), (at, y + (1.0 if on_front else -1.0)), FINE_LINE)
         paper.level_size((left, y), right, words[0])
         x = edges[0][0] - 3.0 if on_left else edges[0][1] + 3.0
         for at in (front, back):
             nearest = left - 1.0 if on_left else right + 1.0
-            paper.line((nearest, at), (x + (-1.0 if on_left else 1.0), at), FINE)
+            paper.line((nearest, at), (x + (-1.0 if on_left else 1.0), at), FINE_LINE)
         paper.upright_size((x, front), back, words[1], -1 if on_left else 1)
 
 
@@ -261,10 +261,10 @@ def _mark(paper: Paper, spot: tuple[float, float], mark: str, dot: float) -> Non
         case "anchor":
             paper.circle(spot, dot, "black", 0.0)
         case "suggested":
-            paper.circle(spot, dot, "white", BOLD)
+            paper.circle(spot, dot, "white", BOLD_LINE)
         case "balance":
             paper.balance(spot, dot)
         case "guy":
-            paper.line((x - 2.0, y), (x + 2.0, y), THIN)
+            paper.line((x - 2.0, y), (x + 2.0, y), THIN_LINE)
         case _:
-            paper.line((x - 2.0, y), (x + 2.0, y), 2.0 * BOLD)
+            paper.line((x - 2.0, y), (x + 2.0, y), 2.0 * BOLD_LINE)

@@ -7,7 +7,7 @@ import numpy as np
 from ..checks.by_direction import tipping_gusts
 from ..checks.examination import Examination
 from .amounts import Amounts
-from .paper import BOLD, FINE, LETTERS, PLAIN, Paper, Point
+from .paper import BOLD_LINE, FINE_LINE, LETTERS, PLAIN_LINE, Paper, Point
 from .ticks import ticks
 
 _FARTHEST = 2.5
@@ -46,14 +46,14 @@ def polar(examination: Examination, width: float) -> Paper:
 
     rings = ticks(0.0, rim, _RINGS + 1)[1:]
     for ring in rings:
-        paper.circle(centre, radius * ring / rim, "none", FINE)
+        paper.circle(centre, radius * ring / rim, "none", FINE_LINE)
     for azimuth in (0.0, 0.5 * pi):
-        paper.line(at(rim, azimuth), at(rim, azimuth + pi), FINE)
+        paper.line(at(rim, azimuth), at(rim, azimuth + pi), FINE_LINE)
     own = np.radians(examination.wind.azimuths) + examination.design.turn
     curve = [at(float(gust), float(azimuth)) for gust, azimuth in zip(shown, own, strict=True)]
-    paper.polygon(curve, "none", BOLD)
+    paper.polygon(curve, "none", BOLD_LINE)
     if asked < rim:
-        paper.circle(centre, radius * asked / rim, "none", PLAIN, "1.6 1.2")
+        paper.circle(centre, radius * asked / rim, "none", PLAIN_LINE, "1.6 1.2")
     for ring in rings:
         x, y = at(ring, 0.25 * pi)
         paper.text((x, y + 1.3), f"{ring:,.0f}", "middle", 0.85 * LETTERS)

@@ -7,7 +7,7 @@ from shapely import affinity
 from shapely.geometry.base import BaseGeometry
 
 from .. import references
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 from .paper import Point
 
 
@@ -41,7 +41,7 @@ def largest(metric: bool, fits: Callable[[Scale], bool]) -> Scale:
 
 
 @dataclass(frozen=True)
-class Placed:
+class OnPaper:
     """Where a drawing stands on the paper: ``mm`` a metre, its origin at (``x``, ``y``) mm."""
 
     mm: float

@@ -6,7 +6,7 @@ from ..checks.sweep import Figures, Swept, Vary
 from ..design.model import Design
 from . import messages
 from .amounts import Amounts
-from .paper import BOLD, FINE, LETTERS, PLAIN, Paper, Point, wide
+from .paper import BOLD_LINE, FINE_LINE, LETTERS, PLAIN_LINE, Paper, Point, wide
 from .ticks import ticks
 
 _WIDTH, _HEIGHT = 160.0, 110.0
@@ -41,19 +41,22 @@ def _curves(design: Design, swept: Sequence[Swept], vary: Vary, amounts: Amounts
     paper.text(
         (0.5 * _WIDTH, _TOP - 6.0), f"{design.name}: forecast gusts by {vary.name}", "middle"
     )
-    paper.polyline([(_LEFT, _TOP), (_LEFT, bottom), (right, bottom)], PLAIN)
+    paper.polyline([(_LEFT, _TOP), (_LEFT, bottom), (right, bottom)], PLAIN_LINE)
     for gust in ticks(0.0, highest, _MARKS):
         x, y = at(0, gust)
-        paper.line((x - 1.0, y), (x, y), FINE)
+        paper.line((x - 1.0, y), (x, y), FINE_LINE)
         paper.text((x - 1.8, y + 1.2), f"{gust:,.0f}", "end")
     paper.text((_LEFT + 1.5, _TOP), amounts.speed_unit)
     _values(paper, swept, at, bottom)
     for words, line in gusts.items():
         points = [at(k, gust) for k, gust in enumerate(line) if gust is not None]
-        width, dashes = BOLD if words == "tips" else PLAIN, "2 1.2" if words == "act at" else ""
+        width, dashes = (
+            BOLD_LINE if words == "tips" else PLAIN_LINE,
+            "2 1.2" if words == "act at" else "",
+        )
         paper.polyline(points, width, dashes)
         for point in points if words != "act at" else ():
-            paper.circle(point, 0.8, "black" if words == "tips" else "white", PLAIN)
+            paper.circle(point, 0.8, "black" if words == "tips" else "white", PLAIN_LINE)
         if points:
             paper.text((right + 1.8, points[-1][1] + 1.2), words)
     return paper
@@ -67,7 +70,7 @@ def _values(
     for k, one in enumerate(swept):
         x, _ = at(k, 0.0)
         words = str(one.values[0])
-        paper.line((x, bottom), (x, bottom + 1.0), FINE)
+        paper.line((x, bottom), (x, bottom + 1.0), FINE_LINE)
         if x - 0.5 * wide(words) >= free:
             paper.text((x, bottom + 2.0 + LETTERS), words, "middle")
             free = x + 0.5 * wide(words) + 2.0
@@ -98,9 +101,9 @@ def _field(
 def _cell(paper: Paper, one: Swept, corner: Point, amounts: Amounts) -> None:
     x, y = corner
     right, low = x + _CELL_WIDTH, y + _CELL_HEIGHT
-    paper.polygon([(x, y), (right, y), (right, low), (x, low)], "white", FINE)
+    paper.polygon([(x, y), (right, y), (right, low), (x, low)], "white", FINE_LINE)
     if not isinstance(one.found, Figures):
-        paper.line((x, low), (right, y), FINE)
+        paper.line((x, low), (right, y), FINE_LINE)
         return
     act = one.found.act
     words = messages.CALM if act is None else amounts.act(act)

@@ -8,7 +8,7 @@ from ..checks.examination import Examination
 from ..checks.judging import Check, Kind
 from . import calculation_holding as holding
 from . import calculation_steps as steps
-from .calculation_text import figures, ratio, section
+from .calculation_text import calculation_section, four_figures, ratio
 from .check_notes import check_notes
 from .faults import clean
 from .filled import plain_source
@@ -80,9 +80,11 @@ def explained(examination: Examination, name: str) -> list[Line]:
         lines += wrapped(said, first="    ", rest="        ", width=_WIDE)
     lines += [Line(""), Line("  What comes of it", "title")]
     used = found["utilization"]
-    ratio = "nothing resists" if used is None else f"use {figures(used)}"
+    ratio = "nothing resists" if used is None else f"use {four_figures(used)}"
     met = "met" if found["passes"] else "not met"
-    said = f"{figures(found['demand'])} against {figures(found['capacity'])} {unit}".rstrip()
+    said = (
+        f"{four_figures(found['demand'])} against {four_figures(found['capacity'])} {unit}".rstrip()
+    )
     lines += wrapped(f"{said}: {ratio}, {met}.", first="    ", width=_WIDE)
     lines += wrapped(f"Source: {found['source']}.", first="    ", width=_WIDE)
     for note in found["notes"]:
@@ -124,7 +126,7 @@ def _sections(examination: Examination, check: Check) -> list[dict[str, Any]]:
 def _use(check: Check) -> dict[str, Any]:
     """Return what is asked over what is held, of a check that the calculation has no steps of."""
     used = ratio("Where it is used most", check, check.source)
-    return section("What it is asked over what it holds", used)
+    return calculation_section("What it is asked over what it holds", used)
 
 
 def _step(item: dict[str, Any]) -> dict[str, Any]:

@@ -9,7 +9,7 @@ from ..checks.examination import Examination
 from ..checks.joints.fastener_sets import CLEAT
 from ..checks.judging import Check
 from .amounts import Amounts
-from .fastener_words import several, thick_enough, too_short
+from .fastener_words import several_fasteners, thick_enough, too_short
 from .joint_words import made, reasons
 from .lines import Line, wrapped
 
@@ -131,7 +131,7 @@ def _remedy(sizing: "SeamSizing", amounts: Amounts) -> str:
 
 def _way(remedy: "SeamRemedy", amounts: Amounts) -> str:
     row = remedy.found.row
-    return f"{several(row.fastener)}, one every {amounts.length(row.spacing)}"
+    return f"{several_fasteners(row.fastener)}, one every {amounts.length(row.spacing)}"
 
 
 def _asked(seam: "SeamFound", amounts: Amounts) -> str:

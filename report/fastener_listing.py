@@ -7,9 +7,9 @@ from .. import materials, references
 from ..checks.joints.crown import crown_factor
 from ..checks.timber.nds import adjustments
 from ..checks.timber.nds.fastener_values import FastenerValue
-from ..checks.timber.nds.withdrawal import NDS
-from ..references import Row
-from ..references.table import weakest
+from ..checks.timber.nds.withdrawal import NDS_REFERENCE
+from ..references import TableRow
+from ..references.table import weakest_confidence
 from .amounts import INCH, POUND_FORCE, Amounts
 from .lines import Line, wrapped
 from .remark import joined
@@ -61,10 +61,12 @@ def _about(wood: str | None, gravity: float | None, side: float) -> list[Line]:
             rest="  ",
         )
     row = _gravity_row(wood)
-    pulled = materials.find(wood).withdrawal_gravity
+    pulled = materials.find_material(wood).withdrawal_gravity
     lower = f"; what pulls out by {pulled:.2f}" if pulled not in (None, gravity) else ""
     board = f"{Amounts(False).own_length(side)} ({Amounts(True).length(side)})"
-    into = "the face of the sheet" if materials.find(wood).kind == "panel" else "side grain"
+    into = (
+        "the face of the sheet" if materials.find_material(wood).kind == "panel" else "side grain"
+    )
     return [
         *wrapped(
             f"In {wood}, specific gravity {gravity:.2f} ({row['source']}; {row['confidence']}"
@@ -81,7 +83,7 @@ def _about(wood: str | None, gravity: float | None, side: float) -> list[Line]:
     ]
 
 
-def _gravity_row(wood: str) -> Row:
+def _gravity_row(wood: str) -> TableRow:
     name = references.table("materials").one("name", wood)["gravity_row"]
     return references.table("wood/nds_assigned_specific_gravity").one("species_combination", name)
 
@@ -132,7 +134,8 @@ def _by_what_law(found: Sequence[FastenerValue]) -> list[Line]:
         one.fastener.withdrawal_kind for one in found if one.withdrawal is not None
     )
     rows = [
-        references.table("wood/withdrawal_formulas").one("law", f"{NDS}, {kind}") for kind in kinds
+        references.table("wood/withdrawal_formulas").one("law", f"{NDS_REFERENCE}, {kind}")
+        for kind in kinds
     ]
     said = [f"{row['kind']} by {row['source']} ({row['confidence']})" for row in rows]
     if any(one.head is not None for one in found):
@@ -141,7 +144,7 @@ def _by_what_law(found: Sequence[FastenerValue]) -> list[Line]:
     if any(one.lateral is not None for one in found):
         modes = ", ".join(sorted({str(one.mode) for one in found if one.mode}))
         rows = references.table("wood/nds_equations").rows
-        known = weakest(row["confidence"] for row in rows if "12.3" in row["source"])
+        known = weakest_confidence(row["confidence"] for row in rows if "12.3" in row["source"])
         said.append(f"side by NDS 2018 12.3.1 ({known}), least in yield mode {modes}")
     return wrapped(f"Values: {'; '.join(said)}.", rest="  ") if said else []
 

@@ -15,7 +15,7 @@ def plural(fastener: str) -> str:
     return re.sub(r"\b(nail|brad|screw|bolt|staple)\b", r"\1s", fastener)
 
 
-def several(fastener: Fastener) -> str:
+def several_fasteners(fastener: Fastener) -> str:
     """Return the same with the word that keeps its length apart from what follows.
 
     ``#10 wood screws 3 in long``; a name that ends in no length stays as it is.

@@ -5,9 +5,9 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from ..design.faults import Fault
-from ..design.near_names import first
+from ..design.reader.near_names import first
 
-FIRST = 6
+_FIRST = 6
 """So many faults are shown unless all are asked for."""
 LONGEST_FOUND = 60
 _WIDTH = 79
@@ -64,7 +64,7 @@ def _of_a_file(file: str, faults: Sequence[Fault], every: bool) -> list[str]:
         return _whole(name, faults[0])
     many = f"{len(faults)} thing{'s' if len(faults) != 1 else ''} to put right"
     found = [f"{name}: {many}; nothing was worked out yet." if name else f"{many}.", ""]
-    shown = faults if every else faults[:FIRST]
+    shown = faults if every else faults[:_FIRST]
     places = [_place(fault) for fault in shown]
     second = max((len(each) + 2 for each in places if len(each) <= _LONGEST_PLACE), default=0)
     for place, fault in zip(places, shown, strict=True):

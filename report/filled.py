@@ -9,7 +9,7 @@ from .amounts import Amounts
 from .remark import capital, joined
 
 
-def filled(
+def filled_message(
     message: str, slots: Mapping[str, FindingSlot], amounts: Amounts, within: Mapping[StrEnum, str]
 ) -> str:
     """Return a message with its slots filled; findings ``within`` it have messages of their own.
@@ -41,7 +41,7 @@ def _said(slot: FindingSlot, amounts: Amounts, within: Mapping[StrEnum, str]) ->
         case tuple():
             names = [each for each in slot if isinstance(each, str)]
             found = [each for each in slot if isinstance(each, Finding)]
-            each = [filled(within[one.what], one.slots, amounts, within) for one in found]
+            each = [filled_message(within[one.what], one.slots, amounts, within) for one in found]
             return joined(names) if names else "; ".join(each)
         case _:
             return str(slot)

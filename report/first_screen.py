@@ -1,7 +1,7 @@
 """The first screen: the word, what to do, what to mend, what was not looked at; with a picture."""
 
 from ..checks.examination import Examination
-from ..checks.verdict import GOOD, HOLDABLE, WAYS, Verdict, Word
+from ..checks.verdict import GOOD, HOLDABLE, WAY_NAMES, Verdict, Word
 from . import messages
 from .beside import Beside
 from .facts import Facts, facts_of
@@ -12,7 +12,7 @@ from .picture import picture
 from .verdict_words import if_fastened, why
 from .what_to_do import (
     MOST_MENDS,
-    Row,
+    ScreenRow,
     also,
     cautions_now,
     fastening,
@@ -47,7 +47,9 @@ def first_screen(found: Examination, columns: int = MOST_COLUMNS) -> list[Line]:
     return best
 
 
-def told(found: Examination, verdict: Verdict, facts: Facts) -> tuple[list[Row], list[Row]]:
+def todo_and_rest(
+    found: Examination, verdict: Verdict, facts: Facts
+) -> tuple[list[ScreenRow], list[ScreenRow]]:
     """Return what to do, the worst first, and what else is told of it, cautions of now last."""
     todo = first_things(verdict, facts, mends(found, MOST_MENDS, facts))
     rest = [*also(verdict, facts), *fastening(verdict, facts), not_looked_at_row(verdict)]
@@ -77,14 +79,14 @@ def mood_of(word: Word) -> Mood:
 
 def _blocks(
     found: Examination, verdict: Verdict, facts: Facts, width: int, *, optional: bool
-) -> list[list[Row]]:
+) -> list[list[ScreenRow]]:
     """Return the rows below the word in blocks, which an empty line may keep apart."""
-    todo, rest = told(found, verdict, facts)
+    todo, rest = todo_and_rest(found, verdict, facts)
     first = [row for row in todo if optional or not row.optional]
     return [first, rest, _next(verdict, facts, width)]
 
 
-def _next(verdict: Verdict, facts: Facts, width: int) -> list[Row]:
+def _next(verdict: Verdict, facts: Facts, width: int) -> list[ScreenRow]:
     """Return what to type next: each line a purpose and a command; FILE for a long name."""
     said: list[str] = []
     for file in (facts.file, messages.FILE):
@@ -95,13 +97,13 @@ def _next(verdict: Verdict, facts: Facts, width: int) -> list[Row]:
         said = [f"{purpose:<{wide}}{command}".lstrip() for purpose, command in rows]
         if all(len(text) <= width - _MENDING - 2 for text in said):
             break
-    return [Row(About.NEXT if i == 0 else About.MORE, text) for i, text in enumerate(said)]
+    return [ScreenRow(About.NEXT if i == 0 else About.MORE, text) for i, text in enumerate(said)]
 
 
 def _purposes(verdict: Verdict, facts: Facts, file: str) -> list[tuple[str, str]]:
     """Return what may be done next, each with the command for it."""
     rows: list[tuple[str, str]] = []
-    kind = WAYS.get(verdict.tied.ways[0]) if verdict.tied.ways else None
+    kind = WAY_NAMES.get(verdict.tied.ways[0]) if verdict.tied.ways else None
     if verdict.word in HOLDABLE and kind is not None and not facts.laid_down:
         purpose = messages.NEXT[kind].format(anchors=facts.anchors)
         rows.append((purpose, f"yardfast size {file} --write tied.toml"))
@@ -116,7 +118,7 @@ def _purposes(verdict: Verdict, facts: Facts, file: str) -> list[tuple[str, str]
 def _laid_out(
     verdict: Verdict,
     facts: Facts,
-    blocks: list[list[Row]],
+    blocks: list[list[ScreenRow]],
     drawn: list[str],
     width: int,
     gaps: int,

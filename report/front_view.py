@@ -7,8 +7,8 @@ from ..design import plane
 from . import page_messages as messages
 from .amounts import Amounts
 from .drawing_elevation import draw_seen
-from .drawing_scale import Placed
-from .paper import BOLD, FINE, LETTERS, THIN, Paper, stands, wide
+from .drawing_scale import OnPaper
+from .paper import BOLD_LINE, FINE_LINE, LETTERS, THIN_LINE, Paper, stands, wide
 from .seen import from_side, in_the_ground, known_from
 
 _RIGHT = np.eye(2)
@@ -37,16 +37,16 @@ def front_view(found: Examination, width: float, height: float) -> Paper:
     span = (high - low) * mm
     paper = Paper(width, float(span[1]) + _BELOW + 2.0)
     left = 0.5 * (width - float(span[0]))
-    placed = Placed(mm, left - float(low[0]) * mm, 2.0 + float(high[1]) * mm)
+    placed = OnPaper(mm, left - float(low[0]) * mm, 2.0 + float(high[1]) * mm)
     for area in sunk:
-        paper.region(placed.area(area), "none", THIN, "1.6 1.0")
+        paper.region(placed.area(area), "none", THIN_LINE, "1.6 1.0")
     draw_seen(paper, placed, seen)
     right, ground = left + float(span[0]), placed.y
-    paper.line((left - 4.0, ground), (right + 4.0, ground), BOLD)
+    paper.line((left - 4.0, ground), (right + 4.0, ground), BOLD_LINE)
     x = right + (2.0 + LETTERS if stands(tall, found.structure.height * mm) else 3.0)
     top = placed.at(0.0, found.structure.height)[1]
     for y in (top, ground):
-        paper.line((right + 1.0, y), (x + 1.0, y), FINE)
+        paper.line((right + 1.0, y), (x + 1.0, y), FINE_LINE)
     paper.upright_size((x, ground), top, tall, -1 if x > right + 3.0 else 1)
     below = placed.y - float(low[1]) * mm + 1.35 * LETTERS
     paper.text((0.5 * width, below + 1.0), messages.SEEN_FROM[view], "middle")

@@ -9,9 +9,9 @@ from ..checks.judging import Check, Kind
 from ..design.model import Design
 from ..loads.combinations import EQUILIBRIUM, STRENGTH
 from ..loads.methods import standard_of
-from ..statics.joint_table import JointRow
-from ..statics.seam_table import SeamRow
-from .calculation_text import figures
+from ..statics.tables.joint_table import JointRow
+from ..statics.tables.seam_table import SeamRow
+from .calculation_text import four_figures
 from .filled import plain_source
 
 _SITE = "[site]"
@@ -73,7 +73,7 @@ def _site(examination: Examination) -> Iterator[Given]:
     if "basis" not in lines:
         yield Given("site basis", site.basis)
     if "safety" not in lines and site.basis == "service":
-        yield Given("site safety", figures(site.safety))
+        yield Given("site safety", four_figures(site.safety))
     for name in standard_of(site.method).tables(site.method):
         table = references.table(name)
         yield Given(
@@ -93,7 +93,7 @@ def _factors(examination: Examination, check: Check) -> Iterator[Given]:
     for what, factor in (("factor on dead load", check.dead), ("factor on wind", check.wind)):
         yield Given(
             what,
-            figures(factor),
+            four_figures(factor),
             table=f"combinations: {basis}",
             source=plain_source(row["source"]),
             confidence=row["confidence"],
@@ -106,7 +106,7 @@ def _ground(examination: Examination, check: Check) -> Iterator[Given]:
         if (rating := ground.ratings.get(quantity)) is not None:
             yield Given(
                 f"{quantity} of {ground.name}",
-                f"{figures(rating.value)} Pa",
+                f"{four_figures(rating.value)} Pa",
                 table=f"ground/ground_values: {ground.name}, {quantity}",
                 source=plain_source(rating.source),
                 confidence=rating.confidence,
@@ -116,7 +116,7 @@ def _ground(examination: Examination, check: Check) -> Iterator[Given]:
             rubs = ground.friction[kind]
             yield Given(
                 f"friction of {kind} on {ground.name}",
-                figures(rubs.coefficient),
+                four_figures(rubs.coefficient),
                 table=f"ground/ground_friction: {ground.name}, {kind}",
                 source=plain_source(rubs.source),
                 confidence=rubs.confidence,
@@ -150,11 +150,11 @@ def _parts(examination: Examination, check: Check) -> Iterator[Given]:
         part.material for part in design.parts if part.name in names and part.material
     )
     for name in used:
-        found = materials.find(name)
+        found = materials.find_material(name)
         yield Given(
             f"density of {name}",
-            f"light {figures(found.light)}, typical {figures(found.typical)}, "
-            f"heavy {figures(found.heavy)} kg/m3",
+            f"light {four_figures(found.light)}, typical {four_figures(found.typical)}, "
+            f"heavy {four_figures(found.heavy)} kg/m3",
             table=f"materials: {name}",
             source=plain_source(found.source),
             confidence=found.confidence,

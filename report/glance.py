@@ -9,10 +9,10 @@ from . import window_messages as messages
 from .amounts import Amounts
 from .cautions import cautions
 from .facts import facts_of
-from .first_screen import mood_of, told, word_line
+from .first_screen import mood_of, todo_and_rest, word_line
 from .lines import Mood
 from .not_checked import not_checked
-from .what_to_do import Row
+from .what_to_do import ScreenRow
 
 
 @dataclass(frozen=True)
@@ -37,8 +37,8 @@ class Glance:
     mood: Mood
     said: str
     look_again: tuple[str, ...]
-    first: tuple[Row, ...]
-    rest: tuple[Row, ...]
+    first: tuple[ScreenRow, ...]
+    rest: tuple[ScreenRow, ...]
     numbers: tuple[Number, ...]
     cautions: tuple[str, ...]
     not_checked: tuple[str, ...]
@@ -48,7 +48,7 @@ def glance(found: Examination) -> Glance:
     """Return what is told of a piece."""
     facts, verdict = facts_of(found), found.verdict
     word, said = word_line(verdict, facts)
-    first, rest = told(found, verdict, facts)
+    first, rest = todo_and_rest(found, verdict, facts)
     return Glance(
         name=facts.name,
         size=facts.size,

@@ -6,7 +6,7 @@ import numpy as np
 
 from ..checks.as_one import AsOne
 from ..checks.judging import Check, Kind
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 
 
 @dataclass(frozen=True, eq=False)

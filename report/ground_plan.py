@@ -8,9 +8,9 @@ from ..design.placing import about_z
 from . import page_messages as messages
 from .amounts import Amounts
 from .drawing_elevation import draw_seen
-from .drawing_scale import Placed
-from .paper import BOLD, LETTERS, PLAIN, THIN, Paper, points, wide
-from .seen import from_above, known_from
+from .drawing_scale import OnPaper
+from .paper import BOLD_LINE, LETTERS, PLAIN_LINE, THIN_LINE, Paper, points, wide
+from .seen import known_from, seen_from_above
 from .set_out import SetOut
 
 _DOT = 1.6
@@ -22,7 +22,7 @@ _SAME = 0.004
 def ground_plan(found: Examination, out: SetOut, width: float, height: float) -> Paper:
     """Return the plan, as large as ``width`` by ``height`` mm allows, its front below."""
     amounts = Amounts(found.design.units == "metric")
-    seen = from_above(known_from(found.structure)[0])
+    seen = seen_from_above(known_from(found.structure)[0])
     foot = found.structure.footprint @ about_z(-found.design.turn)[:2, :2].T
     areas = [plane.coordinates(one.area) for one in seen if not one.area.is_empty]
     every = np.vstack([foot, *areas, out.anchors, *out.guys])
@@ -32,12 +32,12 @@ def ground_plan(found: Examination, out: SetOut, width: float, height: float) ->
     span = (high - low) * mm
     paper = Paper(width, float(span[1]) + 2.0 * _LINE + 2.0 * _DOT)
     left = 0.5 * (width - float(span[0]))
-    placed = Placed(mm, left - float(low[0]) * mm, _DOT + 1.0 + float(high[1]) * mm)
+    placed = OnPaper(mm, left - float(low[0]) * mm, _DOT + 1.0 + float(high[1]) * mm)
     draw_seen(paper, placed, seen)
     ring = points(np.array([placed.spot(corner) for corner in foot]))
-    paper.polyline([*ring, *ring[:1]], PLAIN)
+    paper.polyline([*ring, *ring[:1]], PLAIN_LINE)
     for start, end in out.guys:
-        paper.line(placed.spot(start), placed.spot(end), PLAIN)
+        paper.line(placed.spot(start), placed.spot(end), PLAIN_LINE)
     for point in out.ends:
         paper.circle(placed.spot(point), _DOT, "black", 0.0)
     _reaches(paper, placed, out, amounts)
@@ -46,16 +46,16 @@ def ground_plan(found: Examination, out: SetOut, width: float, height: float) ->
     return paper
 
 
-def _reaches(paper: Paper, placed: Placed, out: SetOut, amounts: Amounts) -> None:
+def _reaches(paper: Paper, placed: OnPaper, out: SetOut, amounts: Amounts) -> None:
     """Draw how far from the middle of the foot each kind of place is, once for each distance."""
     if not len(out.ends):
         return
     x, y = placed.spot(out.middle)
-    paper.line((x - 2.0, y), (x + 2.0, y), BOLD)
-    paper.line((x, y - 2.0), (x, y + 2.0), BOLD)
+    paper.line((x - 2.0, y), (x + 2.0, y), BOLD_LINE)
+    paper.line((x, y - 2.0), (x, y + 2.0), BOLD_LINE)
     for i in _distinct(out):
         end = placed.spot(out.ends[i])
-        paper.arrow((x, y), _short_of((x, y), end), THIN, 2.4)
+        paper.arrow((x, y), _short_of((x, y), end), THIN_LINE, 2.4)
         words = amounts.length(float(out.reaches[i]))
         at = (x + 0.55 * (end[0] - x), y + 0.55 * (end[1] - y))
         room = 0.5 * wide(words) + 1.0

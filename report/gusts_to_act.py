@@ -30,7 +30,7 @@ def act_rows(acts: Mapping[str, float | None], amounts: Amounts) -> list[tuple[s
     places: dict[tuple[float, str], list[str]] = {}
     for letter, act in acts.items():
         at = GREATEST_GUST / amounts.speed if act is None else float(amounts.whole_act(act))
-        places.setdefault((at, act_said(act, amounts)), []).append(messages.PLACES[letter])
+        places.setdefault((at, act_said(act, amounts)), []).append(messages.EXPOSURE_WORDS[letter])
     rows = [(said, joined(where)) for (_, said), where in sorted(places.items())]
     if len(rows) == 1:
         return [] if rows[0][0] == messages.ANY else [(rows[0][0], "")]

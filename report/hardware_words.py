@@ -2,16 +2,16 @@
 
 from collections.abc import Iterator
 
-from ..checks.hardware import Driven, Hardware
-from ..materials.bought import System
-from ..materials.hardware import bottles, boxes, glue_for, with_spares
+from ..checks.hardware import FastenerTally, Hardware
+from ..materials.bought import UnitSystem
+from ..materials.hardware import bottles, fastener_boxes, glue_for, with_spares
 from ..units import INCH, POUND
 from .amounts import Amounts
 from .faults import clean
 from .remark import counted
 
 BOXED = "{all} with spares: {boxes} of {holds}"
-WEIGHED = "{all} with spares: {weight}, some {holds} of them"
+_WEIGHED = "{all} with spares: {weight}, some {holds} of them"
 _PIECES = "{all}"
 WITH_WASHERS = "{all}, each with a nut and two {across} washers"
 USES = "{count} driven: {uses}"
@@ -24,7 +24,7 @@ JOINTS = "joints"
 
 
 def hardware_rows(
-    found: Hardware, system: System, amounts: Amounts
+    found: Hardware, system: UnitSystem, amounts: Amounts
 ) -> Iterator[tuple[str, str, str]]:
     """Give each thing to buy: its name, how many of it, and what they are for."""
     for one in found.driven:
@@ -39,23 +39,23 @@ def hardware_rows(
             yield GLUE, message.format(area=_area(area, amounts), faces=faces, bottles=said), ""
 
 
-def _bought(one: Driven, system: System, amounts: Amounts) -> str:
-    found = boxes(one.fastener, one.count, system)
+def _bought(one: FastenerTally, system: UnitSystem, amounts: Amounts) -> str:
+    found = fastener_boxes(one.fastener, one.count, system)
     if found.holds == 1 and found.weight is None:
         if one.washer is not None:
             return WITH_WASHERS.format(all=one.count, across=amounts.cut(one.washer))
         return _PIECES.format(all=one.count)
     spare = with_spares(one.count)
-    found = boxes(one.fastener, spare, system)
+    found = fastener_boxes(one.fastener, spare, system)
     if found.weight is None:
         number = counted(found.number, "box", "boxes")
         return BOXED.format(all=spare, boxes=number, holds=f"{found.holds:,}")
     weight = found.weight * found.number
     said = f"{weight:.0f} kg" if amounts.metric else f"{weight / POUND:.0f} lb"
-    return WEIGHED.format(all=spare, weight=said, holds=found.holds * found.number)
+    return _WEIGHED.format(all=spare, weight=said, holds=found.holds * found.number)
 
 
-def _uses(one: Driven) -> str:
+def _uses(one: FastenerTally) -> str:
     if len(one.uses) == 1:
         return _USE.format(name=clean(one.uses[0][0]))
     return USES.format(

@@ -3,7 +3,7 @@
 from ..checks.anchoring.held import Held
 from ..checks.examination import Examination
 from ..materials import anchors
-from ..statics.anchor_table import GuyRow
+from ..statics.tables.anchor_table import GuyRow
 from .remark import joined
 
 _KINDS = {
@@ -29,7 +29,7 @@ def short_of(held: Held, *, one: bool = False) -> str:
 
 
 def _kind(name: str) -> str:
-    return _KINDS.get(anchors.find(name).group, "anchor")
+    return _KINDS.get(anchors.find_anchor(name).group, "anchor")
 
 
 def hold_down(examination: Examination) -> str:
@@ -37,7 +37,7 @@ def hold_down(examination: Examination) -> str:
     if not examination.standing.ground.stakes_possible:
         return "bolt"
     choice = examination.anchors
-    staked = choice is not None and anchors.find(choice.row.kind).group == "stake"
+    staked = choice is not None and anchors.find_anchor(choice.row.kind).group == "stake"
     return "stake" if staked else "ground anchor"
 
 
@@ -58,7 +58,7 @@ def anchor_word(examination: Examination) -> str:
     ]
     if not kinds:
         return _one_word(examination)
-    groups = {anchors.find(kind).group for kind in kinds}
+    groups = {anchors.find_anchor(kind).group for kind in kinds}
     if groups == {"slab bolt"}:
         return "bolt"
     return "stake" if groups == {"stake"} else "anchor"

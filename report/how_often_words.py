@@ -3,8 +3,8 @@
 from math import isfinite
 
 from ..checks.examination import Examination
-from ..loads.how_often import LONGER, Recurrence
 from ..loads.recurrence import recurrence
+from ..loads.wind.how_often import LONGER, Recurrence
 from .amounts import Amounts
 
 _BY = {

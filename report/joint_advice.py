@@ -4,7 +4,7 @@ from ..checks.joints.fastener_sets import CLEAT, block_thickness
 from ..checks.joints.joint_check import JointFound
 from ..checks.joints.joint_sizing import JointRemedy, JointSizing, Why, reach_into_blocks
 from .amounts import Amounts
-from .fastener_words import several, thick_enough, too_short
+from .fastener_words import several_fasteners, thick_enough, too_short
 
 
 def joint_remedy(sizing: JointSizing, amounts: Amounts) -> str:
@@ -65,7 +65,7 @@ def _crowded(crowded: JointFound) -> str:
 
 
 def _way(remedy: JointRemedy, joint: JointFound, amounts: Amounts) -> str:
-    name = several(remedy.fastener)
+    name = several_fasteners(remedy.fastener)
     spots = " at each place" if joint.spots > 1 else ""
     number = f"{remedy.count} of them{spots}" if remedy.count > 1 else f"one{spots}"
     spacing = remedy.found.spacing

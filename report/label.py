@@ -11,7 +11,7 @@ from ..checks.examination import Examination
 from ..checks.verdict import Reason, Word
 from ..design.faults import DesignError, Fault
 from ..design.model import Design
-from ..design.scan import Spot, scan
+from ..design.reader.scan import Spot, scan
 from . import label_sentences as say
 from .amounts import Amounts
 from .label_sentences import Forms
@@ -21,7 +21,7 @@ from .shop import Shop
 SHORT, LONG = 160, 700
 """So many characters the texts have at most."""
 
-DRAFT = "DRAFT, NOT READY TO SELL."
+_DRAFT = "DRAFT, NOT READY TO SELL."
 LONGEST_NAME, SHORTEST_NAME = 60, 12
 
 
@@ -66,7 +66,7 @@ def label(examination: Examination, shop: Shop, *, draft: bool = False) -> Label
             reason = "the words around it leave no room for it, or promise too much together"
             return Refusal(examination, missing, reason)
     if draft:
-        short, long = f"{DRAFT} {short}", f"{DRAFT} {long}"
+        short, long = f"{_DRAFT} {short}", f"{_DRAFT} {long}"
     return Label(examination, shop, short, long, left_out, draft)
 
 
@@ -135,7 +135,7 @@ def _long(examination: Examination, shop: Shop) -> list[_Piece]:
         _Piece(say.use(examination), 7),
         _Piece(say.dig(examination, country)),
         _Piece(say.rules()),
-        _Piece(say.sheet(), 3),
+        _Piece(say.sheet_to_read(), 3),
         _Piece((made, ""), 9, "maker" if made else ""),
         _Piece((ask, ""), 8, "contact" if ask else ""),
         _Piece((_sentence(shop.wording or ""), ""), 10, "wording" if shop.wording else ""),
@@ -229,7 +229,7 @@ def _without_act(examination: Examination) -> Refusal | None:
     return None
 
 
-ACT_AT, BASIS, NOT_CHECKED = "act-at", "basis", "not-checked"
+ACT_AT, BASIS, _NOT_CHECKED = "act-at", "basis", "not-checked"
 
 
 def _missing(text: str, most: int, examination: Examination) -> str:
@@ -239,7 +239,7 @@ def _missing(text: str, most: int, examination: Examination) -> str:
     if say.basis_words(examination) not in text:
         return BASIS
     if "not checked" not in text:
-        return NOT_CHECKED
+        return _NOT_CHECKED
     word = overstated_in_print(text, _earned(examination.design))
     if word is not None:
         return f"a text without '{word.word}'"

@@ -15,12 +15,12 @@ _NOUN = re.compile(r"\b(stake|anchor|pad|pier|log|bolt)\b")
 
 def of_what(held: Held) -> str:
     """Return how many anchors and guys of which kind: ``four rebar stakes 1/2 in x 36 in``."""
-    said = [several(len(row.points), row.kind) for row in held.anchors]
+    said = [several_anchors(len(row.points), row.kind) for row in held.anchors]
     said += [counted(len(row.tops), "guy") for row in held.guys]
     return joined(said)
 
 
-def several(number: int, kind: str) -> str:
+def several_anchors(number: int, kind: str) -> str:
     """Return so many anchors of a kind: ``four rebar stakes 1/2 in x 36 in``."""
     return counted(number, kind, _plural(kind))
 
@@ -53,7 +53,7 @@ def each_holds(examination: Examination, held: Held) -> str:
     straight, level = pulls
     if max(pulls) == float("inf"):
         return ""
-    if {kinds.find(row.kind).group for row in held.anchors} == {"stake"} and straight > 0.0:
+    if {kinds.find_anchor(row.kind).group for row in held.anchors} == {"stake"} and straight > 0.0:
         return f"each proved in your soil by a pull of {amounts.pull(2.0 * straight)} straight up"
     ways = ((straight, "straight up"), (level, "sideways"))
     holds = [f"{amounts.pull(pull)} {way}" for pull, way in ways if pull > 0.0]

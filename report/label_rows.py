@@ -50,7 +50,7 @@ def label_row(label: Label) -> dict[str, str]:
     row = {
         "name": design.name,
         "file": design.file.encode("utf-8", "backslashreplace").decode("utf-8"),
-        **figures(label.examination),
+        **label_figures(label.examination),
         "short": label.short,
         "long": label.long,
         "fingerprint": fingerprint(design),
@@ -61,7 +61,7 @@ def label_row(label: Label) -> dict[str, str]:
     return {column: row[column] for column in _COLUMNS}
 
 
-def figures(found: Examination) -> dict[str, str]:
+def label_figures(found: Examination) -> dict[str, str]:
     """Return what was worked out of a design, as people read it, by column."""
     design, limits, structure = found.design, found.limits, found.structure
     amounts = Amounts(design.units == "metric")

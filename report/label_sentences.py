@@ -6,8 +6,8 @@ from ..checks.judging import Kind
 from ..checks.not_looked_at import Topic
 from ..checks.surroundings import act_by_exposure
 from ..checks.verdict import HOLDING, Tied, Way, Word
+from ..design.file.record_table import Record
 from ..design.model import Design
-from ..design.record_table import Record
 from ..loads.given import GivenLoad
 from . import messages
 from .added_words import without_short
@@ -21,7 +21,7 @@ from .remark import counted, joined
 Forms = tuple[str, ...]
 """One sentence, the fullest form first; an empty last form may be left out."""
 
-CALM = 31.0 * MPH
+_CALM = 31.0 * MPH
 """Up to this gust to act at (m/s) a piece is said to be for calm days: judgement."""
 
 
@@ -43,7 +43,7 @@ def act_at(examination: Examination) -> Forms:
     """Return at which forecast gust to tie it down or lay it down."""
     do, act = what_to_do(examination), examination.limits.act
     said = f"{do[0]} when gusts over {act_words(examination)[0]}."
-    calm = act is not None and 0.0 < act <= CALM
+    calm = act is not None and 0.0 < act <= _CALM
     if calm and examination.needs_anchors and examination.posts is None:
         return (f"Untied, this piece is for calm days: {said}",)
     return (f"{said[0].upper()}{said[1:]}",)
@@ -226,7 +226,7 @@ def rules() -> Forms:
     return ("Local rules apply; have someone qualified look where people gather.",)
 
 
-def sheet() -> Forms:
+def sheet_to_read() -> Forms:
     """Return where the rest is to be read."""
     return "Read its stability sheet before you set it up.", "See its stability sheet."
 

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from textwrap import wrap
 from typing import Literal
 
-WIDTH = 80
+LINE_WIDTH = 80
 
 _HARD_SPACE = "\N{NO-BREAK SPACE}"
 _APART = re.compile(
@@ -43,7 +43,11 @@ def soft_spaced(text: str) -> str:
 
 
 def wrapped(
-    text: str, first: str = "", rest: str | None = None, mood: Mood = "plain", width: int = WIDTH
+    text: str,
+    first: str = "",
+    rest: str | None = None,
+    mood: Mood = "plain",
+    width: int = LINE_WIDTH,
 ) -> list[Line]:
     """Return a text behind ``first``, its further lines behind ``rest``."""
     rest = " " * len(first) if rest is None else rest
@@ -58,14 +62,14 @@ def wrapped(
     return [Line(soft_spaced(line), mood) for line in found or [first.rstrip()]]
 
 
-def listed(title: str, items: Iterable[str], end: str = "", width: int = WIDTH) -> list[Line]:
+def listed(title: str, items: Iterable[str], end: str = "", width: int = LINE_WIDTH) -> list[Line]:
     """Return ``Title: item; item; item.`` wrapped, with ``end`` behind it."""
     text = "; ".join(item for item in dict.fromkeys(items) if item)
     stop = "." if text and text[-1] not in ".!?" else ""
     return wrapped(f"{title}: {text}{stop}{'   ' if end else ''}{end}", rest="  ", width=width)
 
 
-def spelled_out(title: str, items: Sequence[str], width: int = WIDTH) -> list[Line]:
+def spelled_out(title: str, items: Sequence[str], width: int = LINE_WIDTH) -> list[Line]:
     """Return each item as a paragraph of its own under a title."""
     found = [Line(title)]
     for item in items:

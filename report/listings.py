@@ -21,7 +21,7 @@ def material_lines() -> list[Line]:
     found = [
         Line(row.format("material", "lb/ft3", "light-heavy", "kg/m3", "light-heavy", "rubs as")),
     ]
-    for one in materials.listing():
+    for one in materials.all_materials():
         imperial = [f"{value / LB_FT3:.1f}" for value in (one.typical, one.light, one.heavy)]
         metric = [f"{value:.0f}" for value in (one.typical, one.light, one.heavy)]
         cells = [imperial[0], f"{imperial[1]}-{imperial[2]}", metric[0], f"{metric[1]}-{metric[2]}"]
@@ -36,7 +36,7 @@ def ground_lines() -> list[Line]:
     """Return every ground: what it is, how to tell it, what it bears, friction, stakes, source."""
     imperial, metric = Amounts(False), Amounts(True)
     found: list[Line] = []
-    for one in grounds.listing():
+    for one in grounds.all_grounds():
         found.append(Line(one.name, "title"))
         found += wrapped(f"{one.description}; you can tell it: {one.field_cue}.", "  ", "    ")
         for name, rating in one.ratings.items():
@@ -55,12 +55,12 @@ def ground_lines() -> list[Line]:
 
 def material_objects() -> list[dict[str, Any]]:
     """Return every material as a JSON object, SI units."""
-    return [_material(one) for one in materials.listing()]
+    return [_material(one) for one in materials.all_materials()]
 
 
 def ground_objects() -> list[dict[str, Any]]:
     """Return every ground as a JSON object, SI units."""
-    return [_ground(one) for one in grounds.listing()]
+    return [_ground(one) for one in grounds.all_grounds()]
 
 
 def _word(source: str, confidence: str) -> str:

@@ -4,7 +4,7 @@ from .. import materials
 from ..checks.examination import Examination
 from ..checks.judging import Check, Kind
 from ..checks.members.columns import column_rule
-from ..checks.members.member_check import Member
+from ..checks.members.member_check import MemberStrength
 from ..materials.lumber import Lumber
 from ..materials.metal import Metal
 from ..materials.plastic import Plastic
@@ -66,14 +66,14 @@ PLATES = ("wall panel", "box wall", "roof slope", "roof panel", "lid", "deck")
 """Roles that stay off the first screen while they use less than half of their strength."""
 
 
-def member_of(examination: Examination, check: Check) -> Member | None:
+def member_of(examination: Examination, check: Check) -> MemberStrength | None:
     """Return the part whose strength a check is of; None for any other check."""
     if check.kind is not Kind.MEMBER:
         return None
     return next((one for one in examination.members.judged if one.name == check.subject), None)
 
 
-def member_notes(examination: Examination, member: Member) -> tuple[str, ...]:
+def member_notes(examination: Examination, member: MemberStrength) -> tuple[str, ...]:
     """Return what governs a part's strength, how far it bends, and what it rests on."""
     amounts = Amounts(examination.design.units == "metric")
     place = _place(member, amounts)
@@ -87,7 +87,7 @@ def member_notes(examination: Examination, member: Member) -> tuple[str, ...]:
     return tuple(found)
 
 
-def _slender(member: Member) -> str:
+def _slender(member: MemberStrength) -> str:
     """Return how slender a piece is beyond what columns may be, and whether that fails it."""
     most = f"NDS allows {column_rule('most slender'):.0f}"
     if member.governs == "slenderness":
@@ -122,7 +122,7 @@ def _reasons(examination: Examination) -> str:
     return f" ({'; '.join(said)})" if said else ""
 
 
-def _place(member: Member, amounts: Amounts) -> str:
+def _place(member: MemberStrength, amounts: Amounts) -> str:
     """Return where it is used most: `` in its long wall``, `` 12 in above its foot``."""
     if member.at is not None and member.role in ("post", "leg"):
         return (
@@ -141,7 +141,7 @@ def _above(amounts: Amounts, level: float) -> str:
     return f"{amounts.length(level)} above its foot"
 
 
-def _stuff(member: Member) -> str:
+def _stuff(member: MemberStrength) -> str:
     stuff = member.stuff
     match stuff:
         case Lumber():
@@ -167,7 +167,7 @@ def _stuffs(examination: Examination) -> str:
     words = {"wood": "wood", "panel": "panels", "metal": "metal", "masonry": "masonry"}
     words["plastic"] = "plastic"
     found = {
-        words[materials.find(part.material).kind]: None
+        words[materials.find_material(part.material).kind]: None
         for part in examination.design.parts
         if part.material is not None
     }

@@ -6,8 +6,8 @@ from math import isfinite
 from ..checks.examination import Examination
 from ..checks.judging import Check, Kind
 from ..checks.sizing.under_load import UnderLoad, stands_with
-from ..statics.joint_table import JointRow
-from ..statics.seam_table import SeamRow
+from ..statics.tables.joint_table import JointRow
+from ..statics.tables.seam_table import SeamRow
 from . import messages
 from .facts import Facts
 from .fastened_seams import seam_of, seam_remedy, sized_seam
@@ -62,14 +62,14 @@ def _mend(found: Examination, alike: tuple[Check, ...], facts: Facts, most: int)
             sizing = sized(found, joint)
             few = replace(sizing, remedies=sizing.remedies[:most])
             advice = joint_remedy(few, facts.amounts)
-            return filled(messages.ASKED, lines, times=times(check), advice=advice)
+            return mend_of(messages.ASKED, lines, times=times(check), advice=advice)
         case Kind.SEAM if (seam := seam_of(found, check)) is not None:
             advice = seam_remedy(found, seam, facts.amounts)
-            return filled(messages.ASKED, lines, times=times(check), advice=advice)
+            return mend_of(messages.ASKED, lines, times=times(check), advice=advice)
         case Kind.SPACING if (room := spacing_of(found, check)) is not None:
-            return filled(messages.SPACING, lines, **spacing_slots(room, facts.amounts))
+            return mend_of(messages.SPACING, lines, **spacing_slots(room, facts.amounts))
         case Kind.LOAD if ways := _under_load(stands_with(found, check.subject), facts):
-            return filled(messages.LOAD, ways=ways)
+            return mend_of(messages.LOAD_FAILS, ways=ways)
         case kind:
             return plain_mend(kind, check, facts)
 
@@ -130,18 +130,18 @@ def plain_mend(kind: Kind, check: Check, facts: Facts) -> Mend:
     match kind:
         case Kind.LOOSE | Kind.LOOSE_SLIDING:
             does = "tips" if kind is Kind.LOOSE else "slides off"
-            return filled(messages.LOOSE, does=does, when=_when(check, facts))
+            return mend_of(messages.LOOSE, does=does, when=_when(check, facts))
         case Kind.LOAD:
-            return filled(messages.LOAD, ways=messages.LOAD_WAYS)
+            return mend_of(messages.LOAD_FAILS, ways=messages.LOAD_WAYS)
         case Kind.RACKING:
-            return filled(messages.RACKING)
+            return mend_of(messages.RACKING)
         case _:
             how = messages.HOW.get(check.unit, "")
             load = f" under '{check.load}'" if check.load else ""
-            return filled(messages.MEMBER, times=times(check), how=how, load=load)
+            return mend_of(messages.MEMBER, times=times(check), how=how, load=load)
 
 
-def filled(message: tuple[str, str], lines: tuple[ToType, ...] = (), **slots: str) -> Mend:
+def mend_of(message: tuple[str, str], lines: tuple[ToType, ...] = (), **slots: str) -> Mend:
     """Return a mend by its message in two parts."""
     short, rest = (each.format(**slots) for each in message)
     return Mend(short, f"{short}: {rest}", lines)
@@ -151,7 +151,7 @@ def _when(check: Check, facts: Facts) -> str:
     """Return under what a loose piece goes: in the wind, under a load, or when people do that."""
     if not check.load:
         return messages.IN_WIND.format(wind=facts.wind)
-    return messages.WHEN.get(check.load) or messages.UNDER_LOAD.format(load=check.load)
+    return messages.WHEN_PEOPLE.get(check.load) or messages.UNDER_LOAD.format(load=check.load)
 
 
 def times(check: Check) -> str:

@@ -126,7 +126,7 @@ AT_EACH = {
     None: "{count} place",
 }
 TIED = "{what}, {where}, {how}"
-TEST = "Test each: pull up with {pull}, soil wet."
+PULL_TEST = "Test each: pull up with {pull}, soil wet."
 OVER = "Over {wind}: lay it down as well"
 OVER_CLEAR = "Over {wind}: nobody near it"
 REFUSED = "once it is mended, check it again: held down as it is, {of} would fail too"
@@ -152,9 +152,9 @@ ASKED = ("asked {times} what it holds", "{advice}")
 MEMBER = ("asked {times} what it holds{how}{load}", "thicker, shorter, or held at more places")
 LOOSE = ("by itself it {does} {when}", "fasten it")
 IN_WIND = "in {wind}"
-WHEN = {"push": "when it is pushed", "climb": "when it is climbed on"}
+WHEN_PEOPLE = {"push": "when it is pushed", "climb": "when it is climbed on"}
 UNDER_LOAD = "under '{load}'"
-LOAD = ("does not stand it", "{ways}")
+LOAD_FAILS = ("does not stand it", "{ways}")
 LOAD_PULLS = (
     "a wider foot, or anchors made for it: {up} straight up, {sideways} sideways at each of "
     "{places} places"
@@ -200,7 +200,7 @@ FASTENING_ALL = "{n} checked, {hold}."
 FASTENING_OPEN = "Not given: {names}."
 FASTENING_NONE = "not given for {names}: taken as held together"
 
-DIG = "{ask}, days before you {setting}"
+ASK_BEFORE_DIGGING = "{ask}, days before you {setting}"
 ASK_ANYWHERE = "call 811 (US) or the local line"
 IN_TIME = {True: "keep away from it", False: "lay it down or take it in, in time"}
 SCALE_AND_BOARDS = "{scale}, the boards come to {boards}"

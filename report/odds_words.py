@@ -13,7 +13,7 @@ from .amounts import Amounts
 from .faults import clean
 from .lines import Line, wrapped
 
-WIDTH = 79
+_WIDTH = 79
 
 NAMES: Mapping[str, str] = {
     "density": "how dense its materials are",
@@ -79,12 +79,12 @@ def input_lines(odds: Odds) -> list[Line]:
         said = f"{name}{of}: {one.shape}, {100.0 * one.spread:g} % either way{mean}"
         said = " ".join([said, *bounds])
         who = f" ({one.confidence})" if one.confidence else ""
-        lines += wrapped(f"{said}. {one.source}{who}.", rest="    ", first="  ", width=WIDTH)
+        lines += wrapped(f"{said}. {one.source}{who}.", rest="    ", first="  ", width=_WIDTH)
     lines += wrapped(
         "Another is a table of the file: [[odds]] with name = 'friction', spread = 0.3.",
         rest="  ",
         first="  ",
-        width=WIDTH,
+        width=_WIDTH,
     )
     return lines
 
@@ -169,20 +169,21 @@ def _asked(found: Examination, odds: Odds, amounts: Amounts) -> str:
         "joint": "ask too much of a joint",
     }
     each = [
-        f"{in_words(odds.chances[key])} {word}"
+        f"{chance_in_words(odds.chances[key])} {word}"
         for key, word in ways.items()
         if odds.chances[key] > 0.0
     ]
     more = " or ask more than a book allows" if on_posts or odds.chances["joint"] > 0.0 else ""
-    said = f"in gusts of {amounts.gust(odds.asked)} {in_words(odds.chances['any'])} give way{more}"
+    any_way = chance_in_words(odds.chances["any"])
+    said = f"in gusts of {amounts.gust(odds.asked)} {any_way} give way{more}"
     return f"{said}: {', '.join(each)}." if len(each) > 1 else f"{said}."
 
 
-def in_words(chance: float) -> str:
+def chance_in_words(chance: float) -> str:
     """Return a chance as so many of a hundred, or of a thousand where they are few.
 
-    >>> in_words(0.134), in_words(0.004), in_words(1.0), in_words(1e-5)
-    ('13 of 100', '4 of 1,000', 'all', 'fewer than 1 of 1,000')
+    >>> [chance_in_words(each) for each in (0.134, 0.004, 1.0, 1e-5)]
+    ['13 of 100', '4 of 1,000', 'all', 'fewer than 1 of 1,000']
     """
     if chance == 0.0:
         return "none"
@@ -198,16 +199,11 @@ def in_words(chance: float) -> str:
 def _yearly(odds: Odds) -> str:
     if odds.per_year is None or odds.over_years is None:
         return "not told: [site] needs gusts = { 10 = '60 mph', 50 = '75 mph' }"
+    yearly, in_all = chance_in_words(odds.per_year), chance_in_words(odds.over_years)
+    said = f"{yearly} give way in a year, {in_all} within {odds.years} years"
     if odds.bounded:
-        return (
-            f"at most {in_words(odds.per_year)} give way in a year, "
-            f"{in_words(odds.over_years)} within {odds.years} years: rarer is not told of gusts "
-            "known for so long."
-        )
-    return (
-        f"{in_words(odds.per_year)} give way in a year, {in_words(odds.over_years)} within "
-        f"{odds.years} years, if nobody ties them or lays them down."
-    )
+        return f"at most {said}: rarer is not told of gusts known for so long."
+    return f"{said}, if nobody ties them or lays them down."
 
 
 def _shares(odds: Odds) -> str:
@@ -227,4 +223,4 @@ def _gusts(head: str, gusts: Gusts, amounts: Amounts) -> Line:
 
 
 def _told(head: str, said: str) -> list[Line]:
-    return wrapped(said, first=f"  {head:<11} ", rest=" " * 14, width=WIDTH)
+    return wrapped(said, first=f"  {head:<11} ", rest=" " * 14, width=_WIDTH)

@@ -14,7 +14,7 @@ ALWAYS = "Always, whatever the forecast"
 OVER_ALL = "over {most}"
 ANY = "any wind"
 ANY_BARE, NONE = "any", "none"
-PLACES = {"C": "open ground", "B": "houses and trees all round", "D": "shore"}
+EXPOSURE_WORDS = {"C": "open ground", "B": "houses and trees all round", "D": "shore"}
 
 DO: dict[Advice, Runs] = {
     ("laid", False): (("LAY IT DOWN", True), ("or take it in", False)),
@@ -32,17 +32,17 @@ DO: dict[Advice, Runs] = {
 }
 AS_DRAWN = "as drawn, "
 
-TIED = "Tied as drawn it was worked out for {wind}, {spare}."
+TIED_FOR = "Tied as drawn it was worked out for {wind}, {spare}."
 WEIGHED = "With the weight it was worked out for {wind}, {spare}."
 WIDENED = "On the wider foot it was worked out for {wind}, {spare}."
-UNTIED = "It was worked out to stand untied in {wind}, {spare}."
+UNTIED_FOR = "It was worked out to stand untied in {wind}, {spare}."
 PLANTED = "It stands by {posts}: worked out for {wind}, {spare}."
 LAID = "Nothing is offered to hold it: it is meant to lie before the wind comes."
 MOVES = "Untied, in {unit} as forecast: {limits}."
 MOVES_POSTS = "In {unit} as forecast: {limits}."
 SEAMS = "Seams of {names} checked."
-OVER = "Over that: lay it down as well."
-OVER_CLEAR = "Over that: nobody near it."
+OVER_THAT = "Over that: lay it down as well."
+OVER_THAT_CLEAR = "Over that: nobody near it."
 PEOPLE = "Held so for the wind, NOT for people pushing."
 HANDS_OFF = "Do not go out to hold it. Under a hurricane or tornado warning {do}."
 LAID_IN_TIME = "lay it down or take it in, in time"
@@ -70,7 +70,7 @@ TOOLS = {
     "pier": "a post-hole digger, concrete",
     "slab bolt": "a hammer drill, a wrench",
 }
-SCALE = "a scale that reads {pull}"
+PULL_SCALE = "a scale that reads {pull}"
 ROPES = "{count} of {line}"
 POST_TOOLS = "a post-hole digger, a tamper, a level"
 LEVEL = "a level"
@@ -95,7 +95,7 @@ TEST_HARD = "Pull hard on each from every side; if it moves, use a longer one."
 FLAG = "Cap the ends and flag them, so that nobody trips over or falls on one."
 FLAG_BOLTS = "Cover nuts and ends, so that nobody trips over them."
 WEIGH = "Then hold it down: {what}."
-PUSH = "Push on it from every side: it may not rock."
+PUSH_TO_TEST = "Push on it from every side: it may not rock."
 ABOVE = "When more is forecast: {do}. Before you drive a stake for that, {ask}, days ahead."
 ABOVE_SLAB = "When more is forecast: {do}."
 DIG = "Dig as drawn: {posts}. Tamp the earth back in thin layers; let concrete set for a week."
@@ -110,7 +110,7 @@ LAY_STEPS = (
 SEEN_FROM = ("seen from the front", "seen from the right side")
 FRONT = "front"
 
-WIND = {
+WIND_ASKED = {
     "gust": "a gust of {wind} at the piece",
     "forecast": "a forecast gust of {wind}{around}",
 }
@@ -143,4 +143,4 @@ RULES = (
 )
 MADE_BY = "Yardfast {version}, fingerprint {fingerprint}"
 DRAFT = "NOT READY TO SELL."
-TESTED = {True: "Calculated; for tests see below.", False: "Calculated, not tested."}
+CALCULATED = {True: "Calculated; for tests see below.", False: "Calculated, not tested."}

@@ -14,10 +14,10 @@ from ..units import INCH
 from . import window_messages as messages
 from .amounts import Amounts
 from .drawing_elevation import Elevation
-from .drawing_plan import Plan
-from .drawing_scale import Placed, Scale, largest
+from .drawing_plan import PlanDrawing
+from .drawing_scale import OnPaper, Scale, largest
 from .governing import governing
-from .paper import BOLD, FINE, Paper
+from .paper import BOLD_LINE, FINE_LINE, Paper
 
 FRAME = 112.0
 """Both views stand in frames so many mm wide, and no higher, so that a scale stays what it was."""
@@ -41,7 +41,7 @@ class Views:
 
 def views(found: AsOne, before: Structure | None = None) -> Views:
     """Return the views of a piece, to one scale; ``before`` is what it was, drawn faintly."""
-    front, above = Elevation(found, before), Plan(found, before)
+    front, above = Elevation(found, before), PlanDrawing(found, before)
     metric = found.design.units == "metric"
     legend = above.legend(FRAME)
     bare = max(*front.size, *above.size, _stature())
@@ -83,9 +83,9 @@ def _beside_a_person(side: Paper, below: float, scale: Scale, high: float) -> Pa
     paper.place(side, (x, high - side.height))
     ground = high - below
     left = x + side.width
-    paper.line((left, ground), (left + room, ground), BOLD)
-    placed = Placed(_stature() * scale.mm, left + 0.5 * room, ground)
-    paper.region(placed.area(_figure()), "none", 2.0 * FINE, ink="gray")
+    paper.line((left, ground), (left + room, ground), BOLD_LINE)
+    placed = OnPaper(_stature() * scale.mm, left + 0.5 * room, ground)
+    paper.region(placed.area(_figure()), "none", 2.0 * FINE_LINE, ink="gray")
     return paper
 
 
@@ -118,7 +118,7 @@ def _front_said(found: AsOne, amounts: Amounts) -> str:
     )
 
 
-def _plan_said(found: AsOne, plan: Plan) -> str:
+def _plan_said(found: AsOne, plan: PlanDrawing) -> str:
     """Return what the view from above shows, for who does not see it."""
     marks = "; ".join(words for _, words in plan.meanings())
     return messages.PLAN_SAID.format(name=found.design.name, marks=marks)

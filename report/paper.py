@@ -13,15 +13,15 @@ from numpy.typing import ArrayLike
 from shapely.geometry.base import BaseGeometry
 
 from ..design import plane
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 
 Point = tuple[float, float]
-Anchor = Literal["start", "middle", "end"]
+_Anchor = Literal["start", "middle", "end"]
 
 LETTERS = 11.0 * 25.4 / 72.0
 """Height of type in mm: 11 pt."""
 
-FINE, THIN, PLAIN, BOLD = 0.13, 0.2, 0.35, 0.7
+FINE_LINE, THIN_LINE, PLAIN_LINE, BOLD_LINE = 0.13, 0.2, 0.35, 0.7
 """Widths of lines in mm: faces within an outline, sizes, outlines, what matters."""
 
 TYPEFACE = "Libertinus Serif, Liberation Serif, Times New Roman, serif"
@@ -43,21 +43,25 @@ class Paper:
         self.height = height
         self._marks: list[str] = []
 
-    def line(self, start: Point, end: Point, width: float = PLAIN, dashes: str = "") -> None:
+    def line(self, start: Point, end: Point, width: float = PLAIN_LINE, dashes: str = "") -> None:
         """Draw a straight line; ``dashes`` as SVG has them, such as ``"2 1"``."""
         (a, b), (c, d) = start, end
         self._add(f'<line x1="{_n(a)}" y1="{_n(b)}" x2="{_n(c)}" y2="{_n(d)}"', width, dashes)
 
-    def lines(self, ends: Array, width: float = PLAIN) -> None:
+    def lines(self, ends: Array, width: float = PLAIN_LINE) -> None:
         """Draw straight lines (k, 2, 2), each from its start to its end."""
         if len(ends):
             self._add(f'<path d="M{_points(ends.reshape(-1, 2), "LM")}"', width)
 
-    def polyline(self, points: Sequence[Point], width: float = PLAIN, dashes: str = "") -> None:
+    def polyline(
+        self, points: Sequence[Point], width: float = PLAIN_LINE, dashes: str = ""
+    ) -> None:
         """Draw lines from point to point."""
         self._add(f'<polyline points="{_points(points)}"', width, dashes)
 
-    def polygon(self, points: Sequence[Point], fill: str = "white", width: float = PLAIN) -> None:
+    def polygon(
+        self, points: Sequence[Point], fill: str = "white", width: float = PLAIN_LINE
+    ) -> None:
         """Draw a closed figure and fill it."""
         self._add(f'<polygon points="{_points(points)}"', width, fill=fill)
 
@@ -65,7 +69,7 @@ class Paper:
         self,
         area: BaseGeometry,
         fill: str = "white",
-        width: float = PLAIN,
+        width: float = PLAIN_LINE,
         dashes: str = "",
         ink: str = "black",
     ) -> None:
@@ -80,14 +84,14 @@ class Paper:
         centre: Point,
         radius: float,
         fill: str = "white",
-        width: float = PLAIN,
+        width: float = PLAIN_LINE,
         dashes: str = "",
     ) -> None:
         """Draw a circle."""
         x, y = centre
         self._add(f'<circle cx="{_n(x)}" cy="{_n(y)}" r="{_n(radius)}"', width, dashes, fill)
 
-    def arrow(self, start: Point, end: Point, width: float = PLAIN, head: float = 2.2) -> None:
+    def arrow(self, start: Point, end: Point, width: float = PLAIN_LINE, head: float = 2.2) -> None:
         """Draw a line with a filled head at its end."""
         (a, b), (c, d) = start, end
         way = atan2(d - b, c - a)
@@ -103,7 +107,7 @@ class Paper:
     def balance(self, centre: Point, radius: float = 2.0) -> None:
         """Draw the mark of a centre of mass: a circle with two black quarters."""
         x, y = centre
-        self.circle(centre, radius, "white", PLAIN)
+        self.circle(centre, radius, "white", PLAIN_LINE)
         for a, b in ((1, -1), (-1, 1)):
             r = radius
             turn = f"M{_n(x)},{_n(y)}L{_n(x + a * r)},{_n(y)}"
@@ -114,7 +118,7 @@ class Paper:
         self,
         place: Point,
         words: str,
-        anchor: Anchor = "start",
+        anchor: _Anchor = "start",
         size: float = LETTERS,
         bold: bool = False,
         upward: bool = False,
@@ -138,7 +142,7 @@ class Paper:
         Slanting strokes end it, as builders draw them; words with no room stand past its end.
         """
         x, y = left
-        self.line(left, (right, y), THIN)
+        self.line(left, (right, y), THIN_LINE)
         self._strokes(left, (right, y))
         if wide(words) <= right - x - 1.0:
             self.text((0.5 * (x + right), y - 0.9), words, "middle")
@@ -151,7 +155,7 @@ class Paper:
         Else they stand level; ``side`` is -1 for left of the line, 1 for right of it.
         """
         x, y = low
-        self.line(low, (x, high), THIN)
+        self.line(low, (x, high), THIN_LINE)
         self._strokes(low, (x, high))
         if stands(words, y - high):
             across = x - 0.9 if side < 0 else x + 0.7 * LETTERS + 0.9
@@ -162,7 +166,7 @@ class Paper:
 
     def _strokes(self, *ends: Point) -> None:
         for x, y in ends:
-            self.line((x - 0.8, y + 0.8), (x + 0.8, y - 0.8), PLAIN)
+            self.line((x - 0.8, y + 0.8), (x + 0.8, y - 0.8), PLAIN_LINE)
 
     def place(self, other: "Paper", corner: Point) -> None:
         """Put another sheet's marks on this one, its corner at a point."""

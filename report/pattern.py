@@ -5,10 +5,10 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from ..design.cut_list import CutList
-from ..design.cut_pieces import FlatCut
-from ..design.panels import Panel
-from ..design.shapes.shape import Array
+from ..design.cutting.cut_list import CutList
+from ..design.cutting.cut_pieces import FlatCut
+from ..design.cutting.panels import SawnPanel
+from ..units.arrays import Array
 from .amounts import Amounts
 from .cut_words import deg, face_words, flat_head, material_of
 
@@ -41,7 +41,7 @@ class Figure:
 
 
 @dataclass(frozen=True)
-class Placed:
+class PlacedFigure:
     """A figure and where its lower left lies on the pattern, in mm, y up."""
 
     figure: Figure
@@ -54,7 +54,7 @@ class Pattern:
     """All figures of a design on one plane, in mm; ``bar`` is a line to check the print by."""
 
     title: tuple[str, ...]
-    placed: tuple[Placed, ...]
+    placed: tuple[PlacedFigure, ...]
     bar: tuple[float, float, float]
     width: float
     height: float
@@ -74,7 +74,7 @@ def pattern(cuts: CutList) -> Pattern:
     placed, width, height = _in_rows(figures)
     width = max(width, 2.0 * MARGIN + max(len(text) for text in title) * _LETTER)
     total = height + top + MARGIN
-    moved = tuple(Placed(one.figure, one.x, one.y + height) for one in placed)
+    moved = tuple(PlacedFigure(one.figure, one.x, one.y + height) for one in placed)
     return Pattern(title, moved, (MARGIN, height + _LINE, length), width, total)
 
 
@@ -83,7 +83,7 @@ def _figure(cut: FlatCut, amounts: Amounts) -> Figure:
     inner = np.empty((0, 2))
     holes: tuple[Array, ...] = ()
     circles: list[tuple[float, float, float]] = []
-    if isinstance(piece, Panel):
+    if isinstance(piece, SawnPanel):
         outline, inner = piece.face_at(0.0), piece.face_at(piece.thickness)
     else:
         outline, holes = piece.outline, piece.holes
@@ -117,7 +117,7 @@ def _from(points: Array, low: Array) -> Array:
 def _label(cut: FlatCut, amounts: Amounts) -> tuple[str, ...]:
     piece = cut.piece
     found = [flat_head(cut), face_words(piece, amounts)]
-    if isinstance(piece, Panel):
+    if isinstance(piece, SawnPanel):
         sides = {deg(tilt, 2) for tilt in (piece.edges.left, piece.edges.right) if tilt}
         if piece.bevel > 0.0:
             found.append(f"bevel {deg(piece.bevel, 2)}")
@@ -132,15 +132,15 @@ def _label(cut: FlatCut, amounts: Amounts) -> tuple[str, ...]:
     return (*found, stuff)
 
 
-def _in_rows(figures: Sequence[Figure]) -> tuple[list[Placed], float, float]:
+def _in_rows(figures: Sequence[Figure]) -> tuple[list[PlacedFigure], float, float]:
     """Return figures in rows from the top down (y negative), and the width and height they take."""
-    placed: list[Placed] = []
+    placed: list[PlacedFigure] = []
     x, top, deep, wide = MARGIN, 0.0, 0.0, 0.0
     for figure in figures:
         across = max(figure.width, max(len(text) for text in figure.label) * _LETTER)
         if x > MARGIN and x + across > _WIDEST:
             x, top, deep = MARGIN, top - deep, 0.0
-        placed.append(Placed(figure, x, top - MARGIN - figure.height))
+        placed.append(PlacedFigure(figure, x, top - MARGIN - figure.height))
         deep = max(deep, figure.height + (len(figure.label) + 1) * _LINE + 2.0 * MARGIN)
         x += across + MARGIN
         wide = max(wide, x)

@@ -7,7 +7,7 @@ from io import StringIO
 from typing import Any
 
 from .faults import clean
-from .pattern import TEXT, Pattern, Placed
+from .pattern import TEXT, Pattern, PlacedFigure
 
 LAYERS = {"CUT": 7, "INNER_FACE": 8, "TEXT": 3}
 """Layers and their colours: what is sawn, the face beneath, the words."""
@@ -57,7 +57,7 @@ def _library() -> Any:
     return library
 
 
-def _draw(space: Any, placed: Placed) -> None:
+def _draw(space: Any, placed: PlacedFigure) -> None:
     figure = placed.figure
     inner = {"layer": "INNER_FACE", "linetype": "DASHED"}
     for points, attributes in (

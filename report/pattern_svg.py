@@ -4,9 +4,9 @@ from collections.abc import Iterator
 from html import escape
 from typing import TYPE_CHECKING, Any
 
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 from .faults import clean
-from .pattern import TEXT, Figure, Pattern, Placed
+from .pattern import TEXT, Figure, Pattern, PlacedFigure
 
 if TYPE_CHECKING:
     import svg
@@ -44,7 +44,7 @@ def pattern_svg(pattern: Pattern) -> str:
     return f'<?xml version="1.0" encoding="UTF-8"?>\n{drawing.as_str()}\n'
 
 
-def _figure(placed: Placed, height: float) -> "Iterator[svg.Element]":
+def _figure(placed: PlacedFigure, height: float) -> "Iterator[svg.Element]":
     import svg  # noqa: PLC0415
 
     figure = placed.figure

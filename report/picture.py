@@ -6,11 +6,11 @@ from shapely.geometry.base import BaseGeometry
 from ..design import plane
 from ..design.outlines import outlines
 from ..design.placing import about_z
-from ..design.shapes.shape import Array
 from ..design.structure import Structure
+from ..units.arrays import Array
 from .amounts import Amounts
-from .characters import Characters, columns, rows
-from .seen import known_from, simpler
+from .characters import Characters, window_columns, window_rows
+from .seen import known_from, simpler_outline
 
 WIDEST, TALLEST = 21, 10
 """Columns and rows of the picture at most, without the line that says how wide its foot is."""
@@ -24,7 +24,7 @@ def picture(structure: Structure) -> list[str]:
     bodies, view = known_from(structure)
     sides = outlines(bodies, np.radians([0.0, 270.0]))
     regions: list[BaseGeometry] = [
-        simpler(body, sides[i, view], _LEVEL[view]) for i, body in enumerate(bodies)
+        simpler_outline(body, sides[i, view], _LEVEL[view]) for i, body in enumerate(bodies)
     ]
     near = [-body.extent[0][1] if view == 0 else body.extent[1][0] for body in bodies]
     order = [int(i) for i in np.argsort(near, kind="stable")]
@@ -35,7 +35,7 @@ def picture(structure: Structure) -> list[str]:
     low, high = points.min(axis=0), points.max(axis=0)
     low[1] = min(low[1], 0.0)
     wide = float((high - low).max()) / (2.0 * WIDEST)
-    while columns(low, high, wide) > WIDEST or rows(low, high, wide) > TALLEST:
+    while window_columns(low, high, wide) > WIDEST or window_rows(low, high, wide) > TALLEST:
         wide *= 1.02
     grid = Characters(low, high, wide)
     parts = structure.design.parts

@@ -6,7 +6,7 @@ from math import isfinite
 
 import numpy as np
 
-from ..checks.anchoring.embedded_limits import DEEPEST, depth_needed
+from ..checks.anchoring.embedded_limits import DEEPEST_POSTS, depth_needed
 from ..checks.anchoring.embedded_posts import Posts
 from ..checks.build_steps import steps_of, up
 from ..checks.examination import Examination
@@ -54,9 +54,8 @@ def deeper(examination: Examination, amounts: Amounts) -> str:
         if posts.width[own].max() < across and isfinite(in_concrete):
             long, deep = _length(above, in_concrete, amounts)
             ways.append(f"{long} long, {deep} of it in concrete {amounts.length(across)} across")
-        none = (
-            f"no depth up to {amounts.length(DEEPEST)} is enough for {name}: lower, or more posts"
-        )
+        deepest = amounts.length(DEEPEST_POSTS)
+        none = f"no depth up to {deepest} is enough for {name}: lower, or more posts"
         said.append(f"make {name} {', or '.join(ways)}" if ways else none)
     return joined(said)
 

@@ -8,8 +8,8 @@ from difflib import get_close_matches
 from pathlib import Path
 
 from ..design.faults import DesignError, Fault
-from ..design.file_text import text_in
-from ..design.typed_text import shown
+from ..design.reader.file_text import text_in
+from ..design.reader.typed_text import shown
 from .cells import from_cell
 from .fingerprint import LENGTH
 

@@ -35,7 +35,7 @@ def capital(text: str) -> str:
     return f"{text[:1].upper()}{text[1:]}"
 
 
-def within(text: str | None, most: int) -> str | None:
+def cut_short(text: str | None, most: int) -> str | None:
     """Return a text with its end cut off where it is longer than ``most`` characters."""
     if text is None or len(text) <= most:
         return text

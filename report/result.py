@@ -14,7 +14,7 @@ from ..checks.examination import Examination, examine
 from ..checks.joints.fastener_sets import CLEAT
 from ..checks.joints.joint_check import JointFound
 from ..checks.judging import Check
-from ..checks.members.member_check import Member
+from ..checks.members.member_check import MemberStrength
 from ..checks.seams.seam_demands import Seams
 from ..checks.timber.books import values_of
 from ..design.model import Design
@@ -36,7 +36,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from .folder import FolderRow
 
-FORMAT = 1
+RESULT_FORMAT = 1
 
 _UNITS = {"N*m": "newton*meter", "N": "newton", "Pa": "pascal", "m": "meter"}
 
@@ -299,7 +299,7 @@ class Result:
         found = self.examination
         basis = resistance_basis(found.site)
         return {
-            "format": FORMAT,
+            "format": RESULT_FORMAT,
             "name": self.name,
             "file": self.file,
             "fingerprint": self.fingerprint,
@@ -358,7 +358,7 @@ def _joint(one: JointFound) -> ResultJoint:
     )
 
 
-def _judged(one: Member) -> ResultMember:
+def _judged(one: MemberStrength) -> ResultMember:
     return ResultMember(
         part=one.name,
         role=one.role,
@@ -445,7 +445,7 @@ def _envelope(check: Check) -> dict[str, float | None] | None:
     return {"least": _finite(least), "most": _finite(most), "as_read": _finite(check.as_read)}
 
 
-def _member(one: Member, basis: str) -> dict[str, Any]:
+def _member(one: MemberStrength, basis: str) -> dict[str, Any]:
     known = values_of(one.stuff, basis)
     return {
         "part": one.name,
@@ -462,7 +462,7 @@ def _member(one: Member, basis: str) -> dict[str, Any]:
     }
 
 
-def _forces(one: Member) -> dict[str, float | None] | None:
+def _forces(one: MemberStrength) -> dict[str, float | None] | None:
     if not one.forces:
         return None
     axial, first, second, torque, about_first, about_second = one.forces

@@ -6,8 +6,8 @@ Keys may be added to a result, and none of those here is renamed or taken away w
 from typing import Any
 
 from ..checks.verdict import Word
-from .design_schema import DRAFT
-from .result import FORMAT
+from .design_schema import SCHEMA_DRAFT
+from .result import RESULT_FORMAT
 
 _Schema = dict[str, Any]
 
@@ -22,7 +22,7 @@ _MAYBE_NUMBER: _Schema = {"type": ["number", "null"]}
 def result_schema() -> _Schema:
     """Return the schema of what ``check --format json`` prints of one design."""
     whole = _object(
-        format={"const": FORMAT},
+        format={"const": RESULT_FORMAT},
         name=_TEXT,
         file=_TEXT,
         fingerprint={"type": "string", "pattern": "^[0-9a-f]{12}$"},
@@ -48,7 +48,7 @@ def result_schema() -> _Schema:
         unverified=_list(_TEXT),
     )
     whole["properties"]["explained"] = _list(_explained())  # with --explain alone
-    return {"$schema": DRAFT, "title": f"Yardfast result, format {FORMAT}", **whole}
+    return {"$schema": SCHEMA_DRAFT, "title": f"Yardfast result, format {RESULT_FORMAT}", **whole}
 
 
 def _explained() -> _Schema:

@@ -6,12 +6,12 @@ from math import atan, degrees, pi
 
 from .. import __version__
 from ..checks.hardware import Hardware
-from ..design.blanks import Laid
-from ..design.boards import Board
-from ..design.cut_list import CutList
-from ..design.cut_pieces import FlatCut, OtherCut, SheetGroup, StickCut, StickGroup
-from ..design.nesting import Layout
-from ..design.panels import Panel
+from ..design.cutting.blanks import Laid
+from ..design.cutting.boards import SawnBoard
+from ..design.cutting.cut_list import CutList
+from ..design.cutting.cut_pieces import FlatCut, OtherCut, SheetGroup, StickCut, StickGroup
+from ..design.cutting.nesting import Layout
+from ..design.cutting.panels import SawnPanel
 from ..units import FOOT
 from . import page_messages as messages
 from .amounts import Amounts
@@ -27,7 +27,7 @@ from .cut_words import (
 from .faults import clean
 from .fingerprint import fingerprint
 from .hardware_words import hardware_rows
-from .paper import THIN, Paper, points
+from .paper import THIN_LINE, Paper, points
 from .remark import counted, joined
 from .shop_parts import ShopPart, shop_page
 
@@ -71,7 +71,7 @@ def saw_page(cuts: CutList, hardware: Hardware, paper: str) -> bytes:
     made = messages.MADE_BY.format(version=__version__, fingerprint=fingerprint(cuts.design))
     facts = _FACTS.format(count=counted(cuts.pieces, "piece"), made=made)
     panels = (cut.piece for group in cuts.flats for cut in group.cuts)
-    if any(isinstance(piece, Panel) and piece.bevel > 0.0 for piece in panels):
+    if any(isinstance(piece, SawnPanel) and piece.bevel > 0.0 for piece in panels):
         facts += f" {_SAW_TEST}"
     return shop_page(_TITLE.format(name=name), facts, list(_parts(cuts, hardware)), paper)
 
@@ -112,7 +112,7 @@ def _flat(cut: FlatCut, number: int, amounts: Amounts) -> tuple[str, ...]:
     stop, blank = amounts.cut(length), amounts.cut(piece.blank()[2])
     if stop != blank:
         stop = _FROM.format(stop=stop, blank=blank)
-    if isinstance(piece, Board) and (piece.sides is not None or piece.face == "figure"):
+    if isinstance(piece, SawnBoard) and (piece.sides is not None or piece.face == "figure"):
         return (*head, stop, face_words(piece, amounts), "square", "")
     width = amounts.cut(bottom)
     if abs(bottom - top) > 1.0e-6:
@@ -120,7 +120,7 @@ def _flat(cut: FlatCut, number: int, amounts: Amounts) -> tuple[str, ...]:
         above = amounts.cut(top) if top > 0.0 else "a point"
         width = _TAPER.format(below=width, above=above, taper=deg(atan(slant)))
     edges, ends = ((0.0, 0.0), (0.0, 0.0))
-    if isinstance(piece, Panel):
+    if isinstance(piece, SawnPanel):
         edges = piece.edges.left, piece.edges.right
         ends = piece.edges.bottom, piece.edges.top if piece.top > 0.0 else piece.edges.bottom
     return (*head, stop, width, _tilts(*edges), _tilts(*ends))
@@ -212,7 +212,7 @@ def _picture(layout: Layout, laid: Sequence[Laid], before: int) -> Paper:
     paper.polygon([(0.0, 0.0), (_WIDE, 0.0), (_WIDE, paper.height), (0.0, paper.height)])
     for one in laid:
         corners = one.corners()[:, ::-1] * scale
-        paper.polygon(points(corners), "#eeeeee", THIN)
+        paper.polygon(points(corners), "#eeeeee", THIN_LINE)
         x, y = corners.mean(axis=0)
         paper.text(
             (float(x), float(y) + 0.35 * _SMALL), str(before + one.blank.kind + 1), "middle", _SMALL

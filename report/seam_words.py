@@ -8,7 +8,7 @@ from ..checks.seams.seam_demands import Seams
 from ..checks.seams.seam_fasteners import Spacing
 from ..materials import fasteners
 from .amounts import FOOT, INCH, POUND_FORCE, Amounts
-from .fastener_words import several
+from .fastener_words import several_fasteners
 from .lines import Line, wrapped
 from .remark import joined
 
@@ -52,5 +52,5 @@ def _spaced(one: Spacing, amounts: Amounts) -> str:
     """Return a spacing down to 1/2 in or 10 mm, and no more than people set."""
     apart = min(one.spacing or 0.0, MOST_APART)
     step = 0.01 if amounts.metric else 0.5 * INCH
-    name = several(fasteners.find(one.fastener))
+    name = several_fasteners(fasteners.find_fastener(one.fastener))
     return f"{name}, one every {amounts.length(floor(apart / step + 1.0e-9) * step)}"

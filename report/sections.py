@@ -6,7 +6,7 @@ from ..checks.examination import Examination
 from ..checks.verdict import Way
 from .amounts import Amounts
 from .as_read import as_read
-from .asked_wind import asked, code_wind
+from .asked_wind import asked_wind, code_wind
 from .assumptions import assumptions
 from .cautions import cautions
 from .checks_table import checks_table, engineer
@@ -78,7 +78,7 @@ def _numbers(found: Examination, amounts: Amounts) -> list[Line]:
         said.append(f"{often[0].upper()}{often[1:]}.")
     if found.verdict.tied.ways[:1] == (Way.ANCHORS,) and found.verdict.tied.anchors is not None:
         said.append(needed_pulls(found.verdict.tied.anchors, found, amounts))
-    said.append(f"Asked: {asked(found, amounts)}.")
+    said.append(f"Asked: {asked_wind(found, amounts)}.")
     if (code := code_wind(found, amounts)) is not None:
         said.append(code)
     for each in said:

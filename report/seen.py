@@ -11,9 +11,10 @@ from shapely.geometry.base import BaseGeometry
 from ..design import plane
 from ..design.outlines import outlines
 from ..design.placing import Body
-from ..design.shapes.shape import Array, Shape, corners
+from ..design.shapes.shape import Shape, corners
 from ..design.structure import Structure
-from ..loads.lids import from_above as filled_outline
+from ..loads.roofs.lids import from_above as filled_outline
+from ..units.arrays import Array
 
 _MANY_BLADES = 6
 _FACING = 1.0e-6
@@ -91,13 +92,13 @@ def in_the_ground(bodies: Sequence[Body], right: Array) -> list[BaseGeometry]:
     return found
 
 
-def from_above(bodies: Sequence[Body]) -> list[Seen]:
+def seen_from_above(bodies: Sequence[Body]) -> list[Seen]:
     """Return bodies seen from above in plan, the lowest first."""
     axes, toward = np.eye(3)[:2], np.array([0.0, 0.0, 1.0])
     return _ordered([_seen(body, above(body), axes, toward) for body in bodies], toward)
 
 
-def simpler(body: Body, region: BaseGeometry, axes: Array) -> BaseGeometry:
+def simpler_outline(body: Body, region: BaseGeometry, axes: Array) -> BaseGeometry:
     """Return an outline seen level: many blades as what they sweep, a sawn board with its holes.
 
     A hole shows where the board is seen face on. ``axes`` (2, 3) are those of the picture.

@@ -9,9 +9,9 @@ from ..checks.anchoring.held import Held, held_by
 from ..checks.examination import Examination
 from ..checks.verdict import Way
 from ..design.placing import about_z
-from ..design.shapes.shape import Array
 from ..materials import anchors as kinds
-from ..statics.anchor_table import AnchorRow, GuyRow
+from ..statics.tables.anchor_table import AnchorRow, GuyRow
+from ..units.arrays import Array
 
 
 @dataclass(frozen=True, eq=False)
@@ -44,7 +44,7 @@ class SetOut:
     def groups(self) -> frozenset[str]:
         """Return the groups of ground anchors that are used."""
         names = [row.kind for row in self.anchor_rows] + [row.anchor for row in self.guy_rows]
-        return frozenset(kinds.find(name).group for name in names)
+        return frozenset(kinds.find_anchor(name).group for name in names)
 
 
 def set_out(found: Examination) -> SetOut:

@@ -11,10 +11,10 @@ from .fingerprint import fingerprint
 from .front_view import front_view
 from .ground_plan import ground_plan
 from .gusts_to_act import act_rows
-from .remark import within
+from .remark import cut_short
 from .sheet_facts import sheet_facts
 from .sheet_steps import head, needed, steps
-from .typeset import PAPERS, typeset
+from .typeset import PAPER_SIZES, typeset
 
 _MARGIN = 12.0
 PLAN = 76.2
@@ -40,24 +40,24 @@ def sheet_object(examination: Examination, paper: str) -> dict[str, Any]:
     design, verdict = examination.design, examination.verdict
     page = sheet_facts(examination)
     marks = [
-        within(design.maker, _LONGEST),
-        within(design.contact, _LONGEST),
-        within(design.serial, _LONGEST),
+        cut_short(design.maker, _LONGEST),
+        cut_short(design.contact, _LONGEST),
+        cut_short(design.serial, _LONGEST),
         day(design.date) if design.date else None,
-        within(design.revision, _LONGEST),
+        cut_short(design.revision, _LONGEST),
     ]
     sections = [
         (messages.BASIS_HEAD, words.basis(verdict, page)),
         ("", " ".join(page.records)),
         (messages.SEASON_HEAD, words.season(page)),
         (messages.NOT_FOR_HEAD, words.not_for(page)),
-        (messages.NOT_LOOKED_HEAD, words.not_looked_at(verdict)),
+        (messages.NOT_LOOKED_HEAD, words.not_looked_at_words(verdict)),
     ]
     plans = [ground_plan(examination, page.out, PLAN, high) for high, _ in _HIGH]
     fronts = [front_view(examination, _WIDE, high) for _, high in _HIGH]
     rows = act_rows(page.acts, page.amounts)
     return {
-        "paper": PAPERS[paper][2],
+        "paper": PAPER_SIZES[paper][2],
         "margin": _MARGIN,
         "name": design.name,
         "facts": page.facts.size,

@@ -7,9 +7,9 @@ from ..checks.examination import Examination
 from ..checks.sizing.anchor_pull import people_pull
 from ..checks.surroundings import act_by_exposure
 from ..checks.verdict import Verdict, Way
-from ..design.record_table import Record
-from ..loads.site import Site
-from ..materials import find as material
+from ..design.file.record_table import Record
+from ..loads.wind.site import Site
+from ..materials import find_material as material
 from . import page_messages as messages
 from .added_words import added_said, only_with
 from .amounts import Amounts
@@ -104,7 +104,7 @@ _WOODEN = ("wood", "panel")
 
 def wind_of(site: Site, amounts: Amounts, around: str) -> str:
     """Return the wind that a piece was worked out for, with what is ``around`` it, if given."""
-    message = messages.WIND.get(site.method, messages.WIND_OF_CODE)
+    message = messages.WIND_ASKED.get(site.method, messages.WIND_OF_CODE)
     return message.format(
         wind=amounts.gust(site.wind, "near"),
         method=site.method,

@@ -6,7 +6,7 @@ from ..checks.verdict import Verdict, Way
 from ..materials import anchors as kinds
 from ..materials import guy_lines
 from . import page_messages as messages
-from .label_anchors import several
+from .label_anchors import several_anchors
 from .remark import capital, counted, joined
 from .sheet_facts import SheetFacts, advice
 from .tied_words import guy_set, how_set
@@ -30,15 +30,15 @@ def steps(verdict: Verdict, page: SheetFacts) -> list[str]:
     """Return the boxes to tick, in their order."""
     match _kind(verdict, page):
         case "laid":
-            return [_set(page), messages.PUSH, *messages.LAY_STEPS]
+            return [_set(page), messages.PUSH_TO_TEST, *messages.LAY_STEPS]
         case "posts":
             return [_call(page), messages.DIG.format(posts=page.facts.planted), *_POSTS]
         case "mend":
             return [messages.MEND]
         case "weigh":
-            return [_set(page), *_weighed(verdict, page), messages.PUSH]
+            return [_set(page), *_weighed(verdict, page), messages.PUSH_TO_TEST]
         case "stand":
-            return [_set(page), messages.PUSH, _above(verdict, page)]
+            return [_set(page), messages.PUSH_TO_TEST, _above(verdict, page)]
         case _:
             return [_call(page), *_driven(page), *_tested(verdict, page), _flagged(page)]
 
@@ -78,11 +78,11 @@ def _driven(page: SheetFacts) -> list[str]:
     out, amounts = page.out, page.amounts
     found: list[str] = []
     for anchors, row in zip(out.held.anchors, out.anchor_rows, strict=True):
-        group = kinds.find(row.kind).group
+        group = kinds.find_anchor(row.kind).group
         key = {"slab bolt": "bolt"}.get(group, group)
         message = messages.DRIVE.get(key, messages.DRIVE["anchor"])
         number = len(anchors.points)
-        what = several(number, row.kind)
+        what = several_anchors(number, row.kind)
         how = how_set(row, number, amounts)
         found.append(message.format(what=what, far=_far(page), how=how))
     return [*found, *(f"{capital(guy_set(row, amounts))}." for row in out.guy_rows)]
@@ -116,14 +116,14 @@ def needed(verdict: Verdict, page: SheetFacts) -> str:
         return ""
     if kind == "posts":
         return messages.NEED.format(what=messages.POST_TOOLS)
-    things = [several(len(anchors.points), anchors.kind) for anchors in out.held.anchors]
+    things = [several_anchors(len(anchors.points), anchors.kind) for anchors in out.held.anchors]
     for row in out.guy_rows:
-        rope = guy_lines.find(row.line)
+        rope = guy_lines.find_line(row.line)
         things.append(messages.ROPES.format(count=counted(row.count, "guy"), line=rope.name))
-        things.append(several(row.count, row.anchor))
+        things.append(several_anchors(row.count, row.anchor))
     if verdict.tied.weight is not None and kind == "weigh":
         things += [bags_said(verdict.tied.weight, facts), messages.FLOOR]
     things += list(dict.fromkeys(messages.TOOLS[group] for group in sorted(out.groups)))
     if verdict.tied.test > 0.0 and len(out.ends):
-        things.append(messages.SCALE.format(pull=page.amounts.pull(verdict.tied.test)))
+        things.append(messages.PULL_SCALE.format(pull=page.amounts.pull(verdict.tied.test)))
     return messages.NEED.format(what=joined([*things, messages.LEVEL]))

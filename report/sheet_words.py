@@ -2,7 +2,7 @@
 
 from ..checks.verdict import Verdict, Way
 from . import page_messages as messages
-from .remark import are_many, capital, few, joined, within
+from .remark import are_many, capital, cut_short, few, joined
 from .sheet_facts import SheetFacts, advice
 from .what_to_do import joints_said, limits_said, not_looked_at_row
 
@@ -24,16 +24,16 @@ def held_said(verdict: Verdict, page: SheetFacts) -> str:
         return ""
     if facts.laid_down:
         return messages.LAID
-    over = messages.OVER_CLEAR if verdict.untied.stays_put else messages.OVER
+    over = messages.OVER_THAT_CLEAR if verdict.untied.stays_put else messages.OVER_THAT
     match verdict.tied.ways[0] if verdict.tied.ways else None:
         case Way.OWN | Way.ANCHORS | Way.GUYS:
-            message = messages.TIED
+            message = messages.TIED_FOR
         case Way.WEIGHT:
             message = messages.WEIGHED
         case Way.WIDTH:
             message = messages.WIDENED
         case _:
-            message, over = messages.PLANTED if facts.posts else messages.UNTIED, ""
+            message, over = messages.PLANTED if facts.posts else messages.UNTIED_FOR, ""
     said = message.format(wind=page.wind, spare=page.spare, posts=facts.planted)
     people = messages.PEOPLE if page.pushed and page.out.held.anchors else ""
     return " ".join(each for each in (said, over, people) if each)
@@ -47,7 +47,7 @@ def hands_off(verdict: Verdict) -> str:
 
 def comes_off(page: SheetFacts) -> str:
     """Return that loose parts come off in that wind; nothing where none does."""
-    names = within(joined(page.loose), _LONGEST)
+    names = cut_short(joined(page.loose), _LONGEST)
     if not names:
         return ""
     message = messages.COMES_OFF[are_many(page.loose)]
@@ -63,7 +63,7 @@ def basis(verdict: Verdict, page: SheetFacts) -> str:
     limits = limits_said(verdict, page.facts)
     message = messages.MOVES_POSTS if page.facts.posts else messages.MOVES
     moves = message.format(unit=page.amounts.speed_unit, limits=limits) if limits else ""
-    tested = messages.TESTED[page.was_tested]
+    tested = messages.CALCULATED[page.was_tested]
     return " ".join(each for each in (ground, moves, capital(joints), seams, tested) if each)
 
 
@@ -107,7 +107,7 @@ def not_for(page: SheetFacts) -> str:
     return said + messages.NOT_FOR.format(climbing=climbing)
 
 
-def not_looked_at(verdict: Verdict) -> str:
+def not_looked_at_words(verdict: Verdict) -> str:
     """Return what was not looked at, in few words."""
     names = few(verdict.unfastened)
     how = f"how {names} {'are' if are_many(verdict.unfastened) else 'is'} fastened"

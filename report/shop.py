@@ -3,9 +3,9 @@
 from dataclasses import dataclass
 from pathlib import Path
 
-from ..design.lone_table import read_lone_table
-from ..design.row import Row
-from ..design.schema import Key, TableSpec
+from ..design.file.lone_table import read_lone_table
+from ..design.reader.row import Row
+from ..design.reader.schema import Key, TableSpec
 from .seller_words import WITHOUT, overstated
 
 SHOP_FILE = "shop.toml"

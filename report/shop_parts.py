@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import asdict, dataclass
 
-from .typeset import PAPERS, typeset
+from .typeset import PAPER_SIZES, typeset
 
 
 @dataclass(frozen=True)
@@ -23,7 +23,7 @@ def shop_page(title: str, facts: str, parts: Sequence[ShopPart], paper: str) -> 
     data = {
         "title": title,
         "facts": facts,
-        "paper": PAPERS[paper][2],
+        "paper": PAPER_SIZES[paper][2],
         "parts": [asdict(part) for part in parts],
     }
     return typeset("shop_page", data)

@@ -1,7 +1,7 @@
 """How wide a foot, how much weight, or which stakes: one table, and what to take."""
 
-from ..checks.sizing.choices import Choice
-from ..checks.sizing.remedy import Reason
+from ..checks.sizing.choices import SizeChoice
+from ..checks.sizing.remedy import RemedyReason
 from ..checks.sizing.ways import Sizing
 from ..checks.verdict import Verdict, Way
 from . import messages
@@ -13,8 +13,8 @@ from .lines import Line, wrapped
 from .mends import mends
 from .messages import About
 from .remark import capital, joined
-from .sizing_words import why
-from .what_to_do import MOST_MENDS, Row, first_things, subject
+from .sizing_words import why_no_remedy
+from .what_to_do import MOST_MENDS, ScreenRow, first_things, subject
 
 _ROW = "  {:<9}{:<20}{:>5}{:>6}   "
 _REST = 11
@@ -41,7 +41,7 @@ def size_table(sizing: Sizing) -> list[Line]:
     return [line for block in blocks for line in [*gap, *block]][len(gap) :]
 
 
-def _rows(rows: list[Row]) -> list[Line]:
+def _rows(rows: list[ScreenRow]) -> list[Line]:
     """Return labelled texts; of what is told of several the label stands once."""
     lines: list[Line] = []
     last = About.MORE
@@ -55,7 +55,7 @@ def _rows(rows: list[Row]) -> list[Line]:
     return lines
 
 
-def _table(choices: tuple[Choice, ...], facts: Facts) -> list[Line]:
+def _table(choices: tuple[SizeChoice, ...], facts: Facts) -> list[Line]:
     amounts = facts.amounts
     act = messages.SIZE_ACT.format(unit=amounts.speed_unit)
     heads = [f"{act:>40}", _ROW.format("", "", *messages.SIZE_HEADS) + messages.SIZE_WITH]
@@ -74,7 +74,7 @@ def _table(choices: tuple[Choice, ...], facts: Facts) -> list[Line]:
     return [Line(line.text.rstrip(), line.mood) for line in lines]
 
 
-def _tied(one: Choice, facts: Facts) -> tuple[str, str]:
+def _tied(one: SizeChoice, facts: Facts) -> tuple[str, str]:
     """Return up to which wind it does when tied, and with what; nothing where none is needed."""
     tied = one.verdict.tied
     if one.stands:
@@ -90,27 +90,29 @@ def _tied(one: Choice, facts: Facts) -> tuple[str, str]:
     return facts.bare_wind, f"{said}{test}"
 
 
-def _take(sizing: Sizing, facts: Facts, verdict: Verdict) -> list[Row]:
+def _take(sizing: Sizing, facts: Facts, verdict: Verdict) -> list[ScreenRow]:
     """Return which way to take, in the words of the first screen."""
     done = mends(sizing.found, MOST_MENDS, facts)
     told = [row for row in first_things(verdict, facts, done) if row.about not in messages.UNSIZED]
     if not told and verdict.is_good:
-        return [Row(About.TAKE, messages.TAKE_NOTHING)]
+        return [ScreenRow(About.TAKE, messages.TAKE_NOTHING)]
     return [
-        Row(About.TAKE, capital(row.text)) if row.about in messages.TAKEN else row for row in told
+        ScreenRow(About.TAKE, capital(row.text)) if row.about in messages.TAKEN else row
+        for row in told
     ]
 
 
-def _not_offered(sizing: Sizing, facts: Facts) -> list[Row]:
+def _not_offered(sizing: Sizing, facts: Facts) -> list[ScreenRow]:
     """Return why a wider foot, guys or a lower piece is not offered, where it is none."""
     if sizing.found.verdict.is_good:
         return []
     said = [
-        f"{messages.SIZE_NONE[remedy.kind]}: {why(sizing.found, remedy)}"
+        f"{messages.SIZE_NONE[remedy.kind]}: {why_no_remedy(sizing.found, remedy)}"
         for remedy in map(sizing.remedy, messages.SIZE_NONE)
-        if not remedy.feasible and remedy.reason not in (None, Reason.NOT_NEEDED, Reason.POSTS)
+        if not remedy.feasible
+        and remedy.reason not in (None, RemedyReason.NOT_NEEDED, RemedyReason.POSTS)
     ]
-    return [Row(About.NOT_OFFERED, f"{capital('; '.join(said))}.")] if said else []
+    return [ScreenRow(About.NOT_OFFERED, f"{capital('; '.join(said))}.")] if said else []
 
 
 def _next(facts: Facts, verdict: Verdict) -> list[Line]:

@@ -10,11 +10,11 @@ from .. import units
 from ..checks.inputs import read
 from ..checks.sizing.remedy import Remedy
 from ..checks.sizing.ways import Sizing
-from ..checks.sizing.ways import size as sized
+from ..checks.sizing.ways import size_design as sized
 from ..design.model import Design
 from ..units import Quantity
 from .sizing_object import sizing_object
-from .sizing_words import why
+from .sizing_words import why_no_remedy
 
 _DIMENSIONS = {"m": "length", "kg": "mass", "N": "force", "m/s": "speed"}
 
@@ -73,4 +73,6 @@ def size(design: Design | str | Path) -> Sizes:
 
 def _remedy(sizing: Sizing, one: Remedy) -> ResultRemedy:
     value = None if one.value is None else units.quantity(one.value, _DIMENSIONS[one.unit])
-    return ResultRemedy(one.kind, value, one.feasible, one.governs, why(sizing.found, one))
+    return ResultRemedy(
+        one.kind, value, one.feasible, one.governs, why_no_remedy(sizing.found, one)
+    )

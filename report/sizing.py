@@ -5,18 +5,18 @@ from itertools import zip_longest
 from ..checks.judging import Check
 from ..checks.limits import Limits
 from ..checks.sizing.foot_bending import foot_bending
-from ..checks.sizing.remedy import Reason, Remedy
+from ..checks.sizing.remedy import Remedy, RemedyReason
 from ..checks.sizing.size_curves import CurvePoint
 from ..checks.sizing.ways import Sizing
 from .amounts import Amounts
 from .as_read import shape_words
-from .asked_wind import asked, to_spare
+from .asked_wind import asked_wind, to_spare
 from .fastened_seams import seam_sizes
 from .joint_advice import joint_remedy
 from .joint_words import sized
-from .lines import WIDTH, Line, listed, wrapped
+from .lines import LINE_WIDTH, Line, listed, wrapped
 from .posts_words import deeper
-from .sizing_words import amount, gusts, over, past_which_it_slides, stiffeners, why
+from .sizing_words import amount, limit_gusts, over, past_which_it_slides, stiffeners, why_no_remedy
 from .tied_words import anchors_said, guys_said
 from .way_words import BUILD
 from .what_to_do import not_looked_at_row
@@ -51,18 +51,18 @@ def _title(sizing: Sizing, amounts: Amounts) -> list[Line]:
     found, name = sizing.found, sizing.design.name
     facts = (
         f"{shape_words(found)}, {amounts.length(found.structure.height)} tall, "
-        f"{amounts.mass(found.structure.mass('typical'))}   asked: {asked(found, amounts)}"
+        f"{amounts.mass(found.structure.mass('typical'))}   asked: {asked_wind(found, amounts)}"
     )
     whole = f"{name}   {facts}"
     head = (
         [Line(whole, "title")]
-        if len(whole) <= WIDTH
+        if len(whole) <= LINE_WIDTH
         else [*wrapped(name, rest="  ", mood="title"), Line(f"  {facts}", "title")]
     )
     wind = amounts.gust(found.site.wind, "near")
     if found.posts is not None and not found.needs_anchors:
         said = f"Its posts carry it in {wind}, {to_spare(found)}: none of these is needed."
-    elif found.held and any(one.reason is Reason.NOT_NEEDED for one in sizing.remedies):
+    elif found.held and any(one.reason is RemedyReason.NOT_NEEDED for one in sizing.remedies):
         said = f"Held as it is it stands in {wind}, {to_spare(found)}: none of these is needed."
     elif not found.needs_anchors:
         said = f"It stands untied in {wind}, {to_spare(found)}: none of these is needed."
@@ -89,8 +89,8 @@ def _heads() -> Line:
 
 
 def _row(label: str, build: str, limits: Limits, amounts: Amounts, nearest: str) -> list[Line]:
-    text = _ROW.format(label, build, *gusts(limits, amounts))
-    if len(text) + len(nearest) <= WIDTH:
+    text = _ROW.format(label, build, *limit_gusts(limits, amounts))
+    if len(text) + len(nearest) <= LINE_WIDTH:
         return [Line((text + nearest).rstrip())]
     return [Line(text.rstrip()), *wrapped(nearest, " " * 14)]
 
@@ -104,8 +104,8 @@ def _present(sizing: Sizing, amounts: Amounts) -> str:
 
 def _remedy(sizing: Sizing, remedy: Remedy, amounts: Amounts) -> list[Line]:
     if not remedy.feasible or remedy.value is None:
-        return wrapped(f"no: {why(sizing.found, remedy)}", f"  {remedy.kind:<11} ")
-    if remedy.reason is Reason.NOT_NEEDED:
+        return wrapped(f"no: {why_no_remedy(sizing.found, remedy)}", f"  {remedy.kind:<11} ")
+    if remedy.reason is RemedyReason.NOT_NEEDED:
         return wrapped("none needed", f"  {remedy.kind:<11} ")
     label = f"  {remedy.kind:<11} "
     if remedy.anchors is not None:
@@ -156,7 +156,7 @@ def _point(point: CurvePoint, amounts: Amounts) -> str:
         else (amounts.mass_needed(point.value) if point.value else "none")
     )
     mark = "*" if point.present else ""
-    return _CURVE.format(mark, value, *gusts(point.limits, amounts))
+    return _CURVE.format(mark, value, *limit_gusts(point.limits, amounts))
 
 
 def _notes(sizing: Sizing) -> list[Line]:
@@ -164,7 +164,7 @@ def _notes(sizing: Sizing) -> list[Line]:
     built = [
         remedy
         for remedy in sizing.remedies
-        if remedy.feasible and remedy.reason is not Reason.NOT_NEEDED
+        if remedy.feasible and remedy.reason is not RemedyReason.NOT_NEEDED
     ]
     for remedy in built:
         if remedy.kind in _ABOUT:
@@ -172,7 +172,7 @@ def _notes(sizing: Sizing) -> list[Line]:
         elif remedy.kind == "base width":
             found += wrapped(_about_width(sizing, remedy), rest="  ")
     kinds = [remedy.kind for remedy in built]
-    needless = any(remedy.reason is Reason.NOT_NEEDED for remedy in sizing.remedies)
+    needless = any(remedy.reason is RemedyReason.NOT_NEEDED for remedy in sizing.remedies)
     kinds = [kind for kind in kinds if kind != "wind"]
     if sizing.found.needs_anchors and kinds and not needless:
         kind = next((each for each in _FIRST if each in kinds), kinds[0])

@@ -10,16 +10,16 @@ from .faults import clean
 from .fingerprint import fingerprint
 from .joint_object import sized_joint_object
 from .mend_lines import mend_objects
-from .sizing_words import why
+from .sizing_words import why_no_remedy
 from .tied_words import tied_object
 
-FORMAT = 1
+SIZING_FORMAT = 1
 
 
 def sizing_object(sizing: Sizing) -> Mapping[str, Any]:
     """Return the JSON object of a sizing."""
     return {
-        "format": FORMAT,
+        "format": SIZING_FORMAT,
         "name": clean(sizing.design.name),
         "file": clean(sizing.design.file),
         "fingerprint": fingerprint(sizing.design),
@@ -31,7 +31,7 @@ def sizing_object(sizing: Sizing) -> Mapping[str, Any]:
                 "unit": remedy.unit,
                 "feasible": remedy.feasible,
                 "governs": remedy.governs,
-                "reason": why(sizing.found, remedy) or None,
+                "reason": why_no_remedy(sizing.found, remedy) or None,
                 **tied_object(remedy.anchors, remedy.guys),
             }
             for remedy in sizing.remedies

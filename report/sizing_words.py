@@ -4,15 +4,15 @@ from collections.abc import Sequence
 
 from ..checks.examination import Examination
 from ..checks.limits import GREATEST_GUST, Limits
-from ..checks.sizing.remedy import Reason, Remedy
+from ..checks.sizing.remedy import Remedy, RemedyReason
 from ..checks.sizing.size_curves import CurvePoint
 from .amounts import Amounts
 
 _FAILS = {
-    Reason.TIPS: "still tips",
-    Reason.SLIDES: "still slides",
-    Reason.SINKS: "sinks in",
-    Reason.GIVES_WAY: "leans over with its posts",
+    RemedyReason.TIPS: "still tips",
+    RemedyReason.SLIDES: "still slides",
+    RemedyReason.SINKS: "sinks in",
+    RemedyReason.GIVES_WAY: "leans over with its posts",
 }
 _EVEN = {"base width": "", "ballast": "under ", "height": "only ", "wind": "in "}
 
@@ -36,43 +36,45 @@ def amount(remedy: Remedy, amounts: Amounts, value: float | None) -> str:
             return amounts.gust(value, "near")
 
 
-def why(before: Examination, remedy: Remedy) -> str:
+def why_no_remedy(before: Examination, remedy: Remedy) -> str:
     """Return why a remedy is none, or is not needed; nothing where there is no more to say."""
     amounts = Amounts(before.design.units == "metric")
     match remedy.reason:
         case None:
             return ""
-        case Reason.NOT_NEEDED:
+        case RemedyReason.NOT_NEEDED:
             return "none needed: it stands as it is"
-        case Reason.ANCHORS_BREAK:
+        case RemedyReason.ANCHORS_BREAK:
             return f"{amounts.pull(remedy.value or 0.0)} each is more than garden anchors hold"
-        case Reason.GUYS_BREAK:
+        case RemedyReason.GUYS_BREAK:
             return "no rope and ground anchor here hold it at 45 degrees"
-        case Reason.GUYS_IDLE:
+        case RemedyReason.GUYS_IDLE:
             return "they would carry nothing: pins against sliding hold it alone"
-        case Reason.BENDS:
+        case RemedyReason.BENDS:
             across = amount(remedy, amounts, remedy.utmost)
             return (
                 f"{across} across would do, but bends too far for one sheet: double it, or nail "
                 f"{stiffeners(amounts.metric)} beneath to its edge"
             )
-        case Reason.FAILS_TIED:
+        case RemedyReason.FAILS_TIED:
             return f"they would hold it down, but held so it fails elsewhere ({remedy.governs})"
-        case Reason.NO_PLACE:
+        case RemedyReason.NO_PLACE:
             return "at two thirds of its height nothing stands where four could be tied"
-        case Reason.POSTS:
+        case RemedyReason.POSTS:
             return "its posts carry it: set them deeper, or in concrete"
-        case Reason.NOTHING_UPRIGHT:
+        case RemedyReason.NOTHING_UPRIGHT:
             return "nothing upright in it can be made lower"
         case reason:
             most = _EVEN[remedy.kind] + amount(remedy, amounts, remedy.utmost)
             tall = {"base width": " across", "height": " tall"}.get(remedy.kind, "")
-            pin = ": pin it" if remedy.kind == "base width" and reason is Reason.SLIDES else ""
+            pin = (
+                ": pin it" if remedy.kind == "base width" and reason is RemedyReason.SLIDES else ""
+            )
             fails = _FAILS.get(reason, f"fails ({remedy.governs})")
             return f"even {most}{tall} it {fails}{pin}"
 
 
-def gusts(limits: Limits, amounts: Amounts) -> tuple[str, str, str]:
+def limit_gusts(limits: Limits, amounts: Amounts) -> tuple[str, str, str]:
     """Return the forecast gusts that tip and slide it, and the one to act at, without a unit."""
     tips, slides = limits.forecast_tipping, limits.forecast_sliding
     return (

@@ -11,12 +11,12 @@ from shapely.geometry.base import BaseGeometry
 from ..design import plane
 from ..design.outlines import outlines
 from ..design.placing import Body, about_z
-from ..design.shapes.shape import Array
 from ..design.structure import Structure
+from ..units.arrays import Array
 from .amounts import Amounts
-from .characters import Characters, columns, rows
-from .lines import WIDTH, Line, wrapped
-from .seen import above, simpler
+from .characters import Characters, window_columns, window_rows
+from .lines import LINE_WIDTH, Line, wrapped
+from .seen import above, simpler_outline
 
 _TALLEST = 24
 """Rows of an elevation at most."""
@@ -110,7 +110,7 @@ def _views(bodies: Sequence[Body], foot: Array, balance: Array) -> list[_View]:
     """
     sides = outlines(bodies, np.radians([0.0, 270.0]))
     front, right = (
-        [simpler(body, sides[i, view], _LEVEL[view]) for i, body in enumerate(bodies)]
+        [simpler_outline(body, sides[i, view], _LEVEL[view]) for i, body in enumerate(bodies)]
         for view in (0, 1)
     )
     plans = [above(body) for body in bodies]
@@ -169,13 +169,13 @@ def _scale(views: Sequence[_View]) -> tuple[float, bool]:
 
 def _finest(views: Sequence[_View], across: Sequence[_View], down: Sequence[_View]) -> float:
     """Return the width of a column (m) at which views fit across the screen and down it."""
-    wide = float(max((view.high - view.low).max() for view in views)) / (2.0 * WIDTH)
+    wide = float(max((view.high - view.low).max() for view in views)) / (2.0 * LINE_WIDTH)
     while (
-        sum(max(columns(v.low, v.high, wide), len(v.title)) for v in across)
+        sum(max(window_columns(v.low, v.high, wide), len(v.title)) for v in across)
         + _GAP * (len(across) - 1)
-        > WIDTH
-        or rows(down[0].low, down[0].high, wide) > _TALLEST
-        or sum(rows(v.low, v.high, wide) for v in down) > 2 * _TALLEST
+        > LINE_WIDTH
+        or window_rows(down[0].low, down[0].high, wide) > _TALLEST
+        or sum(window_rows(v.low, v.high, wide) for v in down) > 2 * _TALLEST
     ):
         wide *= 1.02
     return wide

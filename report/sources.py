@@ -21,7 +21,7 @@ def sources(examination: Examination) -> list[str]:
     method = examination.site.method
     edition = standard_of(method).document(method)
     plain = [plain_source(each) for source in given for each in source.split(";")]
-    plain += [first_source(materials.find(name).source) for name in named]
+    plain += [first_source(materials.find_material(name).source) for name in named]
     numbered = sorted({found for source in given for found in re.findall(r"\[(R\d+)\]", source)})
     known = {row["id"]: row["title"] for row in references.table("ground/sources").rows}
     titles = [known[number] for number in numbered if number in known]

@@ -9,18 +9,18 @@ import numpy as np
 from .. import __version__
 from ..checks.examination import Examination
 from ..design.placing import about_z
-from ..design.shapes.shape import Array
 from ..materials import anchors as kinds
+from ..units.arrays import Array
 from . import page_messages as messages
 from .amounts import Amounts
-from .drawing_scale import Placed
+from .drawing_scale import OnPaper
 from .faults import clean
 from .fingerprint import fingerprint
-from .label_anchors import several
+from .label_anchors import several_anchors
 from .lines import Line, wrapped
-from .paper import BOLD, LETTERS, PLAIN, Paper, points
+from .paper import BOLD_LINE, LETTERS, PLAIN_LINE, Paper, points
 from .pattern import BAR, MARGIN, TEXT, Figure, Pattern
-from .pattern import Placed as OnPattern
+from .pattern import PlacedFigure as OnPattern
 from .remark import capital, joined
 from .set_out import SetOut, set_out
 from .shop_parts import ShopPart, shop_page
@@ -100,7 +100,7 @@ def _names(out: SetOut) -> list[str]:
         names += [row.kind] * len(row.points)
     for row, given in zip(out.held.guys, out.guy_rows, strict=True):
         names += [given.anchor] * len(row.tops)
-    return [kinds.find(name).name for name in names]
+    return [kinds.find_anchor(name).name for name in names]
 
 
 def nothing_to_set_out(found: Examination) -> str:
@@ -204,7 +204,7 @@ def _figure(
 def _many(places: StakePlaces) -> str:
     """Return how many of what there are."""
     counts = {what: places.what.count(what) for what in dict.fromkeys(places.what)}
-    return capital(joined(several(count, what) for what, count in counts.items()))
+    return capital(joined(several_anchors(count, what) for what, count in counts.items()))
 
 
 def _rows(places: StakePlaces, amounts: Amounts) -> list[tuple[str, ...]]:
@@ -236,17 +236,17 @@ def _plan(places: StakePlaces) -> Paper:
     room = np.array([_WIDE - 12.0 * _DOT, _HIGH - 4.0 * LETTERS])
     mm = float((room / np.maximum(high - low, 1.0e-6)).min())
     paper = Paper(_WIDE, mm * float(high[1] - low[1]) + 4.0 * LETTERS)
-    placed = Placed(
+    placed = OnPaper(
         mm, 0.5 * _WIDE - 0.5 * mm * float(high[0] + low[0]), 1.6 * LETTERS + mm * float(high[1])
     )
     ring = points(np.array([placed.spot(corner) for corner in places.foot]))
-    paper.polygon(ring, "#eeeeee", PLAIN)
+    paper.polygon(ring, "#eeeeee", PLAIN_LINE)
     x, y = placed.at(0.0, 0.0)
-    paper.line((x - 3.0, y), (x + 3.0, y), BOLD)
-    paper.line((x, y - 3.0), (x, y + 3.0), BOLD)
+    paper.line((x - 3.0, y), (x + 3.0, y), BOLD_LINE)
+    paper.line((x, y - 3.0), (x, y + 3.0), BOLD_LINE)
     for i, point in enumerate(places.points):
         spot = placed.spot(point)
-        paper.line((x, y), spot, PLAIN, "1 1.5")
+        paper.line((x, y), spot, PLAIN_LINE, "1 1.5")
         paper.circle(spot, _DOT, "black", 0.0)
         paper.text((spot[0] + 1.4 * _DOT, spot[1] - 1.0 * _DOT), str(i + 1), bold=True)
     paper.text((x, paper.height - 0.4 * LETTERS), messages.FRONT, "middle", bold=True)

@@ -7,11 +7,11 @@ from typing import Any
 from ..checks.examination import Examination
 from .faults import clean
 from .fingerprint import design_mark, fingerprint, tables_mark
-from .label_rows import ACT_COLUMNS, figures
+from .label_rows import ACT_COLUMNS, label_figures
 from .lines import Line, wrapped
 from .printed_sheets import PrintedSheet
 
-DESIGN, TABLES, _EITHER = (
+DESIGN, _TABLES, _EITHER = (
     "the design has changed",
     "the tables of Yardfast, or its version, have changed",
     "the design, or the tables or version of Yardfast, has changed",
@@ -19,7 +19,7 @@ DESIGN, TABLES, _EITHER = (
 
 
 @dataclass(frozen=True)
-class Compared:
+class SheetComparison:
     """A printed sheet beside its design as it is now.
 
     ``changes`` says what has changed, nothing where the sheet holds; ``figures`` are the printed
@@ -38,30 +38,30 @@ class Compared:
         return bool(self.changes)
 
 
-def compared(sheet: PrintedSheet, found: Examination) -> Compared:
+def compare_sheet(sheet: PrintedSheet, found: Examination) -> SheetComparison:
     """Return a sheet beside what is found of its design now."""
     design = found.design
     now = fingerprint(design)
     if now == sheet.fingerprint:
-        return Compared(sheet, design.name, now, (), ())
+        return SheetComparison(sheet, design.name, now, (), ())
     marks = [
         (what, sheet.printed[column] == mark)
         for what, column, mark in (
             (DESIGN, "design mark", design_mark(design)),
-            (TABLES, "tables mark", tables_mark()),
+            (_TABLES, "tables mark", tables_mark()),
         )
         if sheet.printed.get(column)
     ]
     changes = tuple(what for what, same in marks if not same) if len(marks) == 2 else ()
     differ = tuple(
         (column, sheet.printed[column], value)
-        for column, value in figures(found).items()
+        for column, value in label_figures(found).items()
         if column in sheet.printed and sheet.printed[column] != value
     )
-    return Compared(sheet, design.name, now, changes or (_EITHER,), differ)
+    return SheetComparison(sheet, design.name, now, changes or (_EITHER,), differ)
 
 
-def stale_lines(found: Sequence[Compared]) -> list[Line]:
+def stale_lines(found: Sequence[SheetComparison]) -> list[Line]:
     """Return the report: the stale sheets first, each with what changed."""
     lines: list[Line] = []
     for each in sorted(found, key=lambda one: not one.stale):
@@ -76,7 +76,7 @@ def stale_lines(found: Sequence[Compared]) -> list[Line]:
     return [*lines, Line(""), *wrapped(said, rest="  ", mood="bad" if stale else "good")]
 
 
-def stale_object(found: Compared) -> dict[str, Any]:
+def stale_object(found: SheetComparison) -> dict[str, Any]:
     """Return one sheet as a JSON object."""
     return {
         "name": found.name,
@@ -92,7 +92,7 @@ def stale_object(found: Compared) -> dict[str, Any]:
     }
 
 
-def _one(found: Compared) -> list[Line]:
+def _one(found: SheetComparison) -> list[Line]:
     head = f"{found.name}   ({clean(found.sheet.file)})   {found.sheet.fingerprint}"
     if not found.stale:
         return wrapped(f"{head}   the print is current", rest="  ")

@@ -7,12 +7,12 @@ from ..checks.sizing.size_curves import CurvePoint
 from ..checks.sizing.ways import StartingSizes
 from .amounts import Amounts
 from .as_read import shape_words
-from .asked_wind import asked, to_spare
+from .asked_wind import asked_wind, to_spare
 from .held_words import hold_down
 from .lines import Line, listed, wrapped
 from .remark import counted
-from .sizing_object import FORMAT, point_object
-from .sizing_words import gusts, over, past_which_it_slides, why
+from .sizing_object import SIZING_FORMAT, point_object
+from .sizing_words import limit_gusts, over, past_which_it_slides, why_no_remedy
 from .what_to_do import not_looked_at_row
 
 _ROW = "  {:<13} {:>7} {:>7} {:>7} {:>7}  {:>14}"
@@ -51,7 +51,7 @@ def starting_object(kind: str, taken: Mapping[str, str], sizes: StartingSizes) -
     """Return the table of base widths as a JSON object."""
     weighted = sizes.weighted
     return {
-        "format": FORMAT,
+        "format": SIZING_FORMAT,
         "kind": kind,
         "taken": dict(taken),
         "height_m": sizes.found.structure.height,
@@ -61,7 +61,7 @@ def starting_object(kind: str, taken: Mapping[str, str], sizes: StartingSizes) -
             "value": weighted.value,
             "unit": weighted.unit,
             "feasible": weighted.feasible,
-            "reason": why(sizes.found, weighted) or None,
+            "reason": why_no_remedy(sizes.found, weighted) or None,
         },
     }
 
@@ -70,7 +70,7 @@ def _row(point: CurvePoint, amounts: Amounts) -> str:
     return _ROW.format(
         amounts.length(point.value),
         amounts.mass(point.mass),
-        *gusts(point.limits, amounts),
+        *limit_gusts(point.limits, amounts),
         amounts.force(max(point.limits.push, 0.0), "down"),
     )
 
@@ -79,12 +79,13 @@ def _weighted(sizes: StartingSizes, amounts: Amounts) -> str:
     """Return what weight low in the narrowest foot would do."""
     weighted, found = sizes.weighted, sizes.found
     foot = amounts.length(sizes.curve[0].value)
-    wind = f"{asked(found, amounts)}, {to_spare(found)}"
+    wind = f"{asked_wind(found, amounts)}, {to_spare(found)}"
     if not weighted.feasible or weighted.value is None or weighted.found is None:
-        return f"Weight low in the {foot} foot does not hold it in {wind}: {why(found, weighted)}."
+        no = why_no_remedy(found, weighted)
+        return f"Weight low in the {foot} foot does not hold it in {wind}: {no}."
     if not weighted.value:
         return f"On the {foot} foot it stands in {wind}, without weight."
-    tips, slides, act = gusts(weighted.found.limits, amounts)
+    tips, slides, act = limit_gusts(weighted.found.limits, amounts)
     return (
         f"With {amounts.mass_needed(weighted.value)} low in the {foot} foot it stands in {wind}: "
         f"tips at {tips}, slides at {slides}, act at {act} {amounts.speed_unit}."

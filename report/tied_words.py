@@ -9,7 +9,7 @@ from ..checks.anchoring.guy_choice import GuyChoice
 from ..checks.examination import Examination
 from ..materials import anchors as kinds
 from ..materials import guy_lines
-from ..statics.anchor_table import AnchorRow, GuyRow
+from ..statics.tables.anchor_table import AnchorRow, GuyRow
 from . import messages
 from .amounts import Amounts
 
@@ -37,7 +37,7 @@ def needed_pulls(choice: AnchorChoice, found: Examination, amounts: Amounts) -> 
 
 def how_set(row: AnchorRow, number: int, amounts: Amounts) -> str:
     """Return how so many anchors of a row are set at the foot."""
-    kind = kinds.find(row.kind)
+    kind = kinds.find_anchor(row.kind)
     if kind.group == "slab bolt":
         return messages.SET_BOLT.format(inset=amounts.length(row.inset))
     return messages.HOW_SET[kind.head.name][number > 1]
@@ -59,9 +59,9 @@ def guys_said(choice: GuyChoice, amounts: Amounts) -> str:
 
 def guy_set(row: GuyRow, amounts: Amounts) -> str:
     """Return how guys of a design are set: of what, from where to where, and how made fast."""
-    kind = kinds.find(row.anchor)
+    kind = kinds.find_anchor(row.anchor)
     lean = " leaning away from it" if kind.group == "stake" else ""
-    tied = row.end or guy_lines.find(row.line).end.name
+    tied = row.end or guy_lines.find_line(row.line).end.name
     off = any(row.at[:2])
     return (
         f"{row.count} guys of {row.line} (made fast by {tied}) "
@@ -71,7 +71,7 @@ def guy_set(row: GuyRow, amounts: Amounts) -> str:
 
 
 def _ground_end(row: GuyRow) -> str:
-    kind = kinds.find(row.anchor)
+    kind = kinds.find_anchor(row.anchor)
     lean = ", leaning away from the piece" if kind.group == "stake" else ""
     return f"at each end a {kind.name}{lean}"
 

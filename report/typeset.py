@@ -4,7 +4,7 @@ import json
 from pathlib import Path
 from typing import Any, Literal, cast
 
-PAPERS = {"a4": (210.0, 297.0, "a4"), "letter": (215.9, 279.4, "us-letter")}
+PAPER_SIZES = {"a4": (210.0, 297.0, "a4"), "letter": (215.9, 279.4, "us-letter")}
 """Width and height in mm, and the typesetter's name (ISO 216; ANSI/ASME Y14.1)."""
 
 _INSTALL = '.venv/bin/pip install -e ".[sheet]"'

@@ -42,7 +42,7 @@ def verification_lines(rows: Sequence[Recomputed]) -> list[Line]:
         found.append(Line(_HEAD.format("", "printed", "ours", "apart by", "at most"), "quiet"))
         for row in several:
             found += wrapped(f"{said(row)} ({row.place}; {row.confidence})", "  ", "    ")
-            cells = (f"{row.printed} {row.unit}".rstrip(), ours(row), apart(row), most(row))
+            cells = (f"{row.printed} {row.unit}".rstrip(), ours(row), _apart(row), _most(row))
             found.append(Line(_HEAD.format("" if row.passes else "  DIFFERS", *cells)))
         found.append(Line(""))
     wrong = sum(not row.passes for row in rows)
@@ -109,12 +109,12 @@ def ours(row: Recomputed) -> str:
     return f"{row.ours:.{_decimals(row) + 2}f}"
 
 
-def apart(row: Recomputed) -> str:
+def _apart(row: Recomputed) -> str:
     """Return the difference to two digits beyond the printed one, without a minus before 0."""
     return f"{round(row.difference, _decimals(row) + 2) + 0.0:+.{_decimals(row) + 2}f}"
 
 
-def most(row: Recomputed) -> str:
+def _most(row: Recomputed) -> str:
     """Return the tolerance in as many digits as it has."""
     decimals = max(-floor(log10(row.tolerance)), 0)
     return f"{row.tolerance:.{decimals + 1}f}".rstrip("0").rstrip(".")
@@ -130,4 +130,4 @@ def _table(rows: Sequence[Recomputed]) -> Iterator[str]:
     for row in rows:
         what = f"{said(row)}{f' ({row.note})' if row.note else ''}"
         cells = (what, row.place, row.confidence, f"{row.printed} {row.unit}".rstrip())
-        yield f"| {' | '.join((*cells, ours(row), apart(row), most(row)))} |\n"
+        yield f"| {' | '.join((*cells, ours(row), _apart(row), _most(row)))} |\n"

@@ -5,7 +5,7 @@ from ..checks.sizing.remedy import Remedy
 from . import window_messages as messages
 from .amounts import Amounts
 from .remark import capital
-from .sizing_words import amount, why
+from .sizing_words import amount, why_no_remedy
 from .tied_words import guys_said
 from .what_to_do import anchors_set
 
@@ -27,7 +27,7 @@ def way_said(found: Examination, remedy: Remedy) -> str:
     """Return what a way takes, and when to act then; or why it is none."""
     amounts = Amounts(found.design.units == "metric")
     if not is_to_do(remedy) or remedy.value is None:
-        return f"{capital(why(found, remedy))}."
+        return f"{capital(why_no_remedy(found, remedy))}."
     if remedy.anchors is not None:
         pull = messages.WAY_PULL.format(pull=amounts.pull(remedy.value))
         return f"{capital(anchors_set(remedy.anchors, amounts))}{pull}."

@@ -25,7 +25,7 @@ if TYPE_CHECKING:
 
 
 @dataclass(frozen=True)
-class Row:
+class ScreenRow:
     """A labelled text of the first screen; ``optional`` ones go first where there is no room.
 
     ``number`` is which of how many it is, of what is told of several.
@@ -45,21 +45,21 @@ class Row:
         return messages.OF_MANY.format(label=self.about, n=n, all=of_all)
 
 
-def first_things(verdict: Verdict, facts: Facts, mends: "list[Mend]") -> list[Row]:
+def first_things(verdict: Verdict, facts: Facts, mends: "list[Mend]") -> list[ScreenRow]:
     """Return what to do untied, how to hold it, what to mend: the worst first.
 
     ``mends`` is what to do about the first of ``verdict.mended_alike``, in their order.
     """
     if verdict.word is Word.COMES_APART and not facts.laid_down:
-        tied = [Row(About.THEN_TIED, row.text) for row in _tied(verdict, facts)[:1]]
+        tied = [ScreenRow(About.THEN_TIED, row.text) for row in _tied(verdict, facts)[:1]]
         then = tied or _refused(verdict)
-        return [*_mends(verdict, mends), *then, Row(About.UNTIL, until(verdict, facts))]
+        return [*_mends(verdict, mends), *then, ScreenRow(About.UNTIL, _until(verdict, facts))]
     rows = _before_all(verdict, facts)
     if facts.laid_down:
-        return [*rows, *_mends(verdict, mends), Row(About.LAID, laid_down(verdict, facts))]
-    rows += [Row(About.IN_WIND if facts.posts else About.UNTIED, untied(verdict, facts))]
+        return [*rows, *_mends(verdict, mends), ScreenRow(About.LAID, laid_down(verdict, facts))]
+    rows += [ScreenRow(About.IN_WIND if facts.posts else About.UNTIED, untied(verdict, facts))]
     if facts.often:
-        rows.append(Row(About.OFTEN, facts.often, optional=True))
+        rows.append(ScreenRow(About.OFTEN, facts.often, optional=True))
     if verdict.word is Word.HELD_DOWN or verdict.tied.ways:
         rows += _tied(verdict, facts)
     elif verdict.word is not Word.FALLS_OVER:
@@ -68,12 +68,12 @@ def first_things(verdict: Verdict, facts: Facts, mends: "list[Mend]") -> list[Ro
     return rows
 
 
-def _refused(verdict: Verdict) -> list[Row]:
+def _refused(verdict: Verdict) -> list[ScreenRow]:
     """Return what would fail of a piece that nothing holds down without breaking it."""
     if not verdict.tied.refused:
         return []
     message = messages.REFUSED if verdict.to_mend else messages.REFUSED_ALONE
-    return [Row(About.THEN, message.format(of=subject(verdict.tied.refused[0][1])))]
+    return [ScreenRow(About.THEN, message.format(of=subject(verdict.tied.refused[0][1])))]
 
 
 def untied(verdict: Verdict, facts: Facts) -> str:
@@ -121,7 +121,7 @@ def _tips(facts: Facts) -> str:
     return "its posts are asked all they may" if facts.posts else "it tips"
 
 
-def until(verdict: Verdict, facts: Facts) -> str:
+def _until(verdict: Verdict, facts: Facts) -> str:
     """Return what to do until what fails is mended."""
     act, stays = verdict.untied.until, verdict.untied.stays_put
     if act is None:
@@ -131,7 +131,7 @@ def until(verdict: Verdict, facts: Facts) -> str:
     return messages.UNTIL["stays" if stays else "laid"].format(act=facts.amounts.act(act))
 
 
-def _before_all(verdict: Verdict, facts: Facts) -> list[Row]:
+def _before_all(verdict: Verdict, facts: Facts) -> list[ScreenRow]:
     """Return what has to be done first: of what falls over, sinks in, is pushed over."""
     key = {
         Reason.BALANCE: "balance",
@@ -143,17 +143,17 @@ def _before_all(verdict: Verdict, facts: Facts) -> list[Row]:
     if verdict.word is Word.NOTHING_HOLDS:
         key = "nothing"
     if verdict.word is Word.SET_IT_DEEPER:
-        return [Row(About.MEND, facts.deeper)]
+        return [ScreenRow(About.MEND, facts.deeper)]
     if key is None:
         return []
     pull = facts.people_pull
     anchors = ""
     if pull > 0.0 and pull < most("stake pull"):
         anchors = messages.OR_ANCHORS.format(pull=facts.amounts.pull(pull))
-    return [Row(About.MEND, messages.MEND_FIRST[key].format(anchors=anchors))]
+    return [ScreenRow(About.MEND, messages.MEND_FIRST[key].format(anchors=anchors))]
 
 
-def _tied(verdict: Verdict, facts: Facts) -> list[Row]:
+def _tied(verdict: Verdict, facts: Facts) -> list[ScreenRow]:
     """Return how to hold it, and what over the wind that this is worked out for; one other way."""
     tied, amounts = verdict.tied, facts.amounts
     over = messages.OVER_CLEAR if verdict.untied.stays_put else messages.OVER
@@ -179,10 +179,10 @@ def _tied(verdict: Verdict, facts: Facts) -> list[Row]:
         return []
     first = ways[0].rstrip(".")
     about = About.WEIGHED if tied.ways[0] in (Way.WEIGHT, Way.WIDTH) else About.TIED
-    rows = [Row(about, f"{first}. {over}")]
+    rows = [ScreenRow(about, f"{first}. {over}")]
     if len(ways) > 1:
         slides = f" ({messages.WIDTH_SLIDES})" if tied.width_slides else ""
-        rows.append(Row(About.OR, f"{ways[1]}{slides}", optional=True))
+        rows.append(ScreenRow(About.OR, f"{ways[1]}{slides}", optional=True))
     return rows
 
 
@@ -203,7 +203,7 @@ def of_what_added(choice: "AnchorChoice") -> str:
 def _test(verdict: Verdict, facts: Facts) -> str:
     if verdict.tied.test <= 0.0:
         return ""
-    return messages.TEST.format(pull=facts.amounts.pull(verdict.tied.test))
+    return messages.PULL_TEST.format(pull=facts.amounts.pull(verdict.tied.test))
 
 
 def bags_said(kilograms: float, facts: Facts) -> str:
@@ -222,15 +222,15 @@ _LINE = 60
 """So many letters of a mend take a line, with what it is of."""
 
 
-def _mends(verdict: Verdict, mends: "list[Mend]") -> list[Row]:
+def _mends(verdict: Verdict, mends: "list[Mend]") -> list[ScreenRow]:
     """Return the first mend whole, two more in a line each, then how many more there are."""
     total = len(verdict.mended_alike)
-    rows: list[Row] = []
+    rows: list[ScreenRow] = []
     for i, (alike, mend) in enumerate(zip(verdict.mended_alike, mends, strict=False)):
         said = mend.short if i > 0 and len(mend.whole) > _LINE else mend.whole
-        rows.append(Row(About.MEND, f"{subjects(alike)}: {said}", number=(i + 1, total)))
+        rows.append(ScreenRow(About.MEND, f"{subjects(alike)}: {said}", number=(i + 1, total)))
     if total > MOST_MENDS:
-        rows.append(Row(About.MORE, messages.MORE_MENDS.format(n=total - MOST_MENDS)))
+        rows.append(ScreenRow(About.MORE, messages.MORE_MENDS.format(n=total - MOST_MENDS)))
     return rows
 
 
@@ -246,7 +246,7 @@ def subject(check: Check) -> str:
     return f"'{check.subject}'" if check.kind is Kind.LOAD else check.subject
 
 
-def fastening(verdict: Verdict, facts: Facts) -> list[Row]:
+def fastening(verdict: Verdict, facts: Facts) -> list[ScreenRow]:
     """Return what is known of joints, and what of them the file does not give.
 
     A good word says the latter itself.
@@ -258,7 +258,7 @@ def fastening(verdict: Verdict, facts: Facts) -> list[Row]:
     if names:
         message = messages.FASTENING_OPEN if said else messages.FASTENING_NONE
         said = f"{said} {message.format(names=names)}".lstrip()
-    return [Row(About.FASTENING, said)] if said else []
+    return [ScreenRow(About.FASTENING, said)] if said else []
 
 
 def joints_said(verdict: Verdict, facts: Facts) -> str:
@@ -272,7 +272,7 @@ def joints_said(verdict: Verdict, facts: Facts) -> str:
     return messages.FASTENING_ALL.format(n=counted(facts.checked, "joint"), hold=hold)
 
 
-def not_looked_at_row(verdict: Verdict) -> Row:
+def not_looked_at_row(verdict: Verdict) -> ScreenRow:
     """Return what was not looked at, in a line."""
     said: list[str] = []
     for one in verdict.not_looked_at:
@@ -280,10 +280,10 @@ def not_looked_at_row(verdict: Verdict) -> Row:
         if message is None:
             continue
         said.append(message.format(of=few(one.of, most=2)))
-    return Row(About.NOT_LOOKED_AT, "; ".join(said))
+    return ScreenRow(About.NOT_LOOKED_AT, "; ".join(said))
 
 
-def cautions_now(verdict: Verdict, facts: Facts) -> list[Row]:
+def cautions_now(verdict: Verdict, facts: Facts) -> list[ScreenRow]:
     """Return at most two cautions: those to be done, or known, now for this piece."""
     said: list[str] = []
     if facts.least_wind:
@@ -292,11 +292,11 @@ def cautions_now(verdict: Verdict, facts: Facts) -> list[Row]:
         said.append(messages.JUST)
     driven = verdict.tied.ways and verdict.tied.ways[0] in (Way.OWN, Way.ANCHORS, Way.GUYS)
     if facts.posts or (driven and not facts.laid_down):
-        said.append(messages.DIG.format(ask=facts.ask, setting=facts.setting))
-    return [Row(About.FIRST if i == 0 else About.MORE, text) for i, text in enumerate(said)]
+        said.append(messages.ASK_BEFORE_DIGGING.format(ask=facts.ask, setting=facts.setting))
+    return [ScreenRow(About.FIRST if i == 0 else About.MORE, text) for i, text in enumerate(said)]
 
 
-def also(verdict: Verdict, facts: Facts) -> list[Row]:
+def also(verdict: Verdict, facts: Facts) -> list[ScreenRow]:
     """Return what fails besides, which the word does not say: ground, posts, people."""
     kinds = {check.kind for check in verdict.besides}
     said = [
@@ -305,7 +305,7 @@ def also(verdict: Verdict, facts: Facts) -> list[Row]:
         if kind in kinds
     ]
     said = list(dict.fromkeys(said))
-    return [Row(About.ALSO, "; ".join(said))] if said else []
+    return [ScreenRow(About.ALSO, "; ".join(said))] if said else []
 
 
 def first_mend(verdict: Verdict, facts: Facts, mends: "list[Mend]") -> str:

@@ -10,7 +10,7 @@ from collections.abc import Mapping
 
 import numpy as np
 
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 from .frame import Beams
 from .system import FIXED, Integers, System
 

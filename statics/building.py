@@ -5,19 +5,19 @@ from itertools import pairwise
 
 import numpy as np
 
-from ..design.shapes.shape import Array
 from ..design.structure import Structure
-from .bed import COARSE
+from ..units.arrays import Array
+from .contacts.bed import COARSE_BED
+from .contacts.graph import Edge, swings
 from .frame import Beams, end_forces
-from .graph import Edge, swings
 from .model import Model
 from .sticks import Stick, body_sticks
-from .stiffness import GROUND
-from .system import FIXED, Integers, Springs, System, together
+from .stiffness import SOIL
+from .system import FIXED, Integers, Springs, System, all_springs
 from .tie import Footing, Tie
 from .wrench import about, moved
 
-NEAR = 1.0e-2
+_NEAR = 1.0e-2
 """Places along a stick that lie nearer than this (m) are one node."""
 
 _SPREAD = 2.0
@@ -189,7 +189,7 @@ class _Building:
         feet: list[Integers] = []
         start = 0
         for tie in self.ties:
-            points, along, stiffness, one_way, kinds = tie.springs(COARSE)
+            points, along, stiffness, one_way, kinds = tie.springs(COARSE_BED)
             one_way &= not tie.alone
             found.append(
                 Springs(
@@ -217,10 +217,10 @@ class _Building:
                     foot.along,
                     foot.stiffness,
                     foot.one_way,
-                    np.full(n, GROUND, dtype="U9"),
+                    np.full(n, SOIL, dtype="U9"),
                 )
             )
-        return together(found), tuple(tied), tuple(feet)
+        return all_springs(found), tuple(tied), tuple(feet)
 
     def _lines(self) -> tuple[Array, Array]:
         """Return loads per m at the start and end (bodies * 6, beams, 4) of beams by unit wrenches.
@@ -279,7 +279,7 @@ def _put(found: Array, system: System, node: int, part: Array) -> None:
 def _spots(one: Tie | Edge) -> Array:
     """Return points (n, 3) over the face on which two bodies meet, and those of its fasteners."""
     assert one.face is not None
-    bed = one.face.bed(COARSE)[0]
+    bed = one.face.bed(COARSE_BED)[0]
     return np.concatenate([bed, one.points]) if isinstance(one, Tie) else bed
 
 
@@ -315,7 +315,7 @@ def _places(stick: Stick, meets: Sequence[Array], whole: bool) -> Array:
         if not whole:
             # of a ring only what lies beside this side of it
             off = np.abs((spots - stick.start) @ stick.axes[1])
-            at = at[(off <= stick.first) & (at > -NEAR) & (at < stick.length + NEAR)]
+            at = at[(off <= stick.first) & (at > -_NEAR) & (at < stick.length + _NEAR)]
             if not len(at):
                 continue
         at = np.clip(at, 0.0, stick.length)
@@ -328,7 +328,7 @@ def _places(stick: Stick, meets: Sequence[Array], whole: bool) -> Array:
     ordered = np.unique(np.round(found, 9))
     kept = [float(ordered[0])]
     for place in ordered[1:]:
-        if place - kept[-1] > NEAR:
+        if place - kept[-1] > _NEAR:
             kept.append(float(place))
     if stick.length - kept[-1] > 0.0:
         kept[-1] = stick.length

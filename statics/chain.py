@@ -9,11 +9,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
-from numpy.typing import NDArray
 
-from ..design.shapes.shape import Array
-
-Integers = NDArray[np.intp]
+from ..units.arrays import Array, Integers
 
 _MOST = 24
 """Steps are joined to one block up to so many pieces: small products cost more than they save."""
@@ -65,7 +62,7 @@ class Chain:
         return K
 
 
-def blocks(count: int, pairs: Integers) -> list[Integers]:
+def chain_blocks(count: int, pairs: Integers) -> list[Integers]:
     """Return the pieces 0 … ``count`` in blocks of which each touches only the next.
 
     ``pairs`` (k, 2) are the pieces that touch.

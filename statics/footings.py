@@ -8,12 +8,12 @@ from ..design import plane
 from ..design.on_ground import touching_face
 from ..design.placing import Body
 from ..design.sections import section
-from ..design.shapes.shape import Array
-from .graph import GROUND, Graph, Holds
+from ..units.arrays import Array
+from .contacts.graph import GROUND, Graph, Holds
 from .stiffness import stiffness_rule
 from .tie import Footing, stood
 
-LEVELS = 8
+_LEVELS = 8
 """Into so many lengths what stands in the ground is parted: judgement."""
 
 _MOST = 12
@@ -99,8 +99,8 @@ def in_ground(i: int, body: Body, depth: float) -> Footing:
     Sideways n_h z for each m of depth; at its end it stands. Source: subgrade reaction of piles
     in sand, k = n_h z (Terzaghi 1955, memory).
     """
-    step = depth / LEVELS
-    below = (np.arange(LEVELS) + 0.5) * step
+    step = depth / _LEVELS
+    below = (np.arange(_LEVELS) + 0.5) * step
     n_h = stiffness_rule("sideways in soil")
     points: list[Array] = []
     stiffness: list[Array] = []

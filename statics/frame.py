@@ -9,7 +9,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 
 
 @dataclass(frozen=True, eq=False)
@@ -75,7 +75,7 @@ def end_forces(first: Array, last: Array, length: Array) -> Array:
     return f
 
 
-def within(ends: Array, first: Array, last: Array, length: Array, at: Array) -> Array:
+def forces_along(ends: Array, first: Array, last: Array, length: Array, at: Array) -> Array:
     """Return the section forces (…, x, 6) of beams at ``at`` (x,) of their length, from 0 to 1.
 
     ``ends`` (…, 12) are the forces on the beam's ends; loads as ``end_forces``. The result is what

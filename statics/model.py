@@ -10,12 +10,11 @@ from functools import cached_property
 
 import numpy as np
 
-from ..design.shapes.shape import Array
 from ..design.structure import Structure
+from ..units.arrays import Array, Mask
 from .buckling import PointForces, geometry
-from .frame import end_forces, within
-from .one_way import Mask
-from .solution import AS_READ, Solution, solve
+from .frame import end_forces, forces_along
+from .solution import NO_FACTOR, Solution, solve
 from .sticks import Stick
 from .system import Integers, System
 from .tie import Tie
@@ -93,7 +92,7 @@ class Model:
     def solved(
         self,
         wrenches: Array,
-        factors: Mapping[str, float] = AS_READ,
+        factors: Mapping[str, float] = NO_FACTOR,
         start: Mask | None = None,
         *,
         one_way: bool = True,
@@ -117,7 +116,7 @@ def on_uneven_ground(found: "Forces", foot: int, gap: float) -> "Forces":
     """
     model, feet = found.model, found.model.feet[foot]
     system = replace(model.system, springs=model.system.springs.slack(feet))
-    off = replace(model, system=system).solved(found.wrenches, AS_READ, found.solution.open)
+    off = replace(model, system=system).solved(found.wrenches, NO_FACTOR, found.solution.open)
     drop = -(off.solution.motion @ model.system.stretch[feet].T).mean(axis=1)
     share = np.where(drop > 0.0, np.minimum(gap / np.where(drop > 0.0, drop, 1.0), 1.0), 0.0)
     return replace(found, solution=found.solution.toward(off.solution, share))
@@ -181,7 +180,7 @@ class Forces:
         found: list[SectionForces] = []
         for stick, places, begin in zip(model.sticks, model.places, model.firsts, strict=True):
             mine = slice(begin, begin + len(places) - 1)
-            inside = within(
+            inside = forces_along(
                 self.solution.ends[:, mine],
                 first[:, mine],
                 last[:, mine],

@@ -13,9 +13,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design.shapes.shape import Array
-
-Mask = NDArray[np.bool_]
+from ..units.arrays import Array, Mask
 
 SWEEPS = 60
 """Of exchanging all that is wrong; then the one of least number alone, which cannot go round."""

@@ -6,13 +6,13 @@ from dataclasses import dataclass, fields
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design.shapes.shape import Array
-from .chain import Chain, Integers
+from ..units.arrays import Array, Integers, Mask
+from .chain import Chain
 from .one_thread import in_one_thread
-from .one_way import Mask, settle
+from .one_way import settle
 from .system import System
 
-AS_READ: Mapping[str, float] = {}
+NO_FACTOR: Mapping[str, float] = {}
 """No factor on any stiffness."""
 
 _STILL = 1.0e-10
@@ -76,7 +76,7 @@ def solve(
     system: System,
     loads: Array,
     fixed: Array,
-    factors: Mapping[str, float] = AS_READ,
+    factors: Mapping[str, float] = NO_FACTOR,
     start: Mask | None = None,
     *,
     one_way: bool = True,

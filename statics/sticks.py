@@ -12,9 +12,9 @@ from ..design.shapes.boxes import Box
 from ..design.shapes.flat import Frame
 from ..design.shapes.member import Member
 from ..design.shapes.plans import Rectangle, Regular, unit_corners
-from ..design.shapes.shape import Array
 from ..design.structure import Structure
 from ..materials import lumber, metal
+from ..units.arrays import Array
 from .stiffness import stiffness_rule, torsion_constant
 
 ROUND_PIECES = 16
@@ -113,10 +113,10 @@ def modulus(
     if material is None:
         return 0.0, 0.0
     least, wide = sorted((first, second))
-    wood = lumber.find(material, least, wide, grade)
+    wood = lumber.find_lumber(material, least, wide, grade)
     if wood is not None:
         return wood.wet_stiffness, wood.wet_stiffness * stiffness_rule("turning over bending")
-    alloy = metal.find(material)
+    alloy = metal.find_metal(material)
     if alloy is not None:
         return alloy.stiffness, alloy.stiffness * stiffness_rule("turning of metal")
     return 0.0, 0.0

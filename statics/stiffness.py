@@ -7,10 +7,10 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from .. import references
-from ..design.shapes.shape import Array
-from ..loads.ranges import positive
+from ..loads.printed.ranges import positive
+from ..units.arrays import Array
 
-AXIAL, LATERAL, BED, GROUND = "axial", "lateral", "bed", "ground"
+AXIAL, LATERAL, BED, SOIL = "axial", "lateral", "bed", "ground"
 """Classes of springs whose stiffness is taken as unknown together."""
 
 SETS: Mapping[str, Mapping[str, float]] = {
@@ -19,8 +19,8 @@ SETS: Mapping[str, Mapping[str, float]] = {
     "all softer": {AXIAL: 1.0 / 3.0, LATERAL: 1.0 / 3.0},
     "pulled stiffer": {AXIAL: 3.0, LATERAL: 1.0 / 3.0},
     "pushed stiffer": {AXIAL: 1.0 / 3.0, LATERAL: 3.0},
-    "beds stiffer": {BED: 10.0, GROUND: 10.0},
-    "beds softer": {BED: 0.1, GROUND: 0.1},
+    "beds stiffer": {BED: 10.0, SOIL: 10.0},
+    "beds softer": {BED: 0.1, SOIL: 0.1},
 }
 """Sets of stiffness that every answer is tried with: factors on each class of springs."""
 
@@ -28,7 +28,7 @@ SOFTEST = "all softer"
 SOFT = SETS[SOFTEST]
 """The one of these in which joints are as soft as they may be."""
 
-SWAYS: Mapping[str, float] = {AXIAL: 1.0 / 3.0, LATERAL: 1.0 / 3.0, GROUND: 1000.0}
+SWAYS: Mapping[str, float] = {AXIAL: 1.0 / 3.0, LATERAL: 1.0 / 3.0, SOIL: 1000.0}
 """The set by which a piece sways most on ground that does not give."""
 
 

@@ -12,8 +12,8 @@ from functools import cached_property
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design.shapes.shape import Array
-from .chain import Chain, Integers, blocks
+from ..units.arrays import Array, Integers
+from .chain import Chain, chain_blocks
 from .frame import Beams
 from .wrench import motion_rows, moved
 
@@ -61,7 +61,7 @@ def no_springs() -> Springs:
     )
 
 
-def together(springs: Sequence[Springs]) -> Springs:
+def all_springs(springs: Sequence[Springs]) -> Springs:
     """Return all springs as one list, in order."""
     given = [*springs] or [no_springs()]
     return Springs(
@@ -148,7 +148,7 @@ class System:
         pairs = np.concatenate([joined[(joined != FIXED).all(axis=1)], beams])
         return tuple(
             (6 * one[:, None] + np.arange(6)).ravel()
-            for one in blocks(count, np.unique(pairs, axis=0))
+            for one in chain_blocks(count, np.unique(pairs, axis=0))
         )
 
     def stiffness(self, factors: Mapping[str, float]) -> Chain:

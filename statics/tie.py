@@ -6,8 +6,8 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design.shapes.shape import Array
-from .meeting import Face
+from ..units.arrays import Array
+from .contacts.meeting import Face
 from .pressed_joint import Shared, share
 from .stiffness import AXIAL, BED, LATERAL
 from .wrench import about, motion_rows

@@ -3,7 +3,7 @@
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ..design.shapes.shape import Array
+from ..units.arrays import Array
 
 
 def wrench(force: ArrayLike, at: ArrayLike, couple: ArrayLike = 0.0) -> Array:

@@ -15,7 +15,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from yardfast import units
-from yardfast.units import UnitError, read, to_si
+from yardfast.units import UnitError, read_dimension, to_si
 
 INCH = 0.0254
 FOOT = 0.3048
@@ -64,18 +64,18 @@ NIST_SP_811_ROUNDED = [
 
 @pytest.mark.parametrize(("text", "kind", "exact"), NIST_SP_811, ids=lambda v: f"NIST SP 811 {v}")
 def test_exact_definitions(text: str, kind: str, exact: float) -> None:
-    assert read(text, kind).value == pytest.approx(exact, rel=4e-16)
+    assert read_dimension(text, kind).value == pytest.approx(exact, rel=4e-16)
 
 
 @pytest.mark.parametrize(("text", "kind", "printed", "half"), NIST_SP_811_ROUNDED)
 def test_printed_factors(text: str, kind: str, printed: float, half: float) -> None:
-    assert read(text, kind).value == pytest.approx(printed, abs=half, rel=0)
+    assert read_dimension(text, kind).value == pytest.approx(printed, abs=half, rel=0)
 
 
 def test_lateral_bearing_is_a_pressure_per_depth() -> None:
     # IBC 2012 Table 1806.2 class 4: 150 psf/ft, the same row 23.6 kPa/m
     for text in ("150 lbf/ft^3", "150 psf/ft", "150 lbf/ft3"):
-        assert read(text, "lateral bearing").value == pytest.approx(23.6e3, abs=50)
+        assert read_dimension(text, "lateral bearing").value == pytest.approx(23.6e3, abs=50)
 
 
 @pytest.mark.parametrize(
@@ -124,7 +124,7 @@ def test_lateral_bearing_is_a_pressure_per_depth() -> None:
     ],
 )
 def test_lengths_as_people_write_them(text: str, inches: float) -> None:
-    reading = read(text, "length")
+    reading = read_dimension(text, "length")
     assert reading.value == pytest.approx(inches * INCH, rel=1e-14)
     assert reading.note is None
 
@@ -140,7 +140,7 @@ def test_lengths_as_people_write_them(text: str, inches: float) -> None:
 def test_inches_understood_after_feet_are_repeated_back(
     text: str, inches: float, note: str
 ) -> None:
-    reading = read(text, "length")
+    reading = read_dimension(text, "length")
     assert reading.value == pytest.approx(inches * INCH, rel=1e-14)
     assert reading.note == note
 
@@ -172,14 +172,16 @@ def test_inches_understood_after_feet_are_repeated_back(
     ],
 )
 def test_other_kinds_as_people_write_them(text: str, kind: str, value: float) -> None:
-    assert read(text, kind).value == pytest.approx(value, rel=1e-14)
+    assert read_dimension(text, kind).value == pytest.approx(value, rel=1e-14)
 
 
 @pytest.mark.parametrize("minus", ["-", "−", "–", "- "])
 def test_negative_only_where_the_caller_says_so(minus: str) -> None:
-    assert read(f"{minus}4 ft 6 in", "length", signed=True).value == pytest.approx(-54 * INCH)
+    assert read_dimension(f"{minus}4 ft 6 in", "length", signed=True).value == pytest.approx(
+        -54 * INCH
+    )
     with pytest.raises(UnitError, match="cannot be negative"):
-        read(f"{minus}4 ft 6 in", "length")
+        read_dimension(f"{minus}4 ft 6 in", "length")
 
 
 @pytest.mark.parametrize(
@@ -197,7 +199,7 @@ def test_negative_only_where_the_caller_says_so(minus: str) -> None:
     ],
 )
 def test_a_comma_of_one_reading_is_read(text, si):
-    assert read(text, "length").value == pytest.approx(si, rel=1e-12)
+    assert read_dimension(text, "length").value == pytest.approx(si, rel=1e-12)
 
 
 @pytest.mark.parametrize(
@@ -214,7 +216,7 @@ def test_a_comma_of_one_reading_is_read(text, si):
     ],
 )
 def test_what_people_write_is_read(text, kind, si):
-    assert read(text, kind).value == pytest.approx(si, rel=1e-12)
+    assert read_dimension(text, kind).value == pytest.approx(si, rel=1e-12)
 
 
 @pytest.mark.parametrize(
@@ -255,7 +257,7 @@ def test_what_people_write_is_read(text, kind, si):
 )
 def test_what_cannot_be_read_whole_is_refused_with_the_way_out(text: str, said: list[str]) -> None:
     with pytest.raises(UnitError) as refusal:
-        read(text, "length")
+        read_dimension(text, "length")
     for words in said:
         assert words in refusal.value.hint
     assert "a length" in refusal.value.expected
@@ -268,7 +270,7 @@ def test_what_cannot_be_read_whole_is_refused_with_the_way_out(text: str, said: 
 )
 def test_what_is_no_text_is_refused_with_the_fix(value: object, found: str) -> None:
     with pytest.raises(UnitError) as refusal:
-        read(value, "length")
+        read_dimension(value, "length")
     assert refusal.value.found == found
     assert "in'" in refusal.value.hint
 
@@ -294,7 +296,7 @@ def test_what_is_no_text_is_refused_with_the_fix(value: object, found: str) -> N
 )
 def test_the_wrong_kind_is_an_error_that_names_both(text: str, kind: str, said: list[str]) -> None:
     with pytest.raises(UnitError) as refusal:
-        read(text, kind)
+        read_dimension(text, kind)
     for words in said:
         assert words in refusal.value.hint
 
@@ -306,7 +308,7 @@ def test_the_wrong_kind_is_an_error_that_names_both(text: str, kind: str, said: 
     [("1 1/2 in", 1.5), ("5 7/8 in", 5.875), ('36"', 36), ("4 ft 6 in", 54)],
 )
 def test_traps_of_reading_text_with_a_unit_library(text: str, inches: float) -> None:
-    assert read(text, "length").value == pytest.approx(inches * INCH, rel=1e-14)
+    assert read_dimension(text, "length").value == pytest.approx(inches * INCH, rel=1e-14)
 
 
 @pytest.mark.parametrize("text", ["16d", "10 Nm", "3 ft*in mm", "5 furlong", "1 week"])
@@ -324,10 +326,10 @@ def test_pint_takes_every_unit_from_the_same_file_for_the_same(spelling: str) ->
     assert tuple(powers.get(f"[{base}]", 0) for base in ("length", "mass", "time")) == unit.dims[:3]
 
 
-@pytest.mark.parametrize("kind", sorted(units.KINDS))
+@pytest.mark.parametrize("kind", sorted(units.UNIT_KINDS))
 def test_every_unit_offered_for_a_kind_is_of_that_kind(kind: str) -> None:
-    for unit in units.KINDS[kind].spellings:
-        assert read(f"2 {unit}", kind).value > 0.0
+    for unit in units.UNIT_KINDS[kind].spellings:
+        assert read_dimension(f"2 {unit}", kind).value > 0.0
 
 
 sixteenths = st.integers(1, 16 * 1200)
@@ -342,9 +344,9 @@ def _as_on_a_tape(n: int) -> str:
 def test_sixteenths_of_an_inch_come_back(n: int) -> None:
     exact = pytest.approx(n / 16 * INCH, rel=1e-14)
     text = _as_on_a_tape(n)
-    assert read(f"{text} in", "length").value == exact
-    assert read(f'{text}"', "length").value == exact
-    assert read(text.replace(" ", "-") + " in", "length").value == exact
+    assert read_dimension(f"{text} in", "length").value == exact
+    assert read_dimension(f'{text}"', "length").value == exact
+    assert read_dimension(text.replace(" ", "-") + " in", "length").value == exact
 
 
 @given(st.integers(1, 100), st.integers(1, 12 * 16 - 1))
@@ -352,18 +354,20 @@ def test_feet_and_inches_come_back(feet: int, n: int) -> None:
     exact = pytest.approx(feet * FOOT + n / 16 * INCH, rel=1e-14)
     inches = _as_on_a_tape(n)
     for text in (f"{feet} ft {inches} in", f"{feet}'-{inches}\"", f"{feet}’ {inches}”"):
-        assert read(text, "length").value == exact
-    assert read(f"{feet} ft {inches}", "length").value == exact
+        assert read_dimension(text, "length").value == exact
+    assert read_dimension(f"{feet} ft {inches}", "length").value == exact
 
 
 @given(st.decimals(min_value=0, max_value=100_000, places=3, allow_nan=False))
 def test_decimals_come_back(number: object) -> None:
-    assert read(f"{number} mm", "length").value == pytest.approx(float(str(number)) / 1000)
+    assert read_dimension(f"{number} mm", "length").value == pytest.approx(
+        float(str(number)) / 1000
+    )
 
 
 @given(st.text(max_size=70))
 def test_any_text_is_read_or_refused_in_words(text: str) -> None:
-    for kind in units.KINDS:
+    for kind in units.UNIT_KINDS:
         outcome = _outcome(text, kind)
         assert outcome.hint if isinstance(outcome, UnitError) else math.isfinite(outcome)
 
@@ -376,7 +380,7 @@ def test_any_near_miss_is_read_or_refused_in_words(text: str) -> None:
 
 def _outcome(text: str, kind: str) -> UnitError | float:
     try:
-        return read(text, kind).value
+        return read_dimension(text, kind).value
     except UnitError as refusal:
         return refusal
 
@@ -436,13 +440,13 @@ def test_si_values_come_back_as_quantities() -> None:
 
 def test_an_unknown_kind_is_a_mistake_of_the_caller() -> None:
     with pytest.raises(KeyError):
-        read("36 in", "lenght")
+        read_dimension("36 in", "lenght")
 
 
 def test_importing_and_reading_loads_no_pint() -> None:
     script = (
-        "import sys, yardfast.units as u; u.read('4 ft 6 in', 'length'); "
-        "u.read('150 lbf/ft^3', 'lateral bearing'); "
+        "import sys, yardfast.units as u; u.read_dimension('4 ft 6 in', 'length'); "
+        "u.read_dimension('150 lbf/ft^3', 'lateral bearing'); "
         "sys.exit(any(m in sys.modules for m in ('pint', 'numpy', 'scipy')))"
     )
     assert subprocess.run([sys.executable, "-c", script], check=False).returncode == 0
@@ -480,7 +484,9 @@ def test_a_quantity_without_a_unit_is_made_of_text_alone(given: object) -> None:
 
 def test_a_unit_error_goes_from_process_to_process() -> None:
     with pytest.raises(UnitError) as raised:
-        read("36 lbs of wood and a good deal more text than anyone would write here", "length")
+        read_dimension(
+            "36 lbs of wood and a good deal more text than anyone would write here", "length"
+        )
     there = pickle.loads(pickle.dumps(raised.value))
     assert type(there) is UnitError
     assert (there.found, there.expected, there.hint) == (

@@ -10,8 +10,8 @@ from dataclasses import dataclass
 from functools import cache
 from typing import Any, Protocol, cast, overload
 
-from .faults import UnitError, expected_of, figure, not_text, plain, shown, wrong_kind
-from .kinds import BASES, KINDS, Dims, Kind, Unit
+from .faults import UnitError, expected_of, figure, not_text, plain, shown_value, wrong_kind
+from .kinds import BASES, UNIT_KINDS, Dims, Unit, UnitKind
 from .known import (
     FOOT,
     GRAVITY,
@@ -25,7 +25,7 @@ from .known import (
     UNITS_FILE,
     by_spelling,
     factor,
-    find,
+    find_unit,
 )
 from .written import parts_of, sole_unit
 
@@ -33,31 +33,31 @@ __all__ = [
     "FOOT",
     "GRAVITY",
     "INCH",
-    "KINDS",
     "KMH",
     "MPH",
     "POUND",
     "POUND_FORCE",
     "PSF",
     "PSI",
+    "UNIT_KINDS",
+    "Dimension",
     "Q",
     "Quantity",
-    "Reading",
     "UnitError",
     "by_spelling",
     "factor",
     "figure",
     "plain",
     "quantity",
-    "read",
+    "read_dimension",
     "registry",
-    "shown",
+    "shown_value",
     "to_si",
 ]
 
 
 @dataclass(frozen=True)
-class Reading:
+class Dimension:
     """A value in SI, and a sentence where the text could have meant something else."""
 
     value: float
@@ -95,14 +95,14 @@ class Quantity(Protocol):
     def __gt__(self, other: Any, /) -> bool: ...
 
 
-def read(text: object, kind: str, *, signed: bool = False) -> Reading:
+def read_dimension(text: object, kind: str, *, signed: bool = False) -> Dimension:
     """Read a dimension such as ``'4 ft 6 in'``, of the given kind (a key of KINDS), into SI.
 
     Anything but text is refused with the fix. A slope may be in degrees, radians or percent and is
     returned in radians. ``signed`` allows values below zero. UnitError where the text cannot be
     read whole, has no unit, or is of another kind; KeyError for an unknown kind.
     """
-    wanted = KINDS[kind]
+    wanted = UNIT_KINDS[kind]
     expected = expected_of(wanted)
     if not isinstance(text, str):
         raise not_text(text, wanted.spellings, expected)
@@ -115,7 +115,7 @@ def read(text: object, kind: str, *, signed: bool = False) -> Reading:
         raise wrong_kind(text, unit, wanted)
     if value < 0.0 and not signed:
         raise UnitError(text, expected, "it cannot be negative here")
-    return Reading(value, note)
+    return Dimension(value, note)
 
 
 def Q(value: object, unit: str | None = None) -> Quantity:  # noqa: N802 - as who uses pint spells it
@@ -143,7 +143,7 @@ def Q(value: object, unit: str | None = None) -> Quantity:  # noqa: N802 - as wh
         return registry().Quantity(_numbers(same, expected), str(first.units))
     if unit is None:
         raise not_text(value, ("in", "mph"), expected)
-    return registry().Quantity(_numbers(value, expected), find(unit, unit, "a unit").name)
+    return registry().Quantity(_numbers(value, expected), find_unit(unit, unit, "a unit").name)
 
 
 def _of_text(text: str, expected: str) -> Quantity:
@@ -169,7 +169,7 @@ def _numbers(value: object, expected: str) -> Any:
     except (TypeError, ValueError, OverflowError):  # a whole number beyond the floats
         found = np.array(np.nan)
     if isinstance(value, bool) or not np.all(np.isfinite(found)):
-        raise UnitError(shown(value), "a finite number, or numbers, beside the unit")
+        raise UnitError(shown_value(value), "a finite number, or numbers, beside the unit")
     return found if found.ndim else float(found)
 
 
@@ -183,9 +183,9 @@ def to_si(value: "str | Quantity", kind: str, *, signed: bool = False) -> Any:
     A float; an array of floats for a quantity of several values. Raises as `read`, also for a
     quantity of another dimension, or not finite.
     """
-    wanted = KINDS[kind]
+    wanted = UNIT_KINDS[kind]
     if isinstance(value, str) or not hasattr(value, "dimensionality"):
-        return read(value, kind, signed=signed).value
+        return read_dimension(value, kind, signed=signed).value
     found = f"{value}"
     units = str(value.units)
     dims = _dims_of(value)
@@ -207,11 +207,11 @@ def quantity(value: Any, kind: str, unit: str | None = None) -> Quantity:
 
     UnitError where the unit is unknown or measures another kind; KeyError for an unknown kind.
     """
-    wanted = KINDS[kind]
+    wanted = UNIT_KINDS[kind]
     si = registry().Quantity(value, wanted.si)
     if unit is None:
         return si
-    named = find(unit, unit, expected_of(wanted))
+    named = find_unit(unit, unit, expected_of(wanted))
     if kind == "slope" and named.name == "percent":
         return registry().Quantity(100.0 * _tan(value), "percent")
     if named.dims != wanted.dims:
@@ -234,7 +234,7 @@ def _dims_of(value: Quantity) -> Dims:
     return (powers.get("[length]", 0), powers.get("[mass]", 0), powers.get("[time]", 0), 0)
 
 
-def _finite(magnitude: Any, found: str, kind: Kind) -> Any:
+def _finite(magnitude: Any, found: str, kind: UnitKind) -> Any:
     """Return a magnitude as a float, or as an array where it has several values."""
     if getattr(magnitude, "ndim", 0):
         import numpy as np  # noqa: PLC0415 - text is read without it

@@ -4,7 +4,7 @@ import re
 from math import floor, isfinite, log10
 from typing import NoReturn
 
-from .kinds import KINDS, OTHER_KINDS, Kind, Unit
+from .kinds import OTHER_KINDS, UNIT_KINDS, Unit, UnitKind
 
 LONGEST = 60
 """No dimension has more characters."""
@@ -25,7 +25,7 @@ class UnitError(ValueError):
     def __init__(
         self, found: str, expected: str, hint: str = "", write: str = "", sure: bool = False
     ) -> None:
-        found = shortened(found)
+        found = _shortened(found)
         super().__init__(f"{found!r} is not {expected}" + (f": {hint}" if hint else ""))
         self.found = found
         self.expected = expected
@@ -38,15 +38,15 @@ class UnitError(ValueError):
         return type(self), (self.found, self.expected, self.hint, self.write, self.sure)
 
 
-def shown(value: object) -> str:
+def shown_value(value: object) -> str:
     """Return a value as it is typed in a call, shortened, however long the number."""
     try:
-        return shortened(repr(value))
+        return _shortened(repr(value))
     except ValueError:  # Python writes out no more than some thousands of digits
         return f"a {type(value).__name__} of thousands of digits"
 
 
-def shortened(text: str) -> str:
+def _shortened(text: str) -> str:
     """Return a text of at most 60 characters."""
     return text if len(text) <= LONGEST else text[: LONGEST - 1] + "…"
 
@@ -74,7 +74,7 @@ def figure(value: float, decimals: int) -> str:
     return f"{round(value, decimals) + 0.0:,.{decimals}f}"
 
 
-def expected_of(kind: Kind) -> str:
+def expected_of(kind: UnitKind) -> str:
     """Return what belongs there: the kind and the units in which people write it."""
     return f"{kind.phrase} ({', '.join(kind.spellings)})"
 
@@ -109,9 +109,9 @@ def not_text(value: object, spellings: tuple[str, ...], expected: str) -> UnitEr
     return UnitError(f"{value:g}", expected, with_unit(f"{value:g}", spellings))
 
 
-def wrong_kind(text: str, unit: Unit, kind: Kind) -> UnitError:
+def wrong_kind(text: str, unit: Unit, kind: UnitKind) -> UnitError:
     """Return the error for a quantity of another kind, naming both."""
-    found = next((k.phrase for k in KINDS.values() if k.dims == unit.dims), None)
+    found = next((k.phrase for k in UNIT_KINDS.values() if k.dims == unit.dims), None)
     found = found or OTHER_KINDS.get(unit.dims, f"measured in {unit.name}")
     hint = f"{text.strip()!r} is {found}, where {kind.phrase} belongs"
     a, b = unit.dims, kind.dims

@@ -8,7 +8,7 @@ Dims = tuple[int, int, int, int]
 
 
 @dataclass(frozen=True)
-class Kind:
+class UnitKind:
     """A kind of quantity: its name with article, dimensions, SI unit, and units as people write."""
 
     phrase: str
@@ -17,25 +17,25 @@ class Kind:
     spellings: tuple[str, ...]
 
 
-KINDS: Mapping[str, Kind] = {
-    "length": Kind("a length", (1, 0, 0, 0), "meter", ("in", "ft", "yd", "m", "cm", "mm")),
-    "speed": Kind("a speed", (1, 0, -1, 0), "meter/second", ("mph", "kt", "m/s", "km/h")),
-    "mass": Kind("a mass", (0, 1, 0, 0), "kilogram", ("lb", "oz", "g", "kg")),
-    "force": Kind("a force", (1, 1, -2, 0), "newton", ("lbf", "kip", "kN", "N")),
-    "pressure": Kind("a pressure", (-1, 1, -2, 0), "pascal", ("psf", "psi", "kPa", "Pa")),
-    "density": Kind("a density", (-3, 1, 0, 0), "kilogram/meter**3", ("lb/ft^3", "kg/m^3")),
-    "lateral bearing": Kind(
+UNIT_KINDS: Mapping[str, UnitKind] = {
+    "length": UnitKind("a length", (1, 0, 0, 0), "meter", ("in", "ft", "yd", "m", "cm", "mm")),
+    "speed": UnitKind("a speed", (1, 0, -1, 0), "meter/second", ("mph", "kt", "m/s", "km/h")),
+    "mass": UnitKind("a mass", (0, 1, 0, 0), "kilogram", ("lb", "oz", "g", "kg")),
+    "force": UnitKind("a force", (1, 1, -2, 0), "newton", ("lbf", "kip", "kN", "N")),
+    "pressure": UnitKind("a pressure", (-1, 1, -2, 0), "pascal", ("psf", "psi", "kPa", "Pa")),
+    "density": UnitKind("a density", (-3, 1, 0, 0), "kilogram/meter**3", ("lb/ft^3", "kg/m^3")),
+    "lateral bearing": UnitKind(
         "a lateral bearing per depth",
         (-2, 1, -2, 0),
         "newton/meter**3",
         ("lbf/ft^3", "psf/ft", "kPa/m"),
     ),
-    "area density": Kind(
+    "area density": UnitKind(
         "a mass per area", (-2, 1, 0, 0), "kilogram/meter**2", ("lb/ft^2", "kg/m^2")
     ),
-    "line load": Kind("a force per length", (0, 1, -2, 0), "newton/meter", ("plf", "N/m")),
-    "angle": Kind("an angle", (0, 0, 0, 1), "radian", ("deg", "rad")),
-    "slope": Kind("a slope", (0, 0, 0, 1), "radian", ("deg", "rad", "%")),
+    "line load": UnitKind("a force per length", (0, 1, -2, 0), "newton/meter", ("plf", "N/m")),
+    "angle": UnitKind("an angle", (0, 0, 0, 1), "radian", ("deg", "rad")),
+    "slope": UnitKind("a slope", (0, 0, 0, 1), "radian", ("deg", "rad", "%")),
 }
 OTHER_KINDS: Mapping[Dims, str] = {
     (0, 0, 0, 0): "a ratio",
@@ -63,6 +63,6 @@ class Unit:
     dims: Dims
 
 
-def spellings() -> list[str]:
+def unit_spellings() -> list[str]:
     """Return all units in which people write quantities of these kinds."""
-    return list(dict.fromkeys(s for kind in KINDS.values() for s in kind.spellings))
+    return list(dict.fromkeys(s for kind in UNIT_KINDS.values() for s in kind.spellings))

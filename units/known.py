@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import cast
 
 from .faults import UnitError
-from .kinds import BASES, Dims, Unit, spellings
+from .kinds import BASES, Dims, Unit, unit_spellings
 
 UNITS_FILE = Path(__file__).parent.parent / "references" / "units.txt"
 _MARKS = {"'": "foot", '"': "inch", "°": "degree", "%": "percent"}
@@ -56,7 +56,7 @@ def _product(text: str, known: Mapping[str, Unit]) -> Unit:
     return Unit(names.lstrip("*"), factor, dims)
 
 
-def find(name: str, text: str, expected: str) -> Unit:
+def find_unit(name: str, text: str, expected: str) -> Unit:
     """Return a unit by its spelling, also in other capitals where that leaves no choice."""
     try:
         return _product(name, by_spelling())
@@ -68,7 +68,7 @@ def find(name: str, text: str, expected: str) -> Unit:
 
     near = get_close_matches(missing.casefold(), list(_folded()), n=1, cutoff=0.7)
     hint = f"Did you mean {near[0]!r}? " if near else ""
-    listed = "Known are " + ", ".join(spellings()) if expected.endswith("unit") else ""
+    listed = "Known are " + ", ".join(unit_spellings()) if expected.endswith("unit") else ""
     raise UnitError(
         text,
         expected,
@@ -88,7 +88,7 @@ def _folded() -> Mapping[str, Unit]:
 
 def factor(unit: str) -> float:
     """Return what one of a unit such as ``'lb/ft^3'`` is in SI. UnitError where it is unknown."""
-    return find(unit, unit, "a unit").factor
+    return find_unit(unit, unit, "a unit").factor
 
 
 INCH, FOOT = factor("in"), factor("ft")

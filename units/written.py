@@ -7,11 +7,11 @@ from unicodedata import decomposition
 
 from .faults import LONGEST, UnitError, two_readings, unread, with_unit
 from .kinds import Unit
-from .known import by_spelling, find
+from .known import by_spelling, find_unit
 
 
 @dataclass(frozen=True)
-class Part:
+class _Part:
     """A number with its unit, one of several where units descend."""
 
     number: float
@@ -53,7 +53,7 @@ _UNIT = re.compile(
 
 def parts_of(
     text: str, spellings: tuple[str, ...], expected: str
-) -> tuple[list[Part], float, str | None]:
+) -> tuple[list[_Part], float, str | None]:
     """Read the whole text as number and unit, units descending; the sign stands before all."""
     plain = _plain(text)
     if len(plain) > LONGEST:
@@ -66,7 +66,7 @@ def parts_of(
     plain = plain[1:].lstrip() if plain.startswith(("-", "+")) else plain
     if not plain:
         raise UnitError(text, expected, with_unit("36", spellings))
-    parts: list[Part] = []
+    parts: list[_Part] = []
     position, note = 0, None
     while position < len(plain):
         number = _NUMBER.match(plain, position)
@@ -78,7 +78,7 @@ def parts_of(
             start += 1  # as in '3/4-inch'
         named = _UNIT.match(plain, start)
         if named:
-            unit = find(named[0], text, expected)
+            unit = find_unit(named[0], text, expected)
             position = _after_unit(plain, named)
         elif start == len(plain) and parts and parts[-1].unit.name == "foot" and value < 12.0:
             unit, position = by_spelling()["inch"], start
@@ -91,7 +91,7 @@ def parts_of(
             unread(plain[start:], text, expected)
         if parts and not parts[-1].number.is_integer():
             raise UnitError(text, expected, "only the last number may have a fraction")
-        parts.append(Part(value, unit))
+        parts.append(_Part(value, unit))
     return parts, sign, note
 
 
@@ -155,7 +155,7 @@ def _spaces(plain: str, position: int) -> int:
     return position + (plain[position : position + 1] == " ")
 
 
-def sole_unit(parts: list[Part], text: str, expected: str) -> Unit:
+def sole_unit(parts: list[_Part], text: str, expected: str) -> Unit:
     """Return the last unit, having seen that the units descend within one family."""
     names = [part.unit.name for part in parts]
     if len(names) > 1:

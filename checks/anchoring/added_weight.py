@@ -4,7 +4,7 @@ from dataclasses import dataclass, replace
 
 from ...design.model import Design, Part
 from ...design.structure import build_structure
-from ...statics.anchor_table import BallastRow
+from ...statics.tables.anchor_table import BallastRow
 
 NAMED = "ballast"
 """Weights in a file that begin with this word were laid on to keep the piece down."""

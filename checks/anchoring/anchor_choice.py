@@ -12,8 +12,8 @@ from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...materials import anchors as kinds
 from ...materials import grounds
-from ...statics.anchor_table import AnchorRow
-from ...statics.holds_down import anchor_points, anchors_meet
+from ...statics.contacts.holds_down import anchor_points, anchors_meet
+from ...statics.tables.anchor_table import AnchorRow
 from ..judging import Check
 from ..remedies import on_wood
 from ..standing import Standing
@@ -105,7 +105,7 @@ def choose_anchors(piece: Loaded) -> AnchorChoice | None:
             row = set_as(where, kind)
             if row.inset and not len(plane.inset(piece.structure.footprint, row.inset)):
                 continue  # the foot is too narrow for a bolt through it
-            if not meets(piece, row):
+            if not anchors_meet_piece(piece, row):
                 continue
             held = piece.held_with(with_anchors(piece.design, row))
             if pulls is None:
@@ -125,7 +125,7 @@ def choose_anchors(piece: Loaded) -> AnchorChoice | None:
 
 def _fits(held: Held, kind: str) -> bool:
     """Return whether anchors of a kind find room: as far apart as half again their own width."""
-    anchor = kinds.find(kind)
+    anchor = kinds.find_anchor(kind)
     wide = max(anchor.diameter or 0.0, anchor.plate or 0.0)
     apart = np.linalg.norm(held.points[:, None] - held.points[None], axis=-1)
     np.fill_diagonal(apart, np.inf)
@@ -142,13 +142,13 @@ def _may_hold(holds: Holding, pulls: tuple[float, float], soil: float) -> bool:
 
 def set_as(where: AnchorRow, kind: str) -> AnchorRow:
     """Return anchors of a kind at places about the foot: bolts go through it, all else beside."""
-    if kinds.find(kind).group != "slab bolt":
+    if kinds.find_anchor(kind).group != "slab bolt":
         return replace(where, kind=kind)
     ring = None if where.ring is None else where.ring - 2.0 * _THROUGH
     return replace(where, kind=kind, inset=_THROUGH, ring=ring)
 
 
-def meets(piece: Loaded, row: AnchorRow) -> bool:
+def anchors_meet_piece(piece: Loaded, row: AnchorRow) -> bool:
     """Return whether each anchor of a row stands against, or goes through, the piece."""
     if row.where is not None and not len(plane.inset(piece.structure.footprint, row.inset)):
         return False
@@ -205,10 +205,10 @@ def suited(
 
     A stake with an eye is for the rope of a guy, ``for_a_rope``, and holds no foot.
     """
-    takes = grounds.find(ground).stakes_possible
+    takes = grounds.find_ground(ground).stakes_possible
     fit = [
         each
-        for each in map(kinds.find, kinds.names())
+        for each in map(kinds.find_anchor, kinds.anchor_names())
         if each.group in groups
         and (each.group == "slab bolt") != takes
         and (for_a_rope or each.group != "stake" or each.head.name != "eye")

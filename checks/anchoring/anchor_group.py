@@ -7,8 +7,8 @@ so the farthest reaches its capacity first. Anchors beyond the edge do nothing.
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ...design.shapes.shape import Array
-from ...loads.ranges import not_negative, positive
+from ...loads.printed.ranges import not_negative, positive
+from ...units.arrays import Array
 from . import guys
 
 _BESIDE = 1.0e-6
@@ -18,21 +18,21 @@ _WAYS = 72
 """So many directions are tried where none is given."""
 
 
-def tensions(moment: ArrayLike, distance: ArrayLike, stiffness: ArrayLike = 1.0) -> Array:
+def anchor_tensions(moment: ArrayLike, distance: ArrayLike, stiffness: ArrayLike = 1.0) -> Array:
     """Return T_i = M k_i d_i/sum(k d2) in N for the anchors, the last axis.
 
     ``moment`` M (…) in N m is what dead load leaves: factored overturning less factored resisting;
     ``distance`` d (…, anchors) from the lee edge in m; ``stiffness`` k in any one unit. Infinite
     where none can pull. ValueError when moment or stiffness is below 0. Source: statics.
     """
-    return guys.tensions(moment, distance, stiffness)
+    return guys.guy_tensions(moment, distance, stiffness)
 
 
 def moment_held(capacity: ArrayLike, distance: ArrayLike, stiffness: ArrayLike = 1.0) -> Array:
     """Return the moment in N m at which the first anchor reaches its ``capacity`` in N.
 
-    M = sum(k d2) min(C_i/(k_i d_i)) over the last axis. The inverse of ``tensions``, with its
-    arguments; 0 where no anchor pulls.
+    M = sum(k d2) min(C_i/(k_i d_i)) over the last axis. The inverse of ``anchor_tensions``, with
+    its arguments; 0 where no anchor pulls.
     """
     d = np.maximum(np.asarray(distance, dtype=float), 0.0)
     C, k = not_negative("capacity", capacity), not_negative("stiffness", stiffness)

@@ -6,10 +6,10 @@ from math import cos, sin
 
 import numpy as np
 
-from ...design.shapes.shape import Array
 from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...materials import anchors as kinds
+from ...units.arrays import Array
 from ..bearing import check_bearing
 from ..judging import Check, Kind, Remark, azimuth, judged, where_greatest
 from ..overturning import Hold, check_overturning
@@ -49,7 +49,7 @@ def hold_of(held: Held, standing: Standing, factors: Factors) -> Hold:
 
     def pull(pivot: Array) -> Array:
         lever = arms(pivot)
-        tension = guys.tensions(
+        tension = guys.guy_tensions(
             np.maximum(anchor_group.moment_held(capacity, lever, stiffness), 0.0), lever, stiffness
         )
         return np.where(np.isfinite(tension), tension, 0.0) @ plumb
@@ -119,7 +119,7 @@ def guy_pulls(held: Held, standing: Standing, actions: Actions, factors: Factors
     greatest = 0.0
     for dead in factors.sets:
         turning = _left_over(standing, actions, factors, dead)
-        tension = guys.tensions(
+        tension = guys.guy_tensions(
             turning.moment, _arms(held, standing, turning.pivot), _stiffness(held)
         )
         greatest = max(greatest, float(tension.max()))
@@ -132,7 +132,7 @@ def _asked(
     turning = _left_over(standing, actions, factors, dead)
     if held.guys:
         arms = _arms(held, standing, turning.pivot)
-        tension = guys.tensions(turning.moment, arms, _stiffness(held))
+        tension = guys.guy_tensions(turning.moment, arms, _stiffness(held))
         checks = _guy_checks(held, standing, actions, factors, dead, tension)
         shape = (*turning.moment.shape[:-1], len(held.points))
         straight = np.zeros(shape) if held.anchors else None
@@ -168,7 +168,7 @@ def _left_over(standing: Standing, actions: Actions, factors: Factors, dead: flo
 def _straight_pulls(held: Held, standing: Standing, turning: _Turning) -> Array:
     """Return the straight pull (…, n) in N on each anchor, by its worst line."""
     distance = np.maximum(turning.pivot[..., None] - (standing.normals @ held.points.T), 0.0)
-    return anchor_group.tensions(turning.moment, distance).max(axis=-2)
+    return anchor_group.anchor_tensions(turning.moment, distance).max(axis=-2)
 
 
 def _anchor_checks(
@@ -189,7 +189,7 @@ def _anchor_checks(
         first += len(row.points)
         used = np.max(
             [
-                stakes.used(
+                stakes.stake_utilization(
                     np.maximum(up[..., own], 0.0),
                     np.abs(along[..., own]),
                     factors.soil_on(row.holds.factor) * row.holds.straight,
@@ -213,13 +213,13 @@ def _anchor_checks(
                 unit="N",
                 utilization=utilization,
                 passes=passes,
-                source=kinds.find(row.kind).head.source,
+                source=kinds.find_anchor(row.kind).head.source,
                 direction_deg=float(actions.azimuths[at[-3]]),
                 dead=dead,
                 wind=factors.wind,
                 case=actions.names[at[-2]],
                 remark=Remark.HEAD,
-                slots=(kinds.find(row.kind).head.how,),
+                slots=(kinds.find_anchor(row.kind).head.how,),
             )
         )
     return checks

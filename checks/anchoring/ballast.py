@@ -3,9 +3,9 @@
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ...design.shapes.shape import Array
-from ...loads.ranges import not_negative, positive
+from ...loads.printed.ranges import not_negative, positive
 from ...units import GRAVITY
+from ...units.arrays import Array
 
 
 def least_ballast(
@@ -38,7 +38,7 @@ def sliding_ballast(
     return np.asarray(lacking / positive("helping", helping))
 
 
-def pieces(weight: ArrayLike, mass: ArrayLike) -> Array:
+def ballast_pieces(weight: ArrayLike, mass: ArrayLike) -> Array:
     """Return how many pieces of ``mass`` in kg make a ``weight`` in N, rounded up; broadcast."""
     each = GRAVITY * positive("mass", mass)
     return np.ceil(not_negative("weight", weight) / each - 1.0e-9)

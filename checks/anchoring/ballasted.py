@@ -7,7 +7,7 @@ import numpy as np
 from ...design.faults import DesignError, Fault
 from ...design.model import Design, Part, Place
 from ...design.shapes.weight import Weight
-from ...statics.anchor_table import BallastRow
+from ...statics.tables.anchor_table import BallastRow
 from .filled import filling
 
 

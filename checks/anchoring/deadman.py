@@ -4,10 +4,10 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ... import references
-from ...design.shapes.shape import Array
-from ...loads.interpolation import between_rows_and_columns, bound
-from ...loads.ranges import not_negative, positive
+from ...loads.printed.interpolation import between_rows_and_columns, bound
+from ...loads.printed.ranges import not_negative, positive
 from ...materials.holding_rules import value
+from ...units.arrays import Array
 
 
 def holding_power(depth: ArrayLike, elevation: ArrayLike, wet: ArrayLike = False) -> Array:

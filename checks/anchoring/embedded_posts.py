@@ -10,13 +10,13 @@ from ...design.faults import DesignError, Fault
 from ...design.on_ground import TOUCHING
 from ...design.placing import Body
 from ...design.sections import section
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...design.touching import beside_each_other
 from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...materials.grounds import Ground
 from ...units import GRAVITY
+from ...units.arrays import Array
 from ..judging import Check, Kind, Remark, judged, where_greatest
 from . import anchor_group, buried_weight
 from .embedment import lateral_bearing, moment_constrained, used_free
@@ -25,7 +25,7 @@ LOW_FORCE = 20.0
 """Times its own height above ground at which a force acts that is no force but a moment."""
 
 
-SOURCE = "IBC 1807.3.2.1, Eq. 18-1"
+_SOURCE = "IBC 1807.3.2.1, Eq. 18-1"
 SOURCE_CONSTRAINED = "IBC 1807.3.2.2, Eq. 18-2 and 18-3"
 
 
@@ -156,7 +156,7 @@ def check_posts(
     frames them to one another would help).
     """
     asked = asked_of(posts, actions, factors.wind)
-    lean = factors.hurting * lean_of(posts, structure) / len(posts.part)
+    lean = factors.hurting * lean_moment(posts, structure) / len(posts.part)
     ratio = posts.used(asked.force, asked.moment + lean, factors.soil)
     found: list[Check] = []
     for part in dict.fromkeys(posts.part):
@@ -180,7 +180,7 @@ def check_posts(
                 unit=unit,
                 utilization=utilization,
                 passes=utilization <= 1.0,
-                source=SOURCE_CONSTRAINED if posts.constrained[where[-1]] else SOURCE,
+                source=SOURCE_CONSTRAINED if posts.constrained[where[-1]] else _SOURCE,
                 direction_deg=float(actions.azimuths[at[-3]]),
                 weighing="heavy",
                 dead=factors.hurting,
@@ -253,14 +253,14 @@ def check_pull_out(posts: Posts, structure: Structure, actions: Actions, factors
 
 
 @dataclass(frozen=True, eq=False)
-class Asked:
+class _Asked:
     """Level force in N and moment at the surface in N m on each post (…, D, C, n)."""
 
     force: Array
     moment: Array
 
 
-def asked_of(posts: Posts, actions: Actions, wind: float) -> Asked:
+def asked_of(posts: Posts, actions: Actions, wind: float) -> _Asked:
     """Return what the wind, or a named load, asks of each post, with its factor.
 
     What lifts off the middle of the posts, or presses there, bends them too. A twist adds to the
@@ -277,10 +277,10 @@ def asked_of(posts: Posts, actions: Actions, wind: float) -> Asked:
     level = wind * np.hypot(actions.tilting[..., 0], actions.tilting[..., 1])
     arm = level / np.where(plain > 0.0, plain, 1.0)
     more = np.maximum(force - plain[..., None] / n, 0.0) * arm[..., None]
-    return Asked(force, bending[..., None] / n + more)
+    return _Asked(force, bending[..., None] / n + more)
 
 
-def lean_of(posts: Posts, structure: Structure) -> float:
+def lean_moment(posts: Posts, structure: Structure) -> float:
     """Return the moment in N m of the weight that does not stand over the middle of the posts."""
     off = structure.steady_centre("heavy")[:2] - posts.points.mean(axis=0)
     return hypot(*(float(c) for c in off)) * structure.mass("heavy") * GRAVITY

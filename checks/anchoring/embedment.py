@@ -10,9 +10,9 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ... import references, units
-from ...design.shapes.shape import Array
-from ...loads.ranges import not_negative, positive
+from ...loads.printed.ranges import not_negative, positive
 from ...materials.grounds import Ground
+from ...units.arrays import Array
 
 _ROUNDS = 40
 

@@ -30,7 +30,7 @@ def filling(design: Design) -> tuple[list[Part], list[Fault]]:
         x, y, z = part.place.at
         height = float(inside.first[2]) / inside.volume
         place = replace(part.place, at=(x, y, z + height), turn=0.0)
-        mass = ballast.find(part.fill).least * inside.volume
+        mass = ballast.find_ballast(part.fill).least * inside.volume
         found.append(Part(f"{part.fill} in {part.name}", Weight(), place, mass=mass))
     return found, faults
 

@@ -6,8 +6,8 @@ import numpy as np
 
 from ...design.model import Design, Part
 from ...design.placing import about_z
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
+from ...units.arrays import Array
 
 _LOW = 0.5
 """A part that carries others and is no higher than so much of its lesser width is a foot, not a

@@ -12,8 +12,8 @@ from ...design.sections import section
 from ...design.structure import Structure
 from ...materials import guy_lines
 from ...materials.guy_lines import GuyLine
-from ...statics.anchor_table import AnchorRow, GuyRow
-from ...statics.holds_down import guy_tops, guys_meet
+from ...statics.contacts.holds_down import guy_tops, guys_meet
+from ...statics.tables.anchor_table import AnchorRow, GuyRow
 from ..build_steps import down, steps_of, up
 from ..judging import Check
 from ..sliding import check_sliding
@@ -22,7 +22,7 @@ from .anchor_choice import (
     MOST_TRIED,
     PLAINEST,
     Loaded,
-    meets,
+    anchors_meet_piece,
     places_for,
     set_as,
     suited,
@@ -39,7 +39,7 @@ CLEAR = 0.1
 """Between a guy and the tips of blades, in m: judgement."""
 LINES = ("polyester rope", "galvanised cable", "plaited polyester rope", "stainless cable")
 """Kinds that are offered, the cheaper first: no rope that rots or breaks in the sun (judgement)."""
-GROUND = ("stake", "screw anchor", "pier", "slab bolt")
+_GROUND = ("stake", "screw anchor", "pier", "slab bolt")
 """Groups of ground anchors for a guy in the order of the work that they make."""
 
 _NAME, _PINS = "guys", "pins"
@@ -79,7 +79,7 @@ def choose_guys(piece: Loaded) -> GuyChoice | None:
         return None
     pull: float | None = None
     tried = 0
-    for anchor in suited(piece.ground, piece.metric, GROUND, for_a_rope=True):
+    for anchor in suited(piece.ground, piece.metric, _GROUND, for_a_rope=True):
         row = replace(place, anchor=anchor)
         held = _with(piece, row, None)
         if pull is None:
@@ -115,7 +115,9 @@ def guy_place(piece: Loaded) -> GuyRow | None:
     start = atan2(float(corner[1]), float(corner[0]))
     ways = [np.array([cos(angle), sin(angle)]) for angle in start + 0.5 * pi * np.arange(4)]
     x, y = (float(one) for one in about_z(piece.design.turn)[:2, :2].T @ middle)
-    none = GuyRow(_NAME, guy_lines.names()[0], "", height, height, 4, start - piece.design.turn)
+    none = GuyRow(
+        _NAME, guy_lines.line_names()[0], "", height, height, 4, start - piece.design.turn
+    )
     for reach in (
         min(float(((whole - middle) @ way).max()) for way in ways),
         min(plane.farthest(cut, middle, way) for way in ways),
@@ -145,7 +147,7 @@ def _pins(piece: Loaded) -> AnchorRow | None:
     places = places_for(piece, _PINS)
     for kind in suited(piece.ground, piece.metric, PLAINEST) if places else ():
         row = set_as(places[0][1], kind)
-        if not meets(piece, row):
+        if not anchors_meet_piece(piece, row):
             continue
         held = piece.held_with(with_anchors(piece.design, row))
         _, level = anchor_pulls(held, piece.standing, piece.actions, piece.factors)
@@ -160,7 +162,7 @@ def _with(piece: Loaded, row: GuyRow, pins: AnchorRow | None) -> Held:
 
 def _line(pull: float, metric: bool) -> str | None:
     """Return the thinnest line of the cheapest kind that may be pulled so, in N; None: none may."""
-    known = [line for line in guy_lines.listing() if _kind_of(line) in LINES]
+    known = [line for line in guy_lines.all_lines() if _kind_of(line) in LINES]
     known.sort(
         key=lambda each: (
             each.name.endswith(" mm") != metric,

@@ -9,10 +9,10 @@ from typing import cast
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ...design.shapes.shape import Array
-from ...loads.ranges import fraction, not_negative, positive
+from ...loads.printed.ranges import fraction, not_negative, positive
 from ...materials.guy_lines import End, GuyLine
 from ...materials.holding_rules import value
+from ...units.arrays import Array
 
 
 def lever(
@@ -28,12 +28,12 @@ def lever(
     return np.asarray(h * np.cos(a) * np.cos(psi) + x * np.sin(a))
 
 
-def moment_held(tension: ArrayLike, arm: ArrayLike) -> Array:
+def moment_held_by_guys(tension: ArrayLike, arm: ArrayLike) -> Array:
     """Return M = sum of T_i r_i in N m over the guys, the last axis: T in N, `lever` r in m."""
     return (not_negative("tension", tension) * np.asarray(arm, dtype=float)).sum(axis=-1)
 
 
-def tensions(moment: ArrayLike, arm: ArrayLike, stiffness: ArrayLike = 1.0) -> Array:
+def guy_tensions(moment: ArrayLike, arm: ArrayLike, stiffness: ArrayLike = 1.0) -> Array:
     """Return the tensions (…, guys) in N with which guys hold a ``moment`` (…) in N m.
 
     A rigid piece that turns about its lee edge stretches each by its `lever` ``arm`` (…, guys), so

@@ -8,16 +8,16 @@ import numpy as np
 
 from ...design.faults import DesignError, Fault
 from ...design.model import Design
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...materials import anchors as kinds
 from ...materials import guy_lines
 from ...materials.grounds import Ground
-from ...statics.anchor_table import AnchorRow, GuyRow
+from ...statics.contacts.holds_down import anchor_points, guy_tops, near_a_guy, ways_out
 from ...statics.footings import HoldDown
-from ...statics.holds_down import anchor_points, guy_tops, near_a_guy, ways_out
+from ...statics.tables.anchor_table import AnchorRow, GuyRow
+from ...units.arrays import Array
 from . import guys
-from .holding import Holding, holding
+from .holding import Holding, anchor_capacity
 
 TIED_ON = ("eye", "washer")
 """Heads that hold a foot whichever way it moves: shackled or roped on, or bolted through."""
@@ -121,8 +121,8 @@ def held_by(design: Design, structure: Structure, ground: Ground) -> Held:
         depth: float | None = None,
     ) -> Holding | None:
         try:
-            return holding(
-                kinds.find(kind), ground, saturated=saturated, measured=measured, depth=depth
+            return anchor_capacity(
+                kinds.find_anchor(kind), ground, saturated=saturated, measured=measured, depth=depth
             )
         except ValueError:
             wanted = "bolts into the slab" if not ground.stakes_possible else "something driven"
@@ -146,7 +146,9 @@ def held_by(design: Design, structure: Structure, ground: Ground) -> Held:
     for row, points, apart in zip(rows, places, nearest, strict=True):
         found = holds(row.name, row.kind, row.measured, row.saturated, row.depth)
         if found is not None:
-            out = ways_out(structure, points) * (kinds.find(row.kind).head.name not in TIED_ON)
+            out = ways_out(structure, points) * (
+                kinds.find_anchor(row.kind).head.name not in TIED_ON
+            )
             anchors.append(Anchors(row.name, row.kind, points, out, found.spaced(apart)))
     ropes: list[Guys] = []
     for row in design.several(GuyRow):
@@ -174,7 +176,7 @@ def _nearest(places: Sequence[Array]) -> list[float]:
 def _guys(structure: Structure, row: GuyRow, elevation: float, found: Holding) -> Guys:
     tops, outward = guy_tops(structure, row)
     length = float(np.hypot(row.height, row.radius - row.out))
-    line = guy_lines.find(row.line)
+    line = guy_lines.find_line(row.line)
     end = guy_lines.end(row.end) if row.end is not None else None
     return Guys(
         row.name,

@@ -65,7 +65,7 @@ class Holding:
         return float(stakes.slanting_allowable(elevation, self.straight, self.sideways))
 
 
-def holding(
+def anchor_capacity(
     anchor: Anchor,
     ground: Ground,
     *,

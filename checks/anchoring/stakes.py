@@ -7,9 +7,9 @@ in references/ground/holding_rules.csv.
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ...design.shapes.shape import Array
-from ...loads.ranges import not_negative, positive
+from ...loads.printed.ranges import not_negative, positive
 from ...materials.holding_rules import value
+from ...units.arrays import Array
 
 
 def sideways_strength(diameter: ArrayLike, embedded: ArrayLike, wet: ArrayLike = False) -> Array:
@@ -64,7 +64,7 @@ def straight_strength(
     return np.asarray(value("stake", "adhesion share") * s_u * skin)
 
 
-def used(
+def stake_utilization(
     straight: ArrayLike,
     sideways: ArrayLike,
     straight_allowable: ArrayLike,
@@ -95,7 +95,7 @@ def slanting_allowable(
     if np.any(a > np.pi / 2.0 + 1.0e-12):
         raise ValueError(f"elevation: found {a.max():g}, expected up to {np.pi / 2:.4f} rad")
     Ha = not_negative("sideways_allowable", sideways_allowable)
-    steep = used(np.sin(a), np.maximum(np.cos(a), 0.0), straight_allowable, Ha)
+    steep = stake_utilization(np.sin(a), np.maximum(np.cos(a), 0.0), straight_allowable, Ha)
     across = a <= value("stake", "slanting to") + 1.0e-12
     return np.where(across, Ha, np.minimum(Ha, _ratio(np.ones_like(steep), steep)))
 

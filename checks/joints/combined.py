@@ -5,8 +5,8 @@ from collections.abc import Callable, Mapping
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ...design.shapes.shape import Array
-from ...loads.ranges import not_negative
+from ...loads.printed.ranges import not_negative
+from ...units.arrays import Array
 
 
 def nails_use(

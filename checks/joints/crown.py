@@ -6,8 +6,8 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ... import references
-from ...design.shapes.shape import Array
-from ...loads.ranges import not_negative
+from ...loads.printed.ranges import not_negative
+from ...units.arrays import Array
 
 
 def crown_factor(angle: ArrayLike) -> Array:

@@ -7,7 +7,7 @@ from math import cos, inf, radians
 from ... import references
 from ...materials.fastener import Fastener
 from ..timber.nds.withdrawal import holding_length
-from .joint_material import Stuff
+from .joint_material import JointMaterial
 
 
 @dataclass(frozen=True)
@@ -19,8 +19,8 @@ class Driven:
     across the grain under it where ``crown_across`` says so.
     """
 
-    side: Stuff
-    main: Stuff
+    side: JointMaterial
+    main: JointMaterial
     through: float
     room: float
     into: str
@@ -40,7 +40,7 @@ def lengths(L: float, driven: Driven) -> tuple[float, float]:
     return driven.through, max(L - driven.through - (driven.plate or 0.0), 0.0)
 
 
-def holding(fastener: Fastener, p: float) -> float:
+def length_that_holds(fastener: Fastener, p: float) -> float:
     """Return how much of a penetration ``p`` in m holds against pulling out, in m."""
     threaded = fastener.kind not in ("nail", "staple") or fastener.shank == "ring"
     thread = fastener.thread_length if threaded else None

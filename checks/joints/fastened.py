@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from ...design.structure import Structure
-from ...statics.joint_table import JointRow
+from ...statics.tables.joint_table import JointRow
 from .joint_faults import joint_fault
 
 

@@ -6,12 +6,12 @@ import numpy as np
 from shapely.geometry.base import BaseGeometry
 
 from ...design import plane
-from ...design.shapes.shape import Array
+from ...units.arrays import Array
 
-EDGE = 0.020
+_EDGE = 0.020
 """How far (m) from the edge of a broad face fasteners are set where nothing is said: judgement."""
 
-STRIP = 0.045
+_STRIP = 0.045
 """A face narrower than this (m) takes one row along its middle."""
 
 _SQUARE = 0.98
@@ -157,7 +157,7 @@ def outward(area: BaseGeometry, points: Array) -> Array:
     depth = (normals * ring).sum(axis=1) - points @ normals.T
     box = plane.narrowest_box(hull)
     short = float(np.linalg.norm(box[1:3] - box[:2], axis=1).min())
-    if short < STRIP:
+    if short < _STRIP:
         depth[:, lengths <= (1.0 + _ALIKE) * short] = np.inf
     # amid two edges out to the right, whatever rounding says
     return normals[(depth - _AMID * (normals @ np.array([1.0, 0.5]))).argmin(axis=1)]
@@ -177,7 +177,7 @@ def pressing_corners(areas: Sequence[BaseGeometry], most: float) -> Array:
     An edge carries at mid-thickness of the wall, at most ``most`` m inside it.
     """
     within = [
-        _shrunk(plane.filled(piece), min(_wall(piece) / 2.0, most))
+        _shrunk(plane.without_holes(piece), min(_wall(piece) / 2.0, most))
         for area in areas
         for piece in plane.pieces(area)
     ]
@@ -194,11 +194,11 @@ def _line(piece: BaseGeometry, up: Array) -> Array:
         corners = plane.narrowest_box(piece)
         sides = [corners[1] - corners[0], corners[2] - corners[1]]
         short, long = sorted(sides, key=lambda side: float(np.linalg.norm(side)))
-        if np.linalg.norm(short) < STRIP:
+        if np.linalg.norm(short) < _STRIP:
             centre = corners.mean(axis=0)
             return np.array([centre - long / 2.0, centre + long / 2.0])
     inset = wall / 2.0 if plane.is_ring(piece) else _inset_of(piece)
-    ring = plane.ring_of(plane.simpler(_shrunk(plane.filled(piece), inset)))
+    ring = plane.ring_of(plane.simpler(_shrunk(plane.without_holes(piece), inset)))
     # of two corners as far along, the one to the right
     ring = np.roll(ring, -int((ring @ (up + _ALIKE * np.array([up[1], -up[0]]))).argmax()), axis=0)
     return np.vstack([ring, ring[:1]])
@@ -217,12 +217,12 @@ def _inset_of(piece: BaseGeometry) -> float:
         float(np.linalg.norm(corners[1] - corners[0])),
         float(np.linalg.norm(corners[2] - corners[1])),
     )
-    return min(EDGE, least / 4.0)
+    return min(_EDGE, least / 4.0)
 
 
 def _inset(half: float) -> float:
     """Return what is left of half a width when fasteners keep off the edge."""
-    return 1.0 - min(EDGE, half / 2.0) / half if half > 0.0 else 1.0
+    return 1.0 - min(_EDGE, half / 2.0) / half if half > 0.0 else 1.0
 
 
 def _shrunk(region: BaseGeometry, by: float) -> BaseGeometry:

@@ -7,10 +7,10 @@ from shapely.geometry.base import BaseGeometry
 
 from ...design import plane
 from ...design.placing import about_z
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
-from ...statics.joint_table import JointRow
-from ...statics.meeting import Face
+from ...statics.contacts.meeting import Face
+from ...statics.tables.joint_table import JointRow
+from ...units.arrays import Array
 from . import fastener_layout as layout
 from .joint_faults import beside, odd_sides
 
@@ -27,7 +27,7 @@ def points_on(structure: Structure, row: JointRow, face: Face) -> Array:
     turn = structure.design.turn
     if row.points is not None:
         local = _as_given(row.points, face, turn)
-        on_it = plane.holds(face.area.buffer(OFF), local)
+        on_it = plane.contains_points(face.area.buffer(OFF), local)
         return face.on_site(local[on_it])
     if row.ring is not None:
         local = layout.on_a_ring(face.area, row.count, row.ring, (row.start or 0.0) + turn)
@@ -45,7 +45,7 @@ def points_on(structure: Structure, row: JointRow, face: Face) -> Array:
             raise odd_sides(structure, row, int(sides.args[0])) from None
     else:
         local = layout.where_nothing_is_said(face.area, row.count, _up(face, turn))
-    off = ~plane.holds(face.area.buffer(OFF), local)
+    off = ~plane.contains_points(face.area.buffer(OFF), local)
     if off.any():
         raise beside(structure, row, int(off.sum()), len(local))
     return face.on_site(local)
@@ -61,7 +61,11 @@ def other_points(face: Face, count: int, free: BaseGeometry | None, turn: float)
         [face.area] if free is None or free.is_empty else [plane.moved_in(free, -_HAIR), face.area]
     )
     found = [way for region in regions for way in layout.ways_to_fill(region, count, up)]
-    return [face.on_site(way) for way in found if plane.holds(face.area.buffer(OFF), way).all()]
+    return [
+        face.on_site(way)
+        for way in found
+        if plane.contains_points(face.area.buffer(OFF), way).all()
+    ]
 
 
 def _up(face: Face, turn: float) -> Array:

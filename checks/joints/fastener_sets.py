@@ -7,18 +7,18 @@ from math import inf
 import numpy as np
 
 from ...design.placing import Body
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...materials.stock import lumber_sizes
-from ...statics.fastener_key import ACROSS
-from ...statics.joint_table import JointRow
-from ...statics.meeting import Face
+from ...statics.contacts.meeting import Face
+from ...statics.tables.fastener_key import CROWN_ACROSS
+from ...statics.tables.joint_table import JointRow
+from ...units.arrays import Array
 from ..timber.capacity import Capacity
 from ..timber.nds.pulled_out import least_penetration
 from . import fastener_layout as layout
 from .driven import Driven
 from .joint_faults import joint_fault
-from .joint_material import Met, met, stuff, stuff_of
+from .joint_material import Met, joint_material_of, met, stuff
 
 BLOCKS = "the blocks"
 CLEAT = "spruce-pine-fir"
@@ -77,7 +77,7 @@ def straight(
         toe_nailed=row.toe_nailed,
         made_wet=row.made_wet,
         stays_dry=row.stays_dry,
-        crown_across=row.crown == ACROSS,
+        crown_across=row.crown == CROWN_ACROSS,
     )
     point_in = row.to if head_in == row.of else row.of
     draws = np.repeat(face.leaves[None], count, axis=0)
@@ -106,7 +106,7 @@ def to_blocks(
         across = along.into in ("panel edge", "end grain")
         wall = _met(structure, row, body, outward[0]) if across else along
         draws = leaves * outward if across else np.repeat(face.leaves[None], len(points), axis=0)
-        blocks, own = stuff_of(row.blocks), stuff(parts[body.part])
+        blocks, own = joint_material_of(row.blocks), stuff(parts[body.part])
         needs = least_penetration(row.fastener)
         from_blocks = wall.thickness + needs > row.fastener.need("length")
         driven = Driven(
@@ -119,7 +119,7 @@ def to_blocks(
             washer=row.washer,
             made_wet=row.made_wet,
             stays_dry=row.stays_dry,
-            crown_across=row.crown == ACROSS,
+            crown_across=row.crown == CROWN_ACROSS,
         )
         heads = (BLOCKS, name) if from_blocks else (name, BLOCKS)
         found.append(FastenerSet(held(driven), driven, *heads, draws))

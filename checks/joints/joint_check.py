@@ -12,24 +12,24 @@ from math import inf
 import numpy as np
 from numpy.typing import NDArray
 
-from ...design.shapes.shape import Array
 from ...loads.combinations import Factors
-from ...statics.bed import COARSE, FINE
-from ...statics.joint_table import JointRow
+from ...statics.contacts.bed import COARSE_BED, FINE_BED
 from ...statics.stiffness import SETS
+from ...statics.tables.joint_table import JointRow
 from ...statics.tie import Tie, Variant, share_of
 from ...statics.wrench import motion_rows
-from ..internal_forces import AS_READ
+from ...units.arrays import Array, Integers
+from ..internal_forces import STIFFNESS_AS_READ
 from ..judging import Check, Kind
-from ..load_cases import Integers, LoadCases, greatest
+from ..load_cases import LoadCases, most_used_cases
 from ..timber.capacity import Capacity
 from . import fastener_layout
 from .fastener_sets import FastenerSet
 from .most_used import MostUsed, held_for, most_used, used_by
-from .place import Place
+from .place import JointPlace
 from .ties import Fastened, tie_of
 
-SOURCE = "elastic equilibrium of the piece"
+_SOURCE = "elastic equilibrium of the piece"
 
 
 FIRST = 4
@@ -37,7 +37,7 @@ FIRST = 4
 
 
 @dataclass(frozen=True, eq=False)
-class Asked:
+class TieDemand:
     """What goes through one tie in some of the load cases.
 
     ``wrenches`` are those (m, 6) about its face by set of stiffness, ``which`` (m,) the cases.
@@ -55,7 +55,7 @@ class Asked:
         On a coarse bed.
         """
         longer = self.cases.longer[self.which][:, None]
-        names, held = _held(self, COARSE)
+        names, held = _held(self, COARSE_BED)
         found = {name: np.zeros(len(self.which)) for name in names}
         for place, at in zip(self.joint.places, self.joint.at, strict=True):
             for fasteners in place.sets:
@@ -84,9 +84,9 @@ class JointFound:
 
     row: JointRow
     check: Check
-    place: Place
+    place: JointPlace
     fasteners: FastenerSet
-    asked: tuple[Asked, ...]
+    asked: tuple[TieDemand, ...]
     tension: float
     shear: float
     at: Array
@@ -103,10 +103,10 @@ class JointFound:
         return held_for(self.fasteners.holds, self.longer)
 
 
-def _judge_joint(row: JointRow, asked: Sequence[Asked], factors: Factors) -> JointFound:
+def _judge_joint(row: JointRow, asked: Sequence[TieDemand], factors: Factors) -> JointFound:
     """Return what is found of a joint by what goes through it at each place where it stands."""
     most: dict[str, float] = {}
-    worst: tuple[MostUsed, Asked] | None = None
+    worst: tuple[MostUsed, TieDemand] | None = None
     for one in asked:
         for used, by_set in _each_use(row, one):
             for name, its in by_set.items():
@@ -126,7 +126,7 @@ def _judge_joint(row: JointRow, asked: Sequence[Asked], factors: Factors) -> Joi
         check=replace(
             _check(row, of.cases, case, used, factors),
             envelope=(min(spread), max(spread)),
-            as_read=most[AS_READ],
+            as_read=most[STIFFNESS_AS_READ],
         ),
         place=used.place,
         fasteners=used.fasteners,
@@ -143,26 +143,26 @@ def _judge_joint(row: JointRow, asked: Sequence[Asked], factors: Factors) -> Joi
     )
 
 
-def judge_worst(row: JointRow, whole: Sequence[Asked], factors: Factors) -> JointFound:
+def judge_worst(row: JointRow, whole: Sequence[TieDemand], factors: Factors) -> JointFound:
     """Return what is found of a joint in those cases of the ``whole`` in which it is used most."""
     found = _judge_joint(row, [used_most(one) for one in whole], factors)
     return replace(found, asked=tuple(whole))
 
 
-def again(found: JointFound, own: Sequence[Place], factors: Factors) -> JointFound:
+def refastened_joint(found: JointFound, own: Sequence[JointPlace], factors: Factors) -> JointFound:
     """Return what is found of a joint with other fasteners (``own``) under the same forces."""
     return judge_worst(own[0].row, [_refastened(one, own) for one in found.asked], factors)
 
 
-def used_most(whole: Asked) -> Asked:
+def used_most(whole: TieDemand) -> TieDemand:
     """Return of what goes through a joint the cases in which it is used most by any set."""
     use = whole.by_set.values()
-    rows = np.unique(np.concatenate([greatest(one, FIRST) for one in use]))
+    rows = np.unique(np.concatenate([most_used_cases(one, FIRST) for one in use]))
     wrenches = {name: each[rows] for name, each in whole.wrenches.items()}
     return replace(whole, which=whole.which[rows], wrenches=wrenches)
 
 
-def _each_use(row: JointRow, one: Asked) -> Iterator[tuple[MostUsed, Mapping[str, float]]]:
+def _each_use(row: JointRow, one: TieDemand) -> Iterator[tuple[MostUsed, Mapping[str, float]]]:
     """Yield the fastener of a joint that is used most at one tie, and how far by each set."""
     longer = one.cases.longer[one.which][:, None]
     names, held = _held(one)
@@ -177,7 +177,7 @@ def _each_use(row: JointRow, one: Asked) -> Iterator[tuple[MostUsed, Mapping[str
                 yield most_used(place, fasteners, used, tension, shear), by_set
 
 
-def _held(one: Asked, rows_each_way: int = FINE) -> tuple[list[str], Array]:
+def _held(one: TieDemand, rows_each_way: int = FINE_BED) -> tuple[list[str], Array]:
     """Return the force (ways, m, n, 3) that each fastener takes, and each way's set of stiffness.
 
     Of several bolts also with each of them not bearing yet. Infinite where nothing holds.
@@ -199,7 +199,7 @@ def _slack(tie: Tie) -> list[int | None]:
     return [None, *np.flatnonzero(tie.slips).tolist()]
 
 
-def _refastened(one: Asked, own: Sequence[Place]) -> Asked:
+def _refastened(one: TieDemand, own: Sequence[JointPlace]) -> TieDemand:
     """Return what a joint's other fasteners ``own`` are asked, for those it had."""
     name = own[0].row.name
     pair = one.joint.tie.of, one.joint.tie.to
@@ -238,7 +238,7 @@ def _check(row: JointRow, cases: LoadCases, case: int, worst: MostUsed, factors:
         unit="N",
         utilization=used if used < inf else None,
         passes=used <= 1.0,
-        source=f"{holds.source}; {SOURCE}; {factors.source}",
+        source=f"{holds.source}; {_SOURCE}; {factors.source}",
         weighing=acts.weighing,
         dead=acts.dead,
         wind=acts.factor,
@@ -261,7 +261,7 @@ def rough_uses(through: Array, joint: Fastened, cases: LoadCases) -> Array:
     As if its bed held both ways, and as if there were none.
     """
     tie = joint.tie
-    points, along, stiffness, _, _ = tie.springs(COARSE)
+    points, along, stiffness, _, _ = tie.springs(COARSE_BED)
     rows = motion_rows(along, points, tie.face.origin)
     n, wrenches = len(tie.points), through * cases.longer[:, None]
     found: list[Array] = []

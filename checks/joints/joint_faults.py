@@ -2,7 +2,7 @@
 
 from ...design.faults import DesignError, Fault
 from ...design.structure import Structure
-from ...statics.joint_table import JointRow
+from ...statics.tables.joint_table import JointRow
 from ...units import INCH
 
 

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from ... import materials
 from ...design.model import Part
 from ...design.placing import Body
-from ...design.shapes.shape import Array
+from ...units.arrays import Array
 
 STEEL = ("steel", "stainless steel")
 
@@ -22,7 +22,7 @@ class Met:
 
 
 @dataclass(frozen=True)
-class Stuff:
+class JointMaterial:
     """A part's material for fasteners: its specific gravities, None where none is published.
 
     ``gravity`` is that of NDS, on oven-dry volume, ``gravity_at_12`` on the volume at 12 %.
@@ -36,17 +36,17 @@ class Stuff:
     withdrawal_gravity: float | None
 
 
-def stuff(part: Part) -> Stuff:
+def stuff(part: Part) -> JointMaterial:
     """Return what a part is made of, as fasteners find it."""
-    return stuff_of(part.material)
+    return joint_material_of(part.material)
 
 
-def stuff_of(material: str | None) -> Stuff:
+def joint_material_of(material: str | None) -> JointMaterial:
     """Return a material as fasteners find it, by its name."""
     if material is None:
-        return Stuff("what has no material named", False, None, None, None)
-    of = materials.find(material)
-    return Stuff(
+        return JointMaterial("what has no material named", False, None, None, None)
+    of = materials.find_material(material)
+    return JointMaterial(
         of.name,
         of.name in STEEL,
         of.specific_gravity,
@@ -62,7 +62,7 @@ def met(body: Body, part: Part, direction: Array) -> Met:
     a frame, up the walls of a hollow body (so that they end in end grain): judgement, and told
     as assumed. Of a ball nobody knows: end grain. ValueError for a wheel or a point.
     """
-    sheet = part.material is not None and materials.find(part.material).kind == "panel"
+    sheet = part.material is not None and materials.find_material(part.material).kind == "panel"
     thickness, edge = body.shape.reach(body.rotation.T @ direction, sheet=sheet)
     if sheet:
         return Met(thickness, "panel edge" if edge else "panel face")

@@ -7,10 +7,10 @@ from functools import partial
 import numpy as np
 
 from ...design.faults import DesignError, Fault
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
-from ...statics.joint_table import JointRow
-from ...statics.meeting import Face, gap, meeting
+from ...statics.contacts.meeting import Face, gap, meeting
+from ...statics.tables.joint_table import JointRow
+from ...units.arrays import Array
 from ..timber.books import book_of
 from ..timber.capacity import Capacity
 from .driven import Driven
@@ -23,7 +23,7 @@ from .fastener_points import (
 )
 from .fastener_sets import straight, to_blocks
 from .joint_faults import beside, joint_fault, not_touching
-from .place import Place
+from .place import JointPlace
 from .spacing import HALF, alike, free_region, nearest_of
 from .splitting import whole
 
@@ -31,13 +31,13 @@ _HALVINGS = 8
 """So often the distance is halved in which fasteners are drawn together: to half a percent."""
 
 
-def places(structure: Structure, basis: str) -> tuple[Place, ...]:
+def places(structure: Structure, basis: str) -> tuple[JointPlace, ...]:
     """Return every joint at every place, with what one fastener holds there.
 
     DesignError with all that is wrong: parts that do not touch, fasteners beside the face on which
     they meet, stuff for which no value is published.
     """
-    found: list[Place] = []
+    found: list[JointPlace] = []
     faults: list[Fault] = []
     for row in structure.design.several(JointRow):
         try:
@@ -53,7 +53,7 @@ Touching = Sequence[tuple[int, int, Face]]
 """Bodies by index that meet, ``of`` and ``to``, with the face on which they do."""
 
 
-def touching(structure: Structure, row: JointRow) -> Touching:
+def joint_touching(structure: Structure, row: JointRow) -> Touching:
     """Return where the parts of a joint meet. DesignError where one of them meets none."""
     bodies, parts = structure.bodies, structure.design.parts
     of = [i for i, body in enumerate(bodies) if parts[body.part].name == row.of]
@@ -77,7 +77,7 @@ def touching(structure: Structure, row: JointRow) -> Touching:
 
 def places_of(
     structure: Structure, row: JointRow, basis: str, faces: Touching | None = None
-) -> list[Place]:
+) -> list[JointPlace]:
     """Return one joint at each place, ``faces`` where they are known. DesignError as ``places``."""
     bodies = structure.bodies
     known: dict[Driven, Capacity] = {}
@@ -87,17 +87,17 @@ def places_of(
             known[driven] = _capacity(structure, row, driven, basis)
         return known[driven]
 
-    def placed(i: int, j: int, face: Face, points: Array) -> Place:
+    def placed(i: int, j: int, face: Face, points: Array) -> JointPlace:
         pair = bodies[i], bodies[j]
         if row.blocks is None:
             sets = (straight(structure, row, pair, face, len(points), held),)
         else:
             sets = to_blocks(structure, row, pair, face, points, held)
-        return Place(row, i, j, face, points, sets, laid_out(row))
+        return JointPlace(row, i, j, face, points, sets, laid_out(row))
 
-    found: list[Place] = []
+    found: list[JointPlace] = []
     fits: dict[tuple[object, ...], bool] = {}
-    for i, j, face in touching(structure, row) if faces is None else faces:
+    for i, j, face in joint_touching(structure, row) if faces is None else faces:
         points = points_on(structure, row, face)
         if not len(points):
             continue
@@ -114,14 +114,16 @@ def places_of(
     return found
 
 
-def _with_room(structure: Structure, one: Place, placed: Callable[[Array], Place]) -> Place:
+def _with_room(
+    structure: Structure, one: JointPlace, placed: Callable[[Array], JointPlace]
+) -> JointPlace:
     """Return a place whose fasteners are set where they have room; of none, where they have most.
 
     In full room before such as leaves bolts and lag screws half of their value, and no farther
     apart than they were, or need: farther out they would seem to hold more.
     """
 
-    def room(place: Place, used: float = 1.0) -> float:
+    def room(place: JointPlace, used: float = 1.0) -> float:
         nearest = nearest_of(structure, [place], used)
         return 0.0 if nearest is None or nearest.fits else nearest.use
 
@@ -136,7 +138,7 @@ def _with_room(structure: Structure, one: Place, placed: Callable[[Array], Place
     return tried[uses.index(min(uses))]
 
 
-def _drawn_in(before: Place, found: Place, fits: Callable[[Array], bool]) -> Place:
+def _drawn_in(before: JointPlace, found: JointPlace, fits: Callable[[Array], bool]) -> JointPlace:
     """Return a place with its fasteners drawn toward their middle as far as has room.
 
     Not nearer to it than they stood ``before``.
@@ -182,7 +184,7 @@ def _capacity(structure: Structure, row: JointRow, driven: Driven, basis: str) -
         ) from None
 
 
-def _check_points(structure: Structure, row: JointRow, found: Sequence[Place]) -> None:
+def _check_points(structure: Structure, row: JointRow, found: Sequence[JointPlace]) -> None:
     if row.points is None:
         return
     held = sum(len(place.points) for place in found)

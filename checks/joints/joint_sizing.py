@@ -8,13 +8,13 @@ from ...design.faults import DesignError
 from ...design.structure import Structure
 from ...loads.combinations import Factors
 from ...materials.fastener import Fastener
-from ...statics.joint_table import JointRow
+from ...statics.tables.joint_table import JointRow
 from ..build_steps import least
 from .fastener_sets import BLOCKS, CLEAT
-from .joint_check import JointFound, again
-from .joint_places import places_of, touching
+from .joint_check import JointFound, refastened_joint
+from .joint_places import joint_touching, places_of
 from .larger_fasteners import lag_screws, larger, screws
-from .place import Place
+from .place import JointPlace
 from .spacing import HALF, nearest_of
 
 _MOST = 120
@@ -101,9 +101,9 @@ class _Tried:
         self._structure = structure
         self._factors = factors
         self._basis = basis
-        self._faces = touching(structure, self.row)
+        self._faces = joint_touching(structure, self.row)
         self._known: dict[tuple[str, int], JointFound | None] = {}
-        self._placed: dict[tuple[str, int], list[Place]] = {}
+        self._placed: dict[tuple[str, int], list[JointPlace]] = {}
 
     def found(self, fastener: Fastener, count: int) -> JointFound | None:
         """Return what is found of it so, None where it cannot be built so."""
@@ -111,7 +111,9 @@ class _Tried:
         if key not in self._known:
             places = self._places(fastener, count)
             try:
-                self._known[key] = again(self.joint, places, self._factors) if places else None
+                self._known[key] = (
+                    refastened_joint(self.joint, places, self._factors) if places else None
+                )
             except ValueError:
                 self._known[key] = None
         return self._known[key]
@@ -140,7 +142,7 @@ class _Tried:
         found = self.found(fastener, count)
         return found is not None and found.check.passes
 
-    def _places(self, fastener: Fastener, count: int) -> list[Place]:
+    def _places(self, fastener: Fastener, count: int) -> list[JointPlace]:
         """Return where it stands so; nowhere where it cannot be built so."""
         key = fastener.name, count
         if key not in self._placed:

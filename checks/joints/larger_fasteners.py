@@ -9,7 +9,7 @@ from ...materials import fasteners
 from ...materials.fastener import Fastener
 from ..build_steps import INCH
 
-MM = 0.001
+_MM = 0.001
 _SORTS = ("common", "box", "sinker", "finish")
 
 
@@ -43,7 +43,7 @@ def _every(kind: str, metric: bool) -> Iterator[Fastener]:
     lengths = _sold(kind, "length in mm" if metric else "length in inches")
     for size in _sizes(kind, metric):
         for length in lengths:
-            yield fasteners.find(_called(kind, size, float(length), metric))
+            yield fasteners.find_fastener(_called(kind, size, float(length), metric))
 
 
 def _called(kind: str, size: str, length: float, metric: bool) -> str:
@@ -64,11 +64,11 @@ def _bolts(now: Fastener, metric: bool) -> Iterator[Fastener]:
     """Return thicker bolts of the same length, to the next that is sold, and head."""
     carriage = "carriage" in now.name.casefold()
     head, metric = ("carriage bolt", False) if carriage else ("bolt", metric)
-    unit, step = (MM, 10.0) if metric else (INCH, 0.25)
+    unit, step = (_MM, 10.0) if metric else (INCH, 0.25)
     length = step * ceil((now.length or 0.0) / unit / step - 1.0e-3)
     for size in _sizes("bolt", metric):
-        if fasteners.find(f"{size} {head}").diameter > now.diameter * (1.0 + 1.0e-6):
-            yield fasteners.find(_called(head, size, length, metric))
+        if fasteners.find_fastener(f"{size} {head}").diameter > now.diameter * (1.0 + 1.0e-6):
+            yield fasteners.find_fastener(_called(head, size, length, metric))
 
 
 def _sized(now: Fastener, metric: bool) -> Iterator[Fastener]:
@@ -86,8 +86,8 @@ def _nails(now: Fastener) -> Iterator[Fastener]:
     sort = next((word for word in _SORTS if word in now.name.casefold()), None)
     if sort is None:
         return
-    named = [name for name in fasteners.names() if sort in name and name.endswith("nail")]
-    alike = [fasteners.find(name) for name in named]
+    named = [name for name in fasteners.fastener_names() if sort in name and name.endswith("nail")]
+    alike = [fasteners.find_fastener(name) for name in named]
     size = (now.length or 0.0, now.diameter)
     longer = [one for one in alike if one.length and (one.length, one.diameter) > size]
     yield from sorted(longer, key=lambda one: (one.length or 0.0, one.diameter))

@@ -5,12 +5,12 @@ from math import inf
 
 import numpy as np
 
-from ...design.shapes.shape import Array
+from ...units.arrays import Array
 from ..judging import as_great, where_greatest
 from ..timber.capacity import Capacity
 from .combined import fastener_use
 from .fastener_sets import FastenerSet
-from .place import Place
+from .place import JointPlace
 
 
 @dataclass(frozen=True)
@@ -21,7 +21,7 @@ class MostUsed:
     resists, by that.
     """
 
-    place: Place
+    place: JointPlace
     fasteners: FastenerSet
     nth: int
     load: tuple[int, ...]
@@ -36,7 +36,7 @@ class MostUsed:
 
 
 def most_used(
-    place: Place, fasteners: FastenerSet, used: Array, tension: Array, shear: Array
+    place: JointPlace, fasteners: FastenerSet, used: Array, tension: Array, shear: Array
 ) -> MostUsed:
     """Return the fastener of a set that is ``used`` (…, n) most under what it is asked (…, n).
 

@@ -2,14 +2,14 @@
 
 from dataclasses import dataclass
 
-from ...design.shapes.shape import Array
-from ...statics.joint_table import JointRow
-from ...statics.meeting import Face
+from ...statics.contacts.meeting import Face
+from ...statics.tables.joint_table import JointRow
+from ...units.arrays import Array
 from .fastener_sets import FastenerSet
 
 
 @dataclass(frozen=True, eq=False)
-class Place:
+class JointPlace:
     """One joint where one copy meets another: its face and its fasteners (n, 3).
 
     ``of`` and ``to`` are bodies by index. With blocks both parts are fastened to them: two ``sets``

@@ -7,18 +7,18 @@ from enum import StrEnum
 import numpy as np
 from shapely.geometry.base import BaseGeometry
 
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...materials.fastener import Fastener
-from ...statics.joint_table import JointRow
+from ...statics.tables.joint_table import JointRow
+from ...units.arrays import Array
 from ..judging import Check, Kind
 from ..timber.books import titled
 from ..timber.room import Room
 from .joint_material import met
-from .place import Place
+from .place import JointPlace
 from .wood_around import Around, square_to, wood_around
 
-EXACT = 1.0e-5
+EXACT_SHARE = 1.0e-5
 """What is short by no more than this share is not short."""
 
 
@@ -61,7 +61,7 @@ class Nearest:
     @property
     def fits(self) -> bool:
         """Return whether there is room."""
-        return self.use <= 1.0 + EXACT
+        return self.use <= 1.0 + EXACT_SHARE
 
 
 @dataclass(frozen=True, eq=False)
@@ -80,7 +80,7 @@ class SpacingFound:
 
 
 def check_spacing(
-    structure: Structure, placed: Sequence[Place], used: Mapping[str, float | None]
+    structure: Structure, placed: Sequence[JointPlace], used: Mapping[str, float | None]
 ) -> tuple[SpacingFound, ...]:
     """Return what is found of every joint that asks for room; ``used`` is how far each is."""
     found: list[SpacingFound] = []
@@ -122,7 +122,7 @@ def spacing_found(
 
 def nearest_of(
     structure: Structure,
-    placed: Sequence[Place],
+    placed: Sequence[JointPlace],
     used: float = 1.0,
     *,
     predrilled: bool | None = None,
@@ -140,7 +140,7 @@ def nearest_of(
     return worst
 
 
-def woods_of(structure: Structure, place: Place) -> list[tuple[Around, float]]:
+def woods_of(structure: Structure, place: JointPlace) -> list[tuple[Around, float]]:
     """Return the wood round the fasteners of a place in each piece that they go straight through.
 
     With each the lesser length of the fastener in wood, in diameters. None of steel, of the edges
@@ -170,7 +170,7 @@ def woods_of(structure: Structure, place: Place) -> list[tuple[Around, float]]:
     return found
 
 
-def free_region(structure: Structure, place: Place, used: float = 1.0) -> BaseGeometry | None:
+def free_region(structure: Structure, place: JointPlace, used: float = 1.0) -> BaseGeometry | None:
     """Return where on the face of a place fasteners have room to ends and edges; None: anywhere."""
     free: BaseGeometry | None = None
     for around, slender in woods_of(structure, place):
@@ -180,13 +180,15 @@ def free_region(structure: Structure, place: Place, used: float = 1.0) -> BaseGe
     return None if free is None else free.intersection(place.face.area)
 
 
-def room_of(place: Place, around: Around, slender: float, used: float, predrilled: bool) -> Room:
+def room_of(
+    place: JointPlace, around: Around, slender: float, used: float, predrilled: bool
+) -> Room:
     """Return the room that the fasteners of a place need in one of its pieces."""
     return _asked(place, used, predrilled, slender, around.sheet)
 
 
 def _asked(
-    place: Place, used: float, predrilled: bool, slender: float = 0.0, sheet: bool = False
+    place: JointPlace, used: float, predrilled: bool, slender: float = 0.0, sheet: bool = False
 ) -> Room:
     """Return what the book of a place asks, in the denser of its two pieces."""
     one = place.sets[0]
@@ -202,7 +204,9 @@ def _asked(
     )
 
 
-def _at(structure: Structure, place: Place, used: float, predrilled: bool) -> Iterator[Nearest]:
+def _at(
+    structure: Structure, place: JointPlace, used: float, predrilled: bool
+) -> Iterator[Nearest]:
     """Yield the least room at one place: from ends and edges of each piece, and apart."""
     points = place.face.in_plane(place.points)
     woods = woods_of(structure, place)
@@ -240,7 +244,7 @@ def _apart(points: Array, around: Around | None, room: Room) -> Iterator[Nearest
     yield Nearest(Near.EACH_OTHER, part, float(apart[k]), float(asked[k]))
 
 
-def _unlike(structure: Structure, placed: Sequence[Place]) -> Iterator[Place]:
+def _unlike(structure: Structure, placed: Sequence[JointPlace]) -> Iterator[JointPlace]:
     """Yield places of which none is a copy of one before."""
     seen: set[tuple[object, ...]] = set()
     for place in placed:
@@ -250,7 +254,7 @@ def _unlike(structure: Structure, placed: Sequence[Place]) -> Iterator[Place]:
             yield place
 
 
-def alike(structure: Structure, place: Place) -> tuple[object, ...]:
+def alike(structure: Structure, place: JointPlace) -> tuple[object, ...]:
     """Return what is the same of two places whose fasteners and pieces stand alike."""
     key: list[object] = [place.row.name]
     for i in (place.of, place.to):

@@ -10,10 +10,10 @@ from shapely.geometry.base import BaseGeometry
 
 from ... import references
 from ...design import plane
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
+from ...units.arrays import Array
 from ..timber.books import book_of
-from .place import Place
+from .place import JointPlace
 from .spacing import woods_of
 from .wood_around import Around, square_to
 
@@ -23,7 +23,7 @@ SPLIT = "split"
 _WITHIN = 1.0e-6
 
 
-def whole(structure: Structure, place: Place, basis: str) -> Place:
+def whole(structure: Structure, place: JointPlace, basis: str) -> JointPlace:
     """Return a place whose fasteners hold sideways no more than leaves its pieces whole.
 
     Each has an equal share of what the weaker piece holds across its grain, pushed either way,

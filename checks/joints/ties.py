@@ -8,10 +8,9 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ... import materials
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
-from ...statics.graph import GROUND, Graph
-from ...statics.meeting import Face
+from ...statics.contacts.graph import GROUND, Graph
+from ...statics.contacts.meeting import Face
 from ...statics.stiffness import (
     AXIAL,
     LATERAL,
@@ -21,16 +20,17 @@ from ...statics.stiffness import (
     stiffness_rule,
 )
 from ...statics.tie import Tie
+from ...units.arrays import Array
 from .driven import Driven, lengths
 from .fastener_sets import FastenerSet
-from .joint_material import Stuff, met
-from .place import Place
+from .joint_material import JointMaterial, met
+from .place import JointPlace
 
 _DRAWN = 0.7
 """Cosine from which a force along a direction draws a fastener more than it shears it."""
 
 
-NOTHING = 1.0e-6
+_NOTHING = 1.0e-6
 """Share of its stiffness sideways that stands for no stiffness at all along a fastener."""
 
 
@@ -41,7 +41,7 @@ class Fastened:
     ``at`` (places,) are the numbers of the first of each place's fasteners in the tie.
     """
 
-    places: tuple[Place, ...]
+    places: tuple[JointPlace, ...]
     tie: Tie
     structure: Structure
 
@@ -53,13 +53,13 @@ class Fastened:
 
 
 def fastened(
-    structure: Structure, graph: Graph, places: Sequence[Place], tied: Sequence[int] = ()
+    structure: Structure, graph: Graph, places: Sequence[JointPlace], tied: Sequence[int] = ()
 ) -> tuple[Fastened, ...]:
     """Return a design's joints, those between the same two bodies as one tie.
 
     ``tied`` are bodies that lines join to the ground.
     """
-    pairs: dict[tuple[int, int], list[Place]] = {}
+    pairs: dict[tuple[int, int], list[JointPlace]] = {}
     for place in places:
         pairs.setdefault((place.of, place.to), []).append(place)
     held = [(edge.of, edge.to) for edge in graph.held]
@@ -72,7 +72,7 @@ def fastened(
     return tuple(found)
 
 
-def tie_of(structure: Structure, places: Sequence[Place], *, alone: bool) -> Tie:
+def tie_of(structure: Structure, places: Sequence[JointPlace], *, alone: bool) -> Tie:
     """Return the tie of all joints between two bodies."""
     first = places[0]
     stiffness: list[Array] = []
@@ -112,7 +112,7 @@ def _joined(pairs: Sequence[tuple[int, int]], pair: tuple[int, int]) -> bool:
     return pair[1] in reached
 
 
-def _springs(place: Place) -> tuple[Array, Array]:
+def _springs(place: JointPlace) -> tuple[Array, Array]:
     """Return the ways (n, 3, 3) along which each fastener gives by itself, and its stiffness there.
 
     (n, 3) in N/m; the last way is the one that draws it. Two sets, one on each side of a block,
@@ -129,22 +129,22 @@ def _springs(place: Place) -> tuple[Array, Array]:
     order = np.argsort(drawn, axis=1, kind="stable")
     ways = np.take_along_axis(ways, order[:, :, None], axis=1)
     stiffness = 1.0 / np.take_along_axis(softness, order, axis=1)
-    held = stiffness > 10.0 * NOTHING * stiffness.max()
+    held = stiffness > 10.0 * _NOTHING * stiffness.max()
     return ways, np.where(held, stiffness, 0.0)
 
 
-def _softest(place: Place) -> FastenerSet:
+def _softest(place: JointPlace) -> FastenerSet:
     return max(place.sets, key=lambda one: 1.0 / _stiffness(place, one)[1])
 
 
-def _kinds(place: Place, ways: Array) -> NDArray[np.str_]:
+def _kinds(place: JointPlace, ways: Array) -> NDArray[np.str_]:
     """Return which springs (n, 3) draw fasteners rather than shear them: of blocks the softer."""
     sets = [_softest(place), *(place.sets if len(place.sets) > 1 else ())]
     along = [np.abs(np.einsum("nkx,nx->nk", ways, one.draws)) > _DRAWN for one in sets]
     return np.where(np.all(along, axis=0), AXIAL, LATERAL)
 
 
-def _stiffness(place: Place, one: FastenerSet) -> tuple[float, float]:
+def _stiffness(place: JointPlace, one: FastenerSet) -> tuple[float, float]:
     """Return how stiff one fastener is in N/m, drawn and pushed sideways.
 
     Nails and staples drawn as pushed: nothing is published (judgement). A bolt is drawn as a screw
@@ -160,13 +160,13 @@ def _stiffness(place: Place, one: FastenerSet) -> tuple[float, float]:
     if driven.side.is_steel or driven.main.is_steel or driven.plate:
         lateral *= stiffness_rule("steel over wood")
     if one.holds.pull <= 0.0:
-        return NOTHING * lateral, lateral
+        return _NOTHING * lateral, lateral
     if fastener.kind in ("nail", "staple"):
         return lateral, lateral
     return float(axial_stiffness(d, _threaded(place, driven))), lateral
 
 
-def _threaded(place: Place, driven: Driven) -> float:
+def _threaded(place: JointPlace, driven: Driven) -> float:
     fastener = place.row.fastener
     through, point = lengths(fastener.need("length"), driven)
     if fastener.kind == "bolt":
@@ -175,10 +175,10 @@ def _threaded(place: Place, driven: Driven) -> float:
     return max(min(thread, point), fastener.diameter)
 
 
-def _density(stuff: Stuff) -> float:
+def _density(stuff: JointMaterial) -> float:
     """Return the mean density in kg/m3 of what a fastener is in; of steel that of the wood."""
     try:
-        found = materials.find(stuff.name).typical
+        found = materials.find_material(stuff.name).typical
     except KeyError:
         return _WOOD
     return _WOOD if stuff.is_steel else found

@@ -11,9 +11,10 @@ from shapely.geometry.base import BaseGeometry
 from ...design import plane
 from ...design.placing import Body
 from ...design.shapes.plans import Plan, Regular, at_height
-from ...design.shapes.shape import ALONG, Array
-from ...statics.meeting import Face
-from ...statics.surfaces import cut_of, surfaces_of
+from ...design.shapes.shape import ALONG_AXIS
+from ...statics.contacts.meeting import Face
+from ...statics.contacts.surfaces import cut_of, surfaces_of
+from ...units.arrays import Array
 
 _BESIDE = 1.0e-6
 """Farther (m) off a piece than this a point lies beside it."""
@@ -132,7 +133,7 @@ def _grain_in(body: Body, face: Face) -> Array | None:
         return None
     grain = body.rotation @ own
     local = np.array([grain @ face.right, grain @ face.up])
-    return None if np.linalg.norm(local) < ALONG else _unit(local)
+    return None if np.linalg.norm(local) < ALONG_AXIS else _unit(local)
 
 
 def _unit(vector: Array) -> Array:

@@ -14,12 +14,13 @@ from ...design.shapes.roofs import Dome, Vault
 from ...design.shapes.rotor import Rotor
 from ...design.structure import Structure
 from ...loads.combinations import Factors
+from ...units.arrays import Mask
 from ..borne import Borne
 from ..local_wind import LocalWind
 from .blades import check_blades
 from .boards import check_board, check_shell
-from .member_check import Member, Members, NotJudged
-from .uprights import Mask, touching
+from .member_check import Members, MemberStrength, NotJudged
+from .uprights import touching_bodies
 
 
 def check_plates(
@@ -28,14 +29,14 @@ def check_plates(
     factors: Factors,
     basis: str,
     loads: Sequence[Borne] = (),
-) -> tuple[Member | NotJudged, ...]:
+) -> tuple[MemberStrength | NotJudged, ...]:
     """Return the strength of boards, plates, walls, roofs and blades by the wind on each.
 
     ``basis`` is the site's, ``loads`` those that the design names.
     """
-    found: list[Member | NotJudged] = []
+    found: list[MemberStrength | NotJudged] = []
     is_board = any(isinstance(body.shape, (Cutout, Panel)) for body in structure.bodies)
-    near = touching(structure) if is_board else np.zeros((0, 0), dtype=bool)
+    near = touching_bodies(structure) if is_board else np.zeros((0, 0), dtype=bool)
     for i in range(len(structure.bodies)):
         one = _check_body(structure, i, near, local, factors, basis, loads)
         if one is not None:
@@ -51,7 +52,7 @@ def _check_body(
     factors: Factors,
     basis: str,
     loads: Sequence[Borne],
-) -> Member | NotJudged | None:
+) -> MemberStrength | NotJudged | None:
     """Return the strength of one body that is no post; None where none is to be told."""
     given = (structure, i, local, factors, basis)
     # what judges a shape is imported where a design has that shape: most have few
@@ -84,18 +85,20 @@ def _check_body(
             return None
 
 
-def _as_graded(structure: Structure, i: int, one: Member | NotJudged) -> Member | NotJudged:
+def _as_graded(
+    structure: Structure, i: int, one: MemberStrength | NotJudged
+) -> MemberStrength | NotJudged:
     """Return what was found with the word whether the design names the grade of its boards."""
     named = structure.design.parts[structure.bodies[i].part].grade is not None
-    return replace(one, graded=True) if named and isinstance(one, Member) else one
+    return replace(one, graded=True) if named and isinstance(one, MemberStrength) else one
 
 
-def worst_of_each(found: Iterable[Member | NotJudged]) -> Members:
+def worst_of_each(found: Iterable[MemberStrength | NotJudged]) -> Members:
     """Return what was found of every part, and which of these kinds are not judged.
 
     Of like copies the worst one is told.
     """
-    judged: dict[str, Member] = {}
+    judged: dict[str, MemberStrength] = {}
     others: dict[str, NotJudged] = {}
     for one in found:
         if isinstance(one, NotJudged):

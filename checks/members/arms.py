@@ -12,7 +12,7 @@ import numpy as np
 
 from ...design import plane
 from ...design.shapes.cutout import Cutout
-from ...design.shapes.shape import Array
+from ...units.arrays import Array
 
 _ROUND = 240
 """So many places round an outline are cut between."""

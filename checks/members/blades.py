@@ -6,21 +6,21 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ...design.shapes.rotor import Rotor
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
-from ...loads import rotor
+from ...loads.coefficients import rotor
 from ...loads.combinations import Factors
-from ...loads.ranges import not_negative, positive
+from ...loads.printed.ranges import not_negative, positive
 from ...materials import metal, sheets
+from ...units.arrays import Array
 from ..judging import Check, Kind, judged
 from ..local_wind import LocalWind
 from ..timber.books import book_of, values_of
 from ..timber.nds.member_strength import sheet_stiffness
 from .bending import cantilever_deflection, rectangle_inertia, rectangle_modulus
-from .member_check import Member, NotJudged, Stuff
+from .member_check import MemberMaterial, MemberStrength, NotJudged
 from .metal_strength import metal_stress
 
-SOURCE = "statics: a cantilever from the hub's middle under its share of the wheel's thrust"
+_SOURCE = "statics: a cantilever from the hub's middle under its share of the wheel's thrust"
 
 
 @dataclass(frozen=True)
@@ -29,7 +29,7 @@ class _Root:
 
     moment: float
     stiffness: float
-    stuff: Stuff
+    stuff: MemberMaterial
 
 
 def thrust_reach(span: ArrayLike, root: ArrayLike, tip: ArrayLike, spins: ArrayLike) -> Array:
@@ -47,7 +47,7 @@ def thrust_reach(span: ArrayLike, root: ArrayLike, tip: ArrayLike, spins: ArrayL
 
 def check_blades(
     structure: Structure, i: int, local: LocalWind, factors: Factors, basis: str
-) -> Member | NotJudged | None:
+) -> MemberStrength | NotJudged | None:
     """Return the bending of a wheel's blades where they join the hub; None for any other body."""
     body = structure.bodies[i]
     wheel, part = body.shape.wheel, structure.design.parts[body.part]
@@ -74,23 +74,23 @@ def check_blades(
         unit="N*m",
         utilization=utilization,
         passes=passes,
-        source=f"{SOURCE}; {values_of(root.stuff, basis).source}",
+        source=f"{_SOURCE}; {values_of(root.stuff, basis).source}",
         weighing="typical",
         dead=0.0,
         wind=factors.wind,
     )
     bends = float(cantilever_deflection(thrust, reach, wheel.span, root.stiffness))
-    return Member(part.name, check, "blade", "bending", wheel.blades, bends, root.stuff)
+    return MemberStrength(part.name, check, "blade", "bending", wheel.blades, bends, root.stuff)
 
 
 def _root(material: str, wheel: Rotor, basis: str) -> _Root | None:
     """Return the strength of a blade's root: metal, or a sheet with its grain along the blade."""
-    alloy = metal.find(material)
+    alloy = metal.find_metal(material)
     if alloy is not None:
         modulus = float(rectangle_modulus(wheel.root, wheel.thickness))
         inertia = float(rectangle_inertia(wheel.root, wheel.thickness))
         return _Root(modulus * metal_stress(alloy, basis), inertia * alloy.stiffness, alloy)
-    sheet = sheets.find(material, wheel.thickness)
+    sheet = sheets.find_sheet(material, wheel.thickness)
     if sheet is None:
         return None
     bending = book_of(basis).sheet_bending(sheet, wheel.root, basis, across=False)

@@ -9,18 +9,27 @@ import numpy as np
 from ...design.placing import Body
 from ...design.shapes.bodies import Shell
 from ...design.shapes.flat import Panel
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...design.touching import GAP
 from ...loads.combinations import Factors
-from ...loads.inside_air import breathes
+from ...loads.roofs.inside_air import breathes
 from ...materials.lumber import Lumber
+from ...units.arrays import Array, Mask
 from ..borne import Borne
 from ..local_wind import LocalWind
-from .member_check import Member, NotJudged
-from .strip_strength import stuff_of
-from .strips import Acting, Basis, Point, Strip, Ways, carrying, plain, weakest
-from .uprights import Mask, section_of
+from .member_check import MemberStrength, NotJudged
+from .strip_strength import plate_material_of
+from .strips import (
+    Acting,
+    Basis,
+    PointForce,
+    Strip,
+    StripWays,
+    carrying,
+    simple_span,
+    weakest_place,
+)
+from .uprights import section_of
 
 _MOSTLY = 0.5
 """A board of lumber that stands out beyond its posts by no more than this share of what they hold
@@ -53,7 +62,7 @@ def check_board(
     factors: Factors,
     basis: str,
     loads: Sequence[Borne] = (),
-) -> Member | NotJudged | None:
+) -> MemberStrength | NotJudged | None:
     """Return the bending of a standing board; None for any other body.
 
     Between the posts that it touches strips span level, as high as the posts reach, its ends
@@ -66,7 +75,7 @@ def check_board(
         return None
     if board.solidity < 1.0:
         return NotJudged(part.name, "lattice")
-    stuff = stuff_of(part, board.thickness)
+    stuff = plate_material_of(part, board.thickness)
     if isinstance(stuff, NotJudged):
         return stuff
     by = Basis(factors, basis, stuff, board.thickness)
@@ -75,7 +84,9 @@ def check_board(
     if posts is None:
         if not _stands_alone(structure, body, near):
             return NotJudged(part.name, "held otherwise")
-        return weakest(part.name, _upright(board, 0.0, board.height, wind, pushes, _ON_FOOT), by)
+        return weakest_place(
+            part.name, _upright(board, 0.0, board.height, wind, pushes, _ON_FOOT), by
+        )
     if posts.high - posts.low <= GAP:
         return NotJudged(part.name, "held otherwise")
     held = posts.high - posts.low
@@ -85,12 +96,12 @@ def check_board(
     for foot, length in ((posts.high, above), (posts.low, -below)):
         if not as_one and abs(length) > board.thickness:
             places += _upright(board, foot, length, wind, pushes, _ABOVE)
-    return weakest(part.name, places, by)
+    return weakest_place(part.name, places, by)
 
 
 def check_shell(
     structure: Structure, i: int, local: LocalWind, factors: Factors, basis: str
-) -> Member | NotJudged | None:
+) -> MemberStrength | NotJudged | None:
     """Return the bending of one panel of a many-sided shell; None for any other body.
 
     Its strips span level from seam to seam, as wide as the widest end; suction outward governs.
@@ -101,14 +112,14 @@ def check_shell(
         return None
     if shell.sides == 0:
         return NotJudged(part.name, "curved")
-    stuff = stuff_of(part, shell.wall)
+    stuff = plate_material_of(part, shell.wall)
     if isinstance(stuff, NotJudged):
         return stuff
     width = max(shell.bottom, shell.top) * tan(pi / shell.sides)
     slope = hypot(shell.height, (shell.bottom - shell.top) / 2.0)
-    strip = plain(width, slope, slope >= width, panel_pressure(structure, i, local))
+    strip = simple_span(width, slope, slope >= width, panel_pressure(structure, i, local))
     by = Basis(factors, basis, stuff, shell.wall)
-    return weakest(part.name, [Ways("wall panel", "", (strip,))], by, shell.sides)
+    return weakest_place(part.name, [StripWays("wall panel", "", (strip,))], by, shell.sides)
 
 
 def panel_pressure(structure: Structure, i: int, local: LocalWind) -> float:
@@ -140,7 +151,7 @@ def _pushes(body: Body, loads: Sequence[Borne], i: int) -> list[_Push]:
 
 def _level(
     board: Panel, posts: _Posts, height: float, wind: float, pushes: Sequence[_Push], by: Basis
-) -> list[Ways]:
+) -> list[StripWays]:
     """Return the strips along a board that carry it to its posts, ``height`` m of it.
 
     They take all of the wind on the board. On one post alone both ends stand out from it.
@@ -156,34 +167,34 @@ def _level(
         between = (edges[:-1] >= first) & (edges[1:] <= inside[-1])
         winds = tuple(Acting(wind * some) for some in (between | True, between, ~between))
         strip = Strip(edges, inside, height, across, lifts=winds)
-    places = [Ways(_BETWEEN, "", (strip,))]
+    places = [StripWays(_BETWEEN, "", (strip,))]
     span = board.width if strip.fast else float(np.diff(inside).max())
     width = carrying(by.stuff, 0.0, span, height)
     for one in pushes:
         at = abs(one.along - first) if strip.fast else min(max(one.along, -half), half)
-        load = Acting(0.0, (Point(at, one.force),), one.name)
+        load = Acting(0.0, (PointForce(at, one.force),), one.name)
         narrow = replace(strip, width=width, lifts=(), named=(load,))
-        places.append(Ways(_BETWEEN, "", (narrow,)))
+        places.append(StripWays(_BETWEEN, "", (narrow,)))
     return places
 
 
 def _upright(
     board: Panel, foot: float, length: float, wind: float, pushes: Sequence[_Push], role: str
-) -> list[Ways]:
+) -> list[StripWays]:
     """Return the strips that stand ``length`` m up from a level of a board, or down below 0.
 
     As wide as the board, held fast there; across the grain where the board is wider than high.
     """
     out, wide = abs(length), board.width > board.height
     strip = Strip((0.0, out), (0.0,), board.width, wide, True, (Acting(wind),))
-    places = [Ways(role, "", (strip,))]
+    places = [StripWays(role, "", (strip,))]
     for one in pushes:
         up = (one.up - foot) * copysign(1.0, length)
         if 0.0 < up <= out * (1.0 + 1.0e-9):
-            load = Acting(0.0, (Point(min(up, out), one.force),), one.name)
+            load = Acting(0.0, (PointForce(min(up, out), one.force),), one.name)
             width = min(2.0 * up, board.width)
             narrow = replace(strip, width=width, lifts=(), named=(load,))
-            places.append(Ways(role, "", (narrow,)))
+            places.append(StripWays(role, "", (narrow,)))
     return places
 
 

@@ -7,11 +7,11 @@ from shapely.geometry.base import BaseGeometry
 
 from ...design import plane
 from ...design.placing import Body
-from ...design.shapes.shape import Array
 from ...design.structure import GRAVITY, WEIGHINGS, Structure
+from ...units.arrays import Array
 from ..local_wind import LocalWind
 from .plates import Bearing, stands_at
-from .strips import Point
+from .strips import PointForce
 
 _MOSTLY, _PARTLY = 0.95, 0.05
 """Shares of what stands on a plate that count as all of it and as some of it (judgement)."""
@@ -38,16 +38,19 @@ class Carried:
     place: Array
     at: float = 0.0
 
-    def lines(self, force: float, tilting: float, at: float) -> tuple[Point, ...]:
+    def lines(self, force: float, tilting: float, at: float) -> tuple[PointForce, ...]:
         """Return in which points a force in N and a couple in N m come onto a strip.
 
         Half of the force at each side, and the couple as two more. ``at`` m along it is the middle.
         """
         half = self.across / 2.0
         if half < _POINT:
-            return (Point(at, force, tilting),)
+            return (PointForce(at, force, tilting),)
         couple = tilting / self.across
-        return (Point(at - half, force / 2.0 + couple), Point(at + half, force / 2.0 - couple))
+        return (
+            PointForce(at - half, force / 2.0 + couple),
+            PointForce(at + half, force / 2.0 - couple),
+        )
 
 
 @dataclass(frozen=True)
@@ -115,7 +118,7 @@ def _rests_on_beams(region: BaseGeometry, bearing: Bearing) -> bool:
 
 def _stands_on(body: Body) -> BaseGeometry:
     if body.shape.is_point:
-        return plane.disc(body.origin[:2], _POINT)
+        return plane.disc_region(body.origin[:2], _POINT)
     return body.in_plan(body.shape.contact())
 
 

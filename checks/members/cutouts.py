@@ -7,16 +7,16 @@ import numpy as np
 from ...design import plane
 from ...design.placing import Body
 from ...design.shapes.cutout import Cutout
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...design.touching import GAP
 from ...loads.combinations import Factors
+from ...units.arrays import Array, Mask
 from ..local_wind import LocalWind
 from .arms import arms_of, levels_of
-from .member_check import Member, NotJudged
-from .strip_strength import strip_strength, stuff_of, twist_strength
-from .strips import Acting, Basis, Strip, Ways, weakest
-from .uprights import Mask, section_of
+from .member_check import MemberStrength, NotJudged
+from .strip_strength import plate_material_of, strip_strength, twist_strength
+from .strips import Acting, Basis, Strip, StripWays, weakest_place
+from .uprights import section_of
 
 _LEVELS = 200
 _LEAST = 1.0e-3
@@ -29,7 +29,7 @@ cosine); across it one counts that asks no more than this share of the strength 
 
 def check_cutout(
     structure: Structure, i: int, near: Mask, local: LocalWind, factors: Factors, basis: str
-) -> Member | NotJudged | None:
+) -> MemberStrength | NotJudged | None:
     """Return the strength of a sawn board where it is used most; None for any other body.
 
     Level by level as a strip held at its foot, with the twist of what lies to one side; and across
@@ -39,7 +39,7 @@ def check_cutout(
     board, part = body.shape, structure.design.parts[body.part]
     if not isinstance(board, Cutout) or not body.upright:
         return None
-    stuff = stuff_of(part, board.thickness)
+    stuff = plate_material_of(part, board.thickness)
     if isinstance(stuff, NotJudged):
         return stuff
     prop = _prop(structure, body, near)
@@ -49,8 +49,8 @@ def check_cutout(
     role = "cut-out" if prop is None else "propped cut-out"
     by = Basis(factors, basis, stuff, board.thickness)
     pressure = float(local.standing[i])
-    places = [Ways(role, "", (strip,), True) for strip in strips_of(board, up, pressure)]
-    one = weakest(part.name, places, by)
+    places = [StripWays(role, "", (strip,), True) for strip in strips_of(board, up, pressure)]
+    one = weakest_place(part.name, places, by)
     if isinstance(one, NotJudged):
         return one
     other = _across(board, prop, pressure, by)

@@ -12,20 +12,29 @@ from math import pi
 import numpy as np
 
 from ...design import plane
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...loads.combinations import Factors
-from ...loads.inside_air import breathes, breathes_beneath
-from ...loads.lids import covered, from_above, is_free, lies_on_ground, on_top
-from ...loads.tops import FREE_LIFTED, FREE_PRESSED
+from ...loads.roofs.inside_air import breathes, breathes_beneath
+from ...loads.roofs.lids import covered, from_above, is_free, lies_on_ground, on_top
+from ...loads.roofs.tops import FREE_LIFTED, FREE_PRESSED
 from ...materials.lumber import Lumber
+from ...units.arrays import Array
 from ..borne import Borne
 from ..local_wind import LocalWind, overhang_pressure
 from .carried_plate import Carried, Loads, carried_by
-from .member_check import Member, NotJudged
+from .member_check import MemberStrength, NotJudged
 from .plates import Bearing, bearing_of
-from .strip_strength import stuff_of
-from .strips import Acting, Basis, Point, Strip, Ways, carrying, dead_pressure, weakest
+from .strip_strength import plate_material_of
+from .strips import (
+    Acting,
+    Basis,
+    PointForce,
+    Strip,
+    StripWays,
+    carrying,
+    dead_pressure,
+    weakest_place,
+)
 
 
 @dataclass(frozen=True, eq=False)
@@ -65,7 +74,7 @@ def check_plate(
     factors: Factors,
     basis: str,
     loads: Sequence[Borne] = (),
-) -> Member | NotJudged | None:
+) -> MemberStrength | NotJudged | None:
     """Return the bending of a plate off the ground, where it is used most; None for any other body.
 
     None too for one that lies on something solid. Over an opening that holds it all round the
@@ -76,7 +85,7 @@ def check_plate(
     plate, part = body.shape.plate, structure.design.parts[body.part]
     if plate is None or lies_on_ground(structure, body):
         return None
-    stuff = stuff_of(part, plate.thickness)
+    stuff = plate_material_of(part, plate.thickness)
     if isinstance(stuff, NotJudged):
         return stuff
     if plate.solidity < 1.0 and not isinstance(stuff, Lumber):
@@ -95,12 +104,12 @@ def check_plate(
     if bearing.beams:
         places = _over_beams(bearing, carried, people, wind)
     else:
-        places: list[Ways] = []
+        places: list[StripWays] = []
         if bearing.short > plate.thickness:
             places += _over_opening(bearing, carried.between, people, wind)
         if bearing.flat > plate.thickness:
             places += _beyond(bearing, carried, people, wind)
-    return weakest(part.name, places, by) if places else None
+    return weakest_place(part.name, places, by) if places else None
 
 
 def rim_line(carried: Carried, force: float, tilting: float, around: float) -> float:
@@ -117,7 +126,7 @@ def rim_line(carried: Carried, force: float, tilting: float, around: float) -> f
 
 def _over_opening(
     bearing: Bearing, between: Sequence[Carried], people: Sequence[_Person], wind: _Pressed
-) -> list[Ways]:
+) -> list[StripWays]:
     """Return the strips over an opening: all of it under wind, and those under each thing on it.
 
     Somebody is taken to stand in the middle, the worst place.
@@ -145,21 +154,21 @@ def _over_opening(
 
             def spread(
                 one: Carried, force: float, tilting: float, mid: float = span / 2.0, k: int = axis
-            ) -> tuple[Point, ...]:
+            ) -> tuple[PointForce, ...]:
                 return one.lines(force, tilting, mid + float(one.place[k]))
 
             loaded.append(_loaded(narrow, between, spread))
         for one, strips in zip(people, stepped_on, strict=True):
-            points = (Point(span / 2.0, one.force),) if one.between else ()
+            points = (PointForce(span / 2.0, one.force),) if one.between else ()
             width = carrying(wind.by.stuff, 0.0, span, other)
             strips.append(_stepped_on(replace(strip, width=width), one.name, points))
-    return [Ways("lid", "between", each) for each in (even, loaded, *stepped_on) if each]
+    return [StripWays("lid", "between", each) for each in (even, loaded, *stepped_on) if each]
 
 
 def _loaded(
     strip: Strip,
     carried: Sequence[Carried],
-    spread: Callable[[Carried, float, float], Iterable[Point]],
+    spread: Callable[[Carried, float, float], Iterable[PointForce]],
 ) -> Strip:
     """Return a strip with what stands on it, ``spread`` as points: a force in N, a couple in N m.
 
@@ -185,7 +194,7 @@ def _loaded(
 
 def _beyond(
     bearing: Bearing, loads: Loads, people: Sequence[_Person], wind: _Pressed
-) -> list[Ways]:
+) -> list[StripWays]:
     """Return the strips that stand out all round: across the grain, as it may run either way."""
     o, width = bearing.beyond, bearing.width
     strip = Strip(
@@ -203,28 +212,28 @@ def _beyond(
         """Return as much of it as carries a point: widening on both sides toward its support."""
         return replace(strip, width=min(across + 2.0 * max(one.at, wind.by.thickness), width))
 
-    def round_it(one: Carried, force: float, tilting: float) -> tuple[Point, ...]:
-        return (Point(one.at, rim_line(one, force, tilting, width) * width),)
+    def round_it(one: Carried, force: float, tilting: float) -> tuple[PointForce, ...]:
+        return (PointForce(one.at, rim_line(one, force, tilting, width) * width),)
 
-    def alone(one: Carried, force: float, tilting: float) -> tuple[Point, ...]:
-        return (Point(one.at, force, tilting),)
+    def alone(one: Carried, force: float, tilting: float) -> tuple[PointForce, ...]:
+        return (PointForce(one.at, force, tilting),)
 
     strips = [_loaded(strip, loads.rim, round_it)]
     strips += [_loaded(near(one, one.across), [one], alone) for one in loads.points]
     for one in people:
-        points = (Point(min(one.at, o), one.force),) if one.at > 0.0 else ()
+        points = (PointForce(min(one.at, o), one.force),) if one.at > 0.0 else ()
         strips.append(_stepped_on(near(one, 0.0), one.name, points))
-    return [Ways("lid", "beyond", (one,)) for one in strips]
+    return [StripWays("lid", "beyond", (one,)) for one in strips]
 
 
-def _stepped_on(strip: Strip, name: str, points: tuple[Point, ...]) -> Strip:
+def _stepped_on(strip: Strip, name: str, points: tuple[PointForce, ...]) -> Strip:
     """Return a strip under a named load and its weight, without wind."""
     return replace(strip, lifts=(), presses=(), named=(Acting(0.0, points, name),))
 
 
 def _over_beams(
     bearing: Bearing, loads: Loads, people: Sequence[_Person], wind: _Pressed
-) -> list[Ways]:
+) -> list[StripWays]:
     """Return the strips across all beams, as one piece; bearings have no width along them."""
     first, last = bearing.ends
     beams, thin = bearing.beams, wind.by.thickness
@@ -254,15 +263,15 @@ def _over_beams(
         width = carrying(wind.by.stuff, across, max(gaps), bearing.width)
         return replace(strip, width=_within(width, float(one.place[1]), bearing.width))
 
-    def spread(one: Carried, force: float, tilting: float) -> tuple[Point, ...]:
+    def spread(one: Carried, force: float, tilting: float) -> tuple[PointForce, ...]:
         return one.lines(force, tilting, at(one))
 
     strips = [strip]
     strips += [_loaded(narrow(one, one.across), [one], spread) for one in loads.between]
     strips += [
-        _stepped_on(narrow(one, 0.0), one.name, (Point(at(one), one.force),)) for one in people
+        _stepped_on(narrow(one, 0.0), one.name, (PointForce(at(one), one.force),)) for one in people
     ]
-    return [Ways("deck", "between", (one,)) for one in strips]
+    return [StripWays("deck", "between", (one,)) for one in strips]
 
 
 def _within(width: float, aside: float, room: float) -> float:
@@ -273,7 +282,7 @@ def _within(width: float, aside: float, room: float) -> float:
 
 def _person(one: Borne, bearing: Bearing) -> _Person:
     point = np.array(one.load.at[:2])
-    spot = plane.disc(point, 1.0e-4)
+    spot = plane.disc_region(point, 1.0e-4)
     away = float(spot.distance(bearing.borne))
     force = one.load.force * abs(one.load.direction[2])
     inside = not spot.intersection(bearing.opening).is_empty

@@ -5,12 +5,11 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
-from ...design.shapes.shape import Array
 from ...materials.lumber import Lumber
+from ...units.arrays import Array, Mask
 from ..judging import Check
 from .columns import column_rule
 from .post_strength import PostStrength
-from .uprights import Mask
 
 _HARDLY = 0.01
 """Bent by so small a share of what presses it a stick is pressed alone: judgement."""
@@ -49,7 +48,7 @@ class Used:
         return "pressing" if alone and along > 0.0 else "bending"
 
 
-def used(
+def stick_utilization(
     strength: PostStrength,
     force: tuple[Array, Array | float],
     moments: Sequence[tuple[Array, Array]],

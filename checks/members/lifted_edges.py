@@ -2,14 +2,14 @@
 
 from ...design.shapes.boxes import Box
 from ...design.shapes.forms import Ridge
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
-from ...loads.lids import on_top, top_plan
+from ...loads.roofs.lids import on_top, top_plan
+from ...units.arrays import Array
 from ..local_wind import LocalWind
-from .strips import Acting, Strip, Ways
+from .strips import Acting, Strip, StripWays
 
 
-def lifted_edges(structure: Structure, i: int, local: LocalWind) -> list[Ways]:
+def lifted_edges(structure: Structure, i: int, local: LocalWind) -> list[StripWays]:
     """Return the walls of an open-topped box that a roof or lid on it lifts by their upper edge.
 
     Held at its corners alone, whatever its lower edge is fastened to, so that all of its height
@@ -22,7 +22,7 @@ def lifted_edges(structure: Structure, i: int, local: LocalWind) -> list[Ways]:
     if box is None or "top" not in box.open:
         return []
     opening = top_plan(body)
-    found: list[Ways] = []
+    found: list[StripWays] = []
     for j in on_top(structure, i):
         other = structure.bodies[j]
         if top_plan(other).intersection(opening).area < 0.5 * opening.area:
@@ -45,9 +45,9 @@ def _lesser(extent: tuple[Array, Array]) -> float:
     return float((high - low)[:2].min())
 
 
-def _walls(box: Box, walls: tuple[str, ...], line: float) -> list[Ways]:
+def _walls(box: Box, walls: tuple[str, ...], line: float) -> list[StripWays]:
     """Return each kind of wall that is there and held at its corners, ``line`` N/m at its edge."""
-    found: list[Ways] = []
+    found: list[StripWays] = []
     for ends, sides in (
         (("left", "right"), ("front", "back")),
         (("front", "back"), ("left", "right")),
@@ -64,5 +64,5 @@ def _walls(box: Box, walls: tuple[str, ...], line: float) -> list[Ways]:
             lifts=(Acting(line / box.height),),
             on_edge=True,
         )
-        found.append(Ways("box wall", "lifted edge", (strip,)))
+        found.append(StripWays("box wall", "lifted edge", (strip,)))
     return found

@@ -8,11 +8,11 @@ from ...materials.plastic import Plastic
 from ...materials.sheets import Sheet
 from ..judging import Check
 
-Stuff = Lumber | Metal | Plastic | Sheet
+MemberMaterial = Lumber | Metal | Plastic | Sheet
 
 
 @dataclass(frozen=True)
-class Member:
+class MemberStrength:
     """A part's strength: its ``check``, whose name is ``member: NAME``, and what it rests on.
 
     ``role`` is "post", "arm", "beam", "brace", "leg", "foot", "ring", "blade", "board between
@@ -37,7 +37,7 @@ class Member:
     governs: str
     count: int
     deflection: float
-    stuff: Stuff
+    stuff: MemberMaterial
     beside: tuple[str, ...] = ()
     graded: bool = False
     slender: float = 0.0
@@ -65,5 +65,5 @@ class NotJudged:
 class Members:
     """All parts whose strength was judged, and those of their kind that were not."""
 
-    judged: tuple[Member, ...]
+    judged: tuple[MemberStrength, ...]
     not_judged: tuple[NotJudged, ...]

@@ -11,8 +11,8 @@ from ...design.placing import Body
 from ...design.shapes.flat import Plate
 from ...design.shapes.forms import Bars
 from ...design.shapes.plans import Rectangle, Regular
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
+from ...units.arrays import Array
 
 _EDGE = 1.0e-3
 _RUNS = 0.95

@@ -6,15 +6,15 @@ from math import inf, sqrt
 import numpy as np
 
 from ... import references
-from ...design.shapes.shape import Array
 from ...materials import lumber, metal
 from ...materials.metal import Metal
+from ...units.arrays import Array
 from ..timber.books import book_of
 from ..timber.laws import StickLaw
-from ..timber.nds.standard import NDS
+from ..timber.nds.standard import NDS_BOOK
 from .bending import rectangle_inertia, round_inertia
 from .columns import aluminium_use, metal_column, steel_use
-from .member_check import Stuff
+from .member_check import MemberMaterial
 from .metal_strength import metal_shear, metal_stress
 from .uprights import Section
 
@@ -35,7 +35,7 @@ class PostStrength:
     buckling: float
     shear_force: float
     stiffness: tuple[float, float]
-    stuff: Stuff
+    stuff: MemberMaterial
     area: float
     along: float
     drawn: float
@@ -43,7 +43,7 @@ class PostStrength:
     elastic: float
     safety: float = 1.0
     is_round: bool = False
-    law: StickLaw = NDS.law
+    law: StickLaw = NDS_BOOK.law
 
     def slender(self, effective: float) -> float:
         """Return the slenderness ratio of a piece of ``effective`` length in m, its weaker way."""
@@ -145,7 +145,7 @@ def post_strength(
     if material is None:
         return "no material"
     least, wide = sorted((section.first, section.second))
-    wood = lumber.find(material, least, wide, grade)
+    wood = lumber.find_lumber(material, least, wide, grade)
     if wood is not None and not section.is_round and section.wall is None:
         value = book_of(basis).adjusted(wood, least, wide, length, basis, between)
         if value is None:
@@ -168,7 +168,7 @@ def post_strength(
             elastic=value.least_stiffness,
             law=book_of(basis).law,
         )
-    alloy = metal.find(material)
+    alloy = metal.find_metal(material)
     if alloy is None:
         return "no values"
     if _is_thin(section, alloy):

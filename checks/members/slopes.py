@@ -12,13 +12,13 @@ from ...design.shapes.bodies import Cone
 from ...design.shapes.gables import Gable
 from ...design.structure import Structure
 from ...loads.combinations import Factors
-from ...loads.inside_air import breathes
-from ...loads.lids import is_free, supports, top_plan
+from ...loads.roofs.inside_air import breathes
+from ...loads.roofs.lids import is_free, supports, top_plan
 from ...materials.lumber import Lumber
 from ..local_wind import LocalWind, overhang_pressure
-from .member_check import Member, NotJudged
-from .strip_strength import stuff_of
-from .strips import Acting, Basis, Strip, Ways, dead_pressure, plain, weakest
+from .member_check import MemberStrength, NotJudged
+from .strip_strength import plate_material_of
+from .strips import Acting, Basis, Strip, StripWays, dead_pressure, simple_span, weakest_place
 
 _ALONG_EAVE = 0.9
 """Share of the eave's length, between the ends of what bears it, that has to be borne for strips to
@@ -30,7 +30,7 @@ _EDGE = 1.0e-4
 
 def check_slope(
     structure: Structure, i: int, local: LocalWind, factors: Factors, basis: str
-) -> Member | NotJudged | None:
+) -> MemberStrength | NotJudged | None:
     """Return the bending of a hollow roof's slopes, pitched or pointed; None for other bodies."""
     given = (structure, i, local, factors, basis)
     return check_gable(*given) or check_cone(*given)
@@ -38,7 +38,7 @@ def check_slope(
 
 def check_gable(
     structure: Structure, i: int, local: LocalWind, factors: Factors, basis: str
-) -> Member | NotJudged | None:
+) -> MemberStrength | NotJudged | None:
     """Return the bending of a pitched roof's slopes; None for any other body, and a solid one.
 
     Strips rest on the eaves' walls and against each other at the ridge; what stands out beyond the
@@ -50,7 +50,7 @@ def check_gable(
         return None
     if roof.knee_width is not None:
         return NotJudged(part.name, "knee")
-    stuff = stuff_of(part, roof.thickness)
+    stuff = plate_material_of(part, roof.thickness)
     if isinstance(stuff, NotJudged):
         return stuff
     bearing = _bearing(structure, body)
@@ -65,7 +65,7 @@ def check_gable(
     over = overhang_pressure(local, body, i, pitch), local.panel(i, "inward")
     out = roof.length / 2.0 - ends
     as_boards = isinstance(stuff, Lumber) and out <= _EDGE  # from support to support
-    places: list[Ways] = []
+    places: list[StripWays] = []
     for where, span, beyond, width, along in (
         ("between", inside, 0.0, roof.length, slope),
         ("eaves", 0.0, slope - inside, roof.length, slope),
@@ -85,13 +85,13 @@ def check_gable(
             (Acting(inward),),
             Acting(dead),
         )
-        places.append(Ways("roof slope", where, (strip,)))
-    return weakest(part.name, places, Basis(factors, basis, stuff, roof.thickness), 2)
+        places.append(StripWays("roof slope", where, (strip,)))
+    return weakest_place(part.name, places, Basis(factors, basis, stuff, roof.thickness), 2)
 
 
 def check_cone(
     structure: Structure, i: int, local: LocalWind, factors: Factors, basis: str
-) -> Member | NotJudged | None:
+) -> MemberStrength | NotJudged | None:
     """Return the bending of one panel of a hollow pointed roof; None for any other body.
 
     Its strips lie level from hip to hip and are taken as wide as the eave, where they are widest.
@@ -102,7 +102,7 @@ def check_cone(
         return None
     if roof.sides == 0:
         return NotJudged(part.name, "curved")
-    stuff = stuff_of(part, roof.wall)
+    stuff = plate_material_of(part, roof.wall)
     if isinstance(stuff, NotJudged):
         return stuff
     width, slope = roof.bottom * tan(pi / roof.sides), hypot(roof.height, roof.bottom / 2.0)
@@ -114,12 +114,12 @@ def check_cone(
     up = max(out, overhang_pressure(local, body, i, pitch)) if beyond else out
     dead = dead_pressure(structure, body.part, roof.sides * width * slope / 2.0)
     strip = replace(
-        plain(width, slope, slope >= width, up),
+        simple_span(width, slope, slope >= width, up),
         presses=(Acting(inward),),
         weighs=Acting(dead),
     )
-    places = [Ways("roof panel", "", (strip,))]
-    return weakest(part.name, places, Basis(factors, basis, stuff, roof.wall), roof.sides)
+    places = [StripWays("roof panel", "", (strip,))]
+    return weakest_place(part.name, places, Basis(factors, basis, stuff, roof.wall), roof.sides)
 
 
 def _beneath(structure: Structure, body: Body) -> BaseGeometry:

@@ -11,30 +11,30 @@ from math import inf, pi, sqrt
 import numpy as np
 
 from ...design.model import Design, Part
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...loads.combinations import FACTORED
 from ...materials.metal import Metal
 from ...statics.buckling import critical
-from ...statics.graph import GROUND, Edge, Graph, Holds
+from ...statics.contacts.graph import GROUND, Edge, Graph, Holds
 from ...statics.model import Forces, SectionForces
 from ...statics.sticks import Stick, slender_pieces
 from ...statics.stiffness import SOFT
-from ..internal_forces import AS_READ, InternalForces
+from ...units.arrays import Array, Integers
+from ..internal_forces import STIFFNESS_AS_READ, InternalForces
 from ..judging import Check, Kind, where_greatest
-from ..load_cases import Integers, LoadCases, greatest
+from ..load_cases import LoadCases, most_used_cases
 from ..timber.books import book_of, values_of
 from .columns import column_rule
-from .governs import UNITS, Used, as_column, used
-from .member_check import Member, NotJudged
+from .governs import UNITS, Used, as_column, stick_utilization
+from .member_check import MemberStrength, NotJudged
 from .post_strength import PostStrength, post_strength
 from .torsion import torsion_share, torsion_stress
 from .uprights import Section
 
-SOURCE = "equilibrium of the piece; {wood}, or AISC 360-16 E to H"
+_SOURCE = "equilibrium of the piece; {wood}, or AISC 360-16 E to H"
 
 _PLUMB = 0.999
-LEVEL = 0.05
+_LEVEL = 0.05
 """Cosine of the angle to plumb above which a stick is a post, and below which it lies level."""
 
 _LITTLE = 0.02
@@ -110,7 +110,7 @@ def may_govern(one: Judged, sections: SectionForces, cases: LoadCases, most: int
     bent = np.hypot(*both) if P.is_round else both[0] + both[1]
     shear = np.hypot(force[..., 1], force[..., 2]) / P.shear_force
     each = [along + bent, bent, along, shear + _twisted(one, force[..., 3])]
-    picked = [greatest(use.max(axis=1), most) for use in each]
+    picked = [most_used_cases(use.max(axis=1), most) for use in each]
     return np.unique(np.concatenate(picked))
 
 
@@ -120,7 +120,7 @@ def use_of(one: Judged, sections: SectionForces, cases: LoadCases, which: Intege
     force = sections.force * longer[..., None]
     P = one.strength
     pushed = np.hypot(force[..., 1], force[..., 2]) + P.shear_force * _twisted(one, force[..., 3])
-    return used(
+    return stick_utilization(
         P,
         (-force[..., 0], 0.0),
         [(force[..., 5], force[..., 4])],
@@ -137,7 +137,7 @@ def judge_sticks(
     cases: LoadCases,
     source: str,
     basis: str,
-) -> Iterator[Member]:
+) -> Iterator[MemberStrength]:
     """Yield the strength of each stick under some of the cases, by every set of stiffness."""
     for one in sticks:
         worst: tuple[float, str, tuple[int, int], Used] | None = None
@@ -153,7 +153,9 @@ def judge_sticks(
         _, name, at, use = worst
         found = _member(one, envelope, name, which, at, use, cases, source, basis)
         spread = min(most.values()), max(most.values())
-        yield replace(found, check=replace(found.check, envelope=spread, as_read=most[AS_READ]))
+        yield replace(
+            found, check=replace(found.check, envelope=spread, as_read=most[STIFFNESS_AS_READ])
+        )
 
 
 def _member(
@@ -166,7 +168,7 @@ def _member(
     cases: LoadCases,
     source: str,
     basis: str,
-) -> Member:
+) -> MemberStrength:
     case, section = int(which[at[0]]), envelope[name].sections[one.nth]
     acts = cases.set_of(case)
     governs, ratio = use.governs(at), float(use.most[at])
@@ -179,7 +181,7 @@ def _member(
     }[governs]
     finite = bool(np.isfinite(ratio))
     law = " (LRFD)" if basis == FACTORED else ""
-    rests = SOURCE.format(wood=book_of(basis).members)
+    rests = _SOURCE.format(wood=book_of(basis).members)
     check = Check(
         kind=Kind.MEMBER,
         subject=one.part.name,
@@ -197,13 +199,13 @@ def _member(
         load=acts.name,
     )
     governs, check = as_column(governs, check, one.strength, one.effective, use.pressed())
-    return Member(
+    return MemberStrength(
         name=one.part.name,
         check=check,
         role=one.role,
         governs=governs,
         count=1,
-        deflection=_bent(one, envelope[AS_READ], at[0], acts.factor),
+        deflection=_bent(one, envelope[STIFFNESS_AS_READ], at[0], acts.factor),
         stuff=one.strength.stuff,
         graded=one.part.grade is not None,
         slender=one.strength.slender(one.effective),
@@ -273,13 +275,13 @@ def _held(
     free = max(widest, out, stick.wide)
     K_out, K_between = column_rule("stands out"), column_rule("between")
     still = max(K_between * widest, K_out * out, stick.wide)
-    if lean > _PLUMB or (lean >= LEVEL and _stands(graph, forces, stick)):
+    if lean > _PLUMB or (lean >= _LEVEL and _stands(graph, forces, stick)):
         role = "post" if lean > _PLUMB else "leg"
         standing = stick.length - _held_below(graph.structure.design, forces, stick)
         return role, max(standing, free), K_out * standing, False, still
     if len(places) == 1:
         return "arm", free, still, between, still
-    return "beam" if lean < LEVEL else "brace", free, still, between, still
+    return "beam" if lean < _LEVEL else "brace", free, still, between, still
 
 
 def as_braced(sticks: Sequence[Judged], softest: Forces) -> list[Judged]:
@@ -341,7 +343,7 @@ def _places(graph: Graph, stick: Stick) -> Array:
 
 def _stands(graph: Graph, forces: InternalForces, stick: Stick) -> bool:
     """Return whether a leaning stick stands on the ground, or on a foot or sill that does."""
-    upright = {one.body for one in forces.model.sticks if abs(float(one.axes[0, 2])) >= LEVEL}
+    upright = {one.body for one in forces.model.sticks if abs(float(one.axes[0, 2])) >= _LEVEL}
     low = stick.at(_lowest(graph.structure, stick))
     for edge, other in _at_stick(graph, stick):
         if other == GROUND:

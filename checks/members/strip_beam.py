@@ -5,8 +5,8 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from ...design.shapes.shape import Array
-from ...loads.ranges import positive
+from ...loads.printed.ranges import positive
+from ...units.arrays import Array
 
 
 @dataclass(frozen=True, eq=False)

@@ -7,17 +7,17 @@ from numpy.typing import ArrayLike
 
 from ... import references
 from ...design.model import Part
-from ...design.shapes.shape import Array
 from ...loads.combinations import level_of
 from ...materials import lumber, metal, plastic, sheets
 from ...materials.lumber import Lumber, board_width
 from ...materials.metal import Metal
 from ...materials.plastic import Plastic
 from ...materials.sheets import Sheet
+from ...units.arrays import Array
 from ..timber.books import book_of
 from ..timber.nds.member_strength import sheet_stiffness
 from .bending import rectangle_inertia, rectangle_modulus
-from .member_check import NotJudged, Stuff
+from .member_check import MemberMaterial, NotJudged
 from .metal_strength import metal_shear, metal_stress
 
 
@@ -33,21 +33,21 @@ class StripStrength:
     stiffness: Array
 
 
-def stuff_of(part: Part, thickness: float) -> Stuff | NotJudged:
+def plate_material_of(part: Part, thickness: float) -> MemberMaterial | NotJudged:
     """Return the published strength of what a plate ``thickness`` m thick is made of."""
     if part.material is None:
         return NotJudged(part.name, "no material")
     found = (
-        sheets.find(part.material, thickness)
-        or metal.find(part.material)
-        or plastic.find(part.material)
+        sheets.find_sheet(part.material, thickness)
+        or metal.find_metal(part.material)
+        or plastic.find_plastic(part.material)
         or lumber.find_boards(part.material, thickness, part.grade)
     )
     return NotJudged(part.name, "no values") if found is None else found
 
 
 def strip_strength(
-    stuff: Stuff,
+    stuff: MemberMaterial,
     thickness: float,
     width: ArrayLike,
     across: bool,
@@ -95,7 +95,7 @@ def strip_strength(
 
 
 def edge_strength(
-    stuff: Stuff, thickness: float, depth: ArrayLike, length: float, basis: str
+    stuff: MemberMaterial, thickness: float, depth: ArrayLike, length: float, basis: str
 ) -> StripStrength | None:
     """Return what a plate ``depth`` (…) m deep carries that bends in its own plane.
 
@@ -137,7 +137,7 @@ def edge_strength(
     )
 
 
-def twist_strength(stuff: Stuff, thickness: float, width: ArrayLike, basis: str) -> Array:
+def twist_strength(stuff: MemberMaterial, thickness: float, width: ArrayLike, basis: str) -> Array:
     """Return the torque in N m that a thin section ``width`` (…) and ``thickness`` m thick holds.
 
     tau b t^2/3 with the shear strength of lumber and metal, b F_v t_v t/3 of sheets, and half of

@@ -11,19 +11,19 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from ...design.shapes.shape import Array
 from ...design.structure import GRAVITY, WEIGHINGS, Structure
 from ...loads.combinations import Factors
 from ...materials.lumber import Lumber, board_width
 from ...materials.sheets import Sheet
+from ...units.arrays import Array
 from ..judging import Check, Kind, judged, where_greatest
 from ..timber.books import book_of, values_of
-from .member_check import Member, NotJudged, Stuff
+from .member_check import MemberMaterial, MemberStrength, NotJudged
 from .strip_beam import Bent, bend
 from .strip_strength import StripStrength, edge_strength, strip_strength
 
 Parts = NDArray[np.intp]
-SOURCE = "statics: strips between supports"
+_SOURCE = "statics: strips between supports"
 _PARTS = 8
 """Into so many elements a part of a strip is divided, for how far it moves between its nodes."""
 _STIFFER_ONE_WAY = 0.3
@@ -31,7 +31,7 @@ _STIFFER_ONE_WAY = 0.3
 
 
 @dataclass(frozen=True)
-class Point:
+class PointForce:
     """A force in N, and a couple in N m that turns the strip, ``at`` m along it."""
 
     at: float
@@ -47,7 +47,7 @@ class Acting:
     """
 
     pressure: ArrayLike
-    points: tuple[Point, ...] = ()
+    points: tuple[PointForce, ...] = ()
     name: str = ""
 
 
@@ -81,10 +81,10 @@ class Strip:
 
 
 @dataclass(frozen=True, eq=False)
-class Ways:
+class StripWays:
     """Strips that run one way or another over one place of a plate: the better of them carries it.
 
-    ``where`` and ``role`` as of ``Member``; ``rises``: they stand, and the level is told.
+    ``where`` and ``role`` as of ``MemberStrength``; ``rises``: they stand, and the level is told.
     """
 
     role: str
@@ -102,17 +102,17 @@ class Basis:
 
     factors: Factors
     basis: str
-    stuff: Stuff
+    stuff: MemberMaterial
     thickness: float
     turned: bool = False
 
 
-def plain(span: float, width: float, across: bool, pressure: float) -> Strip:
+def simple_span(span: float, width: float, across: bool, pressure: float) -> Strip:
     """Return a strip that rests at both ends, under an even wind in Pa."""
     return Strip((0.0, span), (0.0, span), width, across, lifts=(Acting(pressure),))
 
 
-def carrying(stuff: Stuff, across: float, span: float, room: float) -> float:
+def carrying(stuff: MemberMaterial, across: float, span: float, room: float) -> float:
     """Return how wide a strip in m carries what stands ``across`` m on a plate over a ``span``.
 
     At least as wide as that stands, of metal and plastic half of its span, of a sheet that is
@@ -130,7 +130,9 @@ def carrying(stuff: Stuff, across: float, span: float, room: float) -> float:
     return min(max(across, alone), room)
 
 
-def weakest(name: str, places: Iterable[Ways], by: Basis, count: int = 1) -> Member | NotJudged:
+def weakest_place(
+    name: str, places: Iterable[StripWays], by: Basis, count: int = 1
+) -> MemberStrength | NotJudged:
     """Return the strength of a plate where it is used most; of each place the better way counts.
 
     Not judged where a place has no way for which a strength is published. It is told of a sheet
@@ -141,12 +143,14 @@ def weakest(name: str, places: Iterable[Ways], by: Basis, count: int = 1) -> Mem
     if isinstance(one, NotJudged) or not isinstance(by.stuff, Sheet):
         return one
     other = _weakest(name, places, replace(by, turned=True), count)
-    decides = isinstance(other, Member) and other.check.passes != one.check.passes
+    decides = isinstance(other, MemberStrength) and other.check.passes != one.check.passes
     return replace(one, by_grain=decides)
 
 
-def _weakest(name: str, places: Sequence[Ways], by: Basis, count: int) -> Member | NotJudged:
-    found: list[Member] = []
+def _weakest(
+    name: str, places: Sequence[StripWays], by: Basis, count: int
+) -> MemberStrength | NotJudged:
+    found: list[MemberStrength] = []
     for place in places:
         ways = [judge(name, place, strip, by, count) for strip in place.strips]
         held = [one for one in ways if one is not None]
@@ -157,7 +161,9 @@ def _weakest(name: str, places: Sequence[Ways], by: Basis, count: int) -> Member
     return replace(max(found, key=lambda one: one.check.rank), loads=loads)
 
 
-def judge(name: str, place: Ways, strip: Strip, by: Basis, count: int = 1) -> Member | None:
+def judge(
+    name: str, place: StripWays, strip: Strip, by: Basis, count: int = 1
+) -> MemberStrength | None:
     """Return the use of one strip; None where no strength is published for the way it bends."""
     at, part = _nodes(strip)
     width = np.broadcast_to(np.asarray(strip.width, dtype=float), part.max() + 1)[part]
@@ -188,13 +194,13 @@ def judge(name: str, place: Ways, strip: Strip, by: Basis, count: int = 1) -> Me
         unit="N*m" if bends else "N",
         utilization=utilization,
         passes=passes,
-        source=f"{SOURCE}; {values_of(by.stuff, by.basis).source}",
+        source=f"{_SOURCE}; {values_of(by.stuff, by.basis).source}",
         weighing="heavy",
         dead=case.dead,
         wind=by.factors.live if case.load else by.factors.wind,
         load=case.load,
     )
-    return Member(
+    return MemberStrength(
         name,
         check,
         place.role,

@@ -7,10 +7,10 @@ import numpy as np
 
 from ...design import plane
 from ...design.shapes.gables import Gable
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
-from ...loads.lids import supports, top_plan
-from ...loads.tops import Tops
+from ...loads.roofs.lids import supports, top_plan
+from ...loads.roofs.tops import Tops
+from ...units.arrays import Array
 from ..local_wind import LocalWind
 from .strips import dead_pressure
 

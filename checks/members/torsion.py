@@ -7,9 +7,9 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ... import references
-from ...design.shapes.shape import Array
 from ...materials.metal import Metal
-from .member_check import Stuff
+from ...units.arrays import Array
+from .member_check import MemberMaterial
 from .uprights import Section
 
 
@@ -33,7 +33,7 @@ def torsion_stress(section: Section, torque: ArrayLike) -> Array:
     return 3.0 * T * series / (long * short**2)
 
 
-def torsion_share(section: Section, stuff: Stuff) -> float:
+def torsion_share(section: Section, stuff: MemberMaterial) -> float:
     """Return k_shape, how much more of its shear strength a section holds in twist; 1 of metal.
 
     Source: EN 1995-1-1:2004 6.1.8, of two editions the lesser; NDS has no value.

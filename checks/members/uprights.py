@@ -6,17 +6,14 @@ Two bodies are taken to touch where the boxes round them, in the design's own ax
 from dataclasses import dataclass, replace
 
 import numpy as np
-from numpy.typing import NDArray
 
 from ...design.placing import Body, place_parts
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...design.touching import GAP
+from ...units.arrays import Array, Mask
 
 _SLENDER = 5.0
 """Length over width from which an upright piece is a post."""
-
-Mask = NDArray[np.bool_]
 
 
 @dataclass(frozen=True, eq=False)
@@ -42,7 +39,7 @@ def section_of(body: Body) -> Section | None:
     return found
 
 
-def touching(structure: Structure) -> Mask:
+def touching_bodies(structure: Structure) -> Mask:
     """Return which bodies touch which (bodies, bodies), by the boxes round them.
 
     Point masses, wheels and what swings touch only what they are placed on.

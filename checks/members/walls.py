@@ -10,14 +10,14 @@ from math import hypot
 from ...design.shapes.boxes import Box
 from ...design.structure import Structure
 from ...loads.combinations import Factors
-from ...loads.inside_air import breathes
-from ...loads.lids import covered, top_plan
+from ...loads.roofs.inside_air import breathes
+from ...loads.roofs.lids import covered, top_plan
 from ...materials.lumber import Lumber, board_width
 from ..local_wind import LocalWind
 from .lifted_edges import lifted_edges
-from .member_check import Member, NotJudged
-from .strip_strength import stuff_of
-from .strips import Acting, Basis, Strip, Ways, plain, weakest
+from .member_check import MemberStrength, NotJudged
+from .strip_strength import plate_material_of
+from .strips import Acting, Basis, Strip, StripWays, simple_span, weakest_place
 from .thrust import Thrust, thrust_on
 
 _SIDES = {"front": "left", "back": "left", "left": "front", "right": "front"}
@@ -34,7 +34,7 @@ _WHOLE = 0.9
 
 
 @dataclass(frozen=True)
-class Plate:
+class _Plate:
     """One plate of a box: its greatest extent in m one way and the other, and which edges hold it.
 
     ``held`` tells of each way whether both ends of strips that run so are held.
@@ -47,7 +47,7 @@ class Plate:
 
 def check_box(
     structure: Structure, i: int, local: LocalWind, factors: Factors, basis: str
-) -> Member | NotJudged | None:
+) -> MemberStrength | NotJudged | None:
     """Return the bending of the weakest wall of a hollow box, or its top; None for any other body.
 
     Local suction governs, more where the top or a side is open. The floor is not judged: what
@@ -57,7 +57,7 @@ def check_box(
     box, part = body.shape.room, structure.design.parts[body.part]
     if box is None or box.wall is None or box.inner() is None:
         return None
-    stuff = stuff_of(part, box.wall)
+    stuff = plate_material_of(part, box.wall)
     if isinstance(stuff, NotJudged):
         return stuff
     top = top_plan(body)
@@ -67,7 +67,7 @@ def check_box(
         return NotJudged(part.name, "load on it")
     pressure = box_pressure(structure, i, local)
     by = Basis(factors, basis, stuff, box.wall)
-    places: list[Ways] = []
+    places: list[StripWays] = []
     thrust = thrust_on(structure, i, local) if "top" in box.open else None
     if thrust is not None:
         places += _upper_edges(box, thrust, float(local.velocity[i]), by)
@@ -77,8 +77,8 @@ def check_box(
             ways = _strips(plate, pressure, isinstance(stuff, Lumber))
             if not ways:
                 return NotJudged(part.name, "free edges")
-            places.append(Ways("box wall", plate.where, ways))
-    return weakest(part.name, places, by) if places else None
+            places.append(StripWays("box wall", plate.where, ways))
+    return weakest_place(part.name, places, by) if places else None
 
 
 def box_pressure(structure: Structure, i: int, local: LocalWind) -> float:
@@ -90,7 +90,7 @@ def box_pressure(structure: Structure, i: int, local: LocalWind) -> float:
     return local.panel(i, "outward", breathes(structure, i))
 
 
-def plates_of(box: Box) -> list[Plate]:
+def plates_of(box: Box) -> list[_Plate]:
     """Return the walls and the top of a hollow box that are there, each with the edges that hold.
 
     The upper edge of a wall is held by the box's own top, or where it leans against the opposite
@@ -102,7 +102,7 @@ def plates_of(box: Box) -> list[Plate]:
         "x": hypot(box.height, (box.length - top.length) / 2.0),
         "y": hypot(box.height, (box.width - top.width) / 2.0),
     }
-    found: list[Plate] = []
+    found: list[_Plate] = []
     for side, meets in _SIDES.items():
         if side in box.open:
             continue
@@ -111,14 +111,14 @@ def plates_of(box: Box) -> list[Plate]:
         level_held = meets not in box.open and _OPPOSITE[meets] not in box.open
         long = level >= (max(box.length, top.length) if across else max(box.width, top.width))
         name = "long wall" if long else "short wall"
-        found.append(Plate(name, (level, lean["x" if across else "y"]), (level_held, ends)))
+        found.append(_Plate(name, (level, lean["x" if across else "y"]), (level_held, ends)))
     if "top" not in box.open and top.length > 0.0 and top.width > 0.0:
         held = (not box.open & {"left", "right"}, not box.open & {"front", "back"})
-        found.append(Plate("top", (top.length, top.width), held))
+        found.append(_Plate("top", (top.length, top.width), held))
     return found
 
 
-def _strips(plate: Plate, pressure: float, boards: bool) -> list[Strip]:
+def _strips(plate: _Plate, pressure: float, boards: bool) -> list[Strip]:
     """Return the strips that may carry a plate; of ``boards`` those along the longer side alone."""
     ways = [way for way in (0, 1) if plate.held[way]]
     if boards and len(ways) == 2:
@@ -127,11 +127,11 @@ def _strips(plate: Plate, pressure: float, boards: bool) -> list[Strip]:
     for way in ways:
         span, width = plate.extent[way], plate.extent[1 - way]
         across = span < width if boards else span <= width
-        found.append(plain(span, width, across, pressure))
+        found.append(simple_span(span, width, across, pressure))
     return found
 
 
-def _upper_edges(box: Box, thrust: Thrust, velocity: float, by: Basis) -> list[Ways]:
+def _upper_edges(box: Box, thrust: Thrust, velocity: float, by: Basis) -> list[StripWays]:
     """Return the upper edges of the walls that bear a roof: strips along them, between corners.
 
     No deeper than the wall is high, and of a sheet than carries a line of load on a free edge.
@@ -153,4 +153,4 @@ def _upper_edges(box: Box, thrust: Thrust, velocity: float, by: Basis) -> list[W
         weighs=Acting(thrust.weight / depth),
         whole=high,
     )
-    return [Ways("box wall", "upper edge", (strip,))]
+    return [StripWays("box wall", "upper edge", (strip,))]

@@ -7,22 +7,22 @@ from functools import cached_property
 import numpy as np
 from numpy.typing import NDArray
 
-from ...design.shapes.shape import Array
 from ...loads.actions import Actions
 from ...loads.exposed import Exposed
+from ...units.arrays import Array
 from ..anchoring.embedded_limits import give_way_pressures
 from ..anchoring.embedded_posts import Posts, asked_of
 from ..limits import Stage, stages
 from ..loose import Loose
 from ..sliding import sliding_pressures
-from ..standing import Standing, Weight
+from ..standing import DeadLoad, Standing
 from .tipping import Tipping
 from .varied import Varied
 from .weights import Groups, groups
 
 
 @dataclass(frozen=True, eq=False)
-class Body:
+class FreeStanding:
     """What stands by itself: a whole piece, or what is loose on it, in the winds of each stage.
 
     ``extremes`` are the inputs at the corners between which all others lie.
@@ -52,19 +52,19 @@ class Body:
             tipping = np.minimum(tipping, tips)
         return tipping / inputs.coefficient, sliding / inputs.coefficient
 
-    def _tips(self, k: int, weight: Weight, soil: Array, low: Array, high: Array) -> Array:
-        over_soil = Weight(weight.force / soil, weight.centre)
+    def _tips(self, k: int, weight: DeadLoad, soil: Array, low: Array, high: Array) -> Array:
+        over_soil = DeadLoad(weight.force / soil, weight.centre)
         return soil * self._tipping[k].pressures(over_soil, low / soil, high / soil)
 
-    def _slides(self, k: int, weight: Weight, friction: Array, low: Array, high: Array) -> Array:
+    def _slides(self, k: int, weight: DeadLoad, friction: Array, low: Array, high: Array) -> Array:
         stage = self._sliding[k]
-        each = Weight(weight.force[:, None, None], weight.centre[:, None, None])
+        each = DeadLoad(weight.force[:, None, None], weight.centre[:, None, None])
         share = friction[:, None, None] * stage.share
         bounds = low[:, None, None], high[:, None, None]
         q = sliding_pressures(self.standing, stage.actions, each, share, *bounds)
         return q.min(axis=(1, 2))
 
-    def _gives_way(self, k: int, weight: Weight, soil: Array, low: Array, high: Array) -> Array:
+    def _gives_way(self, k: int, weight: DeadLoad, soil: Array, low: Array, high: Array) -> Array:
         assert self.posts is not None
         heavier = weight.force / self._groups.force.sum()
         q = give_way_pressures(
@@ -125,12 +125,15 @@ def bodies(
     loose: Sequence[tuple[Loose, Exposed]],
     posts: Posts | None,
     extremes: Varied,
-) -> tuple[Body, ...]:
+) -> tuple[FreeStanding, ...]:
     """Return the whole piece and each loose part of it, as the limits of one check try them."""
-    whole = Body(standing, stages(standing, exposed, slides=posts is None), extremes, posts)
+    whole = FreeStanding(standing, stages(standing, exposed, slides=posts is None), extremes, posts)
     return (
         whole,
-        *(Body(one.standing, stages(one.standing, alone, one), extremes) for one, alone in loose),
+        *(
+            FreeStanding(one.standing, stages(one.standing, alone, one), extremes)
+            for one, alone in loose
+        ),
     )
 
 

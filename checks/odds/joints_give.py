@@ -9,8 +9,8 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
-from ...design.shapes.shape import Array
 from ...loads.actions import body_actions
+from ...units.arrays import Array
 from ..examination import Examination, strength_in_ways
 from ..limits import GREATEST_GUST
 from ..load_cases import LoadSet, load_cases
@@ -18,7 +18,7 @@ from ..point_loads import point_loads
 from ..strength import worse_of
 from .varied import Varied
 
-FIRST = 200.0
+_FIRST = 200.0
 """Pressure in Pa, of some 40 mph, at which joints are looked at first beside calm air."""
 
 _ROUNDS = 3
@@ -101,7 +101,7 @@ def _use_of(found: Examination) -> _Use:
 
 def _table(use: _Use) -> JointsGive:
     """Return the table: in calm air, in some wind, and near where the first joint is used up."""
-    known = {pressure: use(pressure) for pressure in (0.0, FIRST)}
+    known = {pressure: use(pressure) for pressure in (0.0, _FIRST)}
     for _ in range(_ROUNDS):
         (low, (less, _)), (high, (more, _)) = sorted(known.items())[-2:]
         near = min(known, key=lambda p: abs(known[p][0] - 1.0))

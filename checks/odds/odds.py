@@ -7,18 +7,18 @@ from itertools import product
 import numpy as np
 
 from ...design.model import Design
-from ...design.shapes.shape import Array
 from ...loads.methods import air_density, standard_of
 from ...loads.yearly import yearly
+from ...units.arrays import Array
 from ..examination import Examination, examine
 from ..limits import GREATEST_GUST
-from .gives import Body, bodies
+from .gives import FreeStanding, bodies
 from .joints_give import JointsGive, joints_give
 from .odds_table import spreads_of
-from .sampling import REPEATS, blocks
+from .sampling import REPEATS, sample_blocks
 from .shares import Shares
 from .spread import INPUTS, Spreads
-from .varied import Varied, varied
+from .varied import Varied, varied_inputs
 from .weights import groups
 
 SAMPLES = 100_000
@@ -79,7 +79,7 @@ def odds(
     if samples < 1 or years < 1:
         raise ValueError(f"samples, years: found {min(samples, years)}, expected 1 or more")
     found = examine(design)
-    return found, count(Pieces.of(found), samples, seed, years)
+    return found, count_odds(Pieces.of(found), samples, seed, years)
 
 
 @dataclass(frozen=True, eq=False)
@@ -89,7 +89,7 @@ class Pieces:
     found: Examination
     spreads: Spreads
     kinds: tuple[str, ...]
-    bodies: tuple[Body, ...]
+    bodies: tuple[FreeStanding, ...]
     joints: JointsGive | None
     density: float
     ratio: float
@@ -104,7 +104,7 @@ class Pieces:
         ends = [INPUTS.index(name) for name in ("density", "thickness", "moisture", "soil")]
         corners[:, ends] = list(product((low, high), repeat=4))
         loose = tuple(zip(found.loose, found.at.loose_exposed, strict=True))
-        extremes = varied(spreads, own.kinds, corners)
+        extremes = varied_inputs(spreads, own.kinds, corners)
         return cls(
             found,
             spreads,
@@ -120,7 +120,7 @@ class Pieces:
 
         Those at which each piece tips, slides and uses up its first joint, infinite if never.
         """
-        inputs = varied(self.spreads, self.kinds, chances)
+        inputs = varied_inputs(self.spreads, self.kinds, chances)
         each = [body.pressures(inputs) for body in self.bodies]
         tipping = np.min([tips for tips, _ in each], axis=0)
         sliding = np.min([slides for _, slides in each], axis=0)
@@ -140,14 +140,14 @@ class Pieces:
         return site.wind / self.ratio if gust is None else gust
 
 
-def count(pieces: Pieces, samples: int, seed: int, years: int) -> Odds:
+def count_odds(pieces: Pieces, samples: int, seed: int, years: int) -> Odds:
     """Return the odds of so many pieces."""
     gusts, shares = np.empty((3, samples)), Shares()
     repeats = min(REPEATS, samples)
     asked, a_year, in_years = (np.zeros(repeats) for _ in range(3))
     counts, place = np.zeros(repeats), yearly(pieces.found.site)
     done, given = 0, np.zeros(3)
-    for k, chances in blocks(samples, seed):
+    for k, chances in sample_blocks(samples, seed):
         inputs, found = pieces.gusts(chances)
         first, n = found.min(axis=0), len(chances)
         gusts[:, done : done + n] = found

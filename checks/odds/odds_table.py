@@ -4,11 +4,11 @@ from math import inf
 
 from ...design.bounds import Bounds
 from ...design.model import Design
-from ...design.row import Row
-from ...design.schema import Key, TableSpec
+from ...design.reader.row import Row
+from ...design.reader.schema import Key, TableSpec
 from ...loads.gust.standard import AT_PIECE
-from ...loads.site import Site
-from .spread import INPUTS, SHAPES, Changed, Spread, Spreads, published
+from ...loads.wind.site import Site
+from .spread import DISTRIBUTIONS, INPUTS, Changed, Spread, Spreads, published
 
 _SPREAD = Bounds(0.0, 1.0, "from 0 (it does not vary) to 1", hint="0.2, a fifth either way")
 FACTOR = Bounds(0.0, 10.0, "more than 0 and at most 10, times what is written", above=True)
@@ -20,7 +20,7 @@ _KEYS = (
     Key("mean", "number", bounds=FACTOR),
     Key("low", "number", bounds=_LOW),
     Key("high", "number", bounds=FACTOR),
-    Key("shape", "choice", choices=SHAPES),
+    Key("shape", "choice", choices=DISTRIBUTIONS),
 )
 
 _WORDS = {

@@ -6,7 +6,7 @@ from typing import Any, cast
 
 import numpy as np
 
-from ...design.shapes.shape import Array
+from ...units.arrays import Array
 from .spread import INPUTS
 
 REPEATS = 8
@@ -18,7 +18,7 @@ _BLOCK = 2**17
 _LEAST = 1.0e-12
 
 
-def blocks(samples: int, seed: int) -> Iterator[tuple[int, Array]]:
+def sample_blocks(samples: int, seed: int) -> Iterator[tuple[int, Array]]:
     """Yield which scramble, and the chances (n, inputs) of some of its pieces, ``samples`` in all.
 
     The same for the same ``seed``. Owen's scrambles of Sobol's sequence (scipy.stats.qmc): the

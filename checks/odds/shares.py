@@ -2,7 +2,7 @@
 
 import numpy as np
 
-from ...design.shapes.shape import Array
+from ...units.arrays import Array
 from .spread import INPUTS
 
 BINS = 32

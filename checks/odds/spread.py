@@ -8,9 +8,9 @@ from typing import Any, cast
 import numpy as np
 
 from ... import references
-from ...design.shapes.shape import Array
+from ...units.arrays import Array
 
-SHAPES = ("normal", "lognormal", "uniform")
+DISTRIBUTIONS = ("normal", "lognormal", "uniform")
 INPUTS = (
     "density",
     "thickness",

@@ -12,10 +12,10 @@ from math import cos, sin
 import numpy as np
 from numpy.typing import NDArray
 
-from ...design.shapes.shape import Array
 from ...loads.actions import Actions
+from ...units.arrays import Array
 from ..limits import Stage
-from ..standing import Standing, Weight
+from ..standing import DeadLoad, Standing
 from ..tipping import tipping_pressures
 from ..wind_moments import WindMoments
 
@@ -47,7 +47,7 @@ class Tipping:
     centre: Array
     off: float
 
-    def pressures(self, weight: Weight, low: Array, high: Array) -> Array:
+    def pressures(self, weight: DeadLoad, low: Array, high: Array) -> Array:
         """Return the least pressure (n,) in Pa at which each of many weights (n,) tips.
 
         Within ``low``..``high`` (n,), as in the check: at ``low`` where it tips before, infinite
@@ -64,11 +64,11 @@ class Tipping:
         for k in some:
             which = np.flatnonzero(close & (first == k))
             force, centre = weight.force[which], weight.centre[which]
-            each = Weight(force[:, None, None], centre[:, None, None])
+            each = DeadLoad(force[:, None, None], centre[:, None, None])
             found[which] = self._least(self._ways[k], each)
         return np.where(found <= high, np.maximum(found, low), np.inf)
 
-    def _first(self, weight: Weight) -> tuple[NDArray[np.intp], Array, NDArray[np.bool_]]:
+    def _first(self, weight: DeadLoad) -> tuple[NDArray[np.intp], Array, NDArray[np.bool_]]:
         """Return by which way (n,) each tips first, at about which pressure, by the table.
 
         And whether the table knows its weight.
@@ -93,11 +93,11 @@ class Tipping:
         return float(np.log(self._weights[1] / self._weights[0]))
 
     @cached_property
-    def _at_nodes(self) -> Weight:
+    def _at_nodes(self) -> DeadLoad:
         centre = np.broadcast_to(self.centre, (NODES, 1, 1, 3))
-        return Weight(self._weights[:, None, None], centre)
+        return DeadLoad(self._weights[:, None, None], centre)
 
-    def _least(self, way: _Way, weight: Weight) -> Array:
+    def _least(self, way: _Way, weight: DeadLoad) -> Array:
         """Return the least pressure (n,) at which each weight (n, 1, 1) tips one way."""
         q = tipping_pressures(*way, weight)
         return q.reshape(len(q), -1).min(axis=1)
@@ -129,7 +129,7 @@ class Tipping:
     @property
     def _arm(self) -> float:
         """Return the shortest lever arm in m of the weight, on ground that does not give."""
-        weight = Weight(np.array(1.0), self.centre)
+        weight = DeadLoad(np.array(1.0), self.centre)
         return max(float(self.standing.hold(weight, self.standing.reach).min()), _LITTLE)
 
     def _line(self, line: int) -> _Way:
@@ -159,7 +159,7 @@ class Tipping:
     @cached_property
     def _share(self) -> Array:
         """Return the pressure (NODES, ways) in Pa that a N m of hold is worth, about."""
-        weight = Weight(self._weights, self.centre)
+        weight = DeadLoad(self._weights, self.centre)
         found: list[Array] = []
         for (about, _), q in zip(self._ways, self._table.T, strict=True):
             hold = about.hold(weight, about.pivot(self._weights[:, None]))[:, 0]

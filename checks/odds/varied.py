@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from ...design.shapes.shape import Array
+from ...units.arrays import Array
 from .spread import INPUTS, Spreads
 from .weights import BY_KIND, MEASURED
 
@@ -35,7 +35,7 @@ class Varied:
         return len(self.friction)
 
 
-def varied(spreads: Spreads, kinds: tuple[str, ...], chances: Array) -> Varied:
+def varied_inputs(spreads: Spreads, kinds: tuple[str, ...], chances: Array) -> Varied:
     """Return the inputs whose ``chances`` (n, inputs) of not being passed are between 0 and 1.
 
     A column for each of ``INPUTS``; of one input all ``kinds`` of material share theirs.

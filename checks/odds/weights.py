@@ -7,9 +7,9 @@ import numpy as np
 
 from ... import materials
 from ...design.model import Part
-from ...design.shapes.shape import Array
 from ...design.structure import GRAVITY, WEIGHINGS, Structure
-from ..standing import Weight
+from ...units.arrays import Array
+from ..standing import DeadLoad
 
 _GIVEN = ""
 """The kind of what is given by mass or scale, and does not vary."""
@@ -40,7 +40,7 @@ class Groups:
     force: Array
     moment: Array
 
-    def weight(self, factors: Mapping[str, Array]) -> Weight:
+    def weight(self, factors: Mapping[str, Array]) -> DeadLoad:
         """Return the weight (n,) of pieces whose kinds weigh ``factors`` (n,) times as much.
 
         A kind that is not among the factors does not vary.
@@ -48,7 +48,7 @@ class Groups:
         like = next(iter(factors.values()))
         each = np.stack([factors.get(kind, np.ones_like(like)) for kind in self.kinds], axis=-1)
         force = each @ self.force
-        return Weight(force, each @ self.moment / force[..., None])
+        return DeadLoad(force, each @ self.moment / force[..., None])
 
 
 def groups(structure: Structure) -> Groups:
@@ -71,4 +71,4 @@ def kind_of(part: Part, weighed: bool) -> str:
         return MEASURED
     if weighed or part.material is None:
         return _GIVEN
-    return materials.find(part.material).kind
+    return materials.find_material(part.material).kind

@@ -7,11 +7,11 @@ from ...design.structure import Structure
 from ...loads.combinations import Factors
 from ...loads.exposed import Exposed
 from ...loads.methods import Method
-from ...statics.seam_table import SeamRow
+from ...statics.tables.seam_table import SeamRow
 from ..design_wind import design_actions
 from ..joints.joint_check import JointFound
 from ..joints.joint_places import places
-from ..joints.place import Place
+from ..joints.place import JointPlace
 from ..joints.spacing import SpacingFound, check_spacing
 from ..local_wind import LocalWind
 
@@ -22,7 +22,7 @@ if TYPE_CHECKING:
 
 def as_fastened(
     structure: Structure, basis: str
-) -> "tuple[tuple[Place, ...], tuple[SeamFastened, ...]]":
+) -> "tuple[tuple[JointPlace, ...], tuple[SeamFastened, ...]]":
     """Return joints and seams as the file fastens them. DesignError: all that is wrong of both."""
     seams: tuple[SeamFastened, ...] = ()
     faults: tuple[Fault, ...] = ()
@@ -71,7 +71,7 @@ def seams_judged(
 
 def rooms_judged(
     structure: Structure,
-    placed: Sequence[Place],
+    placed: Sequence[JointPlace],
     sewn: "Sequence[SeamFastened]",
     joints: Sequence[JointFound],
 ) -> tuple[SpacingFound, ...]:

@@ -12,8 +12,8 @@ from ...design.faults import DesignError, Fault
 from ...design.model import Part
 from ...design.structure import Structure
 from ...loads.combinations import Factors
-from ...statics.fastener_key import ACROSS
-from ...statics.seam_table import SeamRow
+from ...statics.tables.fastener_key import CROWN_ACROSS
+from ...statics.tables.seam_table import SeamRow
 from ...units import INCH, plain
 from ..joints.combined import fastener_use
 from ..joints.driven import Driven
@@ -26,7 +26,7 @@ from .seam_demands import Seams
 from .seam_fasteners import held_along_a_seam, room_along_a_seam, through_a_panel
 from .tubes import seamed_parts, slant
 
-SOURCE = "shear flow V Q/(2 I) and T/(2 A)"
+_SOURCE = "shear flow V Q/(2 I) and T/(2 A)"
 
 
 @dataclass(frozen=True, eq=False)
@@ -78,7 +78,7 @@ def fastened_seams(structure: Structure, basis: str) -> tuple[SeamFastened, ...]
             row.cleat,
             row.made_wet,
             row.stays_dry,
-            row.crown == ACROSS,
+            row.crown == CROWN_ACROSS,
         )
         try:
             found.append(SeamFastened(row, driven, held_along_a_seam(row, driven, long, basis)))
@@ -119,7 +119,7 @@ def check_seam_spacing(fastened: Sequence[SeamFastened]) -> tuple[SpacingFound, 
     return tuple(found)
 
 
-def again(found: SeamFound, row: SeamRow) -> SeamFound:
+def refastened_seams(found: SeamFound, row: SeamRow) -> SeamFound:
     """Return what is found of the same seams fastened otherwise. ValueError as ``capacity``."""
     driven = found.driven
     if row.cleat != found.row.cleat:
@@ -152,7 +152,7 @@ def _judged(
         unit="N",
         utilization=used if used < inf else None,
         passes=used <= 1.0,
-        source=f"{holds.source}; {SOURCE}; {factors.source}",
+        source=f"{holds.source}; {_SOURCE}; {factors.source}",
         dead=0.0,
         wind=factors.wind,
     )

@@ -11,11 +11,11 @@ from ...design.structure import Structure
 from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...loads.exposed import Exposed
-from ...loads.visible import Faces
+from ...loads.seen.visible import Faces
+from ...units.arrays import Mask
 from ..judging import where_greatest
 from ..local_wind import LocalWind
 from ..members.boards import panel_pressure
-from ..members.uprights import Mask
 from ..members.walls import box_pressure
 from .seam_fasteners import Spacing, spacings_into_a_cleat
 from .shear_flow import edge_pull, hoop_pull, leaning_shear, twist_flow

@@ -5,11 +5,11 @@ from math import ceil, inf
 
 from ...materials import fasteners
 from ...materials.fastener import Fastener
-from ...statics.seam_table import SeamRow
+from ...statics.tables.seam_table import SeamRow
 from ..joints.combined import fastener_use
 from ..joints.driven import Driven
 from ..joints.fastener_sets import CLEAT
-from ..joints.joint_material import Stuff, stuff_of
+from ..joints.joint_material import JointMaterial, joint_material_of
 from ..timber.books import TimberBook, book_of
 from ..timber.capacity import Capacity
 from ..timber.room import Room
@@ -31,7 +31,7 @@ class Spacing:
 
 
 def through_a_panel(
-    panel: Stuff,
+    panel: JointMaterial,
     wall: float,
     cleat: str | None,
     made_wet: bool | None = None,
@@ -45,7 +45,7 @@ def through_a_panel(
     """
     return Driven(
         side=panel,
-        main=panel if cleat is None else stuff_of(cleat),
+        main=panel if cleat is None else joint_material_of(cleat),
         through=wall,
         room=inf,
         into="panel edge" if cleat is None else "side grain",
@@ -56,7 +56,7 @@ def through_a_panel(
 
 
 def room_along_a_seam(
-    row: SeamRow, panel: Stuff, book: TimberBook, *, predrilled: bool | None = None
+    row: SeamRow, panel: JointMaterial, book: TimberBook, *, predrilled: bool | None = None
 ) -> Room:
     """Return the room that fasteners need in a panel and in the cleat, whose grain runs along it.
 
@@ -64,7 +64,7 @@ def room_along_a_seam(
     says so, unless ``predrilled`` says otherwise.
     """
     drilled = row.predrilled if predrilled is None else predrilled
-    cleat = panel if row.cleat is None else stuff_of(row.cleat)
+    cleat = panel if row.cleat is None else joint_material_of(row.cleat)
     wood = book.room(row.fastener, predrilled=drilled, slender=6.0, gravity=cleat.gravity)
     sheet = book.room(row.fastener, predrilled=drilled, sheet=True, gravity=panel.gravity)
     return replace(wood, edge=max(wood.edge, sheet.edge))
@@ -100,10 +100,10 @@ def spacings_into_a_cleat(
 
     ``long`` m is the seam: of many in a row each may hold less.
     """
-    driven = through_a_panel(stuff_of(material), wall, CLEAT)
+    driven = through_a_panel(joint_material_of(material), wall, CLEAT)
     found: list[Spacing] = []
     for name in FASTENERS:
-        one = fasteners.find(name)
+        one = fasteners.find_fastener(name)
         try:
             found.append(Spacing(name, _in_a_row(one, driven, (sideways, pull), basis, long)))
         except ValueError:

@@ -7,9 +7,9 @@ from ...materials.fastener import Fastener
 from ..build_steps import down
 from ..joints.fastener_sets import CLEAT, block_thickness
 from ..joints.larger_fasteners import larger, screws
-from ..joints.spacing import EXACT
+from ..joints.spacing import EXACT_SHARE
 from ..timber.books import titled
-from .seam_check import SeamFound, again
+from .seam_check import SeamFound, refastened_seams
 from .seam_fasteners import greatest_spacing, room_along_a_seam
 
 
@@ -43,7 +43,7 @@ def size_seam(seam: SeamFound, step: float, metric: bool = False) -> SeamSizing:
     if seam.check.passes:
         return SeamSizing(seam, (), adds_cleats=False)
     adds = seam.row.cleat is None
-    base = again(seam, replace(seam.row, cleat=CLEAT)) if adds else seam
+    base = refastened_seams(seam, replace(seam.row, cleat=CLEAT)) if adds else seam
     nearer = _nearer(base, step)
     other = _other(base, step, None if nearer is None else base.row.spacing, metric)
     found = [remedy for remedy in (nearer, *other) if remedy is not None]
@@ -56,7 +56,7 @@ def _nearer(seam: SeamFound, step: float) -> SeamRemedy | None:
     if fits is None:
         return None
     wider = replace(fits.row, spacing=min(fits.row.spacing + step, seam.row.spacing))
-    before = again(seam, wider) if wider.spacing > fits.row.spacing else None
+    before = refastened_seams(seam, wider) if wider.spacing > fits.row.spacing else None
     return SeamRemedy("nearer", fits, None if before is None or before.check.passes else before)
 
 
@@ -87,7 +87,7 @@ def _at(seam: SeamFound, smaller: SeamFound | None, spacing: float) -> SeamFound
     """Return the next smaller fastener at that spacing, where it fails."""
     if smaller is None:
         return None
-    found = again(seam, replace(smaller.row, spacing=spacing))
+    found = refastened_seams(seam, replace(smaller.row, spacing=spacing))
     return None if found.check.passes else found
 
 
@@ -96,7 +96,7 @@ def _fits(seam: SeamFound, fastener: Fastener, step: float, most: float) -> Seam
     crown = seam.row.crown if fastener.kind == "staple" else None
     row = replace(seam.row, fastener=fastener, crown=crown)
     try:
-        tried = again(seam, row)
+        tried = refastened_seams(seam, row)
     except ValueError:
         return None
     apart = greatest_spacing(fastener, tried.holds, seam.seams.sideways, seam.seams.pull)
@@ -105,8 +105,8 @@ def _fits(seam: SeamFound, fastener: Fastener, step: float, most: float) -> Seam
     room = room_along_a_seam(row, seam.driven.side, titled(tried.holds.book))
     most = min(most, seam.seams.long - 2.0 * room.end)
     spacing = most if apart >= most else down(apart, step) * step
-    while spacing >= room.along * (1.0 - EXACT):
-        found = again(seam, replace(row, spacing=spacing))
+    while spacing >= room.along * (1.0 - EXACT_SHARE):
+        found = refastened_seams(seam, replace(row, spacing=spacing))
         if found.check.passes:
             return found
         spacing -= step  # nearer in a row each may hold less

@@ -8,8 +8,8 @@ it. Those of a rectangle carry what a force does along each of its sides.
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ...design.shapes.shape import Array
-from ...loads.ranges import not_negative, positive
+from ...loads.printed.ranges import not_negative, positive
+from ...units.arrays import Array
 
 
 def polygon_inertia(sides: ArrayLike, apothem: ArrayLike, wall: ArrayLike) -> Array:

@@ -8,8 +8,8 @@ import numpy as np
 from ...design.placing import Body
 from ...design.shapes.forms import Walls
 from ...design.shapes.plans import Plan, Rectangle, Regular, area_factor
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
+from ...units.arrays import Array
 from .shear_flow import polygon_first_moment, polygon_inertia, rectangle_shares
 
 

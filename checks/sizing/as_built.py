@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from ...design.faults import DesignError
 from ...design.model import Design
-from ...statics.anchor_table import AnchorRow, GuyRow
+from ...statics.tables.anchor_table import AnchorRow, GuyRow
 from ..anchoring.anchor_choice import AnchorChoice, with_anchors
 from ..anchoring.ground_parts import ground_parts
 from ..anchoring.guy_choice import GuyChoice
@@ -13,7 +13,7 @@ from ..examination import Examination, examine_in
 from ..judging import Check
 from ..situation import Situation, situation_of, weighted
 from .laid_weight import with_weight
-from .remedy import failing, needed
+from .remedy import checks_needed, failing
 
 
 def built(
@@ -91,5 +91,5 @@ def fails_as_held(found: Examination, what: AnchorChoice | GuyChoice | float) ->
             k = round(what / steps_of(bare.units).mass)
             weighted = with_weight(bare, ground_parts(found.structure), what)
             then = built(found, f"ballast{place}", k, weighted)
-    wrong = () if then is None else failing(then, needed(found))
+    wrong = () if then is None else failing(then, checks_needed(found))
     return wrong[0] if wrong else None

@@ -7,16 +7,16 @@ from ..build_steps import down, up
 from ..examination import Examination
 from ..verdict import Verdict, most
 from .forbidden import forbidden_foot
-from .remedy import WIND_CHECKS, Remedy, failing, holds
+from .remedy import WIND_CHECKS, Remedy, checks_pass, failing
 from .sizing_case import Case
 
 WIDER = (1.125, 1.25, 1.5)
-LAID = (0.5, 1.0)
+_LAID = (0.5, 1.0)
 """Parts of the present foot, and of the weight that would do alone, each told in a line."""
 
 
 @dataclass(frozen=True)
-class Choice:
+class SizeChoice:
     """A piece as it is, on a foot ``value`` m wide, or with ``value`` kg laid low in its foot.
 
     ``act`` is the forecast gust in m/s to act at untied, None above 150. ``stands`` is whether it
@@ -30,7 +30,7 @@ class Choice:
     verdict: Verdict
 
 
-def choices_of(case: Case, width: Remedy, ballast: Remedy) -> tuple[Choice, ...]:
+def choices_of(case: Case, width: Remedy, ballast: Remedy) -> tuple[SizeChoice, ...]:
     """Return a piece as it is, then wider feet that nothing forbids, then weights laid low.
 
     ``width`` and ``ballast`` are the remedies of these kinds.
@@ -48,7 +48,7 @@ def choices_of(case: Case, width: Remedy, ballast: Remedy) -> tuple[Choice, ...]
             break
         found.append(_choice(case, "base width", k * step, tried))
     weight, step = ballast.value, case.steps.mass
-    for k in dict.fromkeys(up(part * (weight or 0.0), step) for part in LAID):
+    for k in dict.fromkeys(up(part * (weight or 0.0), step) for part in _LAID):
         tried = case.tried("ballast", k) if 0 < k * step <= most("weight laid low") else None
         if tried is not None and not _breaks(case, tried):
             found.append(_choice(case, "ballast", k * step, tried))
@@ -62,5 +62,5 @@ def _breaks(case: Case, tried: Examination) -> bool:
 
 def _choice(
     case: Case, kind: Literal["as it is", "base width", "ballast"], value: float, found: Examination
-) -> Choice:
-    return Choice(kind, value, found.limits.act, holds(found, case.names), found.verdict)
+) -> SizeChoice:
+    return SizeChoice(kind, value, found.limits.act, checks_pass(found, case.names), found.verdict)

@@ -49,7 +49,7 @@ def foot_bending(found: Examination, part: str) -> FootBending | None:
     plate, material = body.shape.plate, structure.design.parts[index].material
     if plate is None or material is None:
         return None
-    sheet = sheets.find(material, plate.thickness)
+    sheet = sheets.find_sheet(material, plate.thickness)
     if sheet is None:
         return None
     above = [

@@ -4,10 +4,10 @@ from ..anchoring.guy_choice import GuyChoice
 from ..examination import Examination
 from ..verdict import IDLE
 from .foot_bending import foot_bending
-from .remedy import Reason
+from .remedy import RemedyReason
 
 
-def forbidden_foot(found: Examination, part: str | None) -> Reason | None:
+def forbidden_foot(found: Examination, part: str | None) -> RemedyReason | None:
     """Return why a wider foot is none though it holds; None where nothing forbids it.
 
     ``part`` is the foot that was widened, None where a plate was laid beneath all.
@@ -15,7 +15,7 @@ def forbidden_foot(found: Examination, part: str | None) -> Reason | None:
     design = found.structure.design
     name = part if part is not None else design.parts[-1].name
     bending = foot_bending(found, name)
-    return None if bending is None or bending.holds else Reason.BENDS
+    return None if bending is None or bending.holds else RemedyReason.BENDS
 
 
 def idle(choice: GuyChoice) -> bool:

@@ -7,7 +7,7 @@ from ...design.model import Design, Part, Place
 from ...design.placing import place_parts
 from ...design.shapes.shape import Shape
 from ...loads.given import GivenLoad
-from ...statics.anchor_table import GuyRow
+from ...statics.tables.anchor_table import GuyRow
 from ..anchoring.ground_parts import GroundParts
 from .weighed_again import weighed_again
 

@@ -14,7 +14,7 @@ WIND_CHECKS = frozenset({Kind.OVERTURNING, Kind.SLIDING})
 POST_CHECKS = frozenset({Kind.EMBEDMENT, Kind.PULL_OUT})
 
 
-class Reason(Enum):
+class RemedyReason(Enum):
     """Why there is nothing to build, or no remedy."""
 
     NOT_NEEDED = "not needed"
@@ -49,7 +49,7 @@ class Remedy:
     unit: str
     feasible: bool
     governs: str | None
-    reason: Reason | None = None
+    reason: RemedyReason | None = None
     design: Design | None = None
     found: Examination | None = None
     part: str | None = None
@@ -58,7 +58,7 @@ class Remedy:
     guys: GuyChoice | None = None
 
 
-def needed(before: Examination) -> frozenset[str]:
+def checks_needed(before: Examination) -> frozenset[str]:
     """Return the checks that a remedy has to pass: those of wind, and all that passed before."""
     if before.posts is not None:
         wind = {check.name for check in before.checks if check.kind in POST_CHECKS}
@@ -67,7 +67,7 @@ def needed(before: Examination) -> frozenset[str]:
     return frozenset(wind) | {check.name for check in before.checks if check.passes}
 
 
-def holds(found: Examination | None, names: frozenset[str]) -> bool:
+def checks_pass(found: Examination | None, names: frozenset[str]) -> bool:
     """Return whether the named checks pass."""
     return found is not None and not failing(found, names)
 
@@ -84,13 +84,13 @@ def nearest_its_limit(found: Examination, names: frozenset[str]) -> Check:
     return max(named, key=lambda check: check.rank)
 
 
-def why_not(found: Examination, names: frozenset[str]) -> tuple[Reason, str]:
+def why_not(found: Examination, names: frozenset[str]) -> tuple[RemedyReason, str]:
     """Return why a changed design is no remedy, and the check that says so."""
     worst = {check.name: check for check in failing(found, names)}
-    for name, reason in (("sliding", Reason.SLIDES), ("overturning", Reason.TIPS)):
+    for name, reason in (("sliding", RemedyReason.SLIDES), ("overturning", RemedyReason.TIPS)):
         if name in worst:
             return reason, name
     if found.posts is not None:
-        return Reason.GIVES_WAY, next(iter(worst))
+        return RemedyReason.GIVES_WAY, next(iter(worst))
     name = next(iter(worst))
-    return (Reason.SINKS if name == "bearing" else Reason.ANOTHER), name
+    return (RemedyReason.SINKS if name == "bearing" else RemedyReason.ANOTHER), name

@@ -9,7 +9,7 @@ from ..build_steps import down, least, up
 from ..limits import Limits
 from .sizing_case import Case
 
-WIDEST = 20.0 * FOOT
+WIDEST_FOOT = 20.0 * FOOT
 HEAVIEST = 5000.0 * POUND
 """The most that is tried of a foot's width and of weight laid low: judgement."""
 
@@ -36,7 +36,7 @@ class CurvePoint:
 def width_curve(case: Case, answer: float | None) -> tuple[CurvePoint, ...]:
     """Return the limits by the foot's width, from the present one on; ``answer`` lies within."""
     now = case.foot.width
-    last = min(_BEYOND * max(answer or 0.0, 2.0 * now), WIDEST)
+    last = min(_BEYOND * max(answer or 0.0, 2.0 * now), WIDEST_FOOT)
     return _curve(case, "base width", "m", now, last)
 
 
@@ -52,7 +52,7 @@ def slides_first(case: Case) -> float | None:
     if case.foot.part is not None and _slides_first(case.before):
         return case.foot.width
     step = case.steps.width
-    low, high = up(case.foot.width, step), down(WIDEST, step)
+    low, high = up(case.foot.width, step), down(WIDEST_FOOT, step)
     for k, found in case.known("base width").items():
         if _slides_first(found):
             high = k

@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from ...design.faults import DesignError
 from ...design.model import Design
-from ...loads.site import Site
+from ...loads.wind.site import Site
 from ..anchoring.ground_parts import GroundParts, ground_parts
 from ..anchoring.held import held_by
 from ..as_one import AsOne, as_one
@@ -15,7 +15,7 @@ from ..situation import Situation
 from .as_built import built, situation_changed
 from .laid_weight import with_weight
 from .other_height import with_height
-from .remedy import failing, holds, needed
+from .remedy import checks_needed, checks_pass, failing
 from .wider_foot import Foot, present_foot, with_width
 
 
@@ -28,13 +28,13 @@ class Case:
         self.steps: Steps = steps_of(design.units)
         self.ground: GroundParts = ground_parts(before.structure)
         self.foot: Foot = present_foot(design, self.ground)
-        self.names = needed(before)
+        self.names = checks_needed(before)
         self._whole: dict[tuple[str, int], AsOne | None] = {}
 
     @property
     def stands(self) -> bool:
         """Return whether it neither tips nor slides as it is."""
-        return holds(self.before, self.names)
+        return checks_pass(self.before, self.names)
 
     def step(self, kind: str) -> float:
         """Return the step in SI in which a kind of change is built."""
@@ -91,7 +91,7 @@ class Case:
             if whole is not None and failing(whole, names):
                 return False
             found = None if whole is None else self.tried(kind, k)
-            return unbuilt if found is None else holds(found, names)
+            return unbuilt if found is None else checks_pass(found, names)
 
         return does
 

@@ -3,7 +3,7 @@
 from dataclasses import dataclass, replace
 from functools import reduce
 
-from ...loads.actions import joined
+from ...loads.actions import join_actions
 from ..anchoring.anchor_choice import (
     PLAINEST,
     AnchorChoice,
@@ -65,6 +65,6 @@ def _loaded(found: Examination, name: str) -> Loaded:
     return replace(
         found.loaded,
         design=without_its_own(found.design),
-        actions=reduce(joined, cases),
+        actions=reduce(join_actions, cases),
         factors=replace(used, wind=1.0),
     )

@@ -16,10 +16,18 @@ from ..anchoring.guy_choice import guy_place
 from ..build_steps import MPH, down, greatest, least, up
 from ..examination import Examination, examine
 from .as_built import built
-from .choices import Choice, choices_of
+from .choices import SizeChoice, choices_of
 from .forbidden import forbidden_foot, idle
-from .remedy import Reason, Remedy, failing, nearest_its_limit, why_not
-from .size_curves import FOOT, HEAVIEST, WIDEST, CurvePoint, slides_first, weight_curve, width_curve
+from .remedy import Remedy, RemedyReason, failing, nearest_its_limit, why_not
+from .size_curves import (
+    FOOT,
+    HEAVIEST,
+    WIDEST_FOOT,
+    CurvePoint,
+    slides_first,
+    weight_curve,
+    width_curve,
+)
 from .sizing_case import Case
 
 _TALLEST = 30.0 * FOOT
@@ -54,12 +62,12 @@ class Sizing:
     @property
     def feasible(self) -> bool:
         """Return whether a remedy exists, or none is needed."""
-        return any(self.remedy(kind).feasible for kind in KINDS)
+        return any(self.remedy(kind).feasible for kind in REMEDY_KINDS)
 
     @property
     def remedies(self) -> tuple[Remedy, ...]:
         """Return every remedy, in the order in which people are told."""
-        return tuple(self.remedy(kind) for kind in KINDS)
+        return tuple(self.remedy(kind) for kind in REMEDY_KINDS)
 
     def remedy(self, kind: str) -> Remedy:
         """Return the remedy of a kind. KeyError where there is none such."""
@@ -88,14 +96,14 @@ class Sizing:
         return slides_first(self.case) if self.curve else None
 
     @cached_property
-    def choices(self) -> tuple[Choice, ...]:
+    def choices(self) -> tuple[SizeChoice, ...]:
         """Return a few feet and weights, untied and tied; none of posts."""
         if self.found.posts is not None:
             return ()
         return choices_of(self.case, self.remedy("base width"), self.remedy("ballast"))
 
 
-def size(design: Design, told: Callable[[str], None] | None = None) -> Sizing:
+def size_design(design: Design, told: Callable[[str], None] | None = None) -> Sizing:
     """Return what it takes to hold a design. Raises DesignError where it cannot stand at all.
 
     Before each kind of remedy is looked for, ``told`` is called with its name.
@@ -108,7 +116,7 @@ def remedy_of(design: Design, kind: str) -> tuple[Examination, Remedy]:
 
     DesignError where it cannot stand at all, KeyError where there is no such kind.
     """
-    sizing = size(design)
+    sizing = size_design(design)
     return sizing.found, sizing.remedy(kind)
 
 
@@ -116,7 +124,7 @@ def _remedy(case: Case, kind: str) -> Remedy:
     """Return the remedy of a kind; what is done at a foot is none where posts carry the piece."""
     if case.before.posts is not None and kind not in ("height", "wind") and not case.stands:
         governs = nearest_its_limit(case.before, case.names).name
-        return Remedy(kind, None, _UNITS[kind], False, governs, Reason.POSTS)
+        return Remedy(kind, None, _UNITS[kind], False, governs, RemedyReason.POSTS)
     return _WAYS[kind](case)
 
 
@@ -126,7 +134,7 @@ def each_way(design: Design, found: Examination) -> Iterator[Remedy]:
     ``found`` is what was found of it as it stands.
     """
     case = Case(design, found)
-    return (_remedy(case, kind) for kind in KINDS)
+    return (_remedy(case, kind) for kind in REMEDY_KINDS)
 
 
 @dataclass(frozen=True)
@@ -156,8 +164,8 @@ def _base_width(case: Case) -> Remedy:
         width = foot.width if foot.part is not None else 0.0
         return _as_it_is(case, "base width", width, "m")
     guess = case.before.remedies.base_width or foot.width
-    low, high = up(foot.width, step), down(WIDEST, step)
-    k = least(case.passes("base width"), low, high, up(min(guess, WIDEST), step))
+    low, high = up(foot.width, step), down(WIDEST_FOOT, step)
+    k = least(case.passes("base width"), low, high, up(min(guess, WIDEST_FOOT), step))
     return _judged(case, "base width", k, high, "m")
 
 
@@ -180,7 +188,7 @@ def _anchors(case: Case) -> Remedy:
     pull = step * up(max(stakes.pull, stakes.sideways), step)
     choice = case.before.anchors
     if choice is None:
-        return Remedy("anchors", pull, "N", False, governs, Reason.ANCHORS_BREAK)
+        return Remedy("anchors", pull, "N", False, governs, RemedyReason.ANCHORS_BREAK)
     design = with_anchors(case.design, choice.row)
     return _tied(case, Remedy("anchors", pull, "N", True, governs, None, design, anchors=choice))
 
@@ -192,10 +200,14 @@ def _guys(case: Case) -> Remedy:
     step = case.steps.pull
     choice = case.before.guys
     if choice is None:
-        why = Reason.NO_PLACE if guy_place(case.before.loaded) is None else Reason.GUYS_BREAK
+        why = (
+            RemedyReason.NO_PLACE
+            if guy_place(case.before.loaded) is None
+            else RemedyReason.GUYS_BREAK
+        )
         return Remedy("guys", None, "N", False, "overturning", why)
     if idle(choice):
-        return Remedy("guys", None, "N", False, "sliding", Reason.GUYS_IDLE)
+        return Remedy("guys", None, "N", False, "sliding", RemedyReason.GUYS_IDLE)
     pull = step * up(choice.pull, step)
     design = choice.added_to(case.design)
     return _tied(case, Remedy("guys", pull, "N", True, None, None, design, guys=choice))
@@ -207,7 +219,7 @@ def _tied(case: Case, remedy: Remedy) -> Remedy:
     assert found is not None
     if wrong := failing(found, case.names):
         # tied, other forces go through its joints and parts than where the ground holds all of it
-        why = Reason.FAILS_TIED
+        why = RemedyReason.FAILS_TIED
         return Remedy(remedy.kind, remedy.value, "N", False, wrong[0].name, why, None, found)
     governs = nearest_its_limit(found, frozenset(check.name for check in found.checks)).name
     return replace(remedy, found=found, governs=governs)
@@ -242,13 +254,13 @@ _WAYS: dict[str, Callable[[Case], Remedy]] = {
     "height": _height,
     "wind": _wind,
 }
-KINDS = tuple(_WAYS)
+REMEDY_KINDS = tuple(_WAYS)
 _UNITS = {"base width": "m", "ballast": "kg", "anchors": "N", "guys": "N"}
 
 
 def _as_it_is(case: Case, kind: str, value: float, unit: str) -> Remedy:
     governs = nearest_its_limit(case.before, case.names).name
-    why = Reason.NOT_NEEDED
+    why = RemedyReason.NOT_NEEDED
     return Remedy(kind, value, unit, True, governs, why, case.design, case.before, case.foot.part)
 
 
@@ -258,7 +270,7 @@ def _judged(case: Case, kind: str, k: int | None, utmost: int, unit: str) -> Rem
     if k is None:
         found = case.tried(kind, utmost)
         names = case.names_for(kind)
-        reason, name = why_not(found, names) if found else (Reason.NOTHING_UPRIGHT, None)
+        reason, name = why_not(found, names) if found else (RemedyReason.NOTHING_UPRIGHT, None)
         tried = utmost * case.step(kind)
         return Remedy(kind, None, unit, False, name, reason, None, found, part, tried)
     found = case.tried(kind, k)

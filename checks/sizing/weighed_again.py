@@ -26,7 +26,7 @@ def _masses(design: Design) -> tuple[float, float]:
     """Return the typical mass in kg of what is given or laid on, and of what material tells."""
     structure = build_structure(with_ballast(replace(design, weighed=None)))
     by_material = sum(
-        materials.find(part.material).typical * float(volume)
+        materials.find_material(part.material).typical * float(volume)
         for part, volume in zip(structure.design.parts, structure.part_volume, strict=True)
         if part.material is not None and part.mass is None
     )

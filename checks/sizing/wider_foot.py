@@ -11,11 +11,11 @@ from ... import materials
 from ...design.model import Design, Part, Place
 from ...design.shapes.flat import Plate
 from ...design.shapes.plans import Plan, Rectangle, Regular
-from ...design.shapes.shape import Array
 from ...design.structure import Structure
 from ...loads.given import GivenLoad
 from ...materials.stock import sheet_thicknesses
-from ...statics.anchor_table import BallastRow, GuyRow
+from ...statics.tables.anchor_table import BallastRow, GuyRow
+from ...units.arrays import Array
 from ..anchoring.ground_parts import GroundParts, single_foot
 from .weighed_again import weighed_again
 
@@ -72,7 +72,7 @@ def heavier_by(structure: Structure, ground: GroundParts, width: float) -> float
         wider = replace(plate, plan=_at_least(plate.plan, width)).moments().volume
         return float(structure.part_mass[1][i]) * (wider / plate.moments().volume - 1.0)
     length, across = np.maximum(ground.high - ground.low, width).tolist()
-    return length * across * sheet_thicknesses()[SHEET] * materials.find(MATERIAL).typical
+    return length * across * sheet_thicknesses()[SHEET] * materials.find_material(MATERIAL).typical
 
 
 def unused_name(wanted: str, design: Design) -> str:

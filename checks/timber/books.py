@@ -10,18 +10,18 @@ from typing import Protocol
 
 from numpy.typing import ArrayLike
 
-from ...design.shapes.shape import Array
 from ...loads.combinations import timber_of
 from ...materials.fastener import Fastener
 from ...materials.lumber import Lumber
 from ...materials.sheets import Sheet
+from ...units.arrays import Array
 from ..joints.driven import Driven
 from ..members.adjusted import Adjusted
-from ..members.member_check import Stuff
+from ..members.member_check import MemberMaterial
 from .capacity import Capacity
-from .en1995.standard import EN1995
+from .en1995.standard import EN1995_BOOK
 from .laws import StickLaw, Values
-from .nds.standard import NDS
+from .nds.standard import NDS_BOOK
 from .room import Room
 
 
@@ -144,7 +144,7 @@ class TimberBook(Protocol):
         ...
 
 
-BOOKS: tuple[TimberBook, ...] = (NDS, EN1995)
+BOOKS: tuple[TimberBook, ...] = (NDS_BOOK, EN1995_BOOK)
 
 
 def book_of(basis: str) -> TimberBook:
@@ -164,7 +164,7 @@ def titled(title: str) -> TimberBook:
     raise KeyError(f"there is no book of timber {title!r}")
 
 
-def values_of(stuff: Stuff, basis: str) -> Values:
+def values_of(stuff: MemberMaterial, basis: str) -> Values:
     """Return where the values of some stuff stand, of wood by the book of the basis."""
     if isinstance(stuff, Lumber | Sheet):
         return book_of(basis).values(stuff)

@@ -54,7 +54,7 @@ def as_known(fastener: Fastener) -> Fastener:
         return fastener
     inches = fastener.diameter / units.factor("in")
     try:
-        alike = fasteners.find(f"wood screw {inches:.4g} in x 2 in")
+        alike = fasteners.find_fastener(f"wood screw {inches:.4g} in x 2 in")
     except (KeyError, ValueError):
         return fastener
     length = fastener.length

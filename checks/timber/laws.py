@@ -5,7 +5,7 @@ from typing import Protocol
 
 from numpy.typing import ArrayLike
 
-from ...design.shapes.shape import Array
+from ...units.arrays import Array
 
 
 @dataclass(frozen=True)

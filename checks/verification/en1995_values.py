@@ -5,7 +5,7 @@ from dataclasses import replace
 from math import radians, sqrt
 
 from ..timber.en1995.axial import nail_depth_factor, nail_withdrawal, under_washer
-from ..timber.en1995.lateral import MM, embedment, in_a_row, johansen, yield_moment
+from ..timber.en1995.lateral import MM, embedment_strength, in_a_row, johansen, yield_moment
 from ..timber.en1995.members import both_ways, size_factor
 from ..timber.en1995.stuff import MPA, Wood, en1995_number, find_class, k_mod
 
@@ -23,7 +23,7 @@ _COLUMNS = {
 def _embedment(rho: float, d_mm: float, angle_deg: float) -> float:
     """Return N/mm2 of a bolt in softwood."""
     wood = Wood("solid", rho, hardwood=False)
-    return embedment(wood, d_mm * MM, 0.1, bolt=True, angle=radians(angle_deg)) / MPA
+    return embedment_strength(wood, d_mm * MM, 0.1, bolt=True, angle=radians(angle_deg)) / MPA
 
 
 def _yield_moment(fu_N_mm2: float, d_mm: float) -> float:

@@ -9,7 +9,7 @@ from ...design.model import Design, Part, Place
 from ...design.shapes.boxes import Box
 from ...design.shapes.weight import Weight
 from ...design.structure import build_structure
-from ...loads.site import Site
+from ...loads.wind.site import Site
 from ...materials import grounds
 from ...units import FOOT, POUND, POUND_FORCE, PSF
 from ..anchoring import anchor_group, ballast, buried_weight, embedment, guys, screw_anchors
@@ -47,7 +47,7 @@ def _wall_hold(
     )
     site = Site(method="gust", wind=20.0, ground="paving")
     structure = build_structure(Design("printed", "imperial", parts, tables={Site: site}))
-    standing = Standing(structure, grounds.find("paving"), 0.0)
+    standing = Standing(structure, grounds.find_ground("paving"), 0.0)
     along = int(np.argmax(standing.normals[:, 0]))
     hold = float(standing.hold("typical", standing.reach)[along]) / (1000.0 * POUND_FORCE * FOOT)
     return hold / (push_kip * push_ft) if push_kip else hold
@@ -92,7 +92,7 @@ def _three_guys(top_ft: str, pegs_ft: str, up_lb: float, guy: float) -> float:
 
 
 def _leg_pull(moment_kN_m: float, spacing_m: float) -> float:
-    return float(anchor_group.tensions(moment_kN_m, [spacing_m, 0.0])[0])
+    return float(anchor_group.anchor_tensions(moment_kN_m, [spacing_m, 0.0])[0])
 
 
 def _leg_ballast(moment_kN_m: float, dead_kN: float, spacing_m: float, helping: float) -> float:

@@ -3,8 +3,8 @@
 from collections.abc import Callable, Mapping
 from math import pi, radians, sqrt
 
-from ...loads import force_coefficients, how_often, shielding, signs
 from ...loads.asce7 import velocity_pressure as asce7
+from ...loads.coefficients import force_coefficients, shielding, signs
 from ...loads.en1991 import (
     basic_velocity,
     boards,
@@ -14,7 +14,8 @@ from ...loads.en1991 import (
     round_sections,
     slenderness,
 )
-from ...loads.gust.dynamic_pressure import dynamic_pressure
+from ...loads.wind import how_often
+from ...loads.wind.dynamic_pressure import dynamic_pressure
 from ...units import FOOT, INCH, KMH, MPH, POUND_FORCE
 
 _MEMBERS = {
@@ -144,7 +145,7 @@ def _q_p_rare(terrain: str, height_m: float, v_b0: float, probability: float) ->
 
 
 def _cylinder(q_p_Pa: float, across_m: float, surface: str) -> float:
-    Re = round_sections.reynolds_number(across_m, peak_pressure.gust_of(q_p_Pa))
+    Re = round_sections.reynolds_number(across_m, peak_pressure.gust_of_pressure(q_p_Pa))
     k = round_sections.surface_roughness(surface)
     return float(round_sections.cylinder(Re, k / across_m))
 
@@ -158,7 +159,7 @@ def _rectangle(d_over_b: float) -> float:
 
 
 def _polygon(sides: float, Re: float) -> float:
-    return float(edged_sections.polygon(int(sides), Re))
+    return float(edged_sections.polygon_force_coefficient(int(sides), Re))
 
 
 def _slenderness(length_m: float, breadth_m: float, kind: str = "edged") -> float:

@@ -8,17 +8,17 @@ from ...units import INCH, POUND_FORCE, PSI
 from ..seams.shear_flow import shear_flow
 from ..timber.nds.dowel_bearing import dowel_bearing
 from ..timber.nds.lateral import main_bearing_length, single_shear
-from ..timber.nds.withdrawal import pull_through, withdrawal
+from ..timber.nds.withdrawal import pull_through, reference_withdrawal
 
 
 def _withdrawal(kind: str, D_in: float, G: float) -> float:
     """Return lbf for each inch that holds."""
-    return float(withdrawal(kind, D_in * INCH, G)) * INCH / POUND_FORCE
+    return float(reference_withdrawal(kind, D_in * INCH, G)) * INCH / POUND_FORCE
 
 
 def _withdrawal_metric(kind: str, D_in: float, G: float) -> float:
     """Return N/m of a fastener sold by the inch."""
-    return float(withdrawal(kind, D_in * INCH, G))
+    return float(reference_withdrawal(kind, D_in * INCH, G))
 
 
 def _whole_nail(wire_in: float, length_in: float, G: float) -> float:
@@ -57,7 +57,7 @@ def _driven_nail(D_in: float, side_in: float, G: float, Fyb_psi: float) -> float
 
 def _mode(nail: str, side_in: float, into_in: float, G: float, mode: str) -> float:
     """Return lbf of one yield mode of a nail ``into_in`` the main piece, half of its tip off."""
-    found = fasteners.find(nail)
+    found = fasteners.find_fastener(nail)
     Fe = dowel_bearing(G, found.diameter)
     limits = single_shear(
         found.diameter,

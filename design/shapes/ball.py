@@ -7,9 +7,10 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from ...units.arrays import Array
 from .forms import Form, Globe
 from .plans import Regular
-from .shape import NO_HULLS, Array, Hull, Moments, Shape, Sphere
+from .shape import NO_HULLS, Hull, Moments, Shape, Sphere
 
 
 @dataclass(frozen=True)

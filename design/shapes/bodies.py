@@ -7,10 +7,11 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from ...units.arrays import Array
 from .forms import Form, Post, Prism, Walls
 from .plans import Regular, area_factor
 from .prismatoid import prismatoid
-from .shape import ALONG, NO_HULLS, Array, Hull, Moments, Shape
+from .shape import ALONG_AXIS, NO_HULLS, Hull, Moments, Shape
 from .slopes import RoofFace, Skirt, faces_round, reach_of_a_roof
 
 
@@ -131,7 +132,7 @@ class Shell(Shape):
         return (
             ring(Regular(self.sides, self.top), self._inside(self.top))
             if self.top > 0.0
-            else NOTHING
+            else _NOTHING
         )
 
     def skirt(self) -> Skirt | None:
@@ -202,7 +203,7 @@ class Shell(Shape):
 
     def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
         """Return its height along its axis, else its wall."""
-        return (self.height, True) if abs(along[2]) > ALONG else (self.wall, False)
+        return (self.height, True) if abs(along[2]) > ALONG_AXIS else (self.wall, False)
 
     def grain(self, entered: Array) -> Array:
         """Return up."""
@@ -304,7 +305,7 @@ class Solid(Shape):
 
     def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
         """Return its height along its axis, else its mean width."""
-        if abs(along[2]) > ALONG:
+        if abs(along[2]) > ALONG_AXIS:
             return self.height, True
         return 0.5 * (self.bottom + self.top), False
 
@@ -430,12 +431,12 @@ def ring(outside: Regular, inside: Regular) -> BaseGeometry:
     return shapely.Polygon(outside.corners(), holes)
 
 
-NOTHING = shapely.Polygon()
+_NOTHING = shapely.Polygon()
 
 
 def level(sides: int, across: float) -> BaseGeometry:
     """Return a regular outline in plan, nothing where it ends in a point."""
-    return Regular(sides, across).polygon() if across > 0.0 else NOTHING
+    return Regular(sides, across).polygon() if across > 0.0 else _NOTHING
 
 
 def skirt_of(sides: int, bottom: float, top: float, height: float) -> Skirt | None:

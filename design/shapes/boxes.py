@@ -7,14 +7,15 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from ...units.arrays import Array
 from .forms import Form, Post, Prism, Walls
 from .plans import Rectangle
-from .prismatoid import Section, prismatoid
-from .shape import ALONG, NO_HULLS, Array, Hull, Moments, Shape
+from .prismatoid import LevelSection, prismatoid
+from .shape import ALONG_AXIS, NO_HULLS, Hull, Moments, Shape
 from .slopes import RoofFace, Skirt, faces_of_a_hip
 
-SIDES = frozenset({"front", "back", "left", "right"})
-FACES = SIDES | {"top", "bottom"}
+_SIDES = frozenset({"front", "back", "left", "right"})
+FACES = _SIDES | {"top", "bottom"}
 
 
 @dataclass(frozen=True)
@@ -255,7 +256,7 @@ class Box(Shape):
     @property
     def open_sideways(self) -> bool:
         """Return whether a side of it is open."""
-        return self.wall is not None and bool(self.open & SIDES)
+        return self.wall is not None and bool(self.open & _SIDES)
 
     def vessel_floor(self) -> BaseGeometry | None:
         """Return the plan of its own floor."""
@@ -280,7 +281,7 @@ class Box(Shape):
         if self.wall is None:
             return None
         foot = Rectangle(self.length, self.width)
-        return Walls(foot, self.top_plan, self.height, self.wall, not self.open & SIDES)
+        return Walls(foot, self.top_plan, self.height, self.wall, not self.open & _SIDES)
 
     def post(self) -> Post | None:
         """Return it with its lesser end's section where it is solid."""
@@ -329,12 +330,12 @@ class Box(Shape):
         axes = np.eye(3)
         if self.wall is None:
             return axes[int(np.argmax((self.length, self.width, self.height)))]
-        if abs(float(entered[2])) <= ALONG:
+        if abs(float(entered[2])) <= ALONG_AXIS:
             return axes[2]
         return axes[0] if self.length >= self.width else axes[1]
 
 
-def _rectangle_section(bounds: tuple[float, float, float, float]) -> Section:
+def _rectangle_section(bounds: tuple[float, float, float, float]) -> LevelSection:
     x0, x1, y0, y1 = bounds
     area = (x1 - x0) * (y1 - y0)
     return area, area * (x0 + x1) / 2.0, area * (y0 + y1) / 2.0

@@ -9,10 +9,11 @@ import shapely
 from shapely import Polygon
 from shapely.geometry.base import BaseGeometry
 
+from ...units.arrays import Array
 from .forms import Form, Leaf
 from .plans import Rectangle
 from .prism import convex_pieces, standing_hulls, standing_prism
-from .shape import NO_HULLS, Array, Hull, Moments, Shape, size_along
+from .shape import NO_HULLS, Hull, Moments, Shape, size_along
 
 Corners = tuple[tuple[float, float], ...]
 

@@ -5,7 +5,8 @@ from itertools import pairwise
 
 import numpy as np
 
-from .shape import Array, Disc, Hull, corners, rim
+from ...units.arrays import Array
+from .shape import Disc, Hull, corners, rim
 
 _STRAIGHT = 1.0e-9
 """Discs whose axes differ by less stand in one line."""

@@ -4,12 +4,13 @@ from itertools import combinations, pairwise
 
 import numpy as np
 
-from .shape import Array, Disc, Hull, rim
+from ...units.arrays import Array
+from .shape import Disc, Hull, rim
 
 FACETS = 72
 """Flat faces that stand for a round side, as everywhere corners of a circle."""
 
-MANY = 24
+ROUND_FROM = 24
 """Corners beyond which a piece without known faces is round: only its greatest reach lies."""
 
 _NONE = np.empty((0, 3))
@@ -91,7 +92,7 @@ def _round_faces(hull: Hull) -> tuple[Array, Array]:
 
 def _of_any(points: Array) -> tuple[Array, Array]:
     """Return faces and edges of the hull of a few points, each three tried; of many none."""
-    if len(points) > MANY or len(points) < 4:
+    if len(points) > ROUND_FROM or len(points) < 4:
         return _NONE, _NONE
     three = np.array(list(combinations(range(len(points)), 3)), dtype=int)
     a, b, c = (points[three[:, i]] for i in range(3))

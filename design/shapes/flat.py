@@ -7,9 +7,10 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from ...units.arrays import Array
 from .forms import Form, Leaf, Prism, Slab
 from .plans import Plan, Rectangle, Regular, at_height
-from .shape import ALONG, NO_HULLS, Array, Hull, Moments, Shape, size_along
+from .shape import ALONG_AXIS, NO_HULLS, Hull, Moments, Shape, size_along
 
 
 @dataclass(frozen=True)
@@ -80,7 +81,7 @@ class Plate(Shape):
 
     def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
         """Return its thickness through its face, else its lesser width on edge."""
-        if abs(along[2]) > ALONG:
+        if abs(along[2]) > ALONG_AXIS:
             return self.thickness, False
         return self.plan.least_width, True
 
@@ -152,7 +153,7 @@ class Frame(Shape):
 
     def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
         """Return the height of its lumber from above, else its width."""
-        return (self.height if abs(along[2]) > ALONG else self.width), False
+        return (self.height if abs(along[2]) > ALONG_AXIS else self.width), False
 
     @property
     def ring(self) -> "Frame":

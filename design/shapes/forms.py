@@ -9,8 +9,8 @@ from dataclasses import dataclass
 import numpy as np
 from shapely.geometry.base import BaseGeometry
 
+from ...units.arrays import Array
 from .plans import Plan, Rectangle, Regular
-from .shape import Array
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

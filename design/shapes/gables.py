@@ -9,10 +9,11 @@ import numpy as np
 from shapely import Polygon
 from shapely.geometry.base import BaseGeometry
 
+from ...units.arrays import Array
 from .forms import Form, Ridge
 from .plans import Rectangle
 from .prism import along_x, hulls_along_x
-from .shape import NO_HULLS, Array, Hull, Moments, Shape
+from .shape import NO_HULLS, Hull, Moments, Shape
 from .slopes import OpenSlope, RoofFace, Skirt, faces_of_a_ridge, reach_of_a_roof
 
 
@@ -165,7 +166,7 @@ class Gable(Shape):
         return reach_of_a_roof(self.height, self.thickness, along)
 
 
-Line = tuple[Array, float]
+_Line = tuple[Array, float]
 
 
 def _both_sides(right: Array) -> Array:
@@ -173,13 +174,13 @@ def _both_sides(right: Array) -> Array:
     return np.vstack([right, left])
 
 
-def _inward(a: Array, b: Array, thickness: float) -> Line:
+def _inward(a: Array, b: Array, thickness: float) -> _Line:
     """Return normal and offset of the line from a up to b moved inward."""
     along = (b - a) / hypot(*(b - a))
     normal = np.array([along[1], -along[0]])
     return normal, float(normal @ a) - thickness
 
 
-def _crossing(one: Line, other: Line) -> Array:
+def _crossing(one: _Line, other: _Line) -> Array:
     both = np.linalg.solve(np.array([one[0], other[0]]), np.array([one[1], other[1]]))
     return both.astype(np.float64)

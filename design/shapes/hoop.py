@@ -8,9 +8,10 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from ...units.arrays import Array
 from .forms import Bars, Form
 from .plans import Plan, Rectangle, Regular, unit_corners
-from .shape import ALONG, NO_HULLS, Array, Hull, Moments, Shape
+from .shape import ALONG_AXIS, NO_HULLS, Hull, Moments, Shape
 
 _PIECES = 72
 """Straight pieces that stand for it where it is drawn, of the same area from above."""
@@ -132,7 +133,7 @@ class Hoop(Shape):
     def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
         """Return its section's size from above, or from the side."""
         size = np.ptp(self._corners, axis=0)
-        return float(size[1] if abs(along[2]) > ALONG else size[0]), False
+        return float(size[1] if abs(along[2]) > ALONG_AXIS else size[0]), False
 
 
 def _drawn(section: Plan) -> Array:

@@ -8,11 +8,12 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from ...units.arrays import Array
 from .forms import Bars, Form, Post
 from .plans import Plan, Rectangle, Regular
-from .shape import ALONG, NO_HULLS, Array, Disc, Hull, Moments, Shape
+from .shape import ALONG_AXIS, NO_HULLS, Disc, Hull, Moments, Shape
 
-Point = tuple[float, float, float]
+_Point = tuple[float, float, float]
 
 
 @dataclass(frozen=True)
@@ -25,8 +26,8 @@ class Member(Shape):
 
     middle_is_place = False
 
-    start: Point
-    end: Point
+    start: _Point
+    end: _Point
     width: float = 0.0
     depth: float = 0.0
     across: float = 0.0
@@ -123,7 +124,7 @@ class Member(Shape):
         ends = [self._end(point, width, depth, across) for point in (self.start, self.end)]
         return Hull(np.vstack(ends), ends=True)
 
-    def _end(self, point: Point, width: float, depth: float, across: float) -> Array:
+    def _end(self, point: _Point, width: float, depth: float, across: float) -> Array:
         """Return the corners (k, 3) of one end: its section moved along the axis to the cut."""
         along, level, square = self.axes
         if across > 0.0:
@@ -175,7 +176,7 @@ class Member(Shape):
     def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
         """Return its length into its end, else its section, of a round tube its wall."""
         axis, level, other = self.axes
-        if abs(float(along @ axis)) > ALONG:
+        if abs(float(along @ axis)) > ALONG_AXIS:
             return self.length, True
         if self.is_round:
             return (self.across if self.wall is None else self.wall), False

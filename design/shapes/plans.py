@@ -7,7 +7,8 @@ from math import cos, pi, tan
 import numpy as np
 from shapely import Polygon
 
-from .shape import Array, Disc
+from ...units.arrays import Array
+from .shape import Disc
 
 ROUND_CORNERS = 72
 

@@ -7,7 +7,8 @@ import shapely
 from shapely import Polygon
 from shapely.geometry.base import BaseGeometry
 
-from .shape import Array, Hull, Moments
+from ...units.arrays import Array
+from .shape import Hull, Moments
 
 
 def standing_prism(outline: BaseGeometry, thickness: float, solidity: float = 1.0) -> Moments:

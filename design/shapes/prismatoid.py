@@ -4,10 +4,12 @@ import numpy as np
 
 from .shape import Moments
 
-Section = tuple[float, float, float]
+LevelSection = tuple[float, float, float]
 
 
-def prismatoid(base: float, height: float, sections: tuple[Section, Section, Section]) -> Moments:
+def prismatoid(
+    base: float, height: float, sections: tuple[LevelSection, LevelSection, LevelSection]
+) -> Moments:
     """Return volume and first moments of a body from its bottom, middle and top sections.
 
     Each section is (area in m2, and its first moments about y and about x in m3); ``base`` is the

@@ -8,10 +8,11 @@ import shapely
 from shapely import Polygon
 from shapely.geometry.base import BaseGeometry
 
+from ...units.arrays import Array
 from .forms import Form, Prism, Ridge
 from .plans import Rectangle, Regular
 from .prism import along_x, hulls_along_x
-from .shape import NO_HULLS, Array, Disc, Hull, Moments, Shape
+from .shape import NO_HULLS, Disc, Hull, Moments, Shape
 from .slopes import RoofFace, Skirt, faces_of_a_cap, faces_of_an_arch, reach_of_a_roof
 
 ARC_STEPS = 64

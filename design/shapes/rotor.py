@@ -7,8 +7,9 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from ...units.arrays import Array
 from .forms import Form, Wheel
-from .shape import NO_HULLS, Array, Hull, Moments, Shape
+from .shape import NO_HULLS, Hull, Moments, Shape
 
 
 @dataclass(frozen=True)

@@ -7,8 +7,9 @@ from functools import cached_property, wraps
 from typing import Any
 
 import numpy as np
-from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
+
+from ...units.arrays import Array
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -18,8 +19,6 @@ if TYPE_CHECKING:
     from .plans import Plan
     from .rotor import Rotor
     from .slopes import OpenSlope, RoofFace, Skirt
-
-Array = NDArray[np.float64]
 
 
 @dataclass(frozen=True)
@@ -328,7 +327,7 @@ class Shape(ABC):
 
 _CIRCLE_POINTS = 72
 
-ALONG = 0.7
+ALONG_AXIS = 0.7
 """Cosine from which a direction is along an axis rather than square to it (45 degrees)."""
 
 

@@ -6,8 +6,9 @@ from math import atan2, degrees, pi
 import numpy as np
 from shapely.geometry.base import BaseGeometry
 
+from ...units.arrays import Array
 from .plans import Regular
-from .shape import ALONG, Array
+from .shape import ALONG_AXIS
 
 BANDS = 6
 """Bands of even slope that stand for a quarter of a round."""
@@ -59,7 +60,7 @@ def reach_of_a_roof(height: float, wall: float | None, along: Array) -> tuple[fl
 
     Its height from below and of a filled one, else its wall.
     """
-    return (height, True) if wall is None or abs(along[2]) > ALONG else (wall, False)
+    return (height, True) if wall is None or abs(along[2]) > ALONG_AXIS else (wall, False)
 
 
 def faces_round(sides: int, bottom: float, top: float, height: float) -> list[RoofFace]:

@@ -9,10 +9,11 @@ import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
+from ...units.arrays import Array
 from .bodies import Frustum, level
 from .forms import Form, Post, Prism
 from .plans import Regular
-from .shape import ALONG, NO_HULLS, Array, Disc, Hull, Moments, Shape
+from .shape import ALONG_AXIS, NO_HULLS, Disc, Hull, Moments, Shape
 from .slopes import RoofFace, Skirt, faces_round
 
 
@@ -144,7 +145,7 @@ class Turned(Shape):
 
     def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
         """Return its height along its axis, else its mean width."""
-        return (self.height, True) if abs(along[2]) > ALONG else (self.mean_width, False)
+        return (self.height, True) if abs(along[2]) > ALONG_AXIS else (self.mean_width, False)
 
     def grain(self, entered: Array) -> Array:
         """Return up, as it lies on the lathe."""

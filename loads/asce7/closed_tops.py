@@ -10,11 +10,11 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ... import references
-from ...design.shapes.shape import Array
-from ..interpolation import between_rows_and_columns
-from ..ranges import not_negative
+from ...units.arrays import Array
+from ..printed.interpolation import between_rows_and_columns
+from ..printed.ranges import not_negative
 
-LEVEL_TO, SLOPED_FROM = 7.5, 10.0
+LEVEL_ROOF_TO, SLOPED_FROM = 7.5, 10.0
 """Slopes in degrees up to which a roof is level and from which the figure's slopes hold; linear
 between (judgement: the figure changes from the one to the other at 10)."""
 
@@ -55,7 +55,7 @@ def mean_strip_suction(start: ArrayLike, end: ArrayLike, h: ArrayLike, L: ArrayL
     return np.asarray(total / np.maximum(b - a, 1e-12)[..., 0])
 
 
-def slope_suction(slope: ArrayLike, h_over_L: ArrayLike) -> tuple[Array, Array]:
+def suction_across_ridge(slope: ArrayLike, h_over_L: ArrayLike) -> tuple[Array, Array]:
     """Return the suction on the windward and on the leeward slope, wind across the ridge.
 
     ``slope`` in degrees, 10 and more (held below), and ``h_over_L`` broadcast; bilinear between
@@ -75,15 +75,15 @@ def roof_suction(slope: ArrayLike, facing: Array, h_over_L: Array, strip: Array)
     judgements between what the figure prints.
     """
     slope = np.asarray(slope, dtype=float)
-    windward, leeward = slope_suction(np.maximum(slope, SLOPED_FROM), h_over_L)
+    windward, leeward = suction_across_ridge(np.maximum(slope, SLOPED_FROM), h_over_L)
     across = np.where(facing > 0.0, windward, leeward)
     sloped = facing**2 * across + (1.0 - facing**2) * strip
-    share = np.clip((slope - LEVEL_TO) / (SLOPED_FROM - LEVEL_TO), 0.0, 1.0)
+    share = np.clip((slope - LEVEL_ROOF_TO) / (SLOPED_FROM - LEVEL_ROOF_TO), 0.0, 1.0)
     kept = np.clip((NONE_FROM - slope) / (NONE_FROM - FULL_TO), 0.0, 1.0)
     return np.asarray(kept * (strip + share * (sloped - strip)))
 
 
-def _rows(surface: str) -> tuple[references.Row, ...]:
+def _rows(surface: str) -> tuple[references.TableRow, ...]:
     return references.table("wind/asce7_roof_Cp").where("surface", surface)
 
 

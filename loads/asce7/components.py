@@ -5,10 +5,10 @@ from functools import cache
 import numpy as np
 
 from ... import references
-from ...design.shapes.shape import Array
-from ..local_pressure import local_coefficient
+from ...units.arrays import Array
+from ..roofs.local_pressure import local_coefficient
 
-LEVEL_TO = 7.0
+_LEVEL_TO = 7.0
 """Slope in degrees up to which the zones of level roofs hold."""
 
 
@@ -23,7 +23,7 @@ def local_suction(slope: float, h: float, sides: tuple[float, float]) -> float:
     edge, corner = _level("2"), _level("3")
     level = edge + (corner - edge) * corner_share(h, sides)
     slopes, suctions = _pitched()
-    return float(np.interp(slope, (LEVEL_TO, *slopes), (level, *suctions)))
+    return float(np.interp(slope, (_LEVEL_TO, *slopes), (level, *suctions)))
 
 
 def corner_share(h: float, sides: tuple[float, float]) -> float:
@@ -45,7 +45,7 @@ def corner_share(h: float, sides: tuple[float, float]) -> float:
 def _pitched() -> tuple[Array, Array]:
     """Return slopes in degrees above level ones and the suction at the ends of ridge and eaves."""
     table = references.table("wind/asce7_local_roof")
-    rows = [row for row in table.where("zone", "3") if float(row["slope_deg"]) > LEVEL_TO]
+    rows = [row for row in table.where("zone", "3") if float(row["slope_deg"]) > _LEVEL_TO]
     return (
         np.array([float(row["slope_deg"]) for row in rows]),
         np.array([-float(row["GCp"]) for row in rows]),

@@ -10,15 +10,15 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ... import references
-from ...design.shapes.shape import Array
-from ..ranges import fraction, not_negative
+from ...units.arrays import Array
+from ..printed.ranges import fraction, not_negative
 
-LEVEL_TO, STEEPEST = 7.5, 45.0
+FREE_LEVEL_TO, STEEPEST_FREE = 7.5, 45.0
 """The least slope in degrees but 0, and the greatest, that the figures print."""
 
 _CASES = ("A", "B")
 
-HIGH, LOW, ACROSS, EITHER = (
+HIGH, LOW, WIND_ACROSS, EITHER = (
     "high edge upwind",
     "low edge upwind",
     "across the ridge",

@@ -6,10 +6,10 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ... import references
-from ...design.shapes.shape import Array
 from ...units import FOOT
-from ..exposure import exposure_letter
-from ..ranges import positive
+from ...units.arrays import Array
+from ..printed.ranges import positive
+from ..wind.exposure import exposure_letter
 
 PERMITTED = 0.85
 """G that ASCE/SEI 7-16 26.11.1 permits for any rigid structure."""

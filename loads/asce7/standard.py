@@ -6,17 +6,17 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from ...design.placing import Body
-from ...design.row import Row
-from ...design.shapes.shape import Array
+from ...design.reader.row import Row
 from ...units import MPH
-from ..boards import Board
-from ..gust import dynamic_pressure as gust
-from ..how_often import fifty_year_speed, return_period
-from ..shape_coefficients import Coefficient, shape_coefficient
-from ..site import OPEN_COUNTRY, Site
+from ...units.arrays import Array
+from ..coefficients.boards import StandingBoard
+from ..coefficients.shape_coefficients import Coefficient, shape_coefficient
+from ..wind import dynamic_pressure as gust
+from ..wind.how_often import fifty_year_speed, return_period_of_ratio
+from ..wind.site import OPEN_COUNTRY, Site
 from . import velocity_pressure as asce7
 from .gust_effect import gust_factor_used
-from .tops import TOPS
+from .tops import ASCE7_TOPS
 
 LOWEST_ASCE_WIND = 85.0 * MPH
 """Below 85 mph (m/s) a speed is hardly an ultimate one of a map: judgement."""
@@ -34,7 +34,7 @@ class Asce7Wind:
     topographic: float
     elevation: float
 
-    tops = TOPS
+    tops = ASCE7_TOPS
 
     @property
     def minimum(self) -> float | None:
@@ -43,7 +43,7 @@ class Asce7Wind:
 
     def pressure(self, height: Array) -> Array:
         """Return q_z = 0.613 Kz Kzt Ke V2, without Kd in either edition (26.10-1)."""
-        return asce7.velocity_pressure(
+        return asce7.asce7_velocity_pressure(
             self.speed,
             asce7.exposure_coefficient(height, self.exposure, self.edition),
             self.topographic,
@@ -64,7 +64,7 @@ class Asce7Wind:
         stack_top: float,
         azimuths: Array,
         surface: str,
-        board: Board | None = None,
+        board: StandingBoard | None = None,
     ) -> Coefficient:
         """Return the coefficient of Figs. 29.3-1, 29.4-1 and 29.4-2."""
         return shape_coefficient(body, stack_top, azimuths, surface, board)
@@ -132,7 +132,7 @@ class _Asce7:
 
     def air_density(self, site: Site) -> float:
         """Return 1.226 kg/m3 times Ke."""
-        return air_density(site)
+        return air_density_at_height(site)
 
     def in_surroundings(self, site: Site, exposure: str) -> Site:
         """Return the site of another exposure."""
@@ -151,7 +151,7 @@ class _Asce7:
         if site.return_period is None or site.hurricane is not False:
             return None
         V_50 = fifty_year_speed(site.wind, site.return_period)
-        return float(return_period(gust / V_50)), site.return_period
+        return float(return_period_of_ratio(gust / V_50)), site.return_period
 
 
 ASCE7 = _Asce7()
@@ -173,6 +173,6 @@ def gust_ratio(site: Site, height: float) -> float:
     return float(gust.forecast_to_object(1.0, Kz, site.topographic or 1.0))
 
 
-def air_density(site: Site) -> float:
+def air_density_at_height(site: Site) -> float:
     """Return the density of air in kg/m3, thinner where the site says how high it lies."""
     return float(gust.AIR_DENSITY * asce7.elevation_factor(site.elevation or 0.0))

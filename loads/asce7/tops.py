@@ -13,19 +13,19 @@ from shapely.geometry.base import BaseGeometry
 
 from ...design import plane
 from ...design.placing import Body
-from ...design.shapes.shape import Array
-from ..local_pressure import local_coefficient
-from ..roof_wind import Board, RoofWind, halves, length_along, slopes_of, terms_of
-from ..tops import OVERHANG
+from ...units.arrays import Array
+from ..roofs.local_pressure import local_coefficient
+from ..roofs.roof_wind import FreeRoofBoard, RoofWind, halves, length_along, slopes_of, terms_of
+from ..roofs.tops import OVERHANG
 from . import closed_tops
 from .components import local_suction
 from .free_roofs import (
-    ACROSS,
     EITHER,
+    FREE_LEVEL_TO,
     HIGH,
-    LEVEL_TO,
     LOW,
-    STEEPEST,
+    STEEPEST_FREE,
+    WIND_ACROSS,
     along_coefficients,
     net_coefficients,
 )
@@ -39,7 +39,7 @@ class _Tops:
 
     cases = _CASES
     document = "ASCE/SEI 7 Fig. 27.3-1 to 27.3-7"
-    level_to = closed_tops.LEVEL_TO
+    level_to = closed_tops.LEVEL_ROOF_TO
 
     def strips(self, h: float, L: Array, b: Array, area: float) -> tuple[Array, Array]:
         """Return where strips begin and their suction: Fig. 27.3-1, the same whatever the area."""
@@ -61,7 +61,7 @@ class _Tops:
         return closed_tops.roof_suction(slope, facing, h / L, strip)
 
     def on_board(
-        self, board: Board, along: Array, obstructed: Array, solid: float, face: float
+        self, board: FreeRoofBoard, along: Array, obstructed: Array, solid: float, face: float
     ) -> RoofWind:
         """Return the wind on a board that wind passes beneath: Fig. 27.3-4 and 27.3-7."""
         return on_board(board, along, obstructed, solid, face)
@@ -94,10 +94,12 @@ class _Tops:
         return local_suction(slope, h, sides)
 
 
-TOPS = _Tops()
+ASCE7_TOPS = _Tops()
 
 
-def on_board(board: Board, along: Array, obstructed: Array, solid: float, face: float) -> RoofWind:
+def on_board(
+    board: FreeRoofBoard, along: Array, obstructed: Array, solid: float, face: float
+) -> RoofWind:
     """Return the wind on a board that wind passes beneath.
 
     ``along`` (D, 2) is the way in which the wind blows, ``obstructed`` (D,) how far what stands
@@ -154,7 +156,7 @@ def on_slopes(body: Body, closed: BaseGeometry, along: Array, obstructed: Array)
         level, upright = _shares(slope)
         facing = -(along @ fall)
         weight = (facing**2)[:, None]
-        row = net_coefficients("pitched", ACROSS, slope, obstructed)
+        row = net_coefficients("pitched", WIND_ACROSS, slope, obstructed)
         across = np.where((facing > 0.0)[:, None], row[:, :, 0], row[:, :, 1])
         flat = net_coefficients("monoslope", EITHER, 0.0, obstructed)
         windward = (0.5 + 0.5 * facing)[:, None]
@@ -174,5 +176,5 @@ def _turned(weight: Array, across: Array, along: Array) -> Array:
 
 def _shares(slope: float) -> tuple[float, float]:
     """Return how far a slope in degrees counts as level, and how far as upright, 0 to 1."""
-    level = float(np.clip(1.0 - slope / LEVEL_TO, 0.0, 1.0))
-    return level, float(np.clip((slope - STEEPEST) / (90.0 - STEEPEST), 0.0, 1.0))
+    level = float(np.clip(1.0 - slope / FREE_LEVEL_TO, 0.0, 1.0))
+    return level, float(np.clip((slope - STEEPEST_FREE) / (90.0 - STEEPEST_FREE), 0.0, 1.0))

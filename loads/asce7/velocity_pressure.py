@@ -8,17 +8,17 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ... import references
-from ...design.shapes.shape import Array
 from ...units import FOOT, PSF
-from ..exposure import exposure_letter
-from ..ranges import not_negative
+from ...units.arrays import Array
+from ..printed.ranges import not_negative
+from ..wind.exposure import exposure_letter
 
 EDITIONS = ("7-22", "7-16")
 
 NOMINAL_TO_ULTIMATE = sqrt(1.0 / 0.6)
 """Ultimate over nominal wind speed (IBC 2012-2021 1609.3.1: V_asd = V_ult sqrt(0.6))."""
 
-KINDS = {
+STRUCTURE_KINDS = {
     "square": "Chimneys, tanks & similar: square",
     "hexagonal": "Chimneys, tanks & similar: hexagonal",
     "octagonal": "Chimneys, tanks & similar: octagonal",
@@ -29,7 +29,7 @@ KINDS = {
 """Kinds of part, and the row of ASCE/SEI 7 Table 26.6-1 that holds each one's Kd."""
 
 
-def velocity_pressure(
+def asce7_velocity_pressure(
     speed: ArrayLike,
     Kz: ArrayLike,
     Kzt: ArrayLike = 1.0,
@@ -92,13 +92,15 @@ def nominal_to_ultimate(speed: ArrayLike) -> Array:
 def directionality(kind: str, edition: str = "7-22") -> float:
     """Return Kd of a kind of part; 1.0 for a kind that the table does not name.
 
-    Named are those of ``KINDS``. ValueError for an unknown edition.
+    Named are those of ``STRUCTURE_KINDS``. ValueError for an unknown edition.
     Source: ASCE/SEI 7-16 and 7-22 Table 26.6-1.
     """
     column = f"Kd_{_known(edition).replace('-', '_')}"
-    if kind not in KINDS:
+    if kind not in STRUCTURE_KINDS:
         return 1.0
-    return float(references.table("wind/asce7_kd").one("structure_type", KINDS[kind])[column])
+    return float(
+        references.table("wind/asce7_kd").one("structure_type", STRUCTURE_KINDS[kind])[column]
+    )
 
 
 @cache

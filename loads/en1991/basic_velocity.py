@@ -3,8 +3,8 @@
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ...design.shapes.shape import Array
-from ..ranges import not_negative, positive
+from ...units.arrays import Array
+from ..printed.ranges import not_negative, positive
 from .constants import constant
 
 

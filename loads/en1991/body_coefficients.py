@@ -16,19 +16,19 @@ from ...design.outlines import downwind_axes
 from ...design.placing import Body
 from ...design.shapes.forms import Bars, Globe, Leaf, Mote, Prism, Ridge, Slab, Wheel
 from ...design.shapes.plans import Plan, Rectangle, Regular
-from ...design.shapes.shape import Array
-from .. import rotor
-from ..boards import Board, alone
-from ..gust.dynamic_pressure import dynamic_pressure
-from ..shape_coefficients import (
+from ...units.arrays import Array
+from ..coefficients import rotor
+from ..coefficients.boards import StandingBoard, lone_board
+from ..coefficients.shape_coefficients import (
     Coefficient,
     SignCases,
     in_each_bar,
     off_the_middle,
     stands_plumb,
 )
+from ..wind.dynamic_pressure import dynamic_pressure
 from . import boards, edged_sections, round_sections
-from .peak_pressure import air_density
+from .peak_pressure import recommended_air_density
 from .round_sections import reynolds_number, surface_roughness
 from .slenderness import effective_slenderness, end_effect_factor
 
@@ -50,7 +50,7 @@ def body_coefficient(
     azimuths: Array,
     surface: str,
     blown: Blown,
-    board: Board | None = None,
+    board: StandingBoard | None = None,
 ) -> Coefficient:
     """Return the coefficient of a body for winds from the azimuths (D,), rad, and its height z_e.
 
@@ -74,14 +74,14 @@ def _coefficient(
     azimuths: Array,
     surface: str,
     blown: Blown,
-    board: Board | None,
+    board: StandingBoard | None,
 ) -> Coefficient:
     own = body.own_wind(downwind_axes(azimuths))
     bearing = np.arctan2(-own[:, 1], -own[:, 0])
     ones = np.ones(len(azimuths))
     match body.shape.form:
         case Leaf():
-            return _standing_board(board or cast(Board, alone(body)), own)
+            return _standing_board(board or cast(StandingBoard, lone_board(body)), own)
         case Wheel(wheel):
             blades = ones * rotor.blade_coefficient(wheel.blade_area / wheel.disc_area)
             return Coefficient(blades, blades, ones * wheel.solidity, "wheel")
@@ -144,7 +144,11 @@ def _regular(
         return _face_only(across, length, ones)
     corners = across / cos(pi / sides)
     Re = reynolds_number(corners, blown.mean)
-    P = float(edged_sections.polygon(sides, Re)) * _ended(length, corners) * corners
+    P = (
+        float(edged_sections.polygon_force_coefficient(sides, Re))
+        * _ended(length, corners)
+        * corners
+    )
     value = P / (across * _width(sides, bearing))
     kind = {6: "hexagonal", 8: "octagonal"}.get(sides, f"{sides} sides")
     return Coefficient(value, value, ones, kind)
@@ -170,7 +174,7 @@ def _round(across: float, length: float, ones: Array, surface: str, blown: Blown
     slow = float(round_sections.cylinder(1.0e4, k_over_b))
     fast = float(round_sections.rough_cylinder(faster, k_over_b))
     speed = end / float(reynolds_number(across, 1.0))
-    limit = float(dynamic_pressure(speed, air_density()))
+    limit = float(dynamic_pressure(speed, recommended_air_density()))
     return Coefficient(ones * slow * ended, ones * fast * ended, ones, "round", limit)
 
 
@@ -179,7 +183,7 @@ def _roughness(surface: str) -> float:
     return surface_roughness(row["like"])
 
 
-def _standing_board(board: Board, own: Array) -> Coefficient:
+def _standing_board(board: StandingBoard, own: Array) -> Coefficient:
     """Broadside as a signboard, wall or lattice on its gross area, its edges as rectangles.
 
     What fills the space beneath it leaves that much less of a gap.
@@ -209,7 +213,7 @@ def _standing_board(board: Board, own: Array) -> Coefficient:
     )
 
 
-def _broadside(board: Board, gap: float, solidity: float) -> tuple[float, float]:
+def _broadside(board: StandingBoard, gap: float, solidity: float) -> tuple[float, float]:
     """Return the coefficient on the gross area, and how far off the middle it acts over the width.
 
     From solidity 0.8 on a signboard or wall, linear to its row at 0.8; up to 0.6 a lattice; linear

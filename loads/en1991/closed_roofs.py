@@ -12,15 +12,15 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ... import references
-from ...design.shapes.shape import Array
-from ..ranges import positive
+from ...units.arrays import Array
+from ..printed.ranges import positive
 from .roofs import flat_roof_suction
 
-LEVEL_TO, PITCHED_FROM = 5.0, 7.5
+FLAT_TO, PITCHED_FROM = 5.0, 7.5
 """Slopes in degrees up to which a roof is flat (7.2.3), and from which the pitched table holds;
 linear between (judgement: the standard changes from the one to the other at 5)."""
 
-ACROSS, ALONG = "across", "along"
+ACROSS_RIDGE, ALONG_RIDGE = "across", "along"
 
 Reach = tuple[Array, Array]
 
@@ -78,11 +78,15 @@ def slope_suction(
     def of(wind: str, zone: str) -> Array:
         return pitched_suction(wind, zone, slope, area)
 
-    edge = _windward(of(ACROSS, "F"), of(ACROSS, "G"), e, b)
-    up = mean(start, end, [(0.1 * e, edge), (np.inf, of(ACROSS, "H"))])
-    down = mean(0.0 * start, end - start, [(0.1 * e, of(ACROSS, "J")), (np.inf, of(ACROSS, "I"))])
-    edge = _windward(of(ALONG, "F"), of(ALONG, "G"), e, b)
-    zones = [(0.1 * e, edge), (0.5 * e, of(ALONG, "H")), (np.inf, of(ALONG, "I"))]
+    edge = _windward(of(ACROSS_RIDGE, "F"), of(ACROSS_RIDGE, "G"), e, b)
+    up = mean(start, end, [(0.1 * e, edge), (np.inf, of(ACROSS_RIDGE, "H"))])
+    down = mean(
+        0.0 * start,
+        end - start,
+        [(0.1 * e, of(ACROSS_RIDGE, "J")), (np.inf, of(ACROSS_RIDGE, "I"))],
+    )
+    edge = _windward(of(ALONG_RIDGE, "F"), of(ALONG_RIDGE, "G"), e, b)
+    zones = [(0.1 * e, edge), (0.5 * e, of(ALONG_RIDGE, "H")), (np.inf, of(ALONG_RIDGE, "I"))]
     across = np.where(facing > 0.0, up, down)
     found = facing**2 * across + (1.0 - facing**2) * mean(start, end, zones)
     return np.maximum(found, 0.0)

@@ -9,8 +9,8 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ... import references
-from ...design.shapes.shape import Array
-from ..ranges import not_negative, positive
+from ...units.arrays import Array
+from ..printed.ranges import not_negative, positive
 from .constants import constant
 
 
@@ -27,7 +27,7 @@ def rectangle(depth: ArrayLike, breadth: ArrayLike) -> Array:
     )
 
 
-def polygon(sides: int, reynolds: ArrayLike) -> Array:
+def polygon_force_coefficient(sides: int, reynolds: ArrayLike) -> Array:
     """Return c_f,0 of a regular polygon with sharp corners on its circumscribed width, any wind.
 
     ``reynolds`` (any shape) by the mean speed and that width. Sides that the table does not print

@@ -7,11 +7,11 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ... import references
-from ...design.shapes.shape import Array
-from ..ranges import not_negative, positive
+from ...units.arrays import Array
+from ..printed.ranges import not_negative, positive
 from .constants import constant
 
-OPEN_COUNTRY = "II"
+OPEN_TERRAIN = "II"
 """The terrain for which the basic wind velocity is stated, 10 m up."""
 
 
@@ -36,7 +36,7 @@ def terrain_factor(terrain: str) -> float:
 
     ValueError for another terrain. Source: EN 1991-1-4:2005 Eq. 4.5.
     """
-    relative = _of(terrain).z0 / _of(OPEN_COUNTRY).z0
+    relative = _of(terrain).z0 / _of(OPEN_TERRAIN).z0
     return constant("terrain factor") * relative ** constant("terrain factor exponent")
 
 
@@ -86,7 +86,7 @@ def peak_velocity_pressure(
     ``density`` rho in kg/m3, by default 1.25. Errors as in ``roughness_factor``.
     Source: EN 1991-1-4:2005 Eq. 4.8.
     """
-    rho = air_density() if density is None else density
+    rho = recommended_air_density() if density is None else density
     I_v = turbulence_intensity(height, terrain, orography, turbulence)
     v_m = mean_speed(basic, height, terrain, orography)
     return (1.0 + constant("peak factor on turbulence") * I_v) * 0.5 * rho * v_m**2
@@ -97,19 +97,19 @@ def exposure_factor(height: ArrayLike, terrain: str) -> Array:
 
     Errors as in ``roughness_factor``. Source: EN 1991-1-4:2005 Eq. 4.9.
     """
-    return peak_velocity_pressure(1.0, height, terrain) / (0.5 * air_density())
+    return peak_velocity_pressure(1.0, height, terrain) / (0.5 * recommended_air_density())
 
 
-def gust_of(pressure: ArrayLike, density: float | None = None) -> Array:
+def gust_of_pressure(pressure: ArrayLike, density: float | None = None) -> Array:
     """Return the peak velocity v = sqrt(2 q_p/rho) in m/s of a peak pressure in Pa (any shape).
 
     Source: EN 1991-1-4:2005 Fig. 7.28 Note 2.
     """
-    rho = air_density() if density is None else density
+    rho = recommended_air_density() if density is None else density
     return np.sqrt(2.0 * not_negative("pressure", pressure) / rho)
 
 
-def air_density() -> float:
+def recommended_air_density() -> float:
     """Return 1.25 kg/m3, as recommended. Source: EN 1991-1-4:2005 4.5 (1) Note 2."""
     return constant("air density")
 

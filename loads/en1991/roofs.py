@@ -6,8 +6,8 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ... import references
-from ...design.shapes.shape import Array
-from ..ranges import fraction, positive
+from ...units.arrays import Array
+from ..printed.ranges import fraction, positive
 
 CANOPIES = ("monopitch", "duopitch")
 

@@ -6,8 +6,8 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from ... import references
-from ...design.shapes.shape import Array
-from ..ranges import not_negative, positive
+from ...units.arrays import Array
+from ..printed.ranges import not_negative, positive
 from .constants import constant
 
 

@@ -6,11 +6,11 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ... import references
-from ...design.shapes.shape import Array
-from ..interpolation import between_rows_and_columns
-from ..ranges import fraction, positive
+from ...units.arrays import Array
+from ..printed.interpolation import between_rows_and_columns
+from ..printed.ranges import fraction, positive
 
-KINDS = ("edged", "round")
+_KINDS = ("edged", "round")
 """Polygons, rectangles, sharp-edged sections and lattices; circular cylinders."""
 
 
@@ -21,7 +21,7 @@ def effective_slenderness(length: ArrayLike, breadth: ArrayLike, kind: str = "ed
     above 70 (positions 1 to 3). Both broadcast. ValueError when a size is not above 0 or for
     another kind. Source: EN 1991-1-4:2005 Table 7.16.
     """
-    if kind not in KINDS:
+    if kind not in _KINDS:
         raise ValueError(f'kind: found "{kind}", expected "edged" or "round"')
     length, breadth = positive("length", length), positive("breadth", breadth)
     lengths, times, most = _slenderness(kind)

@@ -6,18 +6,18 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from ...design.placing import Body
-from ...design.row import Row
-from ...design.shapes.shape import Array
+from ...design.reader.row import Row
 from ...units import KMH
-from ..boards import Board
-from ..exposure import EXPOSURES
-from ..shape_coefficients import Coefficient
-from ..site import Site
+from ...units.arrays import Array
+from ..coefficients.boards import StandingBoard
+from ..coefficients.shape_coefficients import Coefficient
+from ..wind.exposure import EXPOSURES
+from ..wind.site import Site
 from . import peak_pressure
 from .basic_velocity import basic_velocity, yearly_probability
 from .body_coefficients import Blown, body_coefficient
 from .constants import constant
-from .tops import TOPS
+from .tops import EN1991_TOPS
 
 GREATEST_BASIC = 144.0 * KMH
 """Above 40 m/s a speed is hardly a ten-minute mean of a European map: judgement."""
@@ -56,7 +56,7 @@ class En1991Wind:
     height: float
 
     minimum = None
-    tops = TOPS
+    tops = EN1991_TOPS
 
     def pressure(self, height: Array) -> Array:
         """Return q_p (Eq. 4.8)."""
@@ -78,7 +78,7 @@ class En1991Wind:
         stack_top: float,
         azimuths: Array,
         surface: str,
-        board: Board | None = None,
+        board: StandingBoard | None = None,
     ) -> Coefficient:
         """Return the coefficient of section 7, at the height at which its pressure is taken."""
         return body_coefficient(body, stack_top, azimuths, surface, self.blown, board)
@@ -88,7 +88,9 @@ class En1991Wind:
         """Return peak and mean speed at the top."""
         top = np.array(self.height)
         mean = peak_pressure.mean_speed(self.basic, top, self.terrain, self.orography)
-        return Blown(float(peak_pressure.gust_of(self.pressure(top), self.density)), float(mean))
+        return Blown(
+            float(peak_pressure.gust_of_pressure(self.pressure(top), self.density)), float(mean)
+        )
 
 
 class _En1991:
@@ -148,7 +150,7 @@ class _En1991:
         """Return its wind at a site."""
         return En1991Wind(
             basic_of(site),
-            site.terrain or peak_pressure.OPEN_COUNTRY,
+            site.terrain or peak_pressure.OPEN_TERRAIN,
             site.orography or 1.0,
             self.air_density(site),
             site.turbulence_factor,
@@ -162,7 +164,7 @@ class _En1991:
 
     def air_density(self, site: Site) -> float:
         """Return 1.25 kg/m3, or what the site says."""
-        return site.air_density or peak_pressure.air_density()
+        return site.air_density or peak_pressure.recommended_air_density()
 
     def in_surroundings(self, site: Site, exposure: str) -> Site:
         """Return the site in the terrain nearest to an exposure."""
@@ -205,13 +207,13 @@ def basic_of_gust(gust: float) -> float:
 
     Source: EN 1991-1-4:2005 Eq. 4.8 over terrain II.
     """
-    density = peak_pressure.air_density()
-    return gust / float(peak_pressure.gust_of(_open_country(1.0, density)))
+    density = peak_pressure.recommended_air_density()
+    return gust / float(peak_pressure.gust_of_pressure(_open_country(1.0, density)))
 
 
 def _open_country(basic: float, density: float) -> Array:
     return peak_pressure.peak_velocity_pressure(
-        basic, FORECAST_HEIGHT, peak_pressure.OPEN_COUNTRY, density=density
+        basic, FORECAST_HEIGHT, peak_pressure.OPEN_TERRAIN, density=density
     )
 
 

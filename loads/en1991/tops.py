@@ -11,15 +11,15 @@ from shapely.geometry.base import BaseGeometry
 
 from ...design import plane
 from ...design.placing import Body
-from ...design.shapes.shape import Array
-from ..local_pressure import local_coefficient
-from ..roof_wind import Board, RoofWind, halves, slopes_of, terms_of
+from ...units.arrays import Array
+from ..roofs.local_pressure import local_coefficient
+from ..roofs.roof_wind import FreeRoofBoard, RoofWind, halves, slopes_of, terms_of
 from . import closed_roofs
 from .roofs import canopy, flat_roof_suction
 
 DOWN, UP = "roof pressed", "roof lifted"
-SIDES = (", windward slope alone", ", leeward slope alone")
-_CASES = (DOWN, UP, *(way + side for way in (DOWN, UP) for side in SIDES))
+_SIDES = (", windward slope alone", ", leeward slope alone")
+_CASES = (DOWN, UP, *(way + side for way in (DOWN, UP) for side in _SIDES))
 
 LEANS_FROM = 45.0
 """Slope in degrees from which a free board leans toward a signboard, linear to 90 (judgement)."""
@@ -30,7 +30,7 @@ class _Tops:
 
     cases = _CASES
     document = "EN 1991-1-4 Tables 7.2, 7.4, 7.6 and 7.7"
-    level_to = closed_roofs.LEVEL_TO
+    level_to = closed_roofs.FLAT_TO
 
     def strips(self, h: float, L: Array, b: Array, area: float) -> tuple[Array, Array]:
         """Return where strips begin and their suction: Table 7.2."""
@@ -47,7 +47,7 @@ class _Tops:
         area: float,
     ) -> Array:
         """Return the suction on a slope: Tables 7.4a and 7.4b, blended to the flat roof."""
-        level, pitched = closed_roofs.LEVEL_TO, closed_roofs.PITCHED_FROM
+        level, pitched = closed_roofs.FLAT_TO, closed_roofs.PITCHED_FROM
         steep = closed_roofs.slope_suction(np.maximum(slope, level), facing, reach, h, b, area)
         share = np.clip((slope - level) / (pitched - level), 0.0, 1.0)
         starts, values = closed_roofs.flat_strips(h, b, area)
@@ -56,7 +56,7 @@ class _Tops:
         return flat + share * (steep - flat)
 
     def on_board(
-        self, board: Board, along: Array, obstructed: Array, solid: float, face: float
+        self, board: FreeRoofBoard, along: Array, obstructed: Array, solid: float, face: float
     ) -> RoofWind:
         """Return the wind on a board that wind passes beneath: Table 7.6."""
         upright = _upright(board.slope)
@@ -120,11 +120,11 @@ class _Tops:
 
     def local_suction(self, slope: float, h: float, sides: tuple[float, float]) -> float:
         """Return c_pe,1 of the worst zone of a flat or pitched roof (Tables 7.2 and 7.4)."""
-        if slope <= closed_roofs.LEVEL_TO:
+        if slope <= closed_roofs.FLAT_TO:
             return -float(flat_roof_suction("F", 1.0))
         return max(
             float(closed_roofs.pitched_suction(wind, zone, slope, 1.0))
-            for wind in (closed_roofs.ACROSS, closed_roofs.ALONG)
+            for wind in (closed_roofs.ACROSS_RIDGE, closed_roofs.ALONG_RIDGE)
             for zone in "FG"
         )
 
@@ -133,4 +133,4 @@ def _upright(slope: float) -> float:
     return float(np.clip((slope - LEANS_FROM) / (90.0 - LEANS_FROM), 0.0, 1.0))
 
 
-TOPS = _Tops()
+EN1991_TOPS = _Tops()

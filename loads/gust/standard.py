@@ -6,14 +6,14 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from ...design.placing import Body
-from ...design.row import Row
-from ...design.shapes.shape import Array
+from ...design.reader.row import Row
+from ...units.arrays import Array
 from ..asce7 import standard as asce7
-from ..asce7.tops import TOPS
-from ..boards import Board
-from ..shape_coefficients import Coefficient, shape_coefficient
-from ..site import Site
-from . import dynamic_pressure as gust
+from ..asce7.tops import ASCE7_TOPS
+from ..coefficients.boards import StandingBoard
+from ..coefficients.shape_coefficients import Coefficient, shape_coefficient
+from ..wind import dynamic_pressure as gust
+from ..wind.site import Site
 
 AT_PIECE, FORECAST = "gust", "forecast"
 
@@ -26,7 +26,7 @@ class AtObject:
     density: float
 
     minimum = None
-    tops = TOPS
+    tops = ASCE7_TOPS
 
     def pressure(self, height: Array) -> Array:
         """Return q = 1/2 rho V2, the same at every height."""
@@ -46,7 +46,7 @@ class AtObject:
         stack_top: float,
         azimuths: Array,
         surface: str,
-        board: Board | None = None,
+        board: StandingBoard | None = None,
     ) -> Coefficient:
         """Return the coefficient of ASCE/SEI 7 Figs. 29.3-1, 29.4-1 and 29.4-2."""
         return shape_coefficient(body, stack_top, azimuths, surface, board)
@@ -101,7 +101,7 @@ class _Gust:
 
     def air_density(self, site: Site) -> float:
         """Return 1.226 kg/m3, thinner where the site says how high it lies."""
-        return asce7.air_density(site)
+        return asce7.air_density_at_height(site)
 
     def in_surroundings(self, site: Site, exposure: str) -> Site:
         """Return the site of another exposure."""

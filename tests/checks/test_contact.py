@@ -9,7 +9,7 @@ from shapely import affinity
 
 from yardfast.checks.contact import caps, quadrature
 from yardfast.checks.friction import sliding_resistance
-from yardfast.loads.directions import edge_normals
+from yardfast.loads.seen.directions import edge_normals
 
 RING = shapely.Polygon(
     shapely.Point(0, 0).buffer(1, quad_segs=18).exterior,

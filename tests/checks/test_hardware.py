@@ -6,11 +6,11 @@ import pytest
 
 from yardfast.checks.hardware import hardware
 from yardfast.checks.inputs import read
-from yardfast.design.cut_list import cut_list
+from yardfast.design.cutting.cut_list import cut_list
 from yardfast.design.structure import build_structure
 from yardfast.materials import fasteners
-from yardfast.materials.hardware import bottles, boxes, glue_for, with_spares
-from yardfast.statics.seam_table import SeamRow
+from yardfast.materials.hardware import bottles, fastener_boxes, glue_for, with_spares
+from yardfast.statics.tables.seam_table import SeamRow
 from yardfast.units import INCH
 
 TOWER = "examples/light-tower.toml"
@@ -91,15 +91,17 @@ def test_glue_is_counted_on_the_faces_of_seams_and_mitres(tower):
 )
 def test_a_pound_holds_as_many_nails_as_charts_print(name, printed):
     """A public chart of nails, "approximate number per pound"; its figures are rounded to 5 %."""
-    assert boxes(fasteners.find(name), 1, "imperial").holds == pytest.approx(printed, rel=0.06)
+    assert fastener_boxes(fasteners.find_fastener(name), 1, "imperial").holds == pytest.approx(
+        printed, rel=0.06
+    )
 
 
 def test_screws_are_bought_by_the_box_with_spares_and_bolts_by_the_piece():
     assert with_spares(384) == 423
-    screw = fasteners.find("#8 wood screw 2 in")
-    assert boxes(screw, 423, "imperial").number == 5
-    bolt = fasteners.find("3/8 bolt 6 in")
-    assert boxes(bolt, 36, "imperial").number == 36
+    screw = fasteners.find_fastener("#8 wood screw 2 in")
+    assert fastener_boxes(screw, 423, "imperial").number == 5
+    bolt = fasteners.find_fastener("3/8 bolt 6 in")
+    assert fastener_boxes(bolt, 36, "imperial").number == 36
 
 
 def test_glue_covers_what_its_line_is_thick():

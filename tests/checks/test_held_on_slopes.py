@@ -10,7 +10,7 @@ from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.design.faults import DesignError
 from yardfast.loads.combinations import factors
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 
 STAKES = "\n[[anchor]]\nname = 's'\nkind = 'steel stake 1 in x 36 in'\nwhere = 'corners'\n"
 

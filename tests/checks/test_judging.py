@@ -4,13 +4,13 @@ from dataclasses import replace
 
 import pytest
 
-from yardfast.checks.judging import Kind, compared
+from yardfast.checks.judging import Kind, check_demand
 
 
 def test_what_nothing_resists_ranks_worst_and_what_nothing_asks_least():
     """Demand and capacity in N: 5 of 10, 30 of 10, 5 of none, none of none."""
     half, thrice, lost, idle = (
-        replace(compared(Kind.JOINT, demand, capacity, "N", ""), subject=name)
+        replace(check_demand(Kind.JOINT, demand, capacity, "N", ""), subject=name)
         for name, demand, capacity in (
             ("half", 5.0, 10.0),
             ("thrice", 30.0, 10.0),

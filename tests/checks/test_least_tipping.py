@@ -17,7 +17,7 @@ from yardfast.design.structure import build_structure
 from yardfast.loads.combinations import factors
 from yardfast.loads.exposed import bare, expose
 from yardfast.loads.methods import method_of
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 from yardfast.materials import grounds
 
 
@@ -36,7 +36,7 @@ def test_looking_at_a_few_directions_finds_the_least_of_all(sizes, ground, tilt)
         density=500.0,
     )
     structure = build_structure(design(*tower(**sizes), board, ground=ground))
-    standing = Standing(structure, grounds.find(ground), 0.0)
+    standing = Standing(structure, grounds.find_ground(ground), 0.0)
     wind = method_of(Site("gust", 20.0, ground), structure.height)
     exposed = expose(structure, bare(structure, [None] * 5, wind), False)
     for stage in stages(standing, exposed, slides=False):
@@ -63,7 +63,7 @@ def test_a_bound_leaves_out_no_wind_that_turns_it_over_most(sizes, ground, tilt)
         density=500.0,
     )
     structure = build_structure(design(*tower(**sizes), board, ground=ground))
-    standing = Standing(structure, grounds.find(ground), 0.0)
+    standing = Standing(structure, grounds.find_ground(ground), 0.0)
     wind = method_of(Site("gust", 20.0, ground), structure.height)
     exposed = expose(structure, bare(structure, [None] * 5, wind), False)
     actions = design_wind(exposed, wind)[1]

@@ -8,7 +8,7 @@ from designs import design
 
 from yardfast.checks.borne import Borne
 from yardfast.checks.design_wind import design_actions, wind_on_bodies
-from yardfast.checks.load_cases import downward, greatest, load_cases, load_sets
+from yardfast.checks.load_cases import downward, load_cases, load_sets, most_used_cases
 from yardfast.checks.point_loads import point_loads
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.boxes import Box
@@ -17,7 +17,7 @@ from yardfast.loads.combinations import factors
 from yardfast.loads.exposed import bare, expose
 from yardfast.loads.given import GivenLoad
 from yardfast.loads.methods import method_of
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 
 G = 9.80665
 BASES = ["service", "allowable", "strength"]
@@ -154,9 +154,9 @@ def test_on_a_slope_weight_pulls_toward_eight_sides():
 def test_the_greatest_uses_are_found_once_of_alike_ones():
     """Symmetric winds use a piece alike: only the first of them is looked at closely."""
     used = np.array([0.5, 0.9, 0.9, 0.2, 0.9 * (1 - 1e-9), 0.7, np.inf])
-    assert greatest(used, 3).tolist() == [6, 1, 5]
-    assert greatest(used, 10).tolist() == [6, 1, 5, 0, 3]
-    assert greatest(np.zeros(4), 2).tolist() == [0]
+    assert most_used_cases(used, 3).tolist() == [6, 1, 5]
+    assert most_used_cases(used, 10).tolist() == [6, 1, 5, 0, 3]
+    assert most_used_cases(np.zeros(4), 2).tolist() == [0]
 
 
 def test_the_least_wind_acts_on_each_body_and_on_the_whole_outline_alike():

@@ -16,7 +16,7 @@ from yardfast.design.shapes.gables import Gable
 from yardfast.design.shapes.plans import Rectangle
 from yardfast.design.structure import build_structure
 from yardfast.loads.given import GivenLoad
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 
 G = 9.80665
 BASE = Part("base", Box(0.8, 0.8, 0.3), density=2000.0)

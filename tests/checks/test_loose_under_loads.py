@@ -9,7 +9,7 @@ from yardfast.checks.examination import examine
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.boxes import Box
 from yardfast.loads.given import GivenLoad
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 
 G = 9.80665
 PEDESTAL = Part("pedestal", Box(0.6, 0.6, 0.5), density=2000.0)

@@ -8,7 +8,7 @@ from yardfast.checks.examination import examine
 from yardfast.checks.sliding import check_sliding
 from yardfast.design.model import Design, Part
 from yardfast.design.shapes.boxes import Box
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 
 BLOCK = Part("block", Box(1.0, 1.0, 0.4), mass=500 / 9.80665)
 SLOPE = radians(20)

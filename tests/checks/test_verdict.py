@@ -25,7 +25,7 @@ from yardfast.checks.verdict import (
     Word,
     verdict_of,
 )
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 
 
 def found_of(*key):

@@ -11,13 +11,13 @@ from yardfast.design.shapes.boxes import Box
 from yardfast.design.structure import build_structure
 from yardfast.loads.given import GivenLoad
 from yardfast.materials import fasteners
-from yardfast.statics.graph import graph_of
-from yardfast.statics.joint_table import JointRow
+from yardfast.statics.contacts.graph import graph_of
+from yardfast.statics.tables.joint_table import JointRow
 
 WOOD = {"material": "southern pine"}
 FOOT = Part("foot", Box(1.2, 0.3, 0.1), **WOOD)
 ROPE = GivenLoad("rope", 60.0, (0.0, 0.0, 1.02), (0.0, 1.0, 0.0), "slab")
-SCREW = fasteners.find("1/4 lag screw 6 in")
+SCREW = fasteners.find_fastener("1/4 lag screw 6 in")
 
 
 def piece(on, wide=(0.089, 0.089)):

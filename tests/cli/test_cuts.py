@@ -16,7 +16,7 @@ from verdict_designs import STANDS, design_text
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read
 from yardfast.cli import main
-from yardfast.design.cut_list import cut_list
+from yardfast.design.cutting.cut_list import cut_list
 from yardfast.design.structure import build_structure
 from yardfast.report import stake_places
 

@@ -4,15 +4,15 @@ import pytest
 from scripted_talk import ENTER, ScriptedTalk, answered, asked_file, part
 
 from yardfast.checks.inputs import read_text
-from yardfast.cli.pieces import KINDS, piece
+from yardfast.cli.pieces import PIECE_KINDS, piece
 from yardfast.design.structure import build_structure
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 
 INCH = 0.0254  # international inch, exact
 MPH = 0.44704  # international mile, exact
 
 
-@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize("kind", PIECE_KINDS)
 def test_the_dialogue_fits_a_screen_of_80_columns(kind):
     asked = []
     for question in piece(kind).questions:

@@ -14,16 +14,16 @@ from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.cli import main
 from yardfast.cli.new import default_file, file_of
-from yardfast.cli.pieces import KINDS, piece
+from yardfast.cli.pieces import PIECE_KINDS, piece
 from yardfast.cli.questions import given
 from yardfast.design.shapes.shape import corners
 from yardfast.design.structure import build_structure
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 
 # --- the file ---------------------------------------------------------------------------------
 
 
-@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize("kind", PIECE_KINDS)
 def test_every_kind_is_accepted_and_examined(kind):
     found = examine(read_text(default_file(kind)))
     assert found.limits.forecast_tipping is not None
@@ -31,17 +31,17 @@ def test_every_kind_is_accepted_and_examined(kind):
     assert found.limits.act is not None
 
 
-@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize("kind", PIECE_KINDS)
 def test_enter_at_every_question_gives_what_a_pipe_gets(kind):
     assert answered(kind)[1] == default_file(kind)
 
 
-@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize("kind", PIECE_KINDS)
 def test_at_most_eight_questions_are_asked(kind):
     assert 5 <= sum(not question.when for question in piece(kind).questions) <= 8
 
 
-@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize("kind", PIECE_KINDS)
 def test_the_file_is_short_lined_and_commented(kind):
     lines = default_file(kind).splitlines()
     assert max(map(len, lines)) <= 100
@@ -49,7 +49,7 @@ def test_the_file_is_short_lined_and_commented(kind):
     assert not any('"' in line for line in lines)
 
 
-@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize("kind", PIECE_KINDS)
 def test_no_map_wind_stands_in_a_file_that_nobody_asked_for_it(kind):
     text = default_file(kind)
     assert "105" not in text
@@ -122,7 +122,7 @@ def test_an_unknown_kind_offers_the_nearest(word, near, capsys):
 def test_no_kind_in_a_pipe_names_the_kinds(capsys):
     assert main(["new"]) == 2
     told = capsys.readouterr().err
-    assert all(kind in told for kind in KINDS)
+    assert all(kind in told for kind in PIECE_KINDS)
 
 
 @pytest.mark.parametrize("where", [".", "no/such/folder/light.toml", "nul\0.toml"])
@@ -201,7 +201,7 @@ def _until(end, terminal):
 # --- the pieces -------------------------------------------------------------------------------
 
 
-@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize("kind", PIECE_KINDS)
 def test_metric_people_get_metric_sizes_lumber_and_sheets(kind):
     text = default_file(kind, metric=True)
     assert read_text(text).units == "metric"
@@ -210,7 +210,7 @@ def test_metric_people_get_metric_sizes_lumber_and_sheets(kind):
     assert examine(read_text(text)).limits.act is not None
 
 
-@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize("kind", PIECE_KINDS)
 def test_every_size_that_is_asked_changes_the_file(kind):
     usual = default_file(kind)
     for place, question in enumerate(piece(kind).questions):
@@ -228,7 +228,7 @@ def _larger(question):
 
 
 def piece_of(question):
-    return next(piece(kind) for kind in KINDS if question in piece(kind).questions)
+    return next(piece(kind) for kind in PIECE_KINDS if question in piece(kind).questions)
 
 
 OTHER = {

@@ -5,7 +5,7 @@ import json
 import pytest
 
 from yardfast.cli import main
-from yardfast.report.odds_words import in_words
+from yardfast.report.odds_words import chance_in_words
 
 POST = "examples/fingerpost.toml"
 
@@ -56,4 +56,4 @@ def test_samples_are_a_whole_number_from_one(typed, capsys):
     [(0.0, "none"), (0.0004, "fewer than 1 of 1,000"), (0.134, "13 of 100"), (1.0, "all")],
 )
 def test_chances_are_so_many_of_a_hundred(chance, words):
-    assert in_words(chance) == words
+    assert chance_in_words(chance) == words

@@ -14,11 +14,11 @@ from yardfast.checks.anchoring.ground_parts import ground_parts
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read
 from yardfast.checks.sizing.laid_weight import with_weight
-from yardfast.checks.sizing.ways import KINDS
+from yardfast.checks.sizing.ways import REMEDY_KINDS
 from yardfast.checks.sizing.wider_foot import with_width
 from yardfast.cli import main
 from yardfast.design.model import Design
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 from yardfast.report.first_screen import first_screen
 
 EXAMPLES = Path(__file__).resolve().parents[2] / "examples"
@@ -403,7 +403,7 @@ def test_a_wider_foot_is_a_base_width(folder, capsys):
 def test_help_lists_every_kind_of_remedy(capsys):
     assert main(["size", "--help"]) == 0
     told = " ".join(capsys.readouterr().out.split())
-    assert all(f"'{kind}'" in told for kind in KINDS)
+    assert all(f"'{kind}'" in told for kind in REMEDY_KINDS)
 
 
 def test_an_inset_in_mm_stays_in_mm(folder, capsys):

@@ -18,7 +18,7 @@ from yardfast.design.shapes.member import Member
 from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.shapes.roofs import Vault
 from yardfast.design.structure import build_structure
-from yardfast.loads.visible import silhouette
+from yardfast.loads.seen.visible import silhouette
 
 LENGTH = st.floats(0.1, 0.6)
 ANY_SHAPE = st.one_of(

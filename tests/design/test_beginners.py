@@ -6,8 +6,8 @@ import pytest
 
 from yardfast.checks.inputs import read_text
 from yardfast.design.faults import DesignError
-from yardfast.design.mending import with_changes
-from yardfast.design.scan import seen
+from yardfast.design.reader.mending import with_changes
+from yardfast.design.reader.scan import seen
 from yardfast.report.faults import fault_lines
 
 FILES = sorted((Path(__file__).parent / "beginners").glob("*.txt"))

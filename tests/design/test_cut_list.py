@@ -4,9 +4,9 @@ import numpy as np
 import pytest
 from designs import design
 
-from yardfast.design.blocks import block_of, face_turn
-from yardfast.design.boards import boards_of
-from yardfast.design.cut_list import cut_list
+from yardfast.design.cutting.blocks import block_of, face_turn
+from yardfast.design.cutting.boards import boards_of
+from yardfast.design.cutting.cut_list import cut_list
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.bodies import Cone, Shell, Solid
 from yardfast.design.shapes.boxes import Box

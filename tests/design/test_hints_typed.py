@@ -10,11 +10,11 @@ from spoiling import SCRAPS
 
 from yardfast import materials
 from yardfast.checks.inputs import read_text
-from yardfast.design.builder_words import MATERIAL_WORDS
-from yardfast.design.mending import rewritten, with_changes
-from yardfast.design.near_names import first, misspelt
-from yardfast.design.scan import seen
-from yardfast.design.stock import named_lumber, sheet_thickness
+from yardfast.design.builds.stock import named_lumber, sheet_thickness
+from yardfast.design.file.builder_words import MATERIAL_WORDS
+from yardfast.design.reader.mending import rewritten, with_changes
+from yardfast.design.reader.near_names import first, misspelt
+from yardfast.design.reader.scan import seen
 from yardfast.materials.stock import sheet_thicknesses
 
 INCH = 0.0254  # international inch, exact
@@ -207,8 +207,8 @@ OTHERS = ["coper", "cooper", "bronze", "brass", "tin", "zinc", "steal", "stell",
 @pytest.mark.parametrize("word", WOODS + OTHERS)
 def test_a_guess_never_crosses_between_wood_and_metal(word: str) -> None:
     kinds = {
-        name: "wood" if materials.find(name).kind in ("wood", "panel") else "other"
-        for name in materials.names()
+        name: "wood" if materials.find_material(name).kind in ("wood", "panel") else "other"
+        for name in materials.material_names()
     }
     (fault,) = faults(
         altered("'1/2 in'\nmaterial = 'softwood plywood'", f"'1/2 in'\nmaterial = '{word}'")
@@ -221,7 +221,7 @@ def test_every_answer_to_a_material_names_materials() -> None:
     for word, answer in MATERIAL_WORDS.items():
         named = re.findall(r"'([^']+)'", answer)
         assert named, word
-        assert set(named) <= set(materials.names()), word
+        assert set(named) <= set(materials.material_names()), word
         assert first(answer) in (None, named[0])
 
 

@@ -5,13 +5,13 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from yardfast.design.lumber_cuts import Run, lay_out, length_taken
+from yardfast.design.cutting.lumber_cuts import Run, lay_out, length_taken
+from yardfast.design.cutting.sticks import mitred_lengths, sticks_of
 from yardfast.design.shapes.bodies import Solid
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Frame
 from yardfast.design.shapes.member import Member
 from yardfast.design.shapes.plans import Rectangle, Regular
-from yardfast.design.sticks import mitred_lengths, sticks_of
 
 LENGTHS = (2.4384, 3.048, 3.6576)
 KERF = 0.003175

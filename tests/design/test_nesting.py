@@ -6,8 +6,8 @@ import shapely
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from yardfast.design.blanks import Blank, saw_gap
-from yardfast.design.nesting import nest
+from yardfast.design.cutting.blanks import Blank, saw_gap
+from yardfast.design.cutting.nesting import nest
 
 WIDTH, LENGTH = 1.22, 2.44
 KERF = 0.003

@@ -10,8 +10,8 @@ from manifold3d import Manifold
 from meshes import mesh_of
 from refolding import outward_normals, refolded, sawn
 
-from yardfast.design.panelled import panels_of
-from yardfast.design.panels import compound_bevel, half_turn, seam_gap
+from yardfast.design.cutting.panelled import panels_of
+from yardfast.design.cutting.panels import compound_bevel, half_turn, seam_gap
 from yardfast.design.shapes.bodies import Cone, Shell, Solid
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.gables import Gable

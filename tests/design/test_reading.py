@@ -10,7 +10,7 @@ from yardfast.design.model import Place
 from yardfast.design.shapes.bodies import Cone, Shell
 from yardfast.design.shapes.flat import Frame, Plate
 from yardfast.design.shapes.plans import Regular
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 
 INCH = 0.0254  # international inch, exact
 

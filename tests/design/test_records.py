@@ -5,7 +5,7 @@ from verdict_designs import block, design_text
 
 import yardfast as yf
 from yardfast.checks.inputs import read_text
-from yardfast.design.record_table import Record
+from yardfast.design.file.record_table import Record
 
 PIECE = design_text(block("12 in", "12 in", "48 in", "35 lb/ft^3"), wind="46 mph")
 

@@ -8,7 +8,7 @@ from meshes import placed, projected
 from sample_file import faults, one_part, part_text, the_fault
 
 from yardfast.checks.inputs import read_text
-from yardfast.design.cut_list import cut_list
+from yardfast.design.cutting.cut_list import cut_list
 from yardfast.design.outlines import outlines
 from yardfast.design.placing import Body, toward_y
 from yardfast.design.shapes.bodies import Solid

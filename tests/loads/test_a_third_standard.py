@@ -16,11 +16,11 @@ from yardfast.design.shapes.flat import Plate
 from yardfast.design.shapes.plans import Rectangle
 from yardfast.design.structure import build_structure
 from yardfast.loads import methods
+from yardfast.loads.coefficients.shape_coefficients import Coefficient
 from yardfast.loads.exposed import bare
 from yardfast.loads.recurrence import recurrence
-from yardfast.loads.roof_wind import RoofWind
-from yardfast.loads.shape_coefficients import Coefficient
-from yardfast.loads.site import Site
+from yardfast.loads.roofs.roof_wind import RoofWind
+from yardfast.loads.wind.site import Site
 
 NAME = "flat book"
 

@@ -16,10 +16,10 @@ from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Panel, Plate
 from yardfast.design.shapes.plans import Rectangle
 from yardfast.design.structure import build_structure
-from yardfast.loads.boards import boards
+from yardfast.loads.coefficients.boards import boards
 from yardfast.loads.exposed import bare, expose
 from yardfast.loads.methods import method_of
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 
 BOARD = Panel(2.0, 1.0, 1e-4)
 

@@ -18,7 +18,7 @@ from yardfast.design.structure import build_structure
 from yardfast.loads.actions import body_actions, wind_actions
 from yardfast.loads.exposed import bare, expose
 from yardfast.loads.methods import method_of
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 
 EXAMPLES = sorted((Path(__file__).parents[2] / "examples").glob("*.toml"))
 

@@ -19,11 +19,11 @@ from yardfast.design.structure import build_structure
 from yardfast.loads.asce7.closed_tops import (
     mean_strip_suction,
     roof_suction,
-    slope_suction,
     strip_suction,
+    suction_across_ridge,
 )
-from yardfast.loads.asce7.tops import TOPS
-from yardfast.loads.uplift import closed_top
+from yardfast.loads.asce7.tops import ASCE7_TOPS
+from yardfast.loads.roofs.uplift import closed_top
 
 FRONT = np.array([[0.0, 1.0]])
 
@@ -47,7 +47,7 @@ def test_strips_are_as_printed(h_over_L, printed):
     ],
 )
 def test_slopes_are_as_printed(slope, h_over_L, printed):
-    assert slope_suction(slope, h_over_L) == pytest.approx(printed)
+    assert suction_across_ridge(slope, h_over_L) == pytest.approx(printed)
 
 
 HAND = [
@@ -66,7 +66,7 @@ def test_level_top_has_the_mean_and_the_moment_of_its_strips(h, L, mean, by_mome
     box = Part("box", Box(0.8, L, h, 0.02), density=500.0)
     body = build_structure(design(box)).bodies[0]
     top = shapely.box(-0.4, -L / 2, 0.4, L / 2)
-    area, moment = closed_top(body, top, top, FRONT, TOPS)
+    area, moment = closed_top(body, top, top, FRONT, ASCE7_TOPS)
     assert area[0] / (0.8 * L) == pytest.approx(mean, abs=5e-5)
     about_lee = area[0] * L / 2 - moment[0, 1]
     assert about_lee / (0.8 * L * L / 2) == pytest.approx(by_moment, abs=5e-5)
@@ -78,7 +78,7 @@ def test_a_top_part_of_which_is_covered_keeps_its_strips():
     box = Part("box", Box(0.8, 1.0, 0.5, 0.02), density=500.0)
     body = build_structure(design(box)).bodies[0]
     top, left = shapely.box(-0.4, -0.5, 0.4, 0.5), shapely.box(-0.4, -0.5, 0.4, 0.0)
-    area, _ = closed_top(body, top, left, FRONT, TOPS)
+    area, _ = closed_top(body, top, left, FRONT, ASCE7_TOPS)
     assert area[0] == pytest.approx(0.9 * 0.4)
 
 
@@ -93,7 +93,7 @@ def tops(shape_of, values, azimuth=0.0, place=Place):
         ).bodies[1]
         plan = body.in_plan(body.shape.from_above())
         wind = np.array([[-np.sin(radians(azimuth)), -np.cos(radians(azimuth))]])
-        found.append(closed_top(body, plan, plan, wind, TOPS)[0][0] / plan.area)
+        found.append(closed_top(body, plan, plan, wind, ASCE7_TOPS)[0][0] / plan.area)
     return np.array(found)
 
 
@@ -120,7 +120,7 @@ def test_no_jump_in_direction():
         plan = body.in_plan(shape.from_above())
         angles = np.radians(np.arange(0.0, 361.0))
         wind = -np.column_stack([np.sin(angles), np.cos(angles)])
-        area, moment = closed_top(body, plan, plan, wind, TOPS)
+        area, moment = closed_top(body, plan, plan, wind, ASCE7_TOPS)
         assert np.abs(np.diff(area)).max() < 0.03 * area.max()
         assert np.abs(np.diff(moment, axis=0)).max() < 0.03 * area.max()
 

@@ -16,10 +16,10 @@ from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Panel
 from yardfast.design.shapes.gables import Gable
 from yardfast.design.structure import build_structure
-from yardfast.loads import force_coefficients
+from yardfast.loads.coefficients import force_coefficients
 from yardfast.loads.en1991 import boards, edged_sections, peak_pressure, slenderness
 from yardfast.loads.en1991.standard import EN1991, basic_of_gust
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 
 EN = {"method": "EN 1991-1-4", "wind": 26.0, "terrain": "II", "basis": "EQU", "safety": 1.0}
 
@@ -48,7 +48,7 @@ def test_a_polygon_takes_the_same_force_in_every_direction(sides):
     found = examined(Part("post", Solid(sides, 0.4, 0.4, 1.5), density=600.0))
     b = 0.4 / cos(pi / sides)
     v_m = float(peak_pressure.mean_speed(26.0, 1.5, "II"))
-    c_f = float(edged_sections.polygon(sides, b * v_m / 15e-6))
+    c_f = float(edged_sections.polygon_force_coefficient(sides, b * v_m / 15e-6))
     c_f *= float(slenderness.end_effect_factor(2.0 * 1.5 / b))
     assert found.wind.force == pytest.approx(c_f * found.wind.pressure * 1.5 * b, rel=1e-9)
 
@@ -167,7 +167,13 @@ def test_the_two_books_agree_within_a_third(sides, slender):
         us = float(force_coefficients.square_face(slender))
     else:
         wider = 1.0 / cos(pi / sides)
-        en = float(edged_sections.polygon(sides, 1e6) * slenderness.end_effect_factor(lam)) * wider
+        en = (
+            float(
+                edged_sections.polygon_force_coefficient(sides, 1e6)
+                * slenderness.end_effect_factor(lam)
+            )
+            * wider
+        )
         us = float(force_coefficients.hexagon_or_octagon(slender))
     assert 0.75 < en / us < 1.34
 

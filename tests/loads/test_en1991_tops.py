@@ -18,10 +18,10 @@ from yardfast.design.shapes.gables import Gable
 from yardfast.design.shapes.plans import Rectangle
 from yardfast.design.structure import build_structure
 from yardfast.loads.en1991 import closed_roofs
-from yardfast.loads.en1991.tops import TOPS
+from yardfast.loads.en1991.tops import EN1991_TOPS
 from yardfast.loads.exposed import bare
 from yardfast.loads.methods import method_of
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 
 SHEET = Part("sheet", Plate(Rectangle(3.0, 3.0), 1e-6), density=500.0)
 
@@ -141,7 +141,8 @@ def test_no_jump_as_a_closed_roof_grows_steeper(slope, facing, h):
     ends = np.array([0.1]), np.array([0.6])
     width, way = np.array([0.8]), np.array([facing])
     here, beside = (
-        TOPS.slope(one, way, ends, h, np.array([1.2]), width, 0.96) for one in (slope, slope + 0.01)
+        EN1991_TOPS.slope(one, way, ends, h, np.array([1.2]), width, 0.96)
+        for one in (slope, slope + 0.01)
     )
     assert np.abs(here - beside).max() < 0.01
 

@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from yardfast.loads import force_coefficients as cf
+from yardfast.loads.coefficients import force_coefficients as cf
 
 slenderness = st.floats(0.0, 60.0)
 

@@ -23,7 +23,7 @@ from yardfast.loads.actions import body_actions
 from yardfast.loads.asce7.free_roofs import along_coefficients, net_coefficients
 from yardfast.loads.exposed import bare, expose
 from yardfast.loads.methods import method_of
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 
 EXAMPLES = Path(__file__).parents[2] / "examples"
 

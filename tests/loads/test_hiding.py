@@ -25,8 +25,8 @@ from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Panel, Plate
 from yardfast.design.shapes.member import Member
 from yardfast.design.shapes.plans import Rectangle
-from yardfast.loads.depth import least_widths
-from yardfast.loads.hiding import CLOSE, hidden, visible
+from yardfast.loads.seen.depth import least_widths
+from yardfast.loads.seen.hiding import CLOSE, hidden, visible
 
 BASE = Part("base", Plate(Rectangle(6.0, 6.0), 0.02), density=7850.0)
 LENGTHS = st.floats(0.05, 1.2)

@@ -8,16 +8,16 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from yardfast import units
-from yardfast.loads.how_often import (
+from yardfast.loads.public_how_often import return_period as public
+from yardfast.loads.recurrence import recurrence
+from yardfast.loads.wind.how_often import (
     fifty_year_speed,
-    return_period,
+    return_period_of_ratio,
     speed_ratio,
     years_between,
 )
-from yardfast.loads.peak_gusts import fit_peaks, gust_of, recurrence_by_peaks
-from yardfast.loads.public_how_often import return_period as public
-from yardfast.loads.recurrence import recurrence
-from yardfast.loads.site import Site
+from yardfast.loads.wind.peak_gusts import fit_peaks, gust_of_years, recurrence_by_peaks
+from yardfast.loads.wind.site import Site
 
 MPH = 0.44704
 
@@ -77,7 +77,7 @@ def test_a_map_speed_is_told_by_the_commentary():
     assert found.years == pytest.approx(math.exp((60 / V_50 - 0.36) / 0.1) / 12)
     assert found.years == pytest.approx(1.7, abs=0.05)
     assert (found.method, found.longest) == ("map", 700.0)
-    again = return_period(60 / fifty_year_speed(115, 700))
+    again = return_period_of_ratio(60 / fifty_year_speed(115, 700))
     assert found.years == pytest.approx(float(again))
 
 
@@ -136,7 +136,7 @@ def test_fit_of_yearly_peaks_gives_back_their_return_periods():
     found = recurrence_by_peaks(gust, peaks)
     assert found.years == pytest.approx(1 / above)
     assert (found.method, found.longest) == ("peaks", 60)
-    assert gust_of(found.years, peaks) == pytest.approx(gust)
+    assert gust_of_years(found.years, peaks) == pytest.approx(gust)
 
 
 def test_daily_peaks_count_by_their_blocks():
@@ -170,7 +170,7 @@ def test_a_record_that_tells_nothing_is_refused(peaks, per, named):
 def test_a_gust_within_one_block_is_refused():
     peaks = fit_peaks(gumbel(20, 30.0, 3.0, 4).tolist())
     with pytest.raises(ValueError, match="years"):
-        gust_of(0.9, peaks)
+        gust_of_years(0.9, peaks)
 
 
 def test_public_return_period_takes_text_and_quantities():

@@ -19,13 +19,13 @@ from yardfast.design.shapes.gables import Gable
 from yardfast.design.shapes.plans import Rectangle
 from yardfast.design.structure import build_structure
 from yardfast.loads.asce7.components import corner_share, local_suction
-from yardfast.loads.asce7.tops import TOPS as ASCE
-from yardfast.loads.en1991.tops import TOPS as EN
+from yardfast.loads.asce7.tops import ASCE7_TOPS as ASCE
+from yardfast.loads.en1991.tops import EN1991_TOPS as EN
 from yardfast.loads.exposed import bare
-from yardfast.loads.inside_air import breathes
 from yardfast.loads.methods import method_of
-from yardfast.loads.site import Site
-from yardfast.loads.tops import OPEN_SIDE, PLACES, VESSEL_FLOOR
+from yardfast.loads.roofs.inside_air import breathes
+from yardfast.loads.roofs.tops import OPEN_SIDE, PLACES, VESSEL_FLOOR
+from yardfast.loads.wind.site import Site
 
 
 def test_corners_of_a_wide_level_roof():

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 from shapely import MultiPoint, Polygon
 
 from yardfast.design import plane
-from yardfast.loads.overhangs import upwind_of
+from yardfast.loads.roofs.overhangs import upwind_of
 
 ALONG = np.radians(np.arange(0.0, 360.0, 7.5))
 ALONG = np.column_stack([np.cos(ALONG), np.sin(ALONG)])

@@ -3,15 +3,9 @@
 import numpy as np
 import pytest
 
-from yardfast.loads import (
-    force_coefficients,
-    how_often,
-    rotor,
-    shielding,
-    signs,
-)
 from yardfast.loads.asce7 import gust_effect
 from yardfast.loads.asce7 import velocity_pressure as asce7
+from yardfast.loads.coefficients import force_coefficients, rotor, shielding, signs
 from yardfast.loads.en1991 import (
     basic_velocity,
     boards,
@@ -21,7 +15,8 @@ from yardfast.loads.en1991 import (
     round_sections,
     slenderness,
 )
-from yardfast.loads.gust import dynamic_pressure as gust
+from yardfast.loads.wind import dynamic_pressure as gust
+from yardfast.loads.wind import how_often
 
 N = 1000
 draw = np.random.default_rng(7).uniform
@@ -29,7 +24,7 @@ flags = np.random.default_rng(8).random(N) < 0.5
 
 RELATIONS = {
     "velocity pressure": (
-        asce7.velocity_pressure,
+        asce7.asce7_velocity_pressure,
         draw(0, 80, N),
         draw(0.5, 1.2, N),
         draw(1, 2, N),
@@ -87,7 +82,7 @@ RELATIONS = {
     "probability factor": (basic_velocity.probability_factor, draw(0.001, 0.6, N)),
     "yearly probability": (basic_velocity.yearly_probability, draw(0.6, 1.3, N)),
     "rectangle": (edged_sections.rectangle, draw(0.01, 2, N), draw(0.01, 2, N)),
-    "polygon": (lambda Re: edged_sections.polygon(8, Re), draw(1e5, 5e5, N)),
+    "polygon": (lambda Re: edged_sections.polygon_force_coefficient(8, Re), draw(1e5, 5e5, N)),
     "cylinder": (round_sections.cylinder, draw(1e4, 1e7, N), draw(1e-6, 0.05, N)),
     "drop ends": (round_sections.drop_ends, draw(1e-6, 0.05, N)),
     "sphere": (round_sections.sphere, draw(0, 2, N), draw(0.1, 2, N)),
@@ -121,7 +116,7 @@ RELATIONS = {
     "off axle": (rotor.off_axle, draw(0, 7, N)),
     "shielding": (shielding.shielding, draw(0, 1, N), draw(0, 8, N)),
     "speed ratio": (how_often.speed_ratio, draw(1, 3000, N)),
-    "return period": (how_often.return_period, draw(0.3, 1.5, N)),
+    "return period": (how_often.return_period_of_ratio, draw(0.3, 1.5, N)),
     "fifty-year speed": (how_often.fifty_year_speed, draw(30, 60, N), draw(1, 3000, N)),
 }
 

@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from yardfast.loads import rotor
+from yardfast.loads.coefficients import rotor
 
 solidities = st.floats(0.0, 1.5)
 

@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from yardfast.loads.shielding import shielding
+from yardfast.loads.coefficients.shielding import shielding
 
 solidities = st.floats(0.0, 1.0)
 gaps = st.floats(0.0, 9.0)

@@ -5,7 +5,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from yardfast.loads import signs
+from yardfast.loads.coefficients import signs
 
 ratios = st.floats(0.02, 80.0)
 clearances = st.floats(0.01, 1.0)

@@ -5,7 +5,7 @@ from math import atan, radians, sqrt
 import pytest
 from sample_file import design, faults, site, the_fault
 
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 
 MPH = 0.44704  # international mile, exact
 FORECAST = "method='forecast'\nground='sand'\nexposure='C'\nwind='40 mph'\n"

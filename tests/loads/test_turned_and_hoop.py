@@ -11,9 +11,9 @@ from yardfast.design.shapes.bodies import Solid
 from yardfast.design.shapes.hoop import Hoop
 from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.shapes.turned import Turned
-from yardfast.loads import force_coefficients as cf
+from yardfast.loads.coefficients import force_coefficients as cf
+from yardfast.loads.coefficients.shape_coefficients import shape_coefficient
 from yardfast.loads.en1991.body_coefficients import Blown, body_coefficient
-from yardfast.loads.shape_coefficients import shape_coefficient
 
 STANDING = toward_y(pi / 2.0)
 FROM = np.array([0.0, pi / 2.0])

@@ -35,44 +35,44 @@ def test_every_name_is_found_and_has_a_source(room):
     ],
 )
 def test_kinds_are_called_as_builders_call_them(name):
-    assert name in anchors.names()
+    assert name in anchors.anchor_names()
 
 
 def test_a_stake_measures_what_its_name_says():
-    stake = anchors.find("rebar stake 1/2 in x 24 in")
+    stake = anchors.find_anchor("rebar stake 1/2 in x 24 in")
     assert stake.diameter == pytest.approx(0.5 * INCH)
     assert stake.length == pytest.approx(24 * INCH)
     assert stake.embedded < stake.length
-    tested = anchors.find("steel stake 16 mm x 380 mm")
+    tested = anchors.find_anchor("steel stake 16 mm x 380 mm")
     assert (tested.diameter, tested.embedded) == (0.016, 0.380)
 
 
 def test_anchors_reach_no_deeper_than_they_are_long():
-    for anchor in anchors.listing():
+    for anchor in anchors.all_anchors():
         if anchor.embedded is not None and anchor.length is not None:
             assert anchor.embedded <= anchor.length
         assert anchor.head.name in anchors.heads()
 
 
 def test_only_a_plain_head_slips_out():
-    assert [h for h in anchors.heads() if anchors.head(h).holds == 0.0] == ["plain"]
+    assert [h for h in anchors.heads() if anchors.find_head(h).holds == 0.0] == ["plain"]
     with pytest.raises(KeyError):
-        anchors.head("glued")
+        anchors.find_head("glued")
 
 
 @pytest.mark.parametrize("pounds", [40, 50, 60, 80])
 def test_bags_weigh_what_is_printed_on_them(pounds):
-    assert ballast.find(f"{pounds} lb bag").least == pytest.approx(pounds * LB)
+    assert ballast.find_ballast(f"{pounds} lb bag").least == pytest.approx(pounds * LB)
 
 
 def test_water_weighs_only_while_full():
-    for kind in ballast.listing():
+    for kind in ballast.all_ballast():
         assert kind.while_full == ("water" in kind.name)
         assert 0.0 < kind.least <= kind.most
     # 62.4 lb/ft3 and 8.34 lb/US gal are one: FEMA P-259; 231 in3 to the gallon
-    jug = ballast.find("water jug 5 gal")
+    jug = ballast.find_ballast("water jug 5 gal")
     gallons = 5 * 231 * INCH**3
-    assert jug.least == pytest.approx(ballast.find("water").least * gallons, rel=0.001)
+    assert jug.least == pytest.approx(ballast.find_ballast("water").least * gallons, rel=0.001)
 
 
 def test_knots_keep_what_is_printed():
@@ -86,7 +86,7 @@ def test_knots_keep_what_is_printed():
 
 def test_thicker_lines_of_a_kind_never_break_sooner():
     kinds: dict[tuple[str, str], list[float]] = {}
-    for line in guy_lines.listing():
+    for line in guy_lines.all_lines():
         name, number, unit = line.name.rsplit(" ", 2)
         assert number
         kinds.setdefault((name, unit), []).append(line.breaking)

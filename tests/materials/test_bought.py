@@ -27,7 +27,7 @@ def test_lumber_comes_in_lengths_of_eight_feet_and_more():
 
 
 def test_every_material_is_sold_in_some_form():
-    forms = {name: sold_as(name) for name in materials.names()}
+    forms = {name: sold_as(name) for name in materials.material_names()}
     assert set(forms.values()) == {"sheet", "board", "other"}
     assert forms["softwood plywood"] == forms["acrylic"] == forms["aluminium"] == "sheet"
     assert forms["western redcedar"] == forms["composite decking"] == "board"

@@ -45,7 +45,7 @@ PSI = 6894.757293168361
 )
 def test_builders_words_are_understood(text, kind, diameter, length):
     """Sizes of ASTM F1667 and ASME B18.2.1 as held in the tables; ring-shank RSRS-01."""
-    found = fasteners.find(text)
+    found = fasteners.find_fastener(text)
     assert found.kind == kind
     assert found.diameter / INCH == pytest.approx(diameter)
     assert found.length / INCH == pytest.approx(length)
@@ -65,7 +65,7 @@ def test_builders_words_are_understood(text, kind, diameter, length):
     ],
 )
 def test_metric_fasteners_are_read_as_they_are_sold(text, kind, mm, length):
-    one = fasteners.find(text)
+    one = fasteners.find_fastener(text)
     assert one.kind == kind
     assert 1000.0 * one.diameter == pytest.approx(mm, abs=0.005)
     assert 1000.0 * one.need("length") == pytest.approx(length)
@@ -74,12 +74,12 @@ def test_metric_fasteners_are_read_as_they_are_sold(text, kind, mm, length):
 def test_metric_threads_are_those_of_the_standard():
     """d3 of coarse threads, d - 1.22687 p (ISO 68-1): M8 6.466, M10 8.160, M12 9.853 mm."""
     for name, d3 in (("M8 bolt", 6.466), ("M10 bolt", 8.160), ("M12 bolt", 9.853)):
-        root = fasteners.find(f"{name} 100 mm").root_diameter
+        root = fasteners.find_fastener(f"{name} 100 mm").root_diameter
         assert root is not None
         assert 1000.0 * root == pytest.approx(d3, abs=0.005)
     # 4.5 mm is not taken for #9, which is 0.177 in and has a thicker root
-    metric = fasteners.find("4.5 x 50 mm wood screw").root_diameter
-    numbered = fasteners.find("#9 wood screw 50 mm").root_diameter
+    metric = fasteners.find_fastener("4.5 x 50 mm wood screw").root_diameter
+    numbered = fasteners.find_fastener("#9 wood screw 50 mm").root_diameter
     assert metric < numbered
 
 
@@ -107,7 +107,7 @@ def test_metric_threads_are_those_of_the_standard():
 )
 def test_unknown_fastener_is_refused_with_what_is_near(text, named):
     with pytest.raises(KeyError, match=named):
-        fasteners.find(text)
+        fasteners.find_fastener(text)
 
 
 @pytest.mark.parametrize(
@@ -124,7 +124,7 @@ def test_unknown_fastener_is_refused_with_what_is_near(text, named):
 )
 def test_wrong_length_is_refused(text, named):
     with pytest.raises(ValueError, match=named):
-        fasteners.find(text)
+        fasteners.find_fastener(text)
 
 
 @given(st.text(max_size=40))
@@ -134,7 +134,7 @@ def test_no_text_ends_in_another_error(text):
 
 def found_or_refused(text):
     try:
-        found = fasteners.find(text)
+        found = fasteners.find_fastener(text)
     except (KeyError, ValueError):
         return True
     return 0.0 < found.diameter < 0.04 and (found.length is None or found.length > 0.0)
@@ -152,10 +152,10 @@ def test_no_mix_of_the_trades_words_ends_in_another_error(text):
 
 
 def test_every_name_is_found_and_says_how_well_it_is_known():
-    names = fasteners.names()
+    names = fasteners.fastener_names()
     assert len(names) == len(set(names)) > 90
-    for name, found in zip(names, fasteners.listing(), strict=True):
-        assert found == fasteners.find(name)
+    for name, found in zip(names, fasteners.all_fasteners(), strict=True):
+        assert found == fasteners.find_fastener(name)
         assert found.name == name
         assert found.confidence in references.CONFIDENCES
         assert found.source
@@ -184,28 +184,32 @@ def test_every_name_is_found_and_says_how_well_it_is_known():
 )
 def test_steel_is_that_of_the_nominal_diameter(text, psi):
     """NDS 2018 Table I1 and the notes of Tables 12J, 12L, 12N (memory)."""
-    assert fasteners.find(text).bending_yield == pytest.approx(psi * PSI)
+    assert fasteners.find_fastener(text).bending_yield == pytest.approx(psi * PSI)
 
 
 def test_steel_thinner_than_the_table_is_a_judgement():
-    assert fasteners.find("4d common nail").confidence == "judgement"
-    assert fasteners.find("4d common nail").bending_yield == pytest.approx(100_000 * PSI)
+    assert fasteners.find_fastener("4d common nail").confidence == "judgement"
+    assert fasteners.find_fastener("4d common nail").bending_yield == pytest.approx(100_000 * PSI)
 
 
 def test_hardened_steel_beyond_its_rows_is_not_known():
     with pytest.raises(ValueError, match="bending yield"):
-        fasteners.find("hardened nail 0.1 in x 2 in").need("bending_yield")
+        fasteners.find_fastener("hardened nail 0.1 in x 2 in").need("bending_yield")
 
 
 def test_thread_is_what_the_standard_gives():
     """NDS 2018 Appendix L2 (3/8 x 4: T 2 1/2, T less tip 2 9/32; 12 in long: T 6), L3 (2/3 L)."""
-    lag = fasteners.find("3/8 lag screw 4 in")
+    lag = fasteners.find_fastener("3/8 lag screw 4 in")
     assert lag.thread_length / INCH == pytest.approx(2.5)
     assert (lag.thread_length - lag.tip_length) / INCH == pytest.approx(2 + 9 / 32, abs=0.0005)
-    assert fasteners.find("3/8 x 12 in lag screw").thread_length / INCH == pytest.approx(6.0)
-    assert fasteners.find("3/8 x 1 in lag screw").thread_length / INCH == pytest.approx(1.0)
-    assert fasteners.find("#8 wood screw 3 in").thread_length / INCH == pytest.approx(2.0)
-    assert fasteners.find("#8 wood screw").thread_length is None
+    assert fasteners.find_fastener("3/8 x 12 in lag screw").thread_length / INCH == pytest.approx(
+        6.0
+    )
+    assert fasteners.find_fastener("3/8 x 1 in lag screw").thread_length / INCH == pytest.approx(
+        1.0
+    )
+    assert fasteners.find_fastener("#8 wood screw 3 in").thread_length / INCH == pytest.approx(2.0)
+    assert fasteners.find_fastener("#8 wood screw").thread_length is None
 
 
 def test_wood_screw_number_gives_the_nominal_diameter():
@@ -232,29 +236,35 @@ def test_inches_and_millimetres_of_nails_agree():
 
 
 def test_head_is_the_least_published_one():
-    assert fasteners.find("#8 wood screw").head_diameter / INCH == pytest.approx(0.292)
-    assert fasteners.find("#8 pan head wood screw").head_diameter / INCH == pytest.approx(0.306)
-    assert fasteners.find("#8 washer head wood screw").head_diameter / INCH == pytest.approx(0.376)
-    assert fasteners.find("16d common nail").head_diameter / INCH == pytest.approx(0.344)
-    assert fasteners.find("3/8 carriage bolt").head_diameter / INCH == pytest.approx(0.782)
-    assert any("head: flat" in note for note in fasteners.find("#8 wood screw").notes)
+    assert fasteners.find_fastener("#8 wood screw").head_diameter / INCH == pytest.approx(0.292)
+    assert fasteners.find_fastener("#8 pan head wood screw").head_diameter / INCH == pytest.approx(
+        0.306
+    )
+    assert fasteners.find_fastener(
+        "#8 washer head wood screw"
+    ).head_diameter / INCH == pytest.approx(0.376)
+    assert fasteners.find_fastener("16d common nail").head_diameter / INCH == pytest.approx(0.344)
+    assert fasteners.find_fastener("3/8 carriage bolt").head_diameter / INCH == pytest.approx(0.782)
+    assert any("head: flat" in note for note in fasteners.find_fastener("#8 wood screw").notes)
 
 
 @pytest.mark.parametrize(
     "size", ["head_diameter", "root_diameter", "thread_length", "bending_yield"]
 )
 def test_deck_screw_is_not_guessed_until_its_maker_speaks(size):
-    screw = fasteners.find("#10 x 3 in deck screw")
+    screw = fasteners.find_fastener("#10 x 3 in deck screw")
     with pytest.raises(ValueError, match=f"{size.replace('_', ' ')} is not standardised"):
         screw.need(size)
     assert replace(screw, **{size: 0.003}).need(size) == 0.003
 
 
 def test_screws_yield_at_their_root_and_nails_at_their_shank():
-    assert fasteners.find("#8 wood screw").yielding_diameter / INCH == pytest.approx(0.131)
-    assert fasteners.find("8d common nail").yielding_diameter / INCH == pytest.approx(0.131)
+    assert fasteners.find_fastener("#8 wood screw").yielding_diameter / INCH == pytest.approx(0.131)
+    assert fasteners.find_fastener("8d common nail").yielding_diameter / INCH == pytest.approx(
+        0.131
+    )
     with pytest.raises(ValueError, match="root diameter"):
-        _ = fasteners.find("#10 deck screw").yielding_diameter
+        _ = fasteners.find_fastener("#10 deck screw").yielding_diameter
 
 
 @pytest.mark.parametrize(
@@ -271,7 +281,7 @@ def test_screws_yield_at_their_root_and_nails_at_their_shank():
     ],
 )
 def test_each_kind_has_its_withdrawal_equation(text, law):
-    assert fasteners.find(text).withdrawal_kind == law
+    assert fasteners.find_fastener(text).withdrawal_kind == law
 
 
 @pytest.mark.parametrize(
@@ -295,18 +305,18 @@ def test_a_screw_without_its_number_is_told_how_to_name_it(text, hint):
 )
 def test_a_crown_is_as_said_or_the_least(text, crown):
     """ASTM F1667 (memory): 7/16 in, of 14 gage up to 1 in."""
-    assert fasteners.find(text).crown / INCH == pytest.approx(crown)
+    assert fasteners.find_fastener(text).crown / INCH == pytest.approx(crown)
 
 
 def test_a_crown_that_is_not_made_is_refused():
     with pytest.raises(ValueError, match=r"made 0.4375 to 1.0 in wide"):
-        fasteners.find("14 ga 3/8 crown staple 2 in")
+        fasteners.find_fastener("14 ga 3/8 crown staple 2 in")
     with pytest.raises(KeyError, match="cannot be both"):
-        fasteners.find("8d common nail 7/16 crown")
+        fasteners.find_fastener("8d common nail 7/16 crown")
 
 
 def test_all_sorts_of_a_pennyweight_are_offered_where_none_was_named():
     with pytest.raises(KeyError) as unknown:
-        fasteners.find("8d nail")
+        fasteners.find_fastener("8d nail")
     for sort in ("common", "box", "sinker", "finish"):
         assert f"'8d {sort} nail'" in str(unknown.value)

@@ -44,7 +44,7 @@ def published(ground: str, contact: str) -> list[float]:
 @pytest.mark.parametrize("contact", ["wood", "steel", "concrete", "rubber"])
 def test_friction_is_the_lowest_published(ground: str, contact: str) -> None:
     found = published(ground, contact)
-    friction = grounds.find(ground).friction[contact]
+    friction = grounds.find_ground(ground).friction[contact]
     if contact == "wood" and ground in ("gravel", "sand"):
         # EN 13814 prints 0.65; 2/3 phi (Broms) with phi 30 to 34 degrees gives 0.36 to 0.42
         assert friction.coefficient == pytest.approx(0.40)
@@ -57,7 +57,7 @@ def test_friction_is_the_lowest_published(ground: str, contact: str) -> None:
         assert friction.coefficient == min(found)
     else:
         assert contact == "rubber"
-        assert friction.coefficient == grounds.find(ground).friction["wood"].coefficient
+        assert friction.coefficient == grounds.find_ground(ground).friction["wood"].coefficient
         assert "no published value" in friction.source
 
 
@@ -76,11 +76,11 @@ def test_friction_is_the_lowest_published(ground: str, contact: str) -> None:
     ids=lambda value: f"EN 13814 Table 3, Birmingham tests, SFU notes {value}",
 )
 def test_friction_of_printed_pairs(ground: str, contact: str, coefficient: float) -> None:
-    assert grounds.find(ground).friction[contact].coefficient == coefficient
+    assert grounds.find_ground(ground).friction[contact].coefficient == coefficient
 
 
 def test_wet_grass_says_that_the_clay_row_stands_in() -> None:
-    wet, clay = grounds.find("wet lawn"), grounds.find("firm clay lawn")
+    wet, clay = grounds.find_ground("wet lawn"), grounds.find_ground("firm clay lawn")
     for contact, friction in wet.friction.items():
         assert friction.coefficient == clay.friction[contact].coefficient
         assert "clay row stands in" in friction.note
@@ -96,7 +96,7 @@ CLAYS = ("firm lawn", "wet lawn", "firm clay lawn", "soft clay")
     ids=lambda value: f"IBC 2012 Table 1806.2 {value}",
 )
 def test_allowable_pressure_is_the_presumptive_value(ground: str, psf: float) -> None:
-    found = grounds.find(ground)
+    found = grounds.find_ground(ground)
     assert found.allowable_pressure / PSF == pytest.approx(psf)
     row = next(
         row
@@ -108,7 +108,7 @@ def test_allowable_pressure_is_the_presumptive_value(ground: str, psf: float) ->
 
 def test_paving_is_concrete_that_does_not_yield() -> None:
     # 0.3 f'c (ACI 318 working stress) of 2500 psi
-    paving = grounds.find("paving")
+    paving = grounds.find_ground("paving")
     assert paving.allowable_pressure / PSF == pytest.approx(0.3 * 2500 * 144)
     assert paving.yield_pressure is None
     assert paving.undrained_strength is None
@@ -118,14 +118,14 @@ def test_paving_is_concrete_that_does_not_yield() -> None:
 @pytest.mark.parametrize("ground", CLAYS)
 def test_clay_yields_at_its_bearing_capacity(ground: str) -> None:
     # Prandtl: (2 + pi) s_u, never the unconfined strength 2 s_u
-    found = grounds.find(ground)
+    found = grounds.find_ground(ground)
     assert found.undrained_strength is not None
     assert found.yield_pressure == pytest.approx(round(2 + math.pi, 2) * found.undrained_strength)
 
 
 @pytest.mark.parametrize("ground", CLAYS)
 def test_clay_is_allowed_a_third_of_its_capacity_and_no_more_than_the_code(ground: str) -> None:
-    clay = grounds.find(ground)
+    clay = grounds.find_ground(ground)
     assert clay.yield_pressure is not None
     third = min(clay.yield_pressure / 3.0, 1500 * PSF)  # IBC 2012 Table 1806.2 class 5
     assert clay.allowable_pressure == pytest.approx(third, abs=50.0)  # printed to 0.1 kPa
@@ -133,7 +133,7 @@ def test_clay_is_allowed_a_third_of_its_capacity_and_no_more_than_the_code(groun
 
 def test_a_wet_lawn_is_as_soft_as_its_strength_says() -> None:
     """5.14 s_u and a third of it (Prandtl, by hand): 15 kPa is 1,610 psf, and 540 psf allowed."""
-    wet, clay = grounds.find("wet lawn"), grounds.find("soft clay")
+    wet, clay = grounds.find_ground("wet lawn"), grounds.find_ground("soft clay")
     assert wet.allowable_pressure / PSF == pytest.approx(540, abs=5)
     assert wet.yield_pressure is not None
     assert wet.yield_pressure / PSF == pytest.approx(1610, abs=5)
@@ -143,7 +143,7 @@ def test_a_wet_lawn_is_as_soft_as_its_strength_says() -> None:
 
 @pytest.mark.parametrize("ground", ["gravel", "sand"])
 def test_elsewhere_the_factor_of_the_presumptive_value_is_taken_back(ground: str) -> None:
-    found = grounds.find(ground)
+    found = grounds.find_ground(ground)
     assert found.yield_pressure == pytest.approx(3.0 * found.allowable_pressure)
 
 
@@ -158,7 +158,7 @@ def test_elsewhere_the_factor_of_the_presumptive_value_is_taken_back(ground: str
     ids=lambda value: f"TM 5-818-1 Table 2-2 {value}",
 )
 def test_strength_lies_in_the_class_of_the_field_cue(ground: str, low: float, high: float) -> None:
-    found = grounds.find(ground)
+    found = grounds.find_ground(ground)
     assert found.undrained_strength is not None
     assert 1000 * low <= found.undrained_strength <= 1000 * high
     assert "thumb" in found.field_cue
@@ -166,24 +166,24 @@ def test_strength_lies_in_the_class_of_the_field_cue(ground: str, low: float, hi
 
 def test_softer_or_wetter_ground_never_bears_more() -> None:
     order = ("paving", "gravel", "sand", "firm lawn", "wet lawn", "soft clay")
-    pressures = [grounds.find(name).allowable_pressure for name in order]
+    pressures = [grounds.find_ground(name).allowable_pressure for name in order]
     assert pressures == sorted(pressures, reverse=True)
 
 
 def test_nothing_holds_straight_up_in_sand_gravel_and_paving() -> None:
-    holds = {name for name in CONTRACT if grounds.find(name).straight_pull}
+    holds = {name for name in CONTRACT if grounds.find_ground(name).straight_pull}
     assert holds == {"firm lawn", "wet lawn", "firm clay lawn", "soft clay"}
     for name in ("paving", "gravel", "sand"):
-        assert grounds.find(name).stakes_note
+        assert grounds.find_ground(name).stakes_note
 
 
 def test_names_are_the_contracted_ones() -> None:
-    assert tuple(grounds.names()) == CONTRACT
-    assert [ground.name for ground in grounds.listing()] == list(CONTRACT)
+    assert tuple(grounds.ground_names()) == CONTRACT
+    assert [ground.name for ground in grounds.all_grounds()] == list(CONTRACT)
 
 
 def test_every_rating_has_its_source() -> None:
-    for ground in grounds.listing():
+    for ground in grounds.all_grounds():
         for rated in (*ground.friction.values(), *ground.ratings.values()):
             assert rated.source
             assert rated.confidence in references.CONFIDENCES
@@ -191,13 +191,13 @@ def test_every_rating_has_its_source() -> None:
 
 def test_a_name_that_is_unknown_is_a_key_error() -> None:
     with pytest.raises(KeyError, match="mud"):
-        grounds.find("mud")
+        grounds.find_ground("mud")
 
 
 def test_friction_on_paving_is_wet_or_says_that_it_is_dry() -> None:
     """Gusts come with rain: a published wet value where there is one, else the note tells."""
-    for friction in grounds.find("paving").friction.values():
+    for friction in grounds.find_ground("paving").friction.values():
         assert friction.state in ("wet", "dry")
         assert friction.state in friction.note
-    states = {kind: one.state for kind, one in grounds.find("paving").friction.items()}
+    states = {kind: one.state for kind, one in grounds.find_ground("paving").friction.items()}
     assert states == {"wood": "wet", "steel": "dry", "concrete": "dry", "rubber": "wet"}

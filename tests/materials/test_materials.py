@@ -63,7 +63,7 @@ PUBLISHED_IN_POUNDS = [
     ids=[f"{name}, {source}" for name, *_, source in PUBLISHED],
 )
 def test_three_weights(name: str, typical: float, light: float, heavy: float, source: str) -> None:
-    found = materials.find(name)
+    found = materials.find_material(name)
     assert found.typical == pytest.approx(typical, abs=0.5)
     assert found.light == pytest.approx(light, abs=0.5)
     assert found.heavy == pytest.approx(heavy, abs=0.5)
@@ -77,7 +77,7 @@ def test_three_weights(name: str, typical: float, light: float, heavy: float, so
 def test_band_of_what_is_published_in_pounds(
     name: str, light: float, heavy: float, source: str
 ) -> None:
-    found = materials.find(name)
+    found = materials.find_material(name)
     assert found.light / POUND_PER_CUBIC_FOOT == pytest.approx(light, abs=0.5)
     assert found.heavy / POUND_PER_CUBIC_FOOT == pytest.approx(heavy, abs=0.5)
 
@@ -85,7 +85,7 @@ def test_band_of_what_is_published_in_pounds(
 def test_metals_agree_with_both_printed_systems() -> None:
     # HUD prints 492 and 170 lb/ft3, EN 1991-1-1 Annex A 7850 and 2700 kg/m3
     for name, pounds, kilograms in [("steel", 492, 7850), ("aluminium", 170, 2700)]:
-        found = materials.find(name)
+        found = materials.find_material(name)
         ends = sorted((pounds * POUND_PER_CUBIC_FOOT, kilograms))
         assert [found.light, found.heavy] == pytest.approx(ends, rel=1e-12)
 
@@ -93,14 +93,14 @@ def test_metals_agree_with_both_printed_systems() -> None:
 def test_plywood_weighs_what_the_residential_guide_says() -> None:
     # HUD Residential Structural Design Guide: 36 lb/ft3, which makes a closed box of 3/4 in
     # plywood 48 x 48 x 30 in weigh 156 lb
-    found = materials.find("softwood plywood")
+    found = materials.find_material("softwood plywood")
     assert found.typical / POUND_PER_CUBIC_FOOT == pytest.approx(36, abs=0.5)
     wood = (48 * 48 * 30 - 46.5 * 46.5 * 28.5) / 12**3
     assert wood * found.typical / POUND_PER_CUBIC_FOOT == pytest.approx(156, abs=0.5)
 
 
 def test_one_published_value_of_wood_takes_a_tenth_either_way() -> None:
-    cedar = materials.find("western redcedar")
+    cedar = materials.find_material("western redcedar")
     # Wood Handbook relation, G 0.31: 365 kg/m3 at 12 %, 380 at 19 %
     assert cedar.typical == pytest.approx(365, abs=0.5)
     assert cedar.light == pytest.approx(0.9 * cedar.typical)
@@ -110,15 +110,15 @@ def test_one_published_value_of_wood_takes_a_tenth_either_way() -> None:
 
 
 def test_one_published_value_of_others_has_no_band_and_says_so() -> None:
-    assert "one value is published" in materials.find("glass").notes[0]
+    assert "one value is published" in materials.find_material("glass").notes[0]
 
 
 @pytest.mark.parametrize("name", CONTRACT)
 def test_names_that_must_exist(name: str) -> None:
-    assert name in materials.names()
+    assert name in materials.material_names()
 
 
-@pytest.mark.parametrize("material", materials.listing(), ids=lambda m: m.name)
+@pytest.mark.parametrize("material", materials.all_materials(), ids=lambda m: m.name)
 def test_every_material_is_whole(material: materials.Material) -> None:
     assert 0 < material.light <= material.typical <= material.heavy
     assert material.contact in ("wood", "steel", "concrete", "rubber")
@@ -145,11 +145,11 @@ def test_every_material_is_whole(material: materials.Material) -> None:
     ids=lambda value: f"NDS 2018 Table 12.3.3A/B {value}",
 )
 def test_assigned_specific_gravity(name: str, gravity: float | None) -> None:
-    assert materials.find(name).specific_gravity == gravity
+    assert materials.find_material(name).specific_gravity == gravity
 
 
 def test_what_has_no_published_friction_says_what_stands_in() -> None:
-    for material in materials.listing():
+    for material in materials.all_materials():
         own = material.kind in ("wood", "panel") or material.name in ("steel", "concrete")
         said = any("stand in" in note for note in material.notes)
         assert own or said or material.name == "concrete block", material.name
@@ -157,7 +157,7 @@ def test_what_has_no_published_friction_says_what_stands_in() -> None:
 
 def test_a_name_that_is_unknown_is_a_key_error() -> None:
     with pytest.raises(KeyError, match="balsa"):
-        materials.find("balsa")
+        materials.find_material("balsa")
 
 
 def test_stock_at_its_actual_measure() -> None:

@@ -23,7 +23,7 @@ SPECIES = printed.table("species_density_derived").rows
 @pytest.mark.parametrize(
     "row", SPECIES, ids=lambda row: f"Wood Handbook relation, {row['species']}"
 )
-def test_species_densities(row: references.Row) -> None:
+def test_species_densities(row: references.TableRow) -> None:
     moisture = {"rho_8": 0.08, "rho_12": 0.12, "rho_15": 0.15, "rho_19": 0.19, "rho_30_fsp": 0.30}
     for column, x in moisture.items():
         assert density_at(float(row["G_green_basis"]), x) == pytest.approx(

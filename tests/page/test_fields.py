@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 
 from yardfast.checks.inputs import read_text
-from yardfast.design.scan import Spot
+from yardfast.design.reader.scan import Spot
 from yardfast.design.structure import build_structure
 from yardfast.page.edited import with_value
 from yardfast.page.fields import fields_of

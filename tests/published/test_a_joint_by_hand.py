@@ -79,7 +79,7 @@ DEAD = W / 1.5  # 402 N
 # --- step 3: four nails and the end of the post, which presses where it stands --------------------
 M = F * H / 2  # 123 N m about its foot
 AT = 0.100  # nails stand at 100 mm either way
-RHO = materials.find("southern pine").typical
+RHO = materials.find_material("southern pine").typical
 # K_u, two thirds of rho^1.5 d^0.8/30 N/mm (EN 1995-1-1 Table 7.1); nails drawn as pushed: judgement
 NAIL = 2 / 3 * RHO**1.5 * 4.8768**0.8 / 30 * 1000  # 1.21e6 N/m
 # plank across its grain and post along it, one on the other: E 9 GPa, a thirtieth of it across

@@ -12,7 +12,7 @@ import printed
 import pytest
 
 import yardfast.references
-from yardfast.loads import force_coefficients, signs
+from yardfast.loads.coefficients import force_coefficients, signs
 from yardfast.loads.en1991 import boards, edged_sections, round_sections, slenderness
 
 PAGE = Path(yardfast.references.__file__).with_name("drag.md")

@@ -10,8 +10,8 @@ and a line square to the bottom edge.
 import numpy as np
 import pytest
 
-from yardfast.design.panelled import panels_of
-from yardfast.design.panels import compound_bevel
+from yardfast.design.cutting.panelled import panels_of
+from yardfast.design.cutting.panels import compound_bevel
 from yardfast.design.shapes.bodies import Shell
 
 CHART = {

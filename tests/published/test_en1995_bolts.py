@@ -13,9 +13,9 @@ from pathlib import Path
 import pytest
 
 from yardfast.checks.joints.driven import Driven
-from yardfast.checks.joints.joint_material import stuff_of
+from yardfast.checks.joints.joint_material import joint_material_of
 from yardfast.checks.timber.books import book_of
-from yardfast.checks.timber.en1995.lateral import embedment, in_a_row, johansen
+from yardfast.checks.timber.en1995.lateral import embedment_strength, in_a_row, johansen
 from yardfast.checks.timber.en1995.stuff import Wood, find_class
 from yardfast.materials import fasteners
 
@@ -33,7 +33,7 @@ PRINTED = list(csv.DictReader(_HELD.read_text(encoding="utf-8").splitlines()))
 
 def in_c24(d_mm: float, degrees: float) -> float:
     """Return f_h,k in Pa."""
-    return embedment(C24, d_mm / 1000.0, 0.1, bolt=True, angle=radians(degrees))
+    return embedment_strength(C24, d_mm / 1000.0, 0.1, bolt=True, angle=radians(degrees))
 
 
 def answer(row: dict[str, str]) -> float:
@@ -117,9 +117,11 @@ def test_a_bolt_by_both_books_and_why_they_differ():
     holds 1.6 x 0.4 / 4.0 of it where several bolts may dry in the piece (Table 11.3.3, 12.3.1B),
     EN 0.7/1.3/1.5, and knows no loss by drying: 0.36 over 0.16 is 2.2.
     """
-    driven = Driven(stuff_of("southern pine"), stuff_of("southern pine"), 3.5 * INCH, **STUD)
-    american = capacity(fasteners.find(BOLT), driven, "service")
-    european = capacity(fasteners.find(BOLT), driven, "EN 1995, service", 1)
+    driven = Driven(
+        joint_material_of("southern pine"), joint_material_of("southern pine"), 3.5 * INCH, **STUD
+    )
+    american = capacity(fasteners.find_fastener(BOLT), driven, "service")
+    european = capacity(fasteners.find_fastener(BOLT), driven, "EN 1995, service", 1)
     yields_american = american.sideways / american.factor_sideways * 4.0
     yields_european = european.sideways / european.factor_sideways
     assert yields_european / yields_american == pytest.approx(1.0, abs=0.25)
@@ -130,18 +132,25 @@ def test_a_bolt_by_both_books_and_why_they_differ():
     ratio = european.sideways / american.sideways
     assert ratio == pytest.approx(divided * yields_european / yields_american)
     kept = Driven(
-        stuff_of("southern pine"), stuff_of("southern pine"), 3.5 * INCH, **STUD, stays_dry=True
+        joint_material_of("southern pine"),
+        joint_material_of("southern pine"),
+        3.5 * INCH,
+        **STUD,
+        stays_dry=True,
     )
     dry_ratio = [
-        capacity(fasteners.find(BOLT), kept, b).sideways for b in ("EN 1995, service", "service")
+        capacity(fasteners.find_fastener(BOLT), kept, b).sideways
+        for b in ("EN 1995, service", "service")
     ]
     assert 0.7 < dry_ratio[0] / dry_ratio[1] < 1.5
 
 
 def test_four_bolts_hold_less_each_than_one_by_the_european_book():
     """Along a row of C18 at 4 d: 4^-0.1 (4/13)^0.25 = 0.648 of f_h along; across: all of f_h,90."""
-    driven = Driven(stuff_of("southern pine"), stuff_of("southern pine"), 3.5 * INCH, **STUD)
-    bolt = fasteners.find(BOLT)
+    driven = Driven(
+        joint_material_of("southern pine"), joint_material_of("southern pine"), 3.5 * INCH, **STUD
+    )
+    bolt = fasteners.find_fastener(BOLT)
     alone = capacity(bolt, driven, "EN 1995, strength").sideways
     four = capacity(bolt, driven, "EN 1995, strength", 4, 4.0 * bolt.diameter).sideways
     assert four < alone
@@ -154,8 +163,9 @@ def test_embedment_across_is_that_along_over_k90():
     for name, hard, k90 in (("C18", False, 1.53), ("D30", True, 1.08)):
         wood = Wood("solid", find_class(name).density, hardwood=hard)
         along, across = (
-            embedment(wood, 0.012, 0.05, bolt=True, angle=angle) for angle in (0.0, pi / 2.0)
+            embedment_strength(wood, 0.012, 0.05, bolt=True, angle=angle)
+            for angle in (0.0, pi / 2.0)
         )
         assert along / across == pytest.approx(k90)
-        slant = embedment(wood, 0.012, 0.05, bolt=True, angle=0.5)
+        slant = embedment_strength(wood, 0.012, 0.05, bolt=True, angle=0.5)
         assert along / slant == pytest.approx(k90 * sin(0.5) ** 2 + cos(0.5) ** 2)

@@ -17,7 +17,7 @@ from yardfast.checks.standing import Standing
 from yardfast.design.model import Design, Part
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.structure import GRAVITY, build_structure
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 from yardfast.materials import grounds
 
 INCH, FOOT, POUND = 0.0254, 0.3048, 0.45359237
@@ -29,7 +29,7 @@ KIP_FT = 1000 * LBF * FOOT
 def standing(*parts):
     site = Site(method="gust", wind=20.0, ground="paving")
     design = Design("printed example", "imperial", parts, tables={Site: site})
-    return Standing(build_structure(design), grounds.find("paving"), 0.0)
+    return Standing(build_structure(design), grounds.find_ground("paving"), 0.0)
 
 
 BLOCK = Part("block", Box(32 * INCH, 32 * INCH, 72 * INCH), mass=250 * POUND)
@@ -71,7 +71,7 @@ def test_shape_of_plates_in_dense_sand_grows_with_depth():
 def test_eight_anchors_in_three_rows():
     """By hand: rows of 3, 2, 3 at 2, 12, 22 in, sum d2 1,752 in2; 3,000 in lbf."""
     d = np.repeat([2.0, 12.0, 22.0], [3, 2, 3])
-    found = anchor_group.tensions(3000.0, d)
+    found = anchor_group.anchor_tensions(3000.0, d)
     assert found == pytest.approx(np.repeat([3.42, 20.55, 37.67], [3, 2, 3]), abs=0.005)
     assert anchor_group.moment_held(37.67, d) == pytest.approx(3000, abs=0.5)
 

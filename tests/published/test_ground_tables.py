@@ -15,7 +15,7 @@ from yardfast.checks.standing import Standing
 from yardfast.design.model import Design, Part
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.structure import GRAVITY, build_structure
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 from yardfast.materials import grounds, guy_lines
 
 INCH, FOOT, LBF = 0.0254, 0.3048, 0.45359237 * GRAVITY
@@ -32,7 +32,7 @@ def test_slope_takes_what_the_table_says(ratio):
     kept = []
     for degrees in table.numbers("slope_deg"):
         level, leaning = (
-            Standing(structure, grounds.find("paving"), np.radians(slope))
+            Standing(structure, grounds.find_ground("paving"), np.radians(slope))
             for slope in (0.0, degrees)
         )
         hold = leaning.hold("typical", leaning.reach) / level.hold("typical", level.reach)
@@ -134,10 +134,10 @@ def test_shallow_deadman_falls_as_the_square_of_depth():
     ids=lambda value: f"FAA AC 43.13-1B Table 7-3, rope tables {value}",
 )
 def test_lines_break_at_the_lowest_printed_load(name, pounds):
-    assert guy_lines.find(name).breaking / LBF == pytest.approx(pounds, abs=0.5)
+    assert guy_lines.find_line(name).breaking / LBF == pytest.approx(pounds, abs=0.5)
 
 
-@pytest.mark.parametrize("line", guy_lines.listing(), ids=lambda line: line.name)
+@pytest.mark.parametrize("line", guy_lines.all_lines(), ids=lambda line: line.name)
 def test_lines_work_below_the_published_shares_of_their_breaking_load(line):
     """Rope: 15 to 25 percent of break; sign codes: cables and guys at most one fifth."""
     share = guys.allowable(line) / line.breaking

@@ -15,8 +15,8 @@ from yardfast.design.shapes.bodies import Solid
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Panel, Plate
 from yardfast.design.shapes.plans import Regular
-from yardfast.loads.asce7.velocity_pressure import exposure_coefficient, velocity_pressure
-from yardfast.loads.site import Site
+from yardfast.loads.asce7.velocity_pressure import asce7_velocity_pressure, exposure_coefficient
+from yardfast.loads.wind.site import Site
 
 INCH, FOOT, POUND, MPH, LBF = 0.0254, 0.3048, 0.45359237, 0.44704, 4.4482216152605
 
@@ -68,7 +68,7 @@ def test_sign_takes_the_force_of_case_a():
     """105 mph, Exposure C, 7-22: q 1148 Pa, Kd 0.85, G 0.911, Cf 1.75 (s/h 0.4, B/s 2) on 8 ft2:
     259.9 lbf at 4 ft. The thin plate beneath it takes about 0.3 lbf of its own; what carries the
     board is not drawn, so the wind alone is asked."""
-    q = float(velocity_pressure(105 * MPH, exposure_coefficient(5 * FOOT, "C")))
+    q = float(asce7_velocity_pressure(105 * MPH, exposure_coefficient(5 * FOOT, "C")))
     plate = Part("plate", Plate(Regular(4, 0.5), 1e-6), density=7850.0)
     board = Part(
         "board", Panel(4 * FOOT, 2 * FOOT, 0.01), Place(at=(0, 0, 3 * FOOT)), density=600.0

@@ -9,8 +9,8 @@ import numpy as np
 import pytest
 from printed import rows
 
-from yardfast.checks.timber.nds.dowel_bearing import ACROSS, dowel_bearing
-from yardfast.checks.timber.nds.fastener_values import listing, value_of
+from yardfast.checks.timber.nds.dowel_bearing import ACROSS_GRAIN, dowel_bearing
+from yardfast.checks.timber.nds.fastener_values import fastener_listing, value_of
 from yardfast.checks.timber.nds.lateral import double_shear, main_bearing_length, single_shear
 from yardfast.materials import fasteners
 
@@ -69,7 +69,7 @@ def test_row_recalled_otherwise_is_still_not_reproduced(row):
 BY_NAME = [
     pytest.param(row, one.fastener, id=f"{one.fastener.name}, {named(row)}")
     for row in LATERAL
-    for one in listing()
+    for one in fastener_listing()
     if one.fastener.kind == row["fastener"]
     and one.fastener.name != "#4 wood screw"
     and abs(one.fastener.yielding_diameter / INCH - float(row["D_in"])) < 1e-6
@@ -151,7 +151,7 @@ BOLTS = {
 )
 def test_bolt_along_and_across_the_grain_is_the_printed_one(G, main, D, printed):
     """Load along both, across the side, across the main, across both."""
-    along, across = (dowel_bearing(G, D * INCH, angle) for angle in (0.0, ACROSS))
+    along, across = (dowel_bearing(G, D * INCH, angle) for angle in (0.0, ACROSS_GRAIN))
     limits = single_shear(
         diameter=D * INCH,
         side_length=1.5 * INCH,
@@ -159,7 +159,7 @@ def test_bolt_along_and_across_the_grain_is_the_printed_one(G, main, D, printed)
         side_bearing=np.array([along, across, along, across]),
         main_bearing=np.array([along, along, across, across]),
         bending_yield=45_000 * PSI,
-        grain_angle=np.array([0.0, ACROSS, ACROSS, ACROSS]),
+        grain_angle=np.array([0.0, ACROSS_GRAIN, ACROSS_GRAIN, ACROSS_GRAIN]),
     )
     assert limits.value / POUND_FORCE == pytest.approx(printed, abs=5.0)
 
@@ -169,7 +169,7 @@ def test_bolt_along_and_across_the_grain_is_the_printed_one(G, main, D, printed)
 )
 def test_bolt_in_double_shear_is_the_printed_one(G, printed):
     """NDS 2018 Table 12F, 1/2 in, all members 1 1/2 in: along, across sides, across main."""
-    along, across = (dowel_bearing(G, 0.5 * INCH, angle) for angle in (0.0, ACROSS))
+    along, across = (dowel_bearing(G, 0.5 * INCH, angle) for angle in (0.0, ACROSS_GRAIN))
     limits = double_shear(
         diameter=0.5 * INCH,
         side_length=1.5 * INCH,
@@ -177,7 +177,7 @@ def test_bolt_in_double_shear_is_the_printed_one(G, printed):
         side_bearing=np.array([along, across, along]),
         main_bearing=np.array([along, along, across]),
         bending_yield=45_000 * PSI,
-        grain_angle=np.array([0.0, ACROSS, ACROSS]),
+        grain_angle=np.array([0.0, ACROSS_GRAIN, ACROSS_GRAIN]),
     )
     assert limits.value / POUND_FORCE == pytest.approx(printed, abs=5.0)
 
@@ -188,8 +188,8 @@ def test_quarter_inch_lag_screw_bends_at_its_root():
     The nominal diameter is 1/4 in, the root 0.173: K_D K_theta of Table 12.3.1B note 1. Wood bears
     by the nominal one (12.3.3): by the root the value along the grain would be 140.
     """
-    lag = fasteners.find("1/4 lag screw 4 in")
-    angle = np.array([0.0, ACROSS])
+    lag = fasteners.find_fastener("1/4 lag screw 4 in")
+    angle = np.array([0.0, ACROSS_GRAIN])
 
     def pounds_by(bears):
         Fe = dowel_bearing(0.50, bears, angle)
@@ -215,6 +215,6 @@ def test_half_the_tip_of_a_nail_bears_nothing():
     Tip 2 D, so l_m = 2.102 in. Without that Im, II and IIIm of its rows in references/verified
     would be 704, 235 and 244 lb.
     """
-    nail = fasteners.find("10d common nail")
+    nail = fasteners.find_fastener("10d common nail")
     lm = main_bearing_length(2.25 * INCH, 2.0 * nail.diameter)
     assert lm / INCH == pytest.approx(2.102, abs=0.0005)

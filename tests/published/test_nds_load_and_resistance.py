@@ -5,9 +5,9 @@ from math import inf
 import pytest
 
 from yardfast.checks.joints.driven import Driven
-from yardfast.checks.joints.joint_material import stuff_of
+from yardfast.checks.joints.joint_material import joint_material_of
 from yardfast.checks.timber.nds.adjustments import load_and_resistance
-from yardfast.checks.timber.nds.fastener_capacity import capacity
+from yardfast.checks.timber.nds.fastener_capacity import adjusted_capacity
 from yardfast.materials import fasteners
 from yardfast.units import INCH
 
@@ -44,8 +44,8 @@ def test_a_nail_drawn_by_wind():
     """
     strap = 0.105 * INCH
     driven = Driven(
-        stuff_of("steel"),
-        stuff_of("spruce-pine-fir"),
+        joint_material_of("steel"),
+        joint_material_of("spruce-pine-fir"),
         0.0,
         inf,
         "side grain",
@@ -53,7 +53,11 @@ def test_a_nail_drawn_by_wind():
         made_wet=False,
         stays_dry=True,
     )
-    nail = fasteners.find("8d common nail")
+    nail = fasteners.find_fastener("8d common nail")
     ten_years = 3619.313 * (2.5 * INCH - strap)
-    assert capacity(nail, driven, "strength").out == pytest.approx(ten_years * 2.158, rel=2e-3)
-    assert capacity(nail, driven, "allowable").out == pytest.approx(ten_years * 1.6, rel=2e-3)
+    assert adjusted_capacity(nail, driven, "strength").out == pytest.approx(
+        ten_years * 2.158, rel=2e-3
+    )
+    assert adjusted_capacity(nail, driven, "allowable").out == pytest.approx(
+        ten_years * 1.6, rel=2e-3
+    )

@@ -13,8 +13,8 @@ from printed import rows
 
 from yardfast import references
 from yardfast.checks.joints.driven import Driven
-from yardfast.checks.joints.joint_material import stuff_of
-from yardfast.checks.timber.nds.fastener_capacity import capacity
+from yardfast.checks.joints.joint_material import joint_material_of
+from yardfast.checks.timber.nds.fastener_capacity import adjusted_capacity
 from yardfast.checks.timber.nds.pulled_out import at_its_head, at_its_point
 from yardfast.checks.timber.nds.pushed_sideways import threads_over_bearing, yields
 from yardfast.materials import fasteners
@@ -27,29 +27,31 @@ PANELS = ("softwood plywood", "marine plywood", "OSB", "MDO")
 
 
 def driven(side, main, through, room, into="side grain", **more):
-    return Driven(stuff_of(side), stuff_of(main), through * INCH, room * INCH, into, **more)
+    return Driven(
+        joint_material_of(side), joint_material_of(main), through * INCH, room * INCH, into, **more
+    )
 
 
 @pytest.mark.parametrize("panel", PANELS)
 @pytest.mark.parametrize("row", [r for r in rows("nds_nail_withdrawal") if r["G"] == "0.4"])
 def test_a_nail_in_a_panels_face_holds_as_in_wood_of_0_40(panel, row):
-    nail = fasteners.find(f"nail {row['D_in']} in x 2 in")
-    held, _ = at_its_point(nail, stuff_of(panel), INCH)
+    nail = fasteners.find_fastener(f"nail {row['D_in']} in x 2 in")
+    held, _ = at_its_point(nail, joint_material_of(panel), INCH)
     assert held / LBF == pytest.approx(float(row["printed_lb_per_in"]), abs=HALF)
 
 
 @pytest.mark.parametrize("row", [r for r in rows("nds_wood_screw_withdrawal") if r["G"] == "0.4"])
 def test_a_screw_in_a_panels_face_holds_as_in_wood_of_0_40(row):
     """Table 12.2B prints what 2844 gives: at most 1.3 lb/in below the equation."""
-    screw = fasteners.find(f"#{row['size']} wood screw 2 in")
-    held, _ = at_its_point(screw, stuff_of("OSB"), INCH)
+    screw = fasteners.find_fastener(f"#{row['size']} wood screw 2 in")
+    held, _ = at_its_point(screw, joint_material_of("OSB"), INCH)
     assert -HALF <= held / LBF - float(row["printed_lb_per_in"]) <= 1.3
 
 
 def test_sideways_and_at_the_head_a_panel_keeps_the_gravity_of_table_12_3_3b():
-    ply = stuff_of("softwood plywood")
+    ply = joint_material_of("softwood plywood")
     assert (ply.gravity, ply.withdrawal_gravity) == (0.42, 0.40)
-    pine = stuff_of("southern pine")
+    pine = joint_material_of("southern pine")
     assert pine.gravity == pine.withdrawal_gravity == 0.55
 
 
@@ -59,33 +61,37 @@ def test_sideways_and_at_the_head_a_panel_keeps_the_gravity_of_table_12_3_3b():
 @pytest.mark.parametrize("thick", [0.25, 0.451, 0.703])
 def test_a_flat_head_pulls_through_what_is_left_under_it(screw, head, sunk, thick):
     """Eq. 12.2-6, thickness less the head's height (ASME B18.6.3 size table, 82 degrees)."""
-    one = fasteners.find(f"{screw} wood screw 2 in")
+    one = fasteners.find_fastener(f"{screw} wood screw 2 in")
     found = at_its_head(
         one, driven("softwood plywood", "western redcedar", thick, 3.0), thick * INCH
     )
     by_hand = 690 * pi * head * 0.42**2 * min(thick - sunk, 2.5 * head)
     assert found / LBF == pytest.approx(by_hand, rel=1e-9)
-    pan = fasteners.find(f"{screw} pan head wood screw 2 in")
+    pan = fasteners.find_fastener(f"{screw} pan head wood screw 2 in")
     assert pan.countersink is None
 
 
 def test_a_washer_is_not_let_in_and_counts_no_wider_than_the_widest_head_published():
-    one = fasteners.find("#8 wood screw 2 in")
+    one = fasteners.find_fastener("#8 wood screw 2 in")
     way = driven("softwood plywood", "western redcedar", 0.703, 3.0, washer=0.75 * INCH)
     found = at_its_head(one, way, 0.703 * INCH)
     assert found / LBF == pytest.approx(690 * pi * 0.5 * 0.42**2 * 0.703, rel=1e-9)
 
 
 def test_heads_below_those_published_count_nothing_and_say_so():
-    brad = fasteners.find("16 ga finish nail 2 in")
-    holds = capacity(brad, driven("softwood plywood", "southern pine", 0.5, 3.0), "service")
+    brad = fasteners.find_fastener("16 ga finish nail 2 in")
+    holds = adjusted_capacity(
+        brad, driven("softwood plywood", "southern pine", 0.5, 3.0), "service"
+    )
     assert holds.head == 0.0
     assert "small head" in holds.reasons
 
 
 def test_a_head_let_in_as_deep_as_the_sheet_is_thick_holds_nothing():
-    screw = fasteners.find("#14 wood screw 2 in")
-    holds = capacity(screw, driven("softwood plywood", "southern pine", 0.15, 3.0), "service")
+    screw = fasteners.find_fastener("#14 wood screw 2 in")
+    holds = adjusted_capacity(
+        screw, driven("softwood plywood", "southern pine", 0.15, 3.0), "service"
+    )
     assert holds.head == 0.0
     assert "nothing left under the head" in holds.reasons
 
@@ -108,7 +114,7 @@ def test_bolt_roots_are_the_minor_diameters_of_unc_threads(size, root):
 )
 def test_threads_reach_into_the_main_piece_as_the_bolts_length_says(length, share):
     """1/2 in bolt: thread 1 1/4 in to 6 in long (ASME B18.2.1); 1 1/2 and 3 1/2 in pieces."""
-    bolt = fasteners.find(f"1/2 bolt {length} in")
+    bolt = fasteners.find_fastener(f"1/2 bolt {length} in")
     assert threads_over_bearing(bolt, 1.5 * INCH, 3.5 * INCH) == pytest.approx(share)
 
 
@@ -131,7 +137,7 @@ def across_both(d):
 
 
 def sideways(length, **changed):
-    bolt = replace(fasteners.find(f"1/2 bolt {length} in"), **changed)
+    bolt = replace(fasteners.find_fastener(f"1/2 bolt {length} in"), **changed)
     way = driven("southern pine", "southern pine", 1.5, 3.5)
     return float(yields(bolt, way, way.through, way.room).value) / LBF
 

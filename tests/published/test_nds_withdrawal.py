@@ -9,7 +9,7 @@ import numpy as np
 import pytest
 from printed import rows
 
-from yardfast.checks.timber.nds.withdrawal import pull_through, withdrawal
+from yardfast.checks.timber.nds.withdrawal import pull_through, reference_withdrawal
 
 INCH = 0.0254
 POUND_FORCE = 4.4482216152605
@@ -17,7 +17,7 @@ HALF = 0.5 + 1e-9
 
 
 def per_inch(kind, D, G):
-    return withdrawal(kind, float(D) * INCH, float(G)) * INCH / POUND_FORCE
+    return reference_withdrawal(kind, float(D) * INCH, float(G)) * INCH / POUND_FORCE
 
 
 def printed(name):
@@ -99,5 +99,5 @@ def test_nds_nail_is_a_fifth_of_the_mean_of_1958():
     """FPL Technical Note 236 (1958): p = 6900 G^2.5 D on the same basis of G (seen)."""
     D, G = np.array([0.099, 0.131, 0.192]), np.array([0.35, 0.42, 0.55])
     assert per_inch("smooth nail", 0.131, 0.42) == pytest.approx(6900 * 0.42**2.5 * 0.131 / 5)
-    W = withdrawal("smooth nail", D * INCH, G) * INCH / POUND_FORCE
+    W = reference_withdrawal("smooth nail", D * INCH, G) * INCH / POUND_FORCE
     assert pytest.approx(6900 * G**2.5 * D / 5) == W

@@ -36,7 +36,7 @@ THICK = {"24/0": 0.354, "24/16": 0.418, "32/16": 0.451, "40/20": 0.578, "48/24":
 @pytest.mark.parametrize("rating", M9_2_1, ids=lambda rating: f"M9.2-1 {rating}")
 def test_sheets_carry_what_the_manual_prints(rating):
     for material, printed in zip(("softwood plywood", "OSB"), M9_2_1[rating], strict=True):
-        sheet = sheets.find(material, THICK[rating] * INCH)
+        sheet = sheets.find_sheet(material, THICK[rating] * INCH)
         found = np.array([*sheet.stiffness, *sheet.bending])
         units = np.array([STIFFNESS, STIFFNESS, MOMENT, MOMENT])
         np.testing.assert_allclose(found / units, printed, rtol=1e-12)
@@ -44,7 +44,7 @@ def test_sheets_carry_what_the_manual_prints(rating):
 
 def test_rolling_shear_is_what_structural_one_is_printed_over():
     """48/24, Structural I: 420 along in four layers, 1.4 times; 250 across in five (D510)."""
-    sheet = sheets.find("softwood plywood", 0.703 * INCH)
+    sheet = sheets.find_sheet("softwood plywood", 0.703 * INCH)
     along, across = (value * FOOT / POUND for value in sheet.shear)
     assert along == pytest.approx(420.0 / 1.4)
     assert across == pytest.approx(250.0)
@@ -53,7 +53,7 @@ def test_rolling_shear_is_what_structural_one_is_printed_over():
 @pytest.mark.parametrize(("rating", "span"), [("32/16", 16.0), ("40/20", 20.0), ("48/24", 24.0)])
 def test_even_load_by_the_formula_of_the_panel_specification(rating, span):
     """w = 96 FbS/l^2, psf and in, on one or two spans (APA D510 4.5, from memory)."""
-    sheet = sheets.find("softwood plywood", THICK[rating] * INCH)
+    sheet = sheets.find_sheet("softwood plywood", THICK[rating] * INCH)
     load = 96.0 * M9_2_1[rating][0][2] / span**2 * PSF * 1.6 * 0.75
     capacity = sheet_bending(sheet, 24.0 * INCH, "service", across=False)
     assert span_moment(load, span * INCH) == pytest.approx(float(capacity), rel=1e-6)
@@ -62,7 +62,7 @@ def test_even_load_by_the_formula_of_the_panel_specification(rating, span):
 def test_thin_plywood_is_far_below_what_breaks_it():
     """Wood Handbook Table 12-1: structural plywood breaks at 33.72 to 42.61 MPa (seen)."""
     for inches in (0.225, 0.354, 0.451, 0.703):
-        sheet = sheets.find("softwood plywood", inches * INCH)
+        sheet = sheets.find_sheet("softwood plywood", inches * INCH)
         stress = sheet.bending[0] / ((inches * INCH) ** 2 / 6.0)
         assert 33.72e6 / 8.0 < stress < 33.72e6 / 2.1
 
@@ -78,10 +78,10 @@ def test_thin_boards_take_the_values_of_lumber_and_thinner_ones_none():
 
 def test_acrylic_is_taken_as_the_weaker_sort():
     """Makers: 750 psi for extruded, 1,500 psi for cast sheet, under loads that stay (seen)."""
-    sheet = plastic.find("acrylic")
+    sheet = plastic.find_plastic("acrylic")
     strip = strip_strength(sheet, 3.0e-3, 0.3, False, "service")
     assert float(strip.moment) == pytest.approx(0.3 * 9.0e-6 / 6.0 * 750.0 * PSI)
-    assert plastic.find("PVC") is None
+    assert plastic.find_plastic("PVC") is None
 
 
 ROARK = {1.0: 0.2874, 1.2: 0.3762, 1.4: 0.4530, 1.6: 0.5172, 1.8: 0.5688, 2.0: 0.6102, 3.0: 0.7134}
@@ -117,7 +117,7 @@ SHEETS += [("OSB", inches) for inches in THICK.values()]
 @pytest.mark.parametrize(("material", "inches"), SHEETS)
 def test_the_better_way_of_strips_asks_no_less_than_an_orthotropic_plate(material, inches, ratio):
     """Held all round: Navier's series, G of 90,000 psi and 180,000 for OSB (PDS, memory)."""
-    sheet = sheets.find(material, inches * INCH)
+    sheet = sheets.find_sheet(material, inches * INCH)
     Dx, Dy = sheet.stiffness
     G = (180_000.0 if material == "OSB" else 90_000.0) * PSI
     H = 2.0 * G * (inches * INCH) ** 3 / 12.0
@@ -152,7 +152,7 @@ def test_what_stands_on_a_strip_asks_no_less_than_of_an_orthotropic_plate(materi
 
     Without the thinnest sheet, whose values across are printed to one digit.
     """
-    sheet = sheets.find(material, inches * INCH)
+    sheet = sheets.find_sheet(material, inches * INCH)
     Dx, Dy = sheet.stiffness
     G = (180_000.0 if material == "OSB" else 90_000.0) * PSI
     b, H = 0.6, 2.0 * G * (inches * INCH) ** 3 / 12.0
@@ -171,7 +171,7 @@ def test_a_metal_or_plastic_plate_too():
     for ratio in (1.0, 2.0, 3.0):
         Mx, My = patched(ratio, 1.0, 1.0, 1.0, 1.0, 0.1)
         most = max(Mx + 0.3 * My, My + 0.3 * Mx)
-        assert most <= 0.9 / 4.0 / carrying(plastic.find("acrylic"), 0.1, 1.0, ratio)
+        assert most <= 0.9 / 4.0 / carrying(plastic.find_plastic("acrylic"), 0.1, 1.0, ratio)
 
 
 @pytest.mark.parametrize(("material", "inches"), SHEETS)
@@ -181,7 +181,7 @@ def test_the_free_edge_of_a_sheet_carries_a_line_on_no_less_than_its_strip(mater
     Its deflection dies away as two exponentials, without moment at the edge and with the load as
     Kirchhoff's shear there; the wave's moment P/a^2 over that at the edge is the strip's width.
     """
-    sheet = sheets.find(material, inches * INCH)
+    sheet = sheets.find_sheet(material, inches * INCH)
     G = (180_000.0 if material == "OSB" else 90_000.0) * PSI
     H, a = 2.0 * G * (inches * INCH) ** 3 / 12.0, np.pi
     for Dx, Dy in (sheet.stiffness, sheet.stiffness[::-1]):

@@ -8,7 +8,7 @@ import numpy as np
 import pytest
 
 from yardfast.checks.anchoring import stakes
-from yardfast.checks.anchoring.holding import holding
+from yardfast.checks.anchoring.holding import anchor_capacity
 from yardfast.materials import anchors, grounds
 
 INCH, LBF = 0.0254, 4.4482216152605
@@ -27,10 +27,12 @@ def test_the_force_balances_the_pressure_about_the_point(d, length, e):
 
 def test_a_three_quarter_inch_bar_of_eighteen_inches_holds_some_five_pounds():
     """Broms (1964), by hand: 14 in of it in the ground, factor 3; 51 lb were counted once."""
-    bar = anchors.find("steel stake 3/4 in x 18 in")
+    bar = anchors.find_anchor("steel stake 3/4 in x 18 in")
     for name in ("sand", "gravel"):
-        assert holding(bar, grounds.find(name)).sideways / LBF == pytest.approx(4.253, abs=0.0005)
-    clay = holding(bar, grounds.find("firm lawn")).sideways / LBF
+        assert anchor_capacity(bar, grounds.find_ground(name)).sideways / LBF == pytest.approx(
+            4.253, abs=0.0005
+        )
+    clay = anchor_capacity(bar, grounds.find_ground("firm lawn")).sideways / LBF
     assert clay == pytest.approx(10 * 1.905 * 35.56 / 3 / LBF, rel=1e-9)  # rows of clay stand
 
 

@@ -10,11 +10,12 @@ import numpy as np
 import pytest
 
 from yardfast import references
-from yardfast.loads import force_coefficients, how_often, signs
 from yardfast.loads.asce7 import velocity_pressure as asce7
 from yardfast.loads.asce7.gust_effect import rigid_gust_factor
-from yardfast.loads.gust.dynamic_pressure import dynamic_pressure
-from yardfast.loads.shielding import shielding
+from yardfast.loads.coefficients import force_coefficients, signs
+from yardfast.loads.coefficients.shielding import shielding
+from yardfast.loads.wind import how_often
+from yardfast.loads.wind.dynamic_pressure import dynamic_pressure
 
 FOOT = 0.3048
 MPH = 0.44704

@@ -15,7 +15,7 @@ FILES = sorted(FOLDER.rglob("*.csv"))
 
 
 def test_there_are_tables_of_each_trade() -> None:
-    assert {name.split("/")[0] for name in references.names()} >= {"wind", "wood", "ground"}
+    assert {name.split("/")[0] for name in references.table_names()} >= {"wind", "wood", "ground"}
 
 
 @pytest.mark.parametrize("file", FILES, ids=lambda file: file.relative_to(FOLDER).as_posix())

@@ -13,7 +13,7 @@ from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.checks.worked import gripping, part_winds, tipping_at, turning
 from yardfast.report.calculation import calculation, sections
-from yardfast.report.calculation_text import figures
+from yardfast.report.calculation_text import four_figures
 
 ROOT = Path(__file__).resolve().parents[2]
 EXAMPLES = sorted((ROOT / "examples").glob("*.toml"))
@@ -119,7 +119,7 @@ def test_the_light_tower_s_numbers_are_those_of_the_result():
     for check in given["checks"]:
         for key in ("demand", "capacity"):
             if check[key] is not None:
-                assert figures(check[key]) in said
+                assert four_figures(check[key]) in said
         if check["utilization"] is not None:
             assert f"{check['utilization']:.3f}" in said
         assert " ".join(check["notes"]) in said
@@ -128,8 +128,8 @@ def test_the_light_tower_s_numbers_are_those_of_the_result():
         assert plain in said.replace("- ", "").replace("-", "")
     for part in given["geometry"]["parts"]:
         assert part["name"] in said
-        assert figures(part["mass_kg"]) in said
-    assert figures(given["limits"]["tipping_gust_m_s"]) in said
+        assert four_figures(part["mass_kg"]) in said
+    assert four_figures(given["limits"]["tipping_gust_m_s"]) in said
     count = len(pages(page))
     for i, one in enumerate(pages(page), start=1):
         text = " ".join(one.extract_text().split())
@@ -199,4 +199,4 @@ def test_names_full_of_markup_print_literally():
     ],
 )
 def test_numbers_have_four_figures(value, text):
-    assert figures(value) == text
+    assert four_figures(value) == text

@@ -15,7 +15,7 @@ from yardfast.report.amounts import MPH, POUND_FORCE
 from yardfast.report.first_screen import MOST_COLUMNS, MOST_LINES, first_screen
 from yardfast.report.folder import folder, folder_row
 from yardfast.report.picture import TALLEST, WIDEST, picture
-from yardfast.statics.look_again import LookAgain
+from yardfast.statics.contacts.look_again import LookAgain
 
 EXAMPLES = sorted(Path("examples").glob("*.toml"))
 FOUND = {path.stem: examine(read(path)) for path in EXAMPLES}

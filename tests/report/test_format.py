@@ -11,11 +11,11 @@ from sample_file import HARBOUR_LIGHT, faults
 
 import yardfast as yf
 from yardfast.checks.inputs import SPECS, read_text
-from yardfast.design.part_table import every_key
-from yardfast.design.schema import TableSpec
+from yardfast.design.file.part_table import every_key
+from yardfast.design.reader.schema import TableSpec
 from yardfast.report.design_schema import design_schema
 from yardfast.report.odds_words import odds_object
-from yardfast.report.result import FORMAT
+from yardfast.report.result import RESULT_FORMAT
 from yardfast.report.result_schema import result_schema
 
 GIVEN_OUT = json.loads((Path(__file__).parent / "format_1.json").read_text(encoding="utf-8"))
@@ -33,7 +33,7 @@ def paths(schema, path=""):
 
 
 def test_a_result_has_every_name_that_format_1_gave_out():
-    assert FORMAT == 1
+    assert RESULT_FORMAT == 1
     assert set(GIVEN_OUT["result"]) <= set(paths(result_schema()))
 
 

@@ -14,7 +14,7 @@ NAILS = joint("block", "plank", "8d common nail", 2)
 
 @pytest.fixture
 def run(tmp_path, capsys, monkeypatch):
-    monkeypatch.setattr(screen, "columns", lambda: 70)  # no picture between the words
+    monkeypatch.setattr(screen, "screen_columns", lambda: 70)  # no picture between the words
 
     def run(text, *arguments):
         file = tmp_path / "piece.toml"
@@ -115,7 +115,7 @@ def test_a_joint_that_holds_says_how_far_it_is_used(run):
 
 
 def test_several_pieces_say_whether_their_joints_were_checked(tmp_path, capsys, monkeypatch):
-    monkeypatch.setattr(screen, "columns", lambda: 70)
+    monkeypatch.setattr(screen, "screen_columns", lambda: 70)
     texts = {"bare": POST, "nailed": POST + joint("block", "plank", "#10 wood screw 3 in", 4)}
     files = []
     for name, text in texts.items():

@@ -6,7 +6,7 @@ import pytest
 from verdict_designs import design_text
 
 from yardfast.cli import main
-from yardfast.units import read
+from yardfast.units import read_dimension
 
 POST = (
     "[[part]]\nname = 'post'\nshape = 'box'\nlumber = '4x4'\nheight = '{long}'\nembed = '34 in'\n"
@@ -35,7 +35,9 @@ def test_a_deeper_post_is_told_with_its_whole_length(run, command):
     assert len(said) == 2
     for long, deep in said:
         # 100 in less 34 in in the ground: what stands above stays as it is
-        assert read(long, "length").value - read(deep, "length").value == pytest.approx(66 * 0.0254)
+        assert read_dimension(long, "length").value - read_dimension(
+            deep, "length"
+        ).value == pytest.approx(66 * 0.0254)
 
 
 def test_less_wind_is_never_the_next_step(run):

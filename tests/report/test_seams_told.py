@@ -34,7 +34,7 @@ material = 'softwood plywood'
 
 @pytest.fixture
 def run(tmp_path, capsys, monkeypatch):
-    monkeypatch.setattr(screen, "columns", lambda: 70)  # no picture between the words
+    monkeypatch.setattr(screen, "screen_columns", lambda: 70)  # no picture between the words
 
     def run(text, *arguments):
         file = tmp_path / "piece.toml"

@@ -11,7 +11,7 @@ from yardfast.checks.inputs import read_text
 from yardfast.checks.verdict import Word
 from yardfast.report.drawing_elevation import Elevation
 from yardfast.report.drawing_pair import pairs
-from yardfast.report.drawing_plan import Plan
+from yardfast.report.drawing_plan import PlanDrawing
 from yardfast.report.drawing_polar import polar
 from yardfast.report.front_view import front_view
 from yardfast.report.ground_plan import ground_plan
@@ -106,8 +106,8 @@ def test_fastening_of_guys_is_not_checked_only_where_there_are_guys():
 def test_drawing_of_a_held_piece_says_that_it_tips_untied():
     held, free = guyed(), examined(design_text(BOX))
     assert "untied from" in polar(held, 62.0).svg("")
-    assert "untied, tips" in Plan(held).legend(200.0).svg("")
-    assert "untied" not in polar(free, 62.0).svg("") + Plan(free).legend(200.0).svg("")
+    assert "untied, tips" in PlanDrawing(held).legend(200.0).svg("")
+    assert "untied" not in polar(free, 62.0).svg("") + PlanDrawing(free).legend(200.0).svg("")
 
 
 def test_weight_and_height_of_the_balance_point_do_not_overlap():

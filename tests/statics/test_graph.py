@@ -15,7 +15,7 @@ from sample_file import HARBOUR_LIGHT
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read, read_text
 from yardfast.cli.new import default_file
-from yardfast.cli.pieces import KINDS
+from yardfast.cli.pieces import PIECE_KINDS
 from yardfast.design.faults import DesignError
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.ball import Ball
@@ -27,9 +27,9 @@ from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.shapes.rotor import Rotor
 from yardfast.design.shapes.weight import Weight
 from yardfast.design.structure import build_structure
-from yardfast.statics.graph import GROUND, Holds, graph_of
-from yardfast.statics.look_again import look_again
-from yardfast.statics.unsupported import unsupported
+from yardfast.statics.contacts.graph import GROUND, Holds, graph_of
+from yardfast.statics.contacts.look_again import look_again
+from yardfast.statics.contacts.unsupported import unsupported
 
 EXAMPLES = sorted(Path("examples").glob("*.toml"))
 BASE = Part("base", Box(1.0, 1.0, 0.2), density=600.0)
@@ -402,7 +402,7 @@ def test_no_example_has_a_part_that_floats_or_needs_a_second_look(file):
     assert look_again(found) == ()
 
 
-@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize("kind", PIECE_KINDS)
 def test_no_kind_that_is_offered_has_a_part_that_floats(kind):
     found = graph_of(examine(read_text(default_file(kind))).structure)
     assert unsupported(found) == ()

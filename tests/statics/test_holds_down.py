@@ -15,16 +15,16 @@ from yardfast.checks.anchoring.anchor_choice import with_anchors
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read, read_text
 from yardfast.cli.new import default_file
-from yardfast.cli.pieces import KINDS
+from yardfast.cli.pieces import PIECE_KINDS
 from yardfast.design.faults import DesignError
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Frame, Panel, Plate
 from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.structure import build_structure
-from yardfast.loads.site import Site
-from yardfast.statics.anchor_table import AnchorRow, BallastRow, GuyRow
-from yardfast.statics.holds_down import anchor_points, holding_nothing
+from yardfast.loads.wind.site import Site
+from yardfast.statics.contacts.holds_down import anchor_points, holding_nothing
+from yardfast.statics.tables.anchor_table import AnchorRow, BallastRow, GuyRow
 
 STAKE, BOLT = "rebar stake 1/2 in x 36 in", "bolt 1/2 in into a slab"
 RING = Part("ring", Frame(Regular(8, 1.0), 0.14, 0.04), density=500.0)
@@ -218,7 +218,7 @@ def offered(drawn):
 
 OFFERED = [
     *((file.stem, read(file)) for file in sorted(Path("examples").glob("*.toml"))),
-    *((kind, read_text(default_file(kind))) for kind in KINDS),
+    *((kind, read_text(default_file(kind))) for kind in PIECE_KINDS),
     ("balls", design(*tower(0, 0.5, 0.3, 0.2, 1.2), wind=30.0)),
 ]
 

@@ -8,9 +8,9 @@ from designs import design
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.structure import build_structure
-from yardfast.statics.anchor_table import BallastRow
-from yardfast.statics.graph import graph_of
-from yardfast.statics.look_again import look_again
+from yardfast.statics.contacts.graph import graph_of
+from yardfast.statics.contacts.look_again import look_again
+from yardfast.statics.tables.anchor_table import BallastRow
 
 BASE = Part("base", Box(1.0, 1.0, 0.2), density=600.0)
 BLOCK = Part("block", Box(0.3, 0.3, 0.4), Place(on="base"), density=500.0)

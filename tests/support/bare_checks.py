@@ -2,10 +2,10 @@
 
 from dataclasses import replace
 
-from yardfast.checks.judging import Check, Kind, compared
+from yardfast.checks.judging import Check, Kind, check_demand
 
 
 def bare_check(name: str, demand: float = 0.0) -> Check:
     """Return a check as a program names it, ``joint: a to b``, of a demand in N against 1 N."""
     kind, _, subject = name.partition(": ")
-    return replace(compared(Kind(kind), demand, 1.0, "N", ""), subject=subject)
+    return replace(check_demand(Kind(kind), demand, 1.0, "N", ""), subject=subject)

@@ -10,7 +10,7 @@ from yardfast.design.shapes.plans import Regular
 from yardfast.design.structure import build_structure
 from yardfast.loads.exposed import bare, expose
 from yardfast.loads.methods import method_of
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 
 
 def design(*parts, turn=0.0, **site):

@@ -12,9 +12,9 @@ from yardfast.design.structure import build_structure
 from yardfast.loads.combinations import factors_of_parts, resistance_basis
 from yardfast.loads.exposed import bare, expose
 from yardfast.loads.methods import method_of
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 from yardfast.materials import grounds
-from yardfast.statics.graph import graph_of
+from yardfast.statics.contacts.graph import graph_of
 
 
 def forces_in(design, hold_down=None):
@@ -35,7 +35,7 @@ def forces_in(design, hold_down=None):
     cases = load_cases(
         structure, wind, exposed.azimuths, names, used, basis, points, site.slope or 0.0
     )
-    paved = not grounds.find(site.ground).stakes_possible
+    paved = not grounds.find_ground(site.ground).stakes_possible
     tied = fastened(structure, graph, places(structure, basis))
     return internal_forces(graph, tied, cases, points, paved=paved, hold_down=hold_down)
 

@@ -7,11 +7,11 @@ from pathlib import Path
 
 from yardfast import units
 from yardfast.checks.inputs import SPECS
-from yardfast.design.document import DESIGN_KEYS
-from yardfast.design.kind_words import belongs
-from yardfast.design.part_table import PART_KEYS
-from yardfast.design.schema import Key
-from yardfast.design.shape_keys import SHAPES
+from yardfast.design.builds.shape_keys import SHAPES
+from yardfast.design.file.document import DESIGN_KEYS
+from yardfast.design.file.part_table import PART_KEYS
+from yardfast.design.reader.kind_words import belongs
+from yardfast.design.reader.schema import Key
 from yardfast.materials import anchors, guy_lines
 
 PAGE = Path(__file__).resolve().parents[2] / "examples" / "KEYS.md"
@@ -265,8 +265,8 @@ def page() -> str:
         blocks.append(f"## `{heading}`\n\n{TABLES.get(name, '')}\n\n{_table(rows)}")
         if name == "part":
             blocks.append(_shapes())
-    blocks.append("## Names of anchors\n\n" + _names(anchors.names()))
-    blocks.append("## Names of ropes and cables\n\n" + _names(guy_lines.names()))
+    blocks.append("## Names of anchors\n\n" + _names(anchors.anchor_names()))
+    blocks.append("## Names of ropes and cables\n\n" + _names(guy_lines.line_names()))
     return "\n\n".join(blocks) + "\n"
 
 
@@ -322,11 +322,11 @@ def _row(table: str, key: Key, says: str) -> str:
 def _belongs(table: str, key: Key) -> str:
     """Return what belongs to a key: names, or a kind with an example, and bounds of its own."""
     words, example = belongs(key, metric=False)
-    kind = units.KINDS[key.kind].phrase if key.kind in units.KINDS else words
+    kind = units.UNIT_KINDS[key.kind].phrase if key.kind in units.UNIT_KINDS else words
     names = [f"`'{name}'`" for name in key.names()]
     if names:
         listed = NAMES_OF.get((table, key.name), ", ".join(names))
-        return f"{listed}, or {kind}, `{example}`" if key.kind in units.KINDS else listed
+        return f"{listed}, or {kind}, `{example}`" if key.kind in units.UNIT_KINDS else listed
     bounds = f"; {key.bounds.words}" if key.bounds else ""
     plain = key.kind in ("count", "number")
     typed = not key.bounds or not plain or key.bounds.hold(float(example))

@@ -5,7 +5,7 @@ from math import cos, pi, sin, tan
 import numpy as np
 from manifold3d import Manifold
 
-from yardfast.design.panelled import panels_of
+from yardfast.design.cutting.panelled import panels_of
 from yardfast.design.shapes.bodies import Cone, Shell
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.gables import Gable

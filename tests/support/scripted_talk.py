@@ -1,7 +1,7 @@
 """A talk by a script: what is typed line by line, and what was said and asked."""
 
 from yardfast.checks.inputs import read_text
-from yardfast.cli.new import asked, file_of
+from yardfast.cli.new import file_of, typed_answers
 
 ENTER = ""
 
@@ -40,7 +40,7 @@ def answered(kind, *lines):
 
 def asked_file(kind, talk):
     """The file for what is answered."""
-    return file_of(kind, asked(kind, talk))
+    return file_of(kind, typed_answers(kind, talk))
 
 
 def part(design, name):

@@ -6,15 +6,15 @@ from math import inf, pi, sqrt
 
 from .... import references
 from ....materials.fastener import Fastener
-from ...joints.driven import Driven, driving_rule, holding, lengths
-from ...joints.joint_material import Stuff
+from ...joints.driven import Driven, driving_rule, length_that_holds, lengths
+from ...joints.joint_material import JointMaterial
 from ..capacity import Capacity, as_known
 from ..nds.pushed_sideways import threads_over_bearing
 from .axial import head_pull_through, nail_withdrawal, screw_withdrawal, under_washer
-from .lateral import MM, embedment, in_a_row, is_large, johansen, under_plate, yield_moment
+from .lateral import MM, embedment_strength, in_a_row, is_large, johansen, under_plate, yield_moment
 from .stuff import Wood, design, en1995_number, strength_class, wood_of
 
-SOURCE = "EN 1995-1-1:2004 8.2 to 8.7"
+_SOURCE = "EN 1995-1-1:2004 8.2 to 8.7"
 
 
 @dataclass(frozen=True)
@@ -45,7 +45,7 @@ class _Driven:
         return made is True or (made is None and not self.driven.stays_dry)
 
 
-def capacity(
+def design_resistance(
     fastener: Fastener, driven: Driven, basis: str, count: int = 1, apart: float = inf
 ) -> Capacity:
     """Return what one of ``count`` fasteners ``apart`` m holds under wind: k_mod R_k/gamma_M.
@@ -88,7 +88,7 @@ def capacity(
         mode=mode,
         penetration=one.p,
         least_penetration=least,
-        holding=one.p if known.kind == "bolt" else holding(known, one.p),
+        holding=one.p if known.kind == "bolt" else length_that_holds(known, one.p),
         mean_out=None,
         factor_out=modified,
         factor_sideways=modified * _lying(one),
@@ -97,11 +97,11 @@ def capacity(
         law="linear" if known.kind in ("nail", "staple") and known.shank != "ring" else "squares",
         for_good=False,
         book="EN 1995-1-1",
-        source=SOURCE,
+        source=_SOURCE,
     )
 
 
-def _wood(stuff: Stuff) -> Wood:
+def _wood(stuff: JointMaterial) -> Wood:
     found = wood_of(stuff.name)
     if found is None:
         raise ValueError(stuff.name)
@@ -139,7 +139,9 @@ def _pulled(one: _Driven, count: int) -> tuple[float, float, list[str]]:
     if why:
         out = 0.0
     elif one.kind == "screw":
-        out = screw_withdrawal(fastener.diameter, holding(fastener, one.p), one.main.density, count)
+        out = screw_withdrawal(
+            fastener.diameter, length_that_holds(fastener, one.p), one.main.density, count
+        )
     else:
         out = fastener.legs * nail_withdrawal(
             fastener.diameter, one.p, one.main.density, one.is_wet
@@ -188,11 +190,11 @@ def _pushed(one: _Driven, pull: float, angle: float) -> Mapping[str, float]:
         return {}
     d = _effective(one)
     moment, depth = yield_moment(d, one.kind), one.p
-    held = embedment(one.main, d, depth, one.bolt, angle)
+    held = embedment_strength(one.main, d, depth, one.bolt, angle)
     if driven.plate is not None or one.side is None:
         modes = under_plate(d, depth, driven.plate or one.through, held, moment)
     else:
-        side = embedment(one.side, d, one.through, one.bolt, angle)
+        side = embedment_strength(one.side, d, one.through, one.bolt, angle)
         found = johansen(d, one.through, depth, side, held, moment)
         modes = {mode: float(value) for mode, value in found.items()}
     rope = {"nail": "smooth nail", "staple": "smooth nail"}.get(one.kind, one.kind)

@@ -8,8 +8,8 @@ from collections.abc import Mapping
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ....design.shapes.shape import Array
-from ....loads.ranges import positive
+from ....loads.printed.ranges import positive
+from ....units.arrays import Array
 from .stuff import MPA, Wood, en1995_number
 
 MM = 1.0e-3
@@ -20,7 +20,7 @@ def is_large(diameter: float) -> bool:
     return diameter / MM > en1995_number("large from mm") * (1.0 + 1.0e-9)
 
 
-def embedment(
+def embedment_strength(
     wood: Wood, diameter: float, thickness: float, bolt: bool, angle: float = np.pi / 2.0
 ) -> float:
     """Return f_h,k in Pa of a push at an ``angle`` in rad to the grain, without lead holes.

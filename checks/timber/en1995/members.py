@@ -4,15 +4,15 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from .... import references
-from ....design.shapes.shape import Array
-from ....loads.ranges import not_negative, positive
+from ....loads.printed.ranges import not_negative, positive
 from ....materials.lumber import Lumber
-from ....references import Row
+from ....references import TableRow
+from ....units.arrays import Array
 from ...members.adjusted import Adjusted
 from .lateral import MM
 from .stuff import StrengthClass, design, en1995_number, strength_class
 
-SOURCE = "EN 1995-1-1:2004 6.1 to 6.3"
+EN_MEMBERS = "EN 1995-1-1:2004 6.1 to 6.3"
 
 
 def size_factor(size: ArrayLike) -> Array:
@@ -77,7 +77,7 @@ def class_of(lumber: Lumber) -> StrengthClass | None:
     return strength_class(lumber.species, lumber.grade)
 
 
-def rows_of(lumber: Lumber) -> tuple[Row, ...]:
+def member_rows(lumber: Lumber) -> tuple[TableRow, ...]:
     """Return the rows that a piece's class and its values stand in; none where there is none."""
     graded = references.table("wood/en1912_grades").where("species", lumber.species)
     own = [row for row in graded if row["grade"] == lumber.grade]
@@ -85,7 +85,7 @@ def rows_of(lumber: Lumber) -> tuple[Row, ...]:
     return (*own, *(classes.one("class", row["class"]) for row in own))
 
 
-def adjusted(
+def design_values(
     lumber: Lumber, least: float, wide: float, length: float, basis: str, between: bool = False
 ) -> Adjusted | None:
     """Return design values of a piece ``least`` by ``wide`` m outdoors; None without a class.

@@ -6,10 +6,10 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from .... import references
-from ....design.shapes.shape import Array
-from ....loads.ranges import positive
+from ....loads.printed.ranges import positive
 from ....materials.sheets import Sheet
-from ....references import Row
+from ....references import TableRow
+from ....units.arrays import Array
 from .lateral import MM
 from .stuff import MPA, design, en1995_number, wood_of
 
@@ -58,20 +58,20 @@ def through(sheet: Sheet, basis: str) -> float | None:
     return MPA * float(row["fv_N_mm2"]) * share * sheet.thickness
 
 
-def rows_of(sheet: Sheet) -> tuple[Row, ...]:
+def panel_rows(sheet: Sheet) -> tuple[TableRow, ...]:
     """Return the rows that a sheet's values stand in; none where there is none."""
     row = _row(sheet.material, round(sheet.thickness / MM, 6))
     return () if row is None else (row,)
 
 
-def _of(sheet: Sheet, basis: str) -> tuple[Row, float] | None:
+def _of(sheet: Sheet, basis: str) -> tuple[TableRow, float] | None:
     row = _row(sheet.material, round(sheet.thickness / MM, 6))
     share = None if row is None else design(row["stuff"], "panel", basis)
     return None if row is None or share is None else (row, share)
 
 
 @cache
-def _row(material: str, thickness: float) -> Row | None:
+def _row(material: str, thickness: float) -> TableRow | None:
     """Return the row of a material ``thickness`` mm thick, None where none is printed."""
     wood = wood_of(material)
     rows = references.table("wood/en12369_panels").where(

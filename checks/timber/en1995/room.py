@@ -7,7 +7,7 @@ from ..room import Room
 from .lateral import MM, is_large
 from .stuff import en1995_number
 
-SOURCE = "EN 1995-1-1:2004 8.3.1, 8.4, 8.5.1 and 8.7.1, Tables 8.2 to 8.4 and 8.6"
+EN_SPACING = "EN 1995-1-1:2004 8.3.1, 8.4, 8.5.1 and 8.7.1, Tables 8.2 to 8.4 and 8.6"
 
 
 def room(fastener: Fastener, *, predrilled: bool, sheet: bool, gravity: float | None) -> Room:
@@ -37,7 +37,7 @@ def room(fastener: Fastener, *, predrilled: bool, sheet: bool, gravity: float | 
     return Room(end, edge, along + crown, across + crown)
 
 
-def needs_lead_holes(fastener: Fastener, gravity: float | None) -> bool:
+def needs_predrilling(fastener: Fastener, gravity: float | None) -> bool:
     """Return whether a fastener needs a lead hole in wood of that specific gravity.
 
     Screws thicker than 6 mm, and all in dense wood. Source: EN 1995-1-1:2004 8.3.1.1 (2), 10.4.5.

@@ -5,12 +5,12 @@ from math import inf
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ....design.shapes.shape import Array
 from ....loads.combinations import level_of
 from ....materials.fastener import Fastener
 from ....materials.lumber import Lumber
 from ....materials.sheets import Sheet
-from ....references.table import weakest
+from ....references.table import weakest_confidence
+from ....units.arrays import Array
 from ...joints.driven import Driven
 from ...members.adjusted import Adjusted
 from ..capacity import Capacity
@@ -19,7 +19,7 @@ from ..room import Room
 from . import fastener as fasteners
 from . import members as sticks
 from . import panels, room, splitting
-from .stuff import wind_over
+from .stuff import k_mod_ratio
 
 
 class _Sticks:
@@ -57,17 +57,17 @@ class _EN1995:
 
     name = "EN 1995"
     title = "EN 1995-1-1"
-    members = sticks.SOURCE
-    spacing = room.SOURCE
+    members = sticks.EN_MEMBERS
+    spacing = room.EN_SPACING
     law = _Sticks()
 
     def values(self, stuff: Lumber | Sheet) -> Values:
         """Return those of EN 338 and EN 1912, or of EN 12369."""
-        rows = panels.rows_of(stuff) if isinstance(stuff, Sheet) else sticks.rows_of(stuff)
+        rows = panels.panel_rows(stuff) if isinstance(stuff, Sheet) else sticks.member_rows(stuff)
         recalled = [row["source"] for row in rows if row["confidence"] == "memory"]
         return Values(
             "; ".join(row["source"] for row in rows),
-            weakest(row["confidence"] for row in rows),
+            weakest_confidence(row["confidence"] for row in rows),
             "; ".join(recalled),
         )
 
@@ -75,7 +75,7 @@ class _EN1995:
         self, fastener: Fastener, driven: Driven, basis: str, count: int = 1, apart: float = inf
     ) -> Capacity:
         """Return it by chapter 8."""
-        return fasteners.capacity(fastener, driven, level_of(basis), count, apart)
+        return fasteners.design_resistance(fastener, driven, level_of(basis), count, apart)
 
     def room(
         self,
@@ -98,11 +98,11 @@ class _EN1995:
 
     def needs_lead_holes(self, fastener: Fastener, gravity: float | None) -> bool:
         """Return it by 8.3.1.1 (2) and 10.4.5."""
-        return room.needs_lead_holes(fastener, gravity)
+        return room.needs_predrilling(fastener, gravity)
 
     def wind_over(self, load: str, basis: str) -> float:
         """Return k_mod of wind over that of the load, of solid wood outdoors."""
-        return wind_over(load)
+        return k_mod_ratio(load)
 
     def adjusted(
         self,
@@ -114,7 +114,7 @@ class _EN1995:
         between: bool = False,
     ) -> Adjusted | None:
         """Return it by EN 338 and 6.1 to 6.3."""
-        return sticks.adjusted(lumber, least, wide, length, level_of(basis), between)
+        return sticks.design_values(lumber, least, wide, length, level_of(basis), between)
 
     def sheet_bending(
         self, sheet: Sheet, strip: ArrayLike, basis: str, across: bool
@@ -131,4 +131,4 @@ class _EN1995:
         return panels.through(sheet, level_of(basis))
 
 
-EN1995 = _EN1995()
+EN1995_BOOK = _EN1995()

@@ -5,7 +5,7 @@ from functools import cache
 
 from .... import references, units
 
-WIND, NORMAL, PERMANENT = "short-term", "medium-term", "permanent"
+WIND_DURATION, NORMAL, PERMANENT = "short-term", "medium-term", "permanent"
 """Load durations of wind, of what people do, and of dead load (EN 1995-1-1 Table 2.2).
 
 Wind counts as short-term, the lower of the two that the table allows it."""
@@ -90,7 +90,7 @@ def k_mod(stuff: str, duration: str, dry: bool) -> float | None:
 
 
 @cache
-def over(basis: str) -> float:
+def _over(basis: str) -> float:
     """Return what a resistance is divided by beside gamma_M, for loads as a basis factors them.
 
     1 where they are those of EN 1990 or of the strength level of ASCE/SEI 7; else the factor on
@@ -101,9 +101,9 @@ def over(basis: str) -> float:
     return float(references.table("combinations").one("basis", "STR")["wind"])
 
 
-def wind_over(load: str) -> float:
+def k_mod_ratio(load: str) -> float:
     """Return k_mod of wind over that of a "permanent" or "normal" load, of solid wood outdoors."""
-    wind, other = k_mod("solid", WIND, False), k_mod("solid", _LASTS[load], False)
+    wind, other = k_mod("solid", WIND_DURATION, False), k_mod("solid", _LASTS[load], False)
     assert wind is not None
     assert other is not None
     return wind / other
@@ -116,18 +116,18 @@ _LASTS = {"normal": NORMAL, "permanent": PERMANENT}
 def wind_modified(stuff: str, dry: bool) -> float | None:
     """Return k_mod of a stuff under wind, less where it holds less for long than solid wood would.
 
-    What is asked for long is compared by ``wind_over`` of solid wood outdoors. Of OSB, and a little
-    of all that stays dry, k_mod falls farther by then: so little of it counts under wind that
-    neither is taken for more than Table 3.1 gives. None as ``k_mod``.
+    What is asked for long is compared by ``k_mod_ratio`` of solid wood outdoors. Of OSB, and a
+    little of all that stays dry, k_mod falls farther by then: so little of it counts under wind
+    that neither is taken for more than Table 3.1 gives. None as ``k_mod``.
     """
-    found = k_mod(stuff, WIND, dry)
+    found = k_mod(stuff, WIND_DURATION, dry)
     if found is None:
         return None
     for load, lasts in _LASTS.items():
         longer = k_mod(stuff, lasts, dry)
         if longer is None:
             return None
-        found = min(found, longer * wind_over(load))
+        found = min(found, longer * k_mod_ratio(load))
     return found
 
 
@@ -139,4 +139,4 @@ def design(stuff: str, gamma: str, basis: str, dry: bool = False) -> float | Non
     modified = wind_modified(stuff, dry)
     if modified is None:
         return None
-    return modified / en1995_number(f"gamma_M {gamma}") / over(basis)
+    return modified / en1995_number(f"gamma_M {gamma}") / _over(basis)

@@ -8,7 +8,7 @@ from functools import cache
 
 from .... import references
 
-LOADS = ("withdrawal", "lateral", "pull-through")
+_LOADS = ("withdrawal", "lateral", "pull-through")
 HOTTEST = 125.0
 """Degrees Fahrenheit in sustained service beyond which NDS 2018 Table 11.3.4 is not carried on."""
 
@@ -83,7 +83,7 @@ def time_effect(load: str) -> float:
     return _factor("lambda", "any", "any", load)
 
 
-def wind_over(load: str, basis: str) -> float:
+def duration_ratio(load: str, basis: str) -> float:
     """Return how much more wood holds under wind than under a load that stays longer.
 
     ``load`` is "permanent", dead load alone, or "normal", what people do: ten years in all, as live

@@ -3,8 +3,8 @@
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ....design.shapes.shape import Array
-from ....loads.ranges import not_negative, positive
+from ....loads.printed.ranges import not_negative, positive
+from ....units.arrays import Array
 from .nds_numbers import nds_number
 
 

@@ -3,17 +3,17 @@
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from ....design.shapes.shape import Array
-from ....loads.ranges import not_negative, positive
+from ....loads.printed.ranges import not_negative, positive
+from ....units.arrays import Array
 from ...joints.printed_units import INCH, PSI
 from .nds_numbers import nds_number
 
-ACROSS = np.pi / 2.0
+ACROSS_GRAIN = np.pi / 2.0
 """Load across the grain in rad: the weakest direction."""
 
 
 def dowel_bearing(
-    specific_gravity: ArrayLike, diameter: ArrayLike, grain_angle: ArrayLike = ACROSS
+    specific_gravity: ArrayLike, diameter: ArrayLike, grain_angle: ArrayLike = ACROSS_GRAIN
 ) -> Array:
     """Return the dowel bearing strength Fe in Pa (…), rounded to 50 psi as NDS tabulates it.
 

@@ -3,17 +3,17 @@
 from math import inf
 
 from ....materials.fastener import Fastener
-from ...joints.driven import Driven, holding, lengths
+from ...joints.driven import Driven, length_that_holds, lengths
 from ..capacity import Capacity, as_known
 from .fastener_factors import head_factor, lateral_factor, under_wind, withdrawal_factor
 from .pulled_out import at_its_head, at_its_point, at_its_washer, least_penetration
 from .pushed_sideways import yields
 from .withdrawal import least_head
 
-SOURCE = "NDS 2018 12.4 with 12.2 and 12.3"
+_SOURCE = "NDS 2018 12.4 with 12.2 and 12.3"
 
 
-def capacity(fastener: Fastener, driven: Driven, basis: str) -> Capacity:
+def adjusted_capacity(fastener: Fastener, driven: Driven, basis: str) -> Capacity:
     """Return what one fastener holds under wind on a basis of judgement.
 
     Reference values x C_D C_M C_t C_eg C_tn; on the strength basis K_F phi lambda for C_D. Panel
@@ -36,7 +36,7 @@ def capacity(fastener: Fastener, driven: Driven, basis: str) -> Capacity:
         out = at_its_washer(known, driven)
         reasons += ["no washer value"] if out <= 0.0 else []
     else:
-        held = holding(known, p)
+        held = length_that_holds(known, p)
         C_out, why = withdrawal_factor(known, driven, duration)
         out, mean = at_its_point(known, driven.main, held)
         out = out * C_out if reaches else 0.0
@@ -58,7 +58,7 @@ def capacity(fastener: Fastener, driven: Driven, basis: str) -> Capacity:
         law=known.kind,
         for_good=known.kind == "bolt",
         book="NDS",
-        source=SOURCE,
+        source=_SOURCE,
     )
 
 

@@ -4,11 +4,10 @@ from dataclasses import dataclass
 from functools import cache
 
 from .... import references
-from ....materials import fasteners
-from ....materials import find as find_material
+from ....materials import fasteners, find_material
 from ....materials.fastener import Fastener
 from ...joints.driven import Driven
-from ...joints.joint_material import Stuff
+from ...joints.joint_material import JointMaterial
 from ...joints.printed_units import INCH
 from .pulled_out import at_its_head, at_its_point, least_penetration
 from .pushed_sideways import yields
@@ -36,7 +35,9 @@ class FastenerValue:
     lateral_missing: str = ""
 
 
-def listing(wood: str | None = None, side_thickness: float = SIDE_THICKNESS) -> list[FastenerValue]:
+def fastener_listing(
+    wood: str | None = None, side_thickness: float = SIDE_THICKNESS
+) -> list[FastenerValue]:
     """Return every fastener that has a trade name, in the wood of that name.
 
     ``side_thickness`` in m is that of the board. KeyError for a material that is not known,
@@ -44,7 +45,7 @@ def listing(wood: str | None = None, side_thickness: float = SIDE_THICKNESS) -> 
     """
     gravity = None if wood is None else assigned_gravity(wood)
     pulled = None if wood is None else find_material(wood).withdrawal_gravity
-    return [value_of(each, gravity, side_thickness, pulled) for each in fasteners.listing()]
+    return [value_of(each, gravity, side_thickness, pulled) for each in fasteners.all_fasteners()]
 
 
 def value_of(
@@ -61,7 +62,7 @@ def value_of(
     if gravity is None:
         return FastenerValue(fastener)
     kind = fastener.withdrawal_kind
-    wood = Stuff("", False, gravity, None, withdrawal_gravity or gravity)
+    wood = JointMaterial("", False, gravity, None, withdrawal_gravity or gravity)
     through = Driven(wood, wood, side_thickness, side_thickness, "side grain")
     head = at_its_head(fastener, through, side_thickness)
     found = FastenerValue(
@@ -73,7 +74,7 @@ def value_of(
 
 
 def assigned_gravity(wood: str) -> float:
-    """Return the specific gravity that NDS assigns to a material. Raises as ``listing``."""
+    """Return the specific gravity that NDS gives a material. Raises as ``fastener_listing``."""
     gravity = find_material(wood).specific_gravity
     if gravity is None:
         raise ValueError(f"{wood!r}: NDS assigns it no specific gravity for fasteners")
@@ -90,7 +91,7 @@ def _sideways(found: FastenerValue, gravity: float, side: float) -> FastenerValu
     if missing:
         return FastenerValue(one, found.withdrawal, found.head, lateral_missing=missing)
     penetration = _unsaid(one) if one.length is None else one.length - side
-    wood = Stuff("", False, gravity, None, gravity)
+    wood = JointMaterial("", False, gravity, None, gravity)
     driven = Driven(wood, wood, side, penetration, "side grain", crown_across=one.legs > 1)
     limits = yields(one, driven, side, penetration)
     assert limits is not None

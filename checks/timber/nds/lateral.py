@@ -10,8 +10,8 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from ....design.shapes.shape import Array
-from ....loads.ranges import not_negative, positive
+from ....loads.printed.ranges import not_negative, positive
+from ....units.arrays import Array
 from ...joints.printed_units import INCH
 from .dowel_bearing import from_quarter_inch
 from .nds_numbers import nds_number

@@ -9,17 +9,17 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from .... import references, units
-from ....design.shapes.shape import Array
 from ....loads.combinations import FACTORED
-from ....loads.ranges import positive
+from ....loads.printed.ranges import positive
 from ....materials.lumber import Lumber
 from ....materials.sheets import Sheet
+from ....units.arrays import Array
 from ...members.adjusted import Adjusted
 from . import adjustments
 from .beams import beam_stability, buckling_stress, slenderness, slenderness_between
 
 
-def adjusted(
+def adjusted_design_values(
     lumber: Lumber, least: float, wide: float, length: float, basis: str, between: bool = False
 ) -> Adjusted:
     """Return F'_b, F'_v and E' of a piece ``least`` by ``wide`` m that stands out by ``length`` m.

@@ -10,12 +10,12 @@ from numpy.typing import NDArray
 
 from .... import units
 from ....design.bounds import Bounds
-from ....loads.arguments import as_given, number, si, word
+from ....loads.arguments import as_given, number_argument, si, word
 from . import withdrawal as pulling
 from .dowel_bearing import dowel_bearing
 from .lateral import MODES, single_shear
 
-KINDS: Mapping[str, str] = {
+_KINDS: Mapping[str, str] = {
     "nail": "smooth nail",
     "ring-shank nail": "ring-shank nail",
     "stainless nail": "stainless nail",
@@ -65,10 +65,10 @@ def withdrawal(
     >>> print(f"{yf.withdrawal('nail', '0.131 in', 0.50).to('lbf/in'):.0f}")
     32 pound_force / inch
     """
-    kind = word("kind", kind, KINDS)
+    kind = word("kind", kind, _KINDS)
     D = _length("diameter", diameter)
     G = _gravity("specific_gravity", specific_gravity)
-    return units.quantity(as_given(pulling.withdrawal(KINDS[kind], D, G)), "line load")
+    return units.quantity(as_given(pulling.reference_withdrawal(_KINDS[kind], D, G)), "line load")
 
 
 def lateral(
@@ -131,4 +131,4 @@ def _angle(name: str, value: str | units.Quantity) -> Any:
 
 
 def _gravity(name: str, given: object) -> float:
-    return number(name, given, _GRAVITIES)
+    return number_argument(name, given, _GRAVITIES)

@@ -6,12 +6,21 @@ from math import inf, pi
 from .... import references, units
 from ....materials.fastener import Fastener
 from ...joints.driven import Driven, driving_rule
-from ...joints.joint_material import Stuff
+from ...joints.joint_material import JointMaterial
 from .nds_numbers import nds_number
-from .withdrawal import HANDBOOK, kinds, least_head, mean_withdrawal, pull_through, withdrawal
+from .withdrawal import (
+    HANDBOOK,
+    kinds,
+    least_head,
+    mean_withdrawal,
+    pull_through,
+    reference_withdrawal,
+)
 
 
-def at_its_point(fastener: Fastener, main: Stuff, holding: float) -> tuple[float, float | None]:
+def at_its_point(
+    fastener: Fastener, main: JointMaterial, holding: float
+) -> tuple[float, float | None]:
     """Return the reference value against pulling out, and the mean of tests, both in N.
 
     ``holding`` in m is the length that holds; a staple's two legs each hold as a nail. The mean is
@@ -23,7 +32,7 @@ def at_its_point(fastener: Fastener, main: Stuff, holding: float) -> tuple[float
     if kind is None or gravity is None:
         raise ValueError(main.name)
     length = fastener.legs * holding
-    reference = float(withdrawal(kind, fastener.diameter, gravity)) * length
+    reference = float(reference_withdrawal(kind, fastener.diameter, gravity)) * length
     if kind not in kinds(HANDBOOK) or main.gravity_at_12 is None:
         return reference, None
     return reference, float(mean_withdrawal(kind, fastener.diameter, main.gravity_at_12)) * length
@@ -70,7 +79,7 @@ def at_its_washer(fastener: Fastener, driven: Driven) -> float:
     return least * share * pi / 4.0 * max(across**2 - hole**2, 0.0)
 
 
-def _across_grain(stuff: Stuff) -> float | None:
+def _across_grain(stuff: JointMaterial) -> float | None:
     """Return the design value Fc_perp in Pa of the wood's species; None where none is held."""
     rows = references.table("wood/lumber_design_values").rows
     row = references.table("materials").where("name", stuff.name)

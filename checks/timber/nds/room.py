@@ -7,7 +7,7 @@ from ....materials.fastener import Fastener
 from ....units import INCH
 from ..room import Room
 
-SOURCE = "NDS 2018 12.5.1 and its Commentary, Tables C12.1.5.7 and C12.1.6.6"
+NDS_SPACING = "NDS 2018 12.5.1 and its Commentary, Tables C12.1.5.7 and C12.1.6.6"
 
 _THICK = ("bolt", "lag screw")
 _IN_LEAD_HOLES = " in lead holes"
@@ -24,7 +24,7 @@ def room_in_wood(
     leg, crowns end to end) its Commentary, Tables C12.1.5.7 and C12.1.6.6.
 
     >>> from yardfast.materials import fasteners
-    >>> room = room_in_wood(fasteners.find("8d common nail"), predrilled=False)
+    >>> room = room_in_wood(fasteners.find_fastener("8d common nail"), predrilled=False)
     >>> round(room.end / INCH, 3), round(room.edge / INCH, 4)
     (1.965, 0.3275)
     """

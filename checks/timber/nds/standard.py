@@ -5,11 +5,11 @@ from math import inf
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ....design.shapes.shape import Array
 from ....loads.combinations import level_of
 from ....materials.fastener import Fastener
 from ....materials.lumber import Lumber
 from ....materials.sheets import Sheet
+from ....units.arrays import Array
 from ...joints.driven import Driven
 from ...members.adjusted import Adjusted
 from ..capacity import Capacity
@@ -60,7 +60,7 @@ class _NDS:
     name = "NDS"
     title = "NDS"
     members = "NDS 2018 3.3, 3.4, 3.7, 3.9, 4.3"
-    spacing = room.SOURCE
+    spacing = room.NDS_SPACING
     law = _Sticks()
 
     def values(self, stuff: Lumber | Sheet) -> Values:
@@ -72,7 +72,7 @@ class _NDS:
         self, fastener: Fastener, driven: Driven, basis: str, count: int = 1, apart: float = inf
     ) -> Capacity:
         """Return it by NDS 2018 chapters 11 and 12, whatever the ``count`` and room."""
-        return fastener_capacity.capacity(fastener, driven, level_of(basis))
+        return fastener_capacity.adjusted_capacity(fastener, driven, level_of(basis))
 
     def room(
         self,
@@ -101,7 +101,7 @@ class _NDS:
 
     def wind_over(self, load: str, basis: str) -> float:
         """Return C_D of wind over that of the load; lambda on the strength level."""
-        return adjustments.wind_over(load, level_of(basis))
+        return adjustments.duration_ratio(load, level_of(basis))
 
     def adjusted(
         self,
@@ -113,7 +113,9 @@ class _NDS:
         between: bool = False,
     ) -> Adjusted:
         """Return F' by NDS 2018 4.3."""
-        return member_strength.adjusted(lumber, least, wide, length, level_of(basis), between)
+        return member_strength.adjusted_design_values(
+            lumber, least, wide, length, level_of(basis), between
+        )
 
     def sheet_bending(self, sheet: Sheet, strip: ArrayLike, basis: str, across: bool) -> Array:
         """Return it by the Panel Design Specification and NDS 2018 9.3."""
@@ -128,4 +130,4 @@ class _NDS:
         return member_strength.sheet_through(sheet, level_of(basis))
 
 
-NDS = _NDS()
+NDS_BOOK = _NDS()

@@ -11,12 +11,12 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from .... import references
-from ....design.shapes.shape import Array
-from ....loads.ranges import not_negative, positive
+from ....loads.printed.ranges import not_negative, positive
+from ....units.arrays import Array
 from ...joints.printed_units import INCH, POUND_FORCE_PER_INCH, PSI
 from .nds_numbers import nds_number
 
-NDS = "NDS reference"
+NDS_REFERENCE = "NDS reference"
 HANDBOOK = "mean maximum"
 
 
@@ -25,7 +25,7 @@ def mean_over_allowable() -> float:
     return nds_number("mean over allowable")
 
 
-def withdrawal(kind: str, diameter: ArrayLike, specific_gravity: ArrayLike) -> Array:
+def reference_withdrawal(kind: str, diameter: ArrayLike, specific_gravity: ArrayLike) -> Array:
     """Return the reference withdrawal value W = k G^a D^b in N per m of what holds (…).
 
     ``kind`` is one of ``kinds()``. ``diameter`` D (…) in m: the shank of a nail, the nominal one
@@ -34,15 +34,15 @@ def withdrawal(kind: str, diameter: ArrayLike, specific_gravity: ArrayLike) -> A
     KeyError for another kind; ValueError unless D and G are above 0.
     Source: NDS 2018 Eq. 12.2-1 to 12.2-5, in lbf per in, with D in in.
     """
-    return _per_length(NDS, kind, diameter, specific_gravity)
+    return _per_length(NDS_REFERENCE, kind, diameter, specific_gravity)
 
 
 def mean_withdrawal(kind: str, diameter: ArrayLike, gravity_at_12: ArrayLike) -> Array:
     """Return the mean load in N per m (…) at which fasteners came out of seasoned wood.
 
-    As ``withdrawal``, but half of all fasteners hold less: divide by ``mean_over_allowable``.
+    As ``reference_withdrawal``, but half of them hold less: divide by ``mean_over_allowable``.
     ``gravity_at_12`` G (…) is oven-dry mass on the volume at 12 % moisture, some 5 % below that
-    of NDS. ``kind`` is one of ``kinds(HANDBOOK)``. Raises as ``withdrawal``.
+    of NDS. ``kind`` is one of ``kinds(HANDBOOK)``. Raises as ``reference_withdrawal``.
     Source: Wood Handbook FPL-GTR-190 (2010) Eq. 8-1, 8-2, 8-10, 8-14.
     """
     return _per_length(HANDBOOK, kind, diameter, gravity_at_12)
@@ -92,8 +92,8 @@ def holding_length(
     return np.maximum(np.minimum(p, thread) - not_negative("tip_length", tip_length), 0.0)
 
 
-def kinds(basis: str = NDS) -> list[str]:
-    """Return the kinds of fastener that a basis, ``NDS`` or ``HANDBOOK``, has an equation for."""
+def kinds(basis: str = NDS_REFERENCE) -> list[str]:
+    """Return the kinds of fastener of a basis, ``NDS_REFERENCE`` or ``HANDBOOK``."""
     rows = references.table("wood/withdrawal_formulas").where("basis", basis)
     return [row["kind"] for row in rows]
 

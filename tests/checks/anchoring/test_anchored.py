@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from yardfast.checks.anchoring import stakes
 from yardfast.checks.anchoring.anchored import hold_of
 from yardfast.checks.anchoring.held import Guys, held_by
-from yardfast.checks.anchoring.holding import holding
+from yardfast.checks.anchoring.holding import anchor_capacity
 from yardfast.checks.examination import examine
 from yardfast.checks.judging import Remark
 from yardfast.design.faults import DesignError
@@ -23,8 +23,8 @@ from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Frame, Plate
 from yardfast.design.shapes.plans import Rectangle
 from yardfast.materials import anchors, guy_lines
-from yardfast.materials.grounds import find
-from yardfast.statics.anchor_table import AnchorRow, BallastRow, GuyRow
+from yardfast.materials.grounds import find_ground
+from yardfast.statics.tables.anchor_table import AnchorRow, BallastRow, GuyRow
 
 G = 9.80665
 KIND = "rebar stake 1/2 in x 36 in"
@@ -64,7 +64,7 @@ def test_each_stake_is_asked_for_its_share_of_what_is_left():
     net = found.overturning.demand - found.overturning.capacity
     pull = net / (2 * 0.4)
     left = max(found.sliding.demand - found.sliding.capacity, 0.0) / 4
-    bolt = holding(anchors.find(BOLT), find("paving"), measured=600.0)
+    bolt = anchor_capacity(anchors.find_anchor(BOLT), find_ground("paving"), measured=600.0)
     used = pull / bolt.straight + left / bolt.sideways
     check = named(found, "anchor: stakes")
     assert check.demand == pytest.approx(used, rel=0.02)
@@ -93,14 +93,14 @@ def test_guys_take_the_moment_by_hand():
     weight = 200 * 0.4 * 0.4 * 1.6 * G
     assert check.remark is Remark.GROUND_ANCHOR
     assert check.capacity == pytest.approx(
-        holding(anchors.find(KIND), find("firm lawn")).along(a), rel=1e-9
+        anchor_capacity(anchors.find_anchor(KIND), find_ground("firm lawn")).along(a), rel=1e-9
     )
     # the piece would lean on the edge 0.2 m from the axis where every guy is attached
     least = (found.overturning.demand - weight * 0.2 / 1.5) / (1.5 * cos(a) + 0.2 * sin(a))
     assert least * 0.9 < check.demand < least * 2.1
 
 
-CABLE = guy_lines.names()[-1]
+CABLE = guy_lines.line_names()[-1]
 
 
 @settings(max_examples=20, deadline=None)

@@ -13,8 +13,8 @@ from yardfast.design.model import Part
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.structure import build_structure
 from yardfast.loads.given import GivenLoad
-from yardfast.statics.anchor_table import AnchorRow
-from yardfast.statics.holds_down import ways_out
+from yardfast.statics.contacts.holds_down import ways_out
+from yardfast.statics.tables.anchor_table import AnchorRow
 
 SIDES = np.array([[1.0, 0.0], [0.0, 1.0], [-1.0, 0.0], [0.0, -1.0]])
 CORNERS = np.array([[1.0, 1.0], [-1.0, 1.0], [-1.0, -1.0], [1.0, -1.0]]) / sqrt(2.0)

@@ -4,7 +4,7 @@ import pytest
 from sample_file import HARBOUR_LIGHT, the_fault
 
 from yardfast.checks.inputs import read_text
-from yardfast.statics.anchor_table import GuyRow
+from yardfast.statics.tables.anchor_table import GuyRow
 
 GUYS = """
 [[guy]]

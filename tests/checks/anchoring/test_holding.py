@@ -6,7 +6,7 @@ import pytest
 from yardfast import references, units
 from yardfast.checks.anchoring.embedment import diagonal, force_free, lateral_bearing
 from yardfast.checks.anchoring.guys import allowable, line_stiffness
-from yardfast.checks.anchoring.holding import holding
+from yardfast.checks.anchoring.holding import anchor_capacity
 from yardfast.checks.anchoring.slab_bolts import deepest
 from yardfast.materials import anchors, grounds, guy_lines
 
@@ -16,7 +16,7 @@ SOILS = ("gravel", "sand", "firm lawn", "wet lawn", "firm clay lawn", "soft clay
 
 
 def held(name, ground, **given):
-    return holding(anchors.find(name), grounds.find(ground), **given)
+    return anchor_capacity(anchors.find_anchor(name), grounds.find_ground(ground), **given)
 
 
 def test_a_steel_stake_in_firm_lawn_by_hand():
@@ -108,8 +108,8 @@ def test_a_deadman_holds_a_guy_and_nothing_straight_up():
 
 
 def test_paving_takes_bolts_and_nothing_else():
-    for name in anchors.names():
-        bolt = anchors.find(name).group == "slab bolt"
+    for name in anchors.anchor_names():
+        bolt = anchors.find_anchor(name).group == "slab bolt"
         for ground in ("paving", "firm lawn"):
             if bolt == (ground == "paving"):
                 assert held(name, ground, depth=0.6).spacing > 0.0
@@ -119,14 +119,14 @@ def test_paving_takes_bolts_and_nothing_else():
 
 
 def test_bolts_reach_no_deeper_than_their_slab_allows():
-    for anchor in anchors.listing():
+    for anchor in anchors.all_anchors():
         if anchor.group == "slab bolt":
             assert anchor.embedded <= deepest(anchor.thickness)
 
 
-@pytest.mark.parametrize("name", anchors.names())
+@pytest.mark.parametrize("name", anchors.anchor_names())
 def test_wetter_ground_never_holds_more(name):
-    if anchors.find(name).group == "slab bolt":
+    if anchors.find_anchor(name).group == "slab bolt":
         dry = wet = held(name, "paving")
     else:
         dry, wet = (held(name, g, depth=0.6) for g in ("firm lawn", "wet lawn"))
@@ -142,18 +142,18 @@ def test_wetter_ground_never_holds_more(name):
     ids=lambda value: f"IBC 2012 Table 1806.2 {value}",
 )
 def test_lateral_bearing_is_the_presumptive_value(ground, psf_per_ft):
-    found = lateral_bearing(grounds.find(ground))
+    found = lateral_bearing(grounds.find_ground(ground))
     assert found == pytest.approx(psf_per_ft * units.factor("psf/ft"))
-    assert lateral_bearing(grounds.find(ground), doubled=True) == 2 * found
+    assert lateral_bearing(grounds.find_ground(ground), doubled=True) == 2 * found
 
 
 def test_softer_ground_bears_less_sideways_and_paving_says_nothing():
-    firm = lateral_bearing(grounds.find("firm lawn"))
-    assert lateral_bearing(grounds.find("wet lawn")) == pytest.approx(
+    firm = lateral_bearing(grounds.find_ground("firm lawn"))
+    assert lateral_bearing(grounds.find_ground("wet lawn")) == pytest.approx(
         firm * 25.7 / 71.82, rel=1e-3
     )  # as 5.14 x 15 kPa / 3 stands to 1,500 psf
-    assert lateral_bearing(grounds.find("soft clay")) < firm / 2
-    assert lateral_bearing(grounds.find("paving")) is None
+    assert lateral_bearing(grounds.find_ground("soft clay")) < firm / 2
+    assert lateral_bearing(grounds.find_ground("paving")) is None
 
 
 def test_a_square_post_counts_with_its_diagonal():
@@ -162,7 +162,7 @@ def test_a_square_post_counts_with_its_diagonal():
 
 def test_a_guy_is_as_good_as_its_knot():
     """Knots in Use 4th ed. p. 9: bowline 70 percent, reef knot 50."""
-    rope = guy_lines.find("polyester rope 1/4 in")
+    rope = guy_lines.find_line("polyester rope 1/4 in")
     assert allowable(rope, guy_lines.end("bowline")) / LBF == pytest.approx(1650 * 0.7 / 5)
     assert allowable(rope) / LBF == pytest.approx(1650 * 0.5 / 5)
     with pytest.raises(ValueError, match="cable"):
@@ -170,5 +170,5 @@ def test_a_guy_is_as_good_as_its_knot():
 
 
 def test_a_longer_line_is_softer():
-    rope = guy_lines.find("nylon rope 1/4 in")
+    rope = guy_lines.find_line("nylon rope 1/4 in")
     assert line_stiffness(rope.stiffness, 4.0) == pytest.approx(rope.stiffness / 4.0)

@@ -29,7 +29,7 @@ bearing = st.floats(5_000.0, 60_000.0)
 )
 def test_anchors_balance_moment_and_weight(moment, distance, weight):
     assume(max(distance) > 0.01)
-    T = anchor_group.tensions(moment, distance)
+    T = anchor_group.anchor_tensions(moment, distance)
     d = np.array(distance)
     assert T @ d == pytest.approx(moment, rel=1e-9)
     assert (T[d <= 0.0] == 0.0).all()
@@ -41,22 +41,22 @@ def test_anchors_balance_moment_and_weight(moment, distance, weight):
 @given(capacity=newtons, distance=st.lists(st.floats(0.02, 3.0), min_size=1, max_size=9))
 def test_the_farthest_anchor_reaches_its_capacity_first(capacity, distance):
     held = anchor_group.moment_held(capacity, distance)
-    T = anchor_group.tensions(held, distance)
+    T = anchor_group.anchor_tensions(held, distance)
     assert T.max() == pytest.approx(capacity, rel=1e-9)
     assert T[np.argmax(distance)] == T.max()
 
 
 def test_an_anchor_more_never_draws_the_others_harder():
     d = np.array([0.3, 0.6])
-    before = anchor_group.tensions(100.0, d).max()
+    before = anchor_group.anchor_tensions(100.0, d).max()
     for more in np.linspace(0.0, 0.6, 30):
-        assert anchor_group.tensions(100.0, [*d, more]).max() <= before + 1e-12
+        assert anchor_group.anchor_tensions(100.0, [*d, more]).max() <= before + 1e-12
 
 
 def test_without_an_anchor_that_pulls_the_need_is_infinite():
-    assert np.isinf(anchor_group.tensions(10.0, [-0.2, 0.0])).all()
+    assert np.isinf(anchor_group.anchor_tensions(10.0, [-0.2, 0.0])).all()
     assert anchor_group.moment_held(500.0, [-0.2, 0.0]) == 0.0
-    assert (anchor_group.tensions(0.0, [-0.2, 0.0]) == 0.0).all()
+    assert (anchor_group.anchor_tensions(0.0, [-0.2, 0.0]) == 0.0).all()
 
 
 @given(
@@ -89,8 +89,8 @@ def test_guys_balance_the_moment_and_slack_ones_do_nothing(moment, seed, count):
     h, a, psi, x = draw(1, 3, count), draw(0.3, 1.2, count), draw(-3, 3, count), draw(0, 1, count)
     r = guys.lever(h, a, psi, x)
     assume(r.max() > 0.05)
-    T = guys.tensions(moment, r, draw(1e3, 1e5, count))
-    assert guys.moment_held(T, r) == pytest.approx(moment, rel=1e-9)
+    T = guys.guy_tensions(moment, r, draw(1e3, 1e5, count))
+    assert guys.moment_held_by_guys(T, r) == pytest.approx(moment, rel=1e-9)
     assert (T[r <= 0.0] == 0.0).all()
     assert (T[r > 0.0] > 0.0).all()
     # the same in space: each pull crossed with its place about the lee edge (along y at x = 0)
@@ -106,7 +106,7 @@ def test_guys_balance_the_moment_and_slack_ones_do_nothing(moment, seed, count):
 def test_one_guy_straight_to_windward_is_the_textbook_guy():
     """T = M/(h cos a) from the edge itself; statics."""
     a = np.radians(45)
-    found = guys.tensions(700.0, guys.lever([2.0], a, 0.0, 0.0))
+    found = guys.guy_tensions(700.0, guys.lever([2.0], a, 0.0, 0.0))
     assert found == pytest.approx([700 / (2 * np.cos(a))])
 
 
@@ -189,9 +189,9 @@ def test_nothing_holds_straight_up_in_sand_or_in_the_loose_top():
 
 
 def test_half_of_each_uses_all_of_a_stake():
-    assert stakes.used(50.0, 100.0, 100.0, 200.0) == 1.0
-    assert stakes.used(0.0, 100.0, 0.0, 200.0) == 0.5
-    assert np.isinf(stakes.used(1.0, 0.0, 0.0, 200.0))
+    assert stakes.stake_utilization(50.0, 100.0, 100.0, 200.0) == 1.0
+    assert stakes.stake_utilization(0.0, 100.0, 0.0, 200.0) == 0.5
+    assert np.isinf(stakes.stake_utilization(1.0, 0.0, 0.0, 200.0))
 
 
 @given(up=newtons, side=newtons)
@@ -289,7 +289,7 @@ def test_ballast_beyond_the_edge_never_helps():
 def test_bags_are_whole():
     bag = 40 * 0.45359237
     weights = np.array([0.0, 1.0, bag * 9.80665, bag * 9.80665 + 0.01, 3 * bag * 9.80665])
-    assert ballast.pieces(weights, bag).tolist() == [0, 1, 1, 2, 3]
+    assert ballast.ballast_pieces(weights, bag).tolist() == [0, 1, 1, 2, 3]
 
 
 RELATIONS_REFUSE = {
@@ -299,9 +299,9 @@ RELATIONS_REFUSE = {
     "post width": lambda: embedment.depth_constrained(1.0, 1.0, 0.0),
     "helix": lambda: screw_anchors.helix_area(0.1, 0.1),
     "floating block": lambda: buried_weight.sinking_volume(1.0, 5.0, 9.0),
-    "moment": lambda: anchor_group.tensions(-1.0, [1.0]),
+    "moment": lambda: anchor_group.anchor_tensions(-1.0, [1.0]),
     "line": lambda: guys.line_allowable(1.0, 1.5, 1.0),
-    "bag": lambda: ballast.pieces(1.0, 0.0),
+    "bag": lambda: ballast.ballast_pieces(1.0, 0.0),
     "factor": lambda: ballast.least_ballast(1.0, 0.0, 1.0, 0.0),
 }
 

@@ -14,7 +14,7 @@ from yardfast.checks.anchoring import (
     slab_bolts,
     stakes,
 )
-from yardfast.loads import how_often
+from yardfast.loads.wind import how_often
 
 N = 1000
 draw = np.random.default_rng(11).uniform
@@ -28,7 +28,7 @@ RELATIONS = {
         draw(0, 2, N),
         draw(0, 9e4, N),
     ),
-    "stake used": (stakes.used, *(draw(0, 500, N) for _ in range(4))),
+    "stake used": (stakes.stake_utilization, *(draw(0, 500, N) for _ in range(4))),
     "stake slanting": (
         stakes.slanting_allowable,
         draw(0, np.pi / 2, N),
@@ -140,7 +140,7 @@ RELATIONS = {
         draw(0.1, 1, N),
         draw(0.5, 1, N),
     ),
-    "pieces": (ballast.pieces, draw(0, 9e3, N), draw(5, 40, N)),
+    "pieces": (ballast.ballast_pieces, draw(0, 9e3, N), draw(5, 40, N)),
     "left to stakes": (anchor_group.left_to_stakes, draw(0, 900, N), draw(0, 900, N)),
     "years between": (
         lambda v: how_often.years_between(v, [2, 10, 50], [20, 27, 33]),
@@ -168,13 +168,13 @@ def test_arguments_broadcast_as_gusts_by_directions(name):
 
 
 GROUPS = {
-    "tensions of anchors": (anchor_group.tensions, (draw(0, 900, N), draw(-1, 2, (N, 6)))),
+    "tensions of anchors": (anchor_group.anchor_tensions, (draw(0, 900, N), draw(-1, 2, (N, 6)))),
     "moment held": (anchor_group.moment_held, (draw(0, 900, (N, 6)), draw(-1, 2, (N, 6)))),
     "tensions of guys": (
-        guys.tensions,
+        guys.guy_tensions,
         (draw(0, 900, N), draw(-1, 2, (N, 6)), draw(1e3, 1e5, (N, 6))),
     ),
-    "moment of guys": (guys.moment_held, (draw(0, 900, (N, 6)), draw(-1, 2, (N, 6)))),
+    "moment of guys": (guys.moment_held_by_guys, (draw(0, 900, (N, 6)), draw(-1, 2, (N, 6)))),
     "pressing of guys": (guys.base_pressing, (draw(0, 900, (N, 6)), draw(0, 1.5, (N, 6)))),
     "edge": (
         anchor_group.edge_reaction,

@@ -6,9 +6,9 @@ import pytest
 
 from yardfast import units
 from yardfast.checks.joints.driven import Driven
-from yardfast.checks.joints.joint_material import stuff_of
-from yardfast.checks.timber.nds.fastener_capacity import capacity
-from yardfast.checks.timber.nds.fastener_values import SIDE_THICKNESS, listing, value_of
+from yardfast.checks.joints.joint_material import joint_material_of
+from yardfast.checks.timber.nds.fastener_capacity import adjusted_capacity
+from yardfast.checks.timber.nds.fastener_values import SIDE_THICKNESS, fastener_listing, value_of
 from yardfast.checks.timber.nds.public import lateral, withdrawal
 from yardfast.materials import fasteners
 
@@ -124,32 +124,32 @@ def test_wrong_argument_of_lateral_is_refused_by_name(changed, named):
 
 def test_listing_shows_what_each_holds_in_a_wood():
     """NDS 2018 Table 12.2C, D 0.131 in, G 0.42: 21 lb/in (memory)."""
-    values = {each.fastener.name: each.withdrawal for each in listing("spruce-pine-fir")}
+    values = {each.fastener.name: each.withdrawal for each in fastener_listing("spruce-pine-fir")}
     assert values["8d common nail"] * 0.0254 / 4.4482216 == pytest.approx(21, abs=0.5)
     # two legs of 1380 G^2.5 D by hand: 19.7 lb/in
     assert values["16 ga staple"] * 0.0254 / 4.4482216 == pytest.approx(19.7, abs=0.05)
     assert values["1/2 bolt"] is None
-    assert {each.withdrawal for each in listing()} == {None}
+    assert {each.withdrawal for each in fastener_listing()} == {None}
 
 
 def test_listing_in_what_takes_no_fastener_is_refused():
     with pytest.raises(ValueError, match="'concrete'"):
-        listing("concrete")
+        fastener_listing("concrete")
     with pytest.raises(KeyError):
-        listing("balsa")
+        fastener_listing("balsa")
 
 
-WITH_A_VALUE = [one for one in listing("southern pine") if one.lateral is not None]
+WITH_A_VALUE = [one for one in fastener_listing("southern pine") if one.lateral is not None]
 
 
 @pytest.mark.parametrize("one", WITH_A_VALUE, ids=lambda one: one.fastener.name)
 def test_listing_and_joint_push_a_fastener_sideways_alike(one):
     """Through 3/4 in of southern pine into the same, across the grain: less the factors of use."""
-    wood = stuff_of("southern pine")
+    wood = joint_material_of("southern pine")
     long = replace(one.fastener, length=SIDE_THICKNESS + one.penetration)
     across = one.fastener.kind == "staple"
     driven = Driven(wood, wood, SIDE_THICKNESS, 1.0, "side grain", crown_across=across)
-    joint = capacity(long, driven, "allowable")
+    joint = adjusted_capacity(long, driven, "allowable")
     assert joint.sideways / joint.factor_sideways == pytest.approx(one.lateral, rel=1e-12)
     assert joint.mode == one.mode
 
@@ -164,6 +164,6 @@ def test_a_screw_of_a_quarter_inch_across_its_thread_bears_by_that_across_the_gr
     Fe = 50.0 * round(6100.0 * G**1.45 / D**0.5 / 50.0)
     k3 = -1.0 + (4.0 + 2.0 * Fyb * 3.0 * Dr**2 / (3.0 * Fe * ls**2)) ** 0.5
     pounds = k3 * Dr * ls * Fe / (3.0 * (10.0 * Dr + 0.5) * 1.25)
-    found = value_of(fasteners.find("#18 wood screw 3 in"), G)
+    found = value_of(fasteners.find_fastener("#18 wood screw 3 in"), G)
     assert found.mode == "IIIs"
     assert found.lateral == pytest.approx(pounds * 4.4482216152605, rel=1e-6)

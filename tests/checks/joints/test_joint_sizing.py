@@ -62,7 +62,7 @@ def test_ladders_of_fasteners_rise_in_the_units_of_the_file(metric):
         sizes = [(one.diameter, one.length) for one in tried]
         assert sizes == sorted(sizes)
     for name in ("M10 bolt 150 mm", "3/8 bolt 6 in"):
-        now = fasteners.find(name)
+        now = fasteners.find_fastener(name)
         thicker = list(larger(now, metric))
         assert thicker
         assert all(one.diameter > now.diameter and unit in one.name for one in thicker)

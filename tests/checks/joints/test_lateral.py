@@ -6,7 +6,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy.optimize import brentq
 
-from yardfast.checks.timber.nds.dowel_bearing import ACROSS, dowel_bearing
+from yardfast.checks.timber.nds.dowel_bearing import ACROSS_GRAIN, dowel_bearing
 from yardfast.checks.timber.nds.lateral import (
     MODES,
     double_shear,
@@ -131,7 +131,7 @@ def test_value_is_the_least_mode():
 def test_reduction_under_a_quarter_inch(inches, K_D):
     """NDS 2018 Table 12.3.1B: 2.2 up to 0.17 in, then 10 D + 0.5."""
     D = inches * INCH
-    modes = single_shear(D, 0.02, 0.03, 25e6, 30e6, 690e6, ACROSS).modes
+    modes = single_shear(D, 0.02, 0.03, 25e6, 30e6, 690e6, ACROSS_GRAIN).modes
     assert modes["Is"] == pytest.approx(D * 0.02 * 25e6 / K_D)
     assert modes["IV"] * K_D == pytest.approx(by_statics("IV", D, 0.02, 0.03, 25e6, 30e6, 690e6))
 
@@ -140,7 +140,7 @@ def test_reduction_from_a_quarter_inch_grows_across_the_grain():
     """NDS 2018 Table 12.3.1B: 4, 3.6, 3.2 times 1 + 0.25 theta/90."""
     D = 0.00635
     joint = (D, 0.02, 0.03, 25e6, 30e6, 310e6)
-    for angle, K_theta in ((0.0, 1.0), (np.pi / 4.0, 1.125), (ACROSS, 1.25)):
+    for angle, K_theta in ((0.0, 1.0), (np.pi / 4.0, 1.125), (ACROSS_GRAIN, 1.25)):
         modes = single_shear(*joint, angle).modes
         assert modes["Im"] * 4.0 * K_theta == pytest.approx(D * 0.03 * 30e6)
         assert modes["II"] * 3.6 * K_theta == pytest.approx(by_statics("II", *joint))
@@ -151,7 +151,7 @@ def test_reduction_from_a_quarter_inch_grows_across_the_grain():
 def test_thin_root_of_a_thick_screw_takes_both_reductions():
     """NDS 2018 Table 12.3.1B note 1: K_D K_theta."""
     D = 0.173 * INCH
-    modes = single_shear(D, 0.02, 0.03, 25e6, 30e6, 480e6, ACROSS, 0.25 * INCH).modes
+    modes = single_shear(D, 0.02, 0.03, 25e6, 30e6, 480e6, ACROSS_GRAIN, 0.25 * INCH).modes
     assert modes["Is"] * 2.23 * 1.25 == pytest.approx(D * 0.02 * 25e6)
 
 
@@ -167,13 +167,13 @@ def test_double_shear_twice_but_for_the_middle():
 
 def test_dowel_bearing_turns_from_along_to_across():
     """Hankinson's formula at 45 degrees is the harmonic mean."""
-    along, between, across = dowel_bearing(0.5, 0.0127, [0.0, np.pi / 4.0, ACROSS])
+    along, between, across = dowel_bearing(0.5, 0.0127, [0.0, np.pi / 4.0, ACROSS_GRAIN])
     assert along > between > across
     assert between == pytest.approx(2.0 / (1.0 / along + 1.0 / across))
 
 
 def test_direction_does_not_matter_under_a_quarter_inch():
-    assert len(set(dowel_bearing(0.5, 0.0063, [0.0, 0.5, ACROSS]).tolist())) == 1
+    assert len(set(dowel_bearing(0.5, 0.0063, [0.0, 0.5, ACROSS_GRAIN]).tolist())) == 1
 
 
 @given(st.floats(0.2, 0.8), st.floats(0.00635, 0.0254), st.floats(0.0, 1.57))
@@ -201,7 +201,7 @@ def test_array_equals_loop_over_its_values():
         random.uniform(10e6, 70e6, n),
         random.uniform(10e6, 70e6, n),
         random.uniform(300e6, 900e6, n),
-        random.uniform(0.0, ACROSS, n),
+        random.uniform(0.0, ACROSS_GRAIN, n),
     )
     for relation in (single_shear, double_shear):
         at_once = relation(*arguments)

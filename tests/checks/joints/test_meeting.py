@@ -11,7 +11,7 @@ from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Frame, Panel, Plate
 from yardfast.design.shapes.member import Member
 from yardfast.design.shapes.plans import Rectangle, Regular
-from yardfast.statics.meeting import bearing_area, meeting
+from yardfast.statics.contacts.meeting import bearing_area, meeting
 
 UP = np.array([0.0, 0.0, 1.0])
 

@@ -13,7 +13,7 @@ from yardfast.design.structure import build_structure
 from yardfast.materials import fasteners
 from yardfast.report.amounts import Amounts
 from yardfast.report.joint_words import sized
-from yardfast.report.mends import filled
+from yardfast.report.mends import mend_of
 from yardfast.report.messages import SPACING
 from yardfast.report.spacing_words import spacing_slots
 
@@ -33,7 +33,7 @@ IN = 0.0254
     ],
 )
 def test_room_of_what_is_driven(name, predrilled, end, edge, along, across):
-    room = room_in_wood(fasteners.find(name), predrilled=predrilled)
+    room = room_in_wood(fasteners.find_fastener(name), predrilled=predrilled)
     found = [each / IN for each in (room.end, room.edge, room.along, room.across)]
     assert found == pytest.approx([end, edge, along, across], abs=5.0e-4)
 
@@ -52,7 +52,7 @@ def test_room_of_what_is_driven(name, predrilled, end, edge, along, across):
     ],
 )
 def test_room_of_bolts_by_what_is_asked_of_them(used, slender, end, along, across):
-    bolt = fasteners.find("1/2 bolt 6 in")
+    bolt = fasteners.find_fastener("1/2 bolt 6 in")
     room = room_in_wood(bolt, predrilled=True, used=used, slender=slender)
     found = [each / IN for each in (room.end, room.along, room.across)]
     assert found == pytest.approx([end, along, across], abs=5.0e-4)
@@ -60,7 +60,9 @@ def test_room_of_bolts_by_what_is_asked_of_them(used, slender, end, along, acros
 
 
 def test_panels_are_fastened_three_eighths_from_their_edges():
-    room = room_in_panel(fasteners.find("6d common nail"), predrilled=False)  # APA, from memory
+    room = room_in_panel(
+        fasteners.find_fastener("6d common nail"), predrilled=False
+    )  # APA, from memory
     assert (room.end, room.edge) == (pytest.approx(0.375 * IN),) * 2
 
 
@@ -169,7 +171,7 @@ def test_thick_ones_with_no_room_fail_and_are_told():
     assert not check.passes
     assert check.unit == "m"
     assert found.verdict.word is Word.COMES_APART
-    remedy = filled(SPACING, **spacing_slots(found.spacings[0], Amounts(metric=False))).whole
+    remedy = mend_of(SPACING, **spacing_slots(found.spacings[0], Amounts(metric=False))).whole
     assert remedy.startswith("0.8 in from an edge of post, where 1.5 in keeps it from splitting")
 
 

@@ -12,9 +12,9 @@ from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.checks.joints.crown import crown_factor
 from yardfast.checks.joints.driven import Driven
-from yardfast.checks.joints.joint_material import stuff_of
+from yardfast.checks.joints.joint_material import joint_material_of
 from yardfast.checks.joints.joint_sizing import size_joint
-from yardfast.checks.timber.nds.fastener_capacity import capacity
+from yardfast.checks.timber.nds.fastener_capacity import adjusted_capacity
 from yardfast.checks.timber.nds.pulled_out import least_penetration
 from yardfast.materials import fasteners
 
@@ -27,9 +27,9 @@ def joined(fastener, **more):
 
 
 def holds(fastener, **how):
-    pine = stuff_of("southern pine")
+    pine = joint_material_of("southern pine")
     driven = Driven(pine, pine, 0.75 * INCH, np.inf, "side grain", **how)
-    return capacity(fasteners.find(fastener), driven, "service")
+    return adjusted_capacity(fasteners.find_fastener(fastener), driven, "service")
 
 
 def test_a_staple_by_hand():
@@ -84,7 +84,7 @@ def test_the_least_moment_lies_below_that_of_harder_wire(gauge):
 
     That of ASTM F1667 is a least value, so it has to stay below, though not by far.
     """
-    one = fasteners.find(f"{gauge} staple")
+    one = fasteners.find_fastener(f"{gauge} staple")
     moment = one.bending_yield * one.diameter**3 / 6.0
     harder = 240.0 * (one.diameter * 1000.0) ** 2.6 / 1000.0
     assert 0.3 < moment / harder < 1.0
@@ -94,7 +94,7 @@ def test_the_least_moment_lies_below_that_of_harder_wire(gauge):
 def test_a_staple_holds_as_two_nails_of_its_leg(gauge, inches):
     """A nail of the leg's diameter with the same steel, taken twice."""
     staple = holds(f"{gauge} staple {inches} in", crown_across=True)
-    one = fasteners.find(f"{gauge} staple")
+    one = fasteners.find_fastener(f"{gauge} staple")
     nail = holds(f"nail {one.diameter / INCH} in x {inches} in")
     if staple.out == 0.0:
         assert nail.penetration < least_penetration(one)
@@ -111,7 +111,7 @@ def test_a_short_staple_counts_nothing():
     short = joined("16 ga staple 1 1/2 in")
     assert short.fasteners.holds.reasons == ("too short",)
     assert not short.check.passes
-    assert least_penetration(fasteners.find("16 ga staple")) / INCH == pytest.approx(0.875)
+    assert least_penetration(fasteners.find_fastener("16 ga staple")) / INCH == pytest.approx(0.875)
     assert holds("nail 0.0625 in x 1 1/2 in").out > 0.0
 
 
@@ -133,6 +133,6 @@ def test_more_larger_or_screws_are_offered_for_staples():
     sizing = size_joint(found.structure, found.joints[0], found.factors, found.site.basis)
     remedies = {one.kind: one for one in sizing.remedies}
     assert {"more", "screws"} <= set(remedies)
-    crown = fasteners.find(STAPLE).crown
+    crown = fasteners.find_fastener(STAPLE).crown
     assert remedies["more"].found.spacing >= crown + 10.0 * 0.0625 * INCH
     assert all(one.found.check.passes for one in sizing.remedies)

@@ -7,9 +7,9 @@ from inside import forces_in
 from joint_designs import TOWER, joint
 
 from yardfast.checks.inputs import read_text
-from yardfast.checks.joints.joint_check import Asked, _held
+from yardfast.checks.joints.joint_check import TieDemand, _held
 from yardfast.checks.joints.ties import Fastened
-from yardfast.statics.meeting import Face
+from yardfast.statics.contacts.meeting import Face
 from yardfast.statics.stiffness import AXIAL, LATERAL
 from yardfast.statics.tie import Tie
 
@@ -34,7 +34,7 @@ def test_of_four_bolts_any_one_may_not_bear_yet():
         slips=np.ones(4, dtype=bool),
     )
     wrench = np.array([[0.0, 500.0, 0.0, 0.0, 0.0, 500.0 * 0.3]])
-    asked = Asked(Fastened((), tie, None), np.zeros(1, dtype=int), {"as read": wrench}, None)
+    asked = TieDemand(Fastened((), tie, None), np.zeros(1, dtype=int), {"as read": wrench}, None)
     worst = [np.linalg.norm(held[0], axis=1).max() for held in _held(asked)[1]]
     assert worst[0] == pytest.approx(1114.27, abs=0.005)
     assert len(worst) == 5

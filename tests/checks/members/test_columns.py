@@ -213,7 +213,7 @@ def test_a_post_by_hand():
 
 def test_the_printed_strengths_along_the_grain():
     """NDS Supplement 2018 Table 4A (memory) and size factors of NELMA (seen)."""
-    one = lumber.find("douglas fir", 1.5 * INCH, 5.5 * INCH, "No. 2")
+    one = lumber.find_lumber("douglas fir", 1.5 * INCH, 5.5 * INCH, "No. 2")
     assert (one.compression / PSI, one.compression_factor) == (pytest.approx(1350.0), 1.1)
     assert (one.tension / PSI, one.tension_factor) == (pytest.approx(575.0), 1.3)
 

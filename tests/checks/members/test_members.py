@@ -13,10 +13,10 @@ from yardfast import references
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.checks.members.blades import thrust_reach
-from yardfast.checks.members.member_check import Member
+from yardfast.checks.members.member_check import MemberStrength
 from yardfast.checks.members.metal_strength import metal_stress
 from yardfast.checks.timber.nds import adjustments
-from yardfast.checks.timber.nds.member_strength import adjusted, sheet_bending
+from yardfast.checks.timber.nds.member_strength import adjusted_design_values, sheet_bending
 from yardfast.design.faults import DesignError
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.bodies import Shell, Solid
@@ -339,39 +339,41 @@ def test_wall_panel_by_hand():
 def test_lumber_factors_are_the_printed_ones():
     """NELMA, size factors (seen): 2x4 1.5, 2x6 1.3, 4x8 1.3; NDS 4A wet service (memory)."""
     for least, wide, factor in ((1.5, 3.5, 1.5), (1.5, 5.5, 1.3), (3.5, 7.25, 1.3)):
-        one = lumber.find("douglas fir", least * INCH, wide * INCH, "No. 2")
+        one = lumber.find_lumber("douglas fir", least * INCH, wide * INCH, "No. 2")
         assert one.size_factor == factor
-    small = lumber.find("douglas fir", 1.5 * INCH, 3.5 * INCH, "No. 2")
-    value = adjusted(small, 3.5 * INCH, 3.5 * INCH, 1.0, "allowable")
+    small = lumber.find_lumber("douglas fir", 1.5 * INCH, 3.5 * INCH, "No. 2")
+    value = adjusted_design_values(small, 3.5 * INCH, 3.5 * INCH, 1.0, "allowable")
     assert value.flatwise / PSI == pytest.approx(900 * 1.5 * 0.85 * 1.6)
     assert value.shear / PSI == pytest.approx(180 * 0.97 * 1.6)
     assert value.stiffness / PSI == pytest.approx(1.6e6 * 0.9)
-    by_load = adjusted(small, 3.5 * INCH, 3.5 * INCH, 1.0, "strength")
+    by_load = adjusted_design_values(small, 3.5 * INCH, 3.5 * INCH, 1.0, "strength")
     assert by_load.flatwise / PSI == pytest.approx(900 * 1.5 * 0.85 * 2.54 * 0.85)
     assert adjustments.load_and_resistance("shear") == pytest.approx(2.16)
 
 
 def test_lumber_of_sizes_and_woods_that_are_not_graded_is_not_known():
-    assert lumber.find("red maple", FOUR, FOUR) is None
-    assert lumber.find("steel", FOUR, FOUR) is None
-    assert lumber.find("redwood", 0.5 * INCH, FOUR) is None
-    assert lumber.find("western redcedar", 5.5 * INCH, 5.5 * INCH) is None
-    assert lumber.find("southern pine", 5.5 * INCH, 5.5 * INCH).timber
-    assert lumber.find("southern pine, treated", 0.09, 0.09).bending / PSI == pytest.approx(650)
+    assert lumber.find_lumber("red maple", FOUR, FOUR) is None
+    assert lumber.find_lumber("steel", FOUR, FOUR) is None
+    assert lumber.find_lumber("redwood", 0.5 * INCH, FOUR) is None
+    assert lumber.find_lumber("western redcedar", 5.5 * INCH, 5.5 * INCH) is None
+    assert lumber.find_lumber("southern pine", 5.5 * INCH, 5.5 * INCH).timber
+    assert lumber.find_lumber("southern pine, treated", 0.09, 0.09).bending / PSI == pytest.approx(
+        650
+    )
     with pytest.raises(KeyError):
-        lumber.find("unobtainium", FOUR, FOUR)
+        lumber.find_lumber("unobtainium", FOUR, FOUR)
 
 
 def test_sheets_and_metals_by_the_tables():
-    sheet = sheets.find("softwood plywood", 0.451 * INCH)
+    sheet = sheets.find_sheet("softwood plywood", 0.451 * INCH)
     assert sheet.span_rating == "32/16"
-    assert sheets.find("OSB", 18.0e-3).span_rating == "48/24"
-    assert sheets.find("OSB", 0.2 * INCH) is None
-    assert sheets.find("acrylic", 0.02) is None
+    assert sheets.find_sheet("OSB", 18.0e-3).span_rating == "48/24"
+    assert sheets.find_sheet("OSB", 0.2 * INCH) is None
+    assert sheets.find_sheet("acrylic", 0.02) is None
     wide, narrow = sheet_bending(sheet, np.array([0.7, 0.1]), "allowable", True)
     assert narrow == pytest.approx(0.5 * wide)
-    assert metal.find("copper") is None
-    steel = metal.find("steel")
+    assert metal.find_metal("copper") is None
+    steel = metal.find_metal("steel")
     assert metal_stress(steel, "strength") / metal_stress(steel, "allowable") == pytest.approx(
         0.9 * 1.67
     )
@@ -391,7 +393,7 @@ def test_result_is_named_and_counts_in_the_exit():
     check = next(each for each in weak.checks if each.name == "member: post")
     assert not check.passes
     assert not weak.passes
-    assert isinstance(weak.members.judged[0], Member)
+    assert isinstance(weak.members.judged[0], MemberStrength)
 
 
 def test_a_grade_is_read_and_another_word_refused_with_those_that_are_known():
@@ -458,7 +460,7 @@ def test_a_post_in_the_ground_is_bent_most_where_shear_is_zero_below_it(depth):
     z, M = in_sand(1.0e7, 1.2, 0.75, 200.0)
     assert M.max() == pytest.approx(260.43, abs=0.02)
     assert z[M.argmax()] == pytest.approx(0.1583, abs=0.75 / 200)
-    EI = lumber.find("redwood", FOUR, FOUR).stiffness * 0.9 * FOUR**4 / 12.0
+    EI = lumber.find_lumber("redwood", FOUR, FOUR).stiffness * 0.9 * FOUR**4 / 12.0
     by_hand = [in_sand(EI, 1.2, depth, 200.0, soft)[1].max() for soft in (0.1, 1.0, 10.0)]
     assert one.check.load == "push"
     assert one.check.demand > 200.0 * 1.2

@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from yardfast.checks.examination import examine
-from yardfast.checks.members.strip_strength import edge_strength, stuff_of
+from yardfast.checks.members.strip_strength import edge_strength, plate_material_of
 from yardfast.checks.members.thrust import laid_thrust, pressed_thrust
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.boxes import Box
@@ -119,7 +119,9 @@ def test_a_shallow_wall_that_its_roof_lifts_bends_in_its_own_plane_by_hand():
 
 @pytest.mark.parametrize("material", ["softwood plywood", "aluminium", "acrylic"])
 def test_what_bends_on_edge_holds_with_the_square_of_its_depth(material):
-    stuff = stuff_of(Part("wall", Plate(Rectangle(1.0, 1.0), 0.018), material=material), 0.018)
+    stuff = plate_material_of(
+        Part("wall", Plate(Rectangle(1.0, 1.0), 0.018), material=material), 0.018
+    )
     one, two = (edge_strength(stuff, 0.018, np.array([d]), 1.0, "service") for d in (0.04, 0.08))
     assert float(two.moment[0] / one.moment[0]) == pytest.approx(4.0, rel=0.01)
     flat = edge_strength(stuff, 0.018, np.array([0.018]), 1.0, "service")

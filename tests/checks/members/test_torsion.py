@@ -15,7 +15,7 @@ from yardfast.design.shapes.weight import Weight
 from yardfast.materials import lumber, metal
 
 ALONG = np.array([1.0, 0.0])
-WOOD = lumber.find("southern pine", FOUR, FOUR)
+WOOD = lumber.find_lumber("southern pine", FOUR, FOUR)
 
 
 def exact(sides):
@@ -63,7 +63,7 @@ def test_how_much_of_its_shear_strength_wood_holds_in_twist():
     assert torsion_share(Section(ALONG, 0.09, 0.09, True), WOOD) == 1.2
     assert torsion_share(Section(ALONG, 0.14, 0.07), WOOD) == pytest.approx(1.10)
     assert torsion_share(Section(ALONG, 0.038, 0.38), WOOD) == 1.3
-    assert torsion_share(Section(ALONG, 0.14, 0.07), metal.find("steel")) == 1.0
+    assert torsion_share(Section(ALONG, 0.14, 0.07), metal.find_metal("steel")) == 1.0
 
 
 def test_a_lamp_beside_an_arm_twists_it():

@@ -9,9 +9,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from yardfast.checks.limits import stages
-from yardfast.checks.odds.gives import Body
+from yardfast.checks.odds.gives import FreeStanding
 from yardfast.checks.odds.spread import INPUTS, published
-from yardfast.checks.odds.varied import Varied, varied
+from yardfast.checks.odds.varied import Varied, varied_inputs
 from yardfast.checks.sliding import sliding_pressures
 from yardfast.checks.standing import Standing
 from yardfast.checks.tipping import tipping_pressure
@@ -21,7 +21,7 @@ from yardfast.design.shapes.flat import Panel
 from yardfast.design.structure import build_structure
 from yardfast.loads.exposed import bare, expose
 from yardfast.loads.methods import method_of
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 from yardfast.materials import grounds
 
 KINDS = ("wood", "masonry", "measured", "")
@@ -71,12 +71,12 @@ def each_by_itself(sizes, ground, tilt, slope, seed):
     ball = Part("ball", Ball(0.25), Place(at=(-0.5, 0.3, 1.6)), material="concrete")
     parts = (*tower(**sizes), board, ball)
     structure = build_structure(design(*parts, ground=ground))
-    standing = Standing(structure, grounds.find(ground), slope)
+    standing = Standing(structure, grounds.find_ground(ground), slope)
     wind = method_of(Site("gust", 20.0, ground), structure.height)
     exposed = expose(structure, bare(structure, [None] * len(parts), wind), False)
-    extremes = varied(published(), KINDS, corners())
-    body = Body(standing, stages(standing, exposed), extremes)
-    inputs = varied(published(), KINDS, drawn(2, seed))
+    extremes = varied_inputs(published(), KINDS, corners())
+    body = FreeStanding(standing, stages(standing, exposed), extremes)
+    inputs = varied_inputs(published(), KINDS, drawn(2, seed))
     tips, slides = body.pressures(inputs)
     kinds = [*["measured"] * len(tower(**sizes)), "wood", "masonry"]
     for k in range(2):

@@ -11,14 +11,14 @@ from yardfast import materials
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read, read_text
 from yardfast.checks.odds.odds import Pieces, odds
-from yardfast.checks.odds.sampling import blocks
+from yardfast.checks.odds.sampling import sample_blocks
 from yardfast.checks.odds.spread import INPUTS, Spread, published
 from yardfast.checks.odds.weights import kind_of
 from yardfast.design.faults import DesignError
-from yardfast.loads.how_often import years_between
+from yardfast.loads.wind.how_often import years_between
 from yardfast.materials import grounds
-from yardfast.statics.joint_table import JointRow
-from yardfast.statics.seam_table import SeamRow
+from yardfast.statics.tables.joint_table import JointRow
+from yardfast.statics.tables.seam_table import SeamRow
 
 BLOCK = """\
 [design]
@@ -138,11 +138,11 @@ def test_designs_read_and_checked_anew_give_the_same(
     pieces = Pieces.of(examine(read_text(text)))
     chances = np.random.default_rng(7).random((4, len(INPUTS)))
     inputs, gusts = pieces.gusts(chances)
-    find = grounds.find
+    find = grounds.find_ground
     for k in range(len(chances)):
         ground = _changed(find(pieces.found.site.ground), inputs.friction[k], inputs.soil[k])
         heavier = {kind: float(factor[k]) for kind, factor in inputs.heavier.items()}
-        monkeypatch.setattr(grounds, "find", lambda _, ground=ground: ground)
+        monkeypatch.setattr(grounds, "find_ground", lambda _, ground=ground: ground)
         limits = examine(_heavier(read_text(text), heavier)).limits
         assert gusts[0, k] == pytest.approx(limits.forecast_tipping, rel=1e-9)
         assert gusts[1, k] == pytest.approx(limits.forecast_sliding, rel=1e-9)
@@ -175,7 +175,7 @@ def _heavier(design, factors):
         kind = kind_of(part, design.weighed is not None)
         heavy = part
         if part.material is not None and kind in factors:
-            found = materials.find(part.material)
+            found = materials.find_material(part.material)
             density = found.typical * factors[kind]
             contact = part.contact or found.contact
             heavy = replace(part, material=None, density=density, contact=contact)
@@ -211,7 +211,7 @@ def test_the_error_falls_as_that_of_points_spread_evenly() -> None:
     for n in sizes:
         off = []
         for seed in range(4):
-            for _, chances in blocks(8 * n, seed):
+            for _, chances in sample_blocks(8 * n, seed):
                 off.append(float(np.log(pieces.gusts(chances)[1][0]).mean()) - exact)
         errors.append(float(np.sqrt(np.mean(np.square(off)))))
     rate = np.polyfit(np.log(sizes), np.log(errors), 1)[0]

@@ -12,7 +12,7 @@ from yardfast.checks.build_steps import IMPERIAL
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.checks.not_looked_at import Topic
-from yardfast.checks.seams.seam_check import again
+from yardfast.checks.seams.seam_check import refastened_seams
 from yardfast.checks.seams.seam_sizing import size_seam
 from yardfast.checks.timber.books import titled
 from yardfast.design.faults import DesignError
@@ -45,9 +45,9 @@ def fastened():
     metres=st.floats(0.02, 0.6),
 )
 def test_half_the_spacing_halves_the_use(fastened, fastener, metres):
-    row = replace(fastened.row, fastener=fasteners.find(fastener))
+    row = replace(fastened.row, fastener=fasteners.find_fastener(fastener))
     whole, half = (
-        again(fastened, replace(row, spacing=spacing)).check.utilization
+        refastened_seams(fastened, replace(row, spacing=spacing)).check.utilization
         for spacing in (metres, metres / 2.0)
     )
     assert half == pytest.approx(whole / 2.0)

@@ -2,13 +2,13 @@
 
 import pytest
 
-from yardfast.checks.joints.joint_material import stuff_of
+from yardfast.checks.joints.joint_material import joint_material_of
 from yardfast.checks.seams.seam_fasteners import held_along_a_seam, through_a_panel
 from yardfast.materials import fasteners
-from yardfast.statics.seam_table import SeamRow
+from yardfast.statics.tables.seam_table import SeamRow
 
-NAIL = fasteners.find("nail 3.1 mm x 80 mm")
-DRIVEN = through_a_panel(stuff_of("softwood plywood"), 0.018, "spruce-pine-fir")
+NAIL = fasteners.find_fastener("nail 3.1 mm x 80 mm")
+DRIVEN = through_a_panel(joint_material_of("softwood plywood"), 0.018, "spruce-pine-fir")
 EN = "EN 1995, strength"
 
 

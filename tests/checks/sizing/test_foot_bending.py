@@ -38,7 +38,7 @@ def test_what_it_carries_is_the_published_value_adjusted():
     """
     from yardfast.materials import sheets
 
-    sheet = sheets.find("softwood plywood", 0.703 * INCH)
+    sheet = sheets.find_sheet("softwood plywood", 0.703 * INCH)
     bends = foot_bending(on_foot(50), "foot")
     assert bends.capacity == pytest.approx(sheet.bending[1] * 1.6 * 0.75 * 30 * INCH, rel=1e-6)
 

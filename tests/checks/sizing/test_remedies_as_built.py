@@ -11,7 +11,7 @@ from yardfast.checks.anchoring.ground_parts import ground_parts
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read
 from yardfast.checks.sizing.laid_weight import with_weight
-from yardfast.checks.sizing.remedy import Reason
+from yardfast.checks.sizing.remedy import RemedyReason
 from yardfast.checks.sizing.ways import remedy_of
 from yardfast.checks.verdict import Way
 from yardfast.design.faults import DesignError
@@ -35,7 +35,9 @@ def test_a_post_without_foot_gets_a_plywood_plate_beneath_all():
     piece = design(*post(4, 0.3, 1.0), wind=26.0)
     piece = replace(piece, tables={**piece.tables, GivenLoad: (swing,)})
     before, remedy = remedy_of(piece, "base width")
-    assert remedy.reason is Reason.BENDS  # so wide a sheet bends: it is tried, and not offered
+    assert (
+        remedy.reason is RemedyReason.BENDS
+    )  # so wide a sheet bends: it is tried, and not offered
     assert not remedy.feasible
     assert remedy.part is None
     plate = remedy.found.design.parts[-1]
@@ -131,7 +133,7 @@ def test_what_anchors_hold_is_no_remedy_where_a_part_fails_held_so():
     before, remedy = remedy_of(read(EXAMPLES / "arbor.toml"), "anchors")
     assert before.anchors is not None
     assert not remedy.feasible
-    assert remedy.reason is Reason.FAILS_TIED
+    assert remedy.reason is RemedyReason.FAILS_TIED
     failed = next(check for check in remedy.found.checks if check.name == remedy.governs)
     assert not failed.passes
     assert next(check for check in before.checks if check.name == remedy.governs).passes

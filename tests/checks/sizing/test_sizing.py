@@ -12,15 +12,15 @@ from hypothesis import strategies as st
 from yardfast.checks.anchoring.anchor_choice import PLAINEST, suited, with_anchors
 from yardfast.checks.build_steps import IMPERIAL, METRIC, greatest, least
 from yardfast.checks.examination import examine
-from yardfast.checks.sizing.remedy import Reason, needed
-from yardfast.checks.sizing.ways import KINDS, remedy_of, size
+from yardfast.checks.sizing.remedy import RemedyReason, checks_needed
+from yardfast.checks.sizing.ways import REMEDY_KINDS, remedy_of, size_design
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.bodies import Shell
 from yardfast.design.shapes.flat import Plate
 from yardfast.design.shapes.plans import Regular
 from yardfast.design.shapes.rotor import Rotor
 from yardfast.design.shapes.weight import Weight
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 
 FEW = settings(max_examples=3, deadline=None)
 TOWER = design(*tower(6, 0.4, 0.3, 0.2, 1.0))
@@ -31,12 +31,12 @@ STEEL = 2500.0
 @pytest.fixture(scope="module")
 def sizing():
     """Return the sizing of a light tower, worked out once."""
-    return size(TOWER)
+    return size_design(TOWER)
 
 
 def passes(changed, before):
     """Return whether a design passes what a remedy for another has to."""
-    return all(c.passes for c in examine(changed).checks if c.name in needed(before))
+    return all(c.passes for c in examine(changed).checks if c.name in checks_needed(before))
 
 
 def with_wind(piece, wind):
@@ -54,7 +54,7 @@ def test_the_base_width_found_passes_and_a_step_narrower_fails(sides, height, wi
 
     before, remedy = remedy_of(on(0.32), "base width")
     if remedy.reason is not None:
-        assert remedy.reason is Reason.NOT_NEEDED
+        assert remedy.reason is RemedyReason.NOT_NEEDED
         assert passes(on(0.32), before)
         return
     assert remedy.value / METRIC.width == pytest.approx(round(remedy.value / METRIC.width))
@@ -191,10 +191,10 @@ def test_the_curve_has_nine_widths_and_weights_with_the_present_marked(sizing):
 
 
 def test_what_stands_needs_nothing_and_may_grow():
-    sizing = size(design(*post(4, 0.5, 0.5, density=STEEL), wind=10.0))
+    sizing = size_design(design(*post(4, 0.5, 0.5, density=STEEL), wind=10.0))
     for kind in ("base width", "ballast", "anchors"):
         assert sizing.remedy(kind).feasible
-        assert sizing.remedy(kind).reason is Reason.NOT_NEEDED
+        assert sizing.remedy(kind).reason is RemedyReason.NOT_NEEDED
     assert sizing.remedy("height").value > 0.5
     assert sizing.remedy("wind").value > 10.0
 
@@ -204,19 +204,19 @@ def test_sliding_that_no_width_ends_is_told_as_sliding():
     body = Part("body", Shell(6, 0.3, 0.3, 1.0, 0.01), Place(on="foot"), density=300.0)
     remedy = remedy_of(design(foot, body, wind=40.0), "base width")[1]
     assert not remedy.feasible
-    assert remedy.reason is Reason.SLIDES
+    assert remedy.reason is RemedyReason.SLIDES
     assert remedy.governs == "sliding"
     assert remedy.value is None
 
 
 def test_where_nothing_holds_no_remedy_is_feasible():
     # Steeper than friction holds, it slides without any wind.
-    sizing = size(design(*post(4, 0.5, 0.5), wind=20.0, ground="wet lawn", slope=0.5))
+    sizing = size_design(design(*post(4, 0.5, 0.5), wind=20.0, ground="wet lawn", slope=0.5))
     assert [r.kind for r in sizing.remedies if r.feasible and r.kind != "anchors"] == []
 
 
 def test_every_kind_is_told_in_si_with_the_check_that_governs(sizing):
-    assert [remedy.kind for remedy in sizing.remedies] == list(KINDS)
+    assert [remedy.kind for remedy in sizing.remedies] == list(REMEDY_KINDS)
     units = {"base width": "m", "ballast": "kg", "height": "m", "wind": "m/s"}
     for remedy in sizing.remedies:
         assert remedy.unit == units.get(remedy.kind, "N")

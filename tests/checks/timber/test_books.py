@@ -14,16 +14,16 @@ from sample_file import site, the_fault
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.checks.joints.driven import Driven
-from yardfast.checks.joints.joint_material import stuff_of
+from yardfast.checks.joints.joint_material import joint_material_of
 from yardfast.checks.members.post_strength import post_strength
 from yardfast.checks.members.uprights import Section
 from yardfast.checks.timber import books
 from yardfast.checks.timber.books import BOOKS, book_of
 from yardfast.checks.timber.en1995.panels import strip_factor
 from yardfast.checks.timber.en1995.stuff import k_mod, wind_modified
-from yardfast.checks.timber.nds.fastener_capacity import capacity as by_nds
+from yardfast.checks.timber.nds.fastener_capacity import adjusted_capacity as by_nds
 from yardfast.loads.combinations import EN1995, TIMBER, level_of, resistance_basis, timber_of
-from yardfast.loads.site import Site
+from yardfast.loads.wind.site import Site
 from yardfast.materials import fasteners, sheets
 
 EN = "EN 1995, strength"
@@ -38,7 +38,7 @@ def capacity(fastener, driven, basis):
 
 def driven(side="spruce-pine-fir", main="spruce-pine-fir", through=0.038, **more):
     given = {"room": 0.089, "into": "side grain", "made_wet": False, **more}
-    return Driven(stuff_of(side), stuff_of(main), through, **given)
+    return Driven(joint_material_of(side), joint_material_of(main), through, **given)
 
 
 def test_every_book_that_a_site_may_name_is_there():
@@ -56,7 +56,7 @@ def test_another_book_is_a_key_error(monkeypatch):
 
 
 def test_nds_is_nds_through_the_face():
-    nail = fasteners.find("10d common nail")
+    nail = fasteners.find_fastener("10d common nail")
     for basis in ("service", "allowable", "strength"):
         assert capacity(nail, driven(), basis) == by_nds(nail, driven(), basis)
 
@@ -86,7 +86,7 @@ def test_what_lasts_longer_is_held_less(load, over):
 
 def test_loads_without_factors_ask_for_the_factor_on_wind():
     """Resistances of EN 1995 stand against 1.5 Q (EN 1990 Table A1.2(B)): else they are over it."""
-    nail = fasteners.find("10d common nail")
+    nail = fasteners.find_fastener("10d common nail")
     high, low = (capacity(nail, driven(), f"EN 1995, {level}") for level in ("strength", "service"))
     assert high.sideways == pytest.approx(1.5 * low.sideways)
 
@@ -101,17 +101,20 @@ def test_a_nail_by_hand():
     one = 1.05 * f * t1 * d / 3.0 * ((4.0 + 12.0 * M / (f * d * t1**2)) ** 0.5 - 1.0)
     two = 1.15 * (2.0 * M * f * d) ** 0.5
     pull = 20e-6 * 310**2 * d * t2 * (t2 / d / 4.0 - 2.0)
-    head = 70e-6 * 310**2 * (fasteners.find("10d common nail").head_diameter * 1000.0) ** 2
+    head = 70e-6 * 310**2 * (fasteners.find_fastener("10d common nail").head_diameter * 1000.0) ** 2
     least = min(one, two)
     Fv = least + min(0.15 * least, min(pull, head) / 4.0)
-    holds = capacity(fasteners.find("10d common nail"), driven(), EN)
+    holds = capacity(fasteners.find_fastener("10d common nail"), driven(), EN)
     assert holds.sideways == pytest.approx(Fv * 0.7 / 1.3, rel=1e-3)
     assert holds.out == pytest.approx(pull * 0.7 / 1.3, rel=1e-3)
     assert holds.mode == ("IV" if two < one else "IIIs")
 
 
 def test_end_grain_edges_and_wet_nails_by_the_european_book():
-    nail, screw = fasteners.find("10d common nail"), fasteners.find("#10 wood screw 3 in")
+    nail, screw = (
+        fasteners.find_fastener("10d common nail"),
+        fasteners.find_fastener("#10 wood screw 3 in"),
+    )
     straight = capacity(nail, driven(), EN)
     for into in ("end grain", "panel edge"):
         for one in (nail, screw):
@@ -124,14 +127,15 @@ def test_end_grain_edges_and_wet_nails_by_the_european_book():
 
 
 def test_osb_has_no_place_in_the_open_by_the_european_book():
-    holds = capacity(fasteners.find("8d common nail"), driven("OSB", through=0.018), EN)
+    holds = capacity(fasteners.find_fastener("8d common nail"), driven("OSB", through=0.018), EN)
     assert (holds.out, holds.head, holds.sideways) == (0.0, 0.0, 0.0)
     assert "not outdoors" in holds.reasons
     assert (
-        book_of(EN).sheet_bending(sheets.find("OSB", 0.018), np.ones(1), EN, across=False) is None
+        book_of(EN).sheet_bending(sheets.find_sheet("OSB", 0.018), np.ones(1), EN, across=False)
+        is None
     )
     dry = capacity(
-        fasteners.find("8d common nail"), driven("OSB", through=0.018, stays_dry=True), EN
+        fasteners.find_fastener("8d common nail"), driven("OSB", through=0.018, stays_dry=True), EN
     )
     assert dry.sideways > 0.0
 
@@ -141,12 +145,12 @@ def test_denser_wood_and_dry_places_never_hold_less(name, data):
     light, heavy = "western redcedar", "southern pine"
     wet = data.draw(st.booleans())
     one, other = (
-        capacity(fasteners.find(name), driven(wood, wood, 0.019, made_wet=wet), EN)
+        capacity(fasteners.find_fastener(name), driven(wood, wood, 0.019, made_wet=wet), EN)
         for wood in (light, heavy)
     )
     assert one.out <= other.out
     assert one.sideways <= other.sideways
-    dry = capacity(fasteners.find(name), driven(light, light, 0.019, stays_dry=True), EN)
+    dry = capacity(fasteners.find_fastener(name), driven(light, light, 0.019, stays_dry=True), EN)
     assert dry.sideways >= one.sideways
 
 
@@ -201,7 +205,7 @@ def test_narrow_strips_of_sheets_hold_less_without_a_jump():
     assert found[0] == pytest.approx(0.8)
     assert found[-1] == 1.0
     assert np.all((np.diff(found) >= 0.0) & (np.diff(found) < 0.002))
-    sheet = sheets.find("softwood plywood", 0.018)
+    sheet = sheets.find_sheet("softwood plywood", 0.018)
     wide, narrow = book_of(EN).sheet_bending(sheet, np.array([0.6, 0.1]), EN, across=False)
     assert narrow == pytest.approx(0.8 * wide)
 

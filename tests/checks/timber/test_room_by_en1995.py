@@ -29,7 +29,7 @@ EN = titled("EN 1995-1-1")
     ],
 )
 def test_room_in_wood(name, predrilled, gravity, end, edge, along, across):
-    found = EN.room(fasteners.find(name), predrilled=predrilled, gravity=gravity)
+    found = EN.room(fasteners.find_fastener(name), predrilled=predrilled, gravity=gravity)
     given = [each / MM for each in (found.end, found.edge, found.along, found.across)]
     assert given == pytest.approx(
         [end, edge, along, across], abs=0.02
@@ -37,7 +37,7 @@ def test_room_in_wood(name, predrilled, gravity, end, edge, along, across):
 
 
 def test_the_denser_wood_needs_no_less_room_and_lead_holes_no_more():
-    nail = fasteners.find("16d common nail")
+    nail = fasteners.find_fastener("16d common nail")
     light, dense = (EN.room(nail, predrilled=False, gravity=each) for each in (0.36, 0.73))
     drilled = EN.room(nail, predrilled=True, gravity=0.73)
     for side in ("end", "edge", "along", "across"):
@@ -47,15 +47,15 @@ def test_the_denser_wood_needs_no_less_room_and_lead_holes_no_more():
 
 def test_what_is_drilled():
     """8.3.1.1 (2): nails in wood over 500 kg/m3; 10.4.5: screws thicker than 6 mm."""
-    assert EN.needs_lead_holes(fasteners.find("16d common nail"), 0.73)
-    assert not EN.needs_lead_holes(fasteners.find("16d common nail"), 0.42)
-    assert EN.needs_lead_holes(fasteners.find("M8 lag screw 100 mm"), 0.42)
-    assert not EN.needs_lead_holes(fasteners.find("5 x 60 mm wood screw"), 0.42)
+    assert EN.needs_lead_holes(fasteners.find_fastener("16d common nail"), 0.73)
+    assert not EN.needs_lead_holes(fasteners.find_fastener("16d common nail"), 0.42)
+    assert EN.needs_lead_holes(fasteners.find_fastener("M8 lag screw 100 mm"), 0.42)
+    assert not EN.needs_lead_holes(fasteners.find_fastener("5 x 60 mm wood screw"), 0.42)
 
 
 def test_nails_in_a_sheet():
     """8.3.1.3: 0.85 of the spacing, 3 + 4 sin of a loaded edge: 7 d."""
-    nail = fasteners.find("nail 3.1 mm x 80 mm")
+    nail = fasteners.find_fastener("nail 3.1 mm x 80 mm")
     found = EN.room(nail, predrilled=False, sheet=True, gravity=0.42)
     assert found.edge / MM == pytest.approx(21.7)
     assert found.across / MM == pytest.approx(0.85 * 31.0)

@@ -1,0 +1,199 @@
+"""What hides what from the wind: a question of where bodies stand, not of how they were written.
+
+On a line of the wind a body is hidden by what stands close before it, with a clear gap of at most a
+tenth of the hiding one's lesser width, or about it. What is together there counts once.
+"""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from ...design import plane
+from ...design.outlines import downwind_axes, lateral_axes
+from ...design.placing import Body
+from ...design.plane import Polygons
+from ...units.arrays import Array
+from .depth import FLUSH, Depths, DirectionIndices, depths, least_widths, reach, without_clear_gap
+
+CLOSE = 0.1
+"""Clear gap over the lesser width of what stands in front, up to which it hides (judgement)."""
+
+ALIKE = 1.0e-9
+"""Coefficients that differ less are equal: the part named first in the file then hides."""
+
+LEAST_AREA = 1.0e-9
+"""Areas in m2 below which an overlap is none."""
+
+
+@dataclass(frozen=True, eq=False)
+class Hidden:
+    """The ``regions`` (m,) of a ``body`` that ``by``, all of them standing, hide in ``ways`` (m,).
+
+    ``ways`` are places among the directions.
+    """
+
+    body: int
+    by: tuple[int, ...]
+    ways: DirectionIndices
+    regions: Polygons
+
+
+@dataclass(frozen=True, eq=False)
+class Close:
+    """The ``regions`` (m,) in ``ways`` (m,) where the bodies ``one`` and ``other`` are together."""
+
+    one: int
+    other: int
+    ways: DirectionIndices
+    regions: Polygons
+
+    def of(self, k: int) -> int:
+        """Return the other body of the two."""
+        return self.other if k == self.one else self.one
+
+
+def hidden(
+    bodies: Sequence[Body], outlines: Polygons, coefficient: Array, azimuths: Array
+) -> tuple[Hidden, ...]:
+    """Return what of each outline (bodies, D) is hidden, and by what.
+
+    ``coefficient`` (bodies, D) ranks the bodies: what is together counts as the greater. Bodies of
+    which both are close to a third on one line are together there. The wind comes from the
+    ``azimuths`` (D,) in rad. Wheels hide nothing: seen from
+    the side they take less than what stands behind them.
+    """
+    together = _Together(bodies, outlines, azimuths).all()
+    found = [one for close in together for one in _lesser(close, close.regions, coefficient)]
+    for middle in range(len(bodies)):
+        touching = [close for close in together if middle in (close.one, close.other)]
+        if len(touching) > 1:
+            found += _through(middle, touching, coefficient, len(azimuths))
+    return tuple(found)
+
+
+def visible(outlines: Polygons, hiding: Sequence[Hidden], some: NDArray[np.bool_]) -> Polygons:
+    """Return the outlines (bodies, D) less what is hidden where only ``some`` (bodies,) stand."""
+    result = outlines.copy()
+    for one in hiding:
+        if some[one.body] and all(some[j] for j in one.by):
+            rest = plane.difference(result[one.body, one.ways], one.regions)
+            result[one.body, one.ways] = rest
+    return result
+
+
+def overlap(bounds: Array, others: Array) -> NDArray[np.bool_]:
+    """Return where boxes (…, 4) of least and greatest coordinates share space; they broadcast."""
+    low = np.maximum(bounds[..., :2], others[..., :2])
+    high = np.minimum(bounds[..., 2:], others[..., 2:])
+    return np.asarray((high - low > FLUSH).all(axis=-1))
+
+
+class _Together:
+    """Finds where pairs of bodies are together on the lines of the wind."""
+
+    def __init__(self, bodies: Sequence[Body], outlines: Polygons, azimuths: Array) -> None:
+        self._outlines, self._bodies = outlines, bodies
+        self._wind, self._across = downwind_axes(azimuths), lateral_axes(azimuths)
+        self._boxes = plane.bounds(outlines)
+        for i, body in enumerate(bodies):
+            if body.shape.wheel is not None:
+                self._boxes[i] = np.nan
+        level = np.column_stack([self._wind, np.zeros(len(azimuths))])
+        self._near = np.array([-reach(body, -level) for body in bodies])
+        self._far = np.array([reach(body, level) for body in bodies])
+        self._sides = self._boxes[..., 2:] - self._boxes[..., :2]
+        self._least = self._sides.min(axis=-1)
+        self._known: NDArray[np.bool_] = np.zeros(self._least.shape, dtype=bool)
+        self._depths: dict[int, Depths] = {}
+
+    def all(self) -> list[Close]:
+        """Return every pair, the first named first."""
+        found: list[Close] = []
+        for i in range(len(self._bodies) - 1):
+            rest = slice(i + 1, None)
+            ahead = self._near[rest] - self._far[i] - CLOSE * self._least[i]
+            behind = self._near[i] - self._far[rest] - CLOSE * self._least[rest]
+            close = overlap(self._boxes[i], self._boxes[rest])
+            close &= np.maximum(ahead, behind) <= FLUSH
+            for j in np.flatnonzero(close.any(axis=1)).tolist():
+                pair = self._pair(i, i + 1 + j, np.flatnonzero(close[j]))
+                if pair is not None:
+                    found.append(pair)
+        return found
+
+    def _pair(self, i: int, j: int, ways: DirectionIndices) -> Close | None:
+        shared = plane.intersection(self._outlines[i, ways], self._outlines[j, ways])
+        some = plane.area(shared) > LEAST_AREA
+        ways, shared = ways[some], shared[some]
+        if not len(ways):
+            return None
+        low, high = np.split(plane.bounds(shared), 2, axis=1)
+        boxes = np.stack([low, [1, 0] * high + [0, 1] * low, high, [1, 0] * low + [0, 1] * high], 1)
+        least = self._gap(i, ways), self._gap(j, ways)
+        parts = without_clear_gap(boxes, ways, (self._of(i), self._of(j)), least)
+        for n, part in enumerate(parts):
+            if len(part) < 3:
+                shared[n] = plane.NOTHING
+            elif not np.array_equal(part, boxes[n]):
+                shared[n] = plane.hull(part).intersection(shared[n])
+        some = plane.area(shared) > LEAST_AREA
+        ways, shared = ways[some], shared[some]
+        return Close(i, j, ways, shared) if len(ways) else None
+
+    def _gap(self, i: int, ways: DirectionIndices) -> Array:
+        """Return the gaps (m,) in m that a body closes, by its lesser width as the wind sees it."""
+        new = ways[~self._known[i, ways]]
+        if len(new):
+            self._known[i, new] = True
+            slanted = plane.area(self._outlines[i, new]) < (1.0 - FLUSH) * self._sides[i, new].prod(
+                -1
+            )
+            new = new[slanted]
+        if len(new):
+            self._least[i, new] = least_widths(self._outlines[i, new])
+        return CLOSE * self._least[i, ways]
+
+    def _of(self, i: int) -> Depths:
+        if i not in self._depths:
+            self._depths[i] = depths(self._bodies[i], self._wind, self._across)
+        return self._depths[i]
+
+
+def _lesser(close: Close, regions: Polygons, coefficient: Array) -> Iterator[Hidden]:
+    """Yield what of each of two bodies the other hides, where it takes less."""
+    first = _outranks(coefficient, close.one, close.other, close.ways)
+    for body, by, where in ((close.other, close.one, first), (close.one, close.other, ~first)):
+        if where.any():
+            yield Hidden(body, (by,), close.ways[where], regions[where])
+
+
+def _outranks(
+    coefficient: Array, one: int, other: int, ways: DirectionIndices
+) -> NDArray[np.bool_]:
+    """Return where an overlap belongs to the first of two: the greater, or the one named first."""
+    a, b = coefficient[one, ways], coefficient[other, ways]
+    alike = np.abs(a - b) <= ALIKE * b
+    return np.asarray(np.where(alike, one < other, a > b), dtype=bool)
+
+
+def _through(
+    middle: int, touching: Sequence[Close], coefficient: Array, ways: int
+) -> Iterator[Hidden]:
+    """Yield what is hidden through a body between that itself takes less than both."""
+    boxes = np.full((len(touching), ways, 4), np.nan)
+    regions = np.full((len(touching), ways), plane.NOTHING, dtype=object)
+    for n, close in enumerate(touching):
+        both = _outranks(coefficient, close.of(middle), middle, close.ways)
+        boxes[n, close.ways[both]] = plane.bounds(close.regions[both])
+        regions[n, close.ways[both]] = close.regions[both]
+    for n in range(len(touching) - 1):
+        shared = overlap(boxes[n], boxes[n + 1 :])
+        for m in (n + 1 + np.flatnonzero(shared.any(axis=1))).tolist():
+            at = np.flatnonzero(shared[m - n - 1])
+            common = plane.intersection(regions[n, at], regions[m, at])
+            some = plane.area(common) > LEAST_AREA
+            pair = Close(touching[n].of(middle), touching[m].of(middle), at[some], common[some])
+            for one in _lesser(pair, pair.regions, coefficient):
+                yield Hidden(one.body, (*one.by, middle), one.ways, one.regions)
