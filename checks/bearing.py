@@ -11,12 +11,14 @@ from ..design.structure import Weighing
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
 from ..units.arrays import Array
+from .crossing import crossing
 from .judging import Check, Kind, azimuth, judged, where_greatest
 from .overturning import Hold
 from .standing import Standing
 from .wind_moments import WindMoments, worst_by_line
 
-_HALVINGS = 40
+_BALANCED = 1.0e-12
+"""Moments left over (m times the weight) that count as none."""
 _CALM = "calm"
 _SOURCE = "effective area under the resultant (Meyerhof 1953)"
 
@@ -149,19 +151,19 @@ def _loaded_held(
 ) -> _Loaded:
     """Return the resultant of weight, wind and what holds it down.
 
-    The line about which weight and anchors just balance the wind is found by halving.
+    It lies on the line about which weight and anchors just balance the wind.
     """
     caps = standing.caps
     worst, direction = worst_by_line(actions, standing.normals, standing.reach, factors)
     weight = dead * standing.structure.weight(weighing) * cos(standing.slope)
     inner = np.broadcast_to(caps.reach - caps.depth[:, -1], worst.tilting.shape)
     outer = np.broadcast_to(caps.reach, worst.tilting.shape)
-    low, high = inner, outer
-    for _ in range(_HALVINGS):
-        middle = 0.5 * (low + high)
-        spare = dead * standing.hold(weighing, middle) + held.moment(middle) - worst.over(middle)
-        low, high = np.where(spare < 0.0, middle, low), np.where(spare < 0.0, high, middle)
-    tips = dead * standing.hold(weighing, outer) + held.moment(outer) < worst.over(outer)
+
+    def spare(pivot: Array) -> Array:
+        return dead * standing.hold(weighing, pivot) + held.moment(pivot) - worst.over(pivot)
+
+    _, high = crossing(spare, inner, outer, _BALANCED * weight)
+    tips = spare(outer) < 0.0
     force = weight - worst.uplift + held.pull(high)
     case = np.broadcast_to(np.arange(len(actions.names))[:, None], tips.shape)
     return _Loaded(caps.reach - high, force, direction, case, weighing, dead, tips)

@@ -9,8 +9,10 @@ from shapely.geometry.base import BaseGeometry
 
 from ..design import plane
 from ..units.arrays import Array
+from .crossing import crossing
 
-_HALVINGS = 30
+_EXACT = 1.0e-13
+"""Depths in m that differ less are one."""
 MANY_FEET = 60
 _LEVEL = 1.0e-7
 """Edges whose ends differ less (m) along the normal lie across it and add no area."""
@@ -64,11 +66,11 @@ class Caps:
         0 where the depth is negative (outside the lee edge); the whole area beyond its centroid.
         """
         within = self._within(self._by_centroid, depth)
-        low, high = np.zeros_like(depth), within.span
-        for _ in range(_HALVINGS):
-            middle = 0.5 * (low + high)
-            short = _ratio(within.moment(middle), within.area(middle)) < depth
-            low, high = np.where(short, middle, low), np.where(short, high, middle)
+
+        def beyond(x: Array) -> Array:
+            return _ratio(within.moment(x), within.area(x)) - depth
+
+        _, high = crossing(beyond, np.zeros_like(depth), within.span, _EXACT)
         return np.where(depth <= 0.0, 0.0, within.area(high))
 
     def _within(self, by: "_Rows", value: Array) -> "_Within":

@@ -8,6 +8,7 @@ from numpy.typing import NDArray
 from ..design.structure import Weighing
 from ..loads.actions import Actions
 from ..units.arrays import Array
+from .crossing import crossing
 from .judging import where_greatest
 from .standing import DeadLoad, Standing
 from .wind_moments import WindMoments
@@ -162,30 +163,15 @@ def _pressed(
     """Return the least pressures (…, E) where the wind presses a piece into yielding ground.
 
     The harder it blows the farther in the pivot lies: what is missing of the moment only grows with
-    q. It is closed in on between calm and where it tips for certain, by false position with the end
-    that stays put halved (Dowell and Jarratt 1971); the lower end is told, which lies before it.
+    q. The lower end of what is closed in on is told, which lies before it.
     """
     weight = weighing.force[..., None]
-    shape = np.broadcast_shapes(winds.uplift.shape, weight.shape)
+    none = np.zeros(np.broadcast_shapes(winds.uplift.shape, weight.shape))
 
     def missing(q: Array) -> Array:
         pivot = standing.pivot(weight - q * winds.uplift)
         return q * winds.over(pivot) - np.maximum(standing.hold(weighing, pivot), 0.0)
 
-    below, above = np.zeros(shape), np.zeros(shape) + np.minimum(high, GREATEST_PRESSURE)
-    short, beyond = missing(below), missing(above)
-    tips, before = beyond >= 0.0, np.zeros(shape)
-    for _ in range(_ROUNDS):
-        spread = np.where(tips, beyond - short, 1.0)
-        q = np.where(tips, below - short * (above - below) / np.where(spread > 0.0, spread, 1.0), 0)
-        found = missing(q)
-        over = found >= 0.0
-        settled = np.abs(found) <= 1.0e-10 * weight
-        if (settled | ~tips).all():
-            below = np.where(tips, q, below)
-            break
-        short = np.where(over, np.where(before > 0.0, 0.5, 1.0) * short, found)
-        beyond = np.where(over, found, np.where(before < 0.0, 0.5, 1.0) * beyond)
-        below, above = np.where(over, below, q), np.where(over, q, above)
-        before = np.where(over, 1.0, -1.0)
-    return np.where(tips, below, np.inf)
+    most = none + np.minimum(high, GREATEST_PRESSURE)
+    below, _ = crossing(missing, none, most, 1.0e-10 * weight)
+    return np.where(missing(most) >= 0.0, below, np.inf)

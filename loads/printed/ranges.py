@@ -9,7 +9,7 @@ from ...units.arrays import Array
 def not_negative(name: str, value: ArrayLike) -> Array:
     """Return ``value`` as an array of floats; ValueError names it when any is below 0."""
     given = np.asarray(value, dtype=float)
-    if np.any(given < 0.0):
+    if (given < 0.0).any():
         raise ValueError(f"{name}: found {given.min():g}, expected 0 or more")
     return given
 
@@ -17,7 +17,7 @@ def not_negative(name: str, value: ArrayLike) -> Array:
 def positive(name: str, value: ArrayLike) -> Array:
     """Return ``value`` as an array of floats; ValueError names it when any is 0 or below."""
     given = np.asarray(value, dtype=float)
-    if np.any(given <= 0.0):
+    if (given <= 0.0).any():
         raise ValueError(f"{name}: found {given.min():g}, expected above 0")
     return given
 
@@ -25,6 +25,6 @@ def positive(name: str, value: ArrayLike) -> Array:
 def fraction(name: str, value: ArrayLike) -> Array:
     """Return ``value`` as an array of floats; ValueError names it when any is outside 0 to 1."""
     given = not_negative(name, value)
-    if np.any(given > 1.0):
+    if (given > 1.0).any():
         raise ValueError(f"{name}: found {given.max():g}, expected 0 to 1")
     return given
