@@ -17,7 +17,7 @@ from .answers import AnswerError, Asked, Found, Slot
 
 def walls(text: str, asked: Asked) -> Found:
     """Read what a wall is of: a sheet as sold, or a thickness of a material."""
-    from ..design.builds.stock import sheet_thickness  # noqa: PLC0415 - tables, only where asked
+    from ..design.reader.sheet_names import sheet_thickness  # noqa: PLC0415 - tables, only where asked
     from ..materials.stock import sheet_thicknesses  # noqa: PLC0415
 
     thick = re.match(r"[\d\s/.-]+(?:in|mm)?", asked.default)

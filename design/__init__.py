@@ -1,7 +1,8 @@
 """The design file and the structure that it describes: parts, shapes, places, mass, outlines.
 
-Read ``document.py`` first, which reads a file, ``model.py``, what it becomes, and ``structure.py``,
-what stands then. ``row.py``, ``kinds.py`` and ``scan.py`` are the strict reader, ``part_table.py``
-and ``shape_keys.py`` its part; ``placing.py`` puts parts where they stand, ``outlines.py`` is what
-is seen of them, ``plane.py`` plane figures; ``cut_list.py`` what has to be sawn. No wind.
+Read ``model.py``, what a file becomes, ``placing.py``, which puts parts where they stand, and
+``structure.py``, what stands then; ``outlines.py`` is what is seen of it, ``plane.py`` knows plane
+figures. Beneath them ``shapes``; above them ``reader`` (strict text), ``builds``
+(keys to shapes), ``file`` (its tables; ``file/document.py`` reads a design) and ``cutting``
+(what has to be sawn). No wind.
 """

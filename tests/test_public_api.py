@@ -4,6 +4,7 @@ import ast
 import subprocess
 import sys
 import tomllib
+from graphlib import TopologicalSorter
 from pathlib import Path
 
 import pytest
@@ -200,6 +201,21 @@ def test_no_room_looks_up_the_arrow():
         if room in ARROWS and ARROWS.index(room) > here
     ]
     assert wrong == []
+
+
+@pytest.mark.parametrize("room", [room for room in ARROWS if room != "checks"])
+def test_no_folder_leads_back_to_itself(room):
+    """A folder of a room stands above or beneath another; those of the checks: the next test."""
+    leads: dict[tuple[str, ...], set[tuple[str, ...]]] = {}
+    for file in (ROOT / room).rglob("*.py"):
+        here = file.parent.relative_to(ROOT).parts
+        for path in _paths(file):
+            to = path
+            while not ROOT.joinpath(*to).is_dir():
+                to = to[:-1]
+            if to[:1] == (room,) and to != here:
+                leads.setdefault(here, set()).add(to)
+    TopologicalSorter(leads).prepare()  # CycleError names the circle
 
 
 def test_rooms_of_the_checks_keep_their_own_order():

@@ -39,3 +39,12 @@ def test_the_walk_ends_in_what_the_command_says(
         exec(line, known)
     shown = "\n".join(line.text.rstrip() for line in known["lines"])
     assert shown.strip() in (ROOT / "README.md").read_text(encoding="utf-8")
+
+
+def test_every_file_that_the_guide_names_stands() -> None:
+    text = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
+    every = [path.relative_to(ROOT).as_posix() for path in ROOT.rglob("*.*") if path.is_file()]
+    known = {f"/{path}" for path in every if not path.startswith((".venv/", ".git/"))}
+    named = set(re.findall(r"`([a-z_0-9/]+\.(?:py|csv|toml|typ|md))`", text))
+    assert len(named) > 100
+    assert not {name for name in named if not any(path.endswith(f"/{name}") for path in known)}

@@ -1,16 +1,15 @@
 """Stock sizes as sold: what a 2x4 or a sheet of 3/4 plywood measures."""
 
 import re
-from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
-from functools import cache
 
 from ...materials.stock import lumber_sizes, sheet_thicknesses
 from ...units import INCH
 from ..reader.near_names import LIKE_ENOUGH, misspelt, nearest_name
 from ..reader.row import Row
 from ..reader.schema import Instead, Key
+from ..reader.sheet_names import sheet_thickness, sheet_word
 
 LUMBER = Key("lumber", "text")
 STOCK = Key("stock", "text")
@@ -142,50 +141,9 @@ _LEAST_MM = 17
 """Above what lumber measures in inches: 45x95 can only be mm."""
 
 
-@cache
-def _sheet_words() -> Mapping[str, str]:
-    return {name.casefold(): name for name in sheet_thicknesses()}
-
-
-def sheet_thickness(text: str) -> tuple[str, float] | None:
-    """Return the name and thickness in m of a sheet as sold, such as ``3/4 plywood``.
-
-    Grades and the glue of softwood plywood, such as CDX or exterior, do not change its thickness;
-    a sheet in mm is as thick as it says.
-    """
-    word = _sheet_word(text)
-    name = _sheet_words().get(word)
-    if name is not None:
-        return name, sheet_thicknesses()[name]
-    metric = re.fullmatch(r"(\d{1,2}(?:\.\d)?)\s*mm ((?:marine )?plywood|osb|mdo)", word, re.ASCII)
-    if metric is None or not 0.003 <= float(metric[1]) / 1000.0 <= 0.05:
-        return None
-    kind = metric[2].replace("osb", "OSB").replace("mdo", "MDO")
-    return f"{metric[1]} mm {kind}", float(metric[1]) / 1000.0
-
-
-def _sheet_word(text: str) -> str:
-    """Return what a person calls a sheet with the words of the table."""
-    plain = " ".join(re.sub(r"[\s,]+", " ", text.casefold().replace("”", '"')).split())
-    plain = re.sub(r"(?<=[\d½¼¾⅜⅝])[\s-]*(?:in\b\.?|inch(?:es)?\b|\"|'')", " ", plain)
-    for sign, fraction in (("½", "1/2"), ("¼", "1/4"), ("¾", "3/4"), ("⅜", "3/8"), ("⅝", "5/8")):
-        plain = plain.replace(sign, fraction)
-    plain = re.sub(r"(?<=\d)mm\b", " mm", plain)
-    plain = re.sub(rf"\b(?:{'|'.join(_GRADES)})\b(?: (?:plywood|ply))?", "plywood", plain)
-    plain = re.sub(r"\b(?:softwood|exterior|ext|sanded|treated|pt) (?=ply)", "", plain)
-    plain = re.sub(r"\bply\b", "plywood", plain)
-    plain = re.sub(r"\b(?:sheets?|of|sheathing|board|grade)\b", " ", plain)
-    turned = re.fullmatch(r"([a-z ]+?) ?(\d[\d/ -]*(?: mm)?)", " ".join(plain.split()))
-    return f"{turned[2]} {turned[1]}" if turned else " ".join(plain.split())
-
-
-_GRADES = ("cdx", "acx", "bcx", "bc", "ac", "cd", "c-d", "a-c", "b-c", "exterior ply", "ext ply")
-"""Veneer grades by which softwood plywood is sold (PS 1): A to D, X for glue that stands rain."""
-
-
 def _near_sheet(text: str, key: str) -> tuple[str, Instead | None]:
     """Return the hint to a sheet that is not known, and what to type instead."""
-    word = _sheet_word(text)
+    word = sheet_word(text)
     names = list(sheet_thicknesses())
     if not any(letter.isdigit() for letter in word) and sheet_thickness(f"3/4 {word}"):
         return f"'1/2 {word}', '3/4 {word}' or another thickness?", None

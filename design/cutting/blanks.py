@@ -53,7 +53,7 @@ class Laid:
         low, high = self._ends()
         half = self.blank.length / 2.0
         own = np.array([[-low / 2, -half], [low / 2, -half], [high / 2, half], [-high / 2, half]])
-        return turned(own, self.off_grain) + np.array([self.middle, self.start + half])
+        return turned_blank(own, self.off_grain) + np.array([self.middle, self.start + half])
 
     def _ends(self) -> tuple[float, float]:
         bottom, top = self.blank.bottom, self.blank.top
@@ -70,7 +70,7 @@ def saw_gap(kerf: float, bevel: float) -> float:
     return kerf / cos(bevel)
 
 
-def turned(points: Array, angle: float) -> Array:
+def turned_blank(points: Array, angle: float) -> Array:
     """Return points (k, 2) turned about the origin by an angle in rad, counter-clockwise."""
     c, s = cos(angle), sin(angle)
     return points @ np.array([[c, s], [-s, c]])

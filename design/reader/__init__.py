@@ -2,5 +2,6 @@
 
 Read ``typed_text``, ``raw_values`` and ``scan`` (where what stands), ``schema`` (what a table may
 hold), ``kind_words``, ``kinds`` and ``lists_of_lengths`` (values by kind), ``row`` (one table as
-read), ``near_names`` and ``mending`` (what was meant), ``file_text`` (bytes to text).
+read), ``near_names`` and ``mending`` (what was meant), ``sheet_names``,
+``file_text`` (bytes to text).
 """

@@ -7,6 +7,7 @@ from typing import Protocol, cast
 from ... import units
 from .near_names import quoted_names
 from .schema import Instead, Key
+from .sheet_names import sheet_thickness
 from .typed_text import quoted, shown
 
 _QUANTITIES = {
@@ -167,8 +168,6 @@ def _sheet(key: Key, value: str, to: Listener) -> float | None:
     """Return the thickness of a sheet as sold, where one stands for a thickness."""
     if key.name not in {"wall", "thickness"}:
         return None
-    from ..builds.stock import sheet_thickness  # noqa: PLC0415 - it reads rows, which read this
-
     found = sheet_thickness(value)
     if found is not None:
         to.note(f"{key.name}: {quoted(shown(value))} was read as a sheet of {found[0]}")

@@ -10,11 +10,12 @@ from spoiling import SCRAPS
 
 from yardfast import materials
 from yardfast.checks.inputs import read_text
-from yardfast.design.builds.stock import named_lumber, sheet_thickness
+from yardfast.design.builds.stock import named_lumber
 from yardfast.design.file.builder_words import MATERIAL_WORDS
 from yardfast.design.reader.mending import rewritten, with_changes
 from yardfast.design.reader.near_names import first, misspelt
 from yardfast.design.reader.scan import seen
+from yardfast.design.reader.sheet_names import sheet_thickness
 from yardfast.materials.stock import sheet_thicknesses
 
 INCH = 0.0254  # international inch, exact

@@ -1,18 +1,11 @@
 """The recipe of DEVELOPERS.md for a shape, followed in a copy of the house: four files."""
 
 import json
-import os
-import subprocess
-import sys
-from pathlib import Path
-from shutil import copytree, ignore_patterns
 
 import pytest
+from recipes import changed, house, ran
 
 from yardfast.design.shapes.shape import Shape
-
-ROOT = Path(__file__).resolve().parents[2]
-NOT_THE_HOUSE = ignore_patterns(".*", "__pycache__", "*.egg-info", "tests", "build", "dist")
 
 DRUM = '''"""A drum: a solid round body."""
 
@@ -69,9 +62,9 @@ class Drum(Shape):
 
 BUILD = '''"""How the keys of a drum become it."""
 
-from .row import Row
-from .shapes.drum import Drum
-from .shapes.shape import Shape
+from ..reader.row import Row
+from ..shapes.drum import Drum
+from ..shapes.shape import Shape
 
 
 def build_drum(row: Row) -> Shape | None:
@@ -82,8 +75,8 @@ def build_drum(row: Row) -> Shape | None:
 '''
 
 IN_KEYS = (
-    ("from .row import Row\n", "from .drum_build import build_drum\nfrom .row import Row\n"),
-    ("from .shapes.flat import", "from .shapes.drum import Drum\nfrom .shapes.flat import"),
+    ("from .member_build", "from .drum_build import build_drum\nfrom .member_build"),
+    ("from ..shapes.flat import", "from ..shapes.drum import Drum\nfrom ..shapes.flat import"),
     (
         '    "weight": ',
         '    "drum": ShapeSpec(_lengths("across", "height"), build_drum),\n    "weight": ',
@@ -135,37 +128,21 @@ print(json.dumps([yf.__file__, " ".join(lines), *results]))
 """
 
 
-def changed(path: Path, pairs: tuple[tuple[str, str], ...]) -> None:
-    text = path.read_text(encoding="utf-8")
-    for old, new in pairs:
-        assert old in text, old
-        text = text.replace(old, new, 1)
-    path.write_text(text, encoding="utf-8")
-
-
 def test_a_shape_takes_four_files(tmp_path):
     """A drum is a round solid: what is found of it is what is found of that."""
-    house = tmp_path / "yardfast"
-    copytree(ROOT, house, ignore=NOT_THE_HOUSE)
-    (house / "design" / "shapes" / "drum.py").write_text(DRUM, encoding="utf-8")
-    (house / "design" / "drum_build.py").write_text(BUILD, encoding="utf-8")
-    changed(house / "design" / "shape_keys.py", IN_KEYS)
-    changed(house / "report" / "as_read.py", IN_WORDS)
+    copy = house(tmp_path)
+    (copy / "design" / "shapes" / "drum.py").write_text(DRUM, encoding="utf-8")
+    (copy / "design" / "builds" / "drum_build.py").write_text(BUILD, encoding="utf-8")
+    changed(copy / "design" / "builds" / "shape_keys.py", IN_KEYS)
+    changed(copy / "report" / "as_read.py", IN_WORDS)
     drum, solid = tmp_path / "drum.toml", tmp_path / "solid.toml"
     drum.write_text(DESIGN.format(shape="drum", keys="across = '20 in'\nheight = '30 in'"))
     keys = "sides = 0\nbottom = '20 in'\ntop = '20 in'\nheight = '30 in'"
     solid.write_text(DESIGN.format(shape="solid", keys=keys))
-    ran = subprocess.run(
-        [sys.executable, "-c", ASKED, str(drum), str(solid)],
-        env={**os.environ, "PYTHONPATH": str(tmp_path)},
-        cwd=tmp_path,
-        capture_output=True,
-        text=True,
-        check=False,
-    )
-    assert ran.returncode == 0, ran.stderr
-    where, said, ours, theirs = json.loads(ran.stdout)
-    assert where.startswith(str(house))
+    done = ran(tmp_path, "-c", ASKED, str(drum), str(solid))
+    assert done.returncode == 0, done.stderr
+    where, said, ours, theirs = json.loads(done.stdout)
+    assert where.startswith(str(copy))
     assert "drum 20 in across, 2 ft 6 in high" in said
     assert [name for name, _ in ours] == [name for name, _ in theirs]
     assert [used for _, used in ours] == pytest.approx([used for _, used in theirs], rel=1e-12)

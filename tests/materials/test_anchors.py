@@ -8,16 +8,23 @@ from yardfast.materials import anchors, ballast, guy_lines, holding_rules
 LB, INCH = 0.45359237, 0.0254
 
 
-@pytest.mark.parametrize("room", [anchors, guy_lines, ballast], ids=lambda room: room.__name__)
-def test_every_name_is_found_and_has_a_source(room):
-    assert len(set(room.names())) == len(room.names())
-    for name, found in zip(room.names(), room.listing(), strict=True):
-        assert room.find(name) is found or room.find(name) == found
+@pytest.mark.parametrize(
+    ("names", "every", "find"),
+    [
+        (anchors.anchor_names, anchors.all_anchors, anchors.find_anchor),
+        (guy_lines.line_names, guy_lines.all_lines, guy_lines.find_line),
+        (ballast.ballast_names, ballast.all_ballast, ballast.find_ballast),
+    ],
+)
+def test_every_name_is_found_and_has_a_source(names, every, find):
+    assert len(set(names())) == len(names())
+    for name, found in zip(names(), every(), strict=True):
+        assert find(name) is found or find(name) == found
         assert found.name == name
         assert found.source
         assert found.confidence in references.CONFIDENCES
     with pytest.raises(KeyError, match="elephant"):
-        room.find("elephant")
+        find("elephant")
 
 
 @pytest.mark.parametrize(
