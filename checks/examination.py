@@ -9,7 +9,7 @@ from ..statics.footings import HoldDown
 from ..statics.graph import Graph
 from ..statics.look_again import LookAgain
 from .anchoring.added_weight import Added, added_weight
-from .anchoring.anchor_choice import AnchorChoice, Loaded, choose_anchors
+from .anchoring.anchor_choice import AnchorChoice, AnchorSearch, Loaded, search_anchors
 from .anchoring.held import Held, held_by
 from .as_one import AsOne, as_one
 from .design_wind import design_wind
@@ -79,7 +79,12 @@ class Examination(AsOne):
     @cached_property
     def anchors(self) -> AnchorChoice | None:
         """Return the fewest and plainest anchors that hold it; None where none do."""
-        return choose_anchors(self.loaded)
+        return self.anchor_search.choice
+
+    @cached_property
+    def anchor_search(self) -> AnchorSearch:
+        """Return the anchors that hold it, or what fails with any."""
+        return search_anchors(self.loaded)
 
     @cached_property
     def guys(self) -> "GuyChoice | None":

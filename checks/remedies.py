@@ -11,6 +11,7 @@ from ..design.shapes.shape import Array
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
 from ..statics.fit import HEAD_REACH
+from ..statics.holds_down import feet_apart
 from ..units import GRAVITY
 from .sliding import resistance_share
 from .standing import Standing
@@ -69,7 +70,9 @@ def remedies(standing: Standing, actions: Actions, factors: Factors, slides: boo
 def _stakes(
     standing: Standing, actions: Actions, factors: Factors, worst: WindMoments, share: Array
 ) -> Stakes:
-    points, places = stake_points(standing.structure.footprint, standing.contact)
+    points, places = feet_apart(standing.structure), "foot"
+    if not len(points):
+        points, places = stake_points(standing.structure.footprint, standing.contact)
     weight = factors.helping * standing.structure.weight("light")
     pivot = standing.pivot(weight - worst.uplift)
     net = worst.over(pivot) - factors.helping * standing.hold("light", pivot)

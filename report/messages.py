@@ -45,7 +45,9 @@ WHY = {
     ),
     (Word.FALLS_OVER, Reason.DOWNHILL): ": it slides downhill with no wind at all",
     (Word.COMES_APART, Reason.PART_FAILS): "{alone}: {fails}",
-    (Word.NOTHING_HOLDS, Reason.MOVES): " in the {asked}: no stake, guy, weight or foot would do",
+    (Word.NOTHING_HOLDS, Reason.MOVES): (
+        " in the {asked}: no stake, guy, weight or foot alone would do"
+    ),
     (Word.NOTHING_HOLDS, Reason.HELD_TOO_LITTLE): (
         " in the {asked}: not its {own}, nor any other way tried here"
     ),
@@ -113,6 +115,7 @@ SET_BOLT = "through the foot, {inset} from its edge"
 
 WHERE = {
     "corner": "one at each corner",
+    "foot": "one at each foot, outermost",
     "second side": "in the middle of every other side",
     "side": "in the middle of each side",
     "place round it": "evenly round it",
@@ -120,10 +123,11 @@ WHERE = {
 """Where anchors that were found to do stand, by their places."""
 
 AT_EACH = {
-    "corners": "corner",
-    "sides": "side",
-    "second sides": "other side",
-    None: "{count} place",
+    "corners": "each corner of the foot",
+    "sides": "each side of the foot",
+    "second sides": "every other side of the foot",
+    "feet": "each foot",
+    None: "each of {count} places of the foot",
 }
 TIED = "{what}, {where}, {how}"
 TEST = "Test each: pull up with {pull}, soil wet."
@@ -140,6 +144,10 @@ MEND_FIRST = {
     "balance": "widen the foot or lower the piece before anything else",
     "ground": "spread its foot, or set it on firmer ground",
     "downhill": "level its place, or pin it",
+    "sinks anchored": (
+        "spread its feet, by a ring or sole of boards beneath them: anchors hold it, but draw them "
+        "into the {ground}"
+    ),
     "nothing": "make it lower or smaller, or set its posts in the ground in concrete",
     "sinks": "spread its foot: a sole of boards or slabs beneath it",
     "people": "keep people off it{anchors}",
@@ -292,6 +300,7 @@ SIZE_KINDS = {"as it is": "As it is", "base width": "Wider", "ballast": "Weight"
 SIZE_FOOT = "{width} foot"
 SIZE_STANDS = "stands {wind} as it is"
 SIZE_NO_STAKES = "nothing driven there holds it"
+SIZE_SINKS = "anchors draw its feet into the ground"
 SIZE_BREAKS = "held down, {of} fails"
 SIZE_OTHER = {Way.GUYS: "guys", Way.OWN: "as its file says", Way.ANCHORS: "anchors"}
 SIZE_TEST = ", {pull}"

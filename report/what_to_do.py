@@ -141,7 +141,7 @@ def _before_all(verdict: Verdict, facts: Facts) -> list[Row]:
         Reason.PEOPLE: "people",
     }.get(verdict.reason)
     if verdict.word is Word.NOTHING_HOLDS:
-        key = "nothing"
+        key = "sinks anchored" if verdict.tied.sinks_anchored else "nothing"
     if verdict.word is Word.SET_IT_DEEPER:
         return [Row(About.MEND, facts.deeper)]
     if key is None:
@@ -150,7 +150,7 @@ def _before_all(verdict: Verdict, facts: Facts) -> list[Row]:
     anchors = ""
     if pull > 0.0 and pull < most("stake pull"):
         anchors = messages.OR_ANCHORS.format(pull=facts.amounts.pull(pull))
-    return [Row(About.MEND, messages.MEND_FIRST[key].format(anchors=anchors))]
+    return [Row(About.MEND, messages.MEND_FIRST[key].format(anchors=anchors, ground=facts.ground))]
 
 
 def _tied(verdict: Verdict, facts: Facts) -> list[Row]:

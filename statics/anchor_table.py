@@ -6,8 +6,9 @@ from ..design.row import Row
 from ..design.schema import Key, TableSpec
 from ..materials import anchors, ballast, guy_lines
 
-WHERE = ("corners", "sides", "second sides")
-"""Where anchors stand about the foot: at each corner, each side's middle, each second one's."""
+WHERE = ("corners", "sides", "second sides", "feet")
+"""Where anchors stand about the foot: at each corner, each side's middle, each second one's; or one
+at each foot that stands apart from the others, outermost."""
 
 
 @dataclass(frozen=True)
