@@ -35,6 +35,7 @@ if TYPE_CHECKING:
     from .joints.joint_sizing import JointSizing
     from .seams.seam_check import SeamFound
     from .seams.seam_demands import Seams
+    from .sizing.thicker import Thicker
     from .verdict import Verdict
 
 
@@ -126,6 +127,11 @@ class Examination(AsOne):
     @cached_property
     def sizings(self) -> "dict[str, JointSizing]":
         """Return what would make joints hold, by name, as far as it was asked for."""
+        return {}
+
+    @cached_property
+    def thickened(self) -> "dict[str, Thicker | None]":
+        """Return thicker stuff of which parts hold, by name, as far as it was asked for."""
         return {}
 
     @cached_property

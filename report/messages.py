@@ -156,13 +156,33 @@ MEND_FIRST = {
 OR_ANCHORS = ", or anchor each place for {pull} straight up"
 
 HOW = {"N*m": " in bending", "N": " in shear"}
-ASKED = ("asked {times} what it holds", "{advice}")
-MEMBER = ("asked {times} what it holds{how}{load}", "thicker, shorter, or held at more places")
-LOOSE = ("by itself it {does} {when}", "fasten it")
+ASKED = ("too weak: {brief}", "asked {times} what it holds: {advice}")
+SEAM_BRIEF = "{fasteners}, one every {apart}"
+MEMBER = (
+    "too weak: thicker, or shorter",
+    "asked {times} what it holds{how}{load}: thicker, shorter, or held at more places",
+)
+THICKER = (
+    "too weak: {thicker} would do",
+    "asked {times} what it holds{how}{load}: {thicker} would do; or shorter, or held at more "
+    "places",
+)
+THICKER_OF = {
+    "stock": "{value}",
+    "lumber": "{value}",
+    "wall": "a wall of {value}",
+    "thickness": "{value} thick",
+}
+LOOSE = (
+    "by itself it {does}: fasten it",
+    "by itself it {does} {when}: screw or strap it to what it stands on, and take 'loose' out of "
+    "the file",
+)
 IN_WIND = "in {wind}"
 WHEN = {"push": "when it is pushed", "climb": "when it is climbed on"}
 UNDER_LOAD = "under '{load}'"
-LOAD = ("does not stand it", "{ways}")
+LOAD = ("{brief}", "does not stand it: {ways}")
+LOAD_BRIEF = "anchors made for it"
 LOAD_PULLS = (
     "a wider foot, or anchors made for it: {up} straight up, {sideways} sideways at each of "
     "{places} places"
@@ -171,7 +191,7 @@ LOAD_WAYS = "a wider or heavier foot, or anchors made for it"
 MENDS = "To mend, the worst first, with what to type where that is known"
 TAKE_OUT = "# and take out {key}"
 SPACED = "Each {fastener} stands {has} or more {where} and needs {needs}."
-SPACING = ("{has} {where}, where {needs} keeps it from splitting", "{ways}")
+SPACING = ("splits: {brief}", "{has} {where}, where {needs} keeps it from splitting: {ways}")
 NEAR = {
     Near.END: "from an end of {part}",
     Near.EDGE: "from an edge of {part}",
@@ -180,10 +200,13 @@ NEAR = {
 BLOCKS_OF_BOTH = "both pieces"
 DRILLED = "drill lead holes (predrilled = true)"
 FEWER = "fewer of them, wider apart"
-THINNER = "some no thicker than {thick}"
+THINNER = "fasteners no thicker than {thick}"
 FARTHER = "set farther in ('points')"
-RACKING = ("braces across the corners, or joints that hold a pull", "it leans over sideways")
-"""A mend: what stands alone where there is little room, and what follows behind a colon."""
+RACKING = (
+    "it leans over: braces across the corners",
+    "it leans over sideways: braces across the corners, or joints that hold a pull",
+)
+"""A mend: in a line of the screen where there is little room, and whole."""
 MORE_MENDS = "and {n} more: yardfast check FILE --numbers"
 
 ALSO = {

@@ -227,8 +227,10 @@ def _mends(verdict: Verdict, mends: "list[Mend]") -> list[Row]:
     total = len(verdict.mended_alike)
     rows: list[Row] = []
     for i, (alike, mend) in enumerate(zip(verdict.mended_alike, mends, strict=False)):
-        said = mend.short if i > 0 and len(mend.whole) > _LINE else mend.whole
-        rows.append(Row(About.MEND, f"{subjects(alike)}: {said}", number=(i + 1, total)))
+        of = subjects(alike)
+        fits = i == 0 or len(of) + len(mend.whole) <= _LINE
+        said = mend.whole if fits else mend.short
+        rows.append(Row(About.MEND, f"{of}: {said}", number=(i + 1, total)))
     if total > MOST_MENDS:
         rows.append(Row(About.MORE, messages.MORE_MENDS.format(n=total - MOST_MENDS)))
     return rows
@@ -320,7 +322,9 @@ def in_brief(verdict: Verdict, facts: Facts) -> str:
     """Return what to mend or to hold it with, in a few words; nothing where it stands."""
     if verdict.to_mend:
         alike, *others = verdict.mended_alike
-        what, more = subjects(alike), len(others)
+        racks = alike[0].kind is Kind.RACKING
+        what = str(alike[0].slots[0]) if others and racks else subjects(alike)
+        more = len(others)
         message = messages.BRIEF_MORE if more else messages.BRIEF_MEND
         return message.format(what=what, n=more)
     if rows := _before_all(verdict, facts):
