@@ -1,6 +1,7 @@
 """The first screen: the word, what to do, what to mend, what was not looked at; with a picture."""
 
 from ..checks.examination import Examination
+from ..checks.not_looked_at import Topic
 from ..checks.verdict import GOOD, HOLDABLE, WAYS, Verdict, Word
 from . import messages
 from .beside import Beside
@@ -50,7 +51,8 @@ def first_screen(found: Examination, columns: int = MOST_COLUMNS) -> list[Line]:
 def told(found: Examination, verdict: Verdict, facts: Facts) -> tuple[list[Row], list[Row]]:
     """Return what to do, the worst first, and what else is told of it, cautions of now last."""
     todo = first_things(verdict, facts, mends(found, MOST_MENDS, facts))
-    rest = [*also(verdict, facts), *fastening(verdict, facts), not_looked_at_row(verdict)]
+    never = not_looked_at_row(verdict, but=frozenset({Topic.SEAMS}))
+    rest = [*also(verdict, facts), *fastening(verdict, facts), never]
     return todo, [*rest, *cautions_now(verdict, facts)]
 
 

@@ -180,7 +180,8 @@ def _asked(check: Check) -> dict[str, str]:
 
 def filled(message: tuple[str, str], **slots: str) -> Mend:
     """Return a mend by its message in short and whole."""
-    return Mend(*(each.format(**slots) for each in message))
+    short, whole = (each.format(**slots) for each in message)
+    return Mend(short, whole)
 
 
 def _when(check: Check, facts: Facts) -> str:

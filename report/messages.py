@@ -243,7 +243,7 @@ TOPICS = {
     Topic.SLAB: "the slab",
     Topic.TWIST: "its post turning in the ground",
     Topic.STRENGTH: "strength of {of}",
-    Topic.SEAMS: "seams",
+    Topic.SEAMS: "seams of {of}",
     Topic.SEAMS_UNDER_LOADS: "seams under loads",
     Topic.UNDER_LOADS: "what carries '{of}'",
     Topic.UNDER_PEOPLE: "{of} under people",

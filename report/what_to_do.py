@@ -6,6 +6,7 @@ from math import ceil
 
 from ..checks.judging import Check, Kind
 from ..checks.limits import GREATEST_GUST
+from ..checks.not_looked_at import Topic
 from ..checks.verdict import Reason, Verdict, Way, Word, most
 from . import messages
 from .amounts import Amounts
@@ -257,9 +258,12 @@ def fastening(verdict: Verdict, facts: Facts) -> list[Row]:
     names = few([name for name in verdict.unfastened if name not in told])
     names = "" if verdict.is_good else names
     said = joints_said(verdict, facts)
-    if names:
-        message = messages.FASTENING_OPEN if said else messages.FASTENING_NONE
-        said = f"{said} {message.format(names=names)}".lstrip()
+    topics = {one.topic: one.of for one in verdict.not_looked_at}
+    seams = messages.TOPICS[Topic.SEAMS].format(of=few(topics.get(Topic.SEAMS, ()), most=2))
+    open_ = [each for each in (names, seams if Topic.SEAMS in topics else "") if each]
+    if open_:
+        message = messages.FASTENING_OPEN if said or not names else messages.FASTENING_NONE
+        said = f"{said} {message.format(names='; '.join(open_))}".lstrip()
     return [Row(About.FASTENING, said)] if said else []
 
 
@@ -274,12 +278,12 @@ def joints_said(verdict: Verdict, facts: Facts) -> str:
     return messages.FASTENING_ALL.format(n=counted(facts.checked, "joint"), hold=hold)
 
 
-def not_looked_at_row(verdict: Verdict) -> Row:
-    """Return what was not looked at, in a line."""
+def not_looked_at_row(verdict: Verdict, but: frozenset[Topic] = frozenset()) -> Row:
+    """Return what was not looked at, in a line, but for what is told elsewhere."""
     said: list[str] = []
     for one in verdict.not_looked_at:
         message = messages.TOPICS.get(one.topic)
-        if message is None:
+        if message is None or one.topic in but:
             continue
         said.append(message.format(of=few(one.of, most=2)))
     return Row(About.NOT_LOOKED_AT, "; ".join(said))
