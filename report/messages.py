@@ -295,20 +295,8 @@ BRIEF_MORE = "mend {what} and {n} more"
 BRIEF_TIE = "hold it with {what}"
 BRIEF_HELD = "held with {what}"
 
-MONTHS = (
-    "January",
-    "February",
-    "March",
-    "April",
-    "May",
-    "June",
-    "July",
-    "August",
-    "September",
-    "October",
-    "November",
-    "December",
-)
+_MONTHS = "January February March April May June July August September October November December"
+MONTHS = tuple(_MONTHS.split())
 RECORDS = {
     "weight": "Weighed on {signed}: {value}.",
     "scale test": "Tested on {signed}: a level pull of {value} at {up} began to lift its edge.",
