@@ -9,7 +9,7 @@ from ..statics.contacts.graph import Graph
 from ..statics.contacts.look_again import LookAgain
 from ..statics.footings import HoldDown
 from .anchoring.added_weight import Added, added_weight
-from .anchoring.anchor_choice import AnchorChoice, Loaded, choose_anchors
+from .anchoring.anchor_choice import AnchorChoice, AnchorSearch, Loaded, search_anchors
 from .anchoring.held import Held, held_by
 from .as_one import AsOne, as_one
 from .design_wind import design_wind
@@ -35,6 +35,7 @@ if TYPE_CHECKING:
     from .joints.joint_sizing import JointSizing
     from .seams.seam_check import SeamFound
     from .seams.seam_demands import Seams
+    from .sizing.thicker import Thicker
     from .verdict import Verdict
 
 
@@ -79,7 +80,12 @@ class Examination(AsOne):
     @cached_property
     def anchors(self) -> AnchorChoice | None:
         """Return the fewest and plainest anchors that hold it; None where none do."""
-        return choose_anchors(self.loaded)
+        return self.anchor_search.choice
+
+    @cached_property
+    def anchor_search(self) -> AnchorSearch:
+        """Return the anchors that hold it, or what fails with any."""
+        return search_anchors(self.loaded)
 
     @cached_property
     def guys(self) -> "GuyChoice | None":
@@ -121,6 +127,11 @@ class Examination(AsOne):
     @cached_property
     def sizings(self) -> "dict[str, JointSizing]":
         """Return what would make joints hold, by name, as far as it was asked for."""
+        return {}
+
+    @cached_property
+    def thickened(self) -> "dict[str, Thicker | None]":
+        """Return thicker stuff of which parts hold, by name, as far as it was asked for."""
         return {}
 
     @cached_property

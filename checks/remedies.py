@@ -10,6 +10,7 @@ from ..design import plane
 from ..loads.actions import Actions
 from ..loads.combinations import Factors
 from ..statics.contacts.fit import HEAD_REACH
+from ..statics.contacts.holds_down import feet_apart
 from ..units import GRAVITY
 from ..units.arrays import Array
 from .sliding import resistance_share
@@ -69,7 +70,9 @@ def remedies(standing: Standing, actions: Actions, factors: Factors, slides: boo
 def _stakes(
     standing: Standing, actions: Actions, factors: Factors, worst: WindMoments, share: Array
 ) -> Stakes:
-    points, places = stake_points(standing.structure.footprint, standing.contact)
+    points, places = feet_apart(standing.structure), "foot"
+    if not len(points):
+        points, places = stake_points(standing.structure.footprint, standing.contact)
     weight = factors.helping * standing.structure.weight("light")
     pivot = standing.pivot(weight - worst.uplift)
     net = worst.over(pivot) - factors.helping * standing.hold("light", pivot)

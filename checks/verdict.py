@@ -10,7 +10,7 @@ from shapely import Point, Polygon
 from .. import references, units
 from ..statics.tables.anchor_table import BallastRow
 from ..units import POUND, POUND_FORCE
-from .anchoring.anchor_choice import choose_anchors
+from .anchoring.anchor_choice import search_anchors
 from .judging import Check, Kind
 from .not_looked_at import NotLookedAt, not_looked_at, unfastened
 
@@ -135,7 +135,8 @@ class Tied:
     ``anchors`` and ``guys`` are those chosen for it, each anchor to be tested with ``test`` N
     straight up; ``weight`` in kg low in its foot, or a foot ``width`` m across, alone;
     ``width_slides`` where on no foot of a yard piece it would not slide. ``refused`` are ways that
-    would hold it down, each with the check that fails of the piece once it is held so.
+    would hold it down, each with the check that fails of the piece once it is held so. It
+    ``sinks_anchored`` where anchors would hold it, but draw its foot into the ground.
     """
 
     needed: bool
@@ -147,6 +148,7 @@ class Tied:
     width: float | None
     width_slides: bool = False
     refused: "tuple[tuple[Way, Check], ...]" = ()
+    sinks_anchored: bool = False
 
 
 @dataclass(frozen=True, eq=False)
@@ -350,6 +352,7 @@ def _tied(found: "Examination") -> Tied:
         width=width,
         width_slides=slides,
         refused=tuple(refused),
+        sinks_anchored=anchors is None and _sinks(found),
     )
 
 
@@ -396,7 +399,7 @@ def _chosen(
     nothing.
     """
     bare = _bare(found)
-    anchors = found.anchors if bare is None else choose_anchors(bare)
+    anchors = found.anchors if bare is None else search_anchors(bare).choice
     if anchors is not None and not _refused(found, Way.ANCHORS, anchors, refused):
         return anchors, None
     from .anchoring.guy_choice import choose_guys  # noqa: PLC0415 - most are anchored at the foot
@@ -405,6 +408,13 @@ def _chosen(
     if guys is None or guys.pull <= IDLE or _refused(found, Way.GUYS, guys, refused):
         return None, None
     return None, guys
+
+
+def _sinks(found: "Examination") -> bool:
+    """Return whether anchors would hold it, but draw its foot into the ground."""
+    bare = _bare(found)
+    fails = (found.anchor_search if bare is None else search_anchors(bare)).fails
+    return fails is not None and fails.kind is Kind.BEARING
 
 
 def _bare(found: "Examination") -> "Loaded | None":

@@ -65,7 +65,19 @@ def _whole(least: int, most: int, what: str) -> Callable[[str], int]:
     return number
 
 
-_WHOLE = "a whole number from {least} to {most}"
+def _number(
+    names: str,
+    says: str,
+    least: int,
+    most: int,
+    default: int | None = None,
+    what: str = "a whole number from {least} to {most}",
+) -> _Option:
+    """Return an option that takes a whole number."""
+    return _takes(names, "N", says, type=_whole(least, most, what), default=default)
+
+
+_COUNT = "how many pieces, {least} to {most}: --count 3"
 _FILE = _takes("file", "FILE", "a design file, .toml")
 _FILES = _takes("files", "FILE", "a design file, .toml, or a folder of them", nargs="+")
 _FORMAT = _takes(
@@ -150,9 +162,7 @@ COMMANDS = {
             _FORMAT,
             _takes("--csv", "OUT.csv", "write a row for each design"),
             _FORCE,
-            _takes(
-                "-j --jobs", "N", "so many at a time; else all cores", type=_whole(1, 256, _WHOLE)
-            ),
+            _number("-j --jobs", "so many at a time; else all cores", 1, 256),
             _flag("--engineer", "add utilization, clause, direction and factors"),
             _flag("--numbers", "what each check has and needs, gusts and pulls"),
             _flag("--as-read", "every size as it was read, and how to prove it"),
@@ -174,12 +184,8 @@ COMMANDS = {
         "page",
         (
             _takes("file", "FILE", "a design file, .toml; without one a new piece", nargs="?"),
-            _takes(
-                "--port",
-                "N",
-                "where it listens; 0, if not said, takes any that is free",
-                type=_whole(0, 65535, _WHOLE),
-                default=0,
+            _number(
+                "--port", "where it listens; 0, if not said, takes any that is free", 0, 65535, 0
             ),
             _flag("--no-browser", "open no browser; the address is printed"),
             _flag(
@@ -238,13 +244,7 @@ COMMANDS = {
                 action="append",
                 required=True,
             ),
-            _takes(
-                "--steps",
-                "N",
-                "so many values of each; 7 if not said",
-                type=_whole(2, 200, _WHOLE),
-                default=7,
-            ),
+            _number("--steps", "so many values of each; 7 if not said", 2, 200, 7),
             _FORMAT,
             _takes("--csv", "OUT.csv", "write a row for each size"),
             _takes("-o --output", "OUT.svg", "a picture: .svg, .png or .pdf"),
@@ -258,27 +258,9 @@ COMMANDS = {
         (
             _FILE,
             _FORMAT,
-            _takes(
-                "--samples",
-                "N",
-                "so many pieces like it; 100000 if not said",
-                type=_whole(1, 100_000_000, _WHOLE),
-                default=100_000,
-            ),
-            _takes(
-                "--seed",
-                "N",
-                "another draw of them; 1 if not said",
-                type=_whole(0, 100_000_000, _WHOLE),
-                default=1,
-            ),
-            _takes(
-                "--years",
-                "N",
-                "within so many years; 10 if not said",
-                type=_whole(1, 1000, _WHOLE),
-                default=10,
-            ),
+            _number("--samples", "so many like it; 100000 if not said", 1, 100_000_000, 100_000),
+            _number("--seed", "another draw of them; 1 if not said", 0, 100_000_000, 1),
+            _number("--years", "within so many years; 10 if not said", 1, 1000, 10),
             _flag("--inputs", "what varies, by how much and who says so"),
         ),
     ),
@@ -303,14 +285,8 @@ COMMANDS = {
                 "-o --output", "OUT", "write it: .pdf a page to tick off, .svg or .dxf full size"
             ),
             _flag("--stakes", "where what holds it is set out, in place of the list"),
-            _takes(
-                "--count",
-                "N",
-                "for so many of a kind",
-                # beyond that the layout on sheets takes long
-                type=_whole(1, 100, "how many pieces, {least} to {most}: --count 3"),
-                default=1,
-            ),
+            # beyond a hundred the layout on sheets takes long
+            _number("--count", "for so many of a kind", 1, 100, 1, _COUNT),
             _FORCE,
         ),
     ),

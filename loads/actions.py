@@ -200,9 +200,7 @@ def _each_case(
         for v in range(normal.shape[-2])
     ]
     names = tuple(
-        ", ".join(filter(None, (sign, name)))
-        for name in exposed.suction.names
-        for sign in exposed.cases
+        ", ".join((sign, *acts)) for acts in exposed.suction.names for sign in exposed.cases
     )
     return Actions(
         exposed.azimuths,

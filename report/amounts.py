@@ -192,6 +192,19 @@ class Amounts:
         """Return capacity and demand, with as many decimals as show which one is greater."""
         if has <= 0.0:
             return "none", self.measure(needs, unit)
+        decimals = self._decimals(has, needs, unit, passes)
+        return self.measure(has, unit, decimals), self.measure(needs, unit, decimals)
+
+    def has_of_needs(self, has: float, needs: float, unit: str, passes: bool) -> str:
+        """Return capacity and demand with their unit once: ``15 / 13 lb``."""
+        if has <= 0.0:
+            return f"none / {self.measure(needs, unit)}"
+        decimals = self._decimals(has, needs, unit, passes)
+        return f"{self._converted(has, unit)[0]:,.{decimals}f} / " + self.measure(
+            needs, unit, decimals
+        )
+
+    def _decimals(self, has: float, needs: float, unit: str, passes: bool) -> int:
         has_shown, needs_shown = (self._converted(value, unit)[0] for value in (has, needs))
         least = 1 if max(has_shown, needs_shown) < 10.0 else 0
         decimals = least
@@ -199,7 +212,7 @@ class Amounts:
             enough = round(has_shown, decimals) >= round(needs_shown, decimals)
             if enough == passes:
                 break
-        return self.measure(has, unit, decimals), self.measure(needs, unit, decimals)
+        return decimals
 
 
 def _whole(value: float, way: _Way) -> int:

@@ -84,13 +84,18 @@ def _case(examination: Examination, check: Check) -> str | None:
             "The least wind of the standard, 16 psf (766 Pa) on the whole outline, governs: the "
             "answer does not follow the wind typed."
         )
-    sign, *normal = check.case.split(", ")
+    names = examination.actions.names
+    if check.case not in names:
+        return None
+    lifts, signs = examination.exposed.suction.names, examination.exposed.cases
+    case = names.index(check.case)
+    sign, normal = signs[case % len(signs)], lifts[case // len(signs)]
     parts: list[str] = []
-    if len(examination.exposed.cases) > 1 and sign in _CASES:
+    if len(signs) > 1:
         parts.append(_CASES[sign])
     if SUCTION in normal:
         parts.append("with the wind lifting closed tops")
-    elif SUCTION in ", ".join(examination.exposed.suction.names) and sign in _CASES:
+    elif any(SUCTION in acts for acts in lifts):
         parts.append("without the wind lifting closed tops")
     parts += [_ROOFS[each] for each in normal if each in _ROOFS]
     return f"Wind case: {', '.join(parts)}." if parts else None

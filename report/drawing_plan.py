@@ -9,6 +9,7 @@ from shapely.geometry.base import BaseGeometry
 
 from ..checks.as_one import AsOne
 from ..checks.examination import Examination
+from ..checks.sides import Over, goes_over
 from ..design import plane
 from ..design.placing import about_z
 from ..design.structure import Structure
@@ -165,8 +166,8 @@ class PlanDrawing:
         if self.governing.planted:
             return [*found, ("balance", "balance point")]
         over = over_what(self.examination, self.governing.check.toward_deg or 0.0)
-        alike = over.startswith("any")
-        tips = "tips" if alike else "tips first"
+        alike = goes_over(self.examination, self.governing.check.toward_deg or 0.0)
+        tips = "tips" if alike in (Over.ANY_SIDE, Over.ANY_CORNER) else "tips first"
         untied = "untied, " if self.examination.held else ""
         return [*found, ("edge", f"{untied}{tips} over {over}")]
 

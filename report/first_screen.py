@@ -1,6 +1,7 @@
 """The first screen: the word, what to do, what to mend, what was not looked at; with a picture."""
 
 from ..checks.examination import Examination
+from ..checks.not_looked_at import Topic
 from ..checks.verdict import GOOD, HOLDABLE, WAY_NAMES, Verdict, Word
 from . import messages
 from .beside import Beside
@@ -52,7 +53,8 @@ def todo_and_rest(
 ) -> tuple[list[ScreenRow], list[ScreenRow]]:
     """Return what to do, the worst first, and what else is told of it, cautions of now last."""
     todo = first_things(verdict, facts, mends(found, MOST_MENDS, facts))
-    rest = [*also(verdict, facts), *fastening(verdict, facts), not_looked_at_row(verdict)]
+    never = not_looked_at_row(verdict, but=frozenset({Topic.SEAMS}))
+    rest = [*also(verdict, facts), *fastening(verdict, facts), never]
     return todo, [*rest, *cautions_now(verdict, facts)]
 
 

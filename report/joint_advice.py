@@ -19,6 +19,24 @@ def joint_remedy(sizing: JointSizing, amounts: Amounts) -> str:
     return f"{short}; {advice}" if short and not in_end else advice
 
 
+def joint_brief(sizing: JointSizing) -> str:
+    """Return the first thing to do about a joint that does not hold, in a word or two."""
+    if sizing.remedies:
+        remedy = sizing.remedies[0]
+        spots = " at each place" if sizing.joint.spots > 1 else ""
+        within = " through blocks inside" if remedy.kind == "blocks" else ""
+        return f"{remedy.count} {several_fasteners(remedy.fastener)}{spots}{within}"
+    match sizing.why:
+        case Why.PANEL_EDGE:
+            return "blocks or cleats inside"
+        case Why.END_GRAIN:
+            return "lag screws, or cleats"
+        case Why.NO_ROOM:
+            return "cleats"
+        case _:
+            return "through bolts, or cleats"
+
+
 def _advice(sizing: JointSizing, other: str, amounts: Amounts) -> str:
     """Return how to fasten a joint that does not hold, its points now in ``other``."""
     if sizing.remedies and sizing.remedies[0].kind == "blocks":

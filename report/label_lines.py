@@ -26,7 +26,7 @@ def refusal_lines(refusal: Refusal) -> list[str]:
     """Return why a design has no text."""
     design = refusal.examination.design
     missing = f", {refusal.missing} is missing" if refusal.missing else ""
-    said = f"{clean(design.file)}: no text for a listing{missing}: "
+    said = f"{clean(design.file)}: no text for a listing{missing}. "
     return [line.text for line in wrapped(said + refusal.reason, rest="  ")]
 
 

@@ -45,7 +45,9 @@ WHY = {
     ),
     (Word.FALLS_OVER, Reason.DOWNHILL): ": it slides downhill with no wind at all",
     (Word.COMES_APART, Reason.PART_FAILS): "{alone}: {fails}",
-    (Word.NOTHING_HOLDS, Reason.MOVES): " in the {asked}: no stake, guy, weight or foot would do",
+    (Word.NOTHING_HOLDS, Reason.MOVES): (
+        " in the {asked}: no stake, guy, weight or foot alone would do"
+    ),
     (Word.NOTHING_HOLDS, Reason.HELD_TOO_LITTLE): (
         " in the {asked}: not its {own}, nor any other way tried here"
     ),
@@ -113,6 +115,7 @@ SET_BOLT = "through the foot, {inset} from its edge"
 
 WHERE = {
     "corner": "one at each corner",
+    "foot": "one at each foot, outermost",
     "second side": "in the middle of every other side",
     "side": "in the middle of each side",
     "place round it": "evenly round it",
@@ -120,10 +123,11 @@ WHERE = {
 """Where anchors that were found to do stand, by their places."""
 
 AT_EACH = {
-    "corners": "corner",
-    "sides": "side",
-    "second sides": "other side",
-    None: "{count} place",
+    "corners": "each corner of the foot",
+    "sides": "each side of the foot",
+    "second sides": "every other side of the foot",
+    "feet": "each foot",
+    None: "each of {count} places of the foot",
 }
 TIED = "{what}, {where}, {how}"
 PULL_TEST = "Test each: pull up with {pull}, soil wet."
@@ -140,6 +144,10 @@ MEND_FIRST = {
     "balance": "widen the foot or lower the piece before anything else",
     "ground": "spread its foot, or set it on firmer ground",
     "downhill": "level its place, or pin it",
+    "sinks anchored": (
+        "spread its feet, by a ring or sole of boards beneath them: anchors hold it, but draw them "
+        "into the {ground}"
+    ),
     "nothing": "make it lower or smaller, or set its posts in the ground in concrete",
     "sinks": "spread its foot: a sole of boards or slabs beneath it",
     "people": "keep people off it{anchors}",
@@ -148,13 +156,33 @@ MEND_FIRST = {
 OR_ANCHORS = ", or anchor each place for {pull} straight up"
 
 HOW = {"N*m": " in bending", "N": " in shear"}
-ASKED = ("asked {times} what it holds", "{advice}")
-MEMBER = ("asked {times} what it holds{how}{load}", "thicker, shorter, or held at more places")
-LOOSE = ("by itself it {does} {when}", "fasten it")
+ASKED = ("too weak: {brief}", "asked {times} what it holds: {advice}")
+SEAM_BRIEF = "{fasteners}, one every {apart}"
+MEMBER = (
+    "too weak: thicker, or shorter",
+    "asked {times} what it holds{how}{load}: thicker, shorter, or held at more places",
+)
+THICKER = (
+    "too weak: {thicker} would do",
+    "asked {times} what it holds{how}{load}: {thicker} would do; or shorter, or held at more "
+    "places",
+)
+THICKER_OF = {
+    "stock": "{value}",
+    "lumber": "{value}",
+    "wall": "a wall of {value}",
+    "thickness": "{value} thick",
+}
+LOOSE = (
+    "by itself it {does}: fasten it",
+    "by itself it {does} {when}: screw or strap it to what it stands on, and take 'loose' out of "
+    "the file",
+)
 IN_WIND = "in {wind}"
 WHEN_PEOPLE = {"push": "when it is pushed", "climb": "when it is climbed on"}
 UNDER_LOAD = "under '{load}'"
-LOAD_FAILS = ("does not stand it", "{ways}")
+LOAD_FAILS = ("{brief}", "does not stand it: {ways}")
+LOAD_BRIEF = "anchors made for it"
 LOAD_PULLS = (
     "a wider foot, or anchors made for it: {up} straight up, {sideways} sideways at each of "
     "{places} places"
@@ -163,7 +191,7 @@ LOAD_WAYS = "a wider or heavier foot, or anchors made for it"
 MENDS = "To mend, the worst first, with what to type where that is known"
 TAKE_OUT = "# and take out {key}"
 SPACED = "Each {fastener} stands {has} or more {where} and needs {needs}."
-SPACING = ("{has} {where}, where {needs} keeps it from splitting", "{ways}")
+SPACING = ("splits: {brief}", "{has} {where}, where {needs} keeps it from splitting: {ways}")
 NEAR = {
     Near.END: "from an end of {part}",
     Near.EDGE: "from an edge of {part}",
@@ -172,10 +200,13 @@ NEAR = {
 BLOCKS_OF_BOTH = "both pieces"
 DRILLED = "drill lead holes (predrilled = true)"
 FEWER = "fewer of them, wider apart"
-THINNER = "some no thicker than {thick}"
+THINNER = "fasteners no thicker than {thick}"
 FARTHER = "set farther in ('points')"
-RACKING = ("braces across the corners, or joints that hold a pull", "it leans over sideways")
-"""A mend: what stands alone where there is little room, and what follows behind a colon."""
+RACKING = (
+    "it leans over: braces across the corners",
+    "it leans over sideways: braces across the corners, or joints that hold a pull",
+)
+"""A mend: in a line of the screen where there is little room, and whole."""
 MORE_MENDS = "and {n} more: yardfast check FILE --numbers"
 
 ALSO = {
@@ -212,7 +243,7 @@ TOPICS = {
     Topic.SLAB: "the slab",
     Topic.TWIST: "its post turning in the ground",
     Topic.STRENGTH: "strength of {of}",
-    Topic.SEAMS: "seams",
+    Topic.SEAMS: "seams of {of}",
     Topic.SEAMS_UNDER_LOADS: "seams under loads",
     Topic.UNDER_LOADS: "what carries '{of}'",
     Topic.UNDER_PEOPLE: "{of} under people",
@@ -264,20 +295,8 @@ BRIEF_MORE = "mend {what} and {n} more"
 BRIEF_TIE = "hold it with {what}"
 BRIEF_HELD = "held with {what}"
 
-MONTHS = (
-    "January",
-    "February",
-    "March",
-    "April",
-    "May",
-    "June",
-    "July",
-    "August",
-    "September",
-    "October",
-    "November",
-    "December",
-)
+_MONTHS = "January February March April May June July August September October November December"
+MONTHS = tuple(_MONTHS.split())
 RECORDS = {
     "weight": "Weighed on {signed}: {value}.",
     "scale test": "Tested on {signed}: a level pull of {value} at {up} began to lift its edge.",
@@ -292,6 +311,7 @@ SIZE_KINDS = {"as it is": "As it is", "base width": "Wider", "ballast": "Weight"
 SIZE_FOOT = "{width} foot"
 SIZE_STANDS = "stands {wind} as it is"
 SIZE_NO_STAKES = "nothing driven there holds it"
+SIZE_SINKS = "anchors draw its feet into the ground"
 SIZE_BREAKS = "held down, {of} fails"
 SIZE_OTHER = {Way.GUYS: "guys", Way.OWN: "as its file says", Way.ANCHORS: "anchors"}
 SIZE_TEST = ", {pull}"

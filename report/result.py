@@ -252,17 +252,8 @@ class Result:
     @cached_property
     def limits(self) -> ResultLimits:
         """Return the limits."""
-        found = self.examination.limits
-        return ResultLimits(
-            tipping_gust=_speed(found.tipping),
-            sliding_gust=_speed(found.sliding),
-            tipping_gust_low=_speed(found.tipping_low),
-            tipping_gust_high=_speed(found.tipping_high),
-            forecast_tipping_gust=_speed(found.forecast_tipping),
-            forecast_sliding_gust=_speed(found.forecast_sliding),
-            act_forecast_gust=_speed(found.act),
-            push=units.quantity(found.push, "force"),
-        )
+        gusts = {name: _speed(gust) for name, gust in _gusts(self.examination).items()}
+        return ResultLimits(**gusts, push=units.quantity(self.examination.limits.push, "force"))
 
     @cached_property
     def assumptions(self) -> tuple[str, ...]:
@@ -370,13 +361,8 @@ def _judged(one: MemberStrength) -> ResultMember:
 
 
 def _verdict_object(verdict: ResultVerdict) -> dict[str, Any]:
-    return {
-        "word": verdict.word,
-        "why": verdict.why,
-        "mend": list(verdict.mend),
-        "unfastened": list(verdict.unfastened),
-        "not_looked_at": list(verdict.not_looked_at),
-    }
+    lists = {key: list(getattr(verdict, key)) for key in ("mend", "unfastened", "not_looked_at")}
+    return {"word": verdict.word, "why": verdict.why, **lists}
 
 
 def _measured(value: float, unit: str) -> Quantity | None:
@@ -495,16 +481,24 @@ def _seams(found: Examination, one: Seams) -> dict[str, Any]:
     }
 
 
+def _gusts(examination: Examination) -> dict[str, float | None]:
+    """Return the gusts in m/s that tip and slide it, and the one to act at, by name."""
+    found = examination.limits
+    return {
+        "tipping_gust": found.tipping,
+        "sliding_gust": found.sliding,
+        "tipping_gust_low": found.tipping_low,
+        "tipping_gust_high": found.tipping_high,
+        "forecast_tipping_gust": found.forecast_tipping,
+        "forecast_sliding_gust": found.forecast_sliding,
+        "act_forecast_gust": found.act,
+    }
+
+
 def _limits(examination: Examination) -> dict[str, Any]:
     found, often = examination.limits, how_often(examination)
     return {
-        "tipping_gust_m_s": found.tipping,
-        "sliding_gust_m_s": found.sliding,
-        "tipping_gust_low_m_s": found.tipping_low,
-        "tipping_gust_high_m_s": found.tipping_high,
-        "forecast_tipping_gust_m_s": found.forecast_tipping,
-        "forecast_sliding_gust_m_s": found.forecast_sliding,
-        "act_forecast_gust_m_s": found.act,
+        **{f"{name}_m_s": gust for name, gust in _gusts(examination).items()},
         "push_N": found.push,
         "push_height_m": found.push_height,
         "return_period_years": _finite(often.years) if often else None,

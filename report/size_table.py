@@ -82,7 +82,7 @@ def _tied(one: SizeChoice, facts: Facts) -> tuple[str, str]:
     if not tied.ways or tied.ways[0] not in (*_HELD, Way.OWN):
         if broken := [check for way, check in tied.refused if way in _HELD]:
             return "-", messages.SIZE_BREAKS.format(of=subject(broken[0]))
-        return "-", messages.SIZE_NO_STAKES
+        return "-", messages.SIZE_SINKS if tied.sinks_anchored else messages.SIZE_NO_STAKES
     if tied.anchors is None:
         return facts.bare_wind, messages.SIZE_OTHER[tied.ways[0]]
     said = joined(numbered(len(row.points), row.kind) for row in tied.anchors.held.anchors[-1:])

@@ -128,10 +128,8 @@ def _joints(sizing: Sizing, amounts: Amounts) -> list[Line]:
 
 
 def _nearest(check: Check, amounts: Amounts) -> str:
-    has, needs = amounts.has_and_needs(check.capacity, check.demand, check.unit, check.passes)
-    name = _WORDS.get(check.name, check.name)
-    number, _, unit = has.partition(" ")
-    return f"{name} {number} / {needs}" if unit else f"{name} {has} / {needs}"
+    both = amounts.has_of_needs(check.capacity, check.demand, check.unit, check.passes)
+    return f"{_WORDS.get(check.name, check.name)} {both}"
 
 
 def _curves(sizing: Sizing, amounts: Amounts) -> list[Line]:

@@ -45,7 +45,11 @@ def why_no_remedy(before: Examination, remedy: Remedy) -> str:
         case RemedyReason.NOT_NEEDED:
             return "none needed: it stands as it is"
         case RemedyReason.ANCHORS_BREAK:
-            return f"{amounts.pull(remedy.value or 0.0)} each is more than garden anchors hold"
+            up, sideways = map(amounts.pull, before.anchor_search.pulls)
+            return f"{up} up or {sideways} sideways at each is more than garden anchors hold"
+        case RemedyReason.ANCHORS_SINK_IT:
+            ground = before.standing.ground.name
+            return f"they would draw its foot into the {ground}: spread it, and look again"
         case RemedyReason.GUYS_BREAK:
             return "no rope and ground anchor here hold it at 45 degrees"
         case RemedyReason.GUYS_IDLE:

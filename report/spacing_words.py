@@ -40,4 +40,10 @@ def spacing_slots(found: SpacingFound, amounts: Amounts) -> dict[str, str]:
         messages.FARTHER: not each_other,
     }
     told = [way for way, does in ways.items() if does][:_WAYS]
-    return {"has": has, "needs": needs, "where": where, "ways": ", or ".join(told)}
+    return {
+        "has": has,
+        "needs": needs,
+        "where": where,
+        "brief": told[0],
+        "ways": ", or ".join(told),
+    }

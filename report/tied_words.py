@@ -54,7 +54,7 @@ def guys_said(choice: GuyChoice, amounts: Amounts) -> str:
     if choice.pins is None:
         return said
     where = messages.AT_EACH[choice.pins.where].format(count=choice.pins.count)
-    return f"{said}; and against sliding a {choice.pins.kind} at each {where} of the foot"
+    return f"{said}; and against sliding a {choice.pins.kind} at {where}"
 
 
 def guy_set(row: GuyRow, amounts: Amounts) -> str:

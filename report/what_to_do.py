@@ -6,6 +6,7 @@ from math import ceil
 
 from ..checks.judging import Check, Kind
 from ..checks.limits import GREATEST_GUST
+from ..checks.not_looked_at import Topic
 from ..checks.verdict import Reason, Verdict, Way, Word, most
 from . import messages
 from .amounts import Amounts
@@ -141,7 +142,7 @@ def _before_all(verdict: Verdict, facts: Facts) -> list[ScreenRow]:
         Reason.PEOPLE: "people",
     }.get(verdict.reason)
     if verdict.word is Word.NOTHING_HOLDS:
-        key = "nothing"
+        key = "sinks anchored" if verdict.tied.sinks_anchored else "nothing"
     if verdict.word is Word.SET_IT_DEEPER:
         return [ScreenRow(About.MEND, facts.deeper)]
     if key is None:
@@ -150,7 +151,9 @@ def _before_all(verdict: Verdict, facts: Facts) -> list[ScreenRow]:
     anchors = ""
     if pull > 0.0 and pull < most("stake pull"):
         anchors = messages.OR_ANCHORS.format(pull=facts.amounts.pull(pull))
-    return [ScreenRow(About.MEND, messages.MEND_FIRST[key].format(anchors=anchors))]
+    return [
+        ScreenRow(About.MEND, messages.MEND_FIRST[key].format(anchors=anchors, ground=facts.ground))
+    ]
 
 
 def _tied(verdict: Verdict, facts: Facts) -> list[ScreenRow]:
@@ -227,8 +230,10 @@ def _mends(verdict: Verdict, mends: "list[Mend]") -> list[ScreenRow]:
     total = len(verdict.mended_alike)
     rows: list[ScreenRow] = []
     for i, (alike, mend) in enumerate(zip(verdict.mended_alike, mends, strict=False)):
-        said = mend.short if i > 0 and len(mend.whole) > _LINE else mend.whole
-        rows.append(ScreenRow(About.MEND, f"{subjects(alike)}: {said}", number=(i + 1, total)))
+        of = subjects(alike)
+        fits = i == 0 or len(of) + len(mend.whole) <= _LINE
+        said = mend.whole if fits else mend.short
+        rows.append(ScreenRow(About.MEND, f"{of}: {said}", number=(i + 1, total)))
     if total > MOST_MENDS:
         rows.append(ScreenRow(About.MORE, messages.MORE_MENDS.format(n=total - MOST_MENDS)))
     return rows
@@ -255,9 +260,12 @@ def fastening(verdict: Verdict, facts: Facts) -> list[ScreenRow]:
     names = few([name for name in verdict.unfastened if name not in told])
     names = "" if verdict.is_good else names
     said = joints_said(verdict, facts)
-    if names:
-        message = messages.FASTENING_OPEN if said else messages.FASTENING_NONE
-        said = f"{said} {message.format(names=names)}".lstrip()
+    topics = {one.topic: one.of for one in verdict.not_looked_at}
+    seams = messages.TOPICS[Topic.SEAMS].format(of=few(topics.get(Topic.SEAMS, ()), most=2))
+    open_ = [each for each in (names, seams if Topic.SEAMS in topics else "") if each]
+    if open_:
+        message = messages.FASTENING_OPEN if said or not names else messages.FASTENING_NONE
+        said = f"{said} {message.format(names='; '.join(open_))}".lstrip()
     return [ScreenRow(About.FASTENING, said)] if said else []
 
 
@@ -272,12 +280,12 @@ def joints_said(verdict: Verdict, facts: Facts) -> str:
     return messages.FASTENING_ALL.format(n=counted(facts.checked, "joint"), hold=hold)
 
 
-def not_looked_at_row(verdict: Verdict) -> ScreenRow:
-    """Return what was not looked at, in a line."""
+def not_looked_at_row(verdict: Verdict, but: frozenset[Topic] = frozenset()) -> ScreenRow:
+    """Return what was not looked at, in a line, but for what is told elsewhere."""
     said: list[str] = []
     for one in verdict.not_looked_at:
         message = messages.TOPICS.get(one.topic)
-        if message is None:
+        if message is None or one.topic in but:
             continue
         said.append(message.format(of=few(one.of, most=2)))
     return ScreenRow(About.NOT_LOOKED_AT, "; ".join(said))
@@ -320,7 +328,9 @@ def in_brief(verdict: Verdict, facts: Facts) -> str:
     """Return what to mend or to hold it with, in a few words; nothing where it stands."""
     if verdict.to_mend:
         alike, *others = verdict.mended_alike
-        what, more = subjects(alike), len(others)
+        racks = alike[0].kind is Kind.RACKING
+        what = str(alike[0].slots[0]) if others and racks else subjects(alike)
+        more = len(others)
         message = messages.BRIEF_MORE if more else messages.BRIEF_MEND
         return message.format(what=what, n=more)
     if rows := _before_all(verdict, facts):

@@ -12,7 +12,7 @@ from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...materials import anchors as kinds
 from ...materials import grounds
-from ...statics.contacts.holds_down import anchor_points, anchors_meet
+from ...statics.contacts.holds_down import anchor_points, anchors_meet, feet_apart
 from ...statics.tables.anchor_table import AnchorRow
 from ..judging import Check
 from ..remedies import on_wood
@@ -76,7 +76,8 @@ class Loaded:
 class AnchorChoice:
     """Anchors that hold a piece: one row of the file, where they stand, and the checks with them.
 
-    ``places`` is where in words' key: "corner", "side", "second side" or "place round it".
+    ``places`` is where in words' key: "corner", "side", "second side",
+    "foot" or "place round it".
     """
 
     row: AnchorRow
@@ -90,14 +91,33 @@ class AnchorChoice:
         return len(self.held.points)
 
 
+@dataclass(frozen=True, eq=False)
+class AnchorSearch:
+    """What was found of anchors: the ``choice``, or the check that ``fails`` with the last tried.
+
+    Neither where each is pulled harder than any kind holds, or where none finds room. ``pulls``
+    in N, straight up and sideways, are the greatest that any at the last places is asked.
+    """
+
+    choice: AnchorChoice | None = None
+    fails: Check | None = None
+    pulls: tuple[float, float] = (0.0, 0.0)
+
+
 def choose_anchors(piece: Loaded) -> AnchorChoice | None:
-    """Return the fewest and plainest anchors with which a piece passes; None where none do.
+    """Return the fewest and plainest anchors with which a piece passes; None where none do."""
+    return search_anchors(piece).choice
+
+
+def search_anchors(piece: Loaded) -> AnchorSearch:
+    """Return the fewest and plainest anchors with which a piece passes, or what fails with any.
 
     Fewer places come before more, and at each the groups of kinds in the order of ``PLAINEST``,
     each from small to large. It stands without anchors and is checked as it is with them:
     overturning, sliding, bearing, each anchor and its head.
     """
-    fit = suited(piece.ground, piece.metric, PLAINEST)
+    fit, fails = suited(piece.ground, piece.metric, PLAINEST), list[Check]()
+    asked = (0.0, 0.0)
     for places, where in places_for(piece, _NAME):
         pulls: tuple[float, float] | None = None
         tried = 0
@@ -109,7 +129,7 @@ def choose_anchors(piece: Loaded) -> AnchorChoice | None:
                 continue
             held = piece.held_with(with_anchors(piece.design, row))
             if pulls is None:
-                pulls = anchor_pulls(held, piece.standing, piece.actions, piece.factors)
+                asked = pulls = anchor_pulls(held, piece.standing, piece.actions, piece.factors)
             if not _fits(held, kind) or not _may_hold(
                 held.anchors[-1].holds, pulls, piece.factors.soil
             ):
@@ -119,8 +139,9 @@ def choose_anchors(piece: Loaded) -> AnchorChoice | None:
                 break
             checks = piece.tied(held)
             if all(check.passes for check in checks):
-                return AnchorChoice(row, places, held, tuple(checks))
-    return None
+                return AnchorSearch(AnchorChoice(row, places, held, tuple(checks)))
+            fails = [check for check in checks if not check.passes]
+    return AnchorSearch(None, max(fails, key=lambda check: check.rank, default=None), asked)
 
 
 def _fits(held: Held, kind: str) -> bool:
@@ -162,9 +183,11 @@ def with_anchors(design: Design, row: AnchorRow) -> Design:
 
 
 def places_for(piece: Loaded, name: str) -> list[tuple[str, AnchorRow]]:
-    """Return where anchors may stand, fewest first: at corners or sides, round a round foot."""
+    """Return where anchors may stand, fewest first: at feet, corners, sides, or round it."""
     foot, wood = piece.structure.footprint, piece.standing.contact
     plain = AnchorRow(name, "")
+    if len(feet_apart(piece.structure)):
+        return [("foot", replace(plain, where="feet"))]
     if len(foot) <= 4:
         return [("corner", replace(plain, where="corners"))]
     if len(foot) <= 12:

@@ -24,6 +24,7 @@ class RemedyReason(Enum):
     GIVES_WAY = "its posts still give way"
     ANOTHER = "another check fails"
     ANCHORS_BREAK = "more than anchors hold"
+    ANCHORS_SINK_IT = "anchors draw its foot into the ground"
     GUYS_BREAK = "no line or ground anchor holds it"
     BENDS = "one sheet bends too far"
     FAILS_TIED = "held so, a joint or part of it fails"

@@ -4,6 +4,7 @@ from dataclasses import dataclass, replace
 from functools import reduce
 
 from ...loads.actions import join_actions
+from ...statics.tables.anchor_table import AnchorRow
 from ..anchoring.anchor_choice import (
     PLAINEST,
     AnchorChoice,
@@ -19,8 +20,9 @@ from ..borne import as_actions
 from ..examination import Examination
 from ..given_loads import both_at_once
 from ..verdict import most
-from .as_built import without_its_own
+from .as_built import built, without_its_own
 from .laid_weight import least_weight
+from .remedy import checks_needed, checks_pass
 
 
 @dataclass(frozen=True, eq=False)
@@ -44,6 +46,20 @@ def stands_with(found: Examination, name: str) -> UnderLoad:
     loaded = _loaded(found, name)
     weight = least_weight(found, most("weight laid low"), loaded)
     return UnderLoad(choose_anchors(loaded), weight, *_asked(loaded))
+
+
+def anchored_against(found: Examination, name: str) -> AnchorRow | None:
+    """Return the anchors with which a piece stands a named load, examined as any; None of one held.
+
+    Nothing that passed before fails with them.
+    """
+    anchors = None if found.held or found.posts is not None else stands_with(found, name).anchors
+    if anchors is None or anchors.row.where is None:
+        return None
+    design = with_anchors(found.design, anchors.row)
+    then = built(found, f"anchors against {name}", 0, design)
+    names = checks_needed(found) | {check.name for check in found.checks if check.subject == name}
+    return anchors.row if checks_pass(then, names) else None
 
 
 def _asked(loaded: Loaded) -> tuple[int, tuple[float, float]]:

@@ -188,7 +188,9 @@ def _anchors(case: Case) -> Remedy:
     pull = step * up(max(stakes.pull, stakes.sideways), step)
     choice = case.before.anchors
     if choice is None:
-        return Remedy("anchors", pull, "N", False, governs, RemedyReason.ANCHORS_BREAK)
+        sinks = case.before.verdict.tied.sinks_anchored
+        why = RemedyReason.ANCHORS_SINK_IT if sinks else RemedyReason.ANCHORS_BREAK
+        return Remedy("anchors", pull, "N", False, "bearing" if sinks else governs, why)
     design = with_anchors(case.design, choice.row)
     return _tied(case, Remedy("anchors", pull, "N", True, governs, None, design, anchors=choice))
 

@@ -30,7 +30,7 @@ from .free_roofs import (
     net_coefficients,
 )
 
-_CASES = ("roof A", "roof B", "roof lifted", "roof pressed")
+_CASES = (("roof A",), ("roof B",), ("roof lifted",), ("roof pressed",))
 """The figures' cases, and the row along the ridge tried by itself on what is nearly level."""
 
 

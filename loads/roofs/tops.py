@@ -24,8 +24,8 @@ class Tops(Protocol):
     """
 
     @property
-    def cases(self) -> tuple[str, ...]:
-        """What the cases of free roofs are called."""
+    def cases(self) -> tuple[tuple[str, ...], ...]:
+        """What acts in each case of free roofs."""
         ...
 
     @property

@@ -65,10 +65,10 @@ class Lift:
     """What 1 Pa does normal to tops, roofs and leaning boards, body by body and case by case.
 
     ``terms`` (bodies, D, V, 8) are ``TERMS`` in m2 and m3 about the origin; ``names`` (V,) tells
-    the cases: without and with suction on closed tops, by those of free roofs, where there are any.
+    what acts in each case: suction on closed tops or none, and which case of free roofs, if any.
     """
 
-    names: tuple[str, ...]
+    names: tuple[tuple[str, ...], ...]
     terms: Array
 
     def of(self, some: NDArray[np.bool_]) -> "Lift":
@@ -106,13 +106,14 @@ def lift(
     tops, roofs, standing = _surfaces(
         structure, outlines, solidity, coefficients, azimuths, figures
     )
-    names, terms = [""], np.zeros((*standing.shape, 1, TERMS))
+    names: list[tuple[str, ...]] = [()]
+    terms = np.zeros((*standing.shape, 1, TERMS))
     if roofs is not None:
         used = [k for k in range(len(figures.cases)) if k < 2 or roofs[:, :, k].any()]
         names, terms = [figures.cases[k] for k in used], roofs[:, :, used]
     if tops.any():
         terms = np.concatenate([terms, terms + tops[:, :, None]], axis=2)
-        names += [", ".join(filter(None, (SUCTION, name))) for name in names]
+        names += [(SUCTION, *acts) for acts in names]
     return Lift(tuple(names), terms), standing
 
 

@@ -31,6 +31,9 @@ _LEAST = 1.0e-6
 """A length in m that counts for nothing: within a body, beside the face that it ends in."""
 
 
+APART = 3
+"""So many feet that stand apart are held one by one, outermost: judgement."""
+
 _KEPT = 16
 """For so many sets of places what is near is kept: many anchors are tried at the same ones."""
 
@@ -46,6 +49,11 @@ class _Near:
 
 def anchor_points(structure: Structure, row: AnchorRow) -> Array:
     """Return where the anchors of a row stand (n, 2) in m on the site. DesignError: no such."""
+    if row.where == "feet":
+        feet = outermost(structure, row.inset)
+        if not len(feet):
+            raise DesignError((_too_far_in(structure, row),))
+        return feet
     if row.where is not None:
         foot = plane.inset(structure.footprint, row.inset)
         if not len(foot):
@@ -59,6 +67,34 @@ def anchor_points(structure: Structure, row: AnchorRow) -> Array:
         around = list(0.5 * row.ring * np.column_stack([np.cos(angles), np.sin(angles)]))
     plain = np.array([np.asarray(row.at[:2]) + offset for offset in around])
     return plain @ about_z(structure.design.turn)[:2, :2].T
+
+
+def outermost(structure: Structure, inset: float = 0.0) -> Array:
+    """Return the place (n, 2) in m of each separate foot farthest out, as seen from the middle.
+
+    A corner, or the middle of an edge that lies square to that way. Each foot's edges ``inset`` m
+    in; none at all where one is too narrow for that.
+    """
+    feet = plane.pieces(structure.contact_area)
+    inner = [plane.moved_in(foot, inset) for foot in feet] if inset > 0.0 else feet
+    if not feet or any(foot.is_empty for foot in inner):
+        return np.zeros((0, 2))
+    middle = structure.footprint.mean(axis=0)
+    return np.array([_farthest(foot, plane.middle(foot) - middle) for foot in inner])
+
+
+def feet_apart(structure: Structure) -> Array:
+    """Return the outermost places (n, 2) in m of feet that are held one by one; else none."""
+    feet = outermost(structure)
+    several = APART <= len(feet) < len(structure.footprint)
+    return feet if several else np.zeros((0, 2))
+
+
+def _farthest(foot: BaseGeometry, way: Array) -> Array:
+    """Return the middle (2,) of the corners of a foot that lie farthest along a way (2,)."""
+    corners = np.unique(plane.coordinates(foot), axis=0)
+    along = corners @ (way / max(float(np.hypot(*way)), _LEAST))
+    return corners[along > along.max() - _WITHIN].mean(axis=0)
 
 
 def guy_tops(structure: Structure, row: GuyRow) -> tuple[Array, Array]:

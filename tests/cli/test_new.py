@@ -12,6 +12,7 @@ from scripted_talk import answered
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
+from yardfast.checks.verdict import Word
 from yardfast.cli import main
 from yardfast.cli.new import default_file, file_of
 from yardfast.cli.pieces import PIECE_KINDS, piece
@@ -29,6 +30,19 @@ def test_every_kind_is_accepted_and_examined(kind):
     assert found.limits.forecast_tipping is not None
     assert found.limits.forecast_sliding is not None
     assert found.limits.act is not None
+
+
+@pytest.mark.parametrize("kind", PIECE_KINDS)
+@pytest.mark.parametrize("metric", [False, True], ids=["imperial", "metric"])
+def test_a_starting_piece_can_be_held_with_what_is_offered(kind, metric):
+    verdict = examine(read_text(default_file(kind, metric))).verdict
+    assert verdict.may_be_sold, (verdict.word, [check.name for check in verdict.mend])
+
+
+def test_rails_and_a_seat_bring_the_anchors_that_they_ask_for():
+    assert "[[anchor]]" not in default_file("footbridge")
+    for text in (file_of("footbridge", {"rails": "30 in"}), default_file("swing")):
+        assert examine(read_text(text)).verdict.word is Word.HELD_DOWN
 
 
 @pytest.mark.parametrize("kind", PIECE_KINDS)
@@ -250,11 +264,11 @@ OTHER = {
     ("kind", "typed", "part", "height"),
     [
         # sizes by plain geometry from what was answered
-        ("obelisk", {"height": "7 ft"}, "legs", 84.0),
+        ("obelisk", {"height": "7 ft"}, "legs", 1.5 + 84.0),
         ("obelisk", {"height": "7 ft", "built": "boards"}, "body", 1.5 + 84.0),
         ("planter", {"long,wide,high": "40 in, 20 in, 18 in", "trellis": "60 in"}, "trellis", 60.0),
-        ("a-frame", {"width,height": "24 in, 50 in", "spread": "28 in"}, "boards", 48.0),
-        ("crossed boards", {"height": "60 in"}, "board", 1.5 + 60.0),
+        ("a-frame", {"width,height": "24 in, 50 in", "spread": "28 in"}, "boards", 1.5 + 48.0),
+        ("crossed boards", {"height": "60 in"}, "board", 3.5 + 60.0),
         ("mailbox", {"height": "44 in"}, "arm", 44.0),
         ("swing", {"height": "80 in"}, "legs", 80.0),
     ],

@@ -7,9 +7,10 @@ import pytest
 from joint_designs import POST, TOWER, joint
 
 from yardfast.checks.examination import examine
-from yardfast.checks.inputs import read_text
+from yardfast.checks.inputs import read, read_text
 from yardfast.checks.judging import Kind
 from yardfast.cli import main
+from yardfast.cli.new import default_file, file_of
 from yardfast.report.facts import facts_of
 from yardfast.report.mend_lines import lines_to_type, mend_lines, mend_objects
 from yardfast.report.mends import mends
@@ -85,6 +86,49 @@ def test_lines_to_type_make_the_joint_hold(text):
     assert lines
     again = found_of(in_file(text, [re.sub(r" +=", " =", line) for line in lines]))
     assert next(check for check in again.checks if check.name == joint_.name).passes
+
+
+OBELISK = default_file("obelisk").replace("'58 mph'", "'110 mph'")
+WHEEL = re.sub(r"thickness = '3/16 in'", "thickness = '1/16 in'", default_file("wheel"))
+BRIDGE = file_of("footbridge", {"rails": "30 in"})
+BRIDGE = re.sub(r"\[\[anchor\]\].*?(?=\[\[load\]\])", "", BRIDGE, flags=re.S)
+
+
+@pytest.mark.parametrize(
+    ("text", "name", "key"),
+    [
+        (OBELISK, "member: legs", "lumber"),
+        (WHEEL, "member: wheel", "thickness"),
+        (BRIDGE, "load: leaning", "where"),
+    ],
+    ids=["larger lumber", "thicker blades", "anchors"],
+)
+def test_lines_to_type_make_a_part_or_a_load_pass(text, name, key):
+    """Typed into the file they are examined as any: what they are for passes, nothing else fails"""
+    text = re.sub(r" +=", " =", text)
+    found = found_of(text)
+    alike = [one.name for one in found.verdict.mend]
+    assert name in alike
+    every = mends(found, None, facts_of(found))
+    lines = [each for mend in every for one in mend.lines for each in lines_to_type(one)]
+    assert any(line.startswith(key) for line in lines)
+    if name.startswith("load"):
+        typed = text + "\n" + "\n".join(lines) + "\n"
+    else:
+        typed = in_file(text, [re.sub(r" +=", " =", line) for line in lines])
+    again = found_of(typed)
+    assert next(check for check in again.checks if check.name == name).passes
+    passed = {check.name for check in found.checks if check.passes}
+    assert not [c.name for c in again.checks if c.name in passed and not c.passes]
+
+
+def test_of_every_mend_it_is_told_what_to_do_in_its_line_too():
+    """Where there is most to mend the lines are shortest; none of them stops at what is wrong."""
+    to_do = r"cleats|blocks|\d+ \d|fasten|thick|braces|drill|fewer|set|four|a wider|.* would do"
+    for file in ("swing", "three-pieces", "boathouse"):
+        found = examine(read(f"examples/{file}.toml"))
+        for mend in mends(found, 3, facts_of(found)):
+            assert re.match(rf"([a-z ]+: )?({to_do})", mend.short), mend.short
 
 
 def test_lines_stand_behind_numbers_in_mend_and_in_the_json(tmp_path, capsys, monkeypatch):

@@ -113,6 +113,38 @@ def test_stakes_between_legs_hold_nothing_and_those_at_their_corners_do():
     assert faults(AnchorRow("stakes", STAKE, "corners"), legs, top) == []
 
 
+def test_one_anchor_stands_outermost_at_each_foot():
+    """Four 0.1 m legs 1.0 by 0.8 m apart: their outer corners; turned by 45 deg about themselves,
+    the corner that points out most of two; moved in 20 mm, that much from both edges."""
+    legs = [
+        Part(f"leg {k}", Box(0.1, 0.1, 1.0), Place(at=(0.5 * x, 0.4 * y, 0.0)), density=500.0)
+        for k, (x, y) in enumerate(((-1, -1), (1, -1), (1, 1), (-1, 1)))
+    ]
+    stood = build_structure(design(*legs))
+    for inset, x, y in ((0.0, 0.55, 0.45), (0.02, 0.53, 0.43)):
+        row = AnchorRow("stakes", STAKE, where="feet", inset=inset)
+        corners = {(x * a, y * b) for a in (-1, 1) for b in (-1, 1)}
+        assert {tuple(p) for p in anchor_points(stood, row).round(9).tolist()} == corners
+    with pytest.raises(DesignError) as wide:
+        anchor_points(stood, AnchorRow("stakes", STAKE, where="feet", inset=0.06))
+    assert wide.value.faults[0].key == "inset"
+
+
+def test_of_a_foot_that_points_outward_with_an_edge_the_middle_of_it_is_taken():
+    """Legs 0.1 m wide turned by 45 deg on a square: an edge square to the diagonal, 0.05 m out."""
+    legs = [
+        Part(
+            f"leg {k}",
+            Box(0.1, 0.1, 1.0),
+            Place(at=(0.5 * x, 0.5 * y, 0.0), turn=np.pi / 4),
+            density=500.0,
+        )
+        for k, (x, y) in enumerate(((-1, -1), (1, -1), (1, 1), (-1, 1)))
+    ]
+    points = anchor_points(build_structure(design(*legs)), AnchorRow("a", STAKE, where="feet"))
+    assert np.hypot(*points.T) == pytest.approx([0.5 * 2**0.5 + 0.05] * 4)
+
+
 def test_all_is_told_at_once_with_its_line():
     text = HARBOUR_LIGHT + (
         "\n[[anchor]]\nname = 'stakes'\nkind = 'rebar stake 1/2 in x 36 in'\nring = '40 in'\n"
@@ -229,7 +261,8 @@ def test_all_anchors_and_guys_that_are_offered_meet_the_piece(name, drawn, groun
     if any(part.embed > 0.0 for part in drawn.parts):
         pytest.skip("posts carry it")
     site = replace(drawn.table(Site), ground=ground)
-    for tied in offered(replace(drawn, tables={**drawn.tables, Site: site})):
+    bare = {**drawn.tables, Site: site, AnchorRow: ()}  # its own are of its own ground
+    for tied in offered(replace(drawn, tables=bare)):
         structure = build_structure(tied)
         assert holding_nothing(structure) == []
         for row in tied.several(AnchorRow):
