@@ -81,7 +81,7 @@ def test_walls_that_would_leave_no_hollow_are_not_made():
 
 
 def test_a_piece_that_was_weighed_is_read_by_the_scale_again():
-    """Wood that weighs 5/4 of its table does so twice as high too; what has a mass keeps to that."""
+    """Wood that weighs 5/4 of its table does so twice as high too, and what has a mass keeps it."""
     wood = Part("wood", Solid(4, 0.2, 0.2, 0.9), Place(on="foot"), material="western redcedar")
     design = Design("wood", "metric", (FOOT, POST, wood))
     masses = build_structure(design).part_mass[1]
