@@ -10,25 +10,29 @@ neither way, and so does what ``equivalents.csv`` beside this file names: no ans
 
 import argparse
 import ast
+import contextlib
 import csv
 import gc
-import importlib
 import importlib.machinery
+import inspect
+import json
 import os
 import random
 import select
 import signal
+import subprocess
 import sys
 import time
-from collections.abc import Iterator
-from concurrent.futures import ThreadPoolExecutor
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
+from types import CodeType, FunctionType
+from typing import Any
 
 sys.path.insert(0, str(Path(__file__).parent))
 
-import contextlib
 
+import touched
 from touched import ROOT, Known, known
 
 ROOMS = (
@@ -43,8 +47,11 @@ CRASHES = {
     *("LinAlgError", "RuntimeWarning", "DeprecationWarning", "StopIteration", "MemoryError"),
     *("ValueError", "AxisError", "GEOSException", "FrozenInstanceError", "NotImplementedError"),
 }
-BATCHES = (12, 60, 400)
+BATCHES = (10, 40, 150)
 """So many tests are tried first, then so many more, before a mutant survives."""
+
+SECONDS = 60.0
+"""Tests that take longer together are not tried."""
 
 _TURNED = {
     **{ast.Lt: ast.GtE, ast.LtE: ast.Gt, ast.Gt: ast.LtE, ast.GtE: ast.Lt},
@@ -57,10 +64,7 @@ _NAMES = {
     **{"argmax": "argmin", "argmin": "argmax", "any": "all", "all": "any"},
     **{"sin": "cos", "cos": "sin", "floor": "ceil", "ceil": "floor"},
 }
-_LIBRARIES = (
-    *("numpy", "scipy.optimize", "scipy.stats", "shapely", "pint", "rich.console", "rich.table"),
-    *("svgelements", "tomlkit", "pytest", "hypothesis", "jsonschema", "trimesh", "manifold3d"),
-)
+PLAIN = ("-q", "-n0", "-p", "no:cacheprovider", "-p", "no:warnings")
 
 
 def changes(tree: ast.AST) -> Iterator[tuple[int, str, ast.AST, str, object]]:
@@ -78,10 +82,15 @@ def changes(tree: ast.AST) -> Iterator[tuple[int, str, ast.AST, str, object]]:
         elif isinstance(node, ast.Name) and node.id in _NAMES:
             yield line, f"{_NAMES[node.id]} for {node.id}", node, "id", _NAMES[node.id]
         elif isinstance(node, ast.Constant) and type(node.value) in (int, float):
-            yield line, f"{node.value} off", node, "value", node.value * 1.1 + 1
+            yield line, f"{node.value} off", node, "value", _off(node.value)
         elif isinstance(node, ast.If | ast.IfExp):
             denied = ast.UnaryOp(ast.Not(), node.test)
             yield line, "condition denied", node, "test", denied
+
+
+def _off(value: float) -> float:
+    """Return another number: the next whole one, or one that is more by a tenth and one."""
+    return value + 1 if isinstance(value, int) else value * 1.1 + 1.0
 
 
 @dataclass(frozen=True)
@@ -133,37 +142,40 @@ def _equivalents() -> set[tuple[str, str, str]]:
         return {(row["file"], row["line"], row["what"]) for row in csv.DictReader(file)}
 
 
-def tried(mutant: Mutant, tests: Known) -> str:
+def tried(mutant: Mutant, tests: Known, house: "House") -> str:
     """Return what became of a mutant: which test killed it, how it crashed, or that it survives."""
-    names = tests.touching(mutant.file, mutant.line)
-    if not names:
-        names = tests.entering(mutant.file)
+    names = tests.touching(mutant.file, mutant.line) or tests.entering(mutant.file)
+    names = [name for name in names if name in house.items]
+    put_in = house.patch(mutant)
     crash, start = "", 0
-    for count in BATCHES:
+    for count in BATCHES if put_in is not None else ():
         some = names[start : start + count]
         start += count
-        if not some:
+        spent = sum(tests.tests[name][0] for name in some)
+        if not some or spent > SECONDS:
             break
-        expected = sum(tests.tests[name][0] for name in some)
-        ended = _forked(mutant, some, 20.0 + 4.0 * expected)
+        ended = _forked(lambda some=some: house.says(put_in, some), 30.0 + 5.0 * spent)
         if ended.startswith("killed"):
             return ended
-        crash = crash or (ended if ended != "survives" else "")
+        crash = ended if ended != "survives" else ""
         if crash:
-            break
-    return crash or ("survives" if names else "survives, untouched")
+            return crash
+    few = names[: BATCHES[1]]
+    return _from_nothing(mutant, few) if few else "survives, untouched"
 
 
-def _forked(mutant: Mutant, names: list[str], seconds: float) -> str:
-    """Return what tests say of a mutant, in a process of their own."""
+def _forked(does: Callable[[], str], seconds: float) -> str:
+    """Return what is said in a process of its own, a copy of this one."""
     read, write = os.pipe()
     process = os.fork()
     if not process:
         try:
             os.close(read)
             os.setpgid(0, 0)
-            said = _in_child(mutant, names)
-            os.write(write, said.encode())
+            nothing = os.open(os.devnull, os.O_RDWR)
+            for each in (0, 1, 2):
+                os.dup2(nothing, each)
+            os.write(write, does().encode())
         finally:
             os._exit(0)
     os.close(write)
@@ -176,23 +188,106 @@ def _forked(mutant: Mutant, names: list[str], seconds: float) -> str:
     return said or "crash: of the process"
 
 
-def _in_child(mutant: Mutant, names: list[str]) -> str:
+def _from_nothing(mutant: Mutant, names: list[str]) -> str:
+    """Return what tests say where the change is there from the import on: slow, but whole."""
+    asked = json.dumps([mutant.file, mutant.line, mutant.number, mutant.what, names])
+    ran = subprocess.run(
+        [sys.executable, __file__, "--alone"],
+        input=asked,
+        capture_output=True,
+        text=True,
+        check=False,
+        timeout=600,
+    )
+    said = ran.stdout.strip().splitlines()
+    return said[-1] if said else "crash: of the process"
+
+
+def _alone() -> int:
+    """Run one mutant in this process, as ``_from_nothing`` asks for it."""
     import pytest
 
-    nothing = os.open(os.devnull, os.O_RDWR)
-    for each in (0, 1, 2):
-        os.dup2(nothing, each)
+    *given, names = json.load(sys.stdin)
+    mutant = Mutant(*given)
     os.chdir(ROOT)
-    os.environ["PYTHONDONTWRITEBYTECODE"] = "1"
     sys.dont_write_bytecode = True
     _instead(ROOT / mutant.file, mutant.text())
     judge = _Judge(names)
     files = list(dict.fromkeys(name.partition("::")[0] for name in names))
-    words = ["-q", "-x", "-n0", "-p", "no:cacheprovider", "-p", "no:warnings", *files]
-    status = pytest.main(words, plugins=[judge])
-    if not judge.said and status not in (0, 5):
-        return "crash: of the import"
-    return judge.said or "survives"
+    out = os.dup(1)
+    os.dup2(os.open(os.devnull, os.O_RDWR), 1)
+    status = pytest.main([*PLAIN, "-x", *files], plugins=[judge])
+    said = judge.said or ("survives" if status in (0, 5) else "crash: of the import")
+    os.write(out, said.encode())
+    return 0
+
+
+class House:
+    """All tests collected once, and every function of the package that is alive.
+
+    A mutant is a copy of this process in which functions have other code: nothing is imported anew.
+    """
+
+    def __init__(self, session: Any) -> None:
+        self.items = {item.nodeid: item for item in session.items}
+        self.alive: dict[tuple[str, str, int], list[FunctionType]] = {}
+        for each in gc.get_objects():
+            if isinstance(each, FunctionType):
+                code = each.__code__
+                key = code.co_filename, code.co_qualname, code.co_firstlineno
+                self.alive.setdefault(key, []).append(each)
+
+    def patch(self, mutant: Mutant) -> "_Patch | None":
+        """Return which functions get which code; None where it is not in a function."""
+        file = str(ROOT / mutant.file)
+        text = (ROOT / mutant.file).read_text(encoding="utf-8")
+        here = _functions(compile(text, file, "exec"))
+        plain = _functions(compile(ast.unparse(ast.parse(text)), file, "exec"))
+        changed_text = mutant.text()
+        changed = _functions(compile(changed_text, file, "exec"))
+        put: _Put = []
+        for is_, was, new in zip(here, plain, changed, strict=True):
+            if was != new:
+                key = file, is_.co_qualname, is_.co_firstlineno
+                put += [(each, new) for each in self.alive.get(key, ())]
+        return _Patch(ROOT / mutant.file, changed_text, put) if put else None
+
+    def says(self, patch: "_Patch", names: list[str]) -> str:
+        """Return what tests say, in this process, which is changed for good."""
+        for each, code in patch.put:
+            each.__code__ = code
+        _instead(patch.file, patch.text)  # where it is imported only now
+        touched.forget()
+        judge = _Judge(names)
+        items = [self.items[name] for name in names]
+        items[0].config.pluginmanager.register(judge)
+        for item, after in zip(items, [*items[1:], None], strict=True):
+            item.config.hook.pytest_runtest_protocol(item=item, nextitem=after)
+            if judge.said:
+                break
+        return judge.said or "survives"
+
+
+_Put = list[tuple[FunctionType, CodeType]]
+
+
+@dataclass(frozen=True)
+class _Patch:
+    file: Path
+    text: str
+    put: _Put
+
+
+def _functions(code: CodeType) -> list[CodeType]:
+    """Return the code of each function that stands in a module or class, in order."""
+    found: list[CodeType] = []
+    for each in code.co_consts:
+        if isinstance(each, CodeType):
+            if each.co_flags & inspect.CO_OPTIMIZED:
+                found.append(each)
+            else:
+                found += _functions(each)
+    return found
 
 
 def _instead(file: Path, text: str) -> None:
@@ -215,7 +310,7 @@ class _Judge:
         self.rank = {name: k for k, name in enumerate(names)}
         self.said = ""
 
-    def pytest_collection_modifyitems(self, items: list) -> None:
+    def pytest_collection_modifyitems(self, items: list[Any]) -> None:
         chosen = [item for item in items if item.nodeid in self.rank]
         items[:] = sorted(chosen, key=lambda item: self.rank[item.nodeid])
 
@@ -229,22 +324,18 @@ class _Judge:
             self.said = f"{word}: {kind} in {node.nodeid}"
 
 
-def judged(room: str, typed: argparse.Namespace, tests: Known) -> float:
+def judged(room: str, typed: argparse.Namespace, tests: Known, house: House) -> float:
     """Draw, run and print one room; return the share that is killed of those that count."""
     there = mutants(room)
     drawn = list(there)
     random.Random(typed.seed).shuffle(drawn)
     start = time.perf_counter()
-    with ThreadPoolExecutor(typed.jobs) as pool:
-        ended = []
-        for mutant, end in zip(
-            drawn[: typed.count],
-            pool.map(lambda one: tried(one, tests), drawn[: typed.count]),
-            strict=True,
-        ):
-            ended.append((mutant, end))
-            if typed.verbose or end.startswith("survives"):
-                print(f"  {end}: {mutant}", file=sys.stderr, flush=True)
+    ended: list[tuple[Mutant, str]] = []
+    for mutant in drawn[: typed.count]:
+        end = tried(mutant, tests, house)
+        ended.append((mutant, end))
+        if typed.verbose or end.startswith("survives"):
+            print(f"  {end}: {mutant}", file=sys.stderr, flush=True)
     killed = sum(end.startswith("killed") for _, end in ended)
     alive = [(mutant, end) for mutant, end in ended if end.startswith("survives")]
     crashed = len(ended) - killed - len(alive)
@@ -260,24 +351,39 @@ def judged(room: str, typed: argparse.Namespace, tests: Known) -> float:
     return share
 
 
+class Draws:
+    """A plugin: instead of running the tests that were collected, draws and tries mutants."""
+
+    def __init__(self, typed: argparse.Namespace) -> None:
+        self.typed = typed
+        self.least = 1.0
+
+    def pytest_runtestloop(self, session: Any) -> bool:
+        tests, house = known(), House(session)
+        gc.freeze()
+        rooms = ROOMS if self.typed.rooms == ["all"] else self.typed.rooms
+        self.least = min(judged(room, self.typed, tests, house) for room in rooms)
+        return True
+
+
 def main() -> int:
     """Judge each room; return 1 where fewer than the asked share is killed in one."""
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("rooms", nargs="+")
     parser.add_argument("--count", type=int, default=20)
     parser.add_argument("--seed", type=int, default=14)
-    parser.add_argument("--jobs", type=int, default=1)
     parser.add_argument("--verbose", action="store_true", help="tell of each what became of it")
+    parser.add_argument("--tests", nargs="*", default=["tests"], help="those that may be run")
     parser.add_argument("--least", type=float, default=0.0, help="share that has to be killed")
     typed = parser.parse_args()
+    import pytest
+
     os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
-    for library in _LIBRARIES:
-        importlib.import_module(library)
-    tests = known()
-    gc.freeze()
-    rooms = ROOMS if typed.rooms == ["all"] else typed.rooms
-    return int(min([judged(room, typed, tests) for room in rooms]) < typed.least)
+    os.chdir(ROOT)
+    draws = Draws(typed)
+    status = pytest.main([*PLAIN, "-s", *typed.tests], plugins=[draws])
+    return status or int(draws.least < typed.least)
 
 
 if __name__ == "__main__":
-    sys.exit(main())
+    sys.exit(_alone() if sys.argv[1:] == ["--alone"] else main())
