@@ -3,6 +3,9 @@
     --seed N    where to begin; each number is one file, the same in every run
     --jobs N    processes, all cores unless said
     --spoilt    each file with scraps typed into it: mostly for the reader
+    --level L   what each case is: ``commands`` (all of them on one file), ``reader`` (a file
+                changed in its structure, read alone), ``quantities`` or ``drawings`` (a text)
+    --minutes M stop after so many, at the last block of cases that was done
 
 Wrong is: an exception, a warning, NaN or infinity in the JSON, a number on the screen as no
 person writes it, more than 2 s of processor time or 500 MiB for one command, an exit status other
@@ -13,6 +16,7 @@ code, one seed and command to see it again with.
 import argparse
 import io
 import json
+import math
 import os
 import random
 import re
@@ -26,12 +30,16 @@ import warnings
 from collections import Counter
 from concurrent.futures import ProcessPoolExecutor
 from contextlib import redirect_stderr, redirect_stdout
+from itertools import repeat
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parent.parent
 sys.path.insert(0, str(ROOT / "tests" / "support"))
 
-from any_design import any_design  # noqa: E402 - needs the path
+sys.path.insert(0, str(Path(__file__).parent))
+
+import hostile_texts  # noqa: E402 - needs the path
+from any_design import any_design  # noqa: E402
 
 COMMANDS = (
     "check FILE",
@@ -49,6 +57,8 @@ DRAWN = (
     "sheet FILE -o OUT.pdf --full --draft",
 )
 SECONDS, SLOWEST, MEBIBYTES = 2.0, 20, 500
+BLOCK, ROUND = 200, 20
+"""Texts alone are tried so many at a time, and so many times that before the clock is asked."""
 SCRAPS = (
     "'",
     "[",
@@ -104,6 +114,105 @@ def tried(case: tuple[int, bool]) -> tuple[int, Counter[str], dict[str, str]]:
     return len(commands), found, seen
 
 
+def one_alone(level: str, seed: int) -> list[str]:
+    """Return what is wrong with how one text is read, without any command."""
+    start = time.process_time()
+    try:
+        with warnings.catch_warnings():
+            warnings.simplefilter("error")
+            told = LEVELS[level](seed)
+    except Exception as error:
+        return [_internal(error)]
+    spent = time.process_time() - start
+    return [*told, *([f"more than {SECONDS:.0f} s"] if spent > SECONDS else [])]
+
+
+def _quantity(seed: int) -> list[str]:
+    from yardfast.units import UnitError, read
+
+    text, kind, signed = hostile_texts.quantity(seed)
+    try:
+        value = read(text, kind, signed=signed).value
+    except UnitError as error:
+        return [] if str(error).isprintable() else ["a message that is not to be printed"]
+    wrong = [] if math.isfinite(value) else ["a quantity that is not finite"]
+    return [*wrong, *(["a negative one unasked"] if value < 0.0 and not signed else [])]
+
+
+def _drawing(seed: int) -> list[str]:
+    from yardfast.checks.inputs import read_text
+    from yardfast.design.faults import DesignError
+
+    Path("outline.svg").write_text(hostile_texts.drawing(seed), encoding="utf-8", errors="replace")
+    return _read_through(lambda: read_text(_FIGURE, "piece.toml"), DesignError)
+
+
+def _file(seed: int) -> list[str]:
+    from yardfast.checks.inputs import read_text
+    from yardfast.design.faults import DesignError
+
+    text = hostile_texts.changed(seed)
+    return _read_through(lambda: read_text(text, "piece.toml"), DesignError)
+
+
+def _read_through(read, refused) -> list[str]:
+    try:
+        read()
+    except refused as error:
+        lines = [fault.line or 0 for fault in error.faults]
+        said = "".join(
+            f"{one.found}{one.expected}{one.hint}{one.part}{one.key}" for one in error.faults
+        )
+        return [
+            *(["no fault told"] if not error.faults else []),
+            *(["faults out of order"] if lines != sorted(lines) else []),
+            *(["a fault that is not to be printed"] if not said.isprintable() else []),
+            *(
+                ["a fault of a screen's length"]
+                if any(len(f.found) > 60 for f in error.faults)
+                else []
+            ),
+        ]
+    return []
+
+
+LEVELS = {"quantities": _quantity, "drawings": _drawing, "reader": _file}
+_FIGURE = """[design]
+name = 'figure'
+units = 'metric'
+[site]
+method = 'forecast'
+wind = '20 m/s'
+exposure = 'C'
+ground = 'sand'
+[[part]]
+name = 'figure'
+shape = 'cutout'
+outline = 'outline.svg'
+height = '800 mm'
+thickness = '18 mm'
+material = 'softwood plywood'
+"""
+
+
+def block(level: str, seeds: range) -> tuple[int, Counter[str], dict[str, str]]:
+    """Try so many texts alone, one after the other."""
+    found: Counter[str] = Counter()
+    seen: dict[str, str] = {}
+    before = _memory()
+    with tempfile.TemporaryDirectory() as folder:
+        os.chdir(folder)
+        for seed in seeds:
+            for wrong in one_alone(level, seed):
+                found[wrong] += 1
+                seen.setdefault(wrong, f"seed {seed}: {level}")
+        os.chdir("/")
+    if _memory() - before > MEBIBYTES:
+        found[f"more than {MEBIBYTES} MiB"] += 1
+        seen.setdefault(f"more than {MEBIBYTES} MiB", f"seeds {seeds}: {level}")
+    return len(seeds), found, seen
+
+
 def _wrong(main, words: list[str]) -> list[str]:
     out, err, start, before = io.StringIO(), io.StringIO(), time.process_time(), _memory()
     wrong: list[str] = []
@@ -122,10 +231,7 @@ def _wrong(main, words: list[str]) -> list[str]:
     except TooSlowError:
         wrong.append(f"stopped after {SLOWEST} s: {words[0]}")
     except Exception as error:
-        places = traceback.extract_tb(error.__traceback__)
-        own = [each for each in places if str(ROOT) in each.filename] or places
-        place = f"{Path(own[-1].filename).name}:{own[-1].lineno} {own[-1].name}"
-        wrong.append(f"{type(error).__name__} at {place}: {str(error)[:80]}")
+        wrong.append(_internal(error))
     finally:
         signal.setitimer(signal.ITIMER_PROF, 0.0)
     spent = time.process_time() - start
@@ -134,6 +240,14 @@ def _wrong(main, words: list[str]) -> list[str]:
     if _memory() - before > MEBIBYTES:
         wrong.append(f"more than {MEBIBYTES} MiB: {words[0]}")
     return wrong
+
+
+def _internal(error: Exception) -> str:
+    places = traceback.extract_tb(error.__traceback__)
+    own = [one for one in places if one.filename.startswith(str(ROOT)) and one.name != "one_alone"]
+    own = [one for one in own if Path(one.filename).parent.name != "benchmarks"] or places
+    place = f"{Path(own[-1].filename).name}:{own[-1].lineno} {own[-1].name}"
+    return f"{type(error).__name__} at {place}: {str(error)[:80]}"
 
 
 def _stop(signum: int, frame: object) -> None:
@@ -155,19 +269,40 @@ def main() -> None:
     parser.add_argument("--seed", type=int, default=0)
     parser.add_argument("--jobs", type=int, default=os.cpu_count())
     parser.add_argument("--spoilt", action="store_true")
+    parser.add_argument("--level", choices=("commands", *LEVELS), default="commands")
+    parser.add_argument("--minutes", type=float, default=math.inf)
     typed = parser.parse_args()
     os.environ["YARDFAST_DEBUG"] = "1"
-    cases = [(seed, typed.spoilt) for seed in range(typed.seed, typed.seed + typed.count)]
-    start, runs, total, examples = time.perf_counter(), 0, Counter[str](), dict[str, str]()
+    start, cases, runs, total, examples = (
+        time.perf_counter(),
+        0,
+        0,
+        Counter[str](),
+        dict[str, str](),
+    )
+    size = 1 if typed.level == "commands" else BLOCK
+    seeds = range(typed.seed, typed.seed + typed.count)
     with ProcessPoolExecutor(typed.jobs) as pool:
-        for ran, found, seen in pool.map(tried, cases, chunksize=1):
-            runs += ran
-            total += found
-            for what in seen.keys() - examples.keys():
-                print(f"        {what}: {seen[what]}", file=sys.stderr, flush=True)
-            examples = seen | examples
+        for at in range(0, typed.count, size * ROUND):
+            some = [
+                seeds[k : k + size] for k in range(at, at + size * ROUND, size) if k < typed.count
+            ]
+            if typed.level == "commands":
+                ended = pool.map(tried, [(one[0], typed.spoilt) for one in some])
+            else:
+                ended = pool.map(block, repeat(typed.level), some)
+            for each, (ran, found, seen) in zip(some, ended, strict=True):
+                cases += len(each)
+                runs += ran
+                total += found
+                for what in seen.keys() - examples.keys():
+                    print(f"        {what}: {seen[what]}", file=sys.stderr, flush=True)
+                examples = seen | examples
+            if time.perf_counter() - start > 60.0 * typed.minutes:
+                break
     spent = time.perf_counter() - start
-    print(f"{typed.count} files from seed {typed.seed}, {runs} commands, {spent:.0f} s")
+    what = "files" if typed.level == "commands" else typed.level
+    print(f"{cases:,} {what} from seed {typed.seed}, {runs:,} runs, {spent:.0f} s")
     for what, count in total.most_common():
         print(f"{count:6d}  {what}\n        {examples[what]}")
     if not total:

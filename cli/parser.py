@@ -362,16 +362,16 @@ COMMANDS = {
         ),
     ),
     "schema": _Command(
-        "what a design file may hold, or a result holds, as a JSON Schema",
+        "what a design file may hold, or a result or the odds hold, as a JSON Schema",
         "design",
         "schema",
         (
             _takes(
                 "of",
                 None,
-                "of the design file (default), or of what 'check --format json' prints",
+                "of the design file (default), or of what check or odds prints by '--format json'",
                 nargs="?",
-                choices=("design", "result"),
+                choices=("design", "result", "odds"),
                 default="design",
             ),
         ),

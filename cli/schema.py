@@ -1,18 +1,38 @@
-"""``yardfast schema``: what a design file may hold, or what a result holds, as a JSON Schema."""
+"""``yardfast schema``: a design file, a result or the odds, as a JSON Schema."""
 
 from argparse import Namespace
+from collections.abc import Callable, Mapping
+from typing import Any
 
 from . import screen
 
 
 def run(arguments: Namespace) -> int:
     """Print the schema that is asked for."""
-    if arguments.of == "result":
-        from ..report.result_schema import result_schema  # noqa: PLC0415 - one of the two
-
-        screen.show_json(result_schema())
-    else:
-        from ..report.design_schema import design_schema  # noqa: PLC0415
-
-        screen.show_json(design_schema())
+    screen.show_json(_SCHEMAS[arguments.of]())
     return 0
+
+
+def _design() -> dict[str, Any]:
+    from ..report.design_schema import design_schema  # noqa: PLC0415 - one of the three
+
+    return design_schema()
+
+
+def _result() -> dict[str, Any]:
+    from ..report.result_schema import result_schema  # noqa: PLC0415
+
+    return result_schema()
+
+
+def _odds() -> dict[str, Any]:
+    from ..report.odds_schema import odds_schema  # noqa: PLC0415
+
+    return odds_schema()
+
+
+_SCHEMAS: Mapping[str, Callable[[], dict[str, Any]]] = {
+    "design": _design,
+    "result": _result,
+    "odds": _odds,
+}

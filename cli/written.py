@@ -2,10 +2,11 @@
 
 import os
 import shutil
-from collections.abc import Sequence
-from contextlib import suppress
+from collections.abc import Generator, Sequence
+from contextlib import contextmanager, suppress
 from pathlib import Path
 from secrets import token_hex
+from threading import current_thread, main_thread
 
 from ..report.faults import clean
 
@@ -54,12 +55,32 @@ def write(
         if target.exists() and not target.is_file():
             target.write_bytes(data)  # a device or a pipe: it has no content to lose
         else:
-            _put(target, data, bool(force))
+            with _ended_tidily():
+                _put(target, data, bool(force))
     except FileExistsError:
         return _exists(file, force)
     except OSError as error:
         return f"{_shown(file)} cannot be written: {error.strerror}"
     return ""
+
+
+@contextmanager
+def _ended_tidily() -> Generator[None, None, None]:
+    """Have a SIGTERM meanwhile end the program as an exception does: what is beside is put away."""
+    import signal  # noqa: PLC0415 - only where something is written
+
+    def end(number: int, _: object) -> None:
+        raise SystemExit(128 + number)
+
+    usual = signal.getsignal(signal.SIGTERM) == signal.SIG_DFL
+    if current_thread() is not main_thread() or not usual:
+        yield
+        return
+    signal.signal(signal.SIGTERM, end)
+    try:
+        yield
+    finally:
+        signal.signal(signal.SIGTERM, signal.SIG_DFL)
 
 
 def _put(target: Path, data: bytes, force: bool) -> None:
@@ -69,13 +90,13 @@ def _put(target: Path, data: bytes, force: bool) -> None:
             opened.write(data)
             opened.flush()
             os.fsync(opened.fileno())
-        if not force:
+        if force:
+            if target.exists():
+                with suppress(OSError):  # a disk that knows no rights
+                    shutil.copymode(target, beside)
+            beside.replace(target)
+        else:
             _name(beside, target)
-            return
-        if target.exists():
-            with suppress(OSError):  # a disk that knows no rights
-                shutil.copymode(target, beside)
-        beside.replace(target)
     finally:
         beside.unlink(missing_ok=True)
 
@@ -87,13 +108,21 @@ def _name(beside: Path, target: Path) -> None:
     except FileExistsError:
         raise
     except OSError:  # a disk without second names, such as a memory card
-        with target.open("xb"):
-            pass
-        try:
-            beside.replace(target)
-        except BaseException:
-            target.unlink()
-            raise
+        _take(beside, target)
+
+
+def _take(beside: Path, target: Path) -> None:
+    """Take a name where none may stand, and then its place. FileExistsError as ``_name``."""
+    try:
+        target.open("xb").close()
+        beside.replace(target)
+    except FileExistsError:
+        raise
+    except BaseException:  # whatever ends it: no empty file is left
+        with suppress(OSError):
+            if not target.stat().st_size:
+                target.unlink()
+        raise
 
 
 def _same(one: Path, other: Path) -> bool:

@@ -14,6 +14,8 @@ from .faults import clean
 from .lines import Line, wrapped
 
 _WIDTH = 79
+ODDS_FORMAT = 1
+"""The format of ``odds --format json``: within it keys are added and none is renamed."""
 
 NAMES: Mapping[str, str] = {
     "density": "how dense its materials are",
@@ -92,7 +94,7 @@ def input_lines(odds: Odds) -> list[Line]:
 def odds_object(found: Examination, odds: Odds) -> dict[str, Any]:
     """Return the odds in SI for programs."""
     return {
-        "format": 1,
+        "format": ODDS_FORMAT,
         "name": clean(found.design.name),
         "file": clean(found.design.file),
         "tipping_forecast_gust_m_s": _object(odds.tipping),

@@ -3,220 +3,209 @@
 Keys may be added to a result, and none of those here is renamed or taken away within a format.
 """
 
-from typing import Any
-
 from ..checks.verdict import Word
 from .design_schema import SCHEMA_DRAFT
 from .result import RESULT_FORMAT
+from .schema_kinds import (
+    FLAG,
+    MAYBE_NUMBER,
+    MAYBE_TEXT,
+    NUMBER,
+    TEXT,
+    WHOLE,
+    Schema,
+    list_of,
+    object_of,
+    or_null,
+)
 
-_Schema = dict[str, Any]
 
-_TEXT: _Schema = {"type": "string"}
-_NUMBER: _Schema = {"type": "number"}
-_WHOLE: _Schema = {"type": "integer"}
-_FLAG: _Schema = {"type": "boolean"}
-_MAYBE_TEXT: _Schema = {"type": ["string", "null"]}
-_MAYBE_NUMBER: _Schema = {"type": ["number", "null"]}
-
-
-def result_schema() -> _Schema:
+def result_schema() -> Schema:
     """Return the schema of what ``check --format json`` prints of one design."""
-    whole = _object(
+    whole = object_of(
         format={"const": RESULT_FORMAT},
-        name=_TEXT,
-        file=_TEXT,
+        name=TEXT,
+        file=TEXT,
         fingerprint={"type": "string", "pattern": "^[0-9a-f]{12}$"},
-        verdict=_object(
+        verdict=object_of(
             word={"enum": [str(word) for word in Word]},
-            why=_TEXT,
-            mend=_list(_TEXT),
-            unfastened=_list(_TEXT),
-            not_looked_at=_list(_TEXT),
+            why=TEXT,
+            mend=list_of(TEXT),
+            unfastened=list_of(TEXT),
+            not_looked_at=list_of(TEXT),
         ),
-        look_again=_list(_object(part=_TEXT, key=_MAYBE_TEXT, found=_TEXT, hint=_TEXT)),
+        look_again=list_of(object_of(part=TEXT, key=MAYBE_TEXT, found=TEXT, hint=TEXT)),
         geometry=_geometry(),
         wind=_wind(),
-        checks=_list(_check()),
-        members=_list(_member()),
-        seams=_list(_seams()),
-        free_standing=_or_null(_object(overturning=_check(), sliding=_check())),
-        joints=_list(_joint()),
-        needs_anchors=_FLAG,
+        checks=list_of(_check()),
+        members=list_of(_member()),
+        seams=list_of(_seams()),
+        free_standing=or_null(object_of(overturning=_check(), sliding=_check())),
+        joints=list_of(_joint()),
+        needs_anchors=FLAG,
         limits=_limits(),
-        equilibrium_error=_NUMBER,
-        **{key: _list(_TEXT) for key in ("assumptions", "cautions", "not_checked")},
-        unverified=_list(_TEXT),
+        equilibrium_error=NUMBER,
+        **{key: list_of(TEXT) for key in ("assumptions", "cautions", "not_checked")},
+        unverified=list_of(TEXT),
     )
-    whole["properties"]["explained"] = _list(_explained())  # with --explain alone
+    whole["properties"]["explained"] = list_of(_explained())  # with --explain alone
     return {"$schema": SCHEMA_DRAFT, "title": f"Yardfast result, format {RESULT_FORMAT}", **whole}
 
 
-def _explained() -> _Schema:
+def _explained() -> Schema:
     """Return what ``check --explain NAME`` adds: a check's relation, inputs and number."""
     item = {
         "type": "object",
         "properties": {
-            "words": _TEXT,
-            "formula": _TEXT,
-            "values": {"type": "object", "additionalProperties": _TEXT},
-            "source": _TEXT,
-            "head": _list(_TEXT),
-            "rows": _list(_list(_TEXT)),
+            "words": TEXT,
+            "formula": TEXT,
+            "values": {"type": "object", "additionalProperties": TEXT},
+            "source": TEXT,
+            "head": list_of(TEXT),
+            "rows": list_of(list_of(TEXT)),
         },
         "required": ["words"],
     }
-    given = _object(
-        what=_TEXT,
-        value=_TEXT,
-        **{"from": _TEXT},
+    given = object_of(
+        what=TEXT,
+        value=TEXT,
+        **{"from": TEXT},
         line={"type": ["integer", "null"]},
-        source=_MAYBE_TEXT,
-        confidence=_MAYBE_TEXT,
+        source=MAYBE_TEXT,
+        confidence=MAYBE_TEXT,
     )
-    return _object(
-        name=_TEXT,
-        relation=_list(_object(title=_TEXT, steps=_list(item))),
-        source=_TEXT,
-        inputs=_list(given),
-        demand=_NUMBER,
-        capacity=_NUMBER,
-        unit=_TEXT,
-        utilization=_MAYBE_NUMBER,
-        passes=_FLAG,
-        notes=_list(_TEXT),
+    return object_of(
+        name=TEXT,
+        relation=list_of(object_of(title=TEXT, steps=list_of(item))),
+        source=TEXT,
+        inputs=list_of(given),
+        demand=NUMBER,
+        capacity=NUMBER,
+        unit=TEXT,
+        utilization=MAYBE_NUMBER,
+        passes=FLAG,
+        notes=list_of(TEXT),
     )
 
 
-def _object(**properties: _Schema) -> _Schema:
-    return {"type": "object", "properties": properties, "required": list(properties)}
+def _point() -> Schema:
+    return {"type": "array", "items": NUMBER, "minItems": 3, "maxItems": 3}
 
 
-def _list(items: _Schema) -> _Schema:
-    return {"type": "array", "items": items}
-
-
-def _or_null(schema: _Schema) -> _Schema:
-    return {"anyOf": [schema, {"type": "null"}]}
-
-
-def _point() -> _Schema:
-    return {"type": "array", "items": _NUMBER, "minItems": 3, "maxItems": 3}
-
-
-def _geometry() -> _Schema:
-    part = _object(name=_TEXT, mass_kg=_NUMBER, center_of_mass_m=_point(), volume_m3=_NUMBER)
-    corner = {"type": "array", "items": _NUMBER, "minItems": 2, "maxItems": 2}
-    masses = dict.fromkeys(("mass_kg", "weight_N", "mass_light_kg", "mass_heavy_kg"), _NUMBER)
-    return _object(
+def _geometry() -> Schema:
+    part = object_of(name=TEXT, mass_kg=NUMBER, center_of_mass_m=_point(), volume_m3=NUMBER)
+    corner = {"type": "array", "items": NUMBER, "minItems": 2, "maxItems": 2}
+    masses = dict.fromkeys(("mass_kg", "weight_N", "mass_light_kg", "mass_heavy_kg"), NUMBER)
+    return object_of(
         **masses,
         center_of_mass_m=_point(),
-        height_m=_NUMBER,
-        footprint_m={**_list(corner), "minItems": 3},
-        parts=_list(part),
+        height_m=NUMBER,
+        footprint_m={**list_of(corner), "minItems": 3},
+        parts=list_of(part),
     )
 
 
-def _wind() -> _Schema:
+def _wind() -> Schema:
     angle = {"type": "number", "minimum": 0, "exclusiveMaximum": 360}
     by_direction = ("projected_area_m2", "force_N", "force_height_m", "uplift_N")
-    return _object(
-        directions_deg=_list(angle),
-        **{key: _list(_NUMBER) for key in by_direction},
-        velocity_pressure_Pa=_NUMBER,
-        minimum_governs=_FLAG,
+    return object_of(
+        directions_deg=list_of(angle),
+        **{key: list_of(NUMBER) for key in by_direction},
+        velocity_pressure_Pa=NUMBER,
+        minimum_governs=FLAG,
     )
 
 
-def _check() -> _Schema:
-    return _object(
-        name=_TEXT,
-        demand=_MAYBE_NUMBER,
-        capacity=_MAYBE_NUMBER,
-        unit=_TEXT,
-        utilization=_MAYBE_NUMBER,
-        passes=_FLAG,
-        direction_deg=_MAYBE_NUMBER,
-        source=_TEXT,
-        envelope=_or_null(_object(least=_MAYBE_NUMBER, most=_MAYBE_NUMBER, as_read=_MAYBE_NUMBER)),
-        notes=_list(_TEXT),
+def _check() -> Schema:
+    return object_of(
+        name=TEXT,
+        demand=MAYBE_NUMBER,
+        capacity=MAYBE_NUMBER,
+        unit=TEXT,
+        utilization=MAYBE_NUMBER,
+        passes=FLAG,
+        direction_deg=MAYBE_NUMBER,
+        source=TEXT,
+        envelope=or_null(object_of(least=MAYBE_NUMBER, most=MAYBE_NUMBER, as_read=MAYBE_NUMBER)),
+        notes=list_of(TEXT),
     )
 
 
-def _member() -> _Schema:
-    return _object(
-        part=_TEXT,
-        role=_TEXT,
-        governs=_TEXT,
-        where=_MAYBE_TEXT,
-        level_m=_MAYBE_NUMBER,
-        load=_MAYBE_TEXT,
-        count=_WHOLE,
-        deflection_m=_NUMBER,
-        forces=_or_null(_forces()),
-        source=_TEXT,
-        confidence=_TEXT,
+def _member() -> Schema:
+    return object_of(
+        part=TEXT,
+        role=TEXT,
+        governs=TEXT,
+        where=MAYBE_TEXT,
+        level_m=MAYBE_NUMBER,
+        load=MAYBE_TEXT,
+        count=WHOLE,
+        deflection_m=NUMBER,
+        forces=or_null(_forces()),
+        source=TEXT,
+        confidence=TEXT,
     )
 
 
-def _forces() -> _Schema:
+def _forces() -> Schema:
     keys = ("at_m", "axial_N", "moment_1_Nm", "moment_2_Nm", "shear_N", "torsion_Nm")
-    return _object(**dict.fromkeys(keys, _MAYBE_NUMBER))
+    return object_of(**dict.fromkeys(keys, MAYBE_NUMBER))
 
 
-def _fastened(**more: _Schema) -> _Schema:
+def _fastened(**more: Schema) -> Schema:
     """Return what joints and fastened seams say alike."""
-    return _object(
+    return object_of(
         **more,
-        fastener=_TEXT,
-        spacing_m=_MAYBE_NUMBER,
-        into=_TEXT,
-        through_m=_NUMBER,
-        penetration_m=_NUMBER,
-        tension_N=_NUMBER,
-        shear_N=_MAYBE_NUMBER,
-        withdrawal_N=_NUMBER,
-        head_pull_through_N=_MAYBE_NUMBER,
-        lateral_N=_NUMBER,
-        mode=_MAYBE_TEXT,
+        fastener=TEXT,
+        spacing_m=MAYBE_NUMBER,
+        into=TEXT,
+        through_m=NUMBER,
+        penetration_m=NUMBER,
+        tension_N=NUMBER,
+        shear_N=MAYBE_NUMBER,
+        withdrawal_N=NUMBER,
+        head_pull_through_N=MAYBE_NUMBER,
+        lateral_N=NUMBER,
+        mode=MAYBE_TEXT,
     )
 
 
-def _joint() -> _Schema:
+def _joint() -> Schema:
     return _fastened(
-        name=_TEXT,
-        of=_TEXT,
-        to=_TEXT,
-        count=_WHOLE,
-        places=_WHOLE,
-        head_in=_TEXT,
-        mean_withdrawal_N=_MAYBE_NUMBER,
-        glue_counted=_FLAG,
-        load=_MAYBE_TEXT,
+        name=TEXT,
+        of=TEXT,
+        to=TEXT,
+        count=WHOLE,
+        places=WHOLE,
+        head_in=TEXT,
+        mean_withdrawal_N=MAYBE_NUMBER,
+        glue_counted=FLAG,
+        load=MAYBE_TEXT,
     )
 
 
-def _seams() -> _Schema:
+def _seams() -> Schema:
     numbers = ("shear_N", "torque_N_m", "level_m", "flow_N_m", "pull_N_m", "hoop_N_m")
-    fastened = _fastened(cleat=_MAYBE_TEXT, passes=_FLAG, utilization=_MAYBE_NUMBER)
-    return _object(
-        part=_TEXT,
-        count=_WHOLE,
-        **dict.fromkeys(numbers, _NUMBER),
-        into=_TEXT,
-        spacings=_list(_object(fastener=_TEXT, spacing_m=_MAYBE_NUMBER)),
-        fastened=_or_null(fastened),
+    fastened = _fastened(cleat=MAYBE_TEXT, passes=FLAG, utilization=MAYBE_NUMBER)
+    return object_of(
+        part=TEXT,
+        count=WHOLE,
+        **dict.fromkeys(numbers, NUMBER),
+        into=TEXT,
+        spacings=list_of(object_of(fastener=TEXT, spacing_m=MAYBE_NUMBER)),
+        fastened=or_null(fastened),
     )
 
 
-def _limits() -> _Schema:
+def _limits() -> Schema:
     gusts = (
         *("tipping_gust_m_s", "sliding_gust_m_s", "tipping_gust_low_m_s", "tipping_gust_high_m_s"),
         *("forecast_tipping_gust_m_s", "forecast_sliding_gust_m_s", "act_forecast_gust_m_s"),
     )
-    return _object(
-        **dict.fromkeys(gusts, _MAYBE_NUMBER),
-        push_N=_NUMBER,
-        push_height_m=_NUMBER,
-        return_period_years=_MAYBE_NUMBER,
-        return_period_by=_MAYBE_TEXT,
+    return object_of(
+        **dict.fromkeys(gusts, MAYBE_NUMBER),
+        push_N=NUMBER,
+        push_height_m=NUMBER,
+        return_period_years=MAYBE_NUMBER,
+        return_period_by=MAYBE_TEXT,
     )

@@ -280,6 +280,7 @@ def test_what_is_no_text_is_refused_with_the_fix(value: object, found: str) -> N
     [
         ("36 mph", "length", ["a speed", "a length"]),
         ("40 lb", "force", ["a mass", "a force", "'40 lbf'"]),
+        ("40\tlb", "force", ["a mass", "a force", "'40 lbf'"]),
         ("40 kg", "force", ["a mass", "a force", "lbf"]),
         ("40 lbf", "mass", ["a force", "a mass", "lb"]),
         ("2 lb/ft^2", "pressure", ["a mass per area", "a pressure", "'2 lbf/ft^2'"]),

@@ -116,11 +116,12 @@ def wrong_kind(text: str, unit: Unit, kind: UnitKind) -> UnitError:
     hint = f"{text.strip()!r} is {found}, where {kind.phrase} belongs"
     a, b = unit.dims, kind.dims
     if b == (a[0] + 1, a[1], a[2] - 2, a[3]):
-        force = re.sub(r"(?<![A-Za-z])(?:lbs?|pounds?)(?![A-Za-z])\.?", "lbf", text)
-        other = f"'{kind.spellings[0]}'" if force == text else f"'{force.strip()}'"
+        typed = " ".join(text.split())
+        force = re.sub(r"(?<![A-Za-z])(?:lbs?|pounds?)(?![A-Za-z])\.?", "lbf", typed)
+        other = f"'{kind.spellings[0] if force == typed else force}'"
         hint += f"; lb and kg are masses, a force is written lbf or N: {other}"
-        if force != text and kind.dims == (1, 1, -2, 0):
-            return UnitError(text, expected_of(kind), hint, force.strip(), sure=True)
+        if force != typed and kind.dims == (1, 1, -2, 0):
+            return UnitError(text, expected_of(kind), hint, force, sure=True)
     elif a == (b[0] + 1, b[1], b[2] - 2, b[3]):
         hint += f"; it is written {' or '.join(kind.spellings)}"
     return UnitError(text, expected_of(kind), hint)

@@ -112,13 +112,13 @@ def _table(use: _Use) -> JointsGive:
         known[pressure] = use(pressure)
     order = sorted(known)
     used = np.maximum.accumulate([known[p][0] for p in order])
-    rising = np.append(True, np.diff(used) > 1.0e-9) & np.isfinite(used)
-    kept = np.flatnonzero(rising)
+    rising = np.append(True, used[1:] > used[:-1] + 1.0e-9) & np.isfinite(used)
+    kept = np.flatnonzero(rising) if rising.any() else np.zeros(1, np.intp)
     return JointsGive(np.array(order)[kept], used[kept], tuple(known[order[k]][1] for k in kept))
 
 
 def _beyond(wanted: Array, used: Array, pressures: Array) -> Array:
     if len(used) < 2:  # nothing that wind does is felt, or all of it gives way in calm air
-        return np.where(wanted < used[:1], 0.0, np.inf) if len(used) else np.zeros_like(wanted)
+        return np.where(wanted < used, 0.0, np.inf)
     slope = (pressures[1] - pressures[0]) / (used[1] - used[0])
     return pressures[1] + (wanted - used[1]) * slope

@@ -26,7 +26,7 @@ _SCALAR = re.compile(
 )
 _BASIC = re.compile(r'"((?:[^"\\\n]|\\.)*)"')
 _LITERAL = re.compile(r"'([^'\n]*)'")
-_BAD_ESCAPE = re.compile(r"\\(?!u[0-9A-Fa-f]{4}|U[0-9A-Fa-f]{8}|[btnfr\"\\])")
+_BAD_ESCAPE = re.compile(r"(?<!\\)(?:\\\\)*\\(?!u[0-9A-Fa-f]{4}|U[0-9A-Fa-f]{8}|[btnfr\"\\])")
 _TOKEN = re.compile(r"[^,\]}#\n]*")
 _BLANKS = re.compile(r"(?:[ \t\n]|#[^\n]*)*")
 _CURLY = "“”„‟‘’‚‛«»`´"

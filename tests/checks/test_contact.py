@@ -64,6 +64,13 @@ def test_pressure_under_an_eccentric_load_is_meyerhofs(eccentricity, ratio):
     assert 1.0 / area[0] == pytest.approx(ratio, abs=0.0006)
 
 
+@pytest.mark.parametrize("depth", [0.0, -1e-9, -0.2])
+def test_no_area_carries_what_lies_on_the_edge_or_outside_it(depth):
+    """Statics: pressure under the area alone cannot balance a resultant outside it."""
+    found = caps(shapely.box(0, 0, 1, 1), np.array([[1.0, 0.0], [0.0, 1.0]]))
+    assert found.area_about(np.array([depth, 0.25])) == pytest.approx([0.0, 0.5], rel=1e-6)
+
+
 @pytest.mark.parametrize("arm", [0.0, 0.1, 0.25, 0.5, 1.0, 5.0])
 def test_two_feet_slide_when_the_nearer_yields(arm):
     """Statics: feet half a metre to either side; the nearer reaches its half first."""

@@ -2,12 +2,14 @@
 
 from math import cos, radians, sin
 
+import numpy as np
 import pytest
 
 from yardfast.checks.examination import examine
 from yardfast.checks.sliding import check_sliding
 from yardfast.design.model import Design, Part
 from yardfast.design.shapes.boxes import Box
+from yardfast.loads.actions import Actions
 from yardfast.loads.wind.site import Site
 
 BLOCK = Part("block", Box(1.0, 1.0, 0.4), mass=500 / 9.80665)
@@ -37,3 +39,18 @@ def test_dead_load_that_hurts_governs_where_something_holds_besides(held, dead):
         assert check.demand == pytest.approx(205.2, abs=0.05)
         assert check.capacity == pytest.approx(725.5, abs=0.05)
         assert check.utilization == pytest.approx(0.283, abs=0.0005)
+
+
+def test_dead_load_that_helps_governs_where_suction_lifts():
+    """150 N level and 200 N up, on the flat: 150 of 0.4 (0.9 x 500 - 200) = 100 N, 1.5.
+
+    By 1.2 it would be 150 of 0.4 (600 - 200) = 160 N, 0.94, and stand: ASCE/SEI 7-22 2.3.1.
+    """
+    site = Site(method="gust", wind=0.001, ground="gravel", basis="strength")
+    found = examine(Design("level", "metric", (BLOCK,), tables={Site: site}))
+    none, up = np.zeros((1, 1)), np.full((1, 1), 200.0)
+    force = np.array([[[150.0, 0.0]]])
+    blown = Actions(np.array([270.0]), force, 0.2 * force, none, up, np.zeros((1, 1, 2)), ("A",))
+    check = check_sliding(found.standing, blown, found.factors)
+    assert (check.demand, check.capacity) == pytest.approx((150.0, 100.0), rel=1e-4)
+    assert (check.dead, check.passes) == (0.9, False)

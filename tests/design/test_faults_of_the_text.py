@@ -3,7 +3,7 @@
 import pytest
 from sample_file import HARBOUR_LIGHT, altered, faults, the_fault
 
-from yardfast.checks.inputs import read
+from yardfast.checks.inputs import read, read_text
 from yardfast.design.faults import DesignError
 
 HEIGHT_LINE = 1 + HARBOUR_LIGHT[: HARBOUR_LIGHT.index("height   =")].count("\n")
@@ -198,6 +198,13 @@ def test_what_was_found_is_cut_at_sixty_characters() -> None:
         for fault in faults(text):
             assert len(fault.found) <= 60
             assert len(fault.key or "") <= 60
+
+
+def test_a_backslash_that_is_doubled_is_one() -> None:
+    text = altered("'Harbour light'", '"Harbour \\\\u light \\\\"')
+    assert read_text(text).name == "Harbour \\u light \\"
+    wrong = altered("'Harbour light'", '"Harbour \\\\\\light"')
+    assert "bare backslash" in the_fault(wrong).expected
 
 
 def test_control_characters_are_escaped() -> None:

@@ -13,12 +13,17 @@ from word_designs import TEXTS
 
 import yardfast as yf
 from yardfast.checks.inputs import read_text
+from yardfast.checks.odds.odds import odds
 from yardfast.cli import main
 from yardfast.report.design_schema import design_schema
+from yardfast.report.odds_schema import odds_schema
+from yardfast.report.odds_words import odds_object
 from yardfast.report.result_schema import result_schema
 
 EXAMPLES = sorted((Path(yf.__file__).parent / "examples").glob("*.toml"))
-DESIGN, RESULT = (Draft202012Validator(one) for one in (design_schema(), result_schema()))
+DESIGN, RESULT, ODDS = (
+    Draft202012Validator(one) for one in (design_schema(), result_schema(), odds_schema())
+)
 
 
 def as_json(value):
@@ -34,8 +39,9 @@ def wrong(text):
     return sorted(error.json_path for error in DESIGN.iter_errors(as_json(tomllib.loads(text))))
 
 
-def test_both_are_schemas():
+def test_all_are_schemas():
     Draft202012Validator.check_schema(design_schema())
+    Draft202012Validator.check_schema(odds_schema())
     Draft202012Validator.check_schema(result_schema())
 
 
@@ -88,20 +94,22 @@ def test_a_result_that_lost_a_key_or_has_text_for_a_number_is_none():
     assert not RESULT.is_valid(text)
 
 
-def test_every_key_of_a_result_is_in_its_schema():
-    def beside(found, schema, path):
-        known = schema.get("properties", {})
-        for each in schema.get("anyOf", ()):
-            known = known or each.get("properties", {})
-        if isinstance(found, dict):
-            for key, value in found.items():
-                yield from beside(value, known.get(key, {}), f"{path}.{key}")
-                if key not in known:
-                    yield f"{path}.{key}"
-        elif isinstance(found, list):
-            for value in found:
-                yield from beside(value, schema.get("items", {}), path)
+def beside(found, schema, path):
+    """Yield the path of every key that the schema does not name."""
+    known = schema.get("properties", {})
+    for each in schema.get("anyOf", ()):
+        known = known or each.get("properties", {})
+    if isinstance(found, dict):
+        for key, value in found.items():
+            yield from beside(value, known.get(key, {}), f"{path}.{key}")
+            if key not in known:
+                yield f"{path}.{key}"
+    elif isinstance(found, list):
+        for value in found:
+            yield from beside(value, schema.get("items", {}), path)
 
+
+def test_every_key_of_a_result_is_in_its_schema():
     for file in EXAMPLES[:6]:
         assert list(beside(yf.check(file).to_dict(), result_schema(), "")) == []
 
@@ -111,7 +119,42 @@ def test_every_word_of_the_verdict_is_in_the_schema():
         assert RESULT.is_valid(yf.check(read_text(text)).to_dict())
 
 
-@pytest.mark.parametrize(("of", "title"), [("design", "design file"), ("result", "result")])
+GUSTS = HARBOUR_LIGHT.replace("[site]", "[site]\ngusts = { 10 = '60 mph', 50 = '75 mph' }", 1)
+
+
+@pytest.mark.parametrize(
+    "piece", ["light-tower", "fingerpost", "heron", GUSTS], ids=lambda piece: piece[:12]
+)
+def test_odds_are_as_their_schema_says(piece):
+    of_file = Path(yf.__file__).parent / "examples" / f"{piece}.toml"
+    found = odds_object(*odds(read_text(GUSTS) if piece == GUSTS else yf.read(of_file), samples=64))
+    assert (found["per_year"] is None) == (piece != GUSTS)
+    assert [error.message for error in ODDS.iter_errors(found)] == []
+    assert list(beside(found, odds_schema(), "")) == []
+
+
+@pytest.mark.parametrize(
+    ("key", "wrong"),
+    [
+        ("probability_at_asked_wind", 1.5),
+        ("probability_at_asked_wind", None),
+        ("asked_forecast_gust_m_s", "58 mph"),
+        ("years", 0),
+        ("sensitivity", [{"input": "luck", "share": 0.5}]),
+        ("tipping_forecast_gust_m_s", {"p5": 1.0, "p50": 2.0}),
+        ("format", 2),
+    ],
+)
+def test_odds_that_are_none_are_refused(key, wrong):
+    found = odds_object(*odds(read_text(HARBOUR_LIGHT), samples=64))
+    assert ODDS.is_valid(found)
+    assert not ODDS.is_valid({**found, key: wrong})
+    assert not ODDS.is_valid({name: each for name, each in found.items() if name != key})
+
+
+@pytest.mark.parametrize(
+    ("of", "title"), [("design", "design file"), ("result", "result"), ("odds", "odds")]
+)
 def test_the_command_prints_them(capsys, of, title):
     assert main(["schema", of]) == 0
     assert json.loads(capsys.readouterr().out)["title"] == f"Yardfast {title}, format 1"

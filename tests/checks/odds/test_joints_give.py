@@ -8,7 +8,7 @@ import pytest
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read, read_text
 from yardfast.checks.judging import Kind
-from yardfast.checks.odds.joints_give import JointsGive, joints_give
+from yardfast.checks.odds.joints_give import JointsGive, _table, joints_give
 from yardfast.checks.odds.odds import odds
 from yardfast.checks.odds.spread import INPUTS
 from yardfast.checks.odds.varied import Varied
@@ -51,6 +51,14 @@ def test_twice_the_weight_and_fasteners_stand_twice_the_pressure() -> None:
     assert q[1] == pytest.approx(2.0 * q[0])
     assert q[0] < q[2]
     assert give.at(one, inputs)[0] == pytest.approx(np.interp(0.7, give.used, give.pressures))
+
+
+def test_a_joint_that_holds_nothing_gives_way_in_calm_air() -> None:
+    """What holds nothing holds nothing of a load, however light: every piece, at any gust."""
+    give = _table(lambda pressure: (np.inf, "heron to foot"))
+    one = np.ones(4)
+    assert give.at(one, Varied({}, one, one, one, one, one, one)).tolist() == [0.0] * 4
+    assert give.first == "heron to foot"
 
 
 def test_a_coefficient_counts_as_pressure() -> None:
