@@ -2,7 +2,7 @@
 
 from ..checks.odds.spread import INPUTS
 from .design_schema import SCHEMA_DRAFT
-from .odds_words import ODDS_FORMAT, NOT_INCLUDED
+from .odds_words import NOT_INCLUDED, ODDS_FORMAT
 from .schema_kinds import (
     FLAG,
     MAYBE_NUMBER,

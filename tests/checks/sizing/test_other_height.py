@@ -14,7 +14,7 @@ from yardfast.design.shapes.flat import Plate
 from yardfast.design.shapes.plans import Regular
 from yardfast.design.structure import build_structure
 from yardfast.loads.given import GivenLoad
-from yardfast.statics.anchor_table import GuyRow
+from yardfast.statics.tables.anchor_table import GuyRow
 
 FOOT = Part("foot", Plate(Regular(4, 1.0), 0.1), density=2400.0)
 POST = Part("post", Solid(4, 0.1, 0.1, 0.9), Place(on="foot"), mass=3.0)
