@@ -7,7 +7,8 @@ from math import hypot, pi, tan
 import numpy as np
 
 from ...units.arrays import Array
-from ..shapes.bodies import Cone, Shell
+from ..shapes.bodies import Shell
+from ..shapes.cone import Cone
 from ..shapes.boxes import Box
 from ..shapes.gables import Gable
 from ..shapes.shape import Shape

@@ -6,7 +6,8 @@ import pytest
 from yardfast.checks.joints.joint_material import met
 from yardfast.design.model import Design, Part, Place
 from yardfast.design.placing import place_parts
-from yardfast.design.shapes.bodies import Cone, Shell, Solid
+from yardfast.design.shapes.bodies import Shell, Solid
+from yardfast.design.shapes.cone import Cone
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Frame, Panel, Plate
 from yardfast.design.shapes.member import Member
