@@ -9,8 +9,8 @@ from ..reader.row import Row
 from ..reader.schema import Key
 from ..shapes.ball import Ball
 from ..shapes.bodies import Shell, Solid
-from ..shapes.cone import Cone
 from ..shapes.boxes import FACES, Box
+from ..shapes.cone import Cone
 from ..shapes.cutout import Cutout
 from ..shapes.flat import Frame, Panel, Plate
 from ..shapes.gables import Gable

@@ -12,7 +12,7 @@ from .forms import Form, Post, Prism, Walls
 from .plans import Regular, area_factor
 from .prism import prismatoid
 from .shape import ALONG_AXIS, NO_HULLS, Hull, Moments, Shape
-from .slopes import RoofFace, Skirt, faces_round, reach_of_a_roof
+from .slopes import RoofFace, Skirt, faces_round
 
 
 @dataclass(frozen=True)

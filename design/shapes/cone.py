@@ -3,17 +3,15 @@
 from dataclasses import dataclass, replace
 from math import hypot
 
-import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
 from ...units.arrays import Array
-from .forms import Form, Post, Prism, Walls
+from .bodies import Frustum, ring
+from .forms import Form, Prism
 from .plans import Regular, area_factor
-from .prism import prismatoid
-from .shape import ALONG_AXIS, NO_HULLS, Hull, Moments, Shape
+from .shape import NO_HULLS, Hull, Moments, Shape
 from .slopes import RoofFace, Skirt, faces_round, reach_of_a_roof
-from .bodies import Frustum, level, ring, skirt_of
 
 _NOTHING = shapely.Polygon()
 

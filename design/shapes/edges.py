@@ -1,14 +1,12 @@
 """What bounds a convex piece: its edges, its faces and the directions of both."""
 
 from dataclasses import dataclass
-from itertools import pairwise
+from itertools import combinations, pairwise
+
 import numpy as np
+
 from ...units.arrays import Array
 from .shape import Disc, Hull, corners, rim
-from itertools import combinations, pairwise
-import numpy as np
-from ...units.arrays import Array
-from .shape import Disc, Hull, rim
 
 _STRAIGHT = 1.0e-9
 """Discs whose axes differ by less stand in one line."""

@@ -1,14 +1,15 @@
 """Volumes: straight pieces of any section, and bodies between two level sections."""
 
 from collections.abc import Sequence
+
 import numpy as np
 import shapely
 from shapely import Polygon
 from shapely.geometry.base import BaseGeometry
+
 from ...units.arrays import Array
 from .shape import Hull, Moments
-import numpy as np
-from .shape import Moments
+
 
 def standing_prism(outline: BaseGeometry, thickness: float, solidity: float = 1.0) -> Moments:
     """Return the moments of an outline (x, z) in m with its thickness centred on y = 0."""

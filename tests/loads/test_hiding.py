@@ -21,8 +21,8 @@ from yardfast.design.model import Part, Place
 from yardfast.design.outlines import outlines
 from yardfast.design.placing import place_parts
 from yardfast.design.shapes.bodies import Solid
-from yardfast.design.shapes.cone import Cone
 from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.cone import Cone
 from yardfast.design.shapes.flat import Panel, Plate
 from yardfast.design.shapes.member import Member
 from yardfast.design.shapes.plans import Rectangle

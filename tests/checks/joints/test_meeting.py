@@ -7,8 +7,8 @@ from yardfast.checks.joints.joint_material import met
 from yardfast.design.model import Design, Part, Place
 from yardfast.design.placing import place_parts
 from yardfast.design.shapes.bodies import Shell, Solid
-from yardfast.design.shapes.cone import Cone
 from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.cone import Cone
 from yardfast.design.shapes.flat import Frame, Panel, Plate
 from yardfast.design.shapes.member import Member
 from yardfast.design.shapes.plans import Rectangle, Regular
