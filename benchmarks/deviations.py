@@ -21,8 +21,9 @@ from yardfast.design.model import Design, Part, Place  # noqa: E402
 from yardfast.design.outlines import outlines  # noqa: E402
 from yardfast.design.placing import place_parts  # noqa: E402
 from yardfast.design.shapes.ball import Ball  # noqa: E402
-from yardfast.design.shapes.bodies import Cone, Shell, Solid  # noqa: E402
+from yardfast.design.shapes.bodies import Shell, Solid  # noqa: E402
 from yardfast.design.shapes.boxes import Box  # noqa: E402
+from yardfast.design.shapes.cone import Cone  # noqa: E402
 from yardfast.design.shapes.cutout import Cutout  # noqa: E402
 from yardfast.design.shapes.flat import Frame, Panel, Plate  # noqa: E402
 from yardfast.design.shapes.gables import Gable  # noqa: E402

@@ -28,8 +28,8 @@ from typing import Any
 
 import yardfast as yf
 from yardfast import references
+from yardfast.checks.anchoring.anchor_capacity import anchor_capacity
 from yardfast.checks.anchoring.guys import allowable
-from yardfast.checks.anchoring.holding import anchor_capacity
 from yardfast.checks.joints.driven import Driven
 from yardfast.checks.joints.joint_material import joint_material_of
 from yardfast.checks.timber.books import BOOKS

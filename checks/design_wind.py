@@ -7,7 +7,7 @@ import numpy as np
 from ..loads.actions import Actions, body_actions, join_actions, minimum_actions, wind_actions
 from ..loads.exposed import Exposed
 from ..loads.methods import Method
-from ..loads.seen.distinct import distinct
+from ..loads.seen.directions import distinct
 from ..units.arrays import Array
 
 

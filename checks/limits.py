@@ -11,7 +11,7 @@ from ..design.structure import Weighing
 from ..loads.actions import Actions, wind_actions
 from ..loads.exposed import Exposed
 from ..loads.methods import air_density, shelter_of_ground
-from ..loads.seen.distinct import distinct
+from ..loads.seen.directions import distinct
 from ..loads.wind.site import Site
 from ..units import FOOT, MPH
 from ..units.arrays import Array

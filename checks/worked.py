@@ -8,7 +8,7 @@ import numpy as np
 from ..design.structure import Weighing
 from ..loads.actions import wind_actions
 from ..loads.methods import air_density, method_of
-from ..loads.seen.distinct import distinct
+from ..loads.seen.directions import distinct
 from ..units.arrays import Array
 from .examination import MINIMUM, Examination
 from .judging import Check

@@ -7,7 +7,7 @@ from typing import Any, cast
 import numpy as np
 import shapely
 from numpy.typing import NDArray
-from shapely import Point, Polygon, affinity
+from shapely import Point, Polygon
 from shapely.geometry.base import BaseGeometry
 
 from ..units.arrays import Array
@@ -91,11 +91,6 @@ def upright_boxes(low_x: Array, low_y: float, high_x: Array, high_y: float) -> P
 def box(low_x: float, low_y: float, high_x: float, high_y: float) -> BaseGeometry:
     """Return an upright rectangle, in m."""
     return cast(BaseGeometry, _kernel.box(low_x, low_y, high_x, high_y))
-
-
-def flipped(region: BaseGeometry) -> BaseGeometry:
-    """Return a region seen from behind: the second axis turned round."""
-    return affinity.scale(region, 1.0, -1.0, origin=(0.0, 0.0))
 
 
 def disc_region(centre: Array, radius: float) -> BaseGeometry:

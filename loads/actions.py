@@ -1,6 +1,5 @@
 """What a gust does to a structure: force, tilting, twist and uplift, by direction and case."""
 
-from collections.abc import Callable
 from dataclasses import dataclass
 
 import numpy as np
@@ -74,10 +73,6 @@ class Actions:
             of(self.lifting),
             ("",),
         )
-
-
-Blow = Callable[[NDArray[np.bool_]], Actions]
-"""The wind's actions (Q, D, C) on some of the bodies (bodies,) alone."""
 
 
 def wind_actions(

@@ -8,8 +8,9 @@ from ..checks.examination import Examination
 from ..design.builds.shape_keys import as_any_shape
 from ..design.model import Part
 from ..design.shapes.ball import Ball
-from ..design.shapes.bodies import Cone, Shell, Solid
+from ..design.shapes.bodies import Shell, Solid
 from ..design.shapes.boxes import Box
+from ..design.shapes.cone import Cone
 from ..design.shapes.cutout import Cutout
 from ..design.shapes.flat import Frame, Panel, Plate
 from ..design.shapes.gables import Gable

@@ -7,8 +7,9 @@ from ..design.cutting.boards import SawnBoard
 from ..design.cutting.cut_pieces import FlatCut, OtherCut, StickCut, StickGroup
 from ..design.cutting.panels import SawnPanel, seam_gap
 from ..design.shapes.ball import Ball
-from ..design.shapes.bodies import Cone, Shell, Solid
+from ..design.shapes.bodies import Shell, Solid
 from ..design.shapes.boxes import Box
+from ..design.shapes.cone import Cone
 from ..design.shapes.flat import Frame
 from ..design.shapes.gables import Gable
 from ..design.shapes.roofs import Dome, Vault

@@ -7,11 +7,11 @@ import numpy as np
 
 from ..design.structure import Structure
 from ..units.arrays import Array
+from .bars import Bar, body_bars
 from .contacts.bed import COARSE_BED
 from .contacts.graph import Edge, swings
 from .frame import Beams, end_forces
 from .model import Model
-from .sticks import Stick, body_sticks
 from .stiffness import SOIL
 from .system import FIXED, Integers, Springs, System, all_springs
 from .tie import Footing, Tie
@@ -54,8 +54,8 @@ class _Building:
         self.structure, self.ties, self.footings = structure, tuple(ties), footings
         self.loaded = tuple(loaded)
         count = len(structure.bodies)
-        self.sticks_at: list[tuple[Stick, ...]] = [
-            () if swings(structure, i) else body_sticks(structure, i) for i in range(count)
+        self.sticks_at: list[tuple[Bar, ...]] = [
+            () if swings(structure, i) else body_bars(structure, i) for i in range(count)
         ]
         meets: list[list[Array]] = [[] for _ in range(count)]
         one: Tie | Edge
@@ -69,7 +69,7 @@ class _Building:
             meets[body].append(np.asarray(point)[None])
         self.nodes: list[Array] = []
         self.own: list[list[int]] = []
-        self.sticks: list[Stick] = []
+        self.sticks: list[Bar] = []
         self.places: list[Array] = []
         self.ends: list[tuple[int, int]] = []
         self.firsts: list[int] = []
@@ -307,7 +307,7 @@ def _as_rigid(nodes: Array) -> Array:
     return found
 
 
-def _places(stick: Stick, meets: Sequence[Array], whole: bool) -> Array:
+def _places(stick: Bar, meets: Sequence[Array], whole: bool) -> Array:
     """Return where along a stick in m it has nodes: its ends, and wherever something meets it."""
     found: list[float] = [0.0, stick.length]
     for spots in meets:

@@ -12,10 +12,10 @@ import numpy as np
 
 from ..design.structure import Structure
 from ..units.arrays import Array, Mask
+from .bars import Bar
 from .buckling import PointForces, geometry
 from .frame import end_forces, forces_along
 from .solution import NO_FACTOR, Solution, solve
-from .sticks import Stick
 from .system import Integers, System
 from .tie import Tie
 from .wrench import motion_rows
@@ -31,7 +31,7 @@ class SectionForces:
     Axial (pulling above 0), two shears, torque, moment about the first way, about the second.
     """
 
-    stick: Stick
+    stick: Bar
     at: Array
     force: Array
 
@@ -50,7 +50,7 @@ class Model:
 
     structure: Structure
     ties: tuple[Tie, ...]
-    sticks: tuple[Stick, ...]
+    sticks: tuple[Bar, ...]
     places: tuple[Array, ...]
     firsts: tuple[int, ...]
     system: System

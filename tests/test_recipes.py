@@ -3,6 +3,7 @@
 import json
 
 import pytest
+from pypdf import PdfReader
 from recipes import changed, house, ran, rows_as
 
 pytestmark = pytest.mark.slow  # each copies the house and starts a Python or two of its own
@@ -133,3 +134,22 @@ def test_a_check_takes_a_kind_a_file_a_call_and_a_row(tmp_path):
     assert [each["capacity"] for each in lifting] == [pytest.approx(2 * 25 * 9.80665)]
     done = ran(tmp_path, "-m", "yardfast", "check", "crate.toml", "--numbers")
     assert any(line.split()[:3] == ["lifting", "by", "two"] for line in done.stdout.splitlines())
+
+
+def test_a_step_takes_its_formula_twice_and_a_call(tmp_path):
+    copy = house(tmp_path)
+    typst = '  "pounds": v => $ m / 0.4536 = #m(v.m) / 0.4536 = #m(v.lb) $,\n  "weight": v'
+    changed(copy / "report/calculation.typ", [('  "weight": v', typst)])
+    plain = '    "pounds": "m / 0.4536 = {m} / 0.4536 = {lb} lb",\n    "weight": "W'
+    changed(copy / "report/formulas.py", [('    "weight": "W', plain)])
+    call = '        step("pounds", "In pounds", {"m": mass, "lb": mass / 0.45359237}),\n'
+    weight = '        step("centre", "Height of the balance point"'
+    changed(copy / "report/calculation_steps.py", [(weight, call + weight)])
+    (tmp_path / "crate.toml").write_text(DESIGN.format(ground="firm lawn", material="MDO"))
+    asked = ("--full", "--force", "-o", "crate.pdf")
+    paper = ran(tmp_path, "-m", "yardfast", "sheet", "crate.toml", *asked)
+    assert paper.returncode in (0, 1), paper.stderr
+    pages = PdfReader(tmp_path / "crate.pdf").pages
+    assert "In pounds" in "".join(page.extract_text() for page in pages)
+    printed = "from yardfast.report.formulas import FORMULAS as f; print(f['pounds'])"
+    assert "lb" in ran(tmp_path, "-c", printed).stdout

@@ -17,9 +17,9 @@ from ...statics.tables.anchor_table import AnchorRow
 from ..judging import Check
 from ..remedies import on_wood
 from ..standing import Standing
+from .anchor_capacity import Holding
 from .anchored import anchor_pulls, check_tied
 from .held import Held, held_by
-from .holding import Holding
 
 PLAINEST = ("stake", "screw anchor", "pier", "buried weight", "slab bolt")
 """Groups in the order of the work that they make; a manufactured-home anchor needs a label to be

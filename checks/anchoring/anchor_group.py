@@ -44,15 +44,6 @@ def moment_held(capacity: ArrayLike, distance: ArrayLike, stiffness: ArrayLike =
     return np.asarray(np.where(weight > 0.0, weight * np.where(weight > 0.0, least, 0.0), 0.0))
 
 
-def edge_reaction(tension: ArrayLike, weight: ArrayLike, uplift: ArrayLike) -> Array:
-    """Return the force in N with which the lee edge presses on the ground: W - U + sum of T.
-
-    ``tension`` (…, anchors); ``weight`` and ``uplift`` (…), all in N, with their factors.
-    """
-    drawn = not_negative("tension", tension).sum(axis=-1)
-    return np.asarray(weight, dtype=float) - np.asarray(uplift, dtype=float) + drawn
-
-
 def left_to_stakes(force: ArrayLike, friction: ArrayLike) -> Array:
     """Return the level force in N that friction does not take, 0 or more; both in N, broadcast."""
     return np.maximum(not_negative("force", force) - not_negative("friction", friction), 0.0)

@@ -17,8 +17,8 @@ from ..sliding import check_sliding, resistance_share
 from ..standing import Standing
 from ..wind_moments import WindMoments
 from . import anchor_group, guys, stakes
+from .anchor_capacity import Holding
 from .held import Held
-from .holding import Holding
 
 
 def hold_of(held: Held, standing: Standing, factors: Factors) -> Hold:

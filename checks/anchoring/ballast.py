@@ -4,7 +4,6 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ...loads.printed.ranges import not_negative, positive
-from ...units import GRAVITY
 from ...units.arrays import Array
 
 
@@ -36,9 +35,3 @@ def sliding_ballast(
     needed = not_negative("force", force) / positive("friction", friction)
     lacking = np.maximum(needed - np.asarray(pressing, dtype=float), 0.0)
     return np.asarray(lacking / positive("helping", helping))
-
-
-def ballast_pieces(weight: ArrayLike, mass: ArrayLike) -> Array:
-    """Return how many pieces of ``mass`` in kg make a ``weight`` in N, rounded up; broadcast."""
-    each = GRAVITY * positive("mass", mass)
-    return np.ceil(not_negative("weight", weight) / each - 1.0e-9)

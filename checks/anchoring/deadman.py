@@ -41,9 +41,3 @@ def log_strength(power: ArrayLike, face: ArrayLike, length: ArrayLike) -> Array:
     """
     counted = np.maximum(positive("length", length) - value("deadman", "added length"), 0.0)
     return np.asarray(not_negative("power", power) * positive("face", face) * counted)
-
-
-def log_length(pull: ArrayLike, power: ArrayLike, face: ArrayLike) -> Array:
-    """Return L = CC/(HP D_f) + 1 ft in m for a pull CC in N; the inverse of ``log_strength``."""
-    area = not_negative("pull", pull) / (positive("power", power) * positive("face", face))
-    return np.asarray(area + value("deadman", "added length"))

@@ -28,11 +28,6 @@ def lever(
     return np.asarray(h * np.cos(a) * np.cos(psi) + x * np.sin(a))
 
 
-def moment_held_by_guys(tension: ArrayLike, arm: ArrayLike) -> Array:
-    """Return M = sum of T_i r_i in N m over the guys, the last axis: T in N, `lever` r in m."""
-    return (not_negative("tension", tension) * np.asarray(arm, dtype=float)).sum(axis=-1)
-
-
 def guy_tensions(moment: ArrayLike, arm: ArrayLike, stiffness: ArrayLike = 1.0) -> Array:
     """Return the tensions (…, guys) in N with which guys hold a ``moment`` (…) in N m.
 
@@ -48,11 +43,6 @@ def guy_tensions(moment: ArrayLike, arm: ArrayLike, stiffness: ArrayLike = 1.0) 
     none = weight <= 0.0
     shared = M * k * r / np.where(none, 1.0, weight)
     return np.where(none & (M > 0.0), np.inf, shared)
-
-
-def base_pressing(tension: ArrayLike, elevation: ArrayLike) -> Array:
-    """Return the sum of T_i sin a_i in N over the last axis: how much guys press on the base."""
-    return (not_negative("tension", tension) * np.sin(elevation)).sum(axis=-1)
 
 
 def three_guys(directions: ArrayLike, load: ArrayLike) -> Array:

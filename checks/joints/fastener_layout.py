@@ -1,7 +1,5 @@
 """Where the fasteners of a joint stand on the face on which two parts meet."""
 
-from collections.abc import Sequence
-
 import numpy as np
 from shapely.geometry.base import BaseGeometry
 
@@ -169,22 +167,6 @@ def least_spacing(points: Array) -> float | None:
         return None
     apart = np.linalg.norm(points[:, None] - points[None], axis=-1)
     return float(apart[~np.eye(len(points), dtype=bool)].min())
-
-
-def pressing_corners(areas: Sequence[BaseGeometry], most: float) -> Array:
-    """Return the corners (k, 2) within which a face presses: the hull of what meets there.
-
-    An edge carries at mid-thickness of the wall, at most ``most`` m inside it.
-    """
-    within = [
-        _shrunk(plane.without_holes(piece), min(_wall(piece) / 2.0, most))
-        for area in areas
-        for piece in plane.pieces(area)
-    ]
-    if not within:
-        return np.empty((0, 2))
-    hull = plane.hull(np.vstack([plane.coordinates(each) for each in within]))
-    return plane.ring_of(plane.simpler(hull)) if hull.area > 0.0 else np.empty((0, 2))
 
 
 def _line(piece: BaseGeometry, up: Array) -> Array:

@@ -5,8 +5,9 @@ from dataclasses import replace
 
 import numpy as np
 
-from ...design.shapes.bodies import Cone, Shell
+from ...design.shapes.bodies import Shell
 from ...design.shapes.boxes import Box
+from ...design.shapes.cone import Cone
 from ...design.shapes.cutout import Cutout
 from ...design.shapes.flat import Panel, Plate
 from ...design.shapes.gables import Gable

@@ -8,7 +8,7 @@ from shapely.geometry.base import BaseGeometry
 
 from ...design import plane
 from ...design.placing import Body
-from ...design.shapes.bodies import Cone
+from ...design.shapes.cone import Cone
 from ...design.shapes.gables import Gable
 from ...design.structure import Structure
 from ...loads.combinations import Factors

@@ -14,10 +14,10 @@ from ...design.model import Design, Part
 from ...design.structure import Structure
 from ...loads.combinations import FACTORED
 from ...materials.metal import Metal
+from ...statics.bars import Bar, slender_pieces
 from ...statics.buckling import critical
 from ...statics.contacts.graph import GROUND, Edge, Graph, Holds
 from ...statics.model import Forces, SectionForces
-from ...statics.sticks import Stick, slender_pieces
 from ...statics.stiffness import SOFT
 from ...units.arrays import Array, Integers
 from ..internal_forces import STIFFNESS_AS_READ, InternalForces
@@ -55,7 +55,7 @@ class Judged:
     """
 
     nth: int
-    stick: Stick
+    stick: Bar
     part: Part
     role: str
     section: Section
@@ -250,7 +250,7 @@ def _twisted(one: Judged, torque: Array) -> Array:
 
 
 def _held(
-    graph: Graph, forces: InternalForces, nth: int, stick: Stick
+    graph: Graph, forces: InternalForces, nth: int, stick: Bar
 ) -> tuple[str, float, float, bool, float]:
     """Return a stick's role, the greatest length in m that is free, l_e, and whether it spans.
 
@@ -316,7 +316,7 @@ FIXED_AT = 1.0 / 3.0
 of the pressure S1 in IBC 1807.3.2.1 (judgement)."""
 
 
-def _held_below(design: Design, forces: InternalForces, stick: Stick) -> float:
+def _held_below(design: Design, forces: InternalForces, stick: Bar) -> float:
     """Return how much in m of a stick the ground keeps from giving way sideways.
 
     All that is in it where concrete or paving holds it at the surface.
@@ -326,7 +326,7 @@ def _held_below(design: Design, forces: InternalForces, stick: Stick) -> float:
     return part.embed * (1.0 if whole else 1.0 - FIXED_AT)
 
 
-def _places(graph: Graph, stick: Stick) -> Array:
+def _places(graph: Graph, stick: Bar) -> Array:
     """Return where along a stick in m something holds it; not what it alone carries."""
     found: list[Array] = []
     held = {id(edge) for edge in graph.held}
@@ -341,7 +341,7 @@ def _places(graph: Graph, stick: Stick) -> Array:
     return np.clip(np.concatenate([np.zeros(0), *found]), 0.0, stick.length)
 
 
-def _stands(graph: Graph, forces: InternalForces, stick: Stick) -> bool:
+def _stands(graph: Graph, forces: InternalForces, stick: Bar) -> bool:
     """Return whether a leaning stick stands on the ground, or on a foot or sill that does."""
     upright = {one.body for one in forces.model.sticks if abs(float(one.axes[0, 2])) >= _LEVEL}
     low = stick.at(_lowest(graph.structure, stick))
@@ -355,13 +355,13 @@ def _stands(graph: Graph, forces: InternalForces, stick: Stick) -> bool:
     return False
 
 
-def _at_stick(graph: Graph, stick: Stick) -> Iterator[tuple[Edge, int]]:
+def _at_stick(graph: Graph, stick: Bar) -> Iterator[tuple[Edge, int]]:
     """Yield the edges at a stick, each with what it meets there."""
     for edge in graph.edges:
         if stick.body in (edge.of, edge.to):
             yield edge, edge.to if edge.of == stick.body else edge.of
 
 
-def _lowest(structure: Structure, stick: Stick) -> Array:
+def _lowest(structure: Structure, stick: Bar) -> Array:
     ends = stick.point(np.array([0.0, stick.length]))
     return ends[int(ends[:, 2].argmin())]

@@ -1,7 +1,7 @@
 """How the keys of each roof become its shape, and what is wrong between them."""
 
 from ..reader.row import Row
-from ..shapes.bodies import Cone
+from ..shapes.cone import Cone
 from ..shapes.gables import Gable
 from ..shapes.roofs import Dome, Vault
 from ..shapes.shape import Shape

@@ -8,8 +8,9 @@ from ..bounds import BLADE_COUNT, SHELL_TOP, SIDES, SIZE_OR_ZERO
 from ..reader.row import Row
 from ..reader.schema import Key
 from ..shapes.ball import Ball
-from ..shapes.bodies import Cone, Shell, Solid
+from ..shapes.bodies import Shell, Solid
 from ..shapes.boxes import FACES, Box
+from ..shapes.cone import Cone
 from ..shapes.cutout import Cutout
 from ..shapes.flat import Frame, Panel, Plate
 from ..shapes.gables import Gable

@@ -3,8 +3,9 @@
 from dataclasses import dataclass
 from math import acos, cos, pi, sin
 
-from ..shapes.bodies import Cone, Solid
+from ..shapes.bodies import Solid
 from ..shapes.boxes import Box
+from ..shapes.cone import Cone
 from ..shapes.shape import Shape
 from .panels import lean_of
 

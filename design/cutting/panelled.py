@@ -7,8 +7,9 @@ from math import hypot, pi, tan
 import numpy as np
 
 from ...units.arrays import Array
-from ..shapes.bodies import Cone, Shell
+from ..shapes.bodies import Shell
 from ..shapes.boxes import Box
+from ..shapes.cone import Cone
 from ..shapes.gables import Gable
 from ..shapes.shape import Shape
 from .panels import EdgeTilts, SawnPanel, compound_bevel, cut_tilt, half_turn, lean_of, leaning

@@ -8,9 +8,6 @@ import numpy as np
 
 from ...units.arrays import Array
 
-SQUARE = 1.0e-9
-"""Tilts (rad) below this are none."""
-
 
 @dataclass(frozen=True)
 class EdgeTilts:

@@ -2,7 +2,6 @@
 
 Read ``shape.py`` first, the questions that every shape answers, and ``forms.py``, the few forms
 that they have; then a plain one (``ball.py``, ``bodies.py``). ``plans.py`` has outlines in plan,
-``prism.py`` and ``prismatoid.py`` volumes, ``slopes.py`` what roofs share, ``edges.py`` and
-``faces.py`` what bounds a convex piece. Their keys and the closed list:
-``design/builds/shape_keys.py``.
+``prism.py`` volumes, ``slopes.py`` what roofs share, ``edges.py`` what bounds a convex piece. Their
+keys and the closed list: ``design/builds/shape_keys.py``.
 """

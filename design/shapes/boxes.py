@@ -10,7 +10,7 @@ from shapely.geometry.base import BaseGeometry
 from ...units.arrays import Array
 from .forms import Form, Post, Prism, Walls
 from .plans import Rectangle
-from .prismatoid import LevelSection, prismatoid
+from .prism import LevelSection, prismatoid
 from .shape import ALONG_AXIS, NO_HULLS, Hull, Moments, Shape
 from .slopes import RoofFace, Skirt, faces_of_a_hip
 

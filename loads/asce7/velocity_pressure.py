@@ -80,14 +80,6 @@ def elevation_factor(elevation: ArrayLike) -> Array:
     return np.exp(-0.000119 * np.asarray(elevation, dtype=float))
 
 
-def nominal_to_ultimate(speed: ArrayLike) -> Array:
-    """Return the ultimate speed V_ult = V_asd sqrt(1/0.6), in the unit of ``speed`` (any shape).
-
-    Source: IBC 2012-2021 1609.3.1.
-    """
-    return np.asarray(speed, dtype=float) * NOMINAL_TO_ULTIMATE
-
-
 @cache
 def directionality(kind: str, edition: str = "7-22") -> float:
     """Return Kd of a kind of part; 1.0 for a kind that the table does not name.

@@ -47,12 +47,3 @@ def blade_coefficient(solidity: ArrayLike) -> Array:
     """
     given = np.maximum(not_negative("solidity", solidity), 1e-9)
     return locked(given) / given
-
-
-def off_axle(angle: ArrayLike) -> Array:
-    """Return cos^2 of the wind's ``angle`` off the axle (rad, any shape), from front and back.
-
-    The share of the thrust that a wheel takes which does not turn to the wind (judgement: the
-    pressure of the wind's component along the axle).
-    """
-    return np.cos(np.asarray(angle, dtype=float)) ** 2

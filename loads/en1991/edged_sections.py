@@ -1,4 +1,4 @@
-"""Rectangles, polygons and sharp-edged sections: EN 1991-1-4 sections 7.6 to 7.8.
+"""Rectangles and polygons: EN 1991-1-4 sections 7.6 and 7.8.
 
 Coefficients c_f,0 are without end effect; c_f = c_f,0 psi_lambda.
 """
@@ -11,7 +11,6 @@ from numpy.typing import ArrayLike
 from ... import references
 from ...units.arrays import Array
 from ..printed.ranges import not_negative, positive
-from .constants import constant
 
 
 def rectangle(depth: ArrayLike, breadth: ArrayLike) -> Array:
@@ -42,14 +41,6 @@ def polygon_force_coefficient(sides: int, reynolds: ArrayLike) -> Array:
     Re = not_negative("reynolds", reynolds)
     at, values = _polygons()[max(each for each in _polygons() if each <= sides)]
     return np.asarray(np.interp(Re, at, values))
-
-
-def sharp_edged() -> float:
-    """Return c_f,0 of sections with sharp edges such as L, T and I: 2.0, as recommended.
-
-    Source: EN 1991-1-4:2005 7.7 (1).
-    """
-    return constant("sharp-edged section")
 
 
 @cache

@@ -18,8 +18,8 @@ from . import closed_roofs
 from .roofs import canopy, flat_roof_suction
 
 DOWN, UP = "roof pressed", "roof lifted"
-SIDES = ("windward slope alone", "leeward slope alone")
-_CASES = ((DOWN,), (UP,), *((way, side) for way in (DOWN, UP) for side in SIDES))
+ROOF_SIDES = ("windward slope alone", "leeward slope alone")
+_CASES = ((DOWN,), (UP,), *((way, side) for way in (DOWN, UP) for side in ROOF_SIDES))
 
 LEANS_FROM = 45.0
 """Slope in degrees from which a free board leans toward a signboard, linear to 90 (judgement)."""

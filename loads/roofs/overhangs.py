@@ -33,7 +33,7 @@ def upwind_of(region: BaseGeometry, hull: Array, along: Array) -> tuple[Array, A
     moments are those of t min(s, g) and of min(s, g)^2 / 2. Along each edge of the outline over
     each of the hull they are linear and quadratic on either side of where the two cross.
 
-    >>> from ...design.plane import box
+    >>> from yardfast.design.plane import box
     >>> hull = np.array([[-1.0, -1.0], [1.0, -1.0], [1.0, 1.0], [-1.0, 1.0]])
     >>> area, moment = upwind_of(box(-3.0, -2.0, -1.0, 2.0), hull, np.array([[1.0, 0.0]]))
     >>> area.tolist(), moment.tolist()

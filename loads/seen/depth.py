@@ -10,7 +10,7 @@ from numpy.typing import NDArray
 from ...design import plane
 from ...design.placing import Body
 from ...design.plane import Polygons
-from ...design.shapes.faces import FACETS, faces_of
+from ...design.shapes.edges import FACETS, faces_of
 from ...design.shapes.shape import Disc, Hull, Shape, rim
 from ...units.arrays import Array
 

@@ -127,17 +127,6 @@ def boxes_near(one: Array, other: Array, fit: float = FIT) -> NDArray[np.bool_]:
     return np.asarray((apart <= fit + 1.0e-9).all(axis=-1))
 
 
-def bearing_area(upper: Body, lower: Body) -> BaseGeometry:
-    """Return the level face on which one body bears on another, in plan; empty where it does not.
-
-    What bears is the wood, not the outline: of a hollow body its walls.
-    """
-    face = meeting(upper, lower)
-    if face is None or face.deep > 0.0 or face.leaves[2] < _LEVEL or face.area.area <= 0.0:
-        return plane.NOTHING
-    return face.area
-
-
 def gap(of: Body, to: Body) -> float:
     """Return the greatest clear distance in m between the upright boxes round two bodies."""
     low, high = of.extent

@@ -8,8 +8,7 @@ from shapely.geometry.base import BaseGeometry
 
 from ...design import plane
 from ...design.placing import Body
-from ...design.shapes.edges import Edges, edges_of
-from ...design.shapes.faces import ROUND_FROM, faces_of
+from ...design.shapes.edges import ROUND_FROM, Edges, edges_of, faces_of
 from ...design.shapes.shape import Disc, Hull, Shape, rim
 from ...units.arrays import Array
 

@@ -6,7 +6,7 @@ from ...design.reader.row import Row
 from ...design.reader.schema import Key, TableSpec
 from ...materials import anchors, ballast, guy_lines
 
-WHERE = ("corners", "sides", "second sides", "feet")
+ANCHOR_WHERE = ("corners", "sides", "second sides", "feet")
 """Where anchors stand about the foot: at each corner, each side's middle, each second one's; or one
 at each foot that stands apart from the others, outermost."""
 
@@ -73,7 +73,7 @@ def _anchor(row: Row) -> AnchorRow | None:
     if row.given("where") and (row.given("at") or row.given("ring")):
         row.refuse("where", "either 'where' or 'at' and 'ring'", "leave out one of the two")
     if not (row.given("where") or row.given("at") or row.given("ring")):
-        row.fault("where", "no 'where'", "where they stand: one of " + ", ".join(WHERE), "")
+        row.fault("where", "no 'where'", "where they stand: one of " + ", ".join(ANCHOR_WHERE), "")
     if row.given("count") != row.given("ring"):
         row.fault(
             "count" if row.given("count") else "ring",
@@ -202,7 +202,7 @@ ANCHOR = TableSpec(
     (
         Key("name", "text", required=True, hint="name = 'stakes'"),
         Key("kind", "choice", required=True, choices=anchors.anchor_names),
-        Key("where", "choice", choices=WHERE),
+        Key("where", "choice", choices=ANCHOR_WHERE),
         Key("at", "offset"),
         Key("ring", "length"),
         Key("count", "count"),

@@ -9,8 +9,9 @@ from designs import design, wind_alone
 
 from yardfast.checks.examination import examine
 from yardfast.design.model import Part, Place
-from yardfast.design.shapes.bodies import Cone, Solid
+from yardfast.design.shapes.bodies import Solid
 from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.cone import Cone
 from yardfast.design.shapes.flat import Frame, Panel, Plate
 from yardfast.design.shapes.gables import Gable
 from yardfast.design.shapes.plans import Rectangle

@@ -9,8 +9,9 @@ from meshes import filled, placed, projected, volume_and_centre
 
 from yardfast.design.model import Design, Part, Place
 from yardfast.design.outlines import outlines
-from yardfast.design.shapes.bodies import Cone, Shell, Solid
+from yardfast.design.shapes.bodies import Shell, Solid
 from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.cone import Cone
 from yardfast.design.shapes.cutout import Cutout
 from yardfast.design.shapes.flat import Frame, Panel, Plate
 from yardfast.design.shapes.gables import Gable

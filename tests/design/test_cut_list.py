@@ -8,8 +8,9 @@ from yardfast.design.cutting.blocks import block_of, face_turn
 from yardfast.design.cutting.boards import boards_of
 from yardfast.design.cutting.cut_list import cut_list
 from yardfast.design.model import Part, Place
-from yardfast.design.shapes.bodies import Cone, Shell, Solid
+from yardfast.design.shapes.bodies import Shell, Solid
 from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.cone import Cone
 from yardfast.design.shapes.cutout import Cutout
 from yardfast.design.shapes.flat import Panel, Plate
 from yardfast.design.shapes.plans import Rectangle, Regular

@@ -12,8 +12,9 @@ from refolding import outward_normals, refolded, sawn
 
 from yardfast.design.cutting.panelled import panels_of
 from yardfast.design.cutting.panels import compound_bevel, half_turn, seam_gap
-from yardfast.design.shapes.bodies import Cone, Shell, Solid
+from yardfast.design.shapes.bodies import Shell, Solid
 from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.cone import Cone
 from yardfast.design.shapes.gables import Gable
 
 BODIES = {

@@ -7,7 +7,8 @@ from sample_file import HARBOUR_LIGHT, altered, design, one_part
 
 from yardfast.checks.inputs import read
 from yardfast.design.model import Place
-from yardfast.design.shapes.bodies import Cone, Shell
+from yardfast.design.shapes.bodies import Shell
+from yardfast.design.shapes.cone import Cone
 from yardfast.design.shapes.flat import Frame, Plate
 from yardfast.design.shapes.plans import Regular
 from yardfast.loads.wind.site import Site

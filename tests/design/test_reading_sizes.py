@@ -7,8 +7,9 @@ from sample_file import HARBOUR_LIGHT, design, one_part, part_text
 
 from yardfast.checks.inputs import read_text
 from yardfast.design.shapes.ball import Ball
-from yardfast.design.shapes.bodies import Cone, Shell, Solid
+from yardfast.design.shapes.bodies import Shell, Solid
 from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.cone import Cone
 from yardfast.design.shapes.flat import Frame, Panel, Plate
 from yardfast.design.shapes.gables import Gable
 from yardfast.design.shapes.plans import Rectangle, Regular

@@ -12,8 +12,9 @@ from yardfast.design.overlaps import overlaps
 from yardfast.design.placing import Body, about_z, toward_y
 from yardfast.design.sections import section
 from yardfast.design.shapes.ball import Ball
-from yardfast.design.shapes.bodies import Cone, Shell, Solid
+from yardfast.design.shapes.bodies import Shell, Solid
 from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.cone import Cone
 from yardfast.design.shapes.edges import edges_of
 from yardfast.design.shapes.member import Member
 from yardfast.design.shapes.roofs import Dome, Vault

@@ -10,8 +10,9 @@ from meshes import blades_of, filled, mesh_of, placed, projected, volume_and_cen
 from yardfast.design.outlines import outlines
 from yardfast.design.placing import Body, about_z, toward_y
 from yardfast.design.shapes.ball import Ball
-from yardfast.design.shapes.bodies import Cone, Shell, Solid
+from yardfast.design.shapes.bodies import Shell, Solid
 from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.cone import Cone
 from yardfast.design.shapes.cutout import Cutout
 from yardfast.design.shapes.flat import Frame, Panel, Plate
 from yardfast.design.shapes.gables import Gable

@@ -12,8 +12,8 @@ import shapely
 from designs import design
 
 from yardfast.design.model import Part, Place
-from yardfast.design.shapes.bodies import Cone
 from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.cone import Cone
 from yardfast.design.shapes.gables import Gable
 from yardfast.design.structure import build_structure
 from yardfast.loads.asce7.closed_tops import (

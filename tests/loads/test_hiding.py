@@ -20,8 +20,9 @@ from yardfast.checks.examination import examine
 from yardfast.design.model import Part, Place
 from yardfast.design.outlines import outlines
 from yardfast.design.placing import place_parts
-from yardfast.design.shapes.bodies import Cone, Solid
+from yardfast.design.shapes.bodies import Solid
 from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.cone import Cone
 from yardfast.design.shapes.flat import Panel, Plate
 from yardfast.design.shapes.member import Member
 from yardfast.design.shapes.plans import Rectangle

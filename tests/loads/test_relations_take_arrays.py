@@ -33,7 +33,6 @@ RELATIONS = {
     ),
     "exposure coefficient": (lambda z: asce7.exposure_coefficient(z, "C", "7-16"), draw(0, 30, N)),
     "elevation factor": (asce7.elevation_factor, draw(-100, 3000, N)),
-    "nominal to ultimate": (asce7.nominal_to_ultimate, draw(0, 80, N)),
     "dynamic pressure": (gust.dynamic_pressure, draw(0, 80, N), draw(1, 1.3, N)),
     "forecast to object": (
         gust.forecast_to_object,
@@ -113,7 +112,6 @@ RELATIONS = {
     "locked wheel": (rotor.locked, draw(0, 1.3, N)),
     "spinning wheel": (rotor.spinning, draw(0, 1.3, N)),
     "blades of a wheel": (rotor.blade_coefficient, draw(0, 1.3, N)),
-    "off axle": (rotor.off_axle, draw(0, 7, N)),
     "shielding": (shielding.shielding, draw(0, 1, N), draw(0, 8, N)),
     "speed ratio": (how_often.speed_ratio, draw(1, 3000, N)),
     "return period": (how_often.return_period_of_ratio, draw(0.3, 1.5, N)),

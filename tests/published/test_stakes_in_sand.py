@@ -8,7 +8,7 @@ import numpy as np
 import pytest
 
 from yardfast.checks.anchoring import stakes
-from yardfast.checks.anchoring.holding import anchor_capacity
+from yardfast.checks.anchoring.anchor_capacity import anchor_capacity
 from yardfast.materials import anchors, grounds
 
 INCH, LBF = 0.0254, 4.4482216152605

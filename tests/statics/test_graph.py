@@ -19,8 +19,9 @@ from yardfast.cli.pieces import PIECE_KINDS
 from yardfast.design.faults import DesignError
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.ball import Ball
-from yardfast.design.shapes.bodies import Cone, Shell
+from yardfast.design.shapes.bodies import Shell
 from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.cone import Cone
 from yardfast.design.shapes.flat import Frame, Panel, Plate
 from yardfast.design.shapes.gables import Gable
 from yardfast.design.shapes.plans import Rectangle, Regular

@@ -4,7 +4,8 @@ from hypothesis import strategies as st
 
 from yardfast.checks.design_wind import design_wind
 from yardfast.design.model import Design, Part, Place
-from yardfast.design.shapes.bodies import Cone, Shell, Solid
+from yardfast.design.shapes.bodies import Shell, Solid
+from yardfast.design.shapes.cone import Cone
 from yardfast.design.shapes.flat import Plate
 from yardfast.design.shapes.plans import Regular
 from yardfast.design.structure import build_structure

@@ -9,8 +9,9 @@ from manifold3d import CrossSection, FillRule, Manifold
 
 from yardfast.design.placing import Body
 from yardfast.design.shapes.ball import Ball
-from yardfast.design.shapes.bodies import Cone, Shell, Solid
+from yardfast.design.shapes.bodies import Shell, Solid
 from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.cone import Cone
 from yardfast.design.shapes.cutout import Cutout
 from yardfast.design.shapes.flat import Frame, Panel, Plate
 from yardfast.design.shapes.gables import Gable

@@ -6,8 +6,9 @@ import numpy as np
 from manifold3d import Manifold
 
 from yardfast.design.cutting.panelled import panels_of
-from yardfast.design.shapes.bodies import Cone, Shell
+from yardfast.design.shapes.bodies import Shell
 from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.cone import Cone
 from yardfast.design.shapes.gables import Gable
 
 AZIMUTHS = {"right": 0.0, "back": pi / 2, "left": pi, "front": -pi / 2}

@@ -116,16 +116,6 @@ def main_bearing_length(penetration: ArrayLike, tip_length: ArrayLike) -> Array:
     return np.maximum(p - not_negative("tip_length", tip_length) / 2.0, 0.0)
 
 
-def penetrates_enough(penetration: ArrayLike, diameter: ArrayLike) -> NDArray[np.bool_]:
-    """Return whether ``penetration`` (…) in m is 6 ``diameter`` (…) or more; less holds nothing.
-
-    Nothing else is taken off: the p/(10 D) under the printed tables stands for the bearing length
-    that ``single_shear`` is given. Source: NDS 2018 12.1.5.6 (screws), 12.1.6.5 (nails).
-    """
-    p, D = np.asarray(penetration, dtype=float), np.asarray(diameter, dtype=float)
-    return p >= nds_number("least penetration") * D * (1.0 - 1e-9)
-
-
 def _reductions(
     diameter: Array, grain_angle: ArrayLike, nominal_diameter: ArrayLike | None
 ) -> tuple[Array, Array, Array]:

@@ -25,17 +25,13 @@ bearing = st.floats(5_000.0, 60_000.0)
 @given(
     moment=newtons,
     distance=st.lists(st.floats(-1.0, 3.0), min_size=1, max_size=9),
-    weight=newtons,
 )
-def test_anchors_balance_moment_and_weight(moment, distance, weight):
+def test_anchors_balance_the_moment(moment, distance):
     assume(max(distance) > 0.01)
     T = anchor_group.anchor_tensions(moment, distance)
     d = np.array(distance)
     assert T @ d == pytest.approx(moment, rel=1e-9)
     assert (T[d <= 0.0] == 0.0).all()
-    # tensions, weight and the ground beneath the edge: no force is left over
-    up = anchor_group.edge_reaction(T, weight, 0.3 * weight)
-    assert up - T.sum() - weight + 0.3 * weight == pytest.approx(0.0, abs=1e-9 * (weight + up))
 
 
 @given(capacity=newtons, distance=st.lists(st.floats(0.02, 3.0), min_size=1, max_size=9))
@@ -90,7 +86,6 @@ def test_guys_balance_the_moment_and_slack_ones_do_nothing(moment, seed, count):
     r = guys.lever(h, a, psi, x)
     assume(r.max() > 0.05)
     T = guys.guy_tensions(moment, r, draw(1e3, 1e5, count))
-    assert guys.moment_held_by_guys(T, r) == pytest.approx(moment, rel=1e-9)
     assert (T[r <= 0.0] == 0.0).all()
     assert (T[r > 0.0] > 0.0).all()
     # the same in space: each pull crossed with its place about the lee edge (along y at x = 0)
@@ -100,7 +95,6 @@ def test_guys_balance_the_moment_and_slack_ones_do_nothing(moment, seed, count):
     place = np.column_stack([-x, np.zeros(count), h])
     about_y = (place[:, 2] * pull[:, 0] - place[:, 0] * pull[:, 2]).sum()
     assert -about_y == pytest.approx(moment, rel=1e-9)
-    assert guys.base_pressing(T, a) == pytest.approx(-pull[:, 2].sum())
 
 
 def test_one_guy_straight_to_windward_is_the_textbook_guy():
@@ -258,10 +252,11 @@ def test_sand_counts_no_deeper_than_shallow_plates():
 
 
 @given(depth=st.floats(0.1, 3.0), length=st.floats(0.4, 3.0))
-def test_a_log_as_long_as_asked_holds_what_was_asked(depth, length):
+def test_a_log_holds_more_the_deeper_and_the_longer_it_lies(depth, length):
     power = deadman.holding_power(depth, np.radians(30))
-    pull = deadman.log_strength(power, 0.2, length)
-    assert deadman.log_length(pull, power, 0.2) == pytest.approx(length)
+    one, two = (deadman.log_strength(power, 0.2, each) for each in (length, 2.0 * length))
+    # TM 5-5420-278-10, WP 0035: but for its first foot each metre holds HP D_f
+    assert two - one == pytest.approx(power * 0.2 * length)
     assert deadman.holding_power(1.1 * depth, np.radians(30)) >= power
     assert deadman.holding_power(depth, np.radians(40)) <= power
 
@@ -286,12 +281,6 @@ def test_ballast_beyond_the_edge_never_helps():
     assert ballast.least_ballast(1.0, 2.0, -0.1, 0.6) == 0.0
 
 
-def test_bags_are_whole():
-    bag = 40 * 0.45359237
-    weights = np.array([0.0, 1.0, bag * 9.80665, bag * 9.80665 + 0.01, 3 * bag * 9.80665])
-    assert ballast.ballast_pieces(weights, bag).tolist() == [0, 1, 1, 2, 3]
-
-
 RELATIONS_REFUSE = {
     "stake": lambda: stakes.sideways_strength(0.0, 1.0),
     "stake depth": lambda: stakes.straight_strength(0.1, -1.0, 1.0),
@@ -301,7 +290,6 @@ RELATIONS_REFUSE = {
     "floating block": lambda: buried_weight.sinking_volume(1.0, 5.0, 9.0),
     "moment": lambda: anchor_group.anchor_tensions(-1.0, [1.0]),
     "line": lambda: guys.line_allowable(1.0, 1.5, 1.0),
-    "bag": lambda: ballast.ballast_pieces(1.0, 0.0),
     "factor": lambda: ballast.least_ballast(1.0, 0.0, 1.0, 0.0),
 }
 

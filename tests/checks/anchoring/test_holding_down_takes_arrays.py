@@ -116,7 +116,6 @@ RELATIONS = {
     "overburden": (buried_weight.overburden, draw(0, 2, N), flags),
     "deadman": (deadman.holding_power, draw(0, 3, N), draw(0, np.pi / 4, N), flags),
     "log": (deadman.log_strength, draw(0, 9e4, N), draw(0.05, 0.5, N), draw(0.1, 3, N)),
-    "log length": (deadman.log_length, draw(0, 9e3, N), draw(9e3, 9e4, N), draw(0.05, 0.5, N)),
     "breakout": (slab_bolts.breakout_strength, draw(0, 0.2, N), draw(1e7, 5e7, N)),
     "lever of a guy": (
         guys.lever,
@@ -140,7 +139,6 @@ RELATIONS = {
         draw(0.1, 1, N),
         draw(0.5, 1, N),
     ),
-    "pieces": (ballast.ballast_pieces, draw(0, 9e3, N), draw(5, 40, N)),
     "left to stakes": (anchor_group.left_to_stakes, draw(0, 900, N), draw(0, 900, N)),
     "years between": (
         lambda v: how_often.years_between(v, [2, 10, 50], [20, 27, 33]),
@@ -173,12 +171,6 @@ GROUPS = {
     "tensions of guys": (
         guys.guy_tensions,
         (draw(0, 900, N), draw(-1, 2, (N, 6)), draw(1e3, 1e5, (N, 6))),
-    ),
-    "moment of guys": (guys.moment_held_by_guys, (draw(0, 900, (N, 6)), draw(-1, 2, (N, 6)))),
-    "pressing of guys": (guys.base_pressing, (draw(0, 900, (N, 6)), draw(0, 1.5, (N, 6)))),
-    "edge": (
-        anchor_group.edge_reaction,
-        (draw(0, 900, (N, 6)), draw(0, 900, N), draw(0, 900, N)),
     ),
     "helices": (
         screw_anchors.bearing_strength,

@@ -55,20 +55,6 @@ def test_a_round_face_has_no_sides():
         layout.on_each_side(RING, 12)
 
 
-def test_a_wall_presses_at_its_middle_and_a_block_a_little_inside():
-    ring = layout.pressing_corners([RING], 0.010)
-    assert np.hypot(*ring.T).max() == pytest.approx(0.29, abs=0.001)
-    block = layout.pressing_corners([PLATE], 0.010)
-    assert block.min(axis=0) == pytest.approx([0.01, 0.01])
-    assert block.max(axis=0) == pytest.approx([0.39, 0.19])
-
-
-def test_a_pair_of_faces_presses_within_their_hull():
-    corners = layout.pressing_corners([TWO], 0.010)
-    assert corners.min(axis=0) == pytest.approx([0.01, 0.01])
-    assert corners.max(axis=0) == pytest.approx([0.99, 0.53])
-
-
 def test_outward_is_square_to_the_nearest_edge():
     points = np.array([[0.2, 0.01], [0.39, 0.1], [0.2, 0.19], [0.01, 0.1]])
     expected = np.array([[0.0, -1.0], [1.0, 0.0], [0.0, 1.0], [-1.0, 0.0]])

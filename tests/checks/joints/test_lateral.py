@@ -11,7 +11,6 @@ from yardfast.checks.timber.nds.lateral import (
     MODES,
     double_shear,
     main_bearing_length,
-    penetrates_enough,
     single_shear,
 )
 
@@ -185,11 +184,6 @@ def test_bearing_length_loses_half_the_tip():
     assert main_bearing_length(0.05, 0.006) == pytest.approx(0.047)
     assert main_bearing_length(0.05, 0.0) == pytest.approx(0.05)
     assert main_bearing_length(0.001, 0.006) == 0.0
-
-
-def test_less_than_six_diameters_is_not_enough():
-    D = 0.131 * INCH
-    assert penetrates_enough([5.9 * D, 6.0 * D, 7.0 * D], D).tolist() == [False, True, True]
 
 
 def test_array_equals_loop_over_its_values():

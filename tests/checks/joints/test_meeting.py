@@ -6,12 +6,13 @@ import pytest
 from yardfast.checks.joints.joint_material import met
 from yardfast.design.model import Design, Part, Place
 from yardfast.design.placing import place_parts
-from yardfast.design.shapes.bodies import Cone, Shell, Solid
+from yardfast.design.shapes.bodies import Shell, Solid
 from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.cone import Cone
 from yardfast.design.shapes.flat import Frame, Panel, Plate
 from yardfast.design.shapes.member import Member
 from yardfast.design.shapes.plans import Rectangle, Regular
-from yardfast.statics.contacts.meeting import bearing_area, meeting
+from yardfast.statics.contacts.meeting import meeting
 
 UP = np.array([0.0, 0.0, 1.0])
 
@@ -42,7 +43,7 @@ def test_a_body_on_a_ring_meets_it_by_its_wall():
 def test_a_deck_on_a_hollow_body_meets_the_top_of_its_wall_only():
     _, tower, deck = bodies(FOOT, TOWER, DECK)
     octagon = 8 * np.tan(np.pi / 8)
-    assert bearing_area(deck, tower).area < 0.4 * octagon * 0.125**2
+    assert meeting(deck, tower).area.area < 0.4 * octagon * 0.125**2
 
 
 def test_what_hangs_leaves_downward_in_a_right_handed_plane():
@@ -130,4 +131,4 @@ def test_what_a_fastener_meets(shape, material, direction, thickness, into):
 def test_planks_on_one_another_meet_all_over():
     plank = Plate(Rectangle(0.6, 0.2), 0.03)
     low, high = bodies(part("low", plank), part("high", plank, on="low"))
-    assert bearing_area(high, low).area == pytest.approx(0.12)
+    assert meeting(high, low).area.area == pytest.approx(0.12)

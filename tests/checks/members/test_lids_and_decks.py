@@ -14,8 +14,9 @@ from yardfast.checks.examination import examine
 from yardfast.checks.members.carried_plate import Carried
 from yardfast.checks.members.decks import rim_line
 from yardfast.design.model import Part, Place
-from yardfast.design.shapes.bodies import Cone, Shell
+from yardfast.design.shapes.bodies import Shell
 from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.cone import Cone
 from yardfast.design.shapes.flat import Frame, Plate
 from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.shapes.weight import Weight

@@ -12,8 +12,9 @@ from hypothesis import strategies as st
 from yardfast.checks.examination import examine
 from yardfast.checks.members.walls import plates_of
 from yardfast.design.model import Part, Place
-from yardfast.design.shapes.bodies import Cone, Shell
+from yardfast.design.shapes.bodies import Shell
 from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.cone import Cone
 from yardfast.design.shapes.flat import Plate
 from yardfast.design.shapes.gables import Gable
 from yardfast.design.shapes.plans import Rectangle, Regular

@@ -22,7 +22,7 @@ ROUND_PIECES = 16
 
 
 @dataclass(frozen=True, eq=False)
-class Stick:
+class Bar:
     """A straight piece of a body from ``start`` (3,), ``length`` m along ``axes[0]``.
 
     ``axes`` (3, 3) are the unit vectors along it and of its section's first and second side,
@@ -76,7 +76,7 @@ class Stick:
         return self.start + np.asarray(along)[..., None] * self.axes[0]
 
 
-def body_sticks(structure: Structure, i: int) -> tuple[Stick, ...]:
+def body_bars(structure: Structure, i: int) -> tuple[Bar, ...]:
     """Return the sticks that a body is made of: one, the sides of a ring, or none of what is rigid.
 
     A stick is at least five times as long as the greater side of its section, and of a stuff whose
@@ -85,7 +85,7 @@ def body_sticks(structure: Structure, i: int) -> tuple[Stick, ...]:
     return tuple(stick for stick in slender_pieces(structure, i) if stick.stiffness > 0.0)
 
 
-def slender_pieces(structure: Structure, i: int) -> tuple[Stick, ...]:
+def slender_pieces(structure: Structure, i: int) -> tuple[Bar, ...]:
     """Return what would be the sticks of a body, 0 stiff where no stiffness is published."""
     body = structure.bodies[i]
     part = structure.design.parts[body.part]
@@ -124,7 +124,7 @@ def modulus(
 
 def _member(
     body: Body, member: Member, i: int, material: str | None, grade: str | None
-) -> tuple[Stick, ...]:
+) -> tuple[Bar, ...]:
     axes = np.stack([body.rotation @ axis for axis in member.axes])
     first, second = (
         (member.across, member.across) if member.is_round else (member.width, member.depth)
@@ -135,9 +135,7 @@ def _member(
     )
 
 
-def _box(
-    body: Body, box: Box, i: int, material: str | None, grade: str | None
-) -> tuple[Stick, ...]:
+def _box(body: Body, box: Box, i: int, material: str | None, grade: str | None) -> tuple[Bar, ...]:
     top = box.top_plan
     sizes = np.array([min(box.length, top.length), min(box.width, top.width), box.height])
     along = int(sizes.argmax())
@@ -153,7 +151,7 @@ def _box(
 
 def _post(
     body: Body, post: Solid, i: int, material: str | None, grade: str | None
-) -> tuple[Stick, ...]:
+) -> tuple[Bar, ...]:
     thin = min(post.bottom, post.top)
     if thin <= 0.0:
         return ()
@@ -174,7 +172,7 @@ def _post(
 
 def _ring(
     body: Body, ring: Frame, i: int, material: str | None, grade: str | None
-) -> tuple[Stick, ...]:
+) -> tuple[Bar, ...]:
     E, G = modulus(material, ring.width, ring.height, grade)
     match ring.plan:
         case Rectangle() as plan:
@@ -187,12 +185,12 @@ def _ring(
     level = np.column_stack([corners, np.full(len(corners), ring.height / 2.0)])
     spots = body.place(level)
     up = body.rotation[:, 2]
-    found: list[Stick] = []
+    found: list[Bar] = []
     for start, end in zip(spots, np.roll(spots, -1, axis=0), strict=True):
         length = float(np.linalg.norm(end - start))
         along = (end - start) / length
         axes: Array = np.stack([along, np.cross(up, along).astype(np.float64), up])
-        found.append(Stick(i, start, axes, length, ring.width, ring.height, False, None, E, G))
+        found.append(Bar(i, start, axes, length, ring.width, ring.height, False, None, E, G))
     return tuple(found)
 
 
@@ -207,17 +205,17 @@ def _one(
     wall: float | None,
     material: str | None,
     grade: str | None,
-) -> tuple[Stick, ...]:
+) -> tuple[Bar, ...]:
     if length < stiffness_rule("stick") * max(first, second) * (1.0 - 1.0e-9):
         return ()
     E, G = modulus(material, first, second, grade)
     # a mirrored one's axes are made right-handed, which its section allows
     second_way: Array = np.cross(axes[0], axes[1]).astype(np.float64)
     axes = np.stack([axes[0], axes[1], second_way])
-    return (Stick(i, start, axes, length, first, second, is_round, wall, E, G),)
+    return (Bar(i, start, axes, length, first, second, is_round, wall, E, G),)
 
 
-def _hollow(of: Callable[[float, float], float], stick: Stick) -> float:
+def _hollow(of: Callable[[float, float], float], stick: Bar) -> float:
     outer = of(stick.first, stick.second)
     if stick.wall is None:
         return float(outer)
