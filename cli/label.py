@@ -96,7 +96,7 @@ def _hand_out(
     many = f"{len(labels)} design{'s' if len(labels) != 1 else ''}"
     print(f"{clean(arguments.output)} is written, with the texts of {many}.")
     if arguments.format == "csv":
-        print(f"Whether they still hold, later on:  yardfast stale {clean(arguments.output)}")
+        print(f"Are the prints current, later on:  yardfast stale {clean(arguments.output)}")
 
 
 def _object(file: str, found: _Found) -> dict[str, Any]:

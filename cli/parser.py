@@ -326,7 +326,7 @@ COMMANDS = {
         ),
     ),
     "stale": _Command(
-        "which printed sheets no longer hold",
+        "which printed sheets are no longer current",
         "labels.csv",
         "stale",
         (

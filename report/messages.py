@@ -64,7 +64,7 @@ WHY = {
 }
 """What follows a word: why, beginning with what stands between the two in a sentence."""
 
-IF_FASTENED = "if {what} is fastened"
+IF_FASTENED = "if {what} {verb} fastened"
 
 ALONE = ", {anchors} alone will not save it"
 TOO_WEAK = "{what} too weak for {under}"

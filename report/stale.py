@@ -23,7 +23,7 @@ class SheetComparison:
     """A printed sheet beside its design as it is now.
 
     ``changes`` says what has changed, nothing where the sheet holds; ``figures`` are the printed
-    figures that no longer hold: column, printed, now.
+    figures that are no longer current: column, printed, now.
     """
 
     sheet: PrintedSheet

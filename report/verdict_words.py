@@ -14,7 +14,7 @@ from .messages import (
     WEAK_PARTS,
     WHY,
 )
-from .remark import few, joined
+from .remark import are_many, few, joined
 
 _LOOSE = (Kind.LOOSE, Kind.LOOSE_SLIDING)
 
@@ -42,7 +42,8 @@ def if_fastened(names: Sequence[str]) -> str:
     if not names:
         return ""
     what = f"the {names[0]}" if len(names) == 1 else f"each of {few(names)}"
-    return IF_FASTENED.format(what=what)
+    verb = "are" if len(names) == 1 and are_many(names) else "is"
+    return IF_FASTENED.format(what=what, verb=verb)
 
 
 def _if(verdict: Verdict) -> str:
