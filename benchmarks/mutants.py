@@ -154,7 +154,7 @@ def tried(mutant: Mutant, tests: Known, house: "House") -> str:
         spent = sum(tests.tests[name][0] for name in some)
         if not some or spent > SECONDS:
             break
-        ended = _forked(lambda some=some: house.says(put_in, some), 30.0 + 5.0 * spent)
+        ended = _forked(lambda some=some: house.says(put_in, some), 12.0 + 4.0 * spent)
         if ended.startswith("killed"):
             return ended
         crash = ended if ended != "survives" else ""
