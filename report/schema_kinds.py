@@ -4,10 +4,10 @@ from typing import Any
 
 Schema = dict[str, Any]
 
-TEXT: Schema = {"type": "string"}
+A_TEXT: Schema = {"type": "string"}
 NUMBER: Schema = {"type": "number"}
-WHOLE: Schema = {"type": "integer"}
-FLAG: Schema = {"type": "boolean"}
+A_WHOLE_NUMBER: Schema = {"type": "integer"}
+A_FLAG: Schema = {"type": "boolean"}
 MAYBE_TEXT: Schema = {"type": ["string", "null"]}
 MAYBE_NUMBER: Schema = {"type": ["number", "null"]}
 
