@@ -15,7 +15,7 @@ MAYBE_NUMBER: Schema = {"type": ["number", "null"]}
 def object_of(**properties: Schema) -> Schema:
     """Return the schema of an object that has each of these keys.
 
-    >>> object_of(name=TEXT)["required"]
+    >>> object_of(name=A_TEXT)["required"]
     ['name']
     """
     return {"type": "object", "properties": properties, "required": list(properties)}
