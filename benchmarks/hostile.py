@@ -128,11 +128,11 @@ def one_alone(level: str, seed: int) -> list[str]:
 
 
 def _quantity(seed: int) -> list[str]:
-    from yardfast.units import UnitError, read
+    from yardfast.units import UnitError, read_dimension
 
     text, kind, signed = hostile_texts.quantity(seed)
     try:
-        value = read(text, kind, signed=signed).value
+        value = read_dimension(text, kind, signed=signed).value
     except UnitError as error:
         return [] if str(error).isprintable() else ["a message that is not to be printed"]
     wrong = [] if math.isfinite(value) else ["a quantity that is not finite"]

@@ -13,7 +13,7 @@ sys.path.insert(0, str(ROOT / "tests" / "support"))
 
 from any_design import any_design  # noqa: E402 - needs the path
 
-from yardfast.units.kinds import KINDS  # noqa: E402
+from yardfast.units.kinds import UNIT_KINDS  # noqa: E402
 
 NUMBERS = (
     *("0", "-0", "1", "-1", "1/2", "½", "1 1/2", "5 7/8", "1½", "1/0", "1e5", "1e400", "-1e400"),
@@ -73,7 +73,7 @@ def quantity(number: int) -> tuple[str, str, bool]:
     if draw.random() < 0.1:
         at = draw.randrange(len(text) + 1)
         text = text[:at] + chr(draw.choice((0, 9, 34, 39, 0x202E, 0x1F600, 0x200B))) + text[at:]
-    return text, draw.choice(tuple(KINDS)), draw.random() < 0.5
+    return text, draw.choice(tuple(UNIT_KINDS)), draw.random() < 0.5
 
 
 def drawing(number: int) -> str:

@@ -4,10 +4,10 @@ from ..checks.odds.spread import INPUTS
 from .design_schema import SCHEMA_DRAFT
 from .odds_words import NOT_INCLUDED, ODDS_FORMAT
 from .schema_kinds import (
-    FLAG,
+    A_FLAG,
+    A_TEXT,
     MAYBE_NUMBER,
     MAYBE_TEXT,
-    TEXT,
     Schema,
     list_of,
     object_of,
@@ -29,8 +29,8 @@ def odds_schema() -> Schema:
     chances["properties"]["joint"] = _CHANCE  # of a piece with joints alone
     whole = object_of(
         format={"const": ODDS_FORMAT},
-        name=TEXT,
-        file=TEXT,
+        name=A_TEXT,
+        file=A_TEXT,
         tipping_forecast_gust_m_s=gusts,
         sliding_forecast_gust_m_s=gusts,
         joint_forecast_gust_m_s=gusts,
@@ -41,7 +41,7 @@ def odds_schema() -> Schema:
         per_year=_MAYBE_CHANCE,
         over_years=_MAYBE_CHANCE,
         years=_COUNT,
-        least_that_is_told=FLAG,
+        least_that_is_told=A_FLAG,
         standard_error=_NOT_NEGATIVE,
         standard_error_per_year=MAYBE_NUMBER,
         standard_error_over_years=MAYBE_NUMBER,
@@ -58,11 +58,11 @@ def _varies() -> Schema:
     return object_of(
         name=_INPUT,
         of=MAYBE_TEXT,
-        shape=TEXT,
+        shape=A_TEXT,
         spread=_NOT_NEGATIVE,
         mean=_ABOVE_NOTHING,
         low=_NOT_NEGATIVE,
         high=MAYBE_NUMBER,
-        source=TEXT,
+        source=A_TEXT,
         confidence=MAYBE_TEXT,
     )

@@ -7,12 +7,12 @@ from ..checks.verdict import Word
 from .design_schema import SCHEMA_DRAFT
 from .result import RESULT_FORMAT
 from .schema_kinds import (
-    FLAG,
+    A_FLAG,
+    A_TEXT,
+    A_WHOLE_NUMBER,
     MAYBE_NUMBER,
     MAYBE_TEXT,
     NUMBER,
-    TEXT,
-    WHOLE,
     Schema,
     list_of,
     object_of,
@@ -24,17 +24,17 @@ def result_schema() -> Schema:
     """Return the schema of what ``check --format json`` prints of one design."""
     whole = object_of(
         format={"const": RESULT_FORMAT},
-        name=TEXT,
-        file=TEXT,
+        name=A_TEXT,
+        file=A_TEXT,
         fingerprint={"type": "string", "pattern": "^[0-9a-f]{12}$"},
         verdict=object_of(
             word={"enum": [str(word) for word in Word]},
-            why=TEXT,
-            mend=list_of(TEXT),
-            unfastened=list_of(TEXT),
-            not_looked_at=list_of(TEXT),
+            why=A_TEXT,
+            mend=list_of(A_TEXT),
+            unfastened=list_of(A_TEXT),
+            not_looked_at=list_of(A_TEXT),
         ),
-        look_again=list_of(object_of(part=TEXT, key=MAYBE_TEXT, found=TEXT, hint=TEXT)),
+        look_again=list_of(object_of(part=A_TEXT, key=MAYBE_TEXT, found=A_TEXT, hint=A_TEXT)),
         geometry=_geometry(),
         wind=_wind(),
         checks=list_of(_check()),
@@ -42,11 +42,11 @@ def result_schema() -> Schema:
         seams=list_of(_seams()),
         free_standing=or_null(object_of(overturning=_check(), sliding=_check())),
         joints=list_of(_joint()),
-        needs_anchors=FLAG,
+        needs_anchors=A_FLAG,
         limits=_limits(),
         equilibrium_error=NUMBER,
-        **{key: list_of(TEXT) for key in ("assumptions", "cautions", "not_checked")},
-        unverified=list_of(TEXT),
+        **{key: list_of(A_TEXT) for key in ("assumptions", "cautions", "not_checked")},
+        unverified=list_of(A_TEXT),
     )
     whole["properties"]["explained"] = list_of(_explained())  # with --explain alone
     return {"$schema": SCHEMA_DRAFT, "title": f"Yardfast result, format {RESULT_FORMAT}", **whole}
@@ -57,34 +57,34 @@ def _explained() -> Schema:
     item = {
         "type": "object",
         "properties": {
-            "words": TEXT,
-            "formula": TEXT,
-            "values": {"type": "object", "additionalProperties": TEXT},
-            "source": TEXT,
-            "head": list_of(TEXT),
-            "rows": list_of(list_of(TEXT)),
+            "words": A_TEXT,
+            "formula": A_TEXT,
+            "values": {"type": "object", "additionalProperties": A_TEXT},
+            "source": A_TEXT,
+            "head": list_of(A_TEXT),
+            "rows": list_of(list_of(A_TEXT)),
         },
         "required": ["words"],
     }
     given = object_of(
-        what=TEXT,
-        value=TEXT,
-        **{"from": TEXT},
+        what=A_TEXT,
+        value=A_TEXT,
+        **{"from": A_TEXT},
         line={"type": ["integer", "null"]},
         source=MAYBE_TEXT,
         confidence=MAYBE_TEXT,
     )
     return object_of(
-        name=TEXT,
-        relation=list_of(object_of(title=TEXT, steps=list_of(item))),
-        source=TEXT,
+        name=A_TEXT,
+        relation=list_of(object_of(title=A_TEXT, steps=list_of(item))),
+        source=A_TEXT,
         inputs=list_of(given),
         demand=NUMBER,
         capacity=NUMBER,
-        unit=TEXT,
+        unit=A_TEXT,
         utilization=MAYBE_NUMBER,
-        passes=FLAG,
-        notes=list_of(TEXT),
+        passes=A_FLAG,
+        notes=list_of(A_TEXT),
     )
 
 
@@ -93,7 +93,7 @@ def _point() -> Schema:
 
 
 def _geometry() -> Schema:
-    part = object_of(name=TEXT, mass_kg=NUMBER, center_of_mass_m=_point(), volume_m3=NUMBER)
+    part = object_of(name=A_TEXT, mass_kg=NUMBER, center_of_mass_m=_point(), volume_m3=NUMBER)
     corner = {"type": "array", "items": NUMBER, "minItems": 2, "maxItems": 2}
     masses = dict.fromkeys(("mass_kg", "weight_N", "mass_light_kg", "mass_heavy_kg"), NUMBER)
     return object_of(
@@ -112,38 +112,38 @@ def _wind() -> Schema:
         directions_deg=list_of(angle),
         **{key: list_of(NUMBER) for key in by_direction},
         velocity_pressure_Pa=NUMBER,
-        minimum_governs=FLAG,
+        minimum_governs=A_FLAG,
     )
 
 
 def _check() -> Schema:
     return object_of(
-        name=TEXT,
+        name=A_TEXT,
         demand=MAYBE_NUMBER,
         capacity=MAYBE_NUMBER,
-        unit=TEXT,
+        unit=A_TEXT,
         utilization=MAYBE_NUMBER,
-        passes=FLAG,
+        passes=A_FLAG,
         direction_deg=MAYBE_NUMBER,
-        source=TEXT,
+        source=A_TEXT,
         envelope=or_null(object_of(least=MAYBE_NUMBER, most=MAYBE_NUMBER, as_read=MAYBE_NUMBER)),
-        notes=list_of(TEXT),
+        notes=list_of(A_TEXT),
     )
 
 
 def _member() -> Schema:
     return object_of(
-        part=TEXT,
-        role=TEXT,
-        governs=TEXT,
+        part=A_TEXT,
+        role=A_TEXT,
+        governs=A_TEXT,
         where=MAYBE_TEXT,
         level_m=MAYBE_NUMBER,
         load=MAYBE_TEXT,
-        count=WHOLE,
+        count=A_WHOLE_NUMBER,
         deflection_m=NUMBER,
         forces=or_null(_forces()),
-        source=TEXT,
-        confidence=TEXT,
+        source=A_TEXT,
+        confidence=A_TEXT,
     )
 
 
@@ -156,9 +156,9 @@ def _fastened(**more: Schema) -> Schema:
     """Return what joints and fastened seams say alike."""
     return object_of(
         **more,
-        fastener=TEXT,
+        fastener=A_TEXT,
         spacing_m=MAYBE_NUMBER,
-        into=TEXT,
+        into=A_TEXT,
         through_m=NUMBER,
         penetration_m=NUMBER,
         tension_N=NUMBER,
@@ -172,27 +172,27 @@ def _fastened(**more: Schema) -> Schema:
 
 def _joint() -> Schema:
     return _fastened(
-        name=TEXT,
-        of=TEXT,
-        to=TEXT,
-        count=WHOLE,
-        places=WHOLE,
-        head_in=TEXT,
+        name=A_TEXT,
+        of=A_TEXT,
+        to=A_TEXT,
+        count=A_WHOLE_NUMBER,
+        places=A_WHOLE_NUMBER,
+        head_in=A_TEXT,
         mean_withdrawal_N=MAYBE_NUMBER,
-        glue_counted=FLAG,
+        glue_counted=A_FLAG,
         load=MAYBE_TEXT,
     )
 
 
 def _seams() -> Schema:
     numbers = ("shear_N", "torque_N_m", "level_m", "flow_N_m", "pull_N_m", "hoop_N_m")
-    fastened = _fastened(cleat=MAYBE_TEXT, passes=FLAG, utilization=MAYBE_NUMBER)
+    fastened = _fastened(cleat=MAYBE_TEXT, passes=A_FLAG, utilization=MAYBE_NUMBER)
     return object_of(
-        part=TEXT,
-        count=WHOLE,
+        part=A_TEXT,
+        count=A_WHOLE_NUMBER,
         **dict.fromkeys(numbers, NUMBER),
-        into=TEXT,
-        spacings=list_of(object_of(fastener=TEXT, spacing_m=MAYBE_NUMBER)),
+        into=A_TEXT,
+        spacings=list_of(object_of(fastener=A_TEXT, spacing_m=MAYBE_NUMBER)),
         fastened=or_null(fastened),
     )
 

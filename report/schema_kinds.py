@@ -4,10 +4,10 @@ from typing import Any
 
 Schema = dict[str, Any]
 
-TEXT: Schema = {"type": "string"}
+A_TEXT: Schema = {"type": "string"}
 NUMBER: Schema = {"type": "number"}
-WHOLE: Schema = {"type": "integer"}
-FLAG: Schema = {"type": "boolean"}
+A_WHOLE_NUMBER: Schema = {"type": "integer"}
+A_FLAG: Schema = {"type": "boolean"}
 MAYBE_TEXT: Schema = {"type": ["string", "null"]}
 MAYBE_NUMBER: Schema = {"type": ["number", "null"]}
 
@@ -15,7 +15,7 @@ MAYBE_NUMBER: Schema = {"type": ["number", "null"]}
 def object_of(**properties: Schema) -> Schema:
     """Return the schema of an object that has each of these keys.
 
-    >>> object_of(name=TEXT)["required"]
+    >>> object_of(name=A_TEXT)["required"]
     ['name']
     """
     return {"type": "object", "properties": properties, "required": list(properties)}
