@@ -24,7 +24,7 @@ def standing(slope=0.0, **differs):
     """A block 1 m by 1 m of 500 N on gravel, turned over toward +x alone."""
     block = Part("block", Box(1.0, 1.0, 0.4), mass=W / 9.80665, **differs)
     structure = build_structure(Design("block", "metric", (block,), tables={}))
-    every = Standing(structure, grounds.find("gravel"), slope)
+    every = Standing(structure, grounds.find_ground("gravel"), slope)
     lines = tuple(int(i) for i in np.flatnonzero(every.normals[:, 0] > 1.0 - 1e-9))
     return replace(every, lines=lines[:1])
 
@@ -88,7 +88,7 @@ def test_on_a_slope_what_presses_is_square_to_it_and_lies_downhill():
 
 
 def test_ground_that_is_too_soft_fails_where_the_quotient_says():
-    gravel = grounds.find("gravel")
+    gravel = grounds.find_ground("gravel")
     rating = replace(gravel.ratings["allowable pressure"], value=599.0)
     soft = replace(gravel, ratings={**gravel.ratings, "allowable pressure": rating})
     rating = replace(rating, value=601.0)
@@ -122,7 +122,7 @@ def test_weight_that_may_be_heavier_presses_as_heavy():
     structure = build_structure(Design("block", "metric", (block,), tables={}))
     most = structure.weight("heavy")
     assert most > 1.05 * structure.weight("light")
-    one = Standing(structure, grounds.find("gravel"), 0.0, standing().lines)
+    one = Standing(structure, grounds.find_ground("gravel"), 0.0, standing().lines)
     check = check_bearing(one, wind(0.0), STRENGTH)
     assert check.demand == pytest.approx(1.2 * most, rel=1e-9)
     assert check.weighing == "heavy"
