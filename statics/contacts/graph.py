@@ -89,6 +89,16 @@ class Graph:
         return frozenset(edge.of for edge in self.edges if edge.to == GROUND)
 
     @cached_property
+    def joined(self) -> tuple[int, ...]:
+        """Return for each body (bodies,) its group: those that edges hold together, not the ground.
+
+        What merely rests or hangs is of a group of its own.
+        """
+        groups = _Groups(len(self.structure.bodies))
+        groups.join(e for e in self.edges if e.holds in (Holds.FASTENED, Holds.ASSUMED))
+        return tuple(groups.of(i) for i in range(len(self.structure.bodies)))
+
+    @cached_property
     def bears(self) -> tuple[tuple[int, ...], ...]:
         """Return for each body those that it can hold up.
 

@@ -1,4 +1,4 @@
-"""What nothing holds up: parts that float, and loose ones whose weight lies beyond their seat."""
+"""What nothing holds: parts that float, that stand apart, loose ones that fall off their seat."""
 
 import numpy as np
 
@@ -13,9 +13,13 @@ from .meeting import gap
 
 
 def unsupported(graph: Graph) -> tuple[Fault, ...]:
-    """Return a fault for each part from which no edge leads to the ground, or that falls off."""
+    """Return a fault for each part from which no edge leads to the ground, or that falls off.
+
+    Also for what stands on the ground apart from all else: its foot would hold up what it is not
+    joined to.
+    """
     floats = _floating(graph)
-    return tuple(floats or _falling(graph))
+    return tuple(floats or (*_falling(graph), *_standing_apart(graph)))
 
 
 def shown_length(structure: Structure, size: float, figures: int = 3) -> str:
@@ -52,6 +56,38 @@ def _floating(graph: Graph) -> list[Fault]:
             _where(structure, i, near),
             f"a part that meets what carries it, within {shown_length(structure, FIT)}",
             "move it with 'at' until they touch, or draw what lies between as a part",
+        )
+    return list(found.values())
+
+
+def _standing_apart(graph: Graph) -> list[Fault]:
+    """Return a fault for each part that stands on the ground and is joined to nothing of the rest.
+
+    The rest is what weighs most of all that is joined. A post in the ground holds itself.
+    """
+    structure = graph.structure
+    bodies, parts = structure.bodies, structure.design.parts
+    group = graph.joined
+    alone = {edge.of for edge in graph.edges if edge.holds is Holds.STANDS}
+    posts = {group[edge.of] for edge in graph.edges if edge.holds is Holds.EMBEDDED}
+    standing = {group[i] for i in alone}
+    if len(standing | posts) < 2:
+        return []
+    mass = structure.body_mass[1]
+    whole = max(sorted(standing | posts), key=lambda k: float(mass[np.array(group) == k].sum()))
+    found: dict[str, Fault] = {}
+    for i in sorted(alone):
+        name = parts[bodies[i].part].name
+        if group[i] in (whole, *posts) or name in found:
+            continue
+        found[name] = Fault(
+            structure.design.file,
+            structure.design.lines.get((name, None)),
+            name,
+            "name",
+            "it stands on the ground by itself, joined to nothing of the rest",
+            "one piece, each part of which meets another",
+            "a design file for each piece, or draw what joins them as a part",
         )
     return list(found.values())
 

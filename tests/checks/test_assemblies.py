@@ -135,12 +135,13 @@ def test_a_finial_block_on_a_post_takes_none():
 
 
 def test_lids_of_copied_bodies_are_lids():
+    bar = Part("bar", Panel(1.45, 0.2, 0.02), Place(at=(0.0, 0.0, 0.2)), density=500.0)
     body = Part("body", Box(0.6, 0.6, 0.5), Place(count=2, ring=2.0), density=500.0)
     hollow = replace(body, shape=Box(0.6, 0.6, 0.5, 0.02, frozenset({"top"})))
     cap = Part(
         "cap", Plate(Rectangle(0.6, 0.6), 0.02), Place(on="body", count=2, ring=2.0), density=500.0
     )
-    assert suction(hollow, cap) == pytest.approx(2 * 0.6 * TOP)
+    assert suction(hollow, cap, bar) == pytest.approx(2 * 0.6 * TOP)
 
 
 def test_a_closed_box_on_legs_is_a_closed_top():
