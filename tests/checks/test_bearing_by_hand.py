@@ -24,9 +24,9 @@ def standing(slope=0.0, ground=None):
     """A block 1 m by 1 m of 500 N on gravel, turned over toward +x alone."""
     block = Part("block", Box(1.0, 1.0, 0.4), mass=W / 9.80665)
     structure = build_structure(Design("block", "metric", (block,), tables={}))
-    every = Standing(structure, grounds.find_ground("gravel"), slope)
-    lines = tuple(int(i) for i in np.flatnonzero(every.normals[:, 0] > 1.0 - 1e-9))
-    return every.about(np.array(lines[:1]))
+    every = Standing(structure, ground or grounds.find_ground("gravel"), slope)
+    lines = np.flatnonzero(every.normals[:, 0] > 1.0 - 1e-9)[:1]
+    return every.about(lines)
 
 
 def wind(over, up=0.0):
