@@ -19,6 +19,10 @@ def read_offset(key: Key, value: object, to: Listener) -> tuple[float, float, fl
         if three:
             hint = f"{key.name} = {three}"
             to.fault(key.name, typed(text), PLAIN["offset"][0], hint, Instead(three, sure=True))
+        elif alone := _alone(key.name, text, along, to):
+            three, way = alone
+            hint = f"{key.name} = {three}, if you mean {way}"
+            to.fault(key.name, typed(text), PLAIN["offset"][0], hint, Instead(three))
         else:
             mistyped(key, cast(object, value), to)
         return None
@@ -58,6 +62,16 @@ def _parted(text: str, along: Key, to: Listener) -> str:
     if len(pieces) != 3 or None in lengths:
         return ""
     return "[" + ", ".join(quoted(piece) for piece in pieces) + "]"
+
+
+def _alone(name: str, text: str, along: Key, to: Listener) -> tuple[str, str] | None:
+    """Return the list that one length is meant for most often, and which way it goes."""
+    if read_quantity(along, text.strip(), _Heard(to)) is None:
+        return None
+    none = "'0 mm'" if to.metric else "'0 in'"
+    three, way = [none] * 3, 0 if name == "step" else 2
+    three[way] = quoted(text.strip())
+    return f"[{', '.join(three)}]", "to the right" if way == 0 else "up"
 
 
 def read_outline(key: Key, value: object, to: Listener) -> Corners | None:

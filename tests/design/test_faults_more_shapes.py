@@ -263,6 +263,14 @@ def points(*pairs: tuple[float, float]) -> str:
         (f"{BALL}\ntilt='91 deg'", "tilt", "91 deg", "from -90 to 90 degrees", ""),
         (f"{BALL}\ntilt=9", "tilt", "9", "an angle", "tilt = '9 deg'"),
         (f"{BALL}\ncount=4", "count", "4", "or 'step' from each copy", "step = ["),
+        (
+            f"{BALL}\ncount=2\nstep='9 in'",
+            "step",
+            "9 in",
+            "right, away, up",
+            "['9 in', '0 in', '0 in']",
+        ),
+        (f"{BALL}\nat='9 in'", "at", "9 in", "right, away, up", "['0 in', '0 in', '9 in'], if you"),
         (f"{BALL}\n{STEP}", "step", "['1 in', '0 in', '0 in']", "'count' beside it", "count = "),
         (
             f"{BALL}\ncount=2\nring='1 ft'\n{STEP}",
