@@ -28,7 +28,7 @@ NAME = "flat book"
 class FlatTops:
     """Everything that is closed above is lifted by 3, free roofs by 4, whatever they are."""
 
-    cases = ("roof lifted",)
+    cases = (("roof lifted",),)
     document = "The Flat Book, its one figure"
     level_to = 90.0
 
@@ -173,5 +173,5 @@ def test_tops_and_free_roofs_are_lifted_by_its_own_figure():
     roof = Part("roof", Plate(Rectangle(0.5, 0.4), 0.02), Place(at=(0, 0, 2)), density=500.0)
     structure = build_structure(plain_design(box, roof))
     found = bare(structure, [None, None], FlatWind(1.0)).suction
-    assert found.names == ("roof lifted", "suction, roof lifted")
+    assert found.names == (("roof lifted",), ("suction", "roof lifted"))
     assert found.upward[:, 0] == pytest.approx([3.0 * 0.2, 4.0 * 0.2])

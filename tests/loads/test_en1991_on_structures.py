@@ -80,7 +80,8 @@ def test_a_round_post_by_reynolds_number():
 def test_a_signboard_takes_1p8_a_quarter_of_its_width_off():
     """7.4.3: b 1.2, h 0.6, gap 0.9 m (above h/4); F = 1.8 q A; Case B turns it by 0.25 b."""
     board = Part("board", Panel(1.2, 0.6, 0.018), Place(at=(0.0, 0.0, 0.9)), density=500.0)
-    legs = Part("legs", Box(0.05, 0.05, 0.9), Place(count=2, step=(1.0, 0.0, 0.0)), density=500.0)
+    two = Place(at=(-0.5, 0.0, 0.0), count=2, step=(1.0, 0.0, 0.0))
+    legs = Part("legs", Box(0.05, 0.05, 0.9), two, density=500.0)
     found = examined(legs, board)
     exposed = found.exposed
     i = exposed.kinds.index("sign")

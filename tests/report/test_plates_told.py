@@ -133,6 +133,6 @@ def test_walls_that_are_too_weak_are_told_on_the_screen(tmp_path, wind, status, 
         check=False,
     )
     assert ran.returncode == status
-    assert ("house: asked" in " ".join(ran.stdout.split())) is shown
+    assert ("house: too weak" in " ".join(ran.stdout.split())) is shown
     assert ("too weak for 200 mph" in " ".join(ran.stdout.split())) is shown
     assert json.dumps(ran.stderr) == '""'

@@ -70,7 +70,7 @@ def test_it_never_tips_sooner_for_being_filled():
 
 
 def test_each_copy_is_filled():
-    row = "count = 2\nstep = ['30 in', '0 in', '0 in']\nfill = 'sand'\n"
+    row = "count = 2\nstep = ['24 in', '0 in', '0 in']\nfill = 'sand'\n"
     one, two = found(CRATE + "fill = 'sand'\n"), found(CRATE + row)
     assert mass_of(two, "sand in crate") == pytest.approx(2 * mass_of(one, "sand in crate"))
 

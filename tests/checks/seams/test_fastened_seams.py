@@ -234,7 +234,7 @@ width    = '18 in'
 height   = '15 in'
 wall     = '3/4 in'
 open     = ['top']
-at       = ['60 in', '0 in', '0 in']
+at       = ['27 in', '0 in', '0 in']
 material = 'softwood plywood'
 """
 
