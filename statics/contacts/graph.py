@@ -4,6 +4,7 @@ from collections.abc import Container, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 from functools import cached_property
+from itertools import pairwise
 
 import numpy as np
 from numpy.typing import NDArray
@@ -92,11 +93,24 @@ class Graph:
     def joined(self) -> tuple[int, ...]:
         """Return for each body (bodies,) its group: those that edges hold together, not the ground.
 
-        What merely rests or hangs is of a group of its own.
+        What merely rests or hangs is of a group of its own. What bears it from below, as two
+        blocks a plank, is one foot of it: but not what reaches past its underside, which would tip
+        about its own foot while the plank lies on it.
         """
-        groups = _Groups(len(self.structure.bodies))
+        bodies = self.structure.bodies
+        groups = _Groups(len(bodies))
         groups.join(e for e in self.edges if e.holds in (Holds.FASTENED, Holds.ASSUMED))
-        return tuple(groups.of(i) for i in range(len(self.structure.bodies)))
+        of = [groups.of(i) for i in range(len(bodies))]
+        bears: dict[int, list[int]] = {}
+        for edge in self.edges:
+            if edge.holds is Holds.RESTS:
+                whole = [body.top for k, body in zip(of, bodies, strict=True) if k == of[edge.to]]
+                if max(whole) <= bodies[edge.of].bottom + FIT:
+                    bears.setdefault(edge.of, []).append(edge.to)
+        for beneath in bears.values():
+            for one, other in pairwise(beneath):
+                groups.unite(one, other)
+        return tuple(groups.of(i) for i in range(len(bodies)))
 
     @cached_property
     def bears(self) -> tuple[tuple[int, ...], ...]:
@@ -253,7 +267,11 @@ class _Groups:
     def join(self, edges: Iterable[Edge]) -> None:
         """Join what edges join."""
         for edge in edges:
-            self._above[self.of(edge.of)] = self.of(edge.to)
+            self.unite(edge.of, edge.to)
+
+    def unite(self, one: int, other: int) -> None:
+        """Make one group of those of two bodies."""
+        self._above[self.of(one)] = self.of(other)
 
     def parted(self, edge: Edge) -> bool:
         """Return whether the two bodies of an edge are in different groups."""

@@ -88,3 +88,15 @@ def test_a_pot_beside_it_is_no_foot_of_it():
         with pytest.raises(DesignError) as refused:
             examine(read_text(alone + pot + more))
         assert "joined to nothing" in refused.value.faults[0].found
+
+
+def test_what_bears_a_plank_from_below_is_its_foot():
+    """Two blocks and a plank that lies on them: nothing reaches past where the plank lies."""
+    plank = "[[part]]\nname = 'plank'\nshape = 'plate'\nat = ['0 mm', '0 mm', '50 mm']\n"
+    plank += "length = '3.3 m'\nwidth = '300 mm'\nthickness = '38 mm'\nloose = true\n"
+    plank += "material = 'southern pine'\n"
+    pads = PADS.split("[[part]]\nname = 'post'", maxsplit=1)[0].replace("count = 3", "count = 2")
+    assert len(examine(read_text(pads + plank)).structure.bodies) == 3
+    with pytest.raises(DesignError) as refused:
+        examine(read_text(PADS.replace("count = 3", "count = 2") + plank))
+    assert "joined to nothing" in refused.value.faults[0].found
