@@ -13,18 +13,18 @@ from ..loads.wind.site import Site
 from .anchoring.anchored import check_tied, hold_of, sideways_held
 from .anchoring.embedded_posts import Posts, check_ends, check_posts, check_pull_out, posts_of
 from .anchoring.held import Held, held_by
-from .bearing import check_bearing
 from .borne import Borne
 from .design_wind import DesignWind
 from .given_loads import Level
 from .judging import Check, Kind
 from .limits import Limits, limits
 from .loose import Loose
-from .overturning import Hold, check_overturning
 from .people import check_climb, check_push, check_push_on_posts
 from .situation import Situation
-from .sliding import check_sliding
-from .standing import Standing
+from .stability.bearing import check_bearing
+from .stability.overturning import Hold, check_overturning
+from .stability.sliding import check_sliding
+from .stability.standing import Standing
 
 
 @dataclass(frozen=True, eq=False)

@@ -10,8 +10,8 @@ from .anchoring.embedded_limits import give_way_pressures
 from .anchoring.embedded_posts import Posts
 from .examination import Examination
 from .limits import GREATEST_GUST, Stage, stages
-from .standing import Standing
-from .tipping import tipping_pressures
+from .stability.standing import Standing
+from .stability.tipping import tipping_pressures
 
 
 def tipping_gusts(examination: Examination) -> Array:

@@ -24,9 +24,9 @@ from .loose import check_loose
 from .members.all_members import worst_of_each
 from .members.member_check import Members
 from .point_loads import PointLoads
-from .remedies import NOTHING_TO_HOLD, Remedies, remedies
 from .seams.held_together import rooms_judged
 from .situation import Situation, situation_of
+from .stability.remedies import NOTHING_TO_HOLD, Remedies, remedies
 from .strength import Strength, strength_of, worse_of
 
 TYPE_CHECKING = False

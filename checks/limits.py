@@ -19,10 +19,10 @@ from .anchoring.embedded_limits import give_way_pressures, push_that_gives_way
 from .anchoring.embedded_posts import Posts
 from .judging import where_greatest
 from .loose import Loose
-from .overturning import push_that_tips
-from .sliding import resistance_share, sliding_pressures
-from .standing import DeadLoad, Standing
-from .tipping import least_tipping
+from .stability.overturning import push_that_tips
+from .stability.sliding import resistance_share, sliding_pressures
+from .stability.standing import DeadLoad, Standing
+from .stability.tipping import least_tipping
 
 GREATEST_GUST = 150.0
 """Gusts in m/s above which no limit is stated."""

@@ -23,9 +23,9 @@ from .borne import Borne, as_actions, borne_by
 from .given_loads import both_at_once, one_at_a_time, summed
 from .judging import Check, Kind
 from .load_cases import at_once, loads_together
-from .overturning import check_overturning
-from .sliding import check_sliding
-from .standing import Standing
+from .stability.overturning import check_overturning
+from .stability.sliding import check_sliding
+from .stability.standing import Standing
 
 LEAST_SEAT = 1.0e-6
 """Area in m2 below which a seat is a line or a point."""

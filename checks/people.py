@@ -15,8 +15,8 @@ from ..units.arrays import Array
 from .anchoring.embedded_limits import push_that_gives_way
 from .anchoring.embedded_posts import Posts
 from .judging import Check, Kind, azimuth, check_demand
-from .overturning import Hold
-from .standing import Standing
+from .stability.overturning import Hold
+from .stability.standing import Standing
 
 
 def check_push(

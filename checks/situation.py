@@ -29,7 +29,7 @@ from .members.member_check import MemberStrength, NotJudged
 from .people_loads import people_loads
 from .point_loads import PointLoads, point_loads
 from .seams.held_together import as_fastened, seams_judged
-from .standing import Standing
+from .stability.standing import Standing
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

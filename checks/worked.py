@@ -13,9 +13,9 @@ from ..units.arrays import Array
 from .examination import MINIMUM, Examination
 from .judging import Check
 from .limits import stages
-from .sliding import resistance_share
-from .tipping import tipping_pressure
-from .wind_moments import WindMoments
+from .stability.sliding import resistance_share
+from .stability.tipping import tipping_pressure
+from .stability.wind_moments import WindMoments
 
 
 @dataclass(frozen=True)

@@ -3,8 +3,8 @@
 from math import atan2, degrees, floor
 
 from ..checks.examination import Examination
-from ..checks.overturning import push_that_tips
 from ..checks.sides import Over, goes_over
+from ..checks.stability.overturning import push_that_tips
 from ..checks.verdict import most
 from ..units import INCH
 from .amounts import Amounts

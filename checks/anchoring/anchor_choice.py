@@ -15,8 +15,8 @@ from ...materials import grounds
 from ...statics.contacts.holds_down import anchor_points, anchors_meet, feet_apart
 from ...statics.tables.anchor_table import AnchorRow
 from ..judging import Check
-from ..remedies import on_wood
-from ..standing import Standing
+from ..stability.remedies import on_wood
+from ..stability.standing import Standing
 from .anchor_capacity import Holding
 from .anchored import anchor_pulls, check_tied
 from .held import Held, held_by

@@ -10,12 +10,12 @@ from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...materials import anchors as kinds
 from ...units.arrays import Array
-from ..bearing import check_bearing
 from ..judging import Check, Kind, Remark, azimuth, judged, where_greatest
-from ..overturning import Hold, check_overturning
-from ..sliding import check_sliding, resistance_share
-from ..standing import Standing
-from ..wind_moments import WindMoments
+from ..stability.bearing import check_bearing
+from ..stability.overturning import Hold, check_overturning
+from ..stability.sliding import check_sliding, resistance_share
+from ..stability.standing import Standing
+from ..stability.wind_moments import WindMoments
 from . import anchor_group, guys, stakes
 from .anchor_capacity import Holding
 from .held import Held

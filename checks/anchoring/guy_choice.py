@@ -16,7 +16,7 @@ from ...statics.contacts.holds_down import guy_tops, guys_meet
 from ...statics.tables.anchor_table import AnchorRow, GuyRow
 from ..build_steps import down, steps_of, up
 from ..judging import Check
-from ..sliding import check_sliding
+from ..stability.sliding import check_sliding
 from . import guys
 from .anchor_choice import (
     MOST_TRIED,

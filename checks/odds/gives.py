@@ -14,8 +14,8 @@ from ..anchoring.embedded_limits import give_way_pressures
 from ..anchoring.embedded_posts import Posts, asked_of
 from ..limits import Stage, stages
 from ..loose import Loose
-from ..sliding import sliding_pressures
-from ..standing import DeadLoad, Standing
+from ..stability.sliding import sliding_pressures
+from ..stability.standing import DeadLoad, Standing
 from .tipping import Tipping
 from .varied import Varied
 from .weights import Groups, groups

@@ -15,9 +15,9 @@ from numpy.typing import NDArray
 from ...loads.actions import Actions
 from ...units.arrays import Array
 from ..limits import Stage
-from ..standing import DeadLoad, Standing
-from ..tipping import tipping_pressures
-from ..wind_moments import WindMoments
+from ..stability.standing import DeadLoad, Standing
+from ..stability.tipping import tipping_pressures
+from ..stability.wind_moments import WindMoments
 
 NODES = 33
 """Weights at which the table is worked out, evenly by their ratio."""

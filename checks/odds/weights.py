@@ -9,7 +9,7 @@ from ... import materials
 from ...design.model import Part
 from ...design.structure import GRAVITY, WEIGHINGS, Structure
 from ...units.arrays import Array
-from ..standing import DeadLoad
+from ..stability.standing import DeadLoad
 
 _GIVEN = ""
 """The kind of what is given by mass or scale, and does not vary."""

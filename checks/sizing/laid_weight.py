@@ -12,13 +12,13 @@ from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ..anchoring.anchor_choice import Loaded
 from ..anchoring.ground_parts import GroundParts, ground_parts, single_foot
-from ..bearing import check_bearing
 from ..build_steps import down, least, steps_of, up
 from ..examination import Examination
 from ..judging import Check
-from ..overturning import check_overturning
-from ..sliding import check_sliding
-from ..standing import Standing
+from ..stability.bearing import check_bearing
+from ..stability.overturning import check_overturning
+from ..stability.sliding import check_sliding
+from ..stability.standing import Standing
 from .weighed_again import weighed_again
 from .wider_foot import heavier_by, unused_name
 

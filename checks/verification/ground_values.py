@@ -13,7 +13,7 @@ from ...loads.wind.site import Site
 from ...materials import grounds
 from ...units import FOOT, POUND, POUND_FORCE, PSF
 from ..anchoring import anchor_group, ballast, buried_weight, embedment, guys, screw_anchors
-from ..standing import Standing
+from ..stability.standing import Standing
 
 _PCF = POUND_FORCE / FOOT**3
 _CONCRETE = 150.0

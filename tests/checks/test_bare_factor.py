@@ -6,8 +6,8 @@ from designs import design
 
 from yardfast.checks.design_wind import design_wind
 from yardfast.checks.examination import examine
-from yardfast.checks.overturning import Hold, check_overturning
-from yardfast.checks.sliding import check_sliding, resistance_share
+from yardfast.checks.stability.overturning import Hold, check_overturning
+from yardfast.checks.stability.sliding import check_sliding, resistance_share
 from yardfast.design.model import Part
 from yardfast.design.shapes.boxes import Box
 from yardfast.loads.methods import method_of

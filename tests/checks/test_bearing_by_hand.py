@@ -5,9 +5,9 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from yardfast.checks.bearing import check_bearing
-from yardfast.checks.overturning import Hold
-from yardfast.checks.standing import Standing
+from yardfast.checks.stability.bearing import check_bearing
+from yardfast.checks.stability.overturning import Hold
+from yardfast.checks.stability.standing import Standing
 from yardfast.design.model import Design, Part
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.structure import build_structure

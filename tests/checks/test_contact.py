@@ -7,8 +7,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from shapely import affinity
 
-from yardfast.checks.contact import caps, quadrature
-from yardfast.checks.friction import sliding_resistance
+from yardfast.checks.stability.contact import caps, quadrature
+from yardfast.checks.stability.friction import sliding_resistance
 from yardfast.loads.seen.directions import edge_normals
 
 RING = shapely.Polygon(

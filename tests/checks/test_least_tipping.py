@@ -8,9 +8,9 @@ from hypothesis import strategies as st
 
 from yardfast.checks.design_wind import design_wind
 from yardfast.checks.limits import stages
-from yardfast.checks.overturning import check_overturning
-from yardfast.checks.standing import Standing
-from yardfast.checks.tipping import tipping_pressure, tipping_pressures
+from yardfast.checks.stability.overturning import check_overturning
+from yardfast.checks.stability.standing import Standing
+from yardfast.checks.stability.tipping import tipping_pressure, tipping_pressures
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.flat import Panel
 from yardfast.design.structure import build_structure

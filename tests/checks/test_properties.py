@@ -10,7 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from yardfast.checks.examination import examine
-from yardfast.checks.wind_moments import WindMoments
+from yardfast.checks.stability.wind_moments import WindMoments
 from yardfast.loads.actions import wind_actions
 
 quickly = settings(max_examples=12, deadline=None)

@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 
 from yardfast.checks.examination import examine
-from yardfast.checks.sliding import check_sliding
+from yardfast.checks.stability.sliding import check_sliding
 from yardfast.design.model import Design, Part
 from yardfast.design.shapes.boxes import Box
 from yardfast.loads.actions import Actions

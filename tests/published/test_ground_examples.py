@@ -12,8 +12,8 @@ from yardfast.checks.anchoring import (
     embedment,
     screw_anchors,
 )
-from yardfast.checks.overturning import push_that_tips
-from yardfast.checks.standing import Standing
+from yardfast.checks.stability.overturning import push_that_tips
+from yardfast.checks.stability.standing import Standing
 from yardfast.design.model import Design, Part
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.structure import GRAVITY, build_structure

@@ -10,8 +10,8 @@ import shapely
 
 from yardfast import references
 from yardfast.checks.anchoring import deadman, guys, slab_bolts, stakes
-from yardfast.checks.contact import caps
-from yardfast.checks.standing import Standing
+from yardfast.checks.stability.contact import caps
+from yardfast.checks.stability.standing import Standing
 from yardfast.design.model import Design, Part
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.structure import GRAVITY, build_structure

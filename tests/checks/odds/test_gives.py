@@ -12,9 +12,9 @@ from yardfast.checks.limits import stages
 from yardfast.checks.odds.gives import FreeStanding
 from yardfast.checks.odds.spread import INPUTS, published
 from yardfast.checks.odds.varied import Varied, varied_inputs
-from yardfast.checks.sliding import sliding_pressures
-from yardfast.checks.standing import Standing
-from yardfast.checks.tipping import tipping_pressure
+from yardfast.checks.stability.sliding import sliding_pressures
+from yardfast.checks.stability.standing import Standing
+from yardfast.checks.stability.tipping import tipping_pressure
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.ball import Ball
 from yardfast.design.shapes.flat import Panel

@@ -5,9 +5,9 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from ..loads.actions import Actions
-from ..loads.combinations import Factors
-from ..units.arrays import Array
+from ...loads.actions import Actions
+from ...loads.combinations import Factors
+from ...units.arrays import Array
 
 
 @dataclass(frozen=True, eq=False)

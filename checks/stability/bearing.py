@@ -7,12 +7,12 @@ from math import cos
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design.structure import Weighing
-from ..loads.actions import Actions
-from ..loads.combinations import Factors
-from ..units.arrays import Array
+from ...design.structure import Weighing
+from ...loads.actions import Actions
+from ...loads.combinations import Factors
+from ...units.arrays import Array
+from ..judging import Check, Kind, azimuth, judged, where_greatest
 from .crossing import crossing
-from .judging import Check, Kind, azimuth, judged, where_greatest
 from .overturning import Hold
 from .standing import Standing
 from .wind_moments import WindMoments, worst_by_line

@@ -6,11 +6,11 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design.structure import Weighing
-from ..loads.actions import Actions
-from ..loads.combinations import Factors
-from ..units.arrays import Array
-from .judging import Check, Kind, azimuth, judged, where_greatest
+from ...design.structure import Weighing
+from ...loads.actions import Actions
+from ...loads.combinations import Factors
+from ...units.arrays import Array
+from ..judging import Check, Kind, azimuth, judged, where_greatest
 from .standing import Standing
 from .wind_moments import WindMoments
 

@@ -6,13 +6,13 @@ from math import cos, sin
 import numpy as np
 from shapely.geometry.base import BaseGeometry
 
-from ..design import plane
-from ..loads.actions import Actions
-from ..loads.combinations import Factors
-from ..statics.contacts.fit import HEAD_REACH
-from ..statics.contacts.holds_down import feet_apart
-from ..units import GRAVITY
-from ..units.arrays import Array
+from ...design import plane
+from ...loads.actions import Actions
+from ...loads.combinations import Factors
+from ...statics.contacts.fit import HEAD_REACH
+from ...statics.contacts.holds_down import feet_apart
+from ...units import GRAVITY
+from ...units.arrays import Array
 from .sliding import resistance_share
 from .standing import Standing
 from .wind_moments import WindMoments, worst_by_line

@@ -7,8 +7,8 @@ import numpy as np
 from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
 
-from ..design import plane
-from ..units.arrays import Array
+from ...design import plane
+from ...units.arrays import Array
 from .crossing import crossing
 
 _EXACT = 1.0e-13

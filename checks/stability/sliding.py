@@ -4,12 +4,12 @@ from math import cos, sin
 
 import numpy as np
 
-from ..design.structure import Weighing
-from ..loads.actions import Actions
-from ..loads.combinations import Factors
-from ..units.arrays import Array
+from ...design.structure import Weighing
+from ...loads.actions import Actions
+from ...loads.combinations import Factors
+from ...units.arrays import Array
+from ..judging import Check, Kind, judged, where_greatest
 from .friction import sliding_resistance
-from .judging import Check, Kind, judged, where_greatest
 from .standing import DeadLoad, Standing
 
 _SOURCE = "statics: H + W sin(slope) <= mu (W cos(slope) - U)"

@@ -5,11 +5,11 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design.structure import Weighing
-from ..loads.actions import Actions
-from ..units.arrays import Array
+from ...design.structure import Weighing
+from ...loads.actions import Actions
+from ...units.arrays import Array
+from ..judging import where_greatest
 from .crossing import crossing
-from .judging import where_greatest
 from .standing import DeadLoad, Standing
 from .wind_moments import WindMoments
 

@@ -5,7 +5,7 @@ from math import cos, radians, sin, sqrt
 
 import numpy as np
 
-from .examination import Examination
+from ..examination import Examination
 
 DEGREE = radians(1.0)
 

@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 import numpy as np
 
-from ..units.arrays import Array
+from ...units.arrays import Array
 
 _ROUNDS = 100
 _CLOSE = 1.0e-14

@@ -2,7 +2,7 @@
 
 import numpy as np
 
-from ..units.arrays import Array
+from ...units.arrays import Array
 
 _ROUNDS = 60
 _SETTLED = 1.0e-7

@@ -8,10 +8,10 @@ import numpy as np
 from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
 
-from ..design.structure import Structure, Weighing
-from ..loads.seen.directions import edge_normals
-from ..materials.grounds import Ground
-from ..units.arrays import Array
+from ...design.structure import Structure, Weighing
+from ...loads.seen.directions import edge_normals
+from ...materials.grounds import Ground
+from ...units.arrays import Array
 from .contact import Caps, Quadrature, caps, quadrature
 
 _STEP_DEG = 5.0

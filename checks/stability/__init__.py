@@ -1,0 +1,6 @@
+"""How a piece stands on its ground: what turns it over, what makes it slide, what it presses.
+
+Read ``contact`` (the area it stands on), ``standing`` (lines to turn about, what weight holds),
+``wind_moments``, then ``overturning``, ``tipping`` (the least pressure), ``friction``, ``sliding``,
+``bearing``, ``remedies`` (what would do) and ``one_degree``; ``crossing`` closes in on a root.
+"""
