@@ -10,12 +10,12 @@ from ..loads.actions import Actions
 from ..loads.combinations import Factors
 from ..loads.exposed import Exposed
 from ..loads.wind.site import Site
+from .acting.borne import Borne
+from .acting.design_wind import DesignWind
+from .acting.given_loads import Level
 from .anchoring.anchored import check_tied, hold_of, sideways_held
 from .anchoring.embedded_posts import Posts, check_ends, check_posts, check_pull_out, posts_of
 from .anchoring.held import Held, held_by
-from .borne import Borne
-from .design_wind import DesignWind
-from .given_loads import Level
 from .judging import Check, Kind
 from .limits import Limits, limits
 from .loose import Loose

@@ -19,10 +19,10 @@ from ..loads.given import GivenLoad
 from ..materials.grounds import Ground
 from ..materials.surfaces import surface
 from ..statics.contacts.graph import Edge, Graph
-from .borne import Borne, as_actions, borne_by
-from .given_loads import both_at_once, one_at_a_time, summed
+from .acting.borne import Borne, as_actions, borne_by
+from .acting.given_loads import both_at_once, one_at_a_time, summed
+from .acting.load_cases import at_once, loads_together
 from .judging import Check, Kind
-from .load_cases import at_once, loads_together
 from .stability.overturning import check_overturning
 from .stability.sliding import check_sliding
 from .stability.standing import Standing

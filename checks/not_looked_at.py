@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from ..loads.recurrence import recurrence
-from .borne import Borne
+from .acting.borne import Borne
 from .seams.tubes import cornered_parts
 
 TYPE_CHECKING = False

@@ -16,18 +16,18 @@ from ..statics.contacts.graph import Graph, graph_of
 from ..statics.contacts.holds_down import holding_nothing
 from ..statics.contacts.look_again import LookAgain, look_again
 from ..statics.contacts.unsupported import unsupported
+from .acting.borne import Borne, borne_loads
+from .acting.design_wind import DesignWind, design_actions, design_wind, wind_on_bodies
+from .acting.load_cases import LoadCases, load_cases
+from .acting.local_wind import LocalWind, local_wind
+from .acting.people_loads import people_loads
+from .acting.point_loads import PointLoads, point_loads
 from .anchoring.ballasted import with_ballast
-from .borne import Borne, borne_loads
-from .design_wind import DesignWind, design_actions, design_wind, wind_on_bodies
 from .joints.fastened import check_fastened
 from .joints.place import JointPlace
-from .load_cases import LoadCases, load_cases
-from .local_wind import LocalWind, local_wind
 from .loose import Loose, loose_parts
 from .members.all_members import check_plates
 from .members.member_check import MemberStrength, NotJudged
-from .people_loads import people_loads
-from .point_loads import PointLoads, point_loads
 from .seams.held_together import as_fastened, seams_judged
 from .stability.standing import Standing
 

@@ -10,7 +10,8 @@ from ..statics.model import Forces
 from ..statics.stiffness import SETS, SOFTEST
 from ..statics.tables.joint_table import JointRow
 from ..units.arrays import Array, Integers
-from .internal_forces import STIFFNESS_AS_READ, InternalForces
+from .acting.internal_forces import STIFFNESS_AS_READ, InternalForces
+from .acting.load_cases import most_used_cases
 from .joints.joint_check import (
     FIRST,
     JointFound,
@@ -21,7 +22,6 @@ from .joints.joint_check import (
 )
 from .joints.ties import Fastened
 from .judging import Check
-from .load_cases import most_used_cases
 from .members.member_check import MemberStrength, NotJudged
 from .members.stick_strength import (
     Judged,

@@ -1,6 +1,6 @@
 """Loads that a design names, in words: which part takes each, and what was not checked of it."""
 
-from ..checks.borne import Borne
+from ..checks.acting.borne import Borne
 from ..checks.examination import Examination
 from .remark import joined
 

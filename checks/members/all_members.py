@@ -16,8 +16,8 @@ from ...design.shapes.rotor import Rotor
 from ...design.structure import Structure
 from ...loads.combinations import Factors
 from ...units.arrays import Mask
-from ..borne import Borne
-from ..local_wind import LocalWind
+from ..acting.borne import Borne
+from ..acting.local_wind import LocalWind
 from .blades import check_blades
 from .boards import check_board, check_shell
 from .member_check import Members, MemberStrength, NotJudged

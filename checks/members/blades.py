@@ -12,8 +12,8 @@ from ...loads.combinations import Factors
 from ...loads.printed.ranges import not_negative, positive
 from ...materials import metal, sheets
 from ...units.arrays import Array
+from ..acting.local_wind import LocalWind
 from ..judging import Check, Kind, judged
-from ..local_wind import LocalWind
 from ..timber.books import book_of, values_of
 from ..timber.nds.member_strength import sheet_stiffness
 from .bending import cantilever_deflection, rectangle_inertia, rectangle_modulus

@@ -15,8 +15,8 @@ from ...loads.combinations import Factors
 from ...loads.roofs.inside_air import breathes
 from ...materials.lumber import Lumber
 from ...units.arrays import Array, Mask
-from ..borne import Borne
-from ..local_wind import LocalWind
+from ..acting.borne import Borne
+from ..acting.local_wind import LocalWind
 from .member_check import MemberStrength, NotJudged
 from .strip_strength import plate_material_of
 from .strips import (

@@ -9,7 +9,7 @@ from ...design import plane
 from ...design.placing import Body
 from ...design.structure import GRAVITY, WEIGHINGS, Structure
 from ...units.arrays import Array
-from ..local_wind import LocalWind
+from ..acting.local_wind import LocalWind
 from .plates import Bearing, stands_at
 from .strips import PointForce
 

@@ -11,7 +11,7 @@ from ...design.structure import Structure
 from ...design.touching import GAP
 from ...loads.combinations import Factors
 from ...units.arrays import Array, Mask
-from ..local_wind import LocalWind
+from ..acting.local_wind import LocalWind
 from .arms import arms_of, levels_of
 from .member_check import MemberStrength, NotJudged
 from .strip_strength import plate_material_of, strip_strength, twist_strength

@@ -19,8 +19,8 @@ from ...loads.roofs.lids import covered, from_above, is_free, lies_on_ground, on
 from ...loads.roofs.tops import FREE_LIFTED, FREE_PRESSED
 from ...materials.lumber import Lumber
 from ...units.arrays import Array
-from ..borne import Borne
-from ..local_wind import LocalWind, overhang_pressure
+from ..acting.borne import Borne
+from ..acting.local_wind import LocalWind, overhang_pressure
 from .carried_plate import Carried, Loads, carried_by
 from .member_check import MemberStrength, NotJudged
 from .plates import Bearing, bearing_of

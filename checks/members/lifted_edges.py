@@ -5,7 +5,7 @@ from ...design.shapes.forms import Ridge
 from ...design.structure import Structure
 from ...loads.roofs.lids import on_top, top_plan
 from ...units.arrays import Array
-from ..local_wind import LocalWind
+from ..acting.local_wind import LocalWind
 from .strips import Acting, Strip, StripWays
 
 

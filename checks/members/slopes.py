@@ -15,7 +15,7 @@ from ...loads.combinations import Factors
 from ...loads.roofs.inside_air import breathes
 from ...loads.roofs.lids import is_free, supports, top_plan
 from ...materials.lumber import Lumber
-from ..local_wind import LocalWind, overhang_pressure
+from ..acting.local_wind import LocalWind, overhang_pressure
 from .member_check import MemberStrength, NotJudged
 from .strip_strength import plate_material_of
 from .strips import Acting, Basis, Strip, StripWays, dead_pressure, simple_span, weakest_place

@@ -11,7 +11,7 @@ from ...design.structure import Structure
 from ...loads.roofs.lids import supports, top_plan
 from ...loads.roofs.tops import Tops
 from ...units.arrays import Array
-from ..local_wind import LocalWind
+from ..acting.local_wind import LocalWind
 from .strips import dead_pressure
 
 

@@ -13,7 +13,7 @@ from ...loads.combinations import Factors
 from ...loads.roofs.inside_air import breathes
 from ...loads.roofs.lids import covered, top_plan
 from ...materials.lumber import Lumber, board_width
-from ..local_wind import LocalWind
+from ..acting.local_wind import LocalWind
 from .lifted_edges import lifted_edges
 from .member_check import MemberStrength, NotJudged
 from .strip_strength import plate_material_of

@@ -11,10 +11,10 @@ import numpy as np
 
 from ...loads.actions import body_actions
 from ...units.arrays import Array
+from ..acting.load_cases import LoadSet, load_cases
+from ..acting.point_loads import point_loads
 from ..examination import Examination, strength_in_ways
 from ..limits import GREATEST_GUST
-from ..load_cases import LoadSet, load_cases
-from ..point_loads import point_loads
 from ..strength import worse_of
 from .varied import Varied
 

@@ -8,12 +8,12 @@ from ...loads.combinations import Factors
 from ...loads.exposed import Exposed
 from ...loads.methods import Method
 from ...statics.tables.seam_table import SeamRow
-from ..design_wind import design_actions
+from ..acting.design_wind import design_actions
+from ..acting.local_wind import LocalWind
 from ..joints.joint_check import JointFound
 from ..joints.joint_places import places
 from ..joints.place import JointPlace
 from ..joints.spacing import SpacingFound, check_spacing
-from ..local_wind import LocalWind
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

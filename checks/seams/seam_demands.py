@@ -13,8 +13,8 @@ from ...loads.combinations import Factors
 from ...loads.exposed import Exposed
 from ...loads.seen.visible import Faces
 from ...units.arrays import Mask
+from ..acting.local_wind import LocalWind
 from ..judging import where_greatest
-from ..local_wind import LocalWind
 from ..members.boards import panel_pressure
 from ..members.walls import box_pressure
 from .seam_fasteners import Spacing, spacings_into_a_cleat

@@ -5,6 +5,8 @@ from functools import reduce
 
 from ...loads.actions import join_actions
 from ...statics.tables.anchor_table import AnchorRow
+from ..acting.borne import as_actions
+from ..acting.given_loads import both_at_once
 from ..anchoring.anchor_choice import (
     PLAINEST,
     AnchorChoice,
@@ -16,9 +18,7 @@ from ..anchoring.anchor_choice import (
     with_anchors,
 )
 from ..anchoring.anchored import anchor_pulls
-from ..borne import as_actions
 from ..examination import Examination
-from ..given_loads import both_at_once
 from ..verdict import most
 from .as_built import built, without_its_own
 from .laid_weight import least_weight

@@ -4,7 +4,7 @@ import numpy as np
 import pytest
 from designs import design
 
-from yardfast.checks.design_wind import design_wind
+from yardfast.checks.acting.design_wind import design_wind
 from yardfast.checks.examination import examine
 from yardfast.checks.stability.overturning import Hold, check_overturning
 from yardfast.checks.stability.sliding import check_sliding, resistance_share

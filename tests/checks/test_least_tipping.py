@@ -6,7 +6,7 @@ from designs import TOWERS, design, tower
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from yardfast.checks.design_wind import design_wind
+from yardfast.checks.acting.design_wind import design_wind
 from yardfast.checks.limits import stages
 from yardfast.checks.stability.overturning import check_overturning
 from yardfast.checks.stability.standing import Standing

@@ -6,10 +6,10 @@ import numpy as np
 import pytest
 from designs import design
 
-from yardfast.checks.borne import Borne
-from yardfast.checks.design_wind import design_actions, wind_on_bodies
-from yardfast.checks.load_cases import downward, load_cases, load_sets, most_used_cases
-from yardfast.checks.point_loads import point_loads
+from yardfast.checks.acting.borne import Borne
+from yardfast.checks.acting.design_wind import design_actions, wind_on_bodies
+from yardfast.checks.acting.load_cases import downward, load_cases, load_sets, most_used_cases
+from yardfast.checks.acting.point_loads import point_loads
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.structure import build_structure

@@ -4,8 +4,8 @@ import numpy as np
 import pytest
 from designs import design
 
-from yardfast.checks.people_loads import CLIMB, PUSH, people_loads
-from yardfast.checks.point_loads import point_loads
+from yardfast.checks.acting.people_loads import CLIMB, PUSH, people_loads
+from yardfast.checks.acting.point_loads import point_loads
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.bodies import Shell
 from yardfast.design.shapes.boxes import Box

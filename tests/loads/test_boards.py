@@ -9,7 +9,7 @@ import numpy as np
 import pytest
 from designs import design, wind_alone
 
-from yardfast.checks.design_wind import design_wind
+from yardfast.checks.acting.design_wind import design_wind
 from yardfast.design.model import Part, Place
 from yardfast.design.placing import place_parts
 from yardfast.design.shapes.boxes import Box

@@ -2,7 +2,7 @@
 
 from hypothesis import strategies as st
 
-from yardfast.checks.design_wind import design_wind
+from yardfast.checks.acting.design_wind import design_wind
 from yardfast.design.model import Design, Part, Place
 from yardfast.design.shapes.bodies import Shell, Solid
 from yardfast.design.shapes.cone import Cone

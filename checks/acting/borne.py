@@ -6,14 +6,14 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design.model import Design
-from ..design.on_ground import TOUCHING
-from ..design.placing import Body, about_z
-from ..design.shapes.shape import corners
-from ..loads.actions import Actions
-from ..loads.given import GivenLoad
-from ..statics.contacts.graph import Graph
-from ..units.arrays import Array
+from ...design.model import Design
+from ...design.on_ground import TOUCHING
+from ...design.placing import Body, about_z
+from ...design.shapes.shape import corners
+from ...loads.actions import Actions
+from ...loads.given import GivenLoad
+from ...statics.contacts.graph import Graph
+from ...units.arrays import Array
 
 
 @dataclass(frozen=True)

@@ -5,17 +5,17 @@ from dataclasses import replace
 
 import numpy as np
 
-from ..loads.actions import Actions
-from ..loads.combinations import Factors
-from ..units.arrays import Array
-from .anchoring.embedded_posts import Posts, check_ends, check_posts
+from ...loads.actions import Actions
+from ...loads.combinations import Factors
+from ...units.arrays import Array
+from ..anchoring.embedded_posts import Posts, check_ends, check_posts
+from ..judging import Check, Kind, Remark
+from ..stability.bearing import check_bearing
+from ..stability.overturning import Hold, check_overturning
+from ..stability.sliding import check_sliding
+from ..stability.standing import Standing
 from .borne import Borne, as_actions
-from .judging import Check, Kind, Remark
 from .load_cases import MINIMUM
-from .stability.bearing import check_bearing
-from .stability.overturning import Hold, check_overturning
-from .stability.sliding import check_sliding
-from .stability.standing import Standing
 
 Level = Callable[[Array], Array]
 """What anchors hold (…) in N along a level force (…, 2)."""

@@ -11,15 +11,15 @@ from functools import cached_property
 
 import numpy as np
 
-from ..design.structure import Structure
-from ..statics.building import model_of
-from ..statics.contacts.graph import Graph
-from ..statics.footings import HoldDown, footings
-from ..statics.model import Forces, Model, SectionForces, on_uneven_ground
-from ..statics.solution import MechanismError
-from ..statics.stiffness import SETS, stiffness_rule
-from ..units.arrays import Array, Integers
-from .joints.ties import Fastened
+from ...design.structure import Structure
+from ...statics.building import model_of
+from ...statics.contacts.graph import Graph
+from ...statics.footings import HoldDown, footings
+from ...statics.model import Forces, Model, SectionForces, on_uneven_ground
+from ...statics.solution import MechanismError
+from ...statics.stiffness import SETS, stiffness_rule
+from ...units.arrays import Array, Integers
+from ..joints.ties import Fastened
 from .load_cases import LoadCases
 from .point_loads import PointLoads
 

@@ -4,14 +4,14 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from ..design import plane
-from ..design.placing import Body
-from ..design.structure import Structure
-from ..loads.exposed import Exposed
-from ..loads.methods import Method
-from ..loads.roofs.lids import from_above
-from ..loads.roofs.tops import Tops
-from ..units.arrays import Array
+from ...design import plane
+from ...design.placing import Body
+from ...design.structure import Structure
+from ...loads.exposed import Exposed
+from ...loads.methods import Method
+from ...loads.roofs.lids import from_above
+from ...loads.roofs.tops import Tops
+from ...units.arrays import Array
 
 
 @dataclass(frozen=True, eq=False)

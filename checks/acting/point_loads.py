@@ -5,9 +5,9 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from ..loads.given import GivenLoad
-from ..statics.wrench import wrench
-from ..units.arrays import Array
+from ...loads.given import GivenLoad
+from ...statics.wrench import wrench
+from ...units.arrays import Array
 from .borne import Borne
 
 

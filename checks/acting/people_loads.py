@@ -4,13 +4,13 @@ from collections.abc import Iterator
 
 import numpy as np
 
-from .. import references
-from ..design.outlines import round_in_plan
-from ..design.structure import Structure
-from ..loads.given import GivenLoad
-from ..statics.contacts.graph import swings
-from ..units.arrays import Array
-from .timber.books import book_of
+from ... import references
+from ...design.outlines import round_in_plan
+from ...design.structure import Structure
+from ...loads.given import GivenLoad
+from ...statics.contacts.graph import swings
+from ...units.arrays import Array
+from ..timber.books import book_of
 
 _WAYS = 8
 """People push toward so many sides."""

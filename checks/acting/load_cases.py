@@ -6,13 +6,13 @@ from typing import TypeVar
 
 import numpy as np
 
-from ..design.structure import GRAVITY, WEIGHINGS, Structure, Weighing
-from ..loads.combinations import Factors
-from ..loads.given import GivenLoad
-from ..statics.wrench import wrench
-from ..units.arrays import Array, Integers
+from ...design.structure import GRAVITY, WEIGHINGS, Structure, Weighing
+from ...loads.combinations import Factors
+from ...loads.given import GivenLoad
+from ...statics.wrench import wrench
+from ...units.arrays import Array, Integers
+from ..timber.books import book_of
 from .point_loads import PointLoads
-from .timber.books import book_of
 
 _T = TypeVar("_T")
 
