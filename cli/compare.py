@@ -2,8 +2,8 @@
 
 from argparse import Namespace
 
-from ..checks.compared import by_book, comparison_of
 from ..checks.examination import examine
+from ..checks.stated.compared import by_book, comparison_of
 from ..design.faults import DesignError, Fault
 from ..design.model import Design
 from ..report.compared import books, books_object, designs, designs_object

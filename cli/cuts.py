@@ -2,8 +2,8 @@
 
 from argparse import Namespace
 
-from ..checks.hardware import hardware
 from ..checks.inputs import read
+from ..checks.stated.hardware import hardware
 from ..design.cutting.cut_list import cut_list
 from ..design.model import Design
 from ..design.structure import build_structure

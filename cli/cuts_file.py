@@ -4,8 +4,8 @@ from argparse import Namespace
 from pathlib import Path
 
 from ..checks.examination import examine
-from ..checks.hardware import hardware
 from ..checks.inputs import read
+from ..checks.stated.hardware import hardware
 from ..design.cutting.cut_list import CutList, cut_list
 from ..design.model import Design
 from ..design.structure import build_structure

@@ -7,7 +7,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
 from ..checks.examination import Examination
-from ..checks.hardware import hardware
+from ..checks.stated.hardware import hardware
 from ..design.cutting.cut_list import cut_list
 from ..report import window_messages as messages
 from ..report.gate import not_ready

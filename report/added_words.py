@@ -1,7 +1,7 @@
 """Added weight in words: what a piece owes to it, and when to act where it is missing."""
 
 from ..checks.examination import Examination
-from ..checks.surroundings import act_by_exposure
+from ..checks.stated.surroundings import act_by_exposure
 from . import page_messages as messages
 from .amounts import Amounts
 from .gusts_to_act import act_rows, act_said

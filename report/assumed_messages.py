@@ -6,8 +6,8 @@ A slot with a capital begins a sentence.
 from collections.abc import Mapping
 from enum import StrEnum
 
-from ..checks.assumed import Assumed
-from ..checks.assumed_parts import OfParts
+from ..checks.stated.assumed import Assumed
+from ..checks.stated.assumed_parts import OfParts
 
 LIKE = {3: "a square's face", 5: "a square's face", 7: "a hexagon"}
 LIKE_ALL = "an octagon"

@@ -1,9 +1,9 @@
 """What was assumed where the design is silent, in words: each default that affected the answer."""
 
-from ..checks.assumed import Assumed, assumed
-from ..checks.assumed_parts import OfParts
 from ..checks.examination import Examination
 from ..checks.finding import Finding, FindingSlot
+from ..checks.stated.assumed import Assumed, assumed
+from ..checks.stated.assumed_parts import OfParts
 from .amounts import Amounts
 from .assumed_messages import ASSUMED, LIKE, LIKE_ALL, WIDEST_BOARD
 from .fastener_words import plural

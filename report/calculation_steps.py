@@ -7,7 +7,7 @@ from typing import Any
 from ..checks.examination import MINIMUM, Examination
 from ..checks.judging import Kind
 from ..checks.limits import RESERVE
-from ..checks.worked import density, gripping, part_winds, slope_parts, tipping_at, turning
+from ..checks.stated.worked import density, gripping, part_winds, slope_parts, tipping_at, turning
 from ..design.structure import GRAVITY
 from ..loads.asce7 import velocity_pressure as asce7
 from ..loads.asce7.standard import ASCE7

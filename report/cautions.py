@@ -1,7 +1,7 @@
 """What to take care of, in words: the general cautions always, the others where they apply."""
 
-from ..checks.cautions import Caution, cautions_of
 from ..checks.examination import Examination
+from ..checks.stated.cautions import Caution, cautions_of
 from . import messages
 from .amounts import Amounts
 from .dig_line import dig_line, digging

@@ -5,7 +5,7 @@ from collections.abc import Mapping, Sequence
 from math import isfinite, log
 from typing import Any, cast
 
-from ..checks.compared import Comparison
+from ..checks.stated.compared import Comparison
 from ..design.model import Design
 from .amounts import Amounts
 from .asked_wind import around

@@ -1,7 +1,7 @@
 """The cut list for people: pieces, what to buy, weight, what to take care of; 80 columns."""
 
 from .. import materials
-from ..checks.hardware import Hardware
+from ..checks.stated.hardware import Hardware
 from ..design.cutting.boards import SawnBoard
 from ..design.cutting.cut_list import CutList
 from ..design.cutting.cut_pieces import Extra, FlatCut, SheetGroup, StickGroup

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from math import degrees
 from typing import Any
 
-from ..checks.hardware import FastenerTally, Hardware
+from ..checks.stated.hardware import FastenerTally, Hardware
 from ..design.cutting.blocks import Block
 from ..design.cutting.boards import SawnBoard
 from ..design.cutting.cut_list import CutList

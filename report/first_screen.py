@@ -1,7 +1,7 @@
 """The first screen: the word, what to do, what to mend, what was not looked at; with a picture."""
 
 from ..checks.examination import Examination
-from ..checks.not_looked_at import Topic
+from ..checks.stated.not_looked_at import Topic
 from ..checks.verdict import GOOD, HOLDABLE, WAY_NAMES, Verdict, Word
 from . import messages
 from .beside import Beside

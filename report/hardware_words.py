@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from ..checks.hardware import FastenerTally, Hardware
+from ..checks.stated.hardware import FastenerTally, Hardware
 from ..materials.bought import UnitSystem
 from ..materials.hardware import bottles, fastener_boxes, glue_for, with_spares
 from ..units import INCH, POUND

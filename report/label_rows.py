@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping
 from typing import Any
 
 from ..checks.examination import Examination
-from ..checks.surroundings import act_by_exposure
+from ..checks.stated.surroundings import act_by_exposure
 from . import messages
 from .amounts import Amounts
 from .asked_wind import SURROUNDINGS

@@ -2,10 +2,10 @@
 
 from enum import StrEnum
 
-from ..checks.from_memory import Value
 from ..checks.joints.spacing import Near
 from ..checks.judging import Kind, Remark
-from ..checks.not_looked_at import Topic
+from ..checks.stated.from_memory import Value
+from ..checks.stated.not_looked_at import Topic
 from ..checks.verdict import Reason, Way, Word
 
 

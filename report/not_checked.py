@@ -1,7 +1,7 @@
 """What was not checked of a design: said on every output, so that nobody reads in a promise."""
 
 from ..checks.examination import Examination
-from ..checks.not_looked_at import NotLookedAt, Topic
+from ..checks.stated.not_looked_at import NotLookedAt, Topic
 from ..loads.methods import standard_of
 from . import messages
 from .amounts import Amounts

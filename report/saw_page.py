@@ -5,7 +5,7 @@ from dataclasses import replace
 from math import atan, degrees, pi
 
 from .. import __version__
-from ..checks.hardware import Hardware
+from ..checks.stated.hardware import Hardware
 from ..design.cutting.blanks import Laid
 from ..design.cutting.boards import SawnBoard
 from ..design.cutting.cut_list import CutList

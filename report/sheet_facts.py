@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from ..checks.examination import Examination
 from ..checks.sizing.anchor_pull import people_pull
-from ..checks.surroundings import act_by_exposure
+from ..checks.stated.surroundings import act_by_exposure
 from ..checks.verdict import Verdict, Way
 from ..design.file.record_table import Record
 from ..loads.wind.site import Site

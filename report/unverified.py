@@ -1,7 +1,7 @@
 """Values on which an answer rests that were written from memory: a sentence for each."""
 
 from ..checks.examination import Examination
-from ..checks.from_memory import FromMemory, Value, from_memory
+from ..checks.stated.from_memory import FromMemory, Value, from_memory
 from . import messages
 from .fastener_words import plural
 from .filled import first_source, plain_source

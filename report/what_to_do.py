@@ -6,7 +6,7 @@ from math import ceil
 
 from ..checks.judging import Check, Kind
 from ..checks.limits import GREATEST_GUST
-from ..checks.not_looked_at import Topic
+from ..checks.stated.not_looked_at import Topic
 from ..checks.verdict import Reason, Verdict, Way, Word, most
 from . import messages
 from .amounts import Amounts

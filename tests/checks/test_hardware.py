@@ -4,8 +4,8 @@ from dataclasses import replace
 
 import pytest
 
-from yardfast.checks.hardware import hardware
 from yardfast.checks.inputs import read
+from yardfast.checks.stated.hardware import hardware
 from yardfast.design.cutting.cut_list import cut_list
 from yardfast.design.structure import build_structure
 from yardfast.materials import fasteners

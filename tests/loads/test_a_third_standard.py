@@ -9,7 +9,7 @@ from sample_file import design as read_design
 from sample_file import the_fault
 
 from yardfast.checks.examination import examine
-from yardfast.checks.surroundings import act_by_exposure
+from yardfast.checks.stated.surroundings import act_by_exposure
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Plate

@@ -11,7 +11,7 @@ from verdict_designs import block, design_text
 import yardfast as yf
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.checks.worked import gripping, part_winds, tipping_at, turning
+from yardfast.checks.stated.worked import gripping, part_winds, tipping_at, turning
 from yardfast.report.calculation import calculation, sections
 from yardfast.report.calculation_text import four_figures
 

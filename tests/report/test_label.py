@@ -26,7 +26,7 @@ from verdict_designs import (
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.checks.surroundings import act_by_exposure
+from yardfast.checks.stated.surroundings import act_by_exposure
 from yardfast.design.faults import DesignError
 from yardfast.report.label import LONG, SHORT, Label, Refusal, label, printed_length, shortened
 from yardfast.report.label_rows import label_object

@@ -7,9 +7,9 @@ import verdict_designs
 from bare_checks import bare_check
 
 from yardfast import references
-from yardfast.checks.cautions import GENERAL, OF, WHOLE
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
+from yardfast.checks.stated.cautions import GENERAL, OF, WHOLE
 from yardfast.design.faults import DesignError
 from yardfast.report.assumptions import assumptions
 from yardfast.report.cautions import cautions

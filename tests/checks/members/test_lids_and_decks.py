@@ -9,10 +9,10 @@ from designs import design
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from yardfast.checks.assumed_parts import OfParts, assumed_of_strength
 from yardfast.checks.examination import examine
 from yardfast.checks.members.carried_plate import Carried
 from yardfast.checks.members.decks import rim_line
+from yardfast.checks.stated.assumed_parts import OfParts, assumed_of_strength
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.bodies import Shell
 from yardfast.design.shapes.boxes import Box

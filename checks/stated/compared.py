@@ -3,13 +3,13 @@
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
-from ..design.model import Design
-from ..loads.combinations import resistance_basis
-from ..loads.other_books import in_every_book
-from ..loads.wind.site import Site
-from .examination import Examination, examine
-from .judging import Kind
-from .timber.books import book_of
+from ...design.model import Design
+from ...loads.combinations import resistance_basis
+from ...loads.other_books import in_every_book
+from ...loads.wind.site import Site
+from ..examination import Examination, examine
+from ..judging import Kind
+from ..timber.books import book_of
 
 
 @dataclass(frozen=True, eq=False)

@@ -2,9 +2,9 @@
 
 from collections.abc import Mapping
 
-from ..loads.methods import standard_of
-from .examination import Examination
-from .verdict import until
+from ...loads.methods import standard_of
+from ..examination import Examination
+from ..verdict import until
 
 _EXPOSURES = ("C", "B", "D")
 """Open ground, houses and trees, shore: in the order in which people are told."""

@@ -5,17 +5,17 @@ from math import cos, sin
 
 import numpy as np
 
-from ..design.structure import Weighing
-from ..loads.actions import wind_actions
-from ..loads.methods import air_density, method_of
-from ..loads.seen.directions import distinct
-from ..units.arrays import Array
-from .examination import MINIMUM, Examination
-from .judging import Check
-from .limits import stages
-from .stability.sliding import resistance_share
-from .stability.tipping import tipping_pressure
-from .stability.wind_moments import WindMoments
+from ...design.structure import Weighing
+from ...loads.actions import wind_actions
+from ...loads.methods import air_density, method_of
+from ...loads.seen.directions import distinct
+from ...units.arrays import Array
+from ..examination import MINIMUM, Examination
+from ..judging import Check
+from ..limits import stages
+from ..stability.sliding import resistance_share
+from ..stability.tipping import tipping_pressure
+from ..stability.wind_moments import WindMoments
 
 
 @dataclass(frozen=True)

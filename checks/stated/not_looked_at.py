@@ -3,13 +3,13 @@
 from dataclasses import dataclass
 from enum import StrEnum
 
-from ..loads.recurrence import recurrence
-from .acting.borne import Borne
-from .seams.tubes import cornered_parts
+from ...loads.recurrence import recurrence
+from ..acting.borne import Borne
+from ..seams.tubes import cornered_parts
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from .examination import Examination
+    from ..examination import Examination
 
 
 class Topic(StrEnum):

@@ -8,26 +8,26 @@ from math import ceil, cos, pi
 import numpy as np
 from numpy.typing import NDArray
 
-from ..design import plane
-from ..design.cutting.cut_pieces import Extra, StickCut
-from ..design.cutting.panelled import panels_of
-from ..design.cutting.sticks import SawnStick, sticks_of
-from ..design.shapes.forms import Walls
-from ..design.shapes.shape import Shape
-from ..design.structure import Structure
-from ..loads.combinations import resistance_basis
-from ..loads.wind.site import Site
-from ..materials.bought import NOMINAL_TOLERANCE
-from ..materials.fastener import Fastener
-from ..materials.stock import lumber_sizes
-from ..statics.tables.seam_table import SeamRow
-from ..units.arrays import Array
-from .joints.fastener_sets import BLOCKS, FastenerSet, block_thickness
-from .joints.joint_places import JointPlace
-from .seams.held_together import as_fastened
-from .seams.seam_fasteners import room_along_a_seam
-from .seams.tubes import panel_widths, slant
-from .timber.books import titled
+from ...design import plane
+from ...design.cutting.cut_pieces import Extra, StickCut
+from ...design.cutting.panelled import panels_of
+from ...design.cutting.sticks import SawnStick, sticks_of
+from ...design.shapes.forms import Walls
+from ...design.shapes.shape import Shape
+from ...design.structure import Structure
+from ...loads.combinations import resistance_basis
+from ...loads.wind.site import Site
+from ...materials.bought import NOMINAL_TOLERANCE
+from ...materials.fastener import Fastener
+from ...materials.stock import lumber_sizes
+from ...statics.tables.seam_table import SeamRow
+from ...units.arrays import Array
+from ..joints.fastener_sets import BLOCKS, FastenerSet, block_thickness
+from ..joints.joint_places import JointPlace
+from ..seams.held_together import as_fastened
+from ..seams.seam_fasteners import room_along_a_seam
+from ..seams.tubes import panel_widths, slant
+from ..timber.books import titled
 
 _SAME_WAY = 0.5
 """Directions whose cosine is greater are along one axis of a block."""

@@ -5,17 +5,17 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import StrEnum
 
-from .. import materials, references
-from ..design.given import given_parts
-from ..design.shapes.forms import Leaf
-from ..loads.asce7.standard import ASCE7
-from ..loads.combinations import EN1995, resistance_basis
-from ..loads.methods import standard_of
-from ..materials.fastener import Fastener
-from .examination import Examination
-from .joints.driven import Driven
-from .timber.books import values_of
-from .timber.capacity import Capacity
+from ... import materials, references
+from ...design.given import given_parts
+from ...design.shapes.forms import Leaf
+from ...loads.asce7.standard import ASCE7
+from ...loads.combinations import EN1995, resistance_basis
+from ...loads.methods import standard_of
+from ...materials.fastener import Fastener
+from ..examination import Examination
+from ..joints.driven import Driven
+from ..timber.books import values_of
+from ..timber.capacity import Capacity
 
 _MEMORY = "memory"
 

@@ -3,21 +3,21 @@
 from collections.abc import Iterator
 from enum import StrEnum
 
-from .. import materials
-from ..design.given import given_parts
-from ..design.model import Part
-from ..design.shapes.forms import Bars, Prism, Slab
-from ..design.shapes.plans import Regular
-from ..design.shapes.rotor import Rotor
-from ..loads.asce7.standard import ASCE7
-from ..loads.gust.standard import AT_PIECE
-from ..loads.methods import air_density, method_of
-from ..units import FOOT, POUND
+from ... import materials
+from ...design.given import given_parts
+from ...design.model import Part
+from ...design.shapes.forms import Bars, Prism, Slab
+from ...design.shapes.plans import Regular
+from ...design.shapes.rotor import Rotor
+from ...loads.asce7.standard import ASCE7
+from ...loads.gust.standard import AT_PIECE
+from ...loads.methods import air_density, method_of
+from ...units import FOOT, POUND
+from ..examination import Examination
+from ..finding import Amount, Finding, FindingSlot, Source
+from ..limits import COEFFICIENT_BAND
+from ..stability.one_degree import slides_on_a_degree, tips_on_a_degree
 from .assumed_parts import assumed_of_parts
-from .examination import Examination
-from .finding import Amount, Finding, FindingSlot, Source
-from .limits import COEFFICIENT_BAND
-from .stability.one_degree import slides_on_a_degree, tips_on_a_degree
 
 TABLED_SIDES = (0, 4, 6, 8)
 """Numbers of sides for which force coefficients are published."""

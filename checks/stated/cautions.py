@@ -3,16 +3,16 @@
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, replace
 
-from .. import references
-from ..design.model import Part
-from ..design.overlaps import overlaps
-from ..design.structure import build_structure
-from ..loads.methods import standard_of
-from ..materials.fastener import Fastener
-from ..units import INCH, MPH
-from .examination import Examination
-from .timber.books import titled
-from .timber.capacity import Capacity
+from ... import references
+from ...design.model import Part
+from ...design.overlaps import overlaps
+from ...design.structure import build_structure
+from ...loads.methods import standard_of
+from ...materials.fastener import Fastener
+from ...units import INCH, MPH
+from ..examination import Examination
+from ..timber.books import titled
+from ..timber.capacity import Capacity
 
 PEOPLE_HEIGHT = 27 * INCH
 STRONG_WIND = 130.0 * MPH

@@ -4,24 +4,24 @@ from collections.abc import Iterator
 from enum import StrEnum
 from itertools import chain
 
-from ..loads.combinations import EN1995, FACTORED, resistance_basis
-from ..materials.lumber import Lumber
-from ..materials.metal import Metal
-from ..materials.plastic import Plastic
-from ..materials.sheets import Sheet
-from ..statics.contacts.fit import FIT
-from .examination import Examination
-from .finding import Amount, Finding, FindingSlot
-from .joints.joint_check import JointFound
-from .members.member_check import MemberStrength
-from .seams.seam_fasteners import room_along_a_seam
-from .timber.books import book_of, titled
-from .timber.en1995.stuff import NORMAL, WIND_DURATION, k_mod
-from .timber.nds.adjustments import load_duration, time_effect
+from ...loads.combinations import EN1995, FACTORED, resistance_basis
+from ...materials.lumber import Lumber
+from ...materials.metal import Metal
+from ...materials.plastic import Plastic
+from ...materials.sheets import Sheet
+from ...statics.contacts.fit import FIT
+from ..examination import Examination
+from ..finding import Amount, Finding, FindingSlot
+from ..joints.joint_check import JointFound
+from ..members.member_check import MemberStrength
+from ..seams.seam_fasteners import room_along_a_seam
+from ..timber.books import book_of, titled
+from ..timber.en1995.stuff import NORMAL, WIND_DURATION, k_mod
+from ..timber.nds.adjustments import load_duration, time_effect
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from .seams.seam_check import SeamFound
+    from ..seams.seam_check import SeamFound
 
 BOARDS = (
     *("wall panel", "box wall", "roof slope", "roof panel", "lid", "deck"),
