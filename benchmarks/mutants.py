@@ -4,8 +4,9 @@ Each mutant is one small change: a comparison turned, plus for minus, a greatest
 number off, a condition denied, a term left out. ROOM is a folder or file, such as
 checks/stability/sliding.py, or ``all``: every room in turn; ``checks`` alone is the files at its
 top. The tests that touch its line run, the quickest first (``benchmarks/touched.py`` finds out
-which); it is killed where one of them asserts otherwise. What ends in a mere crash or takes too long counts
-neither way, and so does what ``equivalents.csv`` beside this file names: no answer can differ.
+which); it is killed where one of them asserts otherwise. What ends in a mere crash or takes too
+long counts neither way, and so does what ``equivalents.csv`` beside this file names: no answer can
+differ.
 """
 
 import argparse
@@ -37,15 +38,9 @@ from touched import ROOT, Known, known
 
 ROOMS = (
     *("units", "references", "materials", "design", "loads", "statics", "checks"),
-    *(
-        "checks/stability",
-        "checks/members",
-        "checks/joints",
-        "checks/anchoring",
-        "checks/seams",
-        "checks/timber",
-    ),
-    *("checks/odds", "checks/sizing", "checks/verification", "report", "page", "cli"),
+    *("checks/stability", "checks/acting", "checks/stated", "checks/members", "checks/joints"),
+    *("checks/anchoring", "checks/seams", "checks/timber", "checks/odds", "checks/sizing"),
+    *("checks/verification", "report", "page", "cli"),
 )
 EQUIVALENTS = Path(__file__).with_name("equivalents.csv")
 CRASHES = {
