@@ -35,16 +35,16 @@ _PLACES = {
     "DesignError": "design.faults",
     "Fault": "design.faults",
     "Q": "units",
-    "Result": "report.result",
-    "Sizes": "report.sizes",
+    "Result": "report.data.result",
+    "Sizes": "report.screens.sizes",
     "UnitError": "units",
-    "check": "report.checking",
-    "check_many": "report.catalogue",
+    "check": "report.data.checking",
+    "check_many": "report.data.catalogue",
     "embedment": "checks.anchoring.public_ground",
     "lateral": "checks.timber.nds.public",
     "read": "checks.inputs",
     "return_period": "loads.public_how_often",
-    "size": "report.sizes",
+    "size": "report.screens.sizes",
     "velocity_pressure": "loads.public",
     "withdrawal": "checks.timber.nds.public",
 }
@@ -58,10 +58,10 @@ if TYPE_CHECKING:
     from .design.model import Design
     from .loads.public import velocity_pressure
     from .loads.public_how_often import return_period
-    from .report.catalogue import check_many
-    from .report.checking import check
-    from .report.result import Result
-    from .report.sizes import Sizes, size
+    from .report.data.catalogue import check_many
+    from .report.data.checking import check
+    from .report.data.result import Result
+    from .report.screens.sizes import Sizes, size
     from .units import Q, UnitError
 
 

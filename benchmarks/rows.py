@@ -52,7 +52,7 @@ from yardfast.materials import (
     stock,
 )
 from yardfast.references.table import Table, TableRow
-from yardfast.report.dig_line import dig_line
+from yardfast.report.told.dig_line import dig_line
 from yardfast.units import INCH
 
 EXAMPLES = sorted((Path(__file__).parents[1] / "examples").glob("*.toml"))

@@ -10,13 +10,13 @@ from ..statics.contacts.look_again import LookAgain
 from ..statics.footings import HoldDown
 from .acting.design_wind import design_wind
 from .acting.given_loads import check_given_loads
-from .acting.internal_forces import InternalForces, internal_forces
 from .acting.load_cases import MINIMUM, LoadCases
 from .acting.point_loads import PointLoads
 from .anchoring.added_weight import Added, added_weight
 from .anchoring.anchor_choice import AnchorChoice, AnchorSearch, Loaded, search_anchors
 from .anchoring.held import Held, held_by
 from .as_one import AsOne, as_one
+from .internal_forces import InternalForces, internal_forces
 from .joints.joint_check import JointFound
 from .joints.spacing import SpacingFound
 from .joints.ties import fastened

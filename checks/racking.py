@@ -9,7 +9,7 @@ from ..statics.contacts.graph import swings
 from ..statics.model import Forces
 from ..statics.stiffness import SWAYS, stiffness_rule
 from ..units.arrays import Array, Integers
-from .acting.internal_forces import STIFFNESS_AS_READ, InternalForces
+from .internal_forces import STIFFNESS_AS_READ, InternalForces
 from .judging import Check, Kind, Remark, where_greatest
 
 _SOURCE = "equilibrium without friction between parts; sway of 1/50 of the height (judgement)"

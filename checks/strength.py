@@ -10,8 +10,8 @@ from ..statics.model import Forces
 from ..statics.stiffness import SETS, SOFTEST
 from ..statics.tables.joint_table import JointRow
 from ..units.arrays import Array, Integers
-from .acting.internal_forces import STIFFNESS_AS_READ, InternalForces
 from .acting.load_cases import most_used_cases
+from .internal_forces import STIFFNESS_AS_READ, InternalForces
 from .joints.joint_check import (
     FIRST,
     JointFound,

@@ -16,14 +16,14 @@ from threading import current_thread, main_thread
 from typing import Any
 
 from ..design.faults import DesignError
-from ..report.catalogue import AHEAD, Numbered, finished, no_answer
-from ..report.catalogue_rows import COLUMNS, catalogue_row, faulty_row
-from ..report.cells import as_table
-from ..report.checking import check
-from ..report.faults import clean, fault_lines, fault_object
-from ..report.folder import FolderRow, folder
-from ..report.lines import Line
-from ..report.sections import Shown, shown_of
+from ..report.data.catalogue import AHEAD, Numbered, finished, no_answer
+from ..report.data.checking import check
+from ..report.screens.catalogue_rows import COLUMNS, catalogue_row, faulty_row
+from ..report.screens.folder import FolderRow, folder
+from ..report.screens.sections import Shown, shown_of
+from ..report.wording.cells import as_table
+from ..report.wording.faults import clean, fault_lines, fault_object
+from ..report.wording.lines import Line
 from . import screen
 from .check import shown_sections
 from .own_files import own_files

@@ -6,15 +6,15 @@ from typing import Any
 
 from ..checks.examination import Examination, examine
 from ..design.faults import DesignError
-from ..report.faults import fault_lines
-from ..report.lines import Line
+from ..report.wording.faults import fault_lines
+from ..report.wording.lines import Line
 from . import screen
 from .designs import read_with_shop
 from .refused import RefusedError
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from ..report.sections import Shown
+    from ..report.screens.sections import Shown
 
 _PASSES, _FAILS, _WRONG = 0, 1, 2
 
@@ -40,14 +40,14 @@ def run(arguments: Namespace) -> int:
         screen.complain(fault_lines(wrong.faults, every=arguments.all))
         return _WRONG
     if arguments.format == "json":
-        from ..report.result import Result  # noqa: PLC0415 - text does without
+        from ..report.data.result import Result  # noqa: PLC0415 - text does without
 
         said = {"explained": _explained(found, arguments)} if arguments.explain else {}
         screen.show_json({**Result(found).to_dict(), **said})
     elif arguments.explain:
         screen.show(_explained_lines(found, arguments))
     else:
-        from ..report.sections import shown_of  # noqa: PLC0415 - JSON does without
+        from ..report.screens.sections import shown_of  # noqa: PLC0415 - JSON does without
 
         screen.show(shown_of(found, shown_sections(arguments), screen.screen_columns()))
     return _PASSES if found.passes else _FAILS
@@ -55,7 +55,7 @@ def run(arguments: Namespace) -> int:
 
 def _explained(found: Examination, arguments: Namespace) -> list[dict[str, Any]]:
     """Return the checks that are asked for, explained. RefusedError: there is none of a name."""
-    from ..report.explained import NoCheckError, explained_object  # noqa: PLC0415 - seldom asked
+    from ..report.calculation.explained import NoCheckError, explained_object  # noqa: PLC0415 - seldom asked
 
     try:
         return [explained_object(found, name) for name in arguments.explain]
@@ -64,7 +64,7 @@ def _explained(found: Examination, arguments: Namespace) -> list[dict[str, Any]]
 
 
 def _explained_lines(found: Examination, arguments: Namespace) -> list[Line]:
-    from ..report.explained import NoCheckError, explained  # noqa: PLC0415 - seldom asked
+    from ..report.calculation.explained import NoCheckError, explained  # noqa: PLC0415 - seldom asked
 
     try:
         each = [explained(found, name) for name in arguments.explain]
@@ -75,7 +75,7 @@ def _explained_lines(found: Examination, arguments: Namespace) -> list[Line]:
 
 def shown_sections(arguments: Namespace) -> "Shown":
     """Return which sections are asked for beside the first screen."""
-    from ..report.sections import Shown  # noqa: PLC0415 - JSON does without
+    from ..report.screens.sections import Shown  # noqa: PLC0415 - JSON does without
 
     return Shown(
         numbers=arguments.numbers,

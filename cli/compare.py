@@ -6,7 +6,7 @@ from ..checks.examination import examine
 from ..checks.stated.compared import by_book, comparison_of
 from ..design.faults import DesignError, Fault
 from ..design.model import Design
-from ..report.compared import books, books_object, designs, designs_object
+from ..report.screens.compared import books, books_object, designs, designs_object
 from . import screen
 from .designs import read_with_shop
 

@@ -28,11 +28,11 @@ def _cuts(design: Design, arguments: Namespace) -> int:
     bought = hardware(structure, arguments.count)
     cuts = cut_list(structure, arguments.count, bought.sawn)
     if arguments.format == "json":
-        from ..report.cut_object import cut_object  # noqa: PLC0415 - text does without
+        from ..report.data.cut_object import cut_object  # noqa: PLC0415 - text does without
 
         screen.show_json(cut_object(cuts, bought))
     else:
-        from ..report.cut_lines import cut_lines  # noqa: PLC0415 - JSON does without
+        from ..report.printed.cut_lines import cut_lines  # noqa: PLC0415 - JSON does without
 
         screen.show(cut_lines(cuts, bought))
     return _SHOWN
@@ -40,7 +40,7 @@ def _cuts(design: Design, arguments: Namespace) -> int:
 
 def _stakes(design: Design, arguments: Namespace) -> int:
     from ..checks.examination import examine  # noqa: PLC0415 - a cut list does without
-    from ..report import stake_places as stakes  # noqa: PLC0415
+    from ..report.printed import stake_places as stakes  # noqa: PLC0415
 
     found = examine(design)
     places = stakes.stake_places(found)

@@ -9,9 +9,9 @@ from ..checks.stated.hardware import hardware
 from ..design.cutting.cut_list import CutList, cut_list
 from ..design.model import Design
 from ..design.structure import build_structure
-from ..report.faults import clean
-from ..report.pattern import Pattern, pattern
-from ..report.remark import counted
+from ..report.drawings.pattern import Pattern, pattern
+from ..report.wording.faults import clean
+from ..report.wording.remark import counted
 from .own_files import own_files
 from .refused import RefusedError
 from .writing import may_write, write_or_refuse
@@ -53,7 +53,7 @@ def _cuts(design: Design, file: Path, arguments: Namespace) -> tuple[str | bytes
     found = hardware(structure, arguments.count)
     cuts = cut_list(structure, arguments.count, found.sawn)
     if file.suffix.casefold() == ".pdf":
-        from ..report.saw_page import saw_page  # noqa: PLC0415 - a pattern does without
+        from ..report.printed.saw_page import saw_page  # noqa: PLC0415 - a pattern does without
 
         said = f"a page to tick off, for {counted(arguments.count, 'piece')}, {_paper(design)}."
         return saw_page(cuts, found, _paper(design)), said
@@ -69,7 +69,7 @@ def _full_size(cuts: CutList, file: Path) -> tuple[str, str]:
 
 def _stakes(design: Design, file: Path, arguments: Namespace) -> tuple[str | bytes, str]:
     """Return where what holds it is set out, as a page of distances or full size."""
-    from ..report import stake_places as stakes  # noqa: PLC0415 - a cut list does without
+    from ..report.printed import stake_places as stakes  # noqa: PLC0415 - a cut list does without
 
     found = examine(design)
     places = stakes.stake_places(found)
@@ -90,10 +90,10 @@ def _sized(drawn: Pattern) -> str:
 
 def _drawn(drawn: Pattern, file: Path) -> str:
     if file.suffix.casefold() == ".dxf":
-        from ..report.pattern_dxf import pattern_dxf  # noqa: PLC0415 - one of the two is asked for
+        from ..report.drawings.pattern_dxf import pattern_dxf  # noqa: PLC0415 - one of the two is asked for
 
         return pattern_dxf(drawn)
-    from ..report.pattern_svg import pattern_svg  # noqa: PLC0415
+    from ..report.drawings.pattern_svg import pattern_svg  # noqa: PLC0415
 
     return pattern_svg(drawn)
 

@@ -5,7 +5,7 @@ from collections.abc import Iterator, Sequence
 from pathlib import Path
 
 from ..design.faults import Fault
-from ..report.shop import SHOP_FILE
+from ..report.printed.shop import SHOP_FILE
 
 
 def design_files(named: Sequence[str]) -> tuple[list[str], tuple[Fault, ...]]:

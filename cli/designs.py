@@ -6,7 +6,7 @@ from pathlib import Path
 from ..checks import inputs
 from ..design.model import Design
 from ..loads.wind.site import Site
-from ..report.shop import Shop, read_shop, shop_file
+from ..report.printed.shop import Shop, read_shop, shop_file
 
 
 def read_with_shop(file: str) -> Design:

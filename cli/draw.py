@@ -5,8 +5,8 @@ from argparse import Namespace
 from ..checks.examination import examine
 from ..design.model import Design
 from ..design.structure import build_structure
-from ..report.faults import clean
-from ..report.paper import Paper
+from ..report.drawings.paper import Paper
+from ..report.wording.faults import clean
 from . import screen
 from .designs import read_with_shop
 from .own_files import own_files
@@ -31,7 +31,7 @@ def run(arguments: Namespace) -> int:
         may_write(name, arguments.force, own, ENDINGS)
     design = read_with_shop(arguments.file)
     if arguments.text:
-        from ..report.sketch import sketch  # noqa: PLC0415 - a picture does without
+        from ..report.drawings.sketch import sketch  # noqa: PLC0415 - a picture does without
 
         screen.show(sketch(build_structure(design)))
     if name is not None:
@@ -46,6 +46,6 @@ def run(arguments: Namespace) -> int:
 
 
 def _drawn(design: Design, paper: str | None) -> Paper:
-    from ..report.drawing import drawing  # noqa: PLC0415 - characters do without
+    from ..report.drawings.drawing import drawing  # noqa: PLC0415 - characters do without
 
     return drawing(examine(design), paper or ("a4" if design.units == "metric" else "letter"))

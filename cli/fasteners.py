@@ -7,8 +7,8 @@ from ..checks.timber.nds.fastener_values import FastenerValue, assigned_gravity,
 from ..checks.timber.nds.fastener_values import fastener_listing as listing
 from ..design.reader.near_names import meant, quoted_names
 from ..materials import fasteners
-from ..report import fastener_listing
-from ..report.faults import LONGEST_FOUND, clean
+from ..report.fastening import fastener_listing
+from ..report.wording.faults import LONGEST_FOUND, clean
 from . import screen
 from .refused import RefusedError
 

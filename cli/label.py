@@ -8,9 +8,9 @@ from typing import Any
 
 from ..checks.examination import examine
 from ..design.faults import DesignError, Fault
-from ..report.faults import clean, fault_lines, fault_object
-from ..report.gate import not_ready
-from ..report.label import Label, Refusal, label
+from ..report.printed.gate import not_ready
+from ..report.printed.label import Label, Refusal, label
+from ..report.wording.faults import clean, fault_lines, fault_object
 from . import screen
 from .design_files import design_files
 from .designs import read_with_shop, shop_of
@@ -78,11 +78,11 @@ def _hand_out(
         whole = objects[0] if alone else objects
         text = json.dumps(whole, indent=2, allow_nan=False) + "\n"
     elif arguments.format == "csv":
-        from ..report.label_rows import label_csv  # noqa: PLC0415 - text does without
+        from ..report.printed.label_rows import label_csv  # noqa: PLC0415 - text does without
 
         text = label_csv(labels)
     else:
-        from ..report.label_lines import label_lines  # noqa: PLC0415 - programs do without
+        from ..report.printed.label_lines import label_lines  # noqa: PLC0415 - programs do without
 
         lines = label_lines(labels)
         if arguments.output is None:
@@ -100,7 +100,7 @@ def _hand_out(
 
 
 def _object(file: str, found: _Found) -> dict[str, Any]:
-    from ..report.label_rows import label_object  # noqa: PLC0415 - text does without
+    from ..report.printed.label_rows import label_object  # noqa: PLC0415 - text does without
 
     if isinstance(found, tuple):
         return {"file": clean(file), "faults": [fault_object(fault) for fault in found]}
@@ -109,7 +109,7 @@ def _object(file: str, found: _Found) -> dict[str, Any]:
 
 def _complain(found: Sequence[_Found], faults: tuple[Fault, ...]) -> None:
     """Say on standard error what is wrong, refused or left out; the faults of a shop once."""
-    from ..report.label_lines import left_out_lines, refusal_lines  # noqa: PLC0415
+    from ..report.printed.label_lines import left_out_lines, refusal_lines  # noqa: PLC0415
 
     for each in dict.fromkeys(
         each for each in (*found, faults) if isinstance(each, tuple) and each

@@ -2,7 +2,7 @@
 
 from argparse import Namespace
 
-from ..report import listings
+from ..report.screens import listings
 from . import screen
 
 

@@ -10,8 +10,8 @@ from ..checks.inputs import read_text
 from ..design.faults import Change, DesignError, Fault
 from ..design.reader.file_text import text_in
 from ..design.reader.mending import rewritten
-from ..report.faults import clean, fault_lines
-from ..report.lines import Line
+from ..report.wording.faults import clean, fault_lines
+from ..report.wording.lines import Line
 from . import screen
 from .refused import RefusedError
 from .written import write
@@ -57,7 +57,7 @@ def run(arguments: Namespace) -> int:
 def _mends(text: str, name: str) -> list[Line]:
     """Return what to mend of the piece itself, with the lines to type; none of it is written."""
     from ..checks.examination import examine  # noqa: PLC0415 - only of a file that reads
-    from ..report.mend_lines import mend_lines  # noqa: PLC0415
+    from ..report.told.mend_lines import mend_lines  # noqa: PLC0415
 
     try:
         return mend_lines(examine(read_text(text, name)), screen.screen_columns())

@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from pathlib import Path
 from textwrap import fill
 
-from ..report.faults import clean
+from ..report.wording.faults import clean
 from . import written
 from .pieces import PIECE_KINDS, piece
 from .questions import Question, Talk, given, put, put_questions

@@ -3,7 +3,7 @@
 from argparse import Namespace
 
 from ..checks.odds.odds import odds
-from ..report.odds_words import input_lines, odds_lines, odds_object
+from ..report.told.odds_words import input_lines, odds_lines, odds_object
 from . import screen
 from .designs import read_with_shop
 

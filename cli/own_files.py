@@ -8,7 +8,7 @@ from typing import Any, cast
 from ..design.faults import DesignError
 from ..design.reader.file_text import text_in
 from ..design.reader.scan import seen
-from ..report.shop import shop_file
+from ..report.printed.shop import shop_file
 
 
 def own_files(designs: Sequence[str]) -> tuple[Path, ...]:

@@ -4,7 +4,7 @@ import gc
 from argparse import Namespace
 from pathlib import Path
 
-from ..report.faults import clean
+from ..report.wording.faults import clean
 from .refused import RefusedError
 
 ENDED = 0

@@ -2,8 +2,8 @@
 
 from pathlib import Path
 
-from ..report.paper import Paper
-from ..report.typeset import typeset
+from ..report.drawings.paper import Paper
+from ..report.templates.typeset import typeset
 
 ENDINGS = (".svg", ".png", ".pdf")
 

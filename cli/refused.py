@@ -3,7 +3,7 @@
 from collections.abc import Callable
 
 from ..design.faults import DesignError
-from ..report.typeset import NoTypesetterError
+from ..report.templates.typeset import NoTypesetterError
 from . import screen
 
 _WRONG = 2
@@ -22,7 +22,7 @@ def told(command: str, do: Callable[[], int]) -> int:
     try:
         return do()
     except DesignError as wrong:
-        from ..report.faults import fault_lines  # noqa: PLC0415 - only of what is wrong
+        from ..report.wording.faults import fault_lines  # noqa: PLC0415 - only of what is wrong
 
         screen.complain(fault_lines(wrong.faults))
     except NoTypesetterError as missing:

@@ -14,19 +14,19 @@ def run(arguments: Namespace) -> int:
 
 
 def _design() -> dict[str, Any]:
-    from ..report.design_schema import design_schema  # noqa: PLC0415 - one of the three
+    from ..report.data.design_schema import design_schema  # noqa: PLC0415 - one of the three
 
     return design_schema()
 
 
 def _result() -> dict[str, Any]:
-    from ..report.result_schema import result_schema  # noqa: PLC0415
+    from ..report.data.result_schema import result_schema  # noqa: PLC0415
 
     return result_schema()
 
 
 def _odds() -> dict[str, Any]:
-    from ..report.odds_schema import odds_schema  # noqa: PLC0415
+    from ..report.data.odds_schema import odds_schema  # noqa: PLC0415
 
     return odds_schema()
 

@@ -7,7 +7,7 @@ import sys
 from collections.abc import Sequence
 from typing import Any
 
-from ..report.lines import Line
+from ..report.wording.lines import Line
 
 _STYLES = {
     "title": "bold",

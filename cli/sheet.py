@@ -5,9 +5,9 @@ from functools import partial
 from pathlib import Path
 
 from ..checks.examination import Examination, examine
-from ..report.faults import clean, fault_lines
-from ..report.gate import not_ready
-from ..report.lines import wrapped
+from ..report.printed.gate import not_ready
+from ..report.wording.faults import clean, fault_lines
+from ..report.wording.lines import wrapped
 from . import screen
 from .design_files import design_files
 from .designs import read_with_shop
@@ -60,10 +60,10 @@ def _sheet(file: str, output: str, arguments: Namespace) -> int:
 def _page(found: Examination, paper: str, full: bool) -> bytes:
     """Return the sheet for a buyer, or the calculation for whoever follows each number."""
     if full:
-        from ..report.calculation import calculation  # noqa: PLC0415 - the sheet does without
+        from ..report.calculation.calculation import calculation  # noqa: PLC0415 - the sheet does without
 
         return calculation(found, paper)
-    from ..report.sheet import sheet  # noqa: PLC0415
+    from ..report.printed.sheet import sheet  # noqa: PLC0415
 
     return sheet(found, paper)
 

@@ -11,8 +11,8 @@ from ..checks.sizing.ways import REMEDY_KINDS, Sizing, remedy_of, size_design
 from ..checks.verdict import WAY_NAMES
 from ..design.faults import DesignError
 from ..design.model import Design
-from ..report.faults import clean, fault_lines
-from ..report.lines import wrapped
+from ..report.wording.faults import clean, fault_lines
+from ..report.wording.lines import wrapped
 from . import screen
 from .designs import read_with_shop
 from .refused import RefusedError
@@ -49,7 +49,7 @@ def run(arguments: Namespace) -> int:
         return _write(arguments)
     sizing = size_design(read_with_shop(arguments.file), _trying)
     if arguments.format == "json":
-        from ..report.sizing_object import sizing_object  # noqa: PLC0415 - text does without
+        from ..report.screens.sizing_object import sizing_object  # noqa: PLC0415 - text does without
 
         found = sizing_object(sizing)
         screen.busy("")
@@ -60,7 +60,7 @@ def run(arguments: Namespace) -> int:
 
 
 def _trying(kind: str) -> None:
-    from ..report.window_messages import WAYS  # noqa: PLC0415 - what is told while it takes long
+    from ..report.wording.window_messages import WAYS  # noqa: PLC0415 - what is told while it takes long
 
     screen.busy(f"  trying: {WAYS[kind].casefold()}")
 
@@ -68,11 +68,11 @@ def _trying(kind: str) -> None:
 def _show(sizing: Sizing, *, every: bool) -> None:
     """Show foot against weight against stakes, or every way alone."""
     if every:
-        from ..report.sizing import sizing_lines  # noqa: PLC0415 - the table does without
+        from ..report.screens.sizing import sizing_lines  # noqa: PLC0415 - the table does without
 
         lines = sizing_lines(sizing)
     else:
-        from ..report.size_table import size_table  # noqa: PLC0415 - JSON does without
+        from ..report.screens.size_table import size_table  # noqa: PLC0415 - JSON does without
 
         lines = size_table(sizing)
     screen.busy("")
@@ -113,7 +113,7 @@ def _write(arguments: Namespace) -> int:
         print("It stands as it is: nothing has to be changed, so nothing was written.")
         return _FOUND
     if remedy.design is None:
-        from ..report.sizing_words import why_no_remedy  # noqa: PLC0415 - only where there is none
+        from ..report.told.sizing_words import why_no_remedy  # noqa: PLC0415 - only where there is none
 
         _say(f"{kind} alone is no remedy: {why_no_remedy(before, remedy)}. Nothing was written.")
         return _NONE
@@ -139,7 +139,7 @@ def _first_way(design: Design) -> str:
 
 
 def _checked_again(arguments: Namespace, name: str, names: frozenset[str]) -> int:
-    from ..report.passing_words import named, passing  # noqa: PLC0415 - only where one is written
+    from ..report.told.passing_words import named, passing  # noqa: PLC0415 - only where one is written
 
     try:
         found = examine(read_with_shop(arguments.write))

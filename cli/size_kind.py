@@ -9,7 +9,7 @@ from ..checks.sizing.ways import starting_sizes
 from ..design.faults import DesignError
 from ..design.model import Design
 from ..loads.wind.site import Site
-from ..report.faults import clean
+from ..report.wording.faults import clean
 from . import screen
 from .answered_wind import speed
 from .answers import AnswerError, Answers
@@ -39,11 +39,11 @@ def run_kind(arguments: Namespace) -> int:
     design, taken = _designed(kind, arguments)
     sizes = starting_sizes(design)
     if arguments.format == "json":
-        from ..report.starting_sizes import starting_object  # noqa: PLC0415 - text does without
+        from ..report.screens.starting_sizes import starting_object  # noqa: PLC0415 - text does without
 
         screen.show_json(starting_object(kind, taken, sizes))
     else:
-        from ..report.starting_sizes import starting_lines  # noqa: PLC0415 - JSON does without
+        from ..report.screens.starting_sizes import starting_lines  # noqa: PLC0415 - JSON does without
 
         screen.show(starting_lines(kind, taken, sizes, _typed(arguments)))
     return _FOUND

@@ -4,9 +4,9 @@ from argparse import Namespace
 
 from ..checks.examination import examine
 from ..design.faults import DesignError, Fault
-from ..report.faults import fault_lines, fault_object
-from ..report.printed_sheets import PrintedSheet, is_fingerprint, read_printed
-from ..report.stale import SheetComparison, compare_sheet, stale_lines, stale_object
+from ..report.printed.printed_sheets import PrintedSheet, is_fingerprint, read_printed
+from ..report.printed.stale import SheetComparison, compare_sheet, stale_lines, stale_object
+from ..report.wording.faults import fault_lines, fault_object
 from . import screen
 from .designs import read_with_shop
 

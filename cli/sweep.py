@@ -5,9 +5,9 @@ from argparse import Namespace
 from ..checks.inputs import read
 from ..checks.sweep import sweep
 from ..design.faults import DesignError
-from ..report.cells import as_table
-from ..report.faults import clean
-from ..report.sweep_words import sweep_cells, sweep_lines, sweep_object
+from ..report.screens.sweep_words import sweep_cells, sweep_lines, sweep_object
+from ..report.wording.cells import as_table
+from ..report.wording.faults import clean
 from . import screen
 from .own_files import own_files
 from .pictures import ENDINGS, picture_file
@@ -42,7 +42,7 @@ def run(arguments: Namespace) -> int:
         cells = sweep_cells(swept, sizes)
         write_or_refuse(arguments.csv, as_table(list(cells[0]), cells), force, own)
     if arguments.output is not None:
-        from ..report.drawing_sweep import drawing_sweep  # noqa: PLC0415 - only for a picture
+        from ..report.drawings.drawing_sweep import drawing_sweep  # noqa: PLC0415 - only for a picture
 
         drawn = picture_file(drawing_sweep(design, swept, sizes), design.name, arguments.output)
         write_or_refuse(arguments.output, drawn, force, own)

@@ -3,7 +3,7 @@
 from argparse import Namespace
 
 from ..checks.verification.recomputed import recomputed
-from ..report import verification
+from ..report.screens import verification
 from . import screen
 
 

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from pathlib import Path
 
-from ..report.faults import clean
+from ..report.wording.faults import clean
 from . import written
 from .refused import RefusedError
 

@@ -8,7 +8,7 @@ from pathlib import Path
 from secrets import token_hex
 from threading import current_thread, main_thread
 
-from ..report.faults import clean
+from ..report.wording.faults import clean
 
 _LONGEST = 60
 

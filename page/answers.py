@@ -12,12 +12,12 @@ from ..checks.inputs import read_text, scanned
 from ..checks.situation import situation_of
 from ..design.faults import DesignError, Fault
 from ..design.model import Design
-from ..report import window_messages as messages
-from ..report.amounts import Amounts
-from ..report.faults import clean, fault_said
-from ..report.glance import Glance, glance, numbers
-from ..report.gust_strip import gust_strip
-from ..report.page_views import views
+from ..report.drawings.gust_strip import gust_strip
+from ..report.drawings.page_views import views
+from ..report.screens.glance import Glance, glance, numbers
+from ..report.wording import window_messages as messages
+from ..report.wording.amounts import Amounts
+from ..report.wording.faults import clean, fault_said
 from . import markup
 from .fields import field_id, fields_of
 from .leading import leading

@@ -23,9 +23,9 @@ from starlette.routing import Route
 from ..checks.examination import examine
 from ..design.faults import DesignError
 from ..design.reader.scan import Spot, seen
-from ..report.faults import fault_said
-from ..report.shop import Shop
-from ..report.typeset import NoTypesetterError
+from ..report.printed.shop import Shop
+from ..report.templates.typeset import NoTypesetterError
+from ..report.wording.faults import fault_said
 from . import first_page
 from .answers import Answer, RecentTexts, read_from_browser
 from .commands import Commands

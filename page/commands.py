@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from ..design.model import Design
-from ..report.shop import Shop
+from ..report.printed.shop import Shop
 
 Write = Callable[[Path, bytes, bool], str]
 """Writes a file whole, over an old one or not; returns why it could not, or nothing."""

@@ -15,7 +15,7 @@ from ..design.reader.kind_words import belongs
 from ..design.reader.scan import Scan, Spot
 from ..design.reader.schema import Key
 from ..design.reader.typed_text import shown
-from ..report.field_words import field_label, table_label
+from ..report.wording.field_words import field_label, table_label
 
 IN_THE_TEXT = frozenset({"outline", "outlines", "map", "choices"})
 """Kinds of values that are changed in the text alone."""

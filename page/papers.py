@@ -9,11 +9,11 @@ from dataclasses import dataclass
 from ..checks.examination import Examination
 from ..checks.stated.hardware import hardware
 from ..design.cutting.cut_list import cut_list
-from ..report import window_messages as messages
-from ..report.gate import not_ready
-from ..report.label import Refusal, label
-from ..report.label_lines import label_lines
-from ..report.shop import Shop
+from ..report.printed.gate import not_ready
+from ..report.printed.label import Refusal, label
+from ..report.printed.label_lines import label_lines
+from ..report.printed.shop import Shop
+from ..report.wording import window_messages as messages
 
 PDF, _TEXT = "application/pdf", "text/plain; charset=utf-8"
 
@@ -36,7 +36,7 @@ class Handout:
 
 
 def _sheet(found: Examination, shop: Shop, draft: bool) -> Handout:
-    from ..report.sheet import sheet  # noqa: PLC0415 - only paper needs the typesetter
+    from ..report.printed.sheet import sheet  # noqa: PLC0415 - only paper needs the typesetter
 
     del shop
     _gate(found, draft)
@@ -44,14 +44,14 @@ def _sheet(found: Examination, shop: Shop, draft: bool) -> Handout:
 
 
 def _full(found: Examination, shop: Shop, draft: bool) -> Handout:
-    from ..report.calculation import calculation  # noqa: PLC0415 - as above
+    from ..report.calculation.calculation import calculation  # noqa: PLC0415 - as above
 
     del shop, draft
     return Handout(calculation(found, _size(found)), PDF, "-calculation.pdf")
 
 
 def _cuts(found: Examination, shop: Shop, draft: bool) -> Handout:
-    from ..report.saw_page import saw_page  # noqa: PLC0415 - as above
+    from ..report.printed.saw_page import saw_page  # noqa: PLC0415 - as above
 
     del shop, draft
     bought = hardware(found.structure, 1)
@@ -60,7 +60,7 @@ def _cuts(found: Examination, shop: Shop, draft: bool) -> Handout:
 
 
 def _stakes(found: Examination, shop: Shop, draft: bool) -> Handout:
-    from ..report.stake_places import nothing_to_set_out, stake_page, stake_places  # noqa: PLC0415
+    from ..report.printed.stake_places import nothing_to_set_out, stake_page, stake_places  # noqa: PLC0415
 
     del shop, draft
     places = stake_places(found)

@@ -72,14 +72,14 @@ def test_a_kind_of_piece_takes_a_file_and_its_name(tmp_path):
 
 def test_a_sentence_of_a_listing_takes_a_function_and_a_piece(tmp_path):
     copy = house(tmp_path)
-    sentences = copy / "report/label_sentences.py"
+    sentences = copy / "report/printed/label_sentences.py"
     text = sentences.read_text(encoding="utf-8")
     sentences.write_text(
         f'{text}\n\ndef quay() -> Forms:\n    """Return where it was made."""\n'
         '    return ("Made by the quay, of what the tide leaves.", "Made by the quay.")\n'
     )
     changed(
-        copy / "report/label.py",
+        copy / "report/printed/label.py",
         [
             (
                 "        _Piece(say.rules()),\n",
@@ -121,7 +121,7 @@ def test_a_check_takes_a_kind_a_file_a_call_and_a_row(tmp_path):
         ],
     )
     changed(
-        copy / "report/checks_table.py",
+        copy / "report/screens/checks_table.py",
         [
             (
                 "        case Kind.PUSH:",
@@ -139,17 +139,17 @@ def test_a_check_takes_a_kind_a_file_a_call_and_a_row(tmp_path):
 def test_a_step_takes_its_formula_twice_and_a_call(tmp_path):
     copy = house(tmp_path)
     typst = '  "pounds": v => $ m / 0.4536 = #m(v.m) / 0.4536 = #m(v.lb) $,\n  "weight": v'
-    changed(copy / "report/calculation.typ", [('  "weight": v', typst)])
+    changed(copy / "report/templates/calculation.typ", [('  "weight": v', typst)])
     plain = '    "pounds": "m / 0.4536 = {m} / 0.4536 = {lb} lb",\n    "weight": "W'
-    changed(copy / "report/formulas.py", [('    "weight": "W', plain)])
+    changed(copy / "report/wording/formulas.py", [('    "weight": "W', plain)])
     call = '        step("pounds", "In pounds", {"m": mass, "lb": mass / 0.45359237}),\n'
     weight = '        step("centre", "Height of the balance point"'
-    changed(copy / "report/calculation_steps.py", [(weight, call + weight)])
+    changed(copy / "report/calculation/calculation_steps.py", [(weight, call + weight)])
     (tmp_path / "crate.toml").write_text(DESIGN.format(ground="firm lawn", material="MDO"))
     asked = ("--full", "--force", "-o", "crate.pdf")
     paper = ran(tmp_path, "-m", "yardfast", "sheet", "crate.toml", *asked)
     assert paper.returncode in (0, 1), paper.stderr
     pages = PdfReader(tmp_path / "crate.pdf").pages
     assert "In pounds" in "".join(page.extract_text() for page in pages)
-    printed = "from yardfast.report.formulas import FORMULAS as f; print(f['pounds'])"
+    printed = "from yardfast.report.wording.formulas import FORMULAS as f; print(f['pounds'])"
     assert "lb" in ran(tmp_path, "-c", printed).stdout

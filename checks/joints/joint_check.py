@@ -19,8 +19,8 @@ from ...statics.tables.joint_table import JointRow
 from ...statics.tie import Tie, Variant, share_of
 from ...statics.wrench import motion_rows
 from ...units.arrays import Array, Integers
-from ..acting.internal_forces import STIFFNESS_AS_READ
 from ..acting.load_cases import LoadCases, most_used_cases
+from ..internal_forces import STIFFNESS_AS_READ
 from ..judging import Check, Kind
 from ..timber.capacity import Capacity
 from . import fastener_layout

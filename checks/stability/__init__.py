@@ -2,5 +2,5 @@
 
 Read ``contact`` (the area it stands on), ``standing`` (lines to turn about, what weight holds),
 ``wind_moments``, then ``overturning``, ``tipping`` (the least pressure), ``friction``, ``sliding``,
-``bearing``, ``remedies`` (what would do) and ``one_degree``; ``crossing`` closes in on a root.
+``bearing`` and ``remedies`` (what would do); ``crossing`` closes in on a root.
 """

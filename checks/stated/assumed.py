@@ -16,8 +16,8 @@ from ...units import FOOT, POUND
 from ..examination import Examination
 from ..finding import Amount, Finding, FindingSlot, Source
 from ..limits import COEFFICIENT_BAND
-from ..stability.one_degree import slides_on_a_degree, tips_on_a_degree
 from .assumed_parts import assumed_of_parts
+from .one_degree import slides_on_a_degree, tips_on_a_degree
 
 TABLED_SIDES = (0, 4, 6, 8)
 """Numbers of sides for which force coefficients are published."""

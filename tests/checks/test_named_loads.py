@@ -16,7 +16,7 @@ from yardfast.checks.inputs import read_text
 from yardfast.checks.joints.joint_sizing import size_joint
 from yardfast.cli import main
 from yardfast.design.faults import DesignError
-from yardfast.report.result import Result
+from yardfast.report.data.result import Result
 
 G = 9.80665
 PSI = 6894.757293168

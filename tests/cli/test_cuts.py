@@ -18,7 +18,7 @@ from yardfast.checks.inputs import read
 from yardfast.cli import main
 from yardfast.design.cutting.cut_list import cut_list
 from yardfast.design.structure import build_structure
-from yardfast.report import stake_places
+from yardfast.report.printed import stake_places
 
 ROOT = Path(__file__).parents[2]
 EXAMPLES = sorted((ROOT / "examples").glob("*.toml"))

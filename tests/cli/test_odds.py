@@ -5,7 +5,7 @@ import json
 import pytest
 
 from yardfast.cli import main
-from yardfast.report.odds_words import chance_in_words
+from yardfast.report.told.odds_words import chance_in_words
 
 POST = "examples/fingerpost.toml"
 

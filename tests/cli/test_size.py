@@ -19,7 +19,7 @@ from yardfast.checks.sizing.wider_foot import with_width
 from yardfast.cli import main
 from yardfast.design.model import Design
 from yardfast.loads.wind.site import Site
-from yardfast.report.first_screen import first_screen
+from yardfast.report.screens.first_screen import first_screen
 
 EXAMPLES = Path(__file__).resolve().parents[2] / "examples"
 POST = """\

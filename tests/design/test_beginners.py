@@ -8,7 +8,7 @@ from yardfast.checks.inputs import read_text
 from yardfast.design.faults import DesignError
 from yardfast.design.reader.mending import with_changes
 from yardfast.design.reader.scan import seen
-from yardfast.report.faults import fault_lines
+from yardfast.report.wording.faults import fault_lines
 
 FILES = sorted((Path(__file__).parent / "beginners").glob("*.txt"))
 

@@ -116,8 +116,8 @@ ASKED = """\
 import json, sys
 import yardfast as yf
 from yardfast.checks.examination import examine
-from yardfast.report.amounts import Amounts
-from yardfast.report.as_read import as_read
+from yardfast.report.wording.amounts import Amounts
+from yardfast.report.wording.as_read import as_read
 one, other = (yf.read(path) for path in sys.argv[1:3])
 lines = [line.text for line in as_read(examine(one), Amounts(False))]
 results = [
@@ -134,7 +134,7 @@ def test_a_shape_takes_four_files(tmp_path):
     (copy / "design" / "shapes" / "drum.py").write_text(DRUM, encoding="utf-8")
     (copy / "design" / "builds" / "drum_build.py").write_text(BUILD, encoding="utf-8")
     changed(copy / "design" / "builds" / "shape_keys.py", IN_KEYS)
-    changed(copy / "report" / "as_read.py", IN_WORDS)
+    changed(copy / "report" / "wording" / "as_read.py", IN_WORDS)
     drum, solid = tmp_path / "drum.toml", tmp_path / "solid.toml"
     drum.write_text(DESIGN.format(shape="drum", keys="across = '20 in'\nheight = '30 in'"))
     keys = "sides = 0\nbottom = '20 in'\ntop = '20 in'\nheight = '30 in'"

@@ -16,8 +16,8 @@ from yardfast.design.shapes.hoop import Hoop
 from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.shapes.turned import Turned
 from yardfast.design.structure import build_structure
-from yardfast.report.amounts import Amounts
-from yardfast.report.cut_words import other_words
+from yardfast.report.fastening.cut_words import other_words
+from yardfast.report.wording.amounts import Amounts
 
 INCH = 0.0254  # international inch, exact
 

@@ -8,7 +8,7 @@ import verification_page
 from yardfast import references
 from yardfast.checks.verification.recomputed import VALUES, VERIFIED_TABLES, last_digit, recomputed
 from yardfast.cli import main
-from yardfast.report.verification import said, verification_lines
+from yardfast.report.screens.verification import said, verification_lines
 
 ROWS = recomputed()
 

@@ -11,9 +11,9 @@ from yardfast.checks.anchoring.added_weight import added_weight
 from yardfast.checks.anchoring.ballasted import with_ballast
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.report.label import Label, label
-from yardfast.report.sheet import sheet
-from yardfast.report.shop import Shop
+from yardfast.report.printed.label import Label, label
+from yardfast.report.printed.sheet import sheet
+from yardfast.report.printed.shop import Shop
 
 KG = 0.45359237
 FLOOR = block("30 in", "30 in", "1 in", "35 lb/ft^3")

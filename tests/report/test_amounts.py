@@ -2,7 +2,7 @@
 
 import pytest
 
-from yardfast.report.amounts import KMH, MPH, POUND, POUND_FORCE, Amounts
+from yardfast.report.wording.amounts import KMH, MPH, POUND, POUND_FORCE, Amounts
 
 INCH = 0.0254
 IMPERIAL, METRIC = Amounts(False), Amounts(True)

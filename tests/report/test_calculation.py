@@ -12,8 +12,8 @@ import yardfast as yf
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.checks.stated.worked import gripping, part_winds, tipping_at, turning
-from yardfast.report.calculation import calculation, sections
-from yardfast.report.calculation_text import four_figures
+from yardfast.report.calculation.calculation import calculation, sections
+from yardfast.report.calculation.calculation_text import four_figures
 
 ROOT = Path(__file__).resolve().parents[2]
 EXAMPLES = sorted((ROOT / "examples").glob("*.toml"))

@@ -12,8 +12,8 @@ from sample_file import HARBOUR_LIGHT
 from verdict_designs import STANDS
 
 import yardfast as yf
-from yardfast.report import catalogue
-from yardfast.report.catalogue import AHEAD, finished
+from yardfast.report.data import catalogue
+from yardfast.report.data.catalogue import AHEAD, finished
 
 EXAMPLES = sorted((Path(yf.__file__).parent / "examples").glob("*.toml"))
 

@@ -12,10 +12,10 @@ import yardfast as yf
 from yardfast.checks.by_direction import tipping_gusts
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.report.drawing import drawing
-from yardfast.report.drawing_scale import scales
-from yardfast.report.paper import LETTERS, Paper
-from yardfast.report.ticks import INCHES, ticks
+from yardfast.report.drawings.drawing import drawing
+from yardfast.report.drawings.drawing_scale import scales
+from yardfast.report.drawings.paper import LETTERS, Paper
+from yardfast.report.wording.ticks import INCHES, ticks
 
 ROOT = Path(__file__).resolve().parents[2]
 EXAMPLES = sorted((ROOT / "examples").glob("*.toml"))

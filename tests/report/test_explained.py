@@ -10,12 +10,16 @@ from jsonschema import Draft202012Validator
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read
 from yardfast.cli import main
-from yardfast.report.explained import NoCheckError, explained, explained_object
-from yardfast.report.formulas import FORMULAS
-from yardfast.report.result_schema import result_schema
+from yardfast.report.calculation.explained import (
+    NoCheckError,
+    explained,
+    explained_object,
+)
+from yardfast.report.data.result_schema import result_schema
+from yardfast.report.wording.formulas import FORMULAS
 
 TOWER = "examples/light-tower.toml"
-TYPESET = Path(__file__).parents[2] / "report" / "calculation.typ"
+TYPESET = Path(__file__).parents[2] / "report" / "templates" / "calculation.typ"
 PIECES = ("light-tower", "fingerpost", "three-pieces", "light-tower-asce")
 
 

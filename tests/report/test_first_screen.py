@@ -11,10 +11,10 @@ from bare_checks import bare_check
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read, read_text
 from yardfast.checks.verdict import GOOD, HOLDABLE, Reason, Word
-from yardfast.report.amounts import MPH, POUND_FORCE
-from yardfast.report.first_screen import MOST_COLUMNS, MOST_LINES, first_screen
-from yardfast.report.folder import folder, folder_row
-from yardfast.report.picture import TALLEST, WIDEST, picture
+from yardfast.report.drawings.picture import TALLEST, WIDEST, picture
+from yardfast.report.screens.first_screen import MOST_COLUMNS, MOST_LINES, first_screen
+from yardfast.report.screens.folder import folder, folder_row
+from yardfast.report.wording.amounts import MPH, POUND_FORCE
 from yardfast.statics.contacts.look_again import LookAgain
 
 EXAMPLES = sorted(Path("examples").glob("*.toml"))

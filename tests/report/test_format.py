@@ -13,10 +13,10 @@ import yardfast as yf
 from yardfast.checks.inputs import SPECS, read_text
 from yardfast.design.file.part_table import every_key
 from yardfast.design.reader.schema import TableSpec
-from yardfast.report.design_schema import design_schema
-from yardfast.report.odds_words import odds_object
-from yardfast.report.result import RESULT_FORMAT
-from yardfast.report.result_schema import result_schema
+from yardfast.report.data.design_schema import design_schema
+from yardfast.report.data.result import RESULT_FORMAT
+from yardfast.report.data.result_schema import result_schema
+from yardfast.report.told.odds_words import odds_object
 
 GIVEN_OUT = json.loads((Path(__file__).parent / "format_1.json").read_text(encoding="utf-8"))
 

@@ -10,8 +10,8 @@ from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.checks.verdict import Reason, Word
 from yardfast.cli import main
-from yardfast.report.gate import not_ready
-from yardfast.report.sheet import sheet
+from yardfast.report.printed.gate import not_ready
+from yardfast.report.printed.sheet import sheet
 
 SOLD = {
     Word.TIE_IT_DOWN,

@@ -10,10 +10,10 @@ from yardfast.checks.as_one import stands_as_one
 from yardfast.checks.examination import examine_in
 from yardfast.checks.inputs import read, read_text
 from yardfast.checks.situation import situation_of
-from yardfast.report.first_screen import first_screen
-from yardfast.report.glance import glance, numbers
-from yardfast.report.gust_strip import gust_strip, marks
-from yardfast.report.page_views import FRAME, views
+from yardfast.report.drawings.gust_strip import gust_strip, marks
+from yardfast.report.drawings.page_views import FRAME, views
+from yardfast.report.screens.first_screen import first_screen
+from yardfast.report.screens.glance import glance, numbers
 
 EXAMPLES = Path(__file__).parents[2] / "examples"
 QUICK = ("light-tower", "head-light", "seat-box", "three-pieces", "fingerpost")

@@ -7,7 +7,7 @@ import pytest
 from joint_designs import POST, TOWER, joint
 
 from yardfast.cli import main, screen
-from yardfast.report.fastener_words import plural
+from yardfast.report.fastening.fastener_words import plural
 
 NAILS = joint("block", "plank", "8d common nail", 2)
 

@@ -28,11 +28,19 @@ from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.checks.stated.surroundings import act_by_exposure
 from yardfast.design.faults import DesignError
-from yardfast.report.label import LONG, SHORT, Label, Refusal, label, printed_length, shortened
-from yardfast.report.label_rows import label_object
-from yardfast.report.result import Result
-from yardfast.report.seller_words import TESTED, overstated
-from yardfast.report.shop import Shop
+from yardfast.report.data.result import Result
+from yardfast.report.printed.label import (
+    LONG,
+    SHORT,
+    Label,
+    Refusal,
+    label,
+    printed_length,
+    shortened,
+)
+from yardfast.report.printed.label_rows import label_object
+from yardfast.report.printed.seller_words import TESTED, overstated
+from yardfast.report.printed.shop import Shop
 
 EXAMPLES = Path(__file__).parents[2] / "examples"
 NEVER = re.compile(

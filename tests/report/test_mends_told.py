@@ -11,9 +11,9 @@ from yardfast.checks.inputs import read, read_text
 from yardfast.checks.judging import Kind
 from yardfast.cli import main
 from yardfast.cli.new import default_file, file_of
-from yardfast.report.facts import facts_of
-from yardfast.report.mend_lines import lines_to_type, mend_lines, mend_objects
-from yardfast.report.mends import mends
+from yardfast.report.told.facts import facts_of
+from yardfast.report.told.mend_lines import lines_to_type, mend_lines, mend_objects
+from yardfast.report.told.mends import mends
 
 BLOCK = """
 [design]

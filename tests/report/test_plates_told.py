@@ -8,7 +8,7 @@ import pytest
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.report.result import Result
+from yardfast.report.data.result import Result
 
 HOUSE = """
 [design]

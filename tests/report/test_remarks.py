@@ -11,12 +11,12 @@ from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.checks.stated.cautions import GENERAL, OF, WHOLE
 from yardfast.design.faults import DesignError
-from yardfast.report.assumptions import assumptions
-from yardfast.report.cautions import cautions
-from yardfast.report.listings import material_lines, material_objects
-from yardfast.report.not_checked import not_checked
-from yardfast.report.passing_words import named, passing
-from yardfast.report.unverified import unverified
+from yardfast.report.screens.listings import material_lines, material_objects
+from yardfast.report.told.assumptions import assumptions
+from yardfast.report.told.cautions import cautions
+from yardfast.report.told.not_checked import not_checked
+from yardfast.report.told.passing_words import named, passing
+from yardfast.report.told.unverified import unverified
 
 
 def examined(text):

@@ -12,7 +12,7 @@ import verdict_designs
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.report.result import Result
+from yardfast.report.data.result import Result
 
 CHECK = {
     "name",

@@ -15,10 +15,10 @@ import yardfast as yf
 from yardfast.checks.inputs import read_text
 from yardfast.checks.odds.odds import odds
 from yardfast.cli import main
-from yardfast.report.design_schema import design_schema
-from yardfast.report.odds_schema import odds_schema
-from yardfast.report.odds_words import odds_object
-from yardfast.report.result_schema import result_schema
+from yardfast.report.data.design_schema import design_schema
+from yardfast.report.data.odds_schema import odds_schema
+from yardfast.report.data.result_schema import result_schema
+from yardfast.report.told.odds_words import odds_object
 
 EXAMPLES = sorted((Path(yf.__file__).parent / "examples").glob("*.toml"))
 DESIGN, RESULT, ODDS = (

@@ -12,9 +12,9 @@ from seam_designs import seam, tower
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.cli import main, screen
-from yardfast.report.not_checked import not_checked
-from yardfast.report.passing_words import named, passing
-from yardfast.report.sheet import sheet
+from yardfast.report.printed.sheet import sheet
+from yardfast.report.told.not_checked import not_checked
+from yardfast.report.told.passing_words import named, passing
 
 WEAK = seam(fastener="6d common nail", spacing="12 in")
 SECOND = """

@@ -12,14 +12,14 @@ from yardfast.design.model import Part
 from yardfast.design.shapes.cutout import Cutout
 from yardfast.design.shapes.member import Member
 from yardfast.design.shapes.roofs import Dome, Vault
-from yardfast.report.amounts import MPH, Amounts
-from yardfast.report.as_read import as_read
-from yardfast.report.cautions import cautions
-from yardfast.report.folder import folder, folder_row
-from yardfast.report.listings import ground_lines, material_lines
-from yardfast.report.not_checked import not_checked
-from yardfast.report.result import Result
-from yardfast.report.sections import Shown, shown_of
+from yardfast.report.data.result import Result
+from yardfast.report.screens.folder import folder, folder_row
+from yardfast.report.screens.listings import ground_lines, material_lines
+from yardfast.report.screens.sections import Shown, shown_of
+from yardfast.report.told.cautions import cautions
+from yardfast.report.told.not_checked import not_checked
+from yardfast.report.wording.amounts import MPH, Amounts
+from yardfast.report.wording.as_read import as_read
 
 BANNED = re.compile(
     r"\b(?:safe|storm-proof|wind-rated|certified|engineered|approved|meets code|guaranteed|tested"

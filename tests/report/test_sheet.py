@@ -13,7 +13,7 @@ from verdict_designs import block, design_text
 import yardfast as yf
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.report.sheet import sheet
+from yardfast.report.printed.sheet import sheet
 
 ROOT = Path(__file__).resolve().parents[2]
 EXAMPLES = sorted((ROOT / "examples").glob("*.toml"))

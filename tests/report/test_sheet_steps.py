@@ -9,15 +9,15 @@ from verdict_designs import STANDS, block, design_text
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.checks.verdict import Word
-from yardfast.report.drawing_elevation import Elevation
-from yardfast.report.drawing_pair import pairs
-from yardfast.report.drawing_plan import PlanDrawing
-from yardfast.report.drawing_polar import polar
-from yardfast.report.front_view import front_view
-from yardfast.report.ground_plan import ground_plan
-from yardfast.report.not_checked import not_checked
-from yardfast.report.set_out import set_out
-from yardfast.report.sheet import sheet
+from yardfast.report.drawings.drawing_elevation import Elevation
+from yardfast.report.drawings.drawing_pair import pairs
+from yardfast.report.drawings.drawing_plan import PlanDrawing
+from yardfast.report.drawings.drawing_polar import polar
+from yardfast.report.drawings.front_view import front_view
+from yardfast.report.drawings.ground_plan import ground_plan
+from yardfast.report.drawings.set_out import set_out
+from yardfast.report.printed.sheet import sheet
+from yardfast.report.told.not_checked import not_checked
 
 BOX = block("20 in", "20 in", "48 in", "12 lb/ft^3")
 GUYS = """

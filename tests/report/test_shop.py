@@ -3,7 +3,7 @@
 import pytest
 
 from yardfast.design.faults import DesignError
-from yardfast.report.shop import Shop, read_shop, shop_file
+from yardfast.report.printed.shop import Shop, read_shop, shop_file
 
 
 def written(folder, text):

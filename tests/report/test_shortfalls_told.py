@@ -9,11 +9,11 @@ from verdict_designs import CONCRETE, STANDS, block, design_text
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.checks.judging import Kind
-from yardfast.report.cautions import cautions
-from yardfast.report.member_words import strength_unchecked
-from yardfast.report.passing_words import passing
-from yardfast.report.sections import Shown, shown_of
-from yardfast.report.sheet import sheet
+from yardfast.report.printed.sheet import sheet
+from yardfast.report.screens.sections import Shown, shown_of
+from yardfast.report.told.cautions import cautions
+from yardfast.report.told.member_words import strength_unchecked
+from yardfast.report.told.passing_words import passing
 
 HEAD = (
     "[[part]]\nname = 'head'\nshape = 'box'\nlength = '8 in'\nwidth = '8 in'\nheight = '8 in'\n"

@@ -11,8 +11,8 @@ from pathlib import Path
 
 import yardfast as yf
 from yardfast.checks.timber.nds.public import Lateral
-from yardfast.report import result
-from yardfast.report.sizes import ResultRemedy
+from yardfast.report.data import result
+from yardfast.report.screens.sizes import ResultRemedy
 
 PAGE = Path(__file__).resolve().parents[2] / "examples" / "PYTHON.md"
 

@@ -6,7 +6,7 @@
 from pathlib import Path
 
 from yardfast.checks.verification.recomputed import recomputed
-from yardfast.report.verification import verification_page
+from yardfast.report.screens.verification import verification_page
 
 PAGE = Path(__file__).resolve().parents[2] / "references" / "verification.md"
 

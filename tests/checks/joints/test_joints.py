@@ -6,7 +6,7 @@ from joint_designs import POST, TOWER, joint
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.report.result import Result
+from yardfast.report.data.result import Result
 from yardfast.statics.tie import share_of
 
 SCREWS = "#10 wood screw 3 in"

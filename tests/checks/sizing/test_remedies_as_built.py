@@ -23,7 +23,7 @@ from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.shapes.weight import Weight
 from yardfast.design.structure import build_structure
 from yardfast.loads.given import GivenLoad
-from yardfast.report.first_screen import first_screen
+from yardfast.report.screens.first_screen import first_screen
 
 EXAMPLES = Path(__file__).resolve().parents[3] / "examples"
 STEEL = 2500.0

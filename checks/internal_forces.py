@@ -1,0 +1,146 @@
+"""The forces within a piece under all its load cases: at its joints and along its sticks.
+
+Worked out for every case as if all that presses held both ways, which goes with the loads; then,
+for the cases that may govern, with what only presses, and with every set of stiffness.
+"""
+
+from collections.abc import Mapping, Sequence
+from contextlib import suppress
+from dataclasses import dataclass, replace
+from functools import cached_property
+
+import numpy as np
+
+from ..design.structure import Structure
+from ..statics.building import model_of
+from ..statics.contacts.graph import Graph
+from ..statics.footings import HoldDown, footings
+from ..statics.model import Forces, Model, SectionForces, on_uneven_ground
+from ..statics.solution import MechanismError
+from ..statics.stiffness import SETS, stiffness_rule
+from ..units.arrays import Array, Integers
+from .acting.load_cases import LoadCases
+from .acting.point_loads import PointLoads
+from .joints.ties import Fastened
+
+MOST_BRACED = 60
+"""So many motions that nothing holds are told apart at most."""
+
+STIFFNESS_AS_READ = "as read"
+
+STEADY = 3
+"""So many feet bear on any ground."""
+
+MOST_FEET = 8
+"""Of more feet than so many, the others share what one does not bear: judgement."""
+
+
+@dataclass(frozen=True, eq=False)
+class InternalForces:
+    """A piece's model with its joints and load cases.
+
+    ``unit`` are the forces of each base load by itself, all that presses holding both ways.
+    """
+
+    graph: Graph
+    model: Model
+    joints: tuple[Fastened, ...]
+    cases: LoadCases
+    unit: Forces
+    tied: bool = False
+
+    @property
+    def structure(self) -> Structure:
+        """Return the structure."""
+        return self.graph.structure
+
+    def through(self, k: int) -> Array:
+        """Return the wrench (n, 6) at joint ``k`` about its face, all holding both ways."""
+        return self.cases.loads @ self.unit.through(k)
+
+    @cached_property
+    def sections(self) -> tuple[SectionForces, ...]:
+        """Return the section forces (n, x, 6) along every stick, all holding both ways."""
+        return tuple(
+            replace(one, force=np.tensordot(self.cases.loads, one.force, axes=1))
+            for one in self.unit.sections
+        )
+
+    @cached_property
+    def braced(self) -> Array:
+        """Return what has to hold (n, b) the motions that nothing holds, in N or N m."""
+        return self.cases.loads @ self.unit.solution.braced
+
+    @property
+    def is_determinate(self) -> bool:
+        """Return whether every joint takes the same whatever the stiffness of anything."""
+        return not self.tied and all(one.tie.alone for one in self.joints)
+
+    def enveloped(self, which: Integers) -> dict[str, Forces]:
+        """Return the forces of some of the cases by each set of stiffness, as read first.
+
+        Of a piece on four feet or more also with the ground lower beneath each of them.
+        """
+        as_read = self.with_stiffness(SETS[STIFFNESS_AS_READ], which)
+        found = {STIFFNESS_AS_READ: as_read}
+        for name, factors in SETS.items():
+            if name != STIFFNESS_AS_READ:
+                found[name] = self.with_stiffness(factors, which, as_read)
+        for foot in self._may_not_bear:
+            with suppress(MechanismError):  # what swings free finds its ground
+                lower = on_uneven_ground(as_read, foot, stiffness_rule("uneven ground"))
+                if not lower.solution.lost.any():
+                    found[f"low ground beneath foot {foot}"] = lower
+        return found
+
+    @property
+    def _may_not_bear(self) -> range:
+        """Return which of its feet, by number, may not bear: on three it stands in any case."""
+        feet = len(self.model.feet)
+        return range(feet if STEADY < feet <= MOST_FEET and not self.tied else 0)
+
+    def with_stiffness(
+        self, factors: Mapping[str, float], which: Integers, near: Forces | None = None
+    ) -> Forces:
+        """Return the forces of some of the cases by one set of factors on stiffness.
+
+        What only presses is first thought to open as in ``near``, forces of the same cases.
+        """
+        start = None if near is None else near.solution.open
+        one_way = not self.is_determinate
+        return self.model.solved(self.cases.loads[which], factors, start, one_way=one_way)
+
+
+def internal_forces(
+    graph: Graph,
+    joints: Sequence[Fastened],
+    cases: LoadCases,
+    points: PointLoads,
+    *,
+    paved: bool,
+    hold_down: HoldDown | None = None,
+) -> InternalForces:
+    """Return the model of a piece under its load cases; what nothing holds is braced, and told.
+
+    Without a ``hold_down`` it is taken as held where it stands.
+    """
+    model = model_of(
+        graph.structure,
+        [one.tie for one in joints],
+        [edge for edge in graph.held if edge.face is not None],
+        footings(graph, paved, hold_down),
+        points.at,
+    )
+    model, unit = _braced(model)
+    return InternalForces(graph, model, tuple(joints), cases, unit, hold_down is not None)
+
+
+def _braced(model: Model) -> tuple[Model, Forces]:
+    """Return a model with every motion that nothing holds braced, and its forces by base load."""
+    base = np.eye(model.bases)
+    for _ in range(MOST_BRACED):
+        try:
+            return model, model.solved(base, one_way=False)
+        except MechanismError as free:
+            model = replace(model, system=model.system.braced(free.motion))
+    return model, model.solved(base, one_way=False)

@@ -1,0 +1,510 @@
+"""The result as a program reads it: quantities by name, and the JSON object."""
+
+import pickle
+import zlib
+from collections.abc import Callable
+from copy import deepcopy
+from dataclasses import asdict, dataclass
+from functools import cached_property
+from math import hypot, isfinite
+from typing import Any
+
+from ... import units
+from ...checks.examination import Examination, examine
+from ...checks.joints.fastener_sets import CLEAT
+from ...checks.joints.joint_check import JointFound
+from ...checks.judging import Check
+from ...checks.members.member_check import MemberStrength
+from ...checks.seams.seam_demands import Seams
+from ...checks.timber.books import values_of
+from ...design.model import Design
+from ...loads.combinations import resistance_basis
+from ...units import Quantity
+from ..fastening.fastened_seams import seam_object
+from ..fastening.joint_object import joint_object
+from ..told.assumptions import assumptions
+from ..told.cautions import cautions
+from ..told.check_notes import check_notes
+from ..told.facts import facts_of
+from ..told.how_often_words import how_often
+from ..told.not_checked import not_checked
+from ..told.unverified import unverified
+from ..told.verdict_words import why_sentence
+from ..wording.fingerprint import fingerprint
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from ..screens.folder import FolderRow
+
+RESULT_FORMAT = 1
+
+_UNITS = {"N*m": "newton*meter", "N": "newton", "Pa": "pascal", "m": "meter"}
+
+
+@dataclass(frozen=True)
+class ResultCheck:
+    """One check as a program reads it; a demand without bound is None."""
+
+    name: str
+    demand: Quantity | None
+    capacity: Quantity | None
+    utilization: float | None
+    passes: bool
+    direction: Quantity | None
+    source: str
+    notes: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class ResultLimits:
+    """The gusts and the push that tip or slide it, without anchors; None above 150 m/s."""
+
+    tipping_gust: Quantity | None
+    sliding_gust: Quantity | None
+    tipping_gust_low: Quantity | None
+    tipping_gust_high: Quantity | None
+    forecast_tipping_gust: Quantity | None
+    forecast_sliding_gust: Quantity | None
+    act_forecast_gust: Quantity | None
+    push: Quantity
+
+
+@dataclass(frozen=True)
+class ResultVerdict:
+    """The verdict: its ``word`` (one list for every screen and page) and ``why``, a sentence.
+
+    ``mend`` names the failing checks that no holding down mends, the worst first; ``unfastened``
+    the parts of which the file does not say how they are fastened; ``not_looked_at`` the topics.
+    ``act`` is the forecast gust at which to act, untied; None above 150 m/s.
+    """
+
+    word: str
+    why: str
+    act: Quantity | None
+    mend: tuple[str, ...]
+    unfastened: tuple[str, ...]
+    not_looked_at: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class ResultJoint:
+    """A joint: what the fastener that is used most is pulled and pushed by, and what it holds."""
+
+    name: str
+    of: str
+    to: str
+    fastener: str
+    count: int
+    tension: Quantity
+    shear: Quantity | None
+    utilization: float | None
+    passes: bool
+
+
+@dataclass(frozen=True)
+class ResultMember:
+    """The strength of a part: as what it was judged, what governs, how far it bends in wind."""
+
+    part: str
+    role: str
+    governs: str
+    deflection: Quantity
+    utilization: float | None
+    passes: bool
+
+
+@dataclass(frozen=True, eq=False)
+class Kept:
+    """What of a result goes from one process to another: what is asked for first, and the design.
+
+    ``passes``, the JSON ``object``, the first screen's ``text`` and the ``row`` in a table.
+    """
+
+    design: Design
+    passes: bool
+    object: dict[str, Any]
+    text: str
+    row: "FolderRow"
+
+
+class Result:
+    """What was found of a design; ``examination`` holds all of it in SI units.
+
+    Pickled it is some 10 to 20 kB: what is asked for first goes with it, and the rest is worked
+    out again where it is asked for, which gives the same.
+
+    >>> yf.check("examples/pinwheel.toml")
+    <Result of 'Pinwheel': does not pass>
+    """
+
+    def __init__(self, found: "Examination | Kept") -> None:
+        """Take what was found, or what was kept of it."""
+        self._kept: Kept | None = None
+        if isinstance(found, Kept):
+            self._kept = found
+        else:
+            self.__dict__["examination"] = found
+
+    @cached_property
+    def examination(self) -> Examination:
+        """Return all that was found; worked out again where this came from another process."""
+        assert self._kept is not None
+        return examine(self._kept.design)
+
+    @property
+    def design(self) -> Design:
+        """Return the design."""
+        return self.examination.design if self._kept is None else self._kept.design
+
+    def __reduce__(self) -> "tuple[Callable[[bytes], Result], tuple[bytes]]":
+        """Return what makes the same again, small enough to be sent by the thousand."""
+        kept = self._kept or Kept(
+            self.design, self.passes, self.to_dict(), self.to_text(), self.row
+        )
+        return _unpacked, (zlib.compress(pickle.dumps(kept)),)
+
+    def __repr__(self) -> str:
+        passes = "passes" if self.passes else "does not pass"
+        return f"<Result of {self.name!r}: {passes}>"
+
+    @property
+    def name(self) -> str:
+        """Return the design's name."""
+        return self.design.name
+
+    @property
+    def file(self) -> str:
+        """Return the file as it was given."""
+        return self.design.file
+
+    @cached_property
+    def fingerprint(self) -> str:
+        """Return the fingerprint of the design's text, the tables and the version."""
+        return fingerprint(self.design)
+
+    @property
+    def passes(self) -> bool:
+        """Return whether every check passes."""
+        return self.examination.passes if self._kept is None else self._kept.passes
+
+    @property
+    def row(self) -> "FolderRow":
+        """Return its row in a table of many."""
+        if self._kept is not None:
+            return self._kept.row
+        from ..screens.folder import folder_row  # noqa: PLC0415 - one design alone has no table
+
+        return folder_row(self.examination)
+
+    @property
+    def needs_anchors(self) -> bool:
+        """Return whether it tips or slides as it stands."""
+        return self.examination.needs_anchors
+
+    @property
+    def mass(self) -> Quantity:
+        """Return the typical mass."""
+        return units.quantity(self.examination.structure.mass("typical"), "mass")
+
+    @property
+    def weight(self) -> Quantity:
+        """Return the typical weight."""
+        return units.quantity(self.examination.structure.weight("typical"), "force")
+
+    @property
+    def height(self) -> Quantity:
+        """Return the height of the highest point."""
+        return units.quantity(self.examination.structure.height, "length")
+
+    @property
+    def center_of_mass(self) -> Quantity:
+        """Return the centre of mass (3,)."""
+        return units.quantity(self.examination.structure.centre_of_mass("typical"), "length")
+
+    @cached_property
+    def checks(self) -> tuple[ResultCheck, ...]:
+        """Return every check."""
+        return tuple(_check(self.examination, check) for check in self.examination.checks)
+
+    @cached_property
+    def verdict(self) -> ResultVerdict:
+        """Return the verdict: one word, and why."""
+        found = self.examination.verdict
+        return ResultVerdict(
+            word=str(found.word),
+            why=why_sentence(found, facts_of(self.examination)),
+            act=_speed(found.untied.act),
+            mend=tuple(check.name for check in found.mend),
+            unfastened=found.unfastened,
+            not_looked_at=tuple(str(one.topic) for one in found.not_looked_at),
+        )
+
+    @cached_property
+    def joints(self) -> tuple[ResultJoint, ...]:
+        """Return every joint that the file names."""
+        return tuple(_joint(one) for one in self.examination.joints)
+
+    @cached_property
+    def members(self) -> tuple[ResultMember, ...]:
+        """Return the strength of every part that was judged."""
+        return tuple(_judged(one) for one in self.examination.members.judged)
+
+    @cached_property
+    def limits(self) -> ResultLimits:
+        """Return the limits."""
+        gusts = {name: _speed(gust) for name, gust in _gusts(self.examination).items()}
+        return ResultLimits(**gusts, push=units.quantity(self.examination.limits.push, "force"))
+
+    @cached_property
+    def assumptions(self) -> tuple[str, ...]:
+        """Return what was assumed."""
+        return assumptions(self.examination)
+
+    @cached_property
+    def cautions(self) -> tuple[str, ...]:
+        """Return what to take care of."""
+        return cautions(self.examination)
+
+    @cached_property
+    def not_checked(self) -> tuple[str, ...]:
+        """Return what was not checked."""
+        return not_checked(self.examination)
+
+    @cached_property
+    def unverified(self) -> tuple[str, ...]:
+        """Return the values, written from memory, on which the answer rests."""
+        return unverified(self.examination)
+
+    def to_text(self) -> str:
+        """Return the first screen as ``yardfast check`` prints it in a pipe."""
+        from ..screens.first_screen import first_screen  # noqa: PLC0415 - figures alone need no text
+
+        if self._kept is not None:
+            return self._kept.text
+        return "\n".join(line.text for line in first_screen(self.examination)) + "\n"
+
+    def to_dict(self) -> dict[str, Any]:
+        """Return the result as one JSON object: SI, every number finite or None."""
+        if self._kept is not None:
+            return deepcopy(self._kept.object)
+        found = self.examination
+        basis = resistance_basis(found.site)
+        return {
+            "format": RESULT_FORMAT,
+            "name": self.name,
+            "file": self.file,
+            "fingerprint": self.fingerprint,
+            "verdict": _verdict_object(self.verdict),
+            "look_again": [asdict(note) for note in found.look_again],
+            "geometry": _geometry(found),
+            "wind": _wind(found),
+            "checks": [_check_object(found, check) for check in found.checks],
+            "members": [_member(one, basis) for one in found.members.judged],
+            "seams": [_seams(found, one) for one in found.seams],
+            "free_standing": None
+            if found.free is None
+            else {check.name: _check_object(found, check) for check in found.free},
+            "joints": [joint_object(joint) for joint in found.joints],
+            "needs_anchors": found.needs_anchors,
+            "limits": _limits(found),
+            "equilibrium_error": found.equilibrium_error,
+            "assumptions": list(self.assumptions),
+            "cautions": list(self.cautions),
+            "not_checked": list(self.not_checked),
+            "unverified": list(self.unverified),
+        }
+
+
+def _unpacked(packed: bytes) -> Result:
+    """Return the result of what `Result.__reduce__` packed."""
+    return Result(pickle.loads(zlib.decompress(packed)))
+
+
+def _check(examination: Examination, check: Check) -> ResultCheck:
+    return ResultCheck(
+        name=check.name,
+        demand=_measured(check.demand, check.unit),
+        capacity=_measured(check.capacity, check.unit),
+        utilization=check.utilization,
+        passes=check.passes,
+        direction=None
+        if check.direction_deg is None
+        else units.registry().Quantity(check.direction_deg, "degree"),
+        source=check.source,
+        notes=check_notes(examination, check),
+    )
+
+
+def _joint(one: JointFound) -> ResultJoint:
+    return ResultJoint(
+        name=one.row.name,
+        of=one.row.of,
+        to=one.row.to,
+        fastener=one.row.fastener.name,
+        count=one.row.count,
+        tension=units.quantity(one.tension, "force"),
+        shear=units.quantity(one.shear, "force") if isfinite(one.shear) else None,
+        utilization=one.check.utilization,
+        passes=one.check.passes,
+    )
+
+
+def _judged(one: MemberStrength) -> ResultMember:
+    return ResultMember(
+        part=one.name,
+        role=one.role,
+        governs=one.governs,
+        deflection=units.quantity(one.deflection, "length"),
+        utilization=one.check.utilization,
+        passes=one.check.passes,
+    )
+
+
+def _verdict_object(verdict: ResultVerdict) -> dict[str, Any]:
+    lists = {key: list(getattr(verdict, key)) for key in ("mend", "unfastened", "not_looked_at")}
+    return {"word": verdict.word, "why": verdict.why, **lists}
+
+
+def _measured(value: float, unit: str) -> Quantity | None:
+    return units.registry().Quantity(value, _UNITS[unit]) if isfinite(value) else None
+
+
+def _speed(value: float | None) -> Quantity | None:
+    return None if value is None else units.quantity(value, "speed")
+
+
+def _geometry(examination: Examination) -> dict[str, Any]:
+    structure = examination.structure
+    typical = structure.part_mass[1]
+    return {
+        "mass_kg": structure.mass("typical"),
+        "weight_N": structure.weight("typical"),
+        "mass_light_kg": structure.mass("light"),
+        "mass_heavy_kg": structure.mass("heavy"),
+        "center_of_mass_m": structure.centre_of_mass("typical").tolist(),
+        "height_m": structure.height,
+        "footprint_m": structure.footprint.tolist(),
+        "parts": [
+            {
+                "name": part.name,
+                "mass_kg": float(typical[i]),
+                "center_of_mass_m": structure.part_centre[i].tolist(),
+                "volume_m3": float(structure.part_volume[i]),
+            }
+            for i, part in enumerate(examination.design.parts)
+        ],
+    }
+
+
+def _wind(examination: Examination) -> dict[str, Any]:
+    wind = examination.wind
+    return {
+        "directions_deg": wind.azimuths.tolist(),
+        "projected_area_m2": wind.area.tolist(),
+        "force_N": wind.force.tolist(),
+        "force_height_m": wind.force_height.tolist(),
+        "uplift_N": wind.uplift.tolist(),
+        "velocity_pressure_Pa": wind.pressure,
+        "minimum_governs": examination.minimum_governs,
+    }
+
+
+def _check_object(examination: Examination, check: Check) -> dict[str, Any]:
+    return {
+        "name": check.name,
+        "demand": _finite(check.demand),
+        "capacity": _finite(check.capacity),
+        "unit": check.unit,
+        "utilization": _finite(check.utilization),
+        "passes": check.passes,
+        "direction_deg": _finite(check.direction_deg),
+        "source": check.source,
+        "envelope": _envelope(check),
+        "notes": list(check_notes(examination, check)),
+    }
+
+
+def _envelope(check: Check) -> dict[str, float | None] | None:
+    if check.envelope is None:
+        return None
+    least, most = check.envelope
+    return {"least": _finite(least), "most": _finite(most), "as_read": _finite(check.as_read)}
+
+
+def _member(one: MemberStrength, basis: str) -> dict[str, Any]:
+    known = values_of(one.stuff, basis)
+    return {
+        "part": one.name,
+        "role": one.role,
+        "governs": one.governs,
+        "where": one.where or None,
+        "level_m": one.level,
+        "load": one.check.load or None,
+        "count": one.count,
+        "deflection_m": one.deflection,
+        "forces": _forces(one),
+        "source": known.source,
+        "confidence": known.confidence,
+    }
+
+
+def _forces(one: MemberStrength) -> dict[str, float | None] | None:
+    if not one.forces:
+        return None
+    axial, first, second, torque, about_first, about_second = one.forces
+    return {
+        "at_m": one.at,
+        "axial_N": axial,
+        "moment_1_Nm": about_first,
+        "moment_2_Nm": about_second,
+        "shear_N": hypot(first, second),
+        "torsion_Nm": torque,
+    }
+
+
+def _seams(found: Examination, one: Seams) -> dict[str, Any]:
+    fastened = (seam_object(each) for each in found.fastened_seams if each.row.part == one.part)
+    return {
+        "part": one.part,
+        "count": one.count,
+        "shear_N": one.shear,
+        "torque_N_m": one.torque,
+        "level_m": one.level,
+        "flow_N_m": one.flow,
+        "pull_N_m": one.pull,
+        "hoop_N_m": one.hoop,
+        "into": CLEAT,
+        "spacings": [
+            {"fastener": each.fastener, "spacing_m": each.spacing} for each in one.spacings
+        ],
+        "fastened": next(fastened, None),
+    }
+
+
+def _gusts(examination: Examination) -> dict[str, float | None]:
+    """Return the gusts in m/s that tip and slide it, and the one to act at, by name."""
+    found = examination.limits
+    return {
+        "tipping_gust": found.tipping,
+        "sliding_gust": found.sliding,
+        "tipping_gust_low": found.tipping_low,
+        "tipping_gust_high": found.tipping_high,
+        "forecast_tipping_gust": found.forecast_tipping,
+        "forecast_sliding_gust": found.forecast_sliding,
+        "act_forecast_gust": found.act,
+    }
+
+
+def _limits(examination: Examination) -> dict[str, Any]:
+    found, often = examination.limits, how_often(examination)
+    return {
+        **{f"{name}_m_s": gust for name, gust in _gusts(examination).items()},
+        "push_N": found.push,
+        "push_height_m": found.push_height,
+        "return_period_years": _finite(often.years) if often else None,
+        "return_period_by": often.method if often else None,
+    }
+
+
+def _finite(value: float | None) -> float | None:
+    return value if value is not None and isfinite(value) else None

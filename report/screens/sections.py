@@ -1,0 +1,114 @@
+"""What stands behind the first screen, a section for each option."""
+
+from dataclasses import dataclass, fields
+
+from ...checks.examination import Examination
+from ...checks.verdict import Way
+from ..told.assumptions import assumptions
+from ..told.cautions import cautions
+from ..told.facts import facts_of
+from ..told.how_often_words import how_often_said
+from ..told.mend_lines import mend_lines
+from ..told.not_checked import not_checked
+from ..told.tied_words import needed_pulls
+from ..told.unverified import unverified
+from ..wording.amounts import Amounts
+from ..wording.as_read import as_read
+from ..wording.asked_wind import asked_wind, code_wind
+from ..wording.lines import Line, spelled_out, wrapped
+from .checks_table import checks_table, engineer
+from .first_screen import MOST_COLUMNS, first_screen, mood_of, title, word_line
+from .prove import prove
+from .starts import starts
+
+_WIDE = MOST_COLUMNS
+
+
+@dataclass(frozen=True)
+class Shown:
+    """What is asked for behind the first screen."""
+
+    numbers: bool = False
+    as_read: bool = False
+    assumed: bool = False
+    cautions: bool = False
+    everything: bool = False
+    engineer: bool = False
+
+    @property
+    def nothing(self) -> bool:
+        """Return whether the first screen alone is asked for."""
+        return not any(getattr(self, each.name) for each in fields(self))
+
+
+def shown_of(found: Examination, shown: Shown, columns: int = MOST_COLUMNS) -> list[Line]:
+    """Return the first screen, or the word with the sections that are asked for."""
+    if shown.nothing:
+        return first_screen(found, columns)
+    lines = first_screen(found, columns) if shown.everything or shown.engineer else _head(found)
+    amounts = Amounts(found.design.units == "metric")
+    sections = (
+        (shown.numbers or shown.everything or shown.engineer, _numbers),
+        (bool(found.verdict.mend) and (shown.numbers or shown.everything), _mends),
+        (shown.engineer, _engineer),
+        (shown.as_read or shown.everything, _as_read),
+        (shown.assumed or shown.everything, _assumed),
+        (shown.cautions or shown.everything, _cautions),
+    )
+    for wanted, section in sections:
+        if wanted:
+            lines += [Line(""), *section(found, amounts)]
+    return lines
+
+
+def _head(found: Examination) -> list[Line]:
+    """Return what it is and its word, in two lines or three."""
+    facts, verdict = facts_of(found), found.verdict
+    word, said = word_line(verdict, facts)
+    lines = wrapped(f"{word}   {said}", "  ", "    ", width=_WIDE)
+    first = Line(lines[0].text, word=(word, mood_of(verdict.word)))
+    return [*title(facts, _WIDE), first, *lines[1:]]
+
+
+def _numbers(found: Examination, amounts: Amounts) -> list[Line]:
+    """Return each check with what it has and needs, the gusts with their range, and pulls."""
+    lines = checks_table(found, amounts)
+    said = [starts(found, amounts)]
+    if (often := how_often_said(found, amounts)) is not None:
+        said.append(f"{often[0].upper()}{often[1:]}.")
+    if found.verdict.tied.ways[:1] == (Way.ANCHORS,) and found.verdict.tied.anchors is not None:
+        said.append(needed_pulls(found.verdict.tied.anchors, found, amounts))
+    said.append(f"Asked: {asked_wind(found, amounts)}.")
+    if (code := code_wind(found, amounts)) is not None:
+        said.append(code)
+    for each in said:
+        lines += wrapped(each, rest="  ", width=_WIDE) if each else []
+    return lines
+
+
+def _mends(found: Examination, amounts: Amounts) -> list[Line]:
+    return mend_lines(found, _WIDE)
+
+
+def _engineer(found: Examination, amounts: Amounts) -> list[Line]:
+    return engineer(found, amounts)
+
+
+def _as_read(found: Examination, amounts: Amounts) -> list[Line]:
+    return [*as_read(found, amounts), *prove(found, amounts)]
+
+
+def _assumed(found: Examination, amounts: Amounts) -> list[Line]:
+    """Return what was taken for granted, and which values were not looked up in their source."""
+    lines = spelled_out("Assumed", list(assumptions(found)), width=_WIDE)
+    memory = unverified(found)
+    if memory:
+        lines += spelled_out(f"{len(memory)} not looked up in the source", memory, width=_WIDE)
+    return lines
+
+
+def _cautions(found: Examination, amounts: Amounts) -> list[Line]:
+    """Return what to take care of, and all that was not looked at, each in one full sentence."""
+    lines = spelled_out("Take care", list(cautions(found)), width=_WIDE)
+    unlooked = list(not_checked(found))
+    return [*lines, *spelled_out("Not looked at", unlooked, width=_WIDE)]

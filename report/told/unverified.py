@@ -1,0 +1,29 @@
+"""Values on which an answer rests that were written from memory: a sentence for each."""
+
+from ...checks.examination import Examination
+from ...checks.stated.from_memory import FromMemory, Value, from_memory
+from ..fastening.fastener_words import plural
+from ..wording import messages
+from ..wording.filled import first_source, plain_source
+from ..wording.remark import capital, joined
+
+_OF_FASTENERS = (Value.FASTENER, Value.PULLING_OUT)
+_FIRST_ONLY = (Value.DENSITY, Value.FASTENER)
+"""Values whose source names the notes of other copies behind it."""
+
+
+def unverified(examination: Examination) -> tuple[str, ...]:
+    """Return a sentence for each value written from memory on which this answer rests."""
+    return tuple(dict.fromkeys(_said(one) for one in from_memory(examination)))
+
+
+def _said(one: FromMemory) -> str:
+    of = [plural(name) for name in one.of] if one.value in _OF_FASTENERS else one.of
+    whole = joined(of) if one.value is Value.STRENGTH else ""
+    what = capital(messages.FROM_MEMORY[one.value].format(*of, all=whole))
+    source = joined(one.sources)
+    if one.value in _FIRST_ONLY:
+        source = first_source(source)
+    if one.value is not Value.STRENGTH:
+        source = plain_source(source)
+    return f"{what}: from memory of {source}."
