@@ -15,7 +15,7 @@ SEEDS = [
     *(0, 5, 99),
     *(pytest.param(k, marks=pytest.mark.slow) for k in (112, 113, 132, 146, 162, 184, 192)),
 ]
-"""Of the first 200 files those in which nothing floats or stands apart; slow: each is examined twice."""
+"""Of the first 200 files those in which nothing floats or stands apart; slow: examined twice."""
 
 ON_A_FOOT = [5, 99, *(pytest.param(k, marks=pytest.mark.slow) for k in (112, 132, 146, 192))]
 """Those of them whose first part lies on the ground with the middle filled."""
