@@ -86,8 +86,8 @@ IN_KEYS = (
 
 IN_WORDS = (
     (
-        "from ..design.shapes.f",
-        "from ..design.shapes.drum import Drum\nfrom ..design.shapes.f",
+        "from ...design.shapes.f",
+        "from ...design.shapes.drum import Drum\nfrom ...design.shapes.f",
     ),
     (
         "        case Weight():",
