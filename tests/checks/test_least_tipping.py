@@ -21,6 +21,16 @@ from yardfast.loads.wind.site import Site
 from yardfast.materials import grounds
 
 
+def tower_and_board(sizes, ground, tilt):
+    """A tower with a leaning board beside it: how it stands, what it offers, and the wind."""
+    place = Place(at=(0.7, 0.0, 1.0), tilt=np.radians(tilt))
+    board = Part("board", Panel(0.5, 0.5, 0.02), place, density=500.0)
+    structure = build_structure(design(*tower(**sizes), board, ground=ground))
+    wind = method_of(Site("gust", 20.0, ground), structure.height)
+    exposed = expose(structure, bare(structure, [None] * 5, wind), False)
+    return Standing(structure, grounds.find_ground(ground), 0.0), exposed, wind
+
+
 @settings(max_examples=4, deadline=None)
 @given(
     st.fixed_dictionaries(TOWERS),
@@ -29,16 +39,7 @@ from yardfast.materials import grounds
 )
 def test_looking_at_a_few_directions_finds_the_least_of_all(sizes, ground, tilt):
     """The leaning board beside the tower is lifted and pressed, as the wind blows."""
-    board = Part(
-        "board",
-        Panel(0.5, 0.5, 0.02),
-        Place(at=(0.7, 0.0, 1.0), tilt=np.radians(tilt)),
-        density=500.0,
-    )
-    structure = build_structure(design(*tower(**sizes), board, ground=ground))
-    standing = Standing(structure, grounds.find_ground(ground), 0.0)
-    wind = method_of(Site("gust", 20.0, ground), structure.height)
-    exposed = expose(structure, bare(structure, [None] * 5, wind), False)
+    standing, exposed, _ = tower_and_board(sizes, ground, tilt)
     for stage in stages(standing, exposed, slides=False):
         given_ = (standing, stage.actions, "typical", stage.low, stage.high)
         every, one = tipping_pressures(*given_), tipping_pressure(*given_)
@@ -56,16 +57,7 @@ def test_looking_at_a_few_directions_finds_the_least_of_all(sizes, ground, tilt)
 )
 def test_a_bound_leaves_out_no_wind_that_turns_it_over_most(sizes, ground, tilt):
     """Each wind alone is worked out whole: the worst of them is that of all."""
-    board = Part(
-        "board",
-        Panel(0.5, 0.5, 0.02),
-        Place(at=(0.7, 0.0, 1.0), tilt=np.radians(tilt)),
-        density=500.0,
-    )
-    structure = build_structure(design(*tower(**sizes), board, ground=ground))
-    standing = Standing(structure, grounds.find_ground(ground), 0.0)
-    wind = method_of(Site("gust", 20.0, ground), structure.height)
-    exposed = expose(structure, bare(structure, [None] * 5, wind), False)
+    standing, exposed, wind = tower_and_board(sizes, ground, tilt)
     actions = design_wind(exposed, wind)[1]
     used = factors(Site("gust", 20.0, ground))
     each = [
