@@ -7,7 +7,6 @@ build step less (more wind, more height) has to fail. Prints how many were tried
 import sys
 from collections import Counter
 from concurrent.futures import ProcessPoolExecutor
-from dataclasses import replace
 
 import numpy as np
 
@@ -18,6 +17,7 @@ from yardfast.checks.sizing.remedy import checks_needed, checks_pass
 from yardfast.checks.sizing.sizing_case import Case
 from yardfast.checks.sizing.ways import remedy_of
 from yardfast.design.faults import DesignError
+from yardfast.units.frozen import replace
 
 GROUNDS = ("paving", "gravel", "sand", "firm lawn", "wet lawn", "firm clay lawn")
 

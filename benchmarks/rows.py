@@ -22,7 +22,6 @@ import tempfile
 from collections import Counter
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from concurrent.futures import ProcessPoolExecutor
-from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
@@ -54,6 +53,7 @@ from yardfast.materials import (
 from yardfast.references.table import Table, TableRow
 from yardfast.report.told.dig_line import dig_line
 from yardfast.units import INCH
+from yardfast.units.frozen import replace
 
 EXAMPLES = sorted((Path(__file__).parents[1] / "examples").glob("*.toml"))
 _SIZED = 5

@@ -1,6 +1,5 @@
 """A piece as one body: what is found of it in wind before any of its parts is judged."""
 
-from dataclasses import dataclass
 from functools import cached_property, partial
 
 from ..design.faults import DesignError, Fault
@@ -10,6 +9,7 @@ from ..loads.actions import Actions
 from ..loads.combinations import Factors
 from ..loads.exposed import Exposed
 from ..loads.wind.site import Site
+from ..units.frozen import ByIdentity
 from .acting.borne import Borne
 from .acting.design_wind import DesignWind
 from .acting.given_loads import Level
@@ -27,8 +27,7 @@ from .stability.sliding import check_sliding
 from .stability.standing import Standing
 
 
-@dataclass(frozen=True, eq=False)
-class AsOne:
+class AsOne(ByIdentity, frozen=True):
     """What is found of a piece as one body, in SI units: it tells nothing of its joints and parts.
 
     ``checks`` are those of wind and people. ``free`` are overturning and sliding without anchors,

@@ -1,16 +1,15 @@
 """The steps in which things are built, and the search for the step at which a check turns."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from math import ceil, floor
 
 from ..units import INCH, KMH, MPH, POUND, POUND_FORCE
+from ..units.frozen import ByValue
 
 _ROUNDING = 1.0e-9
 
 
-@dataclass(frozen=True)
-class Steps:
+class Steps(ByValue, frozen=True):
     """What a builder measures in, in SI: m of width and height, kg, m/s of wind, N of pull."""
 
     width: float

@@ -1,6 +1,5 @@
 """The whole examination of a design: structure, wind, checks, limits and remedies in one result."""
 
-from dataclasses import dataclass
 from functools import cached_property
 
 from ..design.model import Design
@@ -8,6 +7,7 @@ from ..loads.combinations import Factors
 from ..statics.contacts.graph import Graph
 from ..statics.contacts.look_again import LookAgain
 from ..statics.footings import HoldDown
+from ..units.frozen import ByIdentity
 from .acting.design_wind import design_wind
 from .acting.given_loads import check_given_loads
 from .acting.load_cases import MINIMUM, LoadCases
@@ -42,8 +42,7 @@ if TYPE_CHECKING:
 _BY_WIND = (Kind.OVERTURNING, Kind.SLIDING, Kind.EMBEDMENT, Kind.PULL_OUT)
 
 
-@dataclass(frozen=True, eq=False)
-class Examination(AsOne):
+class Examination(AsOne, frozen=True):
     """Everything that was found of a design, in SI units; no text for people.
 
     ``free`` are overturning and sliding without anchors, None where ``posts`` in the ground carry
@@ -193,8 +192,7 @@ def examine_in(at: Situation, design: Design, before: Examination | None = None)
     )
 
 
-@dataclass(frozen=True, eq=False)
-class _Parts:
+class _Parts(ByIdentity, frozen=True):
     """What was found of what holds a piece together."""
 
     joints: tuple[JointFound, ...]

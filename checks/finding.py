@@ -1,9 +1,10 @@
 """What is found as data for a message: what it is, and the slots that fill the message."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
 from enum import StrEnum
 from typing import Literal, TypeAlias
+
+from ..units.frozen import ByValue, field
 
 QuantityKind = Literal[
     "length",
@@ -17,8 +18,7 @@ QuantityKind = Literal[
 ]
 
 
-@dataclass(frozen=True)
-class Amount:
+class Amount(ByValue, frozen=True):
     """An amount in SI: ``of`` what it is; told ``way`` up, down or to the nearest."""
 
     value: float
@@ -26,8 +26,7 @@ class Amount:
     way: Literal["near", "up", "down"] = "near"
 
 
-@dataclass(frozen=True)
-class Source:
+class Source(ByValue, frozen=True):
     """Where a value comes from, as its row says it; of several the ``first`` alone."""
 
     text: str
@@ -38,8 +37,7 @@ FindingSlot: TypeAlias = "str | int | Amount | Source | tuple[str, ...] | tuple[
 """What fills a message: words of the design, amounts, sources, names, or findings within it."""
 
 
-@dataclass(frozen=True)
-class Finding:
+class Finding(ByValue, frozen=True):
     """One finding: which of a list it is, with its slots by name."""
 
     what: StrEnum

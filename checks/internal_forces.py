@@ -6,7 +6,6 @@ for the cases that may govern, with what only presses, and with every set of sti
 
 from collections.abc import Mapping, Sequence
 from contextlib import suppress
-from dataclasses import dataclass, replace
 from functools import cached_property
 
 import numpy as np
@@ -19,6 +18,7 @@ from ..statics.model import Forces, Model, SectionForces, on_uneven_ground
 from ..statics.solution import MechanismError
 from ..statics.stiffness import SETS, stiffness_rule
 from ..units.arrays import Array, Integers
+from ..units.frozen import ByIdentity, replace
 from .acting.load_cases import LoadCases
 from .acting.point_loads import PointLoads
 from .joints.ties import Fastened
@@ -35,8 +35,7 @@ MOST_FEET = 8
 """Of more feet than so many, the others share what one does not bear: judgement."""
 
 
-@dataclass(frozen=True, eq=False)
-class InternalForces:
+class InternalForces(ByIdentity, frozen=True):
     """A piece's model with its joints and load cases.
 
     ``unit`` are the forces of each base load by itself, all that presses holding both ways.

@@ -1,12 +1,12 @@
 """A check: of what kind and subject it is, demand against capacity, and what governed it."""
 
-from dataclasses import dataclass
 from enum import StrEnum
 
 import numpy as np
 from numpy.typing import NDArray
 
 from ..units.arrays import Array
+from ..units.frozen import ByValue
 
 _ALIKE = 1.0e-10
 """Values that differ by no more than this share of the greatest differ by rounding."""
@@ -50,8 +50,7 @@ class Remark(StrEnum):
     """The parts that move."""
 
 
-@dataclass(frozen=True)
-class Check:
+class Check(ByValue, frozen=True):
     """One check in SI units, with what governed.
 
     ``subject`` names the part, joint, row of anchors or load that it is of; empty of the whole.

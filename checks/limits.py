@@ -1,7 +1,6 @@
 """The least gust that tips or slides a piece as it stands, and the gust at which to act."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from itertools import pairwise
 from math import floor, inf, sqrt
 
@@ -15,6 +14,7 @@ from ..loads.seen.directions import distinct
 from ..loads.wind.site import Site
 from ..units import FOOT, MPH
 from ..units.arrays import Array
+from ..units.frozen import ByIdentity, ByValue, replace
 from .anchoring.embedded_limits import give_way_pressures, push_that_gives_way
 from .anchoring.embedded_posts import Posts
 from .judging import where_greatest
@@ -44,8 +44,7 @@ ACT_STEP = 5.0 * MPH
 PUSH_HEIGHT = 5.0 * FOOT
 
 
-@dataclass(frozen=True)
-class Limits:
+class Limits(ByValue, frozen=True):
     """Gusts in m/s, 3 s long, at the piece itself and as forecasts state them; None above 150.
 
     ``tipping`` and ``sliding`` are best estimates (typical weight, no load factors), the low and
@@ -104,8 +103,7 @@ def _push(standing: Standing, posts: Posts | None, loose: Sequence[Loose]) -> tu
     return min(pushes)
 
 
-@dataclass(frozen=True)
-class _Found:
+class _Found(ByValue, frozen=True):
     tipping: float
     sliding: float
     tipping_direction: int
@@ -183,8 +181,7 @@ def _sooner(whole: _Found, part: _Found, name: str) -> _Found:
     return whole
 
 
-@dataclass(frozen=True, eq=False)
-class Stage:
+class Stage(ByIdentity, frozen=True):
     """Actions of 1 Pa that hold between two pressures, and friction's share in each."""
 
     actions: Actions

@@ -1,7 +1,6 @@
 """Parts that only stand there by their weight, each judged about its own contact."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -19,6 +18,7 @@ from ..loads.given import GivenLoad
 from ..materials.grounds import Ground
 from ..materials.surfaces import surface
 from ..statics.contacts.graph import Edge, Graph
+from ..units.frozen import ByIdentity, replace
 from .acting.borne import Borne, as_actions, borne_by
 from .acting.given_loads import both_at_once, one_at_a_time, summed
 from .acting.load_cases import at_once, loads_together
@@ -31,8 +31,7 @@ LEAST_SEAT = 1.0e-6
 """Area in m2 below which a seat is a line or a point."""
 
 
-@dataclass(frozen=True, eq=False)
-class Loose:
+class Loose(ByIdentity, frozen=True):
     """A loose part with all that stands on it: where it stands, and which bodies go with it."""
 
     name: str

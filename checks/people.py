@@ -1,7 +1,5 @@
 """A person's push, where the design says that people come near."""
 
-from dataclasses import replace
-
 import numpy as np
 
 from .. import references
@@ -12,6 +10,7 @@ from ..design.structure import Structure
 from ..loads.combinations import Factors
 from ..references import TableRow
 from ..units.arrays import Array
+from ..units.frozen import replace
 from .anchoring.embedded_limits import push_that_gives_way
 from .anchoring.embedded_posts import Posts
 from .judging import Check, Kind, azimuth, check_demand

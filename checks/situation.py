@@ -1,6 +1,5 @@
 """A piece where it stands, with what acts on it: all that is so whatever holds it down."""
 
-from dataclasses import dataclass
 from functools import cached_property
 
 from ..design.faults import DesignError
@@ -16,6 +15,7 @@ from ..statics.contacts.graph import Graph, graph_of
 from ..statics.contacts.holds_down import holding_nothing
 from ..statics.contacts.look_again import LookAgain, look_again
 from ..statics.contacts.unsupported import unsupported
+from ..units.frozen import ByIdentity
 from .acting.borne import Borne, borne_loads
 from .acting.design_wind import DesignWind, design_actions, design_wind, wind_on_bodies
 from .acting.load_cases import LoadCases, load_cases
@@ -37,8 +37,7 @@ if TYPE_CHECKING:
     from .seams.seam_check import SeamFastened, SeamFound
 
 
-@dataclass(frozen=True, eq=False)
-class Situation:
+class Situation(ByIdentity, frozen=True):
     """A piece where it stands and the wind on it: ``actions`` (Q, D, C), ``each`` body's alone.
 
     Each is found once, however many ways of holding the piece down are then looked at; what is

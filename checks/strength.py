@@ -1,7 +1,6 @@
 """What holds a piece together, judged: its joints and sticks by one set of forces."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 
 import numpy as np
 
@@ -10,6 +9,7 @@ from ..statics.model import Forces
 from ..statics.stiffness import SETS, SOFTEST
 from ..statics.tables.joint_table import JointRow
 from ..units.arrays import Array, Integers
+from ..units.frozen import ByIdentity
 from .acting.load_cases import most_used_cases
 from .internal_forces import STIFFNESS_AS_READ, InternalForces
 from .joints.joint_check import (
@@ -43,8 +43,7 @@ COPIES = 2
 """At so many of the places of a joint, those where it is used most."""
 
 
-@dataclass(frozen=True, eq=False)
-class Strength:
+class Strength(ByIdentity, frozen=True):
     """What was found of every joint, in the file's order, of every stick, and whether it racks.
 
     ``error`` is the greatest imbalance of any body in any case that was solved, ``lost`` whether

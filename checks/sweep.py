@@ -2,11 +2,11 @@
 
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
 from itertools import product
 
 from ..design.faults import DesignError, Fault
 from ..design.model import Design
+from ..units.frozen import ByValue, replace
 from .examination import Examination, examine
 from .inputs import read_text
 from .verdict import Word
@@ -17,8 +17,7 @@ ONCE = ("site", "design")
 """Tables that stand once: their keys are named by them."""
 
 
-@dataclass(frozen=True)
-class Vary:
+class Vary(ByValue, frozen=True):
     """One size that is varied: ``key`` of the part, or of the table ``of``, and its ``values``.
 
     Each value is as a file has it: text with its unit, or a plain number.
@@ -34,8 +33,7 @@ class Vary:
         return f"{self.of}.{self.key}"
 
 
-@dataclass(frozen=True)
-class Figures:
+class Figures(ByValue, frozen=True):
     """What is kept of each place: forecast gusts in m/s (None above 150), mass in kg, the word."""
 
     tips: float | None
@@ -46,8 +44,7 @@ class Figures:
     passes: bool
 
 
-@dataclass(frozen=True)
-class Swept:
+class Swept(ByValue, frozen=True):
     """One place of the grid: the value of each size, and what is found of it or what is wrong."""
 
     values: tuple[str | float, ...]

@@ -1,7 +1,6 @@
 """The verdict on a piece as data: one word, why, what to do untied and tied, what to mend."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
 from enum import StrEnum
 from math import isfinite, sqrt
 
@@ -10,6 +9,7 @@ from shapely import Point, Polygon
 from .. import references, units
 from ..statics.tables.anchor_table import BallastRow
 from ..units import POUND, POUND_FORCE
+from ..units.frozen import ByIdentity, ByValue, replace
 from .anchoring.anchor_choice import search_anchors
 from .judging import Check, Kind
 from .stated.not_looked_at import NotLookedAt, not_looked_at, unfastened
@@ -109,8 +109,7 @@ WAY_NAMES = {
 """What the sizing calls a way to hold a piece."""
 
 
-@dataclass(frozen=True)
-class Untied:
+class Untied(ByValue, frozen=True):
     """What a piece does untied: forecast gusts in m/s, None above 150; the push in N that tips it.
 
     ``act`` is the gust to act at, ``until`` that for as long as what fails is not mended;
@@ -127,8 +126,7 @@ class Untied:
     stays_put: bool
 
 
-@dataclass(frozen=True, eq=False)
-class Tied:
+class Tied(ByIdentity, frozen=True):
     """What holds a piece, or would: ``ways`` that do, the one to take first; empty where none does.
 
     It is ``needed`` where the piece moves untied, or as it is held.
@@ -151,8 +149,7 @@ class Tied:
     sinks_anchored: bool = False
 
 
-@dataclass(frozen=True, eq=False)
-class Verdict:
+class Verdict(ByIdentity, frozen=True):
     """One word for a piece, ``reason`` and the ``failing`` checks that gave it, the worst first.
 
     ``mend`` are all failing checks that no holding down mends, the worst first, ``besides`` those

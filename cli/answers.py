@@ -1,9 +1,9 @@
 """What has been answered, by slots that a template takes, and an answer that cannot be taken."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from typing import NamedTuple
 
+from ..units.frozen import ByValue
 from .expressions import Worth
 from .written_sizes import is_metric
 
@@ -40,8 +40,7 @@ class Slot(NamedTuple):
     value: Worth
 
 
-@dataclass(frozen=True)
-class Answers:
+class Answers(ByValue, frozen=True):
     """What has been answered, by slot: text as the file takes it, and its worth.
 
     The first length answered says whether the piece is built in metric sizes (``metric``).

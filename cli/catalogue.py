@@ -8,7 +8,6 @@ from argparse import Namespace
 from collections.abc import Callable, Generator, Iterator, Sequence
 from concurrent.futures import BrokenExecutor, Executor, ProcessPoolExecutor
 from contextlib import contextmanager
-from dataclasses import dataclass
 from functools import partial
 from multiprocessing import get_context
 from pathlib import Path
@@ -24,6 +23,7 @@ from ..report.screens.sections import Shown, shown_of
 from ..report.wording.cells import as_table
 from ..report.wording.faults import clean, fault_lines, fault_object
 from ..report.wording.lines import Line
+from ..units.frozen import ByValue
 from . import screen
 from .check import shown_sections
 from .own_files import own_files
@@ -37,8 +37,7 @@ _FEW = 8
 """Fewer designs than this are done before other processes have started."""
 
 
-@dataclass(frozen=True)
-class Brief:
+class Brief(ByValue, frozen=True):
     """What is told of one design among many; ``object`` where its JSON is wanted."""
 
     passes: bool

@@ -1,12 +1,12 @@
 """A design as its file says it, with what the shop's file beside it says once for all."""
 
-from dataclasses import replace
 from pathlib import Path
 
 from ..checks import inputs
 from ..design.model import Design
 from ..loads.wind.site import Site
 from ..report.printed.shop import Shop, read_shop, shop_file
+from ..units.frozen import replace
 
 
 def read_with_shop(file: str) -> Design:

@@ -2,11 +2,11 @@
 
 import tomllib
 from collections.abc import Mapping
-from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 from typing import Any
 
+from ..units.frozen import ByValue
 from .answered_stock import lumber
 from .answers import Answers, Choice, with_answer
 from .expressions import Worth, number
@@ -23,8 +23,7 @@ PIECE_KINDS = (
 """The kinds, in the order in which they are offered."""
 
 
-@dataclass(frozen=True)
-class PieceKind:
+class PieceKind(ByValue, frozen=True):
     """A kind of piece: what it is called, what is asked, and the template of its file.
 
     ``lumber`` names sticks that nobody is asked for, ``sizes`` what follows from the answers.

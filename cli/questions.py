@@ -4,10 +4,10 @@ Nothing here reads a keyboard or prints: a Talk does, at a terminal or by a scri
 """
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from textwrap import fill
 from typing import Protocol
 
+from ..units.frozen import ByValue
 from .answer_kinds import read_answer
 from .answers import AnswerError, Answers, Choice, with_answer
 from .expressions import worth
@@ -33,8 +33,7 @@ class Talk(Protocol):
         ...
 
 
-@dataclass(frozen=True)
-class Question:
+class Question(ByValue, frozen=True):
     """One question, as a row of a piece's table; ``takes`` is the kind of answer (answers.py).
 
     ``default`` is what Enter takes, a template; without one it has to be answered. ``unknown`` is

@@ -2,7 +2,6 @@
 
 from argparse import Namespace
 from collections.abc import Mapping
-from dataclasses import replace
 
 from ..checks.inputs import read_text
 from ..checks.sizing.ways import starting_sizes
@@ -10,6 +9,7 @@ from ..design.faults import DesignError
 from ..design.model import Design
 from ..loads.wind.site import Site
 from ..report.wording.faults import clean
+from ..units.frozen import replace
 from . import screen
 from .answered_wind import speed
 from .answers import AnswerError, Answers

@@ -1,13 +1,12 @@
 """What no yard piece exceeds: sizes beyond these are slips of the pen, named as such."""
 
-from dataclasses import dataclass, replace
 from math import pi
 
 from ..units import FOOT, MPH, POUND, POUND_FORCE
+from ..units.frozen import ByValue, replace
 
 
-@dataclass(frozen=True)
-class Bounds:
+class Bounds(ByValue, frozen=True):
     """Limits of a value in SI units, and the words that name them.
 
     ``above`` leaves the lower limit itself out; ``also`` is one value that is accepted besides.

@@ -1,10 +1,9 @@
 """What is wrong with an input, as data: file, line, part, key, found, expected, hint."""
 
-from dataclasses import dataclass
+from ..units.frozen import ByValue
 
 
-@dataclass(frozen=True)
-class Change:
+class Change(ByValue, frozen=True):
     """What a person would type instead: the text from ``start`` to ``end`` becomes ``new``.
 
     Places count in the text as the reader sees it (``scan.seen``), ``old`` stands there. ``sure``
@@ -18,8 +17,7 @@ class Change:
     sure: bool
 
 
-@dataclass(frozen=True)
-class Fault:
+class Fault(ByValue, frozen=True):
     """One thing in an input that a person has to mend, in that person's words.
 
     ``found`` is the user's own text, ``expected`` what belongs there, ``hint`` the nearest right

@@ -1,16 +1,15 @@
 """A design as read: named parts with shapes in SI units, their places, and the other tables."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
 from typing import TypeVar, cast
 
+from ..units.frozen import ByValue, field
 from .shapes.shape import Shape
 
 _T = TypeVar("_T")
 
 
-@dataclass(frozen=True)
-class Place:
+class Place(ByValue, frozen=True):
     """Where a part stands. Lengths in m, angles in rad counter-clockwise from above.
 
     ``on`` or ``under`` names the part on whose top it stands or beneath which it hangs. ``tilt``
@@ -36,8 +35,7 @@ class Place:
         return self.on if self.on is not None else self.under
 
 
-@dataclass(frozen=True)
-class Part:
+class Part(ByValue, frozen=True):
     """One named part: its shape, what it is made of, and its place.
 
     ``density`` in kg/m3 and ``mass`` in kg of one copy; ``mass`` overrides the weight only.
@@ -71,8 +69,7 @@ class Part:
     grade: str | None = None
 
 
-@dataclass(frozen=True)
-class Design:
+class Design(ByValue, frozen=True):
     """One structure as its file describes it, before anything is computed.
 
     ``turn`` in rad, ``weighed`` in kg, ``laid_down`` where it is meant to be laid down in wind;

@@ -1,13 +1,12 @@
 """What of a piece touches the ground: faces, footprint, and what may not be there."""
 
-from dataclasses import dataclass
-
 import numpy as np
 from shapely.geometry.base import BaseGeometry
 
 from .. import materials
 from ..units import INCH, plain
 from ..units.arrays import Array
+from ..units.frozen import ByValue
 from . import plane
 from .faults import DesignError, Fault
 from .model import Design, Part
@@ -22,8 +21,7 @@ TOUCHING = 1.0e-3
 """What lies within this height (m) of the ground touches it."""
 
 
-@dataclass(frozen=True)
-class Patch:
+class Patch(ByValue, frozen=True):
     """A touching face in plan (m), and the part and kind of surface that it belongs to."""
 
     area: BaseGeometry

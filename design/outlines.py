@@ -1,11 +1,11 @@
 """Outlines of the parts as the wind sees them: exact projections on upright planes."""
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 import numpy as np
 
 from ..units.arrays import Array
+from ..units.frozen import replace
 from . import plane
 from .on_ground import TOUCHING
 from .placing import Body

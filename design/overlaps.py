@@ -1,12 +1,12 @@
 """Parts that share space: each counts in full, so more than a little is worth a caution."""
 
-from dataclasses import dataclass
 from itertools import combinations, pairwise
 from math import sqrt
 
 import numpy as np
 
 from ..units.arrays import Array
+from ..units.frozen import ByValue
 from .placing import Body
 from .sections import section
 from .shapes.shape import Hull
@@ -34,8 +34,7 @@ _KEEPS = 1.0e-3
 _HALVINGS = 3
 
 
-@dataclass(frozen=True)
-class Overlap:
+class Overlap(ByValue, frozen=True):
     """Two parts that share space: the volume in m3 and its fraction of the smaller part."""
 
     first: str

@@ -1,7 +1,6 @@
 """Where every copy of every part stands: the places of the file worked out."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from functools import cached_property
 from math import cos, pi, sin
 
@@ -10,6 +9,7 @@ from shapely import affinity
 from shapely.geometry.base import BaseGeometry
 
 from ..units.arrays import Array
+from ..units.frozen import ByIdentity, replace
 from .model import Design, Part, Place
 from .shapes.edges import Edges, edges_of
 from .shapes.shape import Hull, Shape, Sphere, corners
@@ -18,8 +18,7 @@ _ALIKE = 1.0e-6
 """Points as near as this (m) are one."""
 
 
-@dataclass(frozen=True, eq=False)
-class Body:
+class Body(ByIdentity, frozen=True):
     """One copy of a part where it stands: turned by ``rotation`` (3, 3), then moved to ``origin``.
 
     A mirrored copy's rotation has determinant -1.

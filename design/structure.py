@@ -1,6 +1,5 @@
 """The structure that a design describes: its bodies, their weight, and what touches the ground."""
 
-from dataclasses import dataclass
 from functools import cached_property
 from typing import Literal
 
@@ -11,6 +10,7 @@ from shapely.geometry.base import BaseGeometry
 from .. import materials
 from ..units import GRAVITY, plain
 from ..units.arrays import Array
+from ..units.frozen import ByIdentity
 from . import plane
 from .model import Design
 from .on_ground import Patch, footprint_of, ground_contact, refusal
@@ -20,8 +20,7 @@ Weighing = Literal["light", "typical", "heavy"]
 WEIGHINGS: tuple[Weighing, ...] = ("light", "typical", "heavy")
 
 
-@dataclass(frozen=True, eq=False)
-class Structure:
+class Structure(ByIdentity, frozen=True):
     """What a design weighs and where it stands, in SI units.
 
     ``body_mass`` (3, bodies) in kg holds the light, typical and heavy mass of each body with what

@@ -1,16 +1,14 @@
 """What a gust does to a structure: force, tilting, twist and uplift, by direction and case."""
 
-from dataclasses import dataclass
-
 import numpy as np
 from numpy.typing import NDArray
 
 from ..units.arrays import Array
+from ..units.frozen import ByIdentity
 from .exposed import Exposed
 
 
-@dataclass(frozen=True, eq=False)
-class Actions:
+class Actions(ByIdentity, frozen=True):
     """Forces of wind on the whole structure, any leading shape then (D, C): directions, cases.
 
     ``force`` (…, 2) in N and ``tilting`` (…, 2), the sum of force times height in N m; ``twist``

@@ -1,8 +1,7 @@
 """How dead load and wind are combined on each basis of judgement."""
 
-from dataclasses import dataclass
-
 from .. import references
+from ..units.frozen import ByValue
 from .wind.site import Site
 
 SAFETY_DEFAULT = 1.5
@@ -15,8 +14,7 @@ MOST_OF_ULTIMATE = 0.9
 """Of an ultimate strength, on any basis."""
 
 
-@dataclass(frozen=True)
-class Factors:
+class Factors(ByValue, frozen=True):
     """Factors of one basis: dead load that helps and that hurts, wind, and soil strength.
 
     ``soil`` multiplies an allowable (ultimate over its factor) value. ``alone`` is on dead load

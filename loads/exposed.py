@@ -1,7 +1,6 @@
 """What a structure offers the wind: coefficient times area of each body, and where it acts."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
@@ -14,6 +13,7 @@ from ..design.plane import Polygons
 from ..design.shapes.rotor import Rotor
 from ..design.structure import Structure
 from ..units.arrays import Array
+from ..units.frozen import ByIdentity
 from .coefficients import rotor
 from .coefficients.boards import boards
 from .coefficients.shape_coefficients import Coefficient
@@ -27,8 +27,7 @@ from .seen.sheltering import shelter
 from .seen.visible import Faces, breadth, count_twice, measure, silhouette
 
 
-@dataclass(frozen=True, eq=False)
-class Exposed:
+class Exposed(ByIdentity, frozen=True):
     """What a structure offers the wind from the azimuths (D,) in degrees, before any wind blows.
 
     ``below`` and ``above`` (bodies, D) are coefficient times visible area in m2 up to and beyond
@@ -88,8 +87,7 @@ class Exposed:
         return count_twice(self.visible)
 
 
-@dataclass(frozen=True, eq=False)
-class Bare:
+class Bare(ByIdentity, frozen=True):
     """What the wind would find of each body alone: outlines, coefficients, and what acts normal.
 
     ``standing`` (bodies, D) is the share of the level force that acts beside what acts normal to a

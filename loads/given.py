@@ -1,10 +1,9 @@
 """A load that the design itself states: a swing's pull, a sign's bracket, a tied rope."""
 
-from dataclasses import dataclass
+from ..units.frozen import ByValue
 
 
-@dataclass(frozen=True)
-class GivenLoad:
+class GivenLoad(ByValue, frozen=True):
     """A ``[[load]]``: ``force`` in N at the point ``at`` (3,) in m, along the design's own axes.
 
     ``direction`` is the unit vector (3,) along which it pushes; ``on`` names the part that it acts

@@ -1,7 +1,6 @@
 """The same site by every book of wind that it allows."""
 
-from dataclasses import replace
-
+from ..units.frozen import replace
 from .combinations import SAFETY_DEFAULT
 from .en1991.standard import EN1991, NEAREST
 from .gust.standard import FORECAST

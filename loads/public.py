@@ -1,11 +1,10 @@
 """Velocity pressure as the public API offers it: text or quantities in, a quantity out."""
 
-from dataclasses import replace
-
 import numpy as np
 
 from .. import units
 from ..design.bounds import ELEVATION, Bounds
+from ..units.frozen import replace
 from .arguments import as_given, number_argument, plain_number, quoted_words, refuse, si, word
 from .asce7 import velocity_pressure as asce7
 from .asce7.standard import ASCE7, edition_of

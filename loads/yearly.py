@@ -1,10 +1,9 @@
 """How likely the greatest gust of a year passes a gust, at a place whose gusts are known."""
 
-from dataclasses import dataclass
-
 import numpy as np
 
 from ..units.arrays import Array
+from ..units.frozen import ByIdentity
 from .recurrence import recurrence
 from .wind.how_often import LONGER
 from .wind.site import Site
@@ -14,8 +13,7 @@ _GREATEST = 150.0
 """Gust in m/s up to which the place's gusts are drawn on."""
 
 
-@dataclass(frozen=True, eq=False)
-class Yearly:
+class Yearly(ByIdentity, frozen=True):
     """A place's gusts: ln T (n,) of forecast gusts (n,) in m/s, T in years.
 
     ``longest`` in years is what a chance rests on: one below that of twice as long is not told.

@@ -1,13 +1,12 @@
 """What an anchor's name means: stakes, screw anchors, buried weights, piers, bolts into a slab."""
 
-from dataclasses import dataclass
 from functools import cache
 
 from .. import references, units
+from ..units.frozen import ByValue
 
 
-@dataclass(frozen=True)
-class Head:
+class Head(ByValue, frozen=True):
     """How an anchor's end grips the piece: the allowable pull in N along it; 0 slips out upward."""
 
     name: str
@@ -17,8 +16,7 @@ class Head:
     confidence: str
 
 
-@dataclass(frozen=True)
-class Anchor:
+class Anchor(ByValue, frozen=True):
     """A kind of anchor in SI, its sizes as commonly sold (m; None where the kind has none).
 
     ``diameter`` is that of rod, shaft, log or pier. ``embedded`` is the depth in the ground, of a

@@ -1,13 +1,12 @@
 """What weighs a piece down: bags, blocks, water, and what fills a body with a floor."""
 
-from dataclasses import dataclass
 from functools import cache
 
 from .. import references, units
+from ..units.frozen import ByValue
 
 
-@dataclass(frozen=True)
-class Ballast:
+class Ballast(ByValue, frozen=True):
     """A kind of ballast: ``least`` and ``most`` in kg of one piece, or in kg/m3 as a fill.
 
     ``form`` is ``"piece"`` or ``"fill"``. ``while_full`` tells that it weighs only as long as

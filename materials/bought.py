@@ -1,10 +1,10 @@
 """How stock is bought: sheets, boards by the length, and what a saw takes of them."""
 
-from dataclasses import dataclass
 from functools import cache
 from typing import Literal
 
 from ..references import table
+from ..units.frozen import ByValue
 from .material import find_material
 from .stock import lumber_sizes
 
@@ -15,8 +15,7 @@ NOMINAL_TOLERANCE = 0.0006
 """How far (m) a section may lie from a nominal size and still be called by it."""
 
 
-@dataclass(frozen=True)
-class SheetSize:
+class SheetSize(ByValue, frozen=True):
     """A sheet as sold: its name, width and length along the grain in m."""
 
     name: str

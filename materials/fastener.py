@@ -1,13 +1,13 @@
 """What is known of one nail, screw, bolt or staple, in SI."""
 
-from dataclasses import dataclass, field
 from math import pi, sqrt
+
+from ..units.frozen import ByValue, field
 
 NOT_STANDARD = "is not standardised: take it from the maker's sheet"
 
 
-@dataclass(frozen=True)
-class Fastener:
+class Fastener(ByValue, frozen=True):
     """A fastener: sizes in m, bending yield strength of its steel in Pa; None where unknown.
 
     ``kind`` is "nail", "wood screw", "deck screw", "lag screw", "bolt" or "staple". ``diameter``

@@ -2,9 +2,9 @@
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
 
 from .. import units
+from ..units.frozen import ByValue
 
 _Facts = Mapping[str, str]
 
@@ -74,8 +74,7 @@ _BARE = re.compile(r"(?:\d+\s*/\s*\d+|\d*\.\d+|1)(?![\d./])")
 _BARE_THEN_LENGTH = re.compile(r"(?P<size>\d+/\d+|\d*\.\d+)\s+(?P<length>\d.*)")
 
 
-@dataclass(frozen=True)
-class Words:
+class Words(ByValue, frozen=True):
     """What was said: facts by name, the designation (``8d``, ``#8``, ``16 ga``) or a diameter.
 
     ``crown`` is that of a staple where it was said.

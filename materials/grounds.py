@@ -1,14 +1,13 @@
 """What a ground's name means: friction by what touches it, pressures, strength, stakes."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from functools import cache
 
 from .. import references, units
+from ..units.frozen import ByValue
 
 
-@dataclass(frozen=True)
-class Friction:
+class Friction(ByValue, frozen=True):
     """A coefficient of friction, ultimate, and on whose word.
 
     ``state`` is "wet" or "dry" where the source tells on hard ground, else empty.
@@ -21,8 +20,7 @@ class Friction:
     state: str = ""
 
 
-@dataclass(frozen=True)
-class Rating:
+class Rating(ByValue, frozen=True):
     """A pressure or strength in Pa, and on whose word."""
 
     value: float
@@ -31,8 +29,7 @@ class Rating:
     note: str = ""
 
 
-@dataclass(frozen=True)
-class Ground:
+class Ground(ByValue, frozen=True):
     """A ground in SI: friction per contact kind; pressures and strength in Pa.
 
     ``ratings`` holds ``"allowable pressure"``, which carries its factor of safety, and where the

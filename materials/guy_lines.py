@@ -1,17 +1,16 @@
 """What a rope's or cable's name means: its breaking load by kind and size, ends, stretch."""
 
-from dataclasses import dataclass
 from functools import cache
 
 from .. import references, units
 from ..references import TableRow
+from ..units.frozen import ByValue
 
 STRETCH_AT = 0.2
 """Of the breaking load, at which the stretch of a line is stated."""
 
 
-@dataclass(frozen=True)
-class End:
+class End(ByValue, frozen=True):
     """How a line is made fast, and the share of its breaking load that this leaves."""
 
     name: str
@@ -22,8 +21,7 @@ class End:
     confidence: str
 
 
-@dataclass(frozen=True)
-class GuyLine:
+class GuyLine(ByValue, frozen=True):
     """A rope or cable: breaking load in N when new and dry, the lowest of those published.
 
     ``of`` is ``"rope"`` or ``"cable"``. ``end`` is how it is made fast unless the builder says

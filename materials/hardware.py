@@ -1,17 +1,16 @@
 """How fasteners and glue are bought: boxes, nails by weight, bottles."""
 
-from dataclasses import dataclass
 from functools import cache
 from math import ceil, floor, pi
 
 from .. import references, units
+from ..units.frozen import ByValue
 from . import material
 from .bought import UnitSystem
 from .fastener import Fastener
 
 
-@dataclass(frozen=True)
-class Boxes:
+class Boxes(ByValue, frozen=True):
     """So many boxes of ``holds`` fasteners each; of ``weight`` kg where they are sold by that."""
 
     number: int
@@ -19,8 +18,7 @@ class Boxes:
     weight: float | None = None
 
 
-@dataclass(frozen=True)
-class Bottles:
+class Bottles(ByValue, frozen=True):
     """So many bottles of glue by the name on them."""
 
     number: int

@@ -1,13 +1,12 @@
 """The numbers by which things that hold a piece down are judged: strengths, factors, spacings."""
 
-from dataclasses import dataclass
 from functools import cache
 
 from .. import references, units
+from ..units.frozen import ByValue
 
 
-@dataclass(frozen=True)
-class Rule:
+class Rule(ByValue, frozen=True):
     """One number in SI, and on whose word."""
 
     value: float

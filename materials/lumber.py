@@ -1,10 +1,9 @@
 """Graded lumber: the reference design values of a material's species, by grade and size."""
 
-from dataclasses import dataclass
-
 from .. import references, units
 from ..references import TableRow
 from ..references.table import weakest_confidence
+from ..units.frozen import ByValue
 
 GRADES = ("No. 2", "stud")
 _LOWEST = "stud"
@@ -14,8 +13,7 @@ _SLACK = 1.02
 """How much over a printed size a piece may measure and still be of it: 90 mm is a 4x4."""
 
 
-@dataclass(frozen=True)
-class Lumber:
+class Lumber(ByValue, frozen=True):
     """Reference design values in Pa of one species, grade and size; dry, ten years of load.
 
     ``bending`` F_b with the size factor C_F that belongs to it, ``shear`` F_v parallel to grain,

@@ -1,7 +1,6 @@
 """What a material's name means: its three densities, what it rubs as, and on whose word."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import cache
 
 import numpy as np
@@ -10,6 +9,7 @@ from .. import references, units
 from ..references import TableRow
 from ..references.table import weakest_confidence
 from ..units.arrays import Array
+from ..units.frozen import ByValue
 from .moisture import WATER, basic_gravity, density_at
 
 OUTDOORS = 0.12
@@ -19,8 +19,7 @@ BAND = 0.10
 """Of a published mean, either way, where one value is published for wood: judgement."""
 
 
-@dataclass(frozen=True)
-class Material:
+class Material(ByValue, frozen=True):
     """A material in SI: densities in kg/m3, typical, light and heavy.
 
     ``typical`` is the published mean, of wood at 12 % moisture: what a scale should show.

@@ -1,12 +1,10 @@
 """Metals by the weakest alloy commonly sold under a name: yield strength and stiffness."""
 
-from dataclasses import dataclass
-
 from .. import references, units
+from ..units.frozen import ByValue
 
 
-@dataclass(frozen=True)
-class Metal:
+class Metal(ByValue, frozen=True):
     """Yield strength and modulus of elasticity in Pa; ``safety`` on yield, ``resistance`` factor.
 
     ``column`` is the rule by which a pressed piece gives way, by its name in

@@ -1,12 +1,10 @@
 """Plastic sheet: the stress and the modulus that its makers publish for design."""
 
-from dataclasses import dataclass
-
 from .. import references, units
+from ..units.frozen import ByValue
 
 
-@dataclass(frozen=True)
-class Plastic:
+class Plastic(ByValue, frozen=True):
     """Stress in Pa that a sheet may bear for long without crazing, and modulus of elasticity in Pa.
 
     ``stands_for`` names the sort.

@@ -1,10 +1,9 @@
 """Sheets of plywood and OSB: bending, shear and stiffness by the span rating of a thickness."""
 
-from dataclasses import dataclass
-
 from .. import references, units
 from ..references import TableRow
 from ..references.table import weakest_confidence
+from ..units.frozen import ByValue
 
 _KINDS = {
     "softwood plywood": "ply_3layer",
@@ -19,8 +18,7 @@ _THINNER = 1.0 / 64.0
 """Inches by which a sheet may measure less than the label of its category: half the tolerance."""
 
 
-@dataclass(frozen=True)
-class Sheet:
+class Sheet(ByValue, frozen=True):
     """Capacity of a sheet for each m of its width: ``bending`` in N m/m, ``stiffness`` in N m2/m.
 
     ``shear`` in N/m is what its layers hold against rolling over each other, F_s(Ib/Q), and

@@ -3,7 +3,6 @@
 import json
 from asyncio import sleep
 from collections.abc import AsyncIterator, Callable, Mapping
-from dataclasses import dataclass
 from functools import partial
 from itertools import count
 from pathlib import Path
@@ -26,6 +25,7 @@ from ..design.reader.scan import Spot, seen
 from ..report.printed.shop import Shop
 from ..report.templates.typeset import NoTypesetterError
 from ..report.wording.faults import fault_said
+from ..units.frozen import ByValue
 from . import first_page
 from .answers import Answer, RecentTexts, read_from_browser
 from .commands import Commands
@@ -47,8 +47,7 @@ class WrongError(Exception):
     """What was sent is none of what the page sends."""
 
 
-@dataclass(frozen=True)
-class Page:
+class Page(ByValue, frozen=True):
     """One page: the file that it is of, and what works things out for it.
 
     ``quick`` answers what is soon known while ``worker`` is at the rest.

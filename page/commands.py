@@ -1,18 +1,17 @@
 """What the page takes from the command: it knows none itself, and is handed what they do."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from pathlib import Path
 
 from ..design.model import Design
 from ..report.printed.shop import Shop
+from ..units.frozen import ByValue
 
 Write = Callable[[Path, bytes, bool], str]
 """Writes a file whole, over an old one or not; returns why it could not, or nothing."""
 
 
-@dataclass(frozen=True)
-class Commands:
+class Commands(ByValue, frozen=True):
     """What the commands do, as far as the page does the same.
 
     ``kinds`` says of each kind of piece that ``starts`` begins a file of, metric or not, what it

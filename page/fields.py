@@ -2,7 +2,6 @@
 
 import tomllib
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from functools import cache, lru_cache
 from typing import Any, cast
 
@@ -16,6 +15,7 @@ from ..design.reader.scan import Scan, Spot
 from ..design.reader.schema import Key
 from ..design.reader.typed_text import shown
 from ..report.wording.field_words import field_label, table_label
+from ..units.frozen import ByValue
 
 IN_THE_TEXT = frozenset({"outline", "outlines", "map", "choices"})
 """Kinds of values that are changed in the text alone."""
@@ -30,8 +30,7 @@ _GROUPS = 512
 """And so many tables: of a text that is changed nearly all stay as they were."""
 
 
-@dataclass(frozen=True)
-class Field:
+class Field(ByValue, frozen=True):
     """One value: its place, what it is called, of which kind, and its text as typed.
 
     ``value`` holds one text, three of a place. ``choices`` are the names that it takes, ``any`` is
@@ -51,8 +50,7 @@ class Field:
     size: float | None
 
 
-@dataclass(frozen=True)
-class Group:
+class Group(ByValue, frozen=True):
     """The fields of one table of the file, and what it is called."""
 
     id: str

@@ -1,21 +1,20 @@
 """The file that is open: its text, a mark by which a change is known, and how it is saved."""
 
 import re
-from dataclasses import dataclass
 from hashlib import sha256
 from itertools import count
 from pathlib import Path
 
 from ..design.reader.file_text import text_in
 from ..design.reader.scan import seen
+from ..units.frozen import ByValue
 from .commands import Commands
 
 NEW = ""
 """The mark of a file that is not there yet."""
 
 
-@dataclass(frozen=True)
-class Text:
+class Text(ByValue, frozen=True):
     """A file's text with line ends alike, and the mark of its bytes."""
 
     text: str

@@ -4,7 +4,6 @@ What is not handed to a buyer by the commands is not handed out here either, but
 """
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 
 from ..checks.examination import Examination
 from ..checks.stated.hardware import hardware
@@ -14,6 +13,7 @@ from ..report.printed.label import Refusal, label
 from ..report.printed.label_lines import label_lines
 from ..report.printed.shop import Shop
 from ..report.wording import window_messages as messages
+from ..units.frozen import ByValue
 
 PDF, _TEXT = "application/pdf", "text/plain; charset=utf-8"
 
@@ -26,8 +26,7 @@ class NotHandedOutError(Exception):
         self.draft = draft
 
 
-@dataclass(frozen=True)
-class Handout:
+class Handout(ByValue, frozen=True):
     """One thing handed out: its content, of which type, and how its name ends."""
 
     content: bytes

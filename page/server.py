@@ -4,11 +4,11 @@ import secrets
 import socket
 import webbrowser
 from collections.abc import Sequence
-from dataclasses import dataclass
 from threading import Thread
 
 import uvicorn
 
+from ..units.frozen import ByValue
 from .answers import RecentTexts
 from .app import Page, application
 from .commands import Commands
@@ -26,8 +26,7 @@ class NoPortError(Exception):
     """The port cannot be listened on."""
 
 
-@dataclass(frozen=True)
-class Where:
+class Where(ByValue, frozen=True):
     """Where it listens: its socket, the addresses under which it is asked for, and its own."""
 
     listening: socket.socket

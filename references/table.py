@@ -6,7 +6,6 @@ column named ``unit``. A header that ends in none of the endings below holds pur
 
 import csv
 from collections.abc import Mapping
-from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -15,6 +14,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from .. import units
+from ..units.frozen import ByValue
 
 TableRow = Mapping[str, str]
 
@@ -34,8 +34,7 @@ _ENDINGS: Mapping[str, str] = {
 }
 
 
-@dataclass(frozen=True)
-class Table:
+class Table(ByValue, frozen=True):
     """The rows of one table, as printed, by column name."""
 
     name: str

@@ -1,7 +1,6 @@
 """Sticks: straight pieces of one section, long enough to bend as beams; rings are made of them."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
@@ -15,14 +14,14 @@ from ..design.shapes.plans import Rectangle, Regular, unit_corners
 from ..design.structure import Structure
 from ..materials import lumber, metal
 from ..units.arrays import Array
+from ..units.frozen import ByIdentity
 from .stiffness import stiffness_rule, torsion_constant
 
 ROUND_PIECES = 16
 """Straight pieces that stand for a round ring."""
 
 
-@dataclass(frozen=True, eq=False)
-class Bar:
+class Bar(ByIdentity, frozen=True):
     """A straight piece of a body from ``start`` (3,), ``length`` m along ``axes[0]``.
 
     ``axes`` (3, 3) are the unit vectors along it and of its section's first and second side,

@@ -6,18 +6,17 @@ part of what its whole matrix would. Source: level sets (Cuthill & McKee 1969), 
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 
 from ..units.arrays import Array, Integers
+from ..units.frozen import ByIdentity
 
 _MOST = 24
 """Steps are joined to one block up to so many pieces: small products cost more than they save."""
 
 
-@dataclass(frozen=True, eq=False)
-class Chain:
+class Chain(ByIdentity, frozen=True):
     """The blocks on the diagonal (b, b), and those from each to the next (b, c)."""
 
     square: Sequence[Array]

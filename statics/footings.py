@@ -1,7 +1,5 @@
 """Where a piece stands on the ground or in it, as points on springs."""
 
-from dataclasses import dataclass
-
 import numpy as np
 
 from ..design import plane
@@ -9,6 +7,7 @@ from ..design.on_ground import touching_face
 from ..design.placing import Body
 from ..design.sections import section
 from ..units.arrays import Array
+from ..units.frozen import ByIdentity
 from .contacts.graph import GROUND, Graph, Holds
 from .stiffness import stiffness_rule
 from .tie import Footing, stood
@@ -20,8 +19,7 @@ _MOST = 12
 """A face with more corners than so many is held at as many places round it."""
 
 
-@dataclass(frozen=True, eq=False)
-class HoldDown:
+class HoldDown(ByIdentity, frozen=True):
     """What holds a piece down: ``anchors`` (n, 2) at its foot, and lines from ``tops`` (m, 3).
 
     Each line is tied to a body of ``tied`` (m,), draws it ``along`` (m, 3), down and out, and is

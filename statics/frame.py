@@ -4,16 +4,14 @@ Each beam has its own axes (3, 3): along it, then its section's first and second
 End forces and motions (12,) are those of the start, then of the end: three forces, three moments.
 """
 
-from dataclasses import dataclass
-
 import numpy as np
 from numpy.typing import NDArray
 
 from ..units.arrays import Array
+from ..units.frozen import ByIdentity
 
 
-@dataclass(frozen=True, eq=False)
-class Beams:
+class Beams(ByIdentity, frozen=True):
     """Beams between nodes ``start`` and ``end`` (m,): ``axes`` (m, 3, 3), ``length`` (m,) in m.
 
     ``axial`` E A in N, ``bends`` (m, 2) E I in N m2 of bending along the first and the second way

@@ -5,13 +5,13 @@ something meets them; what meets a stick near a node is joined to that section o
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
 from functools import cached_property
 
 import numpy as np
 
 from ..design.structure import Structure
 from ..units.arrays import Array, Mask
+from ..units.frozen import ByIdentity, replace
 from .bars import Bar
 from .buckling import PointForces, geometry
 from .frame import end_forces, forces_along
@@ -24,8 +24,7 @@ SECTIONS = np.linspace(0.0, 1.0, 5)
 """Where between two nodes the section forces of a stick are looked at."""
 
 
-@dataclass(frozen=True, eq=False)
-class SectionForces:
+class SectionForces(ByIdentity, frozen=True):
     """Section forces of one stick at ``at`` (x,) in m along it: (cases, x, 6), its own axes.
 
     Axial (pulling above 0), two shears, torque, moment about the first way, about the second.
@@ -36,8 +35,7 @@ class SectionForces:
     force: Array
 
 
-@dataclass(frozen=True, eq=False)
-class Model:
+class Model(ByIdentity, frozen=True):
     """A piece ready to be solved: its system, and how loads on its bodies come onto it.
 
     Loads are wrenches (6,) about the origin: first one on each body, spread along it where it is a
@@ -122,8 +120,7 @@ def on_uneven_ground(found: "Forces", foot: int, gap: float) -> "Forces":
     return replace(found, solution=found.solution.toward(off.solution, share))
 
 
-@dataclass(frozen=True, eq=False)
-class Forces:
+class Forces(ByIdentity, frozen=True):
     """The forces in a model: at its ties, and along its sticks."""
 
     model: Model

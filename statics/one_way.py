@@ -8,12 +8,12 @@ symmetric and not negative. Scaled by D it is of shares of stiffness: M = 1 - sq
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
 from ..units.arrays import Array, Mask
+from ..units.frozen import ByIdentity
 
 SWEEPS = 60
 """Of exchanging all that is wrong; then the one of least number alone, which cannot go round."""
@@ -24,8 +24,7 @@ _LOST = 1.0e-9
 """Springs that are open are a mechanism where less than this share of their stiffness is left."""
 
 
-@dataclass(frozen=True, eq=False)
-class Settled:
+class Settled(ByIdentity, frozen=True):
     """Which springs are ``open`` (cases, n), and their release ``z`` (cases, n).
 
     ``lost`` (cases,) have no equilibrium: what presses cannot hold them.

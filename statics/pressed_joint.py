@@ -5,12 +5,11 @@ strain energy of springs and bed, less the work of the load, least: a convex, pi
 function, so that Newton's method with a line search ends in the one answer.
 """
 
-from dataclasses import dataclass
-
 import numpy as np
 from numpy.typing import NDArray
 
 from ..units.arrays import Array
+from ..units.frozen import ByIdentity
 
 _ROUNDS = 60
 _FREE = 1.0e-13
@@ -19,8 +18,7 @@ _FREE = 1.0e-13
 _UNHELD = 1.0e-5
 
 
-@dataclass(frozen=True, eq=False)
-class Shared:
+class Shared(ByIdentity, frozen=True):
     """The force (cases, n) in N in every spring, drawn above 0, and which cases nothing holds."""
 
     force: Array
@@ -65,8 +63,7 @@ def share(
     return Shared(force, left > _UNHELD * np.maximum(np.linalg.norm(w, axis=1), 1.0e-12))
 
 
-@dataclass(frozen=True, eq=False)
-class _Here:
+class _Here(ByIdentity, frozen=True):
     """Cases (m,) on their way: loads ``w`` and motions ``d`` (m, 6), stretches ``e`` (m, n)."""
 
     k: Array

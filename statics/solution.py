@@ -1,12 +1,12 @@
 """The forces in a system under many load cases, and how well every piece is in balance."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, fields
 
 import numpy as np
 from numpy.typing import NDArray
 
 from ..units.arrays import Array, Integers, Mask
+from ..units.frozen import ByIdentity, fields_of
 from .chain import Chain
 from .one_thread import in_one_thread
 from .one_way import settle
@@ -27,8 +27,7 @@ class MechanismError(Exception):
         self.motion = motion
 
 
-@dataclass(frozen=True, eq=False)
-class Solution:
+class Solution(ByIdentity, frozen=True):
     """Motions (cases, size) in m and rad, and the force (cases, springs) in N in every spring.
 
     Drawn above 0. ``ends`` (cases, m, 12) are the forces on beams' ends in their own axes. Cases
@@ -48,7 +47,7 @@ class Solution:
 
     def some(self, which: Integers) -> "Solution":
         """Return the solution of some of the cases."""
-        return Solution(*(getattr(self, one.name)[which] for one in fields(self)))
+        return Solution(*(each[which] for each in fields_of(self).values()))
 
     def toward(self, other: "Solution", share: Array) -> "Solution":
         """Return what lies between this and another of the same loads, ``share`` (cases,) of it.

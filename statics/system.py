@@ -6,13 +6,13 @@ stiffness asks of each class of springs is a factor, so that the parts are put t
 """
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field, replace
 from functools import cached_property
 
 import numpy as np
 from numpy.typing import NDArray
 
 from ..units.arrays import Array, Integers
+from ..units.frozen import ByIdentity, field, replace
 from .chain import Chain, chain_blocks
 from .frame import Beams
 from .wrench import motion_rows, moved
@@ -20,8 +20,7 @@ from .wrench import motion_rows, moved
 FIXED = -1
 
 
-@dataclass(frozen=True, eq=False)
-class Springs:
+class Springs(ByIdentity, frozen=True):
     """Springs between pieces ``start`` and ``end`` (n,), ``FIXED`` among them, at ``at`` (n, 3).
 
     Each is stretched by how far ``end``'s point moves from ``start``'s along ``along`` (n, 3);
@@ -75,8 +74,7 @@ def all_springs(springs: Sequence[Springs]) -> Springs:
     )
 
 
-@dataclass(frozen=True, eq=False)
-class System:
+class System(ByIdentity, frozen=True):
     """Rigid pieces at ``points`` (p, 3), beams between ``nodes`` (n, 3), and springs.
 
     Node i belongs to piece ``piece`` (n,). Beams join nodes. ``braces`` (b, size) are motions that

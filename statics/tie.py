@@ -1,12 +1,12 @@
 """What holds the bodies of a model: ties of fasteners on a face, and points on the ground."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
 from ..units.arrays import Array
+from ..units.frozen import ByIdentity, ByValue
 from .contacts.meeting import Face
 from .pressed_joint import Shared, share
 from .stiffness import AXIAL, BED, LATERAL
@@ -19,8 +19,7 @@ SLACK = 1.0e-4
 """Share of its stiffness that a bolt has sideways before it bears."""
 
 
-@dataclass(frozen=True, eq=False)
-class Tie:
+class Tie(ByIdentity, frozen=True):
     """What fastens body ``of`` to body ``to`` on the ``face`` on which they meet.
 
     ``points`` (n, 3) on the site, each a spring of ``stiffness`` (n, 3) in N/m along its own
@@ -78,8 +77,7 @@ class Tie:
         return points, along, stiffness, np.arange(3 * n + m) >= 3 * n, kinds
 
 
-@dataclass(frozen=True, eq=False)
-class Footing:
+class Footing(ByIdentity, frozen=True):
     """How a body is held by the ground: springs at points (n, 3), each ``along`` (n, 3).
 
     ``stiffness`` (n,) in N/m. One that is ``one_way`` (n,) only pushes the body that way: a foot
@@ -119,8 +117,7 @@ def stood(
     )
 
 
-@dataclass(frozen=True)
-class Variant:
+class Variant(ByValue, frozen=True):
     """One way in which a tie may be stiff: a set of factors, and which bolt does not bear yet."""
 
     factors: Mapping[str, float]

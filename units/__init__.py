@@ -6,11 +6,11 @@ imports no pint.
 """
 
 import math
-from dataclasses import dataclass
 from functools import cache
 from typing import Any, Protocol, cast, overload
 
 from .faults import UnitError, expected_of, figure, not_text, plain, shown_value, wrong_kind
+from .frozen import ByValue
 from .kinds import BASES, UNIT_KINDS, Dims, Unit, UnitKind
 from .known import (
     FOOT,
@@ -56,8 +56,7 @@ __all__ = [
 ]
 
 
-@dataclass(frozen=True)
-class Dimension:
+class Dimension(ByValue, frozen=True):
     """A value in SI, and a sentence where the text could have meant something else."""
 
     value: float

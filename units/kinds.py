@@ -1,14 +1,14 @@
 """Kinds of quantities with the units in which people write them, and what a unit is."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+
+from .frozen import ByValue
 
 Dims = tuple[int, int, int, int]
 """Powers of length, mass, time and angle."""
 
 
-@dataclass(frozen=True)
-class UnitKind:
+class UnitKind(ByValue, frozen=True):
     """A kind of quantity: its name with article, dimensions, SI unit, and units as people write."""
 
     phrase: str
@@ -54,8 +54,7 @@ BASES: Mapping[str, Dims] = {
 }
 
 
-@dataclass(frozen=True)
-class Unit:
+class Unit(ByValue, frozen=True):
     """A unit: its name as pint spells it, what it is in SI, its dimensions."""
 
     name: str

@@ -2,16 +2,15 @@
 
 import math
 import re
-from dataclasses import dataclass
 from unicodedata import decomposition
 
 from .faults import LONGEST, UnitError, two_readings, unread, with_unit
+from .frozen import ByValue
 from .kinds import Unit
 from .known import by_spelling, find_unit
 
 
-@dataclass(frozen=True)
-class _Part:
+class _Part(ByValue, frozen=True):
     """A number with its unit, one of several where units descend."""
 
     number: float

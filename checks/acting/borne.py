@@ -1,7 +1,6 @@
 """Which part takes a load that a design names, and which parts carry that one."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -14,10 +13,10 @@ from ...loads.actions import Actions
 from ...loads.given import GivenLoad
 from ...statics.contacts.graph import Graph
 from ...units.arrays import Array
+from ...units.frozen import ByValue, replace
 
 
-@dataclass(frozen=True)
-class Borne:
+class Borne(ByValue, frozen=True):
     """A named load on the copy of a part that takes it, ``body`` by index.
 
     ``load`` is turned with the piece on its site and acts at the hook of what swings. ``part`` is

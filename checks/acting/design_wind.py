@@ -1,7 +1,5 @@
 """The site's wind on what stands in it: one wind for people, and all actions for the checks."""
 
-from dataclasses import dataclass
-
 import numpy as np
 
 from ...loads.actions import Actions, body_actions, join_actions, minimum_actions, wind_actions
@@ -9,10 +7,10 @@ from ...loads.exposed import Exposed
 from ...loads.methods import Method
 from ...loads.seen.directions import distinct
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 
 
-@dataclass(frozen=True, eq=False)
-class DesignWind:
+class DesignWind(ByIdentity, frozen=True):
     """The site's wind on the structure along the azimuths (D,): unfactored, SI units.
 
     ``force`` and ``uplift`` in N and ``force_height`` in m are the method's own, Case A for signs,

@@ -1,13 +1,13 @@
 """Tipping, sliding and bearing under a load that a design names: somebody on a bench."""
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import replace
 
 import numpy as np
 
 from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...units.arrays import Array
+from ...units.frozen import replace
 from ..anchoring.embedded_posts import Posts, check_ends, check_posts
 from ..judging import Check, Kind, Remark
 from ..stability.bearing import check_bearing

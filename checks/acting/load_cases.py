@@ -1,7 +1,6 @@
 """The load cases of a piece as wrenches on its bodies: weight, wind, and named loads."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import TypeVar
 
 import numpy as np
@@ -11,6 +10,7 @@ from ...loads.combinations import Factors
 from ...loads.given import GivenLoad
 from ...statics.wrench import wrench
 from ...units.arrays import Array, Integers
+from ...units.frozen import ByIdentity, ByValue
 from ..timber.books import book_of
 from .point_loads import PointLoads
 
@@ -20,8 +20,7 @@ MINIMUM = "minimum"
 """The case of the least wind that a standard asks."""
 
 
-@dataclass(frozen=True)
-class LoadSet:
+class LoadSet(ByValue, frozen=True):
     """What acts at once: ``dead`` times the ``weighing`` weight, ``wind`` times wind, and loads.
 
     ``live`` is the factor on the ``loads``, named ones or what people do. ``longer`` is what wood
@@ -51,8 +50,7 @@ class LoadSet:
         return loads_together(self.loads)
 
 
-@dataclass(frozen=True, eq=False)
-class LoadCases:
+class LoadCases(ByIdentity, frozen=True):
     """Load cases as numbers (n, bases) in N and N m about the origin, as a model takes them.
 
     ``of`` (n,) is the set of ``sets`` that each is of; ``gust``, ``direction`` and ``case`` (n,)

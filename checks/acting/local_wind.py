@@ -1,7 +1,5 @@
 """Wind pressure on single parts and panels, beside the force on the whole."""
 
-from dataclasses import dataclass
-
 import numpy as np
 
 from ...design import plane
@@ -12,10 +10,10 @@ from ...loads.methods import Method
 from ...loads.roofs.lids import from_above
 from ...loads.roofs.tops import Tops
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 
 
-@dataclass(frozen=True, eq=False)
-class LocalWind:
+class LocalWind(ByIdentity, frozen=True):
     """Unfactored pressures in Pa on each body (bodies,).
 
     ``pressure`` is the velocity pressure with directionality and gust effect, the worst direction;

@@ -1,18 +1,17 @@
 """Loads that act at points: those that a design names, and what people may do."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 
 import numpy as np
 
 from ...loads.given import GivenLoad
 from ...statics.wrench import wrench
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 from .borne import Borne
 
 
-@dataclass(frozen=True, eq=False)
-class PointLoads:
+class PointLoads(ByIdentity, frozen=True):
     """Loads that act at points: ``named`` by the design, and what ``people`` may do.
 
     ``at`` are the bodies and points (3,) at which any acts, ``place`` by load which of these.

@@ -1,17 +1,15 @@
 """Weight that was added to keep a piece down, and the design as it is without it."""
 
-from dataclasses import dataclass, replace
-
 from ...design.model import Design, Part
 from ...design.structure import build_structure
 from ...statics.tables.anchor_table import BallastRow
+from ...units.frozen import ByValue, replace
 
 NAMED = "ballast"
 """Weights in a file that begin with this word were laid on to keep the piece down."""
 
 
-@dataclass(frozen=True)
-class Added:
+class Added(ByValue, frozen=True):
     """Added weight of ``mass`` kg in all, and where it lies, each place once.
 
     ``places``: how it lies ("on", "inside", "fill", or "" where no part is named), the part,

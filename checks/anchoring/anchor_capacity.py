@@ -1,17 +1,16 @@
 """What one anchor of a kind holds in a ground: allowable pulls, each strength over its factor."""
 
-from dataclasses import dataclass, replace
 from math import pi, radians, tan
 
 from ...materials.anchors import Anchor
 from ...materials.grounds import Ground
 from ...materials.holding_rules import value
+from ...units.frozen import ByValue, replace
 from . import buried_weight, deadman, screw_anchors, slab_bolts, stakes
 from .embedment import force_free, lateral_bearing
 
 
-@dataclass(frozen=True)
-class Holding:
+class Holding(ByValue, frozen=True):
     """Allowable pulls in N of one anchor: straight up, sideways, and slanting where it leans so.
 
     ``slanting`` is for a guy's pull, the anchor set to lean with it or across it as its kind asks;

@@ -1,6 +1,5 @@
 """Which anchors, how many and where: the plainest kind that holds a piece by the check itself."""
 
-from dataclasses import dataclass, replace
 from functools import cache
 
 import numpy as np
@@ -14,6 +13,7 @@ from ...materials import anchors as kinds
 from ...materials import grounds
 from ...statics.contacts.holds_down import anchor_points, anchors_meet, feet_apart
 from ...statics.tables.anchor_table import AnchorRow
+from ...units.frozen import ByIdentity, ByValue, replace
 from ..judging import Check
 from ..stability.remedies import on_wood
 from ..stability.standing import Standing
@@ -39,8 +39,7 @@ fails is the ground or the places."""
 _NAME = "anchors"
 
 
-@dataclass(frozen=True)
-class Loaded:
+class Loaded(ByValue, frozen=True):
     """A design as it stands, and the actions (Q, D, C) that it has to stand, with their factors."""
 
     design: Design
@@ -72,8 +71,7 @@ class Loaded:
         return held_by(design, self.structure, self.standing.ground)
 
 
-@dataclass(frozen=True)
-class AnchorChoice:
+class AnchorChoice(ByValue, frozen=True):
     """Anchors that hold a piece: one row of the file, where they stand, and the checks with them.
 
     ``places`` is where in words' key: "corner", "side", "second side",
@@ -91,8 +89,7 @@ class AnchorChoice:
         return len(self.held.points)
 
 
-@dataclass(frozen=True, eq=False)
-class AnchorSearch:
+class AnchorSearch(ByIdentity, frozen=True):
     """What was found of anchors: the ``choice``, or the check that ``fails`` with the last tried.
 
     Neither where each is pulled harder than any kind holds, or where none finds room. ``pulls``

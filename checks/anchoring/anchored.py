@@ -1,7 +1,6 @@
 """A piece held down: what its anchors and guys are asked for, and whether they hold it."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import cos, sin
 
 import numpy as np
@@ -10,6 +9,7 @@ from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...materials import anchors as kinds
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 from ..judging import Check, Kind, Remark, azimuth, judged, where_greatest
 from ..stability.bearing import check_bearing
 from ..stability.overturning import Hold, check_overturning
@@ -148,8 +148,7 @@ _WAYS = (1.0, -1.0)
 """A level pull may run down the slope or up it: which it is depends on how the slope lies."""
 
 
-@dataclass(frozen=True, eq=False)
-class _Turning:
+class _Turning(ByIdentity, frozen=True):
     """The moments (…, E) in N m that weight leaves about the lines at ``pivot`` (…, E) in m."""
 
     moment: Array

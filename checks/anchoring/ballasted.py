@@ -1,13 +1,12 @@
 """Weight that is laid on a piece or inside one: as parts without wind, where it counts."""
 
-from dataclasses import replace
-
 import numpy as np
 
 from ...design.faults import DesignError, Fault
 from ...design.model import Design, Part, Place
 from ...design.shapes.weight import Weight
 from ...statics.tables.anchor_table import BallastRow
+from ...units.frozen import replace
 from .filled import filling
 
 

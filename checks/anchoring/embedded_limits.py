@@ -1,7 +1,5 @@
 """What posts in the ground bear at most: the gust and the push that move them, and the depth."""
 
-from dataclasses import replace
-
 import numpy as np
 
 from ...design.structure import Structure
@@ -9,6 +7,7 @@ from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...units import FOOT
 from ...units.arrays import Array
+from ...units.frozen import replace
 from .embedded_posts import Posts, asked_of, lean_moment
 
 DEEPEST_POSTS = 12.0 * FOOT

@@ -1,6 +1,5 @@
 """Posts in the ground: what each is asked for sideways, and what its depth holds."""
 
-from dataclasses import dataclass
 from math import hypot, pi, sqrt
 
 import numpy as np
@@ -17,6 +16,7 @@ from ...loads.combinations import Factors
 from ...materials.grounds import Ground
 from ...units import GRAVITY
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 from ..judging import Check, Kind, Remark, judged, where_greatest
 from . import anchor_group, buried_weight
 from .embedment import lateral_bearing, moment_constrained, used_free
@@ -29,8 +29,7 @@ _SOURCE = "IBC 1807.3.2.1, Eq. 18-1"
 SOURCE_CONSTRAINED = "IBC 1807.3.2.2, Eq. 18-2 and 18-3"
 
 
-@dataclass(frozen=True, eq=False)
-class Posts:
+class Posts(ByIdentity, frozen=True):
     """Every post in the ground: where it enters (n, 2), depth, width and end area (n,), SI.
 
     ``part`` (n,) are the parts' indices; ``bearing`` (n,) in Pa per m of depth is the ground's
@@ -252,8 +251,7 @@ def check_pull_out(posts: Posts, structure: Structure, actions: Actions, factors
     )
 
 
-@dataclass(frozen=True, eq=False)
-class _Asked:
+class _Asked(ByIdentity, frozen=True):
     """Level force in N and moment at the surface in N m on each post (…, D, C, n)."""
 
     force: Array

@@ -1,12 +1,11 @@
 """What fills a body with a floor: ballast where it lies, as a part without wind."""
 
-from dataclasses import replace
-
 from ...design.faults import Fault
 from ...design.model import Design, Part
 from ...design.shapes.shape import Moments
 from ...design.shapes.weight import Weight
 from ...materials import ballast
+from ...units.frozen import replace
 
 
 def filling(design: Design) -> tuple[list[Part], list[Fault]]:

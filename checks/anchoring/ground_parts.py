@@ -1,21 +1,19 @@
 """Which parts of a piece stand on the ground, and which of them are its foot."""
 
-from dataclasses import dataclass
-
 import numpy as np
 
 from ...design.model import Design, Part
 from ...design.placing import about_z
 from ...design.structure import Structure
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 
 _LOW = 0.5
 """A part that carries others and is no higher than so much of its lesser width is a foot, not a
 body: judgement."""
 
 
-@dataclass(frozen=True, eq=False)
-class GroundParts:
+class GroundParts(ByIdentity, frozen=True):
     """The parts that touch the ground, by index, and those of them that are a foot.
 
     ``top`` is how high the foot reaches in m, 0 without one; ``low`` and ``high`` (2,) are the

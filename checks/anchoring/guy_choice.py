@@ -1,6 +1,5 @@
 """Guys that hold a piece: how many, from how high, which line, which ground anchor."""
 
-from dataclasses import dataclass, replace
 from math import atan2, cos, inf, pi, sin
 
 import numpy as np
@@ -14,6 +13,7 @@ from ...materials import guy_lines
 from ...materials.guy_lines import GuyLine
 from ...statics.contacts.holds_down import guy_tops, guys_meet
 from ...statics.tables.anchor_table import AnchorRow, GuyRow
+from ...units.frozen import ByValue, replace
 from ..build_steps import down, steps_of, up
 from ..judging import Check
 from ..stability.sliding import check_sliding
@@ -45,8 +45,7 @@ _GROUND = ("stake", "screw anchor", "pier", "slab bolt")
 _NAME, _PINS = "guys", "pins"
 
 
-@dataclass(frozen=True)
-class GuyChoice:
+class GuyChoice(ByValue, frozen=True):
     """Guys that hold a piece, and the ``pins`` that end its sliding; None where friction does.
 
     ``pull`` in N is the greatest that any guy is asked for; ``checks`` are all with them.

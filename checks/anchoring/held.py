@@ -1,7 +1,6 @@
 """What holds a piece down: its anchors and guys where they stand, and what each holds."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import atan2, cos, sin
 
 import numpy as np
@@ -16,6 +15,7 @@ from ...statics.contacts.holds_down import anchor_points, guy_tops, near_a_guy, 
 from ...statics.footings import HoldDown
 from ...statics.tables.anchor_table import AnchorRow, GuyRow
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity, ByValue
 from . import guys
 from .anchor_capacity import Holding, anchor_capacity
 
@@ -23,8 +23,7 @@ TIED_ON = ("eye", "washer")
 """Heads that hold a foot whichever way it moves: shackled or roped on, or bolted through."""
 
 
-@dataclass(frozen=True, eq=False)
-class Anchors:
+class Anchors(ByIdentity, frozen=True):
     """Anchors of one row where they stand (n, 2) in m, and what each holds.
 
     ``outward`` (n, 2) is which way from the foot each stands against it; 0 of what goes through
@@ -38,8 +37,7 @@ class Anchors:
     holds: Holding
 
 
-@dataclass(frozen=True, eq=False)
-class Guys:
+class Guys(ByIdentity, frozen=True):
     """Guys of one row: attached at ``tops`` (n, 3), running level along ``outward`` (n, 2).
 
     ``elevation`` above level in rad, ``length`` in m, ``line`` what each line holds in N,
@@ -66,8 +64,7 @@ class Guys:
         return min(self.line, soil * self.holds.along(self.elevation))
 
 
-@dataclass(frozen=True)
-class Held:
+class Held(ByValue, frozen=True):
     """All that holds a piece down."""
 
     anchors: tuple[Anchors, ...]

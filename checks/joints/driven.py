@@ -1,17 +1,16 @@
 """How a fastener is driven: through what, into what, how far it reaches, and how far it must."""
 
-from dataclasses import dataclass
 from functools import cache
 from math import cos, inf, radians
 
 from ... import references
 from ...materials.fastener import Fastener
+from ...units.frozen import ByValue
 from ..timber.nds.withdrawal import holding_length
 from .joint_material import JointMaterial
 
 
-@dataclass(frozen=True)
-class Driven:
+class Driven(ByValue, frozen=True):
     """How a fastener is driven; lengths in m.
 
     ``through`` the side piece (with ``plate`` of steel under the head) into the piece that holds

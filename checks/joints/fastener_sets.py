@@ -1,7 +1,6 @@
 """Fasteners driven alike at a joint: straight from one part into the other, or into blocks."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from math import inf
 
 import numpy as np
@@ -13,6 +12,7 @@ from ...statics.contacts.meeting import Face
 from ...statics.tables.fastener_key import CROWN_ACROSS
 from ...statics.tables.joint_table import JointRow
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 from ..timber.capacity import Capacity
 from ..timber.nds.pulled_out import least_penetration
 from . import fastener_layout as layout
@@ -28,8 +28,7 @@ _BLOCK = "2x2"
 """What blocks are sawn of where their thickness is not said (judgement)."""
 
 
-@dataclass(frozen=True, eq=False)
-class FastenerSet:
+class FastenerSet(ByIdentity, frozen=True):
     """Fasteners driven alike: what each ``holds`` and how it is ``driven``, the heads in one part.
 
     ``draws`` (n, 3) are unit vectors: a force on ``of``'s side along them draws the fastener.

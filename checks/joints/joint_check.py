@@ -5,7 +5,6 @@ fastener is judged by what pulls it along itself and what pushes it sideways at 
 """
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
 from functools import cached_property
 from math import inf
 
@@ -19,6 +18,7 @@ from ...statics.tables.joint_table import JointRow
 from ...statics.tie import Tie, Variant, share_of
 from ...statics.wrench import motion_rows
 from ...units.arrays import Array, Integers
+from ...units.frozen import ByIdentity, replace
 from ..acting.load_cases import LoadCases, most_used_cases
 from ..internal_forces import STIFFNESS_AS_READ
 from ..judging import Check, Kind
@@ -36,8 +36,7 @@ FIRST = 4
 """In so many cases each joint is judged closely, for every set of stiffness."""
 
 
-@dataclass(frozen=True, eq=False)
-class TieDemand:
+class TieDemand(ByIdentity, frozen=True):
     """What goes through one tie in some of the load cases.
 
     ``wrenches`` are those (m, 6) about its face by set of stiffness, ``which`` (m,) the cases.
@@ -71,8 +70,7 @@ class TieDemand:
         return max(float(one.max(initial=0.0)) for one in self.by_set.values())
 
 
-@dataclass(frozen=True, eq=False)
-class JointFound:
+class JointFound(ByIdentity, frozen=True):
     """What was found of a joint: its check, and the set of fasteners and place that govern.
 
     ``tension`` and ``shear`` in N are of the fastener used most, which stands at ``at`` (3,) in m;

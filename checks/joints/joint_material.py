@@ -1,11 +1,10 @@
 """What a fastener meets in a part: how far the wood reaches along it, and how its grain runs."""
 
-from dataclasses import dataclass
-
 from ... import materials
 from ...design.model import Part
 from ...design.placing import Body
 from ...units.arrays import Array
+from ...units.frozen import ByValue
 
 STEEL = ("steel", "stainless steel")
 
@@ -13,16 +12,14 @@ _ALONG = 0.7
 """Cosine above which a fastener counts as driven along an axis."""
 
 
-@dataclass(frozen=True)
-class Met:
+class Met(ByValue, frozen=True):
     """What a fastener meets: ``thickness`` in m along it, and ``into`` in the words of a joint."""
 
     thickness: float
     into: str
 
 
-@dataclass(frozen=True)
-class JointMaterial:
+class JointMaterial(ByValue, frozen=True):
     """A part's material for fasteners: its specific gravities, None where none is published.
 
     ``gravity`` is that of NDS, on oven-dry volume, ``gravity_at_12`` on the volume at 12 %.

@@ -1,7 +1,6 @@
 """The joints of a design as they are built: each fastener where it stands, and what holds there."""
 
 from collections.abc import Callable, Sequence
-from dataclasses import replace
 from functools import partial
 
 import numpy as np
@@ -11,6 +10,7 @@ from ...design.structure import Structure
 from ...statics.contacts.meeting import Face, gap, meeting
 from ...statics.tables.joint_table import JointRow
 from ...units.arrays import Array
+from ...units.frozen import replace
 from ..timber.books import book_of
 from ..timber.capacity import Capacity
 from .driven import Driven

@@ -1,7 +1,6 @@
 """What would make a joint hold: more of its fasteners, the next larger, screws, lag screws."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
 from enum import Enum
 
 from ...design.faults import DesignError
@@ -9,6 +8,7 @@ from ...design.structure import Structure
 from ...loads.combinations import Factors
 from ...materials.fastener import Fastener
 from ...statics.tables.joint_table import JointRow
+from ...units.frozen import ByValue, replace
 from ..build_steps import least
 from .fastener_sets import BLOCKS, CLEAT
 from .joint_check import JointFound, refastened_joint
@@ -33,8 +33,7 @@ class Why(Enum):
     NONE_FITS = "none that fits is strong enough"
 
 
-@dataclass(frozen=True)
-class JointRemedy:
+class JointRemedy(ByValue, frozen=True):
     """One way to make a joint hold: "more", "larger", "screws", "lag screws" or "blocks" by kind.
 
     ``found`` is the joint with it, checked as any joint; ``before`` the next smaller step, which
@@ -48,8 +47,7 @@ class JointRemedy:
     before: JointFound | None
 
 
-@dataclass(frozen=True)
-class JointSizing:
+class JointSizing(ByValue, frozen=True):
     """A joint, the ways to make it hold, and why there are none.
 
     ``crowded`` is the joint with enough of its fasteners, where these have no room.

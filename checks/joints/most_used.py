@@ -1,11 +1,11 @@
 """Which fastener of a joint is used most: by what pulls it and what pushes it sideways at once."""
 
-from dataclasses import dataclass, replace
 from math import inf
 
 import numpy as np
 
 from ...units.arrays import Array
+from ...units.frozen import ByValue, replace
 from ..judging import as_great, where_greatest
 from ..timber.capacity import Capacity
 from .combined import fastener_use
@@ -13,8 +13,7 @@ from .fastener_sets import FastenerSet
 from .place import JointPlace
 
 
-@dataclass(frozen=True)
-class MostUsed:
+class MostUsed(ByValue, frozen=True):
     """The fastener of a place that is used most: which, under which load, and how far.
 
     ``tension`` and ``shear`` in N are what it is asked; ``rank`` orders also those that nothing

@@ -1,15 +1,13 @@
 """One joint where one copy of a part meets another."""
 
-from dataclasses import dataclass
-
 from ...statics.contacts.meeting import Face
 from ...statics.tables.joint_table import JointRow
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 from .fastener_sets import FastenerSet
 
 
-@dataclass(frozen=True, eq=False)
-class JointPlace:
+class JointPlace(ByIdentity, frozen=True):
     """One joint where one copy meets another: its face and its fasteners (n, 3).
 
     ``of`` and ``to`` are bodies by index. With blocks both parts are fastened to them: two ``sets``

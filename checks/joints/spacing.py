@@ -1,7 +1,6 @@
 """Whether fasteners stand far enough from ends, edges and each other, as the file has them."""
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 
 import numpy as np
@@ -11,6 +10,7 @@ from ...design.structure import Structure
 from ...materials.fastener import Fastener
 from ...statics.tables.joint_table import JointRow
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity, ByValue
 from ..judging import Check, Kind
 from ..timber.books import titled
 from ..timber.room import Room
@@ -40,8 +40,7 @@ class Near(StrEnum):
     EACH_OTHER = "each other"
 
 
-@dataclass(frozen=True)
-class Nearest:
+class Nearest(ByValue, frozen=True):
     """Where a joint's fasteners have least of the room that they need.
 
     They stand ``has`` m from what they are ``near`` to in the piece ``part``, and ``needs`` is
@@ -64,8 +63,7 @@ class Nearest:
         return self.use <= 1.0 + EXACT_SHARE
 
 
-@dataclass(frozen=True, eq=False)
-class SpacingFound:
+class SpacingFound(ByIdentity, frozen=True):
     """What was found of the room of fasteners: of a joint, or of a part's seams.
 
     ``nearest`` is as they are driven. ``in_lead_holes``: it would do if lead holes were drilled.

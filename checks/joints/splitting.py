@@ -1,6 +1,5 @@
 """What the fasteners of a joint may be pushed across the grain before a piece splits along them."""
 
-from dataclasses import replace
 from functools import cache
 from math import inf
 
@@ -12,6 +11,7 @@ from ... import references
 from ...design import plane
 from ...design.structure import Structure
 from ...units.arrays import Array
+from ...units.frozen import replace
 from ..timber.books import book_of
 from .place import JointPlace
 from .spacing import woods_of

@@ -1,7 +1,6 @@
 """The joints of a design as ties of its model: springs where the fasteners stand, and a bed."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 
 import numpy as np
@@ -21,6 +20,7 @@ from ...statics.stiffness import (
 )
 from ...statics.tie import Tie
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 from .driven import Driven, lengths
 from .fastener_sets import FastenerSet
 from .joint_material import JointMaterial, met
@@ -34,8 +34,7 @@ _NOTHING = 1.0e-6
 """Share of its stiffness sideways that stands for no stiffness at all along a fastener."""
 
 
-@dataclass(frozen=True, eq=False)
-class Fastened:
+class Fastened(ByIdentity, frozen=True):
     """The joints that fasten one body to another: their ``places``, and the tie that they make.
 
     ``at`` (places,) are the numbers of the first of each place's fasteners in the tie.

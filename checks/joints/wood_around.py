@@ -1,6 +1,5 @@
 """The wood round the fasteners of a joint: how far each stands from a piece's ends and edges."""
 
-from dataclasses import dataclass
 from functools import lru_cache
 
 import numpy as np
@@ -15,6 +14,7 @@ from ...design.shapes.shape import ALONG_AXIS
 from ...statics.contacts.meeting import Face
 from ...statics.contacts.surfaces import cut_of, surfaces_of
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 
 _BESIDE = 1.0e-6
 """Farther (m) off a piece than this a point lies beside it."""
@@ -23,8 +23,7 @@ _STRAIGHT = 60
 """So many sides a ring of straight pieces has at most."""
 
 
-@dataclass(frozen=True, eq=False)
-class Around:
+class Around(ByIdentity, frozen=True):
     """One piece as fasteners find it: its ``pieces`` of one grain each in the plane of the face.
 
     Each is a region in m and the unit vector (2,) of its grain, None where it runs along the

@@ -1,10 +1,9 @@
 """Design values of one piece of lumber, adjusted for its place and its load, by any book."""
 
-from dataclasses import dataclass
+from ...units.frozen import ByValue
 
 
-@dataclass(frozen=True)
-class Adjusted:
+class Adjusted(ByValue, frozen=True):
     """Adjusted design values in Pa: F'_b bent on edge and on the flat, F'_v, by NDS or EN 1995.
 
     ``buckling`` is F_bE of bending on edge; ``stiffness`` E' for how far it bends. ``compression``

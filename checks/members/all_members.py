@@ -1,7 +1,6 @@
 """The strength of parts whose load is plain from the drawing: posts, blades, boards, plates."""
 
 from collections.abc import Iterable, Sequence
-from dataclasses import replace
 
 import numpy as np
 
@@ -16,6 +15,7 @@ from ...design.shapes.rotor import Rotor
 from ...design.structure import Structure
 from ...loads.combinations import Factors
 from ...units.arrays import Mask
+from ...units.frozen import replace
 from ..acting.borne import Borne
 from ..acting.local_wind import LocalWind
 from .blades import check_blades

@@ -6,13 +6,13 @@ to either side of square.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 
 from ...design import plane
 from ...design.shapes.cutout import Cutout
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 
 _ROUND = 240
 """So many places round an outline are cut between."""
@@ -21,8 +21,7 @@ _MOST = 200
 _HELD = 1.0e-3
 
 
-@dataclass(frozen=True, eq=False)
-class Sections:
+class Sections(ByIdentity, frozen=True):
     """What a wind of 1 Pa asks of sections (n,) of a figure.
 
     ``width`` in m of wood, ``moment`` in N m about it, ``twist`` in N m in it, ``shear`` in N;

@@ -1,7 +1,5 @@
 """The blades of a wheel at its hub, bent flat by the wind."""
 
-from dataclasses import dataclass
-
 import numpy as np
 from numpy.typing import ArrayLike
 
@@ -12,6 +10,7 @@ from ...loads.combinations import Factors
 from ...loads.printed.ranges import not_negative, positive
 from ...materials import metal, sheets
 from ...units.arrays import Array
+from ...units.frozen import ByValue
 from ..acting.local_wind import LocalWind
 from ..judging import Check, Kind, judged
 from ..timber.books import book_of, values_of
@@ -23,8 +22,7 @@ from .metal_strength import metal_stress
 _SOURCE = "statics: a cantilever from the hub's middle under its share of the wheel's thrust"
 
 
-@dataclass(frozen=True)
-class _Root:
+class _Root(ByValue, frozen=True):
     """What a blade's root may carry in N m, its E I in N m2, and on whose word."""
 
     moment: float

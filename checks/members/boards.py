@@ -1,7 +1,6 @@
 """Standing boards between their posts or on their foot, and the panels of many-sided shells."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from math import copysign, hypot, pi, tan
 
 import numpy as np
@@ -15,6 +14,7 @@ from ...loads.combinations import Factors
 from ...loads.roofs.inside_air import breathes
 from ...materials.lumber import Lumber
 from ...units.arrays import Array, Mask
+from ...units.frozen import ByIdentity, ByValue, replace
 from ..acting.borne import Borne
 from ..acting.local_wind import LocalWind
 from .member_check import MemberStrength, NotJudged
@@ -42,8 +42,7 @@ _NARROW = 0.25
 _BETWEEN, _ABOVE, _ON_FOOT = "board between posts", "board beyond its posts", "board on its foot"
 
 
-@dataclass(frozen=True, eq=False)
-class _Posts:
+class _Posts(ByIdentity, frozen=True):
     """Where posts hold a board: ``along`` (k,) it in m from its middle, and how high up it.
 
     From ``low`` to ``high`` in m above its lower edge, where all of them reach.
@@ -127,8 +126,7 @@ def panel_pressure(structure: Structure, i: int, local: LocalWind) -> float:
     return local.panel(i, "outward", breathes(structure, i))
 
 
-@dataclass(frozen=True)
-class _Push:
+class _Push(ByValue, frozen=True):
     """A named load on a board: N square to it, ``along`` and ``up`` in m from its lower middle."""
 
     name: str

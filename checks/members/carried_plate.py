@@ -1,7 +1,5 @@
 """What stands on a plate: a push, a pull and a weight over its openings, or on its overhang."""
 
-from dataclasses import dataclass, replace
-
 import numpy as np
 from shapely.geometry.base import BaseGeometry
 
@@ -9,6 +7,7 @@ from ...design import plane
 from ...design.placing import Body
 from ...design.structure import GRAVITY, WEIGHINGS, Structure
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity, ByValue, replace
 from ..acting.local_wind import LocalWind
 from .plates import Bearing, stands_at
 from .strips import PointForce
@@ -23,8 +22,7 @@ _OFF = 0.05
 """Share of an opening's width by which what stands in its middle may be out of it (judgement)."""
 
 
-@dataclass(frozen=True, eq=False)
-class Carried:
+class Carried(ByIdentity, frozen=True):
     """Unfactored loads at the top of a plate: ``tilting`` in N m, ``lift`` and ``weight`` in N.
 
     ``across`` in m is how wide what stands there is; ``at`` in m how far beyond what bears the
@@ -53,8 +51,7 @@ class Carried:
         )
 
 
-@dataclass(frozen=True)
-class Loads:
+class Loads(ByValue, frozen=True):
     """What stands on a plate over openings, round its ``rim``, and beyond as single ``points``."""
 
     between: tuple[Carried, ...]

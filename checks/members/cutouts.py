@@ -1,7 +1,5 @@
 """Boards sawn to an outline: cantilevers from their foot, or propped by a brace, and their arms."""
 
-from dataclasses import replace
-
 import numpy as np
 
 from ...design import plane
@@ -11,6 +9,7 @@ from ...design.structure import Structure
 from ...design.touching import GAP
 from ...loads.combinations import Factors
 from ...units.arrays import Array, Mask
+from ...units.frozen import replace
 from ..acting.local_wind import LocalWind
 from .arms import arms_of, levels_of
 from .member_check import MemberStrength, NotJudged

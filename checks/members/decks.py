@@ -5,7 +5,6 @@ body below is a cantilever under the greater suction there.
 """
 
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass, replace
 from itertools import pairwise
 from math import pi
 
@@ -19,6 +18,7 @@ from ...loads.roofs.lids import covered, from_above, is_free, lies_on_ground, on
 from ...loads.roofs.tops import FREE_LIFTED, FREE_PRESSED
 from ...materials.lumber import Lumber
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity, replace
 from ..acting.borne import Borne
 from ..acting.local_wind import LocalWind, overhang_pressure
 from .carried_plate import Carried, Loads, carried_by
@@ -37,8 +37,7 @@ from .strips import (
 )
 
 
-@dataclass(frozen=True, eq=False)
-class _Pressed:
+class _Pressed(ByIdentity, frozen=True):
     """Unfactored pressures in Pa on a plate, and by what its strips are judged.
 
     ``up`` and ``down`` between what bears it, ``over`` up on what stands out, ``dead`` its weight.
@@ -56,8 +55,7 @@ class _Pressed:
         return isinstance(self.by.stuff, Lumber)
 
 
-@dataclass(frozen=True, eq=False)
-class _Person:
+class _Person(ByIdentity, frozen=True):
     """A named load on a plate: N down or up, ``place`` (2,) as ``Bearing.place``, ``at`` beyond."""
 
     name: str

@@ -1,12 +1,12 @@
 """What governs a stick: bending with what presses along it, that force, shear, or slenderness."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 
 import numpy as np
 
 from ...materials.lumber import Lumber
 from ...units.arrays import Array, Mask
+from ...units.frozen import ByIdentity, replace
 from ..judging import Check
 from .columns import column_rule
 from .post_strength import PostStrength
@@ -18,8 +18,7 @@ UNITS = {"bending": "N*m", "shear": "N", "pressing": "N", "pulling": "N", "slend
 """Unit of what is asked, by what governs."""
 
 
-@dataclass(frozen=True, eq=False)
-class Used:
+class Used(ByIdentity, frozen=True):
     """The part (…) of a stick's strength used: ``most`` of all, and of what it is the most.
 
     ``bending`` goes with what presses or draws the stick along itself, ``along`` is that alone and

@@ -1,18 +1,16 @@
 """The check of one part's own strength, and why there is none of others."""
 
-from dataclasses import dataclass
-
 from ...materials.lumber import Lumber
 from ...materials.metal import Metal
 from ...materials.plastic import Plastic
 from ...materials.sheets import Sheet
+from ...units.frozen import ByValue
 from ..judging import Check
 
 MemberMaterial = Lumber | Metal | Plastic | Sheet
 
 
-@dataclass(frozen=True)
-class MemberStrength:
+class MemberStrength(ByValue, frozen=True):
     """A part's strength: its ``check``, whose name is ``member: NAME``, and what it rests on.
 
     ``role`` is "post", "arm", "beam", "brace", "leg", "foot", "ring", "blade", "board between
@@ -49,8 +47,7 @@ class MemberStrength:
     forces: tuple[float, ...] = ()
 
 
-@dataclass(frozen=True)
-class NotJudged:
+class NotJudged(ByValue, frozen=True):
     """A part whose strength was not judged, and why: one of the words below.
 
     "no values", "no material", "thin wall", "lattice", "held otherwise", "across grain", "curved",
@@ -61,8 +58,7 @@ class NotJudged:
     why: str
 
 
-@dataclass(frozen=True)
-class Members:
+class Members(ByValue, frozen=True):
     """All parts whose strength was judged, and those of their kind that were not."""
 
     judged: tuple[MemberStrength, ...]

@@ -1,6 +1,5 @@
 """What bears a plate that lies flat: openings and gaps beneath it, and what stands out beyond."""
 
-from dataclasses import dataclass
 from itertools import pairwise
 
 import numpy as np
@@ -13,14 +12,14 @@ from ...design.shapes.forms import Bars
 from ...design.shapes.plans import Rectangle, Regular
 from ...design.structure import Structure
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 
 _EDGE = 1.0e-3
 _RUNS = 0.95
 """Share of a plate's width along which a beam has to run for strips to rest on it (judgement)."""
 
 
-@dataclass(frozen=True, eq=False)
-class Bearing:
+class Bearing(ByIdentity, frozen=True):
     """How a plate is borne, in m.
 
     ``short`` and ``long`` are the widths of the widest opening beneath it, held ``all_round``, 0

@@ -1,6 +1,5 @@
 """What the section of a post or a beam may carry: bent both ways at once and pressed along it."""
 
-from dataclasses import dataclass
 from math import inf, sqrt
 
 import numpy as np
@@ -9,6 +8,7 @@ from ... import references
 from ...materials import lumber, metal
 from ...materials.metal import Metal
 from ...units.arrays import Array
+from ...units.frozen import ByValue
 from ..timber.books import book_of
 from ..timber.laws import StickLaw
 from ..timber.nds.standard import NDS_BOOK
@@ -19,8 +19,7 @@ from .metal_strength import metal_shear, metal_stress
 from .uprights import Section
 
 
-@dataclass(frozen=True)
-class PostStrength:
+class PostStrength(ByValue, frozen=True):
     """Strength of a section: along its first and second side, as in ``Section``.
 
     ``moduli`` in m3 and ``bending`` in Pa of both ways, ``buckling`` F_bE in Pa of bending on edge;

@@ -1,6 +1,5 @@
 """Slopes of hollow roofs: strips from eave to ridge, or level from hip to hip, under suction."""
 
-from dataclasses import replace
 from math import atan2, degrees, hypot, pi, tan
 
 import numpy as np
@@ -15,6 +14,7 @@ from ...loads.combinations import Factors
 from ...loads.roofs.inside_air import breathes
 from ...loads.roofs.lids import is_free, supports, top_plan
 from ...materials.lumber import Lumber
+from ...units.frozen import replace
 from ..acting.local_wind import LocalWind, overhang_pressure
 from .member_check import MemberStrength, NotJudged
 from .strip_strength import plate_material_of

@@ -5,7 +5,6 @@ drawn, sheared and twisted.
 """
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
 from math import inf, pi, sqrt
 
 import numpy as np
@@ -20,6 +19,7 @@ from ...statics.contacts.graph import GROUND, Edge, Graph, Holds
 from ...statics.model import Forces, SectionForces
 from ...statics.stiffness import SOFT
 from ...units.arrays import Array, Integers
+from ...units.frozen import ByIdentity, replace
 from ..acting.load_cases import LoadCases, most_used_cases
 from ..internal_forces import STIFFNESS_AS_READ, InternalForces
 from ..judging import Check, Kind, where_greatest
@@ -47,8 +47,7 @@ _ONE_PLACE = 2.0
 """What holds a stick within so many times its greater side holds it at one place."""
 
 
-@dataclass(frozen=True, eq=False)
-class Judged:
+class Judged(ByIdentity, frozen=True):
     """A stick with what it may carry: ``section`` on its own sides, ``effective`` length in m.
 
     ``between`` is that length where nothing sways.

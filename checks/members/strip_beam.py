@@ -1,16 +1,14 @@
 """A strip as a beam of several spans with cantilevers, solved exactly for many loads at once."""
 
-from dataclasses import dataclass
-
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from ...loads.printed.ranges import positive
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 
 
-@dataclass(frozen=True, eq=False)
-class Bent:
+class Bent(ByIdentity, frozen=True):
     """What loads (…) do to a strip of n elements, held at k of its n + 1 nodes.
 
     ``moment`` (…, n, 3) in N m at the start of each element, at its greatest within, at its end;

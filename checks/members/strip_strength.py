@@ -1,7 +1,5 @@
 """What a strip of a plate may carry, along its grain and across it."""
 
-from dataclasses import dataclass
-
 import numpy as np
 from numpy.typing import ArrayLike
 
@@ -14,6 +12,7 @@ from ...materials.metal import Metal
 from ...materials.plastic import Plastic
 from ...materials.sheets import Sheet
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 from ..timber.books import book_of
 from ..timber.nds.member_strength import sheet_stiffness
 from .bending import rectangle_inertia, rectangle_modulus
@@ -21,8 +20,7 @@ from .member_check import MemberMaterial, NotJudged
 from .metal_strength import metal_shear, metal_stress
 
 
-@dataclass(frozen=True, eq=False)
-class StripStrength:
+class StripStrength(ByIdentity, frozen=True):
     """What a strip (…) may carry: ``moment`` in N m and ``shear`` in N; its ``stiffness`` in N m2.
 
     A shear of infinity is not judged.

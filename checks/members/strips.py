@@ -6,7 +6,6 @@ long as it is clear of them.
 """
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
@@ -16,6 +15,7 @@ from ...loads.combinations import Factors
 from ...materials.lumber import Lumber, board_width
 from ...materials.sheets import Sheet
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity, ByValue, replace
 from ..judging import Check, Kind, judged, where_greatest
 from ..timber.books import book_of, values_of
 from .member_check import MemberMaterial, MemberStrength, NotJudged
@@ -30,8 +30,7 @@ _STIFFER_ONE_WAY = 0.3
 """Share of a span that carries what stands in its middle on a sheet of wood (judgement)."""
 
 
-@dataclass(frozen=True)
-class PointForce:
+class PointForce(ByValue, frozen=True):
     """A force in N, and a couple in N m that turns the strip, ``at`` m along it."""
 
     at: float
@@ -39,8 +38,7 @@ class PointForce:
     couple: float = 0.0
 
 
-@dataclass(frozen=True, eq=False)
-class Acting:
+class Acting(ByIdentity, frozen=True):
     """One unfactored load: ``pressure`` in Pa on each part (m,) of a strip or on all, and points.
 
     ``name`` is that of a load that the design names.
@@ -51,8 +49,7 @@ class Acting:
     name: str = ""
 
 
-@dataclass(frozen=True, eq=False)
-class Strip:
+class Strip(ByIdentity, frozen=True):
     """A strip of a plate between ``edges`` (m + 1,) in m along it, held at ``held`` (k,) in m.
 
     ``width`` in m of it, of each part (m,) or of all. ``across``: it bends across the grain.
@@ -80,8 +77,7 @@ class Strip:
         return float(np.ptp(np.asarray(self.edges, dtype=float)))
 
 
-@dataclass(frozen=True, eq=False)
-class StripWays:
+class StripWays(ByIdentity, frozen=True):
     """Strips that run one way or another over one place of a plate: the better of them carries it.
 
     ``where`` and ``role`` as of ``MemberStrength``; ``rises``: they stand, and the level is told.
@@ -93,8 +89,7 @@ class StripWays:
     rises: bool = False
 
 
-@dataclass(frozen=True, eq=False)
-class Basis:
+class Basis(ByIdentity, frozen=True):
     """By what strips are judged: load ``factors``, the ``basis`` of judgement, stuff, thickness.
 
     ``turned``: the face grain runs the other way than is taken.
@@ -220,8 +215,7 @@ def dead_pressure(structure: Structure, part: int, area: float) -> float:
     return float(heavy[0]) * GRAVITY / area
 
 
-@dataclass(frozen=True, eq=False)
-class _Case:
+class _Case(ByIdentity, frozen=True):
     """Factored loads that act at once, and as they are; ``tires`` as of ``wind_over``."""
 
     acting: tuple[tuple[float, Acting], ...]

@@ -1,6 +1,5 @@
 """What a pitched roof without a tie pushes outward at the upper edges of the walls that bear it."""
 
-from dataclasses import dataclass
 from math import pi
 
 import numpy as np
@@ -11,12 +10,12 @@ from ...design.structure import Structure
 from ...loads.roofs.lids import supports, top_plan
 from ...loads.roofs.tops import Tops
 from ...units.arrays import Array
+from ...units.frozen import ByValue
 from ..acting.local_wind import LocalWind
 from .strips import dead_pressure
 
 
-@dataclass(frozen=True)
-class Thrust:
+class Thrust(ByValue, frozen=True):
     """What pushes a wall outward at its upper edge, in N/m: ``pressed`` for 1 Pa on both slopes.
 
     ``weight`` is that of the roof's own weight, unfactored; ``velocity`` in Pa the velocity

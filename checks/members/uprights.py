@@ -3,21 +3,19 @@
 Two bodies are taken to touch where the boxes round them, in the design's own axes, do.
 """
 
-from dataclasses import dataclass, replace
-
 import numpy as np
 
 from ...design.placing import Body, place_parts
 from ...design.structure import Structure
 from ...design.touching import GAP
 from ...units.arrays import Array, Mask
+from ...units.frozen import ByIdentity, replace
 
 _SLENDER = 5.0
 """Length over width from which an upright piece is a post."""
 
 
-@dataclass(frozen=True, eq=False)
-class Section:
+class Section(ByIdentity, frozen=True):
     """The section of an upright, ``first`` by ``second`` in m.
 
     ``first`` lies along the plan vector ``axis`` (2,). ``wall`` is that of a tube, None of a solid

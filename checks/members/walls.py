@@ -4,7 +4,6 @@ A strip from edge to edge that takes all of the load is in balance by itself, wh
 So of a plate held all round the better way is taken, of one with a free edge the other way.
 """
 
-from dataclasses import dataclass
 from math import hypot
 
 from ...design.shapes.boxes import Box
@@ -13,6 +12,7 @@ from ...loads.combinations import Factors
 from ...loads.roofs.inside_air import breathes
 from ...loads.roofs.lids import covered, top_plan
 from ...materials.lumber import Lumber, board_width
+from ...units.frozen import ByValue
 from ..acting.local_wind import LocalWind
 from .lifted_edges import lifted_edges
 from .member_check import MemberStrength, NotJudged
@@ -33,8 +33,7 @@ _WHOLE = 0.9
 """Share of a top that has to be covered for the wind not to reach it (judgement)."""
 
 
-@dataclass(frozen=True)
-class _Plate:
+class _Plate(ByValue, frozen=True):
     """One plate of a box: its greatest extent in m one way and the other, and which edges hold it.
 
     ``held`` tells of each way whether both ends of strips that run so are held.

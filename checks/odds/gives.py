@@ -1,7 +1,6 @@
 """At which gust many pieces tip and slide that differ in their inputs alone."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from functools import cached_property
 
 import numpy as np
@@ -10,6 +9,7 @@ from numpy.typing import NDArray
 from ...loads.actions import Actions
 from ...loads.exposed import Exposed
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity, replace
 from ..anchoring.embedded_limits import give_way_pressures
 from ..anchoring.embedded_posts import Posts, asked_of
 from ..limits import Stage, stages
@@ -21,8 +21,7 @@ from .varied import Varied
 from .weights import Groups, groups
 
 
-@dataclass(frozen=True, eq=False)
-class FreeStanding:
+class FreeStanding(ByIdentity, frozen=True):
     """What stands by itself: a whole piece, or what is loose on it, in the winds of each stage.
 
     ``extremes`` are the inputs at the corners between which all others lie.

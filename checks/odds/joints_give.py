@@ -5,12 +5,12 @@ the model gives for one weight at several pressures tells it for every weight an
 """
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
 
 import numpy as np
 
 from ...loads.actions import body_actions
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity, replace
 from ..acting.load_cases import LoadSet, load_cases
 from ..acting.point_loads import point_loads
 from ..examination import Examination, strength_in_ways
@@ -27,8 +27,7 @@ _GREATEST = 0.5 * 1.226 * (1.5 * GREATEST_GUST) ** 2
 """Pressure in Pa beyond which no joint is looked at."""
 
 
-@dataclass(frozen=True, eq=False)
-class JointsGive:
+class JointsGive(ByIdentity, frozen=True):
     """How far the joint used most is ``used`` (k,) at ``pressures`` (k,) in Pa, typical weight.
 
     ``names`` (k,) are those joints. No factors on loads; against what the book lets it hold.

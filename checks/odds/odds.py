@@ -1,7 +1,6 @@
 """How likely a piece tips, slides or asks too much of a joint: many pieces, one examination."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from itertools import product
 
 import numpy as np
@@ -10,6 +9,7 @@ from ...design.model import Design
 from ...loads.methods import air_density, standard_of
 from ...loads.yearly import yearly
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity, ByValue
 from ..examination import Examination, examine
 from ..limits import GREATEST_GUST
 from .gives import FreeStanding, bodies
@@ -30,8 +30,7 @@ PERCENTILES = (5.0, 50.0, 95.0)
 _END = 1.0e-8
 
 
-@dataclass(frozen=True)
-class Gusts:
+class Gusts(ByValue, frozen=True):
     """Forecast gusts in m/s by which 5, 50 and 95 of 100 pieces have given way; None above 150."""
 
     p5: float | None
@@ -39,8 +38,7 @@ class Gusts:
     p95: float | None
 
 
-@dataclass(frozen=True)
-class Odds:
+class Odds(ByValue, frozen=True):
     """How likely a piece gives way, untied, and what that rests on.
 
     ``tipping``, ``sliding`` and ``joint`` (None without joints) are forecast gusts. ``chances`` in
@@ -82,8 +80,7 @@ def odds(
     return found, count_odds(Pieces.of(found), samples, seed, years)
 
 
-@dataclass(frozen=True, eq=False)
-class Pieces:
+class Pieces(ByIdentity, frozen=True):
     """A piece as it may turn out: what each may do, for inputs drawn from ``spreads``."""
 
     found: Examination

@@ -1,7 +1,6 @@
 """How far from what is written something may lie: a factor, of mean 1 unless said, and spread."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, replace
 from math import inf, log, log1p, sqrt
 from typing import Any, cast
 
@@ -9,6 +8,7 @@ import numpy as np
 
 from ... import references
 from ...units.arrays import Array
+from ...units.frozen import ByValue, replace
 
 DISTRIBUTIONS = ("normal", "lognormal", "uniform")
 INPUTS = (
@@ -27,8 +27,7 @@ INPUTS = (
 _TABLE = "variation"
 
 
-@dataclass(frozen=True)
-class Spread:
+class Spread(ByValue, frozen=True):
     """The distribution of a factor: ``mean``, ``spread`` (standard deviation over the mean).
 
     ``low`` and ``high`` bound the factor; what lies beyond is cut off, not gathered there.
@@ -98,8 +97,7 @@ def _law(one: Spread) -> _Law:
     )
 
 
-@dataclass(frozen=True)
-class Changed:
+class Changed(ByValue, frozen=True):
     """What a design says of one input itself, a row of ``[[odds]]``; None as published."""
 
     input: str

@@ -5,7 +5,6 @@ weights, worked out once by that same relation, tells for each piece which wind 
 pressure itself is then worked out anew for these.
 """
 
-from dataclasses import dataclass
 from functools import cached_property
 from math import cos, sin
 
@@ -14,6 +13,7 @@ from numpy.typing import NDArray
 
 from ...loads.actions import Actions
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 from ..limits import Stage
 from ..stability.standing import DeadLoad, Standing
 from ..stability.tipping import tipping_pressures
@@ -33,8 +33,7 @@ _Way = tuple[Standing, Actions]
 """A line about which a piece may tip, alone, with one wind or some."""
 
 
-@dataclass(frozen=True, eq=False)
-class Tipping:
+class Tipping(ByIdentity, frozen=True):
     """One piece in the winds of one stage, for weights between ``light`` and ``heavy`` in N.
 
     ``centre`` (3,) in m is that about which the centres of mass lie, ``off`` how far at most.

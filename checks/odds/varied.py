@@ -1,19 +1,18 @@
 """The inputs of many pieces at once, drawn from their distributions."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
 import numpy as np
 
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 from .spread import INPUTS, Spreads
 from .weights import BY_KIND, MEASURED
 
 _AS_WOOD = {MEASURED: "wood"}
 
 
-@dataclass(frozen=True, eq=False)
-class Varied:
+class Varied(ByIdentity, frozen=True):
     """Factors (n,) on what is written or published, of many pieces that differ in them alone.
 
     ``heavier`` by kind of material, then ``friction`` and ``soil`` of the ground, the force

@@ -1,7 +1,6 @@
 """What a piece weighs when its materials are denser, thicker or wetter than they are said to be."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
 import numpy as np
 
@@ -9,6 +8,7 @@ from ... import materials
 from ...design.model import Part
 from ...design.structure import GRAVITY, WEIGHINGS, Structure
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 from ..stability.standing import DeadLoad
 
 _GIVEN = ""
@@ -29,8 +29,7 @@ BY_KIND: Mapping[str, tuple[str, ...]] = {
 """What the weight of each kind of material goes with."""
 
 
-@dataclass(frozen=True, eq=False)
-class Groups:
+class Groups(ByIdentity, frozen=True):
     """A structure's weight by kind of material: ``kinds``, N (K,) and first moments in N m (K, 3).
 
     Typical weight; what swings counts at its hook's height.

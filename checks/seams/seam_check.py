@@ -5,7 +5,6 @@ that length across itself and the pull of its panel along itself, both at their 
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import hypot, inf
 
 from ...design.faults import DesignError, Fault
@@ -15,6 +14,7 @@ from ...loads.combinations import Factors
 from ...statics.tables.fastener_key import CROWN_ACROSS
 from ...statics.tables.seam_table import SeamRow
 from ...units import INCH, plain
+from ...units.frozen import ByIdentity
 from ..joints.combined import fastener_use
 from ..joints.driven import Driven
 from ..joints.joint_material import stuff
@@ -29,8 +29,7 @@ from .tubes import seamed_parts, slant
 _SOURCE = "shear flow V Q/(2 I) and T/(2 A)"
 
 
-@dataclass(frozen=True, eq=False)
-class SeamFound:
+class SeamFound(ByIdentity, frozen=True):
     """What was found of a part's seams: its check, the fastener, and what it is asked in N.
 
     ``tension`` along a fastener and ``shear`` across it; ``basis`` is that of judgement.
@@ -47,8 +46,7 @@ class SeamFound:
     basis: str
 
 
-@dataclass(frozen=True, eq=False)
-class SeamFastened:
+class SeamFastened(ByIdentity, frozen=True):
     """Seams as the file fastens them: how each fastener is driven and what it holds."""
 
     row: SeamRow

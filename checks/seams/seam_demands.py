@@ -1,7 +1,6 @@
 """The seams of each shell and box: shear flow, panel pull, and fasteners spaced along them."""
 
 from collections.abc import Callable, Collection
-from dataclasses import dataclass, replace
 from math import hypot, pi
 
 import numpy as np
@@ -13,6 +12,7 @@ from ...loads.combinations import Factors
 from ...loads.exposed import Exposed
 from ...loads.seen.visible import Faces
 from ...units.arrays import Mask
+from ...units.frozen import ByValue, replace
 from ..acting.local_wind import LocalWind
 from ..judging import where_greatest
 from ..members.boards import panel_pressure
@@ -22,8 +22,7 @@ from .shear_flow import edge_pull, hoop_pull, leaning_shear, twist_flow
 from .tubes import Tube, ends_of, panel_widths, seamed, slant
 
 
-@dataclass(frozen=True)
-class Seams:
+class Seams(ByValue, frozen=True):
     """The seams of one body under the factored wind, in N/m: ``flow`` along, ``pull`` outward.
 
     ``hoop`` pulls across them within the panels. ``shear`` in N, with what the lean of the walls

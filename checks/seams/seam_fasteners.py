@@ -1,11 +1,11 @@
 """Fasteners along a seam: through one panel into a cleat inside the corner, as in any joint."""
 
-from dataclasses import dataclass, replace
 from math import ceil, inf
 
 from ...materials import fasteners
 from ...materials.fastener import Fastener
 from ...statics.tables.seam_table import SeamRow
+from ...units.frozen import ByValue, replace
 from ..joints.combined import fastener_use
 from ..joints.driven import Driven
 from ..joints.fastener_sets import CLEAT
@@ -22,8 +22,7 @@ _TURNS = 12
 """So often a spacing is tried again with what fasteners so near hold in a row."""
 
 
-@dataclass(frozen=True)
-class Spacing:
+class Spacing(ByValue, frozen=True):
     """A fastener and the greatest spacing in m at which it holds a seam; None where it does not."""
 
     fastener: str

@@ -1,9 +1,9 @@
 """What would make a part's seams hold: fasteners nearer together, larger ones, screws, cleats."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
 
 from ...materials.fastener import Fastener
+from ...units.frozen import ByValue, replace
 from ..build_steps import down
 from ..joints.fastener_sets import CLEAT, block_thickness
 from ..joints.larger_fasteners import larger, screws
@@ -13,8 +13,7 @@ from .seam_check import SeamFound, refastened_seams
 from .seam_fasteners import greatest_spacing, room_along_a_seam
 
 
-@dataclass(frozen=True)
-class SeamRemedy:
+class SeamRemedy(ByValue, frozen=True):
     """One way to make seams hold: ``kind`` is "nearer", "larger" or "screws".
 
     ``found`` are the seams so, checked as any; ``before`` the next step, which fails, if any.
@@ -25,8 +24,7 @@ class SeamRemedy:
     before: SeamFound | None
 
 
-@dataclass(frozen=True)
-class SeamSizing:
+class SeamSizing(ByValue, frozen=True):
     """A part's seams, the ways to make them hold, and whether cleats were put in for that."""
 
     seam: SeamFound

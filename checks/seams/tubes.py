@@ -1,6 +1,5 @@
 """Which bodies have seams, and the thin walls between them: many-sided shells and hollow boxes."""
 
-from dataclasses import dataclass
 from math import hypot, pi, tan
 
 import numpy as np
@@ -10,11 +9,11 @@ from ...design.shapes.forms import Walls
 from ...design.shapes.plans import Plan, Rectangle, Regular, area_factor
 from ...design.structure import Structure
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 from .shear_flow import polygon_first_moment, polygon_inertia, rectangle_shares
 
 
-@dataclass(frozen=True, eq=False)
-class Tube:
+class Tube(ByIdentity, frozen=True):
     """The walls of a body at one end of it, along its own axes, to their middle, in m.
 
     ``share`` (2,) in 1/m is what each N across it along an axis makes of flow along the seam that

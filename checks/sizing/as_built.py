@@ -1,10 +1,9 @@
 """A piece changed so that it would be held, examined as any other, and each change once."""
 
-from dataclasses import replace
-
 from ...design.faults import DesignError
 from ...design.model import Design
 from ...statics.tables.anchor_table import AnchorRow, GuyRow
+from ...units.frozen import replace
 from ..anchoring.anchor_choice import AnchorChoice, with_anchors
 from ..anchoring.ground_parts import ground_parts
 from ..anchoring.guy_choice import GuyChoice

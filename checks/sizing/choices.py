@@ -1,8 +1,8 @@
 """Foot against weight against stakes: a few of each, with what each does untied and tied."""
 
-from dataclasses import dataclass
 from typing import Literal
 
+from ...units.frozen import ByValue
 from ..build_steps import down, up
 from ..examination import Examination
 from ..verdict import Verdict, most
@@ -15,8 +15,7 @@ _LAID = (0.5, 1.0)
 """Parts of the present foot, and of the weight that would do alone, each told in a line."""
 
 
-@dataclass(frozen=True)
-class SizeChoice:
+class SizeChoice(ByValue, frozen=True):
     """A piece as it is, on a foot ``value`` m wide, or with ``value`` kg laid low in its foot.
 
     ``act`` is the forecast gust in m/s to act at untied, None above 150. ``stands`` is whether it

@@ -1,7 +1,5 @@
 """A plate as a foot, bent up where it stands out beyond what stands on it: a cantilever."""
 
-from dataclasses import dataclass
-
 import numpy as np
 
 from ...design import plane
@@ -9,13 +7,13 @@ from ...design.on_ground import BEDDING
 from ...design.sections import section
 from ...loads.combinations import resistance_basis
 from ...materials import sheets
+from ...units.frozen import ByValue
 from ..examination import Examination
 from ..judging import judged
 from ..timber.books import book_of
 
 
-@dataclass(frozen=True)
-class FootBending:
+class FootBending(ByValue, frozen=True):
     """A foot at the moment when the piece turns over it, or is just held from it.
 
     ``overhang`` in m is how far it stands out toward the worst line, ``moment`` in N m what bends

@@ -1,7 +1,6 @@
 """Weight laid low on a piece: bags or stone, fixed to its foot, as a part without wind."""
 
 from collections.abc import Callable
-from dataclasses import replace
 from math import isfinite
 
 from ...design.model import Design, Part, Place
@@ -10,6 +9,7 @@ from ...design.shapes.weight import Weight
 from ...design.structure import Structure, build_structure
 from ...loads.actions import Actions
 from ...loads.combinations import Factors
+from ...units.frozen import replace
 from ..anchoring.anchor_choice import Loaded
 from ..anchoring.ground_parts import GroundParts, ground_parts, single_foot
 from ..build_steps import down, least, steps_of, up

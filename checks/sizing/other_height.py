@@ -1,13 +1,13 @@
 """The same piece lower or taller: every upright size above its foot scaled alike."""
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
 
 from ...design.model import Design, Part, Place
 from ...design.placing import place_parts
 from ...design.shapes.shape import Shape
 from ...loads.given import GivenLoad
 from ...statics.tables.anchor_table import GuyRow
+from ...units.frozen import ByValue, replace
 from ..anchoring.ground_parts import GroundParts
 from .weighed_again import weighed_again
 
@@ -16,8 +16,7 @@ _CLOSE = 1.0e-10
 _ROUNDS = 100
 
 
-@dataclass(frozen=True)
-class _Stretch:
+class _Stretch(ByValue, frozen=True):
     """Heights above the foot's top ``base`` in m times ``factor``."""
 
     base: float

@@ -1,9 +1,9 @@
 """One remedy: what it takes, whether it does, and what is nearest its limit then."""
 
-from dataclasses import dataclass
 from enum import Enum
 
 from ...design.model import Design
+from ...units.frozen import ByValue
 from ..anchoring.anchor_choice import AnchorChoice
 from ..anchoring.guy_choice import GuyChoice
 from ..as_one import AsOne
@@ -34,8 +34,7 @@ class RemedyReason(Enum):
     NOTHING_UPRIGHT = "nothing upright to scale"
 
 
-@dataclass(frozen=True)
-class Remedy:
+class Remedy(ByValue, frozen=True):
     """One remedy alone: ``value`` in the SI ``unit``, None where there is none.
 
     ``governs`` names the check nearest its limit there, or the one that fails at the most that was

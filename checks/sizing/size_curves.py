@@ -1,9 +1,9 @@
 """How the gusts that tip and slide a piece go with the width of its foot and weight laid low."""
 
-from dataclasses import dataclass
 from math import ceil, inf
 
 from ...units import FOOT, POUND
+from ...units.frozen import ByValue
 from ..as_one import AsOne
 from ..build_steps import down, least, up
 from ..limits import Limits
@@ -18,8 +18,7 @@ _BEYOND = 1.5
 """So far beyond the answer, or beyond what there is, a curve goes at least."""
 
 
-@dataclass(frozen=True)
-class CurvePoint:
+class CurvePoint(ByValue, frozen=True):
     """The limits at a foot's ``value`` in m or a weight laid low in kg; ``present``: as it is.
 
     ``mass`` in kg is that of the whole.

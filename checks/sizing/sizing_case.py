@@ -1,11 +1,11 @@
 """A design that is to be sized, and the changed ones that were examined on the way."""
 
 from collections.abc import Callable
-from dataclasses import replace
 
 from ...design.faults import DesignError
 from ...design.model import Design
 from ...loads.wind.site import Site
+from ...units.frozen import replace
 from ..anchoring.ground_parts import GroundParts, ground_parts
 from ..anchoring.held import held_by
 from ..as_one import AsOne, as_one

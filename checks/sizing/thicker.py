@@ -2,7 +2,6 @@
 
 import re
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from math import sqrt
 
@@ -11,6 +10,7 @@ from ...design.reader.scan import Spot
 from ...design.reader.typed_text import quoted
 from ...materials.stock import lumber_sizes, sheet_thicknesses
 from ...units import INCH, UnitError, plain, to_si
+from ...units.frozen import ByValue
 from ..examination import Examination, examine
 from ..inputs import read_text, scanned
 from ..judging import Check
@@ -28,8 +28,7 @@ _UTMOST = 4.0
 _LUMBER = re.compile(r"(\d+x\d+)(.*)")
 
 
-@dataclass(frozen=True)
-class Thicker:
+class Thicker(ByValue, frozen=True):
     """The key of a part that says how thick it is, and the value with which it was found to hold.
 
     The part's other checks, and all of the piece that passed, pass with it as well.

@@ -1,10 +1,10 @@
 """What would let a piece stand a load that its design names: anchors, or weight low in its foot."""
 
-from dataclasses import dataclass, replace
 from functools import reduce
 
 from ...loads.actions import join_actions
 from ...statics.tables.anchor_table import AnchorRow
+from ...units.frozen import ByIdentity, replace
 from ..acting.borne import as_actions
 from ..acting.given_loads import both_at_once
 from ..anchoring.anchor_choice import (
@@ -25,8 +25,7 @@ from .laid_weight import least_weight
 from .remedy import checks_needed, checks_pass
 
 
-@dataclass(frozen=True, eq=False)
-class UnderLoad:
+class UnderLoad(ByIdentity, frozen=True):
     """What lets a piece stand a named load, by itself and in the site's wind at once, each alone.
 
     ``anchors`` as they were chosen and checked, ``weight`` in kg low in its foot; None where none.

@@ -5,12 +5,12 @@ what is returned passed, and the next smaller step failed.
 """
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, replace
 from functools import cached_property
 from math import inf, isfinite, sqrt
 
 from ...design.bounds import WIND
 from ...design.model import Design
+from ...units.frozen import ByValue, replace
 from ..anchoring.anchor_choice import with_anchors
 from ..anchoring.guy_choice import guy_place
 from ..build_steps import MPH, down, greatest, least, up
@@ -137,8 +137,7 @@ def each_way(design: Design, found: Examination) -> Iterator[Remedy]:
     return (_remedy(case, kind) for kind in REMEDY_KINDS)
 
 
-@dataclass(frozen=True)
-class StartingSizes:
+class StartingSizes(ByValue, frozen=True):
     """How a piece goes with the width of its foot, before there is a design.
 
     ``found`` is what was found of it on the narrowest foot, ``curve`` its limits by width, and

@@ -1,10 +1,9 @@
 """A scale's reading of a piece that is changed: the old one, and what the change weighs."""
 
-from dataclasses import replace
-
 from ... import materials
 from ...design.model import Design
 from ...design.structure import build_structure
+from ...units.frozen import replace
 from ..anchoring.ballasted import with_ballast
 
 

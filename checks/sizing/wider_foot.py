@@ -3,8 +3,6 @@
 A frame is not widened: what stands on it would stand over its hole.
 """
 
-from dataclasses import dataclass, replace
-
 import numpy as np
 
 from ... import materials
@@ -16,6 +14,7 @@ from ...loads.given import GivenLoad
 from ...materials.stock import sheet_thicknesses
 from ...statics.tables.anchor_table import BallastRow, GuyRow
 from ...units.arrays import Array
+from ...units.frozen import ByValue, replace
 from ..anchoring.ground_parts import GroundParts, single_foot
 from .weighed_again import weighed_again
 
@@ -24,8 +23,7 @@ MATERIAL = "softwood plywood"
 """What an added foot is cut from: judgement; its actual thickness is taken."""
 
 
-@dataclass(frozen=True)
-class Foot:
+class Foot(ByValue, frozen=True):
     """The foot that is to be widened: ``part`` by name, or None where one is laid beneath all.
 
     ``width`` in m is its present lesser width, or the least that reaches beneath all that stands.

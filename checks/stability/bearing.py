@@ -1,7 +1,6 @@
 """Bearing: the ground's pressure under the part of the foot that stays loaded."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import cos
 
 import numpy as np
@@ -11,6 +10,7 @@ from ...design.structure import Weighing
 from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity, ByValue
 from ..judging import Check, Kind, azimuth, judged, where_greatest
 from .crossing import crossing
 from .overturning import Hold
@@ -61,8 +61,7 @@ def check_bearing(
     )
 
 
-@dataclass(frozen=True, eq=False)
-class _Loaded:
+class _Loaded(ByIdentity, frozen=True):
     """Where resultants lie and what they are, (…, E): ``depth`` in m within the reach, and N.
 
     ``direction`` (…, E) and ``case`` (…, E) are indices of the actions, -1 in calm air. Where it
@@ -78,8 +77,7 @@ class _Loaded:
     tips: NDArray[np.bool_] | None = None
 
 
-@dataclass(frozen=True)
-class _Worst:
+class _Worst(ByValue, frozen=True):
     pressure: float
     direction: float | None
     toward: float

@@ -1,6 +1,5 @@
 """The area on which a piece stands, cut by lines: caps, and points to integrate friction over."""
 
-from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
@@ -9,6 +8,7 @@ from shapely.geometry.base import BaseGeometry
 
 from ...design import plane
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity, ByValue
 from .crossing import crossing
 
 _EXACT = 1.0e-13
@@ -18,8 +18,7 @@ _LEVEL = 1.0e-7
 """Edges whose ends differ less (m) along the normal lie across it and add no area."""
 
 
-@dataclass(frozen=True, eq=False)
-class Caps:
+class Caps(ByIdentity, frozen=True):
     """Caps that lines across the normals (E, 2) cut off a contact area, from the lee side inward.
 
     ``reach`` (E,) is how far the area reaches along each normal, in m. ``depth``, ``area`` and
@@ -112,8 +111,7 @@ class _Rows:
         return np.minimum(np.maximum(found, self._first), self._last)
 
 
-@dataclass(frozen=True)
-class _Within:
+class _Within(ByValue, frozen=True):
     """A stretch ``span`` long between two corners, over which the chord grows evenly; each (…, E).
 
     ``before`` in m2 and ``before_moment`` in m3 lie outside it, all else in m.
@@ -173,8 +171,7 @@ def caps(contact: BaseGeometry, normals: Array) -> Caps:
     return Caps(normals, reach, depth, way * area, way * moment, way * chord, way * growth)
 
 
-@dataclass(frozen=True, eq=False)
-class Quadrature:
+class Quadrature(ByIdentity, frozen=True):
     """Points (P, 2) in m and their share of the area (P,) in m2, to integrate over contact."""
 
     points: Array

@@ -1,7 +1,6 @@
 """Turning over: wind about every line on which a piece may tip, in every direction."""
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -10,6 +9,7 @@ from ...design.structure import Weighing
 from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity, ByValue, replace
 from ..judging import Check, Kind, azimuth, judged, where_greatest
 from .standing import Standing
 from .wind_moments import WindMoments
@@ -20,8 +20,7 @@ _WEIGHING: Weighing = "light"
 """Weight helps against turning over: as much as is sure counts."""
 
 
-@dataclass(frozen=True)
-class Hold:
+class Hold(ByValue, frozen=True):
     """What anchors hold about lines of turning: factored ``moment`` in N m and ``pull`` in N.
 
     Both take the lines' places (…, E) in m and return (…, E).
@@ -68,8 +67,7 @@ def check_overturning(
     )
 
 
-@dataclass(frozen=True)
-class _Turned:
+class _Turned(ByValue, frozen=True):
     """Demand and hold in N m of the action's ``row`` and the ``line`` that turn it over most."""
 
     ratio: float
@@ -81,8 +79,7 @@ class _Turned:
     line: int
 
 
-@dataclass(frozen=True, eq=False)
-class _Turning:
+class _Turning(ByIdentity, frozen=True):
     """Factored winds about lines against weight with one factor ``dead`` and what anchors hold.
 
     ``lines`` are so many as stand in all.

@@ -1,6 +1,5 @@
 """A first estimate of what would hold a piece: stakes, weight laid low, a wider foot."""
 
-from dataclasses import dataclass
 from math import cos, sin
 
 import numpy as np
@@ -13,6 +12,7 @@ from ...statics.contacts.fit import HEAD_REACH
 from ...statics.contacts.holds_down import feet_apart
 from ...units import GRAVITY
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity, ByValue
 from .sliding import resistance_share
 from .standing import Standing
 from .wind_moments import WindMoments, worst_by_line
@@ -21,8 +21,7 @@ MOST_STAKES = 6
 _HALVINGS = 50
 
 
-@dataclass(frozen=True, eq=False)
-class Stakes:
+class Stakes(ByIdentity, frozen=True):
     """Anchors at ``points`` (n, 2) in m: what each must hold straight up and sideways, N.
 
     Stakes where the ground takes them, bolts into a slab.
@@ -34,8 +33,7 @@ class Stakes:
     sideways: float
 
 
-@dataclass(frozen=True)
-class Remedies:
+class Remedies(ByValue, frozen=True):
     """What would make it pass, each alone, with the factors of the site's basis.
 
     ``ballast`` in kg at the middle of the foot, level with the ground; ``base_width`` the foot's

@@ -1,6 +1,5 @@
 """How a piece stands: its contact, the lines about which it may turn, and its weight's hold."""
 
-from dataclasses import dataclass, replace
 from functools import cached_property
 from math import cos, sin
 
@@ -12,6 +11,7 @@ from ...design.structure import Structure, Weighing
 from ...loads.seen.directions import edge_normals
 from ...materials.grounds import Ground
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity, replace
 from .contact import Caps, Quadrature, caps, quadrature
 
 _STEP_DEG = 5.0
@@ -22,8 +22,7 @@ _KEPT = 100_000
 """Pivots of so many forces at most are kept for the checks that ask for them again."""
 
 
-@dataclass(frozen=True, eq=False)
-class DeadLoad:
+class DeadLoad(ByIdentity, frozen=True):
     """What presses a piece down: ``force`` (…) in N and its ``centre`` (…, 3) in m.
 
     Leading axes are pieces that differ in weight alone; those of winds follow as axes of one.
@@ -33,8 +32,7 @@ class DeadLoad:
     centre: Array
 
 
-@dataclass(frozen=True, eq=False)
-class Standing:
+class Standing(ByIdentity, frozen=True):
     """A structure on its ground, on a slope of ``slope`` rad (the worst way round)."""
 
     structure: Structure

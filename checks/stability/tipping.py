@@ -1,13 +1,12 @@
 """The least pressure that tips a piece: about which line, in which wind, on ground that yields."""
 
-from dataclasses import dataclass
-
 import numpy as np
 from numpy.typing import NDArray
 
 from ...design.structure import Weighing
 from ...loads.actions import Actions
 from ...units.arrays import Array
+from ...units.frozen import ByValue
 from ..judging import where_greatest
 from .crossing import crossing
 from .standing import DeadLoad, Standing
@@ -23,8 +22,7 @@ _MARGIN = 1.0e-6
 """What tips no more than this much later may be the first: a margin for rounding."""
 
 
-@dataclass(frozen=True)
-class _Tipping:
+class _Tipping(ByValue, frozen=True):
     """The least pressure in Pa that tips, the direction's index and the line it tips about."""
 
     pressure: float

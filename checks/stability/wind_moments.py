@@ -1,17 +1,15 @@
 """What winds do about the lines on which a piece may turn over: the moments of each of them."""
 
-from dataclasses import dataclass
-
 import numpy as np
 from numpy.typing import NDArray
 
 from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 
 
-@dataclass(frozen=True, eq=False)
-class WindMoments:
+class WindMoments(ByIdentity, frozen=True):
     """What winds do about lines: ``tilting`` and ``lifted`` in N m, suction's ``uplift`` in N.
 
     Each (…, E) of winds about every line, or (P,) of pairs of a wind and a line.

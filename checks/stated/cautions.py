@@ -1,7 +1,6 @@
 """What to take care of, as data: which rows of the cautions apply to a piece, and to what of it."""
 
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass, replace
 
 from ... import references
 from ...design.model import Part
@@ -10,6 +9,7 @@ from ...design.structure import build_structure
 from ...loads.methods import standard_of
 from ...materials.fastener import Fastener
 from ...units import INCH, MPH
+from ...units.frozen import ByValue, replace
 from ..examination import Examination
 from ..timber.books import titled
 from ..timber.capacity import Capacity
@@ -35,8 +35,7 @@ GENERAL = frozenset(
 """Rows that are told of every piece."""
 
 
-@dataclass(frozen=True)
-class Caution:
+class Caution(ByValue, frozen=True):
     """A row of the table of cautions by its ``key``, and what of the piece it is ``of``.
 
     ``masses`` in kg are what a scale and what the boards say, where these differ.
@@ -48,8 +47,7 @@ class Caution:
     masses: tuple[float, float] | None = None
 
 
-@dataclass(frozen=True)
-class _Fastening:
+class _Fastening(ByValue, frozen=True):
     """A joint or a part's seams, by name: its fastener, what that holds, whether it is glued."""
 
     name: str

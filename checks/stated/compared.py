@@ -1,19 +1,18 @@
 """One piece by several books of wind, and two pieces beside each other: what was found of each."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
 
 from ...design.model import Design
 from ...loads.combinations import resistance_basis
 from ...loads.other_books import in_every_book
 from ...loads.wind.site import Site
+from ...units.frozen import ByIdentity, replace
 from ..examination import Examination, examine
 from ..judging import Kind
 from ..timber.books import book_of
 
 
-@dataclass(frozen=True, eq=False)
-class Comparison:
+class Comparison(ByIdentity, frozen=True):
     """What one book, or one design, makes of a piece: SI, along the wind that pushes most.
 
     ``coefficient`` is the force over velocity pressure and silhouette, with gust effect and

@@ -2,7 +2,6 @@
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
 from enum import StrEnum
 
 from ... import materials, references
@@ -12,6 +11,7 @@ from ...loads.asce7.standard import ASCE7
 from ...loads.combinations import EN1995, resistance_basis
 from ...loads.methods import standard_of
 from ...materials.fastener import Fastener
+from ...units.frozen import ByValue
 from ..examination import Examination
 from ..joints.driven import Driven
 from ..timber.books import values_of
@@ -62,8 +62,7 @@ class Value(StrEnum):
     TORSION = "twist beside shear"
 
 
-@dataclass(frozen=True)
-class FromMemory:
+class FromMemory(ByValue, frozen=True):
     """A value written from memory, what it is ``of``, and the sources it was recalled from."""
 
     value: Value

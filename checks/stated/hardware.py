@@ -2,7 +2,6 @@
 
 from collections import Counter
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from math import ceil, cos, pi
 
 import numpy as np
@@ -22,6 +21,7 @@ from ...materials.fastener import Fastener
 from ...materials.stock import lumber_sizes
 from ...statics.tables.seam_table import SeamRow
 from ...units.arrays import Array
+from ...units.frozen import ByValue
 from ..joints.fastener_sets import BLOCKS, FastenerSet, block_thickness
 from ..joints.joint_places import JointPlace
 from ..seams.held_together import as_fastened
@@ -33,8 +33,7 @@ _SAME_WAY = 0.5
 """Directions whose cosine is greater are along one axis of a block."""
 
 
-@dataclass(frozen=True)
-class FastenerTally:
+class FastenerTally(ByValue, frozen=True):
     """Fasteners of one kind, and how many each joint and each part's seams take.
 
     ``washer`` is the diameter in m of the two washers under head and nut of a bolt.
@@ -50,8 +49,7 @@ class FastenerTally:
         return sum(count for _, count in self.uses)
 
 
-@dataclass(frozen=True)
-class Hardware:
+class Hardware(ByValue, frozen=True):
     """What fastens so many pieces: fasteners, what is sawn for them, and what may be glued.
 
     ``glued`` in m2 is of the faces of joints that the file glues, ``mitres`` of all seams between

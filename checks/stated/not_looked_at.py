@@ -1,9 +1,9 @@
 """What was not looked at of a piece, as data: a topic each, and the names that it is of."""
 
-from dataclasses import dataclass
 from enum import StrEnum
 
 from ...loads.recurrence import recurrence
+from ...units.frozen import ByValue
 from ..acting.borne import Borne
 from ..seams.tubes import cornered_parts
 
@@ -36,8 +36,7 @@ GIVEN_BY_FILE = frozenset({Topic.FASTENING, Topic.SEAMS, Topic.PEOPLE})
 """What the design file can still say: joints, seams, who comes near."""
 
 
-@dataclass(frozen=True)
-class NotLookedAt:
+class NotLookedAt(ByValue, frozen=True):
     """One thing that was not looked at; ``of`` names the parts, loads or wheels that it is of."""
 
     topic: Topic

@@ -1,10 +1,10 @@
 """What one degree of slope costs a piece of which the file takes the ground as level."""
 
-from dataclasses import replace
 from math import cos, radians, sin, sqrt
 
 import numpy as np
 
+from ...units.frozen import replace
 from ..examination import Examination
 
 DEGREE = radians(1.0)

@@ -1,6 +1,5 @@
 """The numbers behind a check, step by step, taken from the same relations as the check itself."""
 
-from dataclasses import dataclass, replace
 from math import cos, sin
 
 import numpy as np
@@ -10,6 +9,7 @@ from ...loads.actions import wind_actions
 from ...loads.methods import air_density, method_of
 from ...loads.seen.directions import distinct
 from ...units.arrays import Array
+from ...units.frozen import ByValue, replace
 from ..examination import MINIMUM, Examination
 from ..judging import Check
 from ..limits import stages
@@ -18,8 +18,7 @@ from ..stability.tipping import tipping_pressure
 from ..stability.wind_moments import WindMoments
 
 
-@dataclass(frozen=True)
-class Turning:
+class Turning(ByValue, frozen=True):
     """Turning over about one line, unfactored, in SI.
 
     The wind's ``wind_moment`` and its ``uplift`` at ``uplift_arm`` stand against ``weight`` at
@@ -38,8 +37,7 @@ class Turning:
     hold: float
 
 
-@dataclass(frozen=True)
-class Gripping:
+class Gripping(ByValue, frozen=True):
     """Sliding, unfactored, SI: the wind's level ``force`` and ``uplift``, friction's ``share``."""
 
     force: float
@@ -48,8 +46,7 @@ class Gripping:
     weight: float
 
 
-@dataclass(frozen=True)
-class PartWind:
+class PartWind(ByValue, frozen=True):
     """What one part takes of the governing wind, all its copies: SI, along the wind.
 
     ``product`` is coefficient times area, ``pressure`` that at the first copy, ``height`` that of

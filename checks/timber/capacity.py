@@ -1,14 +1,12 @@
 """What one fastener of a joint holds, as every book of timber answers."""
 
-from dataclasses import dataclass, replace
-
 from ... import units
 from ...materials import fasteners
 from ...materials.fastener import Fastener
+from ...units.frozen import ByValue, replace
 
 
-@dataclass(frozen=True)
-class Capacity:
+class Capacity(ByValue, frozen=True):
     """What one fastener holds in N, adjusted for this joint, and the Wood Handbook's mean.
 
     ``out`` against pulling out, ``head`` against its head pulling through (infinite where a plate

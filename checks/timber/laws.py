@@ -1,15 +1,14 @@
 """What books of timber answer with: the law of sticks, and where values stand."""
 
-from dataclasses import dataclass
 from typing import Protocol
 
 from numpy.typing import ArrayLike
 
 from ...units.arrays import Array
+from ...units.frozen import ByValue
 
 
-@dataclass(frozen=True)
-class Values:
+class Values(ByValue, frozen=True):
     """Where a book's values for some stuff stand, and how well they are known.
 
     ``unread`` names the sources of what was written from memory.

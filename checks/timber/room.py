@@ -1,10 +1,9 @@
 """The room that fasteners need, as every book of timber answers."""
 
-from dataclasses import dataclass
+from ...units.frozen import ByValue
 
 
-@dataclass(frozen=True)
-class Room:
+class Room(ByValue, frozen=True):
     """The least distances in m of a fastener in one piece.
 
     From its end and its edge, and along and across its grain to the next fastener.

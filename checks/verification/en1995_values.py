@@ -1,9 +1,9 @@
 """EN 1995-1-1 as worked examples and handbooks print it: each value from printed inputs."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import replace
 from math import radians, sqrt
 
+from ...units.frozen import replace
 from ..timber.en1995.axial import nail_depth_factor, nail_withdrawal, under_washer
 from ..timber.en1995.lateral import MM, embedment_strength, in_a_row, johansen, yield_moment
 from ..timber.en1995.members import both_ways, size_factor

@@ -1,10 +1,10 @@
 """Every published answer that ships, worked out again from its printed inputs."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 
 from ... import references
 from ...references import TableRow
+from ...units.frozen import ByValue
 from .en1995_values import EN1995_VALUES
 from .ground_values import GROUND_VALUES
 from .wind_values import WIND_VALUES
@@ -24,8 +24,7 @@ VALUES: Mapping[str, Callable[..., float]] = {
 _ROUNDING = 1.0e-9
 
 
-@dataclass(frozen=True)
-class Recomputed:
+class Recomputed(ByValue, frozen=True):
     """One published answer: ``what`` it is of which ``inputs``, as ``printed``, and ``ours``.
 
     Both are in ``unit``, each input in the one that its name ends with.

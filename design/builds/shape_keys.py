@@ -1,9 +1,9 @@
 """The keys that each shape takes, answers to those of another, and the closed list of shapes."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
 from typing import cast
 
+from ...units.frozen import ByValue, field
 from ..bounds import BLADE_COUNT, SHELL_TOP, SIDES, SIZE_OR_ZERO
 from ..reader.row import Row
 from ..reader.schema import Key
@@ -40,8 +40,7 @@ from .sizes import end_keys
 from .stock import LUMBER, STOCK
 
 
-@dataclass(frozen=True)
-class ShapeSpec:
+class ShapeSpec(ByValue, frozen=True):
     """A shape's keys and its reading; ``words`` answer keys that belong to other shapes.
 
     ``later`` names keys that are not understood yet, ``called`` what people call it otherwise.

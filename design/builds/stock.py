@@ -1,11 +1,11 @@
 """Stock sizes as sold: what a 2x4 or a sheet of 3/4 plywood measures."""
 
 import re
-from dataclasses import dataclass
 from fractions import Fraction
 
 from ...materials.stock import lumber_sizes, sheet_thicknesses
 from ...units import INCH
+from ...units.frozen import ByValue
 from ..reader.near_names import LIKE_ENOUGH, misspelt, nearest_name
 from ..reader.row import Row
 from ..reader.schema import Instead, Key
@@ -15,8 +15,7 @@ LUMBER = Key("lumber", "text")
 STOCK = Key("stock", "text")
 
 
-@dataclass(frozen=True)
-class _Section:
+class _Section(ByValue, frozen=True):
     """A stick's actual section in m, as it lies: its width in plan and its height."""
 
     thin: float

@@ -1,18 +1,17 @@
 """A flat piece to be laid out on a sheet, and where it lies."""
 
-from dataclasses import dataclass
 from math import atan2, cos, sin
 
 import numpy as np
 
 from ...units.arrays import Array
+from ...units.frozen import ByValue
 
 ROOM = 1.0e-9
 """What may be missing (m) for a piece that fits exactly."""
 
 
-@dataclass(frozen=True)
-class Blank:
+class Blank(ByValue, frozen=True):
     """A flat piece to be laid out: an even-sided trapezoid in m, its length along the grain.
 
     ``kind`` tells which piece it is, ``gap`` how much the saw takes between it and the next.
@@ -35,8 +34,7 @@ class Blank:
         return (self.bottom + self.top) / 2.0 * self.length
 
 
-@dataclass(frozen=True)
-class Laid:
+class Laid(ByValue, frozen=True):
     """A blank where it lies: ``middle`` across the sheet and ``start`` along it, in m.
 
     ``off_grain`` turns it about its own middle, in rad counter-clockwise.

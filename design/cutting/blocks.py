@@ -1,8 +1,8 @@
 """Solid bodies sawn or turned from a block: what their faces ask of the saw."""
 
-from dataclasses import dataclass
 from math import acos, cos, pi, sin
 
+from ...units.frozen import ByValue
 from ..shapes.bodies import Solid
 from ..shapes.boxes import Box
 from ..shapes.cone import Cone
@@ -10,8 +10,7 @@ from ..shapes.shape import Shape
 from .panels import lean_of
 
 
-@dataclass(frozen=True)
-class Block:
+class Block(ByValue, frozen=True):
     """A solid body of ``sides`` faces about an upright axis (0 is round), in m and rad.
 
     ``turn`` is the angle between neighbouring faces' normals, ``lean`` that of a face from plumb

@@ -1,12 +1,12 @@
 """Flat boards sawn square: plates, standing boards, cut-out figures, a wheel's blades."""
 
-from dataclasses import dataclass
 from math import pi
 
 import numpy as np
 from shapely import Polygon
 
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 from ..shapes.boxes import Box
 from ..shapes.cutout import Cutout
 from ..shapes.flat import Panel as StandingBoard
@@ -19,8 +19,7 @@ _SLAB = 4.0
 """A solid rectangle is a board where it is this many times as wide as it is thick: judgement."""
 
 
-@dataclass(frozen=True, eq=False)
-class SawnBoard:
+class SawnBoard(ByIdentity, frozen=True):
     """A flat board with square edges, in m: its outline, the holes in it, its thickness.
 
     ``bottom``, ``top`` and ``length`` are the trapezoid round it, its length along the grain.

@@ -2,9 +2,9 @@
 
 from collections import Counter
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 
 from ...materials.bought import UnitSystem, saw_kerf, sold_as
+from ...units.frozen import ByValue
 from ..model import Design, Part
 from ..structure import Structure
 from .blocks import block_of
@@ -15,8 +15,7 @@ from .panelled import panels_of
 from .sticks import sticks_of
 
 
-@dataclass(frozen=True)
-class CutList:
+class CutList(ByValue, frozen=True):
     """What has to be sawn for so many ``pieces`` of a design, and from what; ``kerf`` in m."""
 
     structure: Structure

@@ -1,8 +1,7 @@
 """What has to be sawn, piece by piece, and the stock that like pieces come from."""
 
-from dataclasses import dataclass
-
 from ...materials.bought import SheetSize
+from ...units.frozen import ByValue
 from ..model import Part
 from .blanks import ROOM
 from .blocks import Block
@@ -13,8 +12,7 @@ from .panels import SawnPanel
 from .sticks import SawnStick
 
 
-@dataclass(frozen=True)
-class FlatCut:
+class FlatCut(ByValue, frozen=True):
     """Like flat pieces of one part, ``count`` over all its copies.
 
     On the sheets it is laid out in ``across`` by ``along`` pieces, more than one where it is larger
@@ -45,8 +43,7 @@ class FlatCut:
         return bottom, top, length
 
 
-@dataclass(frozen=True)
-class Extra:
+class Extra(ByValue, frozen=True):
     """What is sawn for a joint or for a part's seams, by its name; of itself it is no part."""
 
     name: str
@@ -54,8 +51,7 @@ class Extra:
     density: None = None
 
 
-@dataclass(frozen=True)
-class StickCut:
+class StickCut(ByValue, frozen=True):
     """Like sticks of one part, ``count`` over all its copies."""
 
     part: Part | Extra
@@ -63,8 +59,7 @@ class StickCut:
     count: int
 
 
-@dataclass(frozen=True)
-class OtherCut:
+class OtherCut(ByValue, frozen=True):
     """A part that is neither panels, boards nor sticks; its block where it is solid."""
 
     part: Part
@@ -73,8 +68,7 @@ class OtherCut:
     block: Block | None
 
 
-@dataclass(frozen=True)
-class SheetGroup:
+class SheetGroup(ByValue, frozen=True):
     """Flat pieces of one material and thickness (m), on sheets where it is sold as such.
 
     ``area`` in m2 is that of all the outer faces, of boards without the gaps between slats.
@@ -102,8 +96,7 @@ class SheetGroup:
         return 1.0 - self.area / (self.sheets * self.layout.width * self.layout.length)
 
 
-@dataclass(frozen=True)
-class StickGroup:
+class StickGroup(ByValue, frozen=True):
     """Sticks of one material and section (m), and the lumber to buy where it is sold as such."""
 
     material: str | None

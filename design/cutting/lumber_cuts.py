@@ -1,14 +1,13 @@
 """Sticks laid out along lumber as it is sold, mitred ones end for end."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import cos
 
+from ...units.frozen import ByValue
 from .blanks import ROOM
 
 
-@dataclass(frozen=True)
-class Run:
+class Run(ByValue, frozen=True):
     """Pieces of one kind to be sawn from lumber of one section: lengths in m, mitre in rad."""
 
     kind: int
@@ -18,8 +17,7 @@ class Run:
     mitre: float
 
 
-@dataclass(frozen=True)
-class BoughtStick:
+class BoughtStick(ByValue, frozen=True):
     """One stick as bought: its length in m, and how many of each kind are sawn from it."""
 
     length: float
@@ -27,8 +25,7 @@ class BoughtStick:
     used: float
 
 
-@dataclass(frozen=True)
-class LumberToBuy:
+class LumberToBuy(ByValue, frozen=True):
     """What to buy of one section: the sticks, and the kinds that are longer than any sold."""
 
     sticks: tuple[BoughtStick, ...]

@@ -1,12 +1,13 @@
 """Pieces laid out on sheets: trapezoids side by side, every other one turned end for end."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field
 from math import ceil
 
 import numpy as np
+from msgspec import Struct, field
 
 from ...units.arrays import Array
+from ...units.frozen import ByValue
 from .blanks import ROOM, Blank, Laid, slope
 from .snug_rows import SnugRow, snug_rows
 
@@ -17,8 +18,7 @@ _FEW = 120
 """Up to this many pieces the further orders are tried."""
 
 
-@dataclass(frozen=True)
-class Layout:
+class Layout(ByValue, frozen=True):
     """Sheets of ``width`` across and ``length`` along the grain in m, and what lies on each."""
 
     width: float
@@ -73,8 +73,7 @@ def _orders(blanks: Sequence[Blank]) -> Iterator[list[Blank]]:
         yield [blanks[i] for i in drawn.permutation(len(blanks))]
 
 
-@dataclass
-class _Sheet:
+class _Sheet(Struct, eq=False):
     """One sheet as it fills: arrays of what lies on it, for a quick look at what is in the way."""
 
     width: float

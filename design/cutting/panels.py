@@ -1,16 +1,15 @@
 """The flat panel sawn with tilted edges: its outer face, its bevels, what is in it, its blank."""
 
-from dataclasses import dataclass
 from itertools import pairwise
 from math import asin, atan2, cos, hypot, isfinite, sin, sqrt, tan
 
 import numpy as np
 
 from ...units.arrays import Array
+from ...units.frozen import ByValue
 
 
-@dataclass(frozen=True)
-class EdgeTilts:
+class EdgeTilts(ByValue, frozen=True):
     """How far each edge's cut is tilted from square, in rad, seen from outside.
 
     Positive where the inner face is the smaller: the cut runs in under the outer face. Negative
@@ -23,8 +22,7 @@ class EdgeTilts:
     top: float
 
 
-@dataclass(frozen=True)
-class SawnPanel:
+class SawnPanel(ByValue, frozen=True):
     """One flat panel: an even-sided trapezoid as its outer face, in m; angles in rad.
 
     ``bottom`` and ``top`` are the outer face's widths, ``length`` is measured along the slope.

@@ -1,20 +1,19 @@
 """Rows of tapered pieces, turned so that the first one's edge runs along the sheet's."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import groupby
 from math import cos, radians, sin
 
 import numpy as np
 
+from ...units.frozen import ByValue
 from .blanks import ROOM, Blank, Laid, slope
 
 OFF_GRAIN = radians(10.0)
 """How far from the grain a row of tapered pieces may be turned to lie snug: judgement."""
 
 
-@dataclass(frozen=True)
-class SnugRow:
+class SnugRow(ByValue, frozen=True):
     """Like pieces side by side over the sheet's width, from 0 on, and the length they take."""
 
     laid: tuple[Laid, ...]

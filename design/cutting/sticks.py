@@ -1,6 +1,5 @@
 """Straight sticks sawn to length: a frame's mitred pieces, posts, rails, braces, rods, pipes."""
 
-from dataclasses import dataclass
 from math import acos, pi, tan
 
 import numpy as np
@@ -8,6 +7,7 @@ import numpy as np
 from ...materials.bought import nominal_size
 from ...materials.stock import lumber_sizes
 from ...units.arrays import Array
+from ...units.frozen import ByValue
 from ..shapes.bodies import Solid
 from ..shapes.boxes import Box
 from ..shapes.flat import Frame
@@ -19,8 +19,7 @@ _SLENDER = 3.0
 """A solid rectangle is a stick where it is this many times as long as it is wide: judgement."""
 
 
-@dataclass(frozen=True)
-class SawnStick:
+class SawnStick(ByValue, frozen=True):
     """A straight piece of one section, in m and rad, both ends sawn at one angle from square.
 
     ``long_point`` is measured over the longer edge, or from tip to tip where the two cuts are

@@ -1,8 +1,8 @@
 """The ``[[record]]`` table: what was measured on the finished piece, when and by whom."""
 
-from dataclasses import dataclass
 from typing import Literal, cast
 
+from ...units.frozen import ByValue
 from ..reader.kind_words import read_quantity
 from ..reader.row import Row
 from ..reader.schema import Key, TableSpec
@@ -17,8 +17,7 @@ _QUANTITIES: dict[RecordKind, str] = {
 _KINDS = tuple(_QUANTITIES)
 
 
-@dataclass(frozen=True)
-class Record:
+class Record(ByValue, frozen=True):
     """Something measured: ``value`` in kg for a weight, else in N; ``date`` is YYYY-MM-DD.
 
     A scale test is the level pull at ``height`` m at which the edge behind began to lift. Records

@@ -3,8 +3,8 @@
 import re
 from bisect import bisect_left
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import replace
 
+from ...units.frozen import replace
 from ..faults import Change, Fault
 
 _STEPS = 3

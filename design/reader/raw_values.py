@@ -1,9 +1,9 @@
 """Values as people type them: where each ends in the raw text, and what would trip TOML."""
 
 import re
-from dataclasses import replace
 from typing import NamedTuple
 
+from ...units.frozen import replace
 from .typed_text import Problem, marks_in_words, quoted, shown, without_note
 
 DEEPEST_NESTING = 8

@@ -3,9 +3,9 @@
 import re
 from bisect import bisect_right
 from collections.abc import Collection, Mapping
-from dataclasses import dataclass, replace
 from typing import NamedTuple
 
+from ...units.frozen import ByValue, replace
 from .near_names import nearest_name
 from .raw_values import DEEPEST_NESTING, HEADING_LINE, KEY_LINE, as_value, read_value
 from .typed_text import Problem, shown, without_note
@@ -45,8 +45,7 @@ class _Finding(NamedTuple):
     problem: Problem
 
 
-@dataclass(frozen=True)
-class Scan:
+class Scan(ByValue, frozen=True):
     """What the first look found: lines from 1, faults, and a text that leaves the faults out.
 
     ``broken`` holds the keys whose values were left out, ``names`` the names among what was.

@@ -1,9 +1,11 @@
 """What a table of the file may hold, and what the reading of one file gathers."""
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Generic, NamedTuple, TypeVar
 
+from msgspec import Struct, field
+
+from ...units.frozen import ByIdentity, ByValue
 from ..bounds import DEFAULT_BOUNDS, Bounds
 from ..faults import Fault
 from .mending import changed
@@ -25,8 +27,7 @@ class Instead(NamedTuple):
     name: bool = False
 
 
-@dataclass(frozen=True)
-class Key:
+class Key(ByValue, frozen=True):
     """A key of a table: its kind is plain (text, count, flag …) or a kind of quantity.
 
     ``choices`` are the accepted names of a choice, or of a quantity that may be given by a name;
@@ -51,8 +52,7 @@ class Key:
         return self.bounds or DEFAULT_BOUNDS.get(self.kind)
 
 
-@dataclass(frozen=True, eq=False)
-class TableSpec(Generic[_T]):
+class TableSpec(ByIdentity, Generic[_T], frozen=True):
     """A table that a room owns: its keys, and how a row of it becomes that room's type.
 
     ``words`` answers keys that people would expect; ``later`` names keys that are not understood
@@ -69,8 +69,7 @@ class TableSpec(Generic[_T]):
     later: frozenset[str] = frozenset()
 
 
-@dataclass
-class Reading:
+class Reading(Struct, eq=False):
     """What the reading of one file gathers: its faults and the notes to repeat."""
 
     file: str

@@ -1,7 +1,8 @@
 """A person's own text, for repeating back and for typing anew; and what is wrong with it."""
 
 import re
-from dataclasses import dataclass
+
+from ...units.frozen import ByValue
 
 _SHOWN = 60
 """So many characters of what a person typed are repeated back."""
@@ -10,8 +11,7 @@ _STRAIGHT = str.maketrans({**dict.fromkeys("′’‘´", "'"), **dict.fromkeys(
 _MARKED = re.compile(r"-?[\d\s./-]+'[\s-]*(?:[\d\s./-]+(?:\"|'')?)?", re.ASCII)
 
 
-@dataclass(frozen=True)
-class Problem:
+class Problem(ByValue, frozen=True):
     """What is wrong with a value: what was found, what is expected, and the way out.
 
     ``write`` is what to type instead, between the places ``at``; ``sure`` where nothing else can

@@ -1,6 +1,6 @@
 """Many-sided and round bodies about an upright axis: shell and solid."""
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from math import hypot
 
 import numpy as np
@@ -8,6 +8,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from ...units.arrays import Array
+from ...units.frozen import ByValue, replace
 from .forms import Form, Post, Prism, Walls
 from .plans import Regular, area_factor
 from .prism import prismatoid
@@ -15,8 +16,7 @@ from .shape import ALONG_AXIS, NO_HULLS, Hull, Moments, Shape
 from .slopes import RoofFace, Skirt, faces_round
 
 
-@dataclass(frozen=True)
-class Frustum:
+class Frustum(ByValue, frozen=True):
     """A body between two like regular sections, ``bottom`` and ``top`` flat to flat, in m."""
 
     sides: int

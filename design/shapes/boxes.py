@@ -1,6 +1,6 @@
 """Rectangular bodies: the box."""
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from math import hypot
 
 import numpy as np
@@ -8,6 +8,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from ...units.arrays import Array
+from ...units.frozen import ByValue, replace
 from .forms import Form, Post, Prism, Walls
 from .plans import Rectangle
 from .prism import LevelSection, prismatoid
@@ -18,8 +19,7 @@ _SIDES = frozenset({"front", "back", "left", "right"})
 FACES = _SIDES | {"top", "bottom"}
 
 
-@dataclass(frozen=True)
-class Wedge:
+class Wedge(ByValue, frozen=True):
     """A body with rectangular sections: x0, x1, y0, y1 at the bottom and at the top, in m."""
 
     low: tuple[float, float, float, float]

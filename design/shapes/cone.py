@@ -1,12 +1,13 @@
 """Pointed roofs: a cone or pyramid, hollow or solid."""
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from math import hypot
 
 import shapely
 from shapely.geometry.base import BaseGeometry
 
 from ...units.arrays import Array
+from ...units.frozen import replace
 from .bodies import Frustum, ring
 from .forms import Form, Prism
 from .plans import Regular, area_factor

@@ -1,6 +1,6 @@
 """The board sawn to an outline."""
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import cached_property
 from math import pi
 
@@ -10,6 +10,7 @@ from shapely import Polygon
 from shapely.geometry.base import BaseGeometry
 
 from ...units.arrays import Array
+from ...units.frozen import replace
 from .forms import Form, Leaf
 from .plans import Rectangle
 from .prism import convex_pieces, standing_hulls, standing_prism

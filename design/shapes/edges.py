@@ -1,19 +1,18 @@
 """What bounds a convex piece: its edges, its faces and the directions of both."""
 
-from dataclasses import dataclass
 from itertools import combinations, pairwise
 
 import numpy as np
 
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 from .shape import Disc, Hull, corners, rim
 
 _STRAIGHT = 1.0e-9
 """Discs whose axes differ by less stand in one line."""
 
 
-@dataclass(frozen=True, eq=False)
-class Edges:
+class Edges(ByIdentity, frozen=True):
     """Lines between ``starts`` (e, 3) and ``ends`` (e, 3) in m, all edges of a hull among them."""
 
     starts: Array

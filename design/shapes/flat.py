@@ -1,6 +1,6 @@
 """Flat pieces: plate and frame lie, panel stands."""
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from math import pi
 
 import numpy as np
@@ -8,6 +8,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from ...units.arrays import Array
+from ...units.frozen import replace
 from .forms import Form, Leaf, Prism, Slab
 from .plans import Plan, Rectangle, Regular, at_height
 from .shape import ALONG_AXIS, NO_HULLS, Hull, Moments, Shape, size_along

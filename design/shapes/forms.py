@@ -4,12 +4,11 @@ There are many shapes and few forms: each shape says which it has, and whoever n
 asks for the form. The list is closed, so that a match names what it leaves out.
 """
 
-from dataclasses import dataclass
-
 import numpy as np
 from shapely.geometry.base import BaseGeometry
 
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity, ByValue
 from .plans import Plan, Rectangle, Regular
 
 TYPE_CHECKING = False
@@ -17,8 +16,7 @@ if TYPE_CHECKING:
     from .rotor import Rotor
 
 
-@dataclass(frozen=True, eq=False)
-class Leaf:
+class Leaf(ByIdentity, frozen=True):
     """A board that stands: its ``region`` in x and z, its ``thickness`` in m centred on y = 0."""
 
     region: BaseGeometry
@@ -27,8 +25,7 @@ class Leaf:
     thickness: float
 
 
-@dataclass(frozen=True, eq=False)
-class Slab:
+class Slab(ByIdentity, frozen=True):
     """A board that lies: ``plan`` is its outline, ``region`` what is there of it, in x and y."""
 
     region: BaseGeometry
@@ -36,22 +33,19 @@ class Slab:
     thickness: float
 
 
-@dataclass(frozen=True)
-class Wheel:
+class Wheel(ByValue, frozen=True):
     """Blades about a hub."""
 
     rotor: "Rotor"
 
 
-@dataclass(frozen=True)
-class Globe:
+class Globe(ByValue, frozen=True):
     """A ball."""
 
     across: float
 
 
-@dataclass(frozen=True)
-class Ridge:
+class Ridge(ByValue, frozen=True):
     """A roof with a ridge along ``length``; each of its slopes runs over ``run`` m of ``width``."""
 
     length: float
@@ -60,8 +54,7 @@ class Ridge:
     is_round: bool
 
 
-@dataclass(frozen=True, eq=False)
-class Bars:
+class Bars(ByIdentity, frozen=True):
     """Straight pieces of one section ``plan`` along unit vectors ``axes`` (n, 3).
 
     A rectangle's length lies along ``across`` (n, 3), square to the axes; ``lengths`` (n,) in m are
@@ -84,15 +77,13 @@ class Bars:
         return np.asarray(wide @ self.lengths, dtype=np.float64)
 
 
-@dataclass(frozen=True)
-class Prism:
+class Prism(ByValue, frozen=True):
     """A body about an upright axis: ``plan`` is its section at mid-height, or one as wide."""
 
     plan: Plan
 
 
-@dataclass(frozen=True)
-class Walls:
+class Walls(ByValue, frozen=True):
     """Thin flat walls all round a space, between the like outlines ``foot`` and ``head``, in m.
 
     ``wall`` is measured square to each. ``joined`` where all of them are there and flat.
@@ -105,8 +96,7 @@ class Walls:
     joined: bool
 
 
-@dataclass(frozen=True, eq=False)
-class Post:
+class Post(ByIdentity, frozen=True):
     """A straight solid along the unit vector ``along`` (3,), with the section at its thinner end.
 
     ``first`` m along ``across`` (3,) by ``second``; both alike where it is round, with its
@@ -121,8 +111,7 @@ class Post:
     wall: float | None = None
 
 
-@dataclass(frozen=True)
-class Mote:
+class Mote(ByValue, frozen=True):
     """Nothing that the wind meets."""
 
 

@@ -1,6 +1,6 @@
 """Pitched roofs: the gable, straight or with a knee (gambrel)."""
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import cached_property
 from itertools import pairwise
 from math import atan2, degrees, hypot, pi
@@ -10,6 +10,7 @@ from shapely import Polygon
 from shapely.geometry.base import BaseGeometry
 
 from ...units.arrays import Array
+from ...units.frozen import replace
 from .forms import Form, Ridge
 from .plans import Rectangle
 from .prism import along_x, hulls_along_x

@@ -1,6 +1,6 @@
 """The straight stick, pipe, rope or rail between two points."""
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import cached_property
 from math import pi
 
@@ -9,6 +9,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from ...units.arrays import Array
+from ...units.frozen import replace
 from .forms import Bars, Form, Post
 from .plans import Plan, Rectangle, Regular
 from .shape import ALONG_AXIS, NO_HULLS, Disc, Hull, Moments, Shape

@@ -1,6 +1,5 @@
 """Plan outlines: the regular polygon (or circle) and the rectangle."""
 
-from dataclasses import dataclass
 from functools import cache
 from math import cos, pi, tan
 
@@ -8,13 +7,13 @@ import numpy as np
 from shapely import Polygon
 
 from ...units.arrays import Array
+from ...units.frozen import ByValue
 from .shape import Disc
 
 ROUND_CORNERS = 72
 
 
-@dataclass(frozen=True)
-class Regular:
+class Regular(ByValue, frozen=True):
     """A regular polygon, ``across`` flat to flat in m (twice the apothem); 0 sides is a circle.
 
     The first edge's outward normal points along +x.
@@ -61,8 +60,7 @@ class Regular:
         return at_height(self.corners(), height), ()
 
 
-@dataclass(frozen=True)
-class Rectangle:
+class Rectangle(ByValue, frozen=True):
     """A rectangle, ``length`` along x and ``width`` along y, in m, about its centre."""
 
     length: float

@@ -2,7 +2,6 @@
 
 from abc import ABC, abstractmethod
 from collections.abc import Callable
-from dataclasses import dataclass, field
 from functools import cached_property, wraps
 from typing import Any
 
@@ -10,6 +9,7 @@ import numpy as np
 from shapely.geometry.base import BaseGeometry
 
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity, ByValue, field
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -21,8 +21,7 @@ if TYPE_CHECKING:
     from .slopes import OpenSlope, RoofFace, Skirt
 
 
-@dataclass(frozen=True)
-class Disc:
+class Disc(ByValue, frozen=True):
     """A circle: centre (3,) and radius in m, and the unit vector (3,) square to it (up: level)."""
 
     centre: tuple[float, float, float]
@@ -30,16 +29,14 @@ class Disc:
     axis: tuple[float, float, float] = (0.0, 0.0, 1.0)
 
 
-@dataclass(frozen=True)
-class Sphere:
+class Sphere(ByValue, frozen=True):
     """A ball: centre (3,) and radius in m."""
 
     centre: tuple[float, float, float]
     radius: float
 
 
-@dataclass(frozen=True, eq=False)
-class Hull:
+class Hull(ByIdentity, frozen=True):
     """The convex hull of points (k, 3), level circles and spheres: one piece of an outline.
 
     ``ends``: its points are two convex outlines, each corner of the one joined to one of the other.
@@ -51,8 +48,7 @@ class Hull:
     ends: bool = False
 
 
-@dataclass(frozen=True, eq=False)
-class Moments:
+class Moments(ByIdentity, frozen=True):
     """Volume in m3 and first moments of volume (3,) in m4 about the shape's own axes."""
 
     volume: float

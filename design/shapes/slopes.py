@@ -1,12 +1,12 @@
 """The slopes of a shape in its own plan: what lies beneath them, and the planes that they make."""
 
-from dataclasses import dataclass
 from math import atan2, degrees, pi
 
 import numpy as np
 from shapely.geometry.base import BaseGeometry
 
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 from .plans import Regular
 from .shape import ALONG_AXIS
 
@@ -17,8 +17,7 @@ SECTORS = 12
 """Sectors that stand for a roof that is round in plan."""
 
 
-@dataclass(frozen=True, eq=False)
-class Skirt:
+class Skirt(ByIdentity, frozen=True):
     """What lies beneath slopes in plan (m), and how far they rise over what run, in m.
 
     What is round all over rises 0.
@@ -29,8 +28,7 @@ class Skirt:
     run: float = 1.0
 
 
-@dataclass(frozen=True, eq=False)
-class RoofFace:
+class RoofFace(ByIdentity, frozen=True):
     """A plane of a roof: ``corners`` (k, 2) in plan in m, ``slope`` in degrees, and its ``fall``.
 
     ``fall`` is the plan angle in rad toward which it slopes down.
@@ -41,8 +39,7 @@ class RoofFace:
     fall: float
 
 
-@dataclass(frozen=True, eq=False)
-class OpenSlope:
+class OpenSlope(ByIdentity, frozen=True):
     """A slope over an open space: area in m2, slope in degrees, plan angle of its fall in rad.
 
     ``normal`` (3,) outward and ``middle`` (3,) in m along the shape's own axes.

@@ -1,6 +1,6 @@
 """The body turned on a lathe: any profile about an upright axis."""
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import cached_property
 from itertools import pairwise
 from math import atan2, degrees
@@ -10,6 +10,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from ...units.arrays import Array
+from ...units.frozen import replace
 from .bodies import Frustum, level
 from .forms import Form, Post, Prism
 from .plans import Regular

@@ -1,7 +1,6 @@
 """ASCE/SEI 7 as a standard of wind: what its map's speed is and what it makes of a site."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -9,6 +8,7 @@ from ...design.placing import Body
 from ...design.reader.row import Row
 from ...units import MPH
 from ...units.arrays import Array
+from ...units.frozen import ByValue, replace
 from ..coefficients.boards import StandingBoard
 from ..coefficients.shape_coefficients import Coefficient, shape_coefficient
 from ..wind import dynamic_pressure as gust
@@ -24,8 +24,7 @@ LOWEST_ASCE_WIND = 85.0 * MPH
 _PREFIX = "ASCE "
 
 
-@dataclass(frozen=True)
-class Asce7Wind:
+class Asce7Wind(ByValue, frozen=True):
     """ASCE/SEI 7 with an ultimate map ``speed`` in m/s, of ``edition`` 7-22 or 7-16."""
 
     speed: float

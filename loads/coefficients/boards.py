@@ -5,7 +5,6 @@ plate or a plinth whole, posts by their share of its width.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from typing import cast
 
 import numpy as np
@@ -15,6 +14,7 @@ from ...design.placing import Body
 from ...design.shapes.forms import Leaf
 from ...design.touching import GAP
 from ...units.arrays import Array
+from ...units.frozen import ByValue, replace
 from .signs import solid_from
 
 _LEAST = 1.0e-6
@@ -24,8 +24,7 @@ _PLUMB = 1.0e-3
 """Cosine off the upright below which a board stands in an upright plane."""
 
 
-@dataclass(frozen=True)
-class StandingBoard:
+class StandingBoard(ByValue, frozen=True):
     """A standing board, one of those that together make a board ``width`` by ``height`` m.
 
     ``area`` in m2 is what all of them cover of that, ``bottom`` and ``top`` its heights above

@@ -1,6 +1,5 @@
 """Which published coefficient each body takes in each direction."""
 
-from dataclasses import dataclass, replace
 from math import inf, pi
 from typing import cast
 
@@ -12,6 +11,7 @@ from ...design.placing import Body
 from ...design.shapes.forms import Bars, Globe, Leaf, Mote, Prism, Ridge, Slab, Wheel
 from ...design.shapes.plans import Plan, Rectangle, Regular
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity, ByValue, replace
 from . import force_coefficients as cf
 from . import rotor, signs
 from .boards import StandingBoard, lone_board
@@ -24,8 +24,7 @@ Ends = tuple[tuple[float, float], tuple[float, float]]
 """Of two ends of a board, the force on it over that of Case A, and the resultant's shift in m."""
 
 
-@dataclass(frozen=True)
-class SignCases:
+class SignCases(ByValue, frozen=True):
     """Cases A, B and C of a solid sign, relative to Case A.
 
     ``rise`` of the resultant above the board's middle in m. ``off`` is Case B and ``edge`` Case C,
@@ -38,8 +37,7 @@ class SignCases:
     edge: Ends | None = None
 
 
-@dataclass(frozen=True, eq=False)
-class Coefficient:
+class Coefficient(ByIdentity, frozen=True):
     """Force coefficient of one body on its own outline, by direction.
 
     ``below`` and ``above`` (D,) hold at pressures up to and beyond ``limit`` (Pa, on the velocity

@@ -5,7 +5,6 @@ polygon's circumscribed circle, in every direction. So P, the coefficient times 
 is read here, and the coefficient on the outline that the wind sees is P over the outline's width.
 """
 
-from dataclasses import dataclass, replace
 from math import cos, pi
 from typing import cast
 
@@ -17,6 +16,7 @@ from ...design.placing import Body
 from ...design.shapes.forms import Bars, Globe, Leaf, Mote, Prism, Ridge, Slab, Wheel
 from ...design.shapes.plans import Plan, Rectangle, Regular
 from ...units.arrays import Array
+from ...units.frozen import ByValue, replace
 from ..coefficients import rotor
 from ..coefficients.boards import StandingBoard, lone_board
 from ..coefficients.shape_coefficients import (
@@ -36,8 +36,7 @@ LATTICE_TO = 0.6
 """Solidity up to which the lattice's figure is read; from 0.8 on it is a wall with openings."""
 
 
-@dataclass(frozen=True)
-class Blown:
+class Blown(ByValue, frozen=True):
     """The wind at the piece's top for Reynolds numbers: peak and mean speed in m/s."""
 
     peak: float

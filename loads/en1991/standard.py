@@ -1,7 +1,6 @@
 """EN 1991-1-4 as a standard of wind: what its basic velocity is and what it makes of a site."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -9,6 +8,7 @@ from ...design.placing import Body
 from ...design.reader.row import Row
 from ...units import KMH
 from ...units.arrays import Array
+from ...units.frozen import ByValue, replace
 from ..coefficients.boards import StandingBoard
 from ..coefficients.shape_coefficients import Coefficient
 from ..wind.exposure import EXPOSURES
@@ -41,8 +41,7 @@ ANNEX_KEYS = (
 _NAME = "EN 1991-1-4"
 
 
-@dataclass(frozen=True)
-class En1991Wind:
+class En1991Wind(ByValue, frozen=True):
     """The peak velocity pressure of a basic velocity ``basic`` v_b in m/s, and its coefficients.
 
     ``height`` in m is that of the piece's top, where Reynolds numbers are taken.

@@ -1,13 +1,13 @@
 """A gust that somebody names, of a forecast or at the piece, with the coefficients of ASCE 7."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 
 import numpy as np
 
 from ...design.placing import Body
 from ...design.reader.row import Row
 from ...units.arrays import Array
+from ...units.frozen import ByValue, replace
 from ..asce7 import standard as asce7
 from ..asce7.tops import ASCE7_TOPS
 from ..coefficients.boards import StandingBoard
@@ -18,8 +18,7 @@ from ..wind.site import Site
 AT_PIECE, FORECAST = "gust", "forecast"
 
 
-@dataclass(frozen=True)
-class AtObject:
+class AtObject(ByValue, frozen=True):
     """A 3-s gust ``speed`` in m/s at the piece itself, all over it; ``density`` of air kg/m3."""
 
     speed: float

@@ -1,16 +1,14 @@
 """The part of a roof that overhangs what stands beneath it on the windward side."""
 
-from dataclasses import dataclass
-
 import numpy as np
 from shapely.geometry.base import BaseGeometry
 
 from ...design import plane
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 
 
-@dataclass(frozen=True, eq=False)
-class _Line:
+class _Line(ByIdentity, frozen=True):
     """Lines (n,) through points at ``t`` and ``s``, which rise by ``slope``."""
 
     t: Array

@@ -1,6 +1,5 @@
 """The planes of a roof in plan, each with its slope and the way in which it falls."""
 
-from dataclasses import dataclass
 from math import atan2, degrees
 
 import numpy as np
@@ -10,10 +9,10 @@ from ...design import plane
 from ...design.placing import Body
 from ...design.shapes.forms import Leaf, Slab
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 
 
-@dataclass(frozen=True, eq=False)
-class RoofPlane:
+class RoofPlane(ByIdentity, frozen=True):
     """A plane of a roof: its ``region`` in plan, ``slope`` in degrees and ``fall`` (2,), outward.
 
     ``fall`` is the unit vector in plan in which it slopes down; a level top has slope 0.

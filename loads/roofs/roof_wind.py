@@ -1,6 +1,5 @@
 """Roofs and boards that wind passes beneath: their geometry, for the figures of any book."""
 
-from dataclasses import dataclass
 from math import atan2, degrees
 
 import numpy as np
@@ -10,11 +9,11 @@ from ...design import plane
 from ...design.placing import Body
 from ...design.shapes.forms import Leaf, Slab
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 from .roof_planes import roof_planes
 
 
-@dataclass(frozen=True, eq=False)
-class RoofWind:
+class RoofWind(ByIdentity, frozen=True):
     """What 1 Pa does to a roof: ``terms`` (D, R, 8) in m2 and m3, see ``Lift``, in the R cases.
 
     ``standing`` (D,) is the share of the level force on its face that acts besides.
@@ -24,8 +23,7 @@ class RoofWind:
     standing: Array
 
 
-@dataclass(frozen=True, eq=False)
-class FreeRoofBoard:
+class FreeRoofBoard(ByIdentity, frozen=True):
     """A flat board: its ``region`` in its own two axes (3, 2), from ``origin`` (3,), in m.
 
     ``up`` (3,) is its upper side's normal. ``slope`` in degrees; ``fall`` (2,) is the level way in

@@ -6,7 +6,6 @@ posts, or on slopes steeper than 60 degrees.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import radians
 
 import numpy as np
@@ -19,6 +18,7 @@ from ...design.placing import Body
 from ...design.plane import Polygons
 from ...design.structure import Structure
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 from ..coefficients.shape_coefficients import Coefficient
 from ..coefficients.signs import openings_factor
 from ..seen.visible import silhouette
@@ -60,8 +60,7 @@ TERMS = 8
 """Fx, Fy, Fz; force times height along x and y; Fz times the place along x and y; the twist."""
 
 
-@dataclass(frozen=True, eq=False)
-class Lift:
+class Lift(ByIdentity, frozen=True):
     """What 1 Pa does normal to tops, roofs and leaning boards, body by body and case by case.
 
     ``terms`` (bodies, D, V, 8) are ``TERMS`` in m2 and m3 about the origin; ``names`` (V,) tells

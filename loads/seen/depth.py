@@ -1,7 +1,6 @@
 """How deep bodies lie along the wind, and where they stand close behind one another."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from functools import lru_cache
 
 import numpy as np
@@ -13,6 +12,7 @@ from ...design.plane import Polygons
 from ...design.shapes.edges import FACETS, faces_of
 from ...design.shapes.shape import Disc, Hull, Shape, rim
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 
 FLUSH = 1.0e-9
 """Gaps (m) that differ less are one; sizes below it are none."""
@@ -35,8 +35,7 @@ _AROUND = np.vstack(
 """Ways in which a round piece without flat faces is touched."""
 
 
-@dataclass(frozen=True, eq=False)
-class _Bounds:
+class _Bounds(ByIdentity, frozen=True):
     """Planes round a convex body: ``normals`` (F, 3) outward, and how far it ``reach`` (F,), m."""
 
     normals: Array
@@ -74,8 +73,7 @@ def apart(one: Body, other: Body) -> float:
     return float((-reach(other, -normals) - reach(one, normals)).max())
 
 
-@dataclass(frozen=True, eq=False)
-class Depths:
+class Depths(ByIdentity, frozen=True):
     """Where a convex body begins and ends along the wind: the greatest and the least of planes.
 
     ``begins`` and ``ends`` (D, F, 3) are a, b and c of each face's a x + b up + c in m, with x

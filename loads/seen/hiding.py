@@ -5,7 +5,6 @@ tenth of the hiding one's lesser width, or about it. What is together there coun
 """
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
@@ -15,6 +14,7 @@ from ...design.outlines import downwind_axes, lateral_axes
 from ...design.placing import Body
 from ...design.plane import Polygons
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 from .depth import FLUSH, Depths, DirectionIndices, depths, least_widths, reach, without_clear_gap
 
 CLOSE = 0.1
@@ -27,8 +27,7 @@ LEAST_AREA = 1.0e-9
 """Areas in m2 below which an overlap is none."""
 
 
-@dataclass(frozen=True, eq=False)
-class Hidden:
+class Hidden(ByIdentity, frozen=True):
     """The ``regions`` (m,) of a ``body`` that ``by``, all of them standing, hide in ``ways`` (m,).
 
     ``ways`` are places among the directions.
@@ -40,8 +39,7 @@ class Hidden:
     regions: Polygons
 
 
-@dataclass(frozen=True, eq=False)
-class Close:
+class Close(ByIdentity, frozen=True):
     """The ``regions`` (m,) in ``ways`` (m,) where the bodies ``one`` and ``other`` are together."""
 
     one: int

@@ -1,17 +1,15 @@
 """What the wind finds of bodies: areas, centroids, and the outline of all together."""
 
-from dataclasses import dataclass
-
 import numpy as np
 
 from ...design import plane
 from ...design.plane import Polygons
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 from .hiding import LEAST_AREA, overlap
 
 
-@dataclass(frozen=True, eq=False)
-class Faces:
+class Faces(ByIdentity, frozen=True):
     """Area (bodies, D) in m2 and centroid across the wind and above ground (bodies, D) in m."""
 
     area: Array

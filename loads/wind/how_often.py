@@ -4,12 +4,11 @@ Not for coasts with hurricanes. The range of years for which the map's relation 
 known here; below some 5 years it is an extrapolation.
 """
 
-from dataclasses import dataclass
-
 import numpy as np
 from numpy.typing import ArrayLike
 
 from ...units.arrays import Array
+from ...units.frozen import ByValue
 from ..printed.ranges import positive
 
 SHORTEST = np.exp(-3.6) / 12.0
@@ -70,8 +69,7 @@ def years_between(speed: ArrayLike, years: ArrayLike, speeds: ArrayLike) -> Arra
     return np.where(told, np.exp(np.where(told, logarithm, 0.0)), np.inf)
 
 
-@dataclass(frozen=True)
-class Recurrence:
+class Recurrence(ByValue, frozen=True):
     """How often a gust comes: once in ``years``, infinite where rarer than can be told.
 
     ``method`` is ``"local values"``, ``"peaks"`` or ``"map"``; ``longest`` in years is the period

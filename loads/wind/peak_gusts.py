@@ -1,12 +1,12 @@
 """How often a gust comes by a record of peak gusts, yearly or daily: Gumbel's distribution."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import exp, expm1, inf, isfinite, log
 from typing import Any, cast
 
 import numpy as np
 
+from ...units.frozen import ByValue
 from .how_often import LONGER, Recurrence
 
 FEWEST = {"yearly": 10, "daily": 730}
@@ -19,8 +19,7 @@ nothing of the strongest (short records by monthly maxima, as in ASCE/SEI 7-10 C
 DAYS_A_YEAR = 365.25
 
 
-@dataclass(frozen=True)
-class Peaks:
+class Peaks(ByValue, frozen=True):
     """Gumbel's distribution of the peaks of one block: F(V) = exp(-exp(-(V - mode)/scale)).
 
     ``mode`` and ``scale`` in m/s; ``blocks_a_year`` peaks make a year; ``record`` is how many years

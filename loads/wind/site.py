@@ -1,14 +1,14 @@
 """The site: which wind, by which method, on which ground."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+
+from ...units.frozen import ByValue, field
 
 OPEN_COUNTRY = "C"
 """Exposure that a forecast gust is stated for where the site names none."""
 
 
-@dataclass(frozen=True)
-class Site:
+class Site(ByValue, frozen=True):
     """The ``[site]`` table in SI units.
 
     ``wind`` in m/s as it enters the method (a nominal speed is already converted). ``exposure``

@@ -1,7 +1,6 @@
 """Where each input of a check came from: a line of the file, a row of a table, or a default."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from ... import materials, references
 from ...checks.examination import Examination
@@ -11,6 +10,7 @@ from ...loads.combinations import EQUILIBRIUM, STRENGTH
 from ...loads.methods import standard_of
 from ...statics.tables.joint_table import JointRow
 from ...statics.tables.seam_table import SeamRow
+from ...units.frozen import ByValue
 from ..wording.filled import plain_source
 from .calculation_text import four_figures
 
@@ -35,8 +35,7 @@ _OF_ALL_PARTS = (Kind.OVERTURNING, Kind.SLIDING, Kind.BEARING, Kind.PUSH, Kind.C
 _BY_TABLE = (Kind.JOINT, Kind.SPACING, Kind.ANCHOR, Kind.ANCHOR_HEAD, Kind.GUY, Kind.LOAD)
 
 
-@dataclass(frozen=True)
-class Given:
+class Given(ByValue, frozen=True):
     """One input: what it is, its value as text, and where it came from.
 
     ``line`` is that of the file; ``table`` names a file beneath references/ and its row;

@@ -4,7 +4,6 @@ import pickle
 import zlib
 from collections.abc import Callable
 from copy import deepcopy
-from dataclasses import asdict, dataclass
 from functools import cached_property
 from math import hypot, isfinite
 from typing import Any
@@ -20,6 +19,7 @@ from ...checks.timber.books import values_of
 from ...design.model import Design
 from ...loads.combinations import resistance_basis
 from ...units import Quantity
+from ...units.frozen import ByIdentity, ByValue, fields_of
 from ..fastening.fastened_seams import seam_object
 from ..fastening.joint_object import joint_object
 from ..told.assumptions import assumptions
@@ -41,8 +41,7 @@ RESULT_FORMAT = 1
 _UNITS = {"N*m": "newton*meter", "N": "newton", "Pa": "pascal", "m": "meter"}
 
 
-@dataclass(frozen=True)
-class ResultCheck:
+class ResultCheck(ByValue, frozen=True):
     """One check as a program reads it; a demand without bound is None."""
 
     name: str
@@ -55,8 +54,7 @@ class ResultCheck:
     notes: tuple[str, ...]
 
 
-@dataclass(frozen=True)
-class ResultLimits:
+class ResultLimits(ByValue, frozen=True):
     """The gusts and the push that tip or slide it, without anchors; None above 150 m/s."""
 
     tipping_gust: Quantity | None
@@ -69,8 +67,7 @@ class ResultLimits:
     push: Quantity
 
 
-@dataclass(frozen=True)
-class ResultVerdict:
+class ResultVerdict(ByValue, frozen=True):
     """The verdict: its ``word`` (one list for every screen and page) and ``why``, a sentence.
 
     ``mend`` names the failing checks that no holding down mends, the worst first; ``unfastened``
@@ -86,8 +83,7 @@ class ResultVerdict:
     not_looked_at: tuple[str, ...]
 
 
-@dataclass(frozen=True)
-class ResultJoint:
+class ResultJoint(ByValue, frozen=True):
     """A joint: what the fastener that is used most is pulled and pushed by, and what it holds."""
 
     name: str
@@ -101,8 +97,7 @@ class ResultJoint:
     passes: bool
 
 
-@dataclass(frozen=True)
-class ResultMember:
+class ResultMember(ByValue, frozen=True):
     """The strength of a part: as what it was judged, what governs, how far it bends in wind."""
 
     part: str
@@ -113,8 +108,7 @@ class ResultMember:
     passes: bool
 
 
-@dataclass(frozen=True, eq=False)
-class Kept:
+class Kept(ByIdentity, frozen=True):
     """What of a result goes from one process to another: what is asked for first, and the design.
 
     ``passes``, the JSON ``object``, the first screen's ``text`` and the ``row`` in a table.
@@ -295,7 +289,7 @@ class Result:
             "file": self.file,
             "fingerprint": self.fingerprint,
             "verdict": _verdict_object(self.verdict),
-            "look_again": [asdict(note) for note in found.look_again],
+            "look_again": [fields_of(note) for note in found.look_again],
             "geometry": _geometry(found),
             "wind": _wind(found),
             "checks": [_check_object(found, check) for check in found.checks],

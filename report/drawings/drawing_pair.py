@@ -1,11 +1,11 @@
 """Elevation and plan side by side, to one scale, as large as a frame of the page allows."""
 
-from dataclasses import dataclass
 from functools import cache
 
 import numpy as np
 
 from ...checks.examination import Examination
+from ...units.frozen import ByValue
 from .drawing_elevation import Elevation
 from .drawing_plan import PlanDrawing
 from .drawing_scale import Scale, largest
@@ -14,8 +14,7 @@ from .paper import Paper
 _BETWEEN = 4.0
 
 
-@dataclass(frozen=True)
-class Pair:
+class Pair(ByValue, frozen=True):
     """Both views on one paper, and their scale."""
 
     paper: Paper

@@ -1,18 +1,17 @@
 """The scale of a drawing: one that a scale rule has, the largest that fits."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from shapely import affinity
 from shapely.geometry.base import BaseGeometry
 
 from ... import references
 from ...units.arrays import Array
+from ...units.frozen import ByValue
 from .paper import Point
 
 
-@dataclass(frozen=True)
-class Scale:
+class Scale(ByValue, frozen=True):
     """One on paper to ``one_to`` in the yard; ``words`` as a rule of the trade has it, or none."""
 
     one_to: float
@@ -40,8 +39,7 @@ def largest(metric: bool, fits: Callable[[Scale], bool]) -> Scale:
     return next((scale for scale in every if fits(scale)), every[-1])
 
 
-@dataclass(frozen=True)
-class OnPaper:
+class OnPaper(ByValue, frozen=True):
     """Where a drawing stands on the paper: ``mm`` a metre, its origin at (``x``, ``y``) mm."""
 
     mm: float

@@ -1,16 +1,14 @@
 """The direction that decides tipping, as a picture and a calculation show it."""
 
-from dataclasses import dataclass
-
 import numpy as np
 
 from ...checks.as_one import AsOne
 from ...checks.judging import Check, Kind
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 
 
-@dataclass(frozen=True, eq=False)
-class Governing:
+class Governing(ByIdentity, frozen=True):
     """The wind and weight that tip it first, untied, on the site's axes; SI units.
 
     ``check`` is the check that they decide: tipping, or how far posts in the ground are used, where

@@ -3,11 +3,11 @@
 Drawn in shares of its width, so that letters stay as large on a narrow screen.
 """
 
-from dataclasses import dataclass
 from html import escape
 
 from ...checks.as_one import AsOne
 from ...checks.limits import GREATEST_GUST
+from ...units.frozen import ByValue
 from ..wording import window_messages as messages
 from ..wording.amounts import Amounts
 from ..wording.ticks import ticks
@@ -25,8 +25,7 @@ _END, _RIGHT = 97.0, 50.0
 _MOST_TICKS, _SMALL = 7, 5
 
 
-@dataclass(frozen=True)
-class Mark:
+class Mark(ByValue, frozen=True):
     """A mark on the rule: what it is, its words, and the gust in the rule's unit or None."""
 
     key: str

@@ -1,6 +1,5 @@
 """The two views on the page: from the side to which it tips, a person beside it, and from above."""
 
-from dataclasses import dataclass
 from functools import cache
 from math import ceil
 
@@ -11,6 +10,7 @@ from ... import references
 from ...checks.as_one import AsOne
 from ...design.structure import Structure
 from ...units import INCH
+from ...units.frozen import ByValue
 from ..wording import window_messages as messages
 from ..wording.amounts import Amounts
 from .drawing_elevation import Elevation
@@ -30,8 +30,7 @@ _ROUND = 0.006
 """How round, in shares of the stature, corners of the person's outline are."""
 
 
-@dataclass(frozen=True)
-class Views:
+class Views(ByValue, frozen=True):
     """Both views as SVG with what they show in words, and their scale."""
 
     front: str

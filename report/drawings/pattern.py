@@ -1,7 +1,6 @@
 """The full-size pattern as figures in mm: each kind of flat piece once, with its label."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 
@@ -9,6 +8,7 @@ from ...design.cutting.cut_list import CutList
 from ...design.cutting.cut_pieces import FlatCut
 from ...design.cutting.panels import SawnPanel
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity, ByValue
 from ..fastening.cut_words import deg, face_words, flat_head, material_of
 from ..wording.amounts import Amounts
 
@@ -24,8 +24,7 @@ _LETTER = 0.62 * TEXT
 BAR = {True: (100.0, "100 mm"), False: (101.6, "4 in")}
 
 
-@dataclass(frozen=True, eq=False)
-class Figure:
+class Figure(ByIdentity, frozen=True):
     """One piece full size in mm, y up from its own lower left: outline, inner face, holes, label.
 
     ``round`` outlines and holes have a centre and radius in ``circles`` instead of corners.
@@ -40,8 +39,7 @@ class Figure:
     height: float
 
 
-@dataclass(frozen=True)
-class PlacedFigure:
+class PlacedFigure(ByValue, frozen=True):
     """A figure and where its lower left lies on the pattern, in mm, y up."""
 
     figure: Figure
@@ -49,8 +47,7 @@ class PlacedFigure:
     y: float
 
 
-@dataclass(frozen=True)
-class Pattern:
+class Pattern(ByValue, frozen=True):
     """All figures of a design on one plane, in mm; ``bar`` is a line to check the print by."""
 
     title: tuple[str, ...]

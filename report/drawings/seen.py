@@ -1,7 +1,6 @@
 """What is seen of a piece from one side or from above: areas, edges of faces, what hides what."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from functools import lru_cache
 
 import numpy as np
@@ -15,6 +14,7 @@ from ...design.shapes.shape import Shape, corners
 from ...design.structure import Structure
 from ...loads.roofs.lids import from_above as filled_outline
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity, replace
 
 _MANY_BLADES = 6
 _FACING = 1.0e-6
@@ -29,8 +29,7 @@ _FLAT = 2.0
 """So many times the area from the front, a view from the right is the one by which it is known."""
 
 
-@dataclass(frozen=True, eq=False)
-class Seen:
+class Seen(ByIdentity, frozen=True):
     """One body as seen: its area, its faces' edges (k, 2, 2) in m, and whether wind passes it.
 
     A body without an outline has an empty area and sits at ``spot`` (2,).

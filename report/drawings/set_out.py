@@ -1,6 +1,5 @@
 """What is set out to hold a piece, as its page lists and draws it: places and kinds."""
 
-from dataclasses import dataclass, replace
 from math import cos
 
 import numpy as np
@@ -12,10 +11,10 @@ from ...design.placing import about_z
 from ...materials import anchors as kinds
 from ...statics.tables.anchor_table import AnchorRow, GuyRow
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity, replace
 
 
-@dataclass(frozen=True, eq=False)
-class SetOut:
+class SetOut(ByIdentity, frozen=True):
     """What holds a piece as drawn, from above, in the axes of the design's file, in m.
 
     ``anchors`` (n, 2) stand at its foot; each of ``guys`` (2, 2) runs from the piece to the ground.

@@ -2,7 +2,6 @@
 
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from string import ascii_lowercase, ascii_uppercase
 
 import numpy as np
@@ -13,6 +12,7 @@ from ...design.outlines import outlines
 from ...design.placing import Body, about_z
 from ...design.structure import Structure
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity, replace
 from ..wording.amounts import Amounts
 from ..wording.characters import Characters, window_columns, window_rows
 from ..wording.lines import LINE_WIDTH, Line, wrapped
@@ -54,8 +54,7 @@ def sketch(structure: Structure) -> list[Line]:
     return [*map(Line, picture), Line(""), *said]
 
 
-@dataclass(frozen=True, eq=False)
-class _View:
+class _View(ByIdentity, frozen=True):
     """What is seen one way: areas (m) of bodies from the farthest to the nearest, and its window.
 
     ``spots`` are where bodies without an outline sit; ``foot`` (k, 2) is drawn in the plan only.

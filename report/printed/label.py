@@ -5,13 +5,13 @@ what was not checked. Where room is short the rest gives way first, in a stated 
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from ...checks.examination import Examination
 from ...checks.verdict import Reason, Word
 from ...design.faults import DesignError, Fault
 from ...design.model import Design
 from ...design.reader.scan import Spot, scan
+from ...units.frozen import ByValue
 from ..wording.amounts import Amounts
 from . import label_sentences as say
 from .label_sentences import Forms
@@ -25,8 +25,7 @@ _DRAFT = "DRAFT, NOT READY TO SELL."
 LONGEST_NAME, SHORTEST_NAME = 60, 12
 
 
-@dataclass(frozen=True)
-class Label:
+class Label(ByValue, frozen=True):
     """The texts of one design; ``left_out`` names what of the seller's words found no room.
 
     A ``draft`` begins with saying so, beyond the length that texts have.
@@ -40,8 +39,7 @@ class Label:
     draft: bool = False
 
 
-@dataclass(frozen=True)
-class Refusal:
+class Refusal(ByValue, frozen=True):
     """Why a design has no text: what would be missing, and the reason."""
 
     examination: Examination
@@ -105,8 +103,7 @@ _CUT = "..."
 _MARKS = " ,;:.-–—(&+/"
 
 
-@dataclass(frozen=True)
-class _Piece:
+class _Piece(ByValue, frozen=True):
     """A piece of a text, fullest form first; the lowest ``yields`` gives way first."""
 
     forms: Forms

@@ -3,21 +3,20 @@
 import csv
 import io
 from collections.abc import Mapping
-from dataclasses import dataclass, field
 from difflib import get_close_matches
 from pathlib import Path
 
 from ...design.faults import DesignError, Fault
 from ...design.reader.file_text import text_in
 from ...design.reader.typed_text import shown
+from ...units.frozen import ByValue, field
 from ..wording.cells import from_cell
 from ..wording.fingerprint import LENGTH
 
 _NEEDED = ("file", "fingerprint")
 
 
-@dataclass(frozen=True)
-class PrintedSheet:
+class PrintedSheet(ByValue, frozen=True):
     """One sheet as handed out: its design's file and what was printed, by column.
 
     ``table`` is the file of rows that names it, nothing where it was typed.

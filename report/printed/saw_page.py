@@ -1,7 +1,6 @@
 """The page for the saw: what to tick off, stock by stock, with stops and tilts, and what to buy."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from math import atan, degrees, pi
 
 from ... import __version__
@@ -13,6 +12,7 @@ from ...design.cutting.cut_pieces import FlatCut, OtherCut, SheetGroup, StickCut
 from ...design.cutting.nesting import Layout
 from ...design.cutting.panels import SawnPanel
 from ...units import FOOT
+from ...units.frozen import replace
 from ..drawings.paper import THIN_LINE, Paper, points
 from ..fastening.cut_words import (
     STEEPEST,

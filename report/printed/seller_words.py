@@ -2,10 +2,10 @@
 
 import re
 import unicodedata
-from dataclasses import dataclass
 from functools import cache
 
 from ... import references
+from ...units.frozen import ByValue
 
 TESTED = "tested"
 WITHOUT = "leave the word out: the text says at which gust to tie the piece down"
@@ -13,8 +13,7 @@ _OWN = re.compile(r"\bnot tested\b")
 """Where the text itself says what was not done: the one place of that word."""
 
 
-@dataclass(frozen=True)
-class SellerWord:
+class SellerWord(ByValue, frozen=True):
     """A word that promises too much, the pattern by which it is known, and why it is none."""
 
     word: str

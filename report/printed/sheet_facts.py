@@ -1,7 +1,6 @@
 """What a buyer's page needs of a piece besides its verdict and the slots of every message."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
 from ...checks.examination import Examination
 from ...checks.sizing.anchor_pull import people_pull
@@ -10,6 +9,7 @@ from ...checks.verdict import Verdict, Way
 from ...design.file.record_table import Record
 from ...loads.wind.site import Site
 from ...materials import find_material as material
+from ...units.frozen import ByIdentity
 from ..drawings.set_out import SetOut, set_out
 from ..told.added_words import added_said, only_with
 from ..told.facts import Facts, facts_of
@@ -22,8 +22,7 @@ from ..wording.dates import records_said
 from .gate import not_ready
 
 
-@dataclass(frozen=True, eq=False)
-class SheetFacts:
+class SheetFacts(ByIdentity, frozen=True):
     """Slots of the page's messages, gathered once.
 
     ``unready`` is why it is not for sale, empty where it is. ``acts`` is the forecast gust to act

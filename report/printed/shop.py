@@ -1,18 +1,17 @@
 """The shop: what a seller says once for all designs, in ``shop.toml`` beside them."""
 
-from dataclasses import dataclass
 from pathlib import Path
 
 from ...design.file.lone_table import read_lone_table
 from ...design.reader.row import Row
 from ...design.reader.schema import Key, TableSpec
+from ...units.frozen import ByValue
 from .seller_words import WITHOUT, overstated
 
 SHOP_FILE = "shop.toml"
 
 
-@dataclass(frozen=True)
-class Shop:
+class Shop(ByValue, frozen=True):
     """Who sells the pieces: maker, how to reach them, where, and a sentence to close with."""
 
     maker: str | None = None

@@ -1,13 +1,12 @@
 """Parts of a page for the shop: a table whose rows are ticked off, with its note and pictures."""
 
 from collections.abc import Sequence
-from dataclasses import asdict, dataclass
 
+from ...units.frozen import ByValue, fields_of
 from ..templates.typeset import PAPER_SIZES, typeset
 
 
-@dataclass(frozen=True)
-class ShopPart:
+class ShopPart(ByValue, frozen=True):
     """A head, a note, a table by its columns (name, share of the width), and pictures."""
 
     head: str
@@ -24,6 +23,6 @@ def shop_page(title: str, facts: str, parts: Sequence[ShopPart], paper: str) -> 
         "title": title,
         "facts": facts,
         "paper": PAPER_SIZES[paper][2],
-        "parts": [asdict(part) for part in parts],
+        "parts": [fields_of(part) for part in parts],
     }
     return typeset("shop_page", data)

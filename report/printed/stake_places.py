@@ -1,7 +1,6 @@
 """Where what holds a piece is set out: by distances, on a page, or as a full-size template."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
@@ -11,6 +10,7 @@ from ...checks.examination import Examination
 from ...design.placing import about_z
 from ...materials import anchors as kinds
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 from ..drawings.drawing_scale import OnPaper
 from ..drawings.paper import BOLD_LINE, LETTERS, PLAIN_LINE, Paper, points
 from ..drawings.pattern import BAR, MARGIN, TEXT, Figure, Pattern
@@ -55,8 +55,7 @@ _SPOT = ((0.0, 0.0, 8.0), (0.0, 0.0, 1.0))
 _NOWHERE = np.empty((0, 2))
 
 
-@dataclass(frozen=True, eq=False)
-class StakePlaces:
+class StakePlaces(ByIdentity, frozen=True):
     """Places (n, 2) in m from the middle of the foot, x right and y back, going round.
 
     ``what`` stands at each; ``foot`` (k, 2) is the foot's outline from its middle.

@@ -1,10 +1,10 @@
 """Whether a printed sheet is current: what has changed since, and which of its figures."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Any
 
 from ...checks.examination import Examination
+from ...units.frozen import ByValue
 from ..wording.faults import clean
 from ..wording.fingerprint import design_mark, fingerprint, tables_mark
 from ..wording.lines import Line, wrapped
@@ -18,8 +18,7 @@ DESIGN, _TABLES, _EITHER = (
 )
 
 
-@dataclass(frozen=True)
-class SheetComparison:
+class SheetComparison(ByValue, frozen=True):
     """A printed sheet beside its design as it is now.
 
     ``changes`` says what has changed, nothing where the sheet holds; ``figures`` are the printed

@@ -2,12 +2,12 @@
 
 from collections import Counter
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from math import inf
 from pathlib import Path
 
 from ...checks.examination import Examination
 from ...checks.verdict import Word
+from ...units.frozen import ByValue
 from ..told.facts import facts_of
 from ..told.what_to_do import in_brief
 from ..wording import messages
@@ -21,8 +21,7 @@ _WORD = max(len(word) for word in Word) + 2
 _ACT = 12
 
 
-@dataclass(frozen=True)
-class FolderRow:
+class FolderRow(ByValue, frozen=True):
     """What stands in the table of one design; ``until`` is the gust in m/s to act at, if any."""
 
     word: Word

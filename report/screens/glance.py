@@ -1,10 +1,9 @@
 """What the page tells of a piece: its word, what to do, its numbers, and all else that is told."""
 
-from dataclasses import dataclass
-
 from ...checks.as_one import AsOne
 from ...checks.examination import Examination
 from ...checks.limits import GREATEST_GUST
+from ...units.frozen import ByValue
 from ..told.cautions import cautions
 from ..told.facts import facts_of
 from ..told.not_checked import not_checked
@@ -15,8 +14,7 @@ from ..wording.lines import Mood
 from .first_screen import mood_of, todo_and_rest, word_line
 
 
-@dataclass(frozen=True)
-class Number:
+class Number(ByValue, frozen=True):
     """One number of a piece: its key, its name and its text."""
 
     key: str
@@ -24,8 +22,7 @@ class Number:
     value: str
 
 
-@dataclass(frozen=True)
-class Glance:
+class Glance(ByValue, frozen=True):
     """What ``check`` prints of a piece, in its parts: nothing here is worded a second time.
 
     ``first`` is what to do, the worst first; ``rest`` what else is told on the first screen.

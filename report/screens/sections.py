@@ -1,9 +1,8 @@
 """What stands behind the first screen, a section for each option."""
 
-from dataclasses import dataclass, fields
-
 from ...checks.examination import Examination
 from ...checks.verdict import Way
+from ...units.frozen import ByValue, fields_of
 from ..told.assumptions import assumptions
 from ..told.cautions import cautions
 from ..told.facts import facts_of
@@ -24,8 +23,7 @@ from .starts import starts
 _WIDE = MOST_COLUMNS
 
 
-@dataclass(frozen=True)
-class Shown:
+class Shown(ByValue, frozen=True):
     """What is asked for behind the first screen."""
 
     numbers: bool = False
@@ -38,7 +36,7 @@ class Shown:
     @property
     def nothing(self) -> bool:
         """Return whether the first screen alone is asked for."""
-        return not any(getattr(self, each.name) for each in fields(self))
+        return not any(fields_of(self).values())
 
 
 def shown_of(found: Examination, shown: Shown, columns: int = MOST_COLUMNS) -> list[Line]:

@@ -1,7 +1,6 @@
 """The public sizing: a design in, what would hold it out, each way alone."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from functools import cached_property
 from pathlib import Path
 from typing import Any
@@ -13,14 +12,14 @@ from ...checks.sizing.ways import Sizing
 from ...checks.sizing.ways import size_design as sized
 from ...design.model import Design
 from ...units import Quantity
+from ...units.frozen import ByIdentity, ByValue
 from ..told.sizing_words import why_no_remedy
 from .sizing_object import sizing_object
 
 _DIMENSIONS = {"m": "length", "kg": "mass", "N": "force", "m/s": "speed"}
 
 
-@dataclass(frozen=True)
-class ResultRemedy:
+class ResultRemedy(ByValue, frozen=True):
     """One way alone: ``value`` is what it takes, None where it is none, then ``reason`` says why.
 
     ``kind`` is "base width", "ballast", "anchors", "guys", "height" or "wind"; ``governs`` the
@@ -34,8 +33,7 @@ class ResultRemedy:
     reason: str
 
 
-@dataclass(frozen=True, eq=False)
-class Sizes:
+class Sizes(ByIdentity, frozen=True):
     """What would hold a design; ``sizing`` holds all of it in SI units. `size` gives it."""
 
     sizing: Sizing

@@ -1,11 +1,10 @@
 """What sentences need of a piece besides its verdict: gathered once, no sentence asks for more."""
 
-from dataclasses import dataclass
-
 import numpy as np
 
 from ...checks.examination import Examination
 from ...checks.sizing.anchor_pull import people_pull
+from ...units.frozen import ByValue
 from ..wording.amounts import Amounts
 from ..wording.faults import clean
 from ..wording.messages import ASK_ANYWHERE
@@ -17,8 +16,7 @@ from .label_anchors import of_what
 from .posts_words import deeper, posts_said
 
 
-@dataclass(frozen=True)
-class Facts:
+class Facts(ByValue, frozen=True):
     """Slots for the messages of one piece: its wind, ground, what holds it, or would.
 
     ``size`` is how tall, wide and heavy it is. ``anchors`` is the plural of what is set at its

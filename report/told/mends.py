@@ -1,7 +1,6 @@
 """What to do about each check that no holding down mends, in words and in lines of the file."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
 from math import isfinite
 
 from ...checks.examination import Examination
@@ -10,6 +9,7 @@ from ...checks.sizing.thicker import thicker
 from ...checks.sizing.under_load import UnderLoad, anchored_against, stands_with
 from ...statics.tables.joint_table import JointRow
 from ...statics.tables.seam_table import SeamRow
+from ...units.frozen import ByValue, replace
 from ..fastening.fastened_seams import seam_of, seam_remedy, sized_seam
 from ..fastening.fastener_words import several_fasteners
 from ..fastening.joint_advice import joint_brief, joint_remedy
@@ -31,8 +31,7 @@ _FAR = 100.0
 """What is asked so many times what it holds has no number worth telling."""
 
 
-@dataclass(frozen=True)
-class ToType:
+class ToType(ByValue, frozen=True):
     """Lines to type into a table of the file: keys with their values, and keys to take out.
 
     ``table`` is its heading and ``name`` what its ``key`` says.
@@ -45,8 +44,7 @@ class ToType:
     out: tuple[str, ...] = ()
 
 
-@dataclass(frozen=True)
-class Mend:
+class Mend(ByValue, frozen=True):
     """What to do about checks that fail alike: in a line, whole, and to type."""
 
     short: str

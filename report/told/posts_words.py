@@ -1,7 +1,6 @@
 """Posts in the ground in words: which they are, how deep they stand, how deep they should."""
 
 from collections.abc import Sequence
-from dataclasses import replace
 from math import isfinite
 
 import numpy as np
@@ -12,6 +11,7 @@ from ...checks.build_steps import steps_of, up
 from ...checks.examination import Examination
 from ...checks.judging import Kind
 from ...units import INCH
+from ...units.frozen import replace
 from ..wording.amounts import Amounts
 from ..wording.remark import counted, joined
 

@@ -1,13 +1,13 @@
 """What to do about a piece, line by line in the order in which people ask; from its verdict."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
 from math import ceil
 
 from ...checks.judging import Check, Kind
 from ...checks.limits import GREATEST_GUST
 from ...checks.stated.not_looked_at import Topic
 from ...checks.verdict import Reason, Verdict, Way, Word, most
+from ...units.frozen import ByValue, replace
 from ..wording import messages
 from ..wording.amounts import Amounts
 from ..wording.messages import About
@@ -25,8 +25,7 @@ if TYPE_CHECKING:
     from .mends import Mend
 
 
-@dataclass(frozen=True)
-class ScreenRow:
+class ScreenRow(ByValue, frozen=True):
     """A labelled text of the first screen; ``optional`` ones go first where there is no room.
 
     ``number`` is which of how many it is, of what is told of several.

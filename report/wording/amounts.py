@@ -1,11 +1,11 @@
 """How amounts are shown: as the trade writes them, rounded so that nobody is misled upward."""
 
-from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil, floor
 from typing import Literal
 
 from ...units import FOOT, GRAVITY, INCH, KMH, MPH, POUND, POUND_FORCE, PSF
+from ...units.frozen import ByValue
 
 LB_FT3 = POUND / FOOT**3
 ATMOST = 1.0e-9
@@ -16,8 +16,7 @@ _PLAIN = {"N*m": "N m", "l_e/d": "x thick"}
 """Units of checks as they are said where they are the same in both systems."""
 
 
-@dataclass(frozen=True)
-class Amounts:
+class Amounts(ByValue, frozen=True):
     """Amounts in SI to text, in imperial units or metric ones.
 
     Limits are rounded down and needs up; what is only told is rounded to the nearest.

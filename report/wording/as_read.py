@@ -1,7 +1,6 @@
 """The design as it was read, for the builder to compare: every width of every part, and weight."""
 
 from collections import Counter
-from dataclasses import dataclass
 from math import cos, pi, tan
 
 from ...checks.examination import Examination
@@ -21,6 +20,7 @@ from ...design.shapes.roofs import Dome, Vault
 from ...design.shapes.rotor import Rotor
 from ...design.shapes.turned import Turned
 from ...design.shapes.weight import Weight
+from ...units.frozen import ByValue
 from .amounts import Amounts
 from .lines import Line, wrapped
 
@@ -59,8 +59,7 @@ def _balance(examination: Examination, amounts: Amounts) -> str:
     return f"{said} Weight {weight}{band}: if a scale says other, add  weighed = '.. {unit}'."
 
 
-@dataclass(frozen=True)
-class _Spoken:
+class _Spoken(ByValue, frozen=True):
     """Sizes with their units, a polygon's three widths in words."""
 
     amounts: Amounts

@@ -1,11 +1,11 @@
 """A short number by which an answer is known again: of the design, the tables and the version."""
 
 import hashlib
-from dataclasses import fields, is_dataclass
 from typing import cast
 
 from ... import __version__, references
 from ...design.model import Design
+from ...units.frozen import fields_of
 
 LENGTH = 12
 
@@ -40,10 +40,10 @@ def _figures(content: bytes) -> str:
 def _written_out(value: object) -> str:
     """Return a value in characters that are the same in every run: sets have no order of their own.
 
-    Parts and their shapes are dataclasses of text, numbers, None, and tuples and sets of these.
+    Parts and their shapes have fields of text, numbers, None, and tuples and sets of these.
     """
-    if is_dataclass(value):
-        named = (f"{each.name}={_written_out(getattr(value, each.name))}" for each in fields(value))
+    if inside := fields_of(value):
+        named = (f"{name}={_written_out(each)}" for name, each in inside.items())
         return f"{type(value).__name__}({', '.join(named)})"
     if isinstance(value, tuple):
         return f"({', '.join(map(_written_out, cast(tuple[object, ...], value)))})"

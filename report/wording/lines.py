@@ -2,9 +2,10 @@
 
 import re
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from textwrap import wrap
 from typing import Literal
+
+from ...units.frozen import ByValue
 
 LINE_WIDTH = 80
 
@@ -23,8 +24,7 @@ _APART = re.compile(
 Mood = Literal["plain", "title", "bad", "tie", "good", "quiet"]
 
 
-@dataclass(frozen=True)
-class Line:
+class Line(ByValue, frozen=True):
     """One line as printed; its mood, or that of one ``word`` in it, only colours: words say all."""
 
     text: str

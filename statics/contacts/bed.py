@@ -1,12 +1,11 @@
 """A face on which two things press as a bed of points, each with its share of the area."""
 
-from dataclasses import dataclass
-
 import numpy as np
 from shapely.geometry.base import BaseGeometry
 
 from ...design import plane
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 
 FINE_BED = 8
 """Rows of a bed each way where the fasteners of a joint are judged."""
@@ -15,8 +14,7 @@ COARSE_BED = 2
 """Rows of a bed each way where it only passes force on from piece to piece."""
 
 
-@dataclass(frozen=True, eq=False)
-class Bed:
+class Bed(ByIdentity, frozen=True):
     """Points (n, 2) in a plane in m, and the area (n,) in m2 for which each stands."""
 
     points: Array

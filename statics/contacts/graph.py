@@ -1,7 +1,6 @@
 """What meets what, and what holds there: one graph of bodies and the ground, found by geometry."""
 
 from collections.abc import Container, Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 from functools import cached_property
 from itertools import pairwise
@@ -13,6 +12,7 @@ from ...design.on_ground import TOUCHING
 from ...design.placing import Body
 from ...design.structure import Structure
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity
 from ..tables.joint_table import JointRow
 from .fit import CARRIED_ACROSS, FIT
 from .meeting import Face, boxes_near, capping, faces_met, point_face
@@ -36,8 +36,7 @@ class Holds(StrEnum):
     STANDS = "stands"
 
 
-@dataclass(frozen=True, eq=False)
-class Edge:
+class Edge(ByIdentity, frozen=True):
     """Where body ``of`` meets body ``to``, or the ground: the ``face``, and what holds it there.
 
     ``leaves`` of the face points from ``to`` to ``of``. ``placed``: ``of`` is written to stand on
@@ -73,8 +72,7 @@ class Edge:
         return way * float(self.face.leaves[2]) > _SLANT
 
 
-@dataclass(frozen=True, eq=False)
-class Graph:
+class Graph(ByIdentity, frozen=True):
     """The bodies of a structure with every edge between them, and to the ground.
 
     ``first`` are edges without fasteners that are taken to hold before all others.

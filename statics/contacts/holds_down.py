@@ -1,7 +1,6 @@
 """Where anchors, guys and ballast meet the piece that they are said to hold; else it is a fault."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
 from functools import lru_cache
 
 import numpy as np
@@ -16,6 +15,7 @@ from ...design.structure import Structure
 from ...materials import anchors as kinds
 from ...units import plain
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity, replace
 from ..tables.anchor_table import AnchorRow, BallastRow, GuyRow
 from .fit import ANCHOR_LEFT, CARRIED_ACROSS, FIT, HEAD_REACH
 from .graph import swings
@@ -38,8 +38,7 @@ _KEPT = 16
 """For so many sets of places what is near is kept: many anchors are tried at the same ones."""
 
 
-@dataclass(frozen=True, eq=False)
-class _Near:
+class _Near(ByIdentity, frozen=True):
     """The wood nearest to a point: ``apart`` m off, at ``place`` (3,), of body ``body``."""
 
     apart: float

@@ -1,7 +1,6 @@
 """What was read without fault but is hardly meant: shown above the verdict."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 import numpy as np
 
@@ -12,6 +11,7 @@ from ...design.shapes.shape import corners
 from ...design.structure import Structure
 from ...materials import sheets
 from ...materials.stock import sheet_thicknesses
+from ...units.frozen import ByValue
 from ..tables.anchor_table import BallastRow
 from .fit import DENSEST, IN_BULK, LIES_DEEP, OUT_OF_PROPORTION, SAME_SPACE
 from .graph import Graph, swings
@@ -20,8 +20,7 @@ from .unsupported import shown_length
 _SECTIONS = 8
 
 
-@dataclass(frozen=True)
-class LookAgain:
+class LookAgain(ByValue, frozen=True):
     """One thing to look at again: the part and its key, what was found, what may be meant."""
 
     part: str

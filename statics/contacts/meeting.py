@@ -1,7 +1,6 @@
 """Where two bodies meet: the face that they share, and which way one leaves the other."""
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, replace
 from functools import cached_property
 
 import numpy as np
@@ -13,6 +12,7 @@ from shapely.geometry.base import BaseGeometry
 from ...design import plane
 from ...design.placing import Body
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity, replace
 from .bed import cells
 from .fit import FIT
 from .surfaces import EXACT_LENGTH, ConvexPiece, Surfaces, cut_of, outline, surfaces_of
@@ -31,8 +31,7 @@ _MOST, _MOST_DEEP = 6, 24
 """So many planes are tried of two pieces that touch, and of two that lie within each other."""
 
 
-@dataclass(frozen=True, eq=False)
-class Face:
+class Face(ByIdentity, frozen=True):
     """Where two bodies meet: ``area`` in a plane (m), with ``origin`` and axes (3,) on the site.
 
     ``area`` is a polygon, or a segment or a point where they meet in no more. ``leaves`` is the

@@ -1,6 +1,5 @@
 """The convex pieces of a body on the site: how far they reach, where they lie, how a plane cuts."""
 
-from dataclasses import dataclass, replace
 from functools import cached_property, lru_cache
 
 import numpy as np
@@ -11,6 +10,7 @@ from ...design.placing import Body
 from ...design.shapes.edges import ROUND_FROM, Edges, edges_of, faces_of
 from ...design.shapes.shape import Disc, Hull, Shape, rim
 from ...units.arrays import Array
+from ...units.frozen import ByIdentity, replace
 
 EXACT_LENGTH = 1.0e-4
 """Lengths (m) that differ by less are one: what is drawn in one plane lies in it."""
@@ -18,8 +18,7 @@ EXACT_LENGTH = 1.0e-4
 _NONE = np.empty((0, 3))
 
 
-@dataclass(frozen=True, eq=False)
-class ConvexPiece:
+class ConvexPiece(ByIdentity, frozen=True):
     """A convex piece on the site (m): corners (k, 3), circles (c), balls (b), and what bounds it.
 
     ``normals`` (p, 3) point out of its flat faces and the facets of its round sides; ``directions``
@@ -124,8 +123,7 @@ class ConvexPiece:
         return (centre + radius / length * across)[None]
 
 
-@dataclass(frozen=True, eq=False)
-class Surfaces:
+class Surfaces(ByIdentity, frozen=True):
     """A body's convex pieces and its cavities on the site, and the upright box round it (2, 3)."""
 
     hulls: tuple[ConvexPiece, ...]

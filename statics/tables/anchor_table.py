@@ -1,18 +1,16 @@
 """The tables that hold a piece down: ``[[anchor]]``, ``[[ballast]]`` and ``[[guy]]``."""
 
-from dataclasses import dataclass
-
 from ...design.reader.row import Row
 from ...design.reader.schema import Key, TableSpec
 from ...materials import anchors, ballast, guy_lines
+from ...units.frozen import ByValue
 
 ANCHOR_WHERE = ("corners", "sides", "second sides", "feet")
 """Where anchors stand about the foot: at each corner, each side's middle, each second one's; or one
 at each foot that stands apart from the others, outermost."""
 
 
-@dataclass(frozen=True)
-class AnchorRow:
+class AnchorRow(ByValue, frozen=True):
     """Anchors of one kind: at places of the foot (``where``), or at a point or round a ring.
 
     At places of the foot they stand ``inset`` from its edges, 0 against its outside. Lengths in m,
@@ -34,8 +32,7 @@ class AnchorRow:
     inset: float = 0.0
 
 
-@dataclass(frozen=True)
-class BallastRow:
+class BallastRow(ByValue, frozen=True):
     """Weight laid on a part (``on``) or inside one that has a floor (``inside``); kg of each."""
 
     name: str
@@ -47,8 +44,7 @@ class BallastRow:
     while_full: bool = False
 
 
-@dataclass(frozen=True)
-class GuyRow:
+class GuyRow(ByValue, frozen=True):
     """Guys of one kind, evenly round: from ``height``, ``out`` of the middle, down to ``radius``.
 
     ``at`` moves the middle; ``start`` is the first one's plan angle from +x. Lengths in m, rad.

@@ -1,12 +1,12 @@
 """The ``[[joint]]`` table as people write it: which part is fastened to which, and by what."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from ...design.reader.near_names import meant, quoted_names
 from ...design.reader.row import Row
 from ...design.reader.schema import Key, TableSpec
 from ...materials.fastener import Fastener
+from ...units.frozen import ByValue
 from .fastener_key import (
     CROWN_WORDS,
     CROWNS,
@@ -24,8 +24,7 @@ INTO = ("side grain", "end grain", "panel face", "panel edge")
 """What the point is driven into."""
 
 
-@dataclass(frozen=True)
-class JointRow:
+class JointRow(ByValue, frozen=True):
     """Fasteners of one kind between the part ``of`` (above, or attached) and the part ``to``.
 
     ``count`` is the number at each place where a copy of one touches a copy of the other. Sizes in

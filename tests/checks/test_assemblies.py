@@ -5,7 +5,6 @@ Suctions: ASCE/SEI 7 Fig. 27.3-1 (above h/L 1, 1.3 to h/2 from the windward edge
 lowest 0.1 on paving); Case B: ASCE/SEI 7 Fig. 29.3-1 Note 3.
 """
 
-from dataclasses import replace
 from math import radians
 
 import numpy as np
@@ -23,6 +22,7 @@ from yardfast.design.shapes.flat import Frame, Panel, Plate
 from yardfast.design.shapes.gables import Gable
 from yardfast.design.shapes.plans import Rectangle
 from yardfast.design.shapes.rotor import Rotor
+from yardfast.units.frozen import replace
 
 SLAB = Part("slab", Box(1.5, 1.0, 0.1), density=2400.0)
 Q = 0.613 * 20.0**2

@@ -1,6 +1,5 @@
 """Every body of every piece is in balance in every load case, and the ground bears all of it."""
 
-from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
@@ -18,6 +17,7 @@ from yardfast.loads.given import GivenLoad
 from yardfast.statics.footings import HoldDown
 from yardfast.statics.stiffness import SETS
 from yardfast.statics.system import FIXED
+from yardfast.units.frozen import replace
 
 EXAMPLES = sorted(Path(__file__).parents[2].joinpath("examples").glob("*.toml"))
 MOST = 400

@@ -1,7 +1,5 @@
 """Pressure under a block by hand: N/((B - 2 e) L), e = M/N (Meyerhof 1953), against the ground."""
 
-from dataclasses import replace
-
 import numpy as np
 import pytest
 
@@ -14,6 +12,7 @@ from yardfast.design.structure import build_structure
 from yardfast.loads.actions import Actions
 from yardfast.loads.combinations import Factors
 from yardfast.materials import grounds
+from yardfast.units.frozen import replace
 
 W = 500.0
 STRENGTH = Factors(0.9, 1.2, 1.0, 1.6667, "ASCE/SEI 7-22 2.3.1")

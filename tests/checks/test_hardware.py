@@ -1,7 +1,5 @@
 """What fastens a piece: counted by hand on the light tower, and held against what shops print."""
 
-from dataclasses import replace
-
 import pytest
 
 from yardfast.checks.inputs import read
@@ -12,6 +10,7 @@ from yardfast.materials import fasteners
 from yardfast.materials.hardware import bottles, fastener_boxes, glue_for, with_spares
 from yardfast.statics.tables.seam_table import SeamRow
 from yardfast.units import INCH
+from yardfast.units.frozen import replace
 
 TOWER = "examples/light-tower.toml"
 

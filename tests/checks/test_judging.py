@@ -1,10 +1,9 @@
 """How checks are ranked by how much of what they hold is used."""
 
-from dataclasses import replace
-
 import pytest
 
 from yardfast.checks.judging import Kind, check_demand
+from yardfast.units.frozen import replace
 
 
 def test_what_nothing_resists_ranks_worst_and_what_nothing_asks_least():

@@ -1,6 +1,5 @@
 """Loose parts, swinging parts, coverings and named loads: each against statics by hand."""
 
-from dataclasses import replace
 from math import pi, sqrt
 
 import numpy as np
@@ -18,6 +17,7 @@ from yardfast.design.shapes.plans import Rectangle
 from yardfast.design.structure import build_structure
 from yardfast.loads.given import GivenLoad
 from yardfast.loads.wind.site import Site
+from yardfast.units.frozen import replace
 
 G = 9.80665
 BASE = Part("base", Box(0.8, 0.8, 0.3), density=2000.0)

@@ -1,7 +1,5 @@
 """Loose parts under people and named loads: statics of one block on its seat, by hand."""
 
-from dataclasses import replace
-
 import pytest
 from designs import design
 
@@ -10,6 +8,7 @@ from yardfast.design.model import Part, Place
 from yardfast.design.shapes.boxes import Box
 from yardfast.loads.given import GivenLoad
 from yardfast.loads.wind.site import Site
+from yardfast.units.frozen import replace
 
 G = 9.80665
 PEDESTAL = Part("pedestal", Box(0.6, 0.6, 0.5), density=2000.0)

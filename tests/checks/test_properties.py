@@ -1,6 +1,5 @@
 """What must hold of every piece, whatever its sizes."""
 
-from dataclasses import replace
 from math import radians, sqrt
 
 import numpy as np
@@ -12,6 +11,7 @@ from hypothesis import strategies as st
 from yardfast.checks.examination import examine
 from yardfast.checks.stability.wind_moments import WindMoments
 from yardfast.loads.actions import wind_actions
+from yardfast.units.frozen import replace
 
 quickly = settings(max_examples=12, deadline=None)
 

@@ -1,6 +1,5 @@
 """What is found once, however a piece is held, is what would be found anew: an invariant."""
 
-from dataclasses import fields, replace
 from pathlib import Path
 
 import numpy as np
@@ -14,6 +13,7 @@ from yardfast.checks.situation import situation_of, weighted
 from yardfast.checks.sizing.laid_weight import with_weight
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.weight import Weight
+from yardfast.units.frozen import fields_of, replace
 
 EXAMPLES = Path(__file__).parents[2] / "examples"
 NAMES = ["light-tower", "well", "three-pieces"]
@@ -40,10 +40,10 @@ def test_weight_laid_on_a_piece_changes_nothing_of_what_the_wind_finds(name):
     before = examine(read(EXAMPLES / f"{name}.toml"))
     heavier = with_weight(before.design, ground_parts(before.structure), 40.0)
     at, anew = weighted(before.at, heavier), situation_of(heavier)
-    for one in fields(at.exposed):
-        a, b = getattr(at.exposed, one.name), getattr(anew.exposed, one.name)
+    for field, a in fields_of(at.exposed).items():
+        b = getattr(anew.exposed, field)
         if isinstance(a, np.ndarray) and a.dtype.kind == "f":
-            assert np.array_equal(a, b), one.name
+            assert np.array_equal(a, b), field
     assert np.array_equal(at.exposed.suction.terms, anew.exposed.suction.terms)
     alike(examine_in(at, heavier, before), examine_in(anew, heavier), before)
 

@@ -3,7 +3,6 @@
 Its wind comes from directions in steps of 5 degrees, so that a turn by such steps asks the same.
 """
 
-from dataclasses import replace
 from math import radians
 from pathlib import Path
 
@@ -11,6 +10,7 @@ import pytest
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read
+from yardfast.units.frozen import replace
 
 EXAMPLES = Path(__file__).parents[2] / "examples"
 

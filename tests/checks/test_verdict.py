@@ -3,8 +3,6 @@
 The order of the words is that of what people must do first; no published value is at stake.
 """
 
-from dataclasses import replace
-
 import pytest
 import word_designs
 from bare_checks import bare_check
@@ -26,6 +24,7 @@ from yardfast.checks.verdict import (
     verdict_of,
 )
 from yardfast.loads.wind.site import Site
+from yardfast.units.frozen import replace
 
 
 def found_of(*key):

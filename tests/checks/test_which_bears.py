@@ -1,7 +1,5 @@
 """A slab without a joint that lies on two posts: which bears is not known, so each is asked it."""
 
-from dataclasses import replace
-
 import pytest
 from designs import design
 
@@ -13,6 +11,7 @@ from yardfast.loads.given import GivenLoad
 from yardfast.materials import fasteners
 from yardfast.statics.contacts.graph import graph_of
 from yardfast.statics.tables.joint_table import JointRow
+from yardfast.units.frozen import replace
 
 WOOD = {"material": "southern pine"}
 FOOT = Part("foot", Box(1.2, 0.3, 0.1), **WOOD)

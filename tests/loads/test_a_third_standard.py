@@ -1,6 +1,6 @@
 """A standard that is no book at all, as a test double: the face is all that the house asks."""
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 import numpy as np
 import pytest
@@ -21,6 +21,7 @@ from yardfast.loads.exposed import bare
 from yardfast.loads.recurrence import recurrence
 from yardfast.loads.roofs.roof_wind import RoofWind
 from yardfast.loads.wind.site import Site
+from yardfast.units.frozen import replace
 
 NAME = "flat book"
 

@@ -5,7 +5,6 @@ most a tenth of its own lesser width hides it; beyond that each takes its full w
 asked for what ISO 4302 leaves.
 """
 
-from dataclasses import replace
 from math import cos, pi, radians, sin
 
 import numpy as np
@@ -28,6 +27,7 @@ from yardfast.design.shapes.member import Member
 from yardfast.design.shapes.plans import Rectangle
 from yardfast.loads.seen.depth import least_widths
 from yardfast.loads.seen.hiding import CLOSE, hidden, visible
+from yardfast.units.frozen import replace
 
 BASE = Part("base", Plate(Rectangle(6.0, 6.0), 0.02), density=7850.0)
 LENGTHS = st.floats(0.05, 1.2)

@@ -1,7 +1,5 @@
 """Fasteners by the words of the trade."""
 
-from dataclasses import replace
-
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -9,6 +7,7 @@ from hypothesis import strategies as st
 from yardfast import references
 from yardfast.materials import fasteners
 from yardfast.materials.fastener_words import read_words
+from yardfast.units.frozen import replace
 
 INCH = 0.0254
 PSI = 6894.757293168361

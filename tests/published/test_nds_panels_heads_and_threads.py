@@ -5,7 +5,6 @@ nails as wood of a specific gravity of 0.40 (seen). Threads: NDS 2018 12.3.7. Pr
 NDS are from memory, those of thread roots of FED-STD-H28 too.
 """
 
-from dataclasses import replace
 from math import pi, sqrt
 
 import pytest
@@ -18,6 +17,7 @@ from yardfast.checks.timber.nds.fastener_capacity import adjusted_capacity
 from yardfast.checks.timber.nds.pulled_out import at_its_head, at_its_point
 from yardfast.checks.timber.nds.pushed_sideways import threads_over_bearing, yields
 from yardfast.materials import fasteners
+from yardfast.units.frozen import replace
 
 INCH = 0.0254
 LBF = 4.4482216152605

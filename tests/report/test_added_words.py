@@ -1,7 +1,6 @@
 """Weight that was added: the page and the listing say that the gusts to act at need it."""
 
 import re
-from dataclasses import replace
 
 import pytest
 from pages import words
@@ -14,6 +13,7 @@ from yardfast.checks.inputs import read_text
 from yardfast.report.printed.label import Label, label
 from yardfast.report.printed.sheet import sheet
 from yardfast.report.printed.shop import Shop
+from yardfast.units.frozen import replace
 
 KG = 0.45359237
 FLOOR = block("30 in", "30 in", "1 in", "35 lb/ft^3")

@@ -1,7 +1,6 @@
 """The first screen: 22 lines of 79 columns, the worst thing first, every fact once."""
 
 import re
-from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -16,6 +15,7 @@ from yardfast.report.screens.first_screen import MOST_COLUMNS, MOST_LINES, first
 from yardfast.report.screens.folder import folder, folder_row
 from yardfast.report.wording.amounts import MPH, POUND_FORCE
 from yardfast.statics.contacts.look_again import LookAgain
+from yardfast.units.frozen import replace
 
 EXAMPLES = sorted(Path("examples").glob("*.toml"))
 FOUND = {path.stem: examine(read(path)) for path in EXAMPLES}

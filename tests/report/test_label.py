@@ -1,7 +1,6 @@
 """Text for a listing: what it always says, what it never says, and how long it is."""
 
 import re
-from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -41,6 +40,7 @@ from yardfast.report.printed.label import (
 from yardfast.report.printed.label_rows import label_object
 from yardfast.report.printed.seller_words import TESTED, overstated
 from yardfast.report.printed.shop import Shop
+from yardfast.units.frozen import replace
 
 EXAMPLES = Path(__file__).parents[2] / "examples"
 NEVER = re.compile(

@@ -4,7 +4,6 @@ import json
 import os
 import subprocess
 import sys
-from dataclasses import fields, is_dataclass
 from math import isfinite
 
 import pytest
@@ -13,6 +12,7 @@ import verdict_designs
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.report.data.result import Result
+from yardfast.units.frozen import fields_of
 
 CHECK = {
     "name",
@@ -202,9 +202,10 @@ def test_results_are_compared_without_an_error():
 
 def _all_within(value):
     """Return a dataclass and every one that it holds."""
-    if not is_dataclass(value):
+    inside = fields_of(value)
+    if not inside:
         return []
-    held = [getattr(value, each.name) for each in fields(value)]
+    held = [*inside.values()]
     several = [each for one in held for each in (one if isinstance(one, tuple) else (one,))]
     return [value, *(each for one in several for each in _all_within(one))]
 

@@ -1,7 +1,6 @@
 """What stands behind the first screen: width, words, figures against those of the examination."""
 
 import re
-from dataclasses import replace
 
 import pytest
 import verdict_designs
@@ -20,6 +19,7 @@ from yardfast.report.told.cautions import cautions
 from yardfast.report.told.not_checked import not_checked
 from yardfast.report.wording.amounts import MPH, Amounts
 from yardfast.report.wording.as_read import as_read
+from yardfast.units.frozen import replace
 
 BANNED = re.compile(
     r"\b(?:safe|storm-proof|wind-rated|certified|engineered|approved|meets code|guaranteed|tested"

@@ -1,7 +1,5 @@
 """What falls short besides the holding is said where people look: loose parts, named loads."""
 
-from dataclasses import replace
-
 from bare_checks import bare_check
 from pages import words
 from verdict_designs import CONCRETE, STANDS, block, design_text
@@ -14,6 +12,7 @@ from yardfast.report.screens.sections import Shown, shown_of
 from yardfast.report.told.cautions import cautions
 from yardfast.report.told.member_words import strength_unchecked
 from yardfast.report.told.passing_words import passing
+from yardfast.units.frozen import replace
 
 HEAD = (
     "[[part]]\nname = 'head'\nshape = 'box'\nlength = '8 in'\nwidth = '8 in'\nheight = '8 in'\n"

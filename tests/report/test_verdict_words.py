@@ -1,7 +1,5 @@
 """The sentence behind the word: the same in the JSON, on screens and for programs."""
 
-from dataclasses import replace
-
 import pytest
 import word_designs
 from bare_checks import bare_check
@@ -16,6 +14,7 @@ from yardfast.report.told.mends import times
 from yardfast.report.told.verdict_words import fails
 from yardfast.report.told.what_to_do import untied
 from yardfast.report.wording.messages import WHY
+from yardfast.units.frozen import replace
 
 
 def found_of(*key):

@@ -1,6 +1,5 @@
 """What meets what: plane geometry by hand, one fit of 1/8 in, and graphs worked a second way."""
 
-from dataclasses import replace
 from math import radians
 from pathlib import Path
 
@@ -31,6 +30,7 @@ from yardfast.design.structure import build_structure
 from yardfast.statics.contacts.graph import GROUND, Holds, graph_of
 from yardfast.statics.contacts.look_again import look_again
 from yardfast.statics.contacts.unsupported import unsupported
+from yardfast.units.frozen import replace
 
 EXAMPLES = sorted(Path("examples").glob("*.toml"))
 BASE = Part("base", Box(1.0, 1.0, 0.2), density=600.0)

@@ -3,7 +3,6 @@
 Places are plane geometry by hand; reaches are those of references/fit.csv (judgement).
 """
 
-from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
@@ -25,6 +24,7 @@ from yardfast.design.structure import build_structure
 from yardfast.loads.wind.site import Site
 from yardfast.statics.contacts.holds_down import anchor_points, holding_nothing
 from yardfast.statics.tables.anchor_table import AnchorRow, BallastRow, GuyRow
+from yardfast.units.frozen import replace
 
 STAKE, BOLT = "rebar stake 1/2 in x 36 in", "bolt 1/2 in into a slab"
 RING = Part("ring", Frame(Regular(8, 1.0), 0.14, 0.04), density=500.0)

@@ -1,7 +1,5 @@
 """What is read without fault but hardly meant: each note, and what just is none."""
 
-from dataclasses import replace
-
 import pytest
 from designs import design
 
@@ -11,6 +9,7 @@ from yardfast.design.structure import build_structure
 from yardfast.statics.contacts.graph import graph_of
 from yardfast.statics.contacts.look_again import look_again
 from yardfast.statics.tables.anchor_table import BallastRow
+from yardfast.units.frozen import replace
 
 BASE = Part("base", Box(1.0, 1.0, 0.2), density=600.0)
 BLOCK = Part("block", Box(0.3, 0.3, 0.4), Place(on="base"), density=500.0)

@@ -1,8 +1,7 @@
 """Checks by name alone, for words that are chosen by kind and subject."""
 
-from dataclasses import replace
-
 from yardfast.checks.judging import Check, Kind, check_demand
+from yardfast.units.frozen import replace
 
 
 def bare_check(name: str, demand: float = 0.0) -> Check:

@@ -5,7 +5,6 @@
 
 import inspect
 import re
-from dataclasses import fields, is_dataclass
 from functools import cached_property
 from pathlib import Path
 
@@ -79,11 +78,16 @@ def _kind(kind: type) -> str:
     return f"### `{kind.__name__}`\n\n{_said(kind)}{table}"
 
 
+def _annotated(kind: type) -> dict[str, object]:
+    return vars(kind).get("__annotations__", {})
+
+
 def _attributes(kind: type) -> list[tuple[str, str]]:
     """Return fields by their type; properties and methods by the first line of their docstring."""
     found = []
-    if is_dataclass(kind):
-        found += [(each.name, f"`{_type(each.type)}`".replace("|", "\\|")) for each in fields(kind)]
+    types = {name: its for one in reversed(kind.__mro__) for name, its in _annotated(one).items()}
+    for name in getattr(kind, "__struct_fields__", ()):
+        found.append((name, f"`{_type(types[name])}`".replace("|", "\\|")))
     for name, value in vars(kind).items():
         called = inspect.isfunction(value)
         if name.startswith("_") or not (called or isinstance(value, (property, cached_property))):

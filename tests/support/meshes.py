@@ -1,6 +1,5 @@
 """Every shape once more as a mesh, built by cutting with planes: independent of the formulas."""
 
-from dataclasses import replace
 from math import cos, pi, sin
 
 import numpy as np
@@ -21,6 +20,7 @@ from yardfast.design.shapes.plans import Rectangle
 from yardfast.design.shapes.roofs import Dome, Vault
 from yardfast.design.shapes.rotor import Rotor
 from yardfast.design.shapes.turned import Turned
+from yardfast.units.frozen import replace
 
 ROUND = 160
 FINE = 768

@@ -1,11 +1,11 @@
 """What one fastener of a joint holds by EN 1995-1-1, under wind."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from math import inf, pi, sqrt
 
 from .... import references
 from ....materials.fastener import Fastener
+from ....units.frozen import ByValue
 from ...joints.driven import Driven, driving_rule, length_that_holds, lengths
 from ...joints.joint_material import JointMaterial
 from ..capacity import Capacity, as_known
@@ -17,8 +17,7 @@ from .stuff import Wood, design, en1995_number, strength_class, wood_of
 _SOURCE = "EN 1995-1-1:2004 8.2 to 8.7"
 
 
-@dataclass(frozen=True)
-class _Driven:
+class _Driven(ByValue, frozen=True):
     """A fastener with what it meets: ``through`` and ``p`` m of the two pieces."""
 
     fastener: Fastener

@@ -1,9 +1,9 @@
 """What EN 1995-1-1 takes of wood and sheets: classes, densities, k_mod and gamma_M."""
 
-from dataclasses import dataclass
 from functools import cache
 
 from .... import references, units
+from ....units.frozen import ByValue
 
 WIND_DURATION, NORMAL, PERMANENT = "short-term", "medium-term", "permanent"
 """Load durations of wind, of what people do, and of dead load (EN 1995-1-1 Table 2.2).
@@ -14,8 +14,7 @@ MPA = 1000.0 * units.factor("kPa")
 """N/mm2 in Pa."""
 
 
-@dataclass(frozen=True)
-class StrengthClass:
+class StrengthClass(ByValue, frozen=True):
     """Characteristic values in Pa of a class of EN 338, and its density rho_k in kg/m3."""
 
     name: str
@@ -29,8 +28,7 @@ class StrengthClass:
     density: float
 
 
-@dataclass(frozen=True)
-class Wood:
+class Wood(ByValue, frozen=True):
     """Stuff as fasteners find it: "solid", "plywood" or "OSB", rho_k in kg/m3, and whether hard."""
 
     stuff: str

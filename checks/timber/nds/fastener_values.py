@@ -1,11 +1,11 @@
 """Every fastener by its trade name with what it holds in one wood, to be shown as a table."""
 
-from dataclasses import dataclass
 from functools import cache
 
 from .... import references
 from ....materials import fasteners, find_material
 from ....materials.fastener import Fastener
+from ....units.frozen import ByValue
 from ...joints.driven import Driven
 from ...joints.joint_material import JointMaterial
 from ...joints.printed_units import INCH
@@ -16,8 +16,7 @@ SIDE_THICKNESS = 0.75 * INCH
 """The board that is fastened, where no other is asked for: 3/4 in."""
 
 
-@dataclass(frozen=True)
-class FastenerValue:
+class FastenerValue(ByValue, frozen=True):
     """A fastener and its NDS reference values in one wood, side grain; None where there is none.
 
     ``withdrawal`` in N per m of what holds: shank, thread or both legs. ``head`` in N through a

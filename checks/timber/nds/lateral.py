@@ -5,13 +5,13 @@ IIIm and IIIs bend it once and crush the main or the side piece; IV bends it twi
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from ....loads.printed.ranges import not_negative, positive
 from ....units.arrays import Array
+from ....units.frozen import ByIdentity
 from ...joints.printed_units import INCH
 from .dowel_bearing import from_quarter_inch
 from .nds_numbers import nds_number
@@ -19,8 +19,7 @@ from .nds_numbers import nds_number
 MODES = ("Im", "Is", "II", "IIIm", "IIIs", "IV")
 
 
-@dataclass(frozen=True, eq=False)
-class YieldLimits:
+class YieldLimits(ByIdentity, frozen=True):
     """The reference lateral value in N by each mode, all of one shape (…)."""
 
     modes: Mapping[str, Array]

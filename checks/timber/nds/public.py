@@ -1,7 +1,6 @@
 """Nails and screws as the public API offers them: text or quantities in, quantities out."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from math import pi
 from typing import Any
 
@@ -11,6 +10,7 @@ from numpy.typing import NDArray
 from .... import units
 from ....design.bounds import Bounds
 from ....loads.arguments import as_given, number_argument, si, word
+from ....units.frozen import ByValue
 from . import withdrawal as pulling
 from .dowel_bearing import dowel_bearing
 from .lateral import MODES, single_shear
@@ -35,8 +35,7 @@ _GRAVITIES = Bounds(
 _ANGLES = Bounds(0.0, pi / 2.0, "an angle from 0 to 90 deg")
 
 
-@dataclass(frozen=True)
-class Lateral:
+class Lateral(ByValue, frozen=True):
     """The reference lateral value of one fastener: the least of its modes, and each of them.
 
     Of arrays, ``mode`` is an array of names.

@@ -1,6 +1,5 @@
 """Pieces that are held down: by hand from statics, and in equilibrium."""
 
-from dataclasses import replace
 from math import atan2, cos, pi, sin
 from types import SimpleNamespace
 
@@ -25,6 +24,7 @@ from yardfast.design.shapes.plans import Rectangle
 from yardfast.materials import anchors, guy_lines
 from yardfast.materials.grounds import find_ground
 from yardfast.statics.tables.anchor_table import AnchorRow, BallastRow, GuyRow
+from yardfast.units.frozen import replace
 
 G = 9.80665
 KIND = "rebar stake 1/2 in x 36 in"

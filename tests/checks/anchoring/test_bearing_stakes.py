@@ -1,6 +1,5 @@
 """Stakes hold sideways where the foot bears on them: statics of a square foot, by hand."""
 
-from dataclasses import replace
 from math import sqrt
 
 import numpy as np
@@ -15,6 +14,7 @@ from yardfast.design.structure import build_structure
 from yardfast.loads.given import GivenLoad
 from yardfast.statics.contacts.holds_down import ways_out
 from yardfast.statics.tables.anchor_table import AnchorRow
+from yardfast.units.frozen import replace
 
 SIDES = np.array([[1.0, 0.0], [0.0, 1.0], [-1.0, 0.0], [0.0, -1.0]])
 CORNERS = np.array([[1.0, 1.0], [-1.0, 1.0], [-1.0, -1.0], [1.0, -1.0]]) / sqrt(2.0)

@@ -1,7 +1,5 @@
 """Withdrawal and lateral values as the public API gives them."""
 
-from dataclasses import replace
-
 import pytest
 
 from yardfast import units
@@ -11,6 +9,7 @@ from yardfast.checks.timber.nds.fastener_capacity import adjusted_capacity
 from yardfast.checks.timber.nds.fastener_values import SIDE_THICKNESS, fastener_listing, value_of
 from yardfast.checks.timber.nds.public import lateral, withdrawal
 from yardfast.materials import fasteners
+from yardfast.units.frozen import replace
 
 PRINTED = {"Im": 658, "Is": 235, "II": 219, "IIIm": 230, "IIIs": 105, "IV": 118}
 """AWC Structural Wood Design Examples E2.2 (memory), 10d common through 3/4 in Douglas fir."""

@@ -1,6 +1,5 @@
 """Portals, legs and knee braces in one piece, against a plane frame and closed forms."""
 
-from dataclasses import replace
 from itertools import pairwise
 from math import hypot, sqrt
 
@@ -15,6 +14,7 @@ from yardfast.checks.examination import examine
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.boxes import Box
 from yardfast.loads.given import GivenLoad
+from yardfast.units.frozen import replace
 
 E = 1.3e6 * 0.9 * PSI
 """Southern pine, stud, wet. NDS Supplement 2018 Table 4B (memory)."""

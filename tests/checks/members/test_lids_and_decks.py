@@ -1,6 +1,5 @@
 """Plates that lie flat, worked a second way; what stands on them; and what is refused."""
 
-from dataclasses import replace
 from math import pi
 
 import numpy as np
@@ -21,6 +20,7 @@ from yardfast.design.shapes.flat import Frame, Plate
 from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.shapes.weight import Weight
 from yardfast.loads.given import GivenLoad
+from yardfast.units.frozen import replace
 
 BASE = Part("foot", Plate(Rectangle(2.4, 2.4), 0.05), material="concrete")
 PLY = "softwood plywood"

@@ -1,6 +1,5 @@
 """The strength of posts, boards, blades and panels, worked a second way; and what is not judged."""
 
-from dataclasses import replace
 from math import tan
 
 import numpy as np
@@ -28,6 +27,7 @@ from yardfast.design.shapes.rotor import Rotor
 from yardfast.design.shapes.weight import Weight
 from yardfast.loads.given import GivenLoad
 from yardfast.materials import lumber, metal, sheets
+from yardfast.units.frozen import replace
 
 INCH = 0.0254
 PSI = 6894.757293168

@@ -1,6 +1,5 @@
 """Walls of boxes and slopes of roofs, worked a second way; and what is refused of them."""
 
-from dataclasses import replace
 from math import hypot, tan
 
 import numpy as np
@@ -19,6 +18,7 @@ from yardfast.design.shapes.flat import Plate
 from yardfast.design.shapes.gables import Gable
 from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.shapes.roofs import Dome, Vault
+from yardfast.units.frozen import replace
 
 BASE = Part("foot", Plate(Rectangle(2.4, 2.4), 0.05), material="concrete")
 PLY = "softwood plywood"

@@ -1,7 +1,5 @@
 """Many pieces at once tip and slide where each of them does by itself, on any ground and slope."""
 
-from dataclasses import replace
-
 import numpy as np
 import pytest
 from designs import TOWERS, design, tower
@@ -23,6 +21,7 @@ from yardfast.loads.exposed import bare, expose
 from yardfast.loads.methods import method_of
 from yardfast.loads.wind.site import Site
 from yardfast.materials import grounds
+from yardfast.units.frozen import replace
 
 KINDS = ("wood", "masonry", "measured", "")
 ENDS = ("density", "thickness", "moisture", "soil")

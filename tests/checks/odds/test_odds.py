@@ -1,6 +1,5 @@
 """Odds against closed forms, the single check, and designs that are built and checked anew."""
 
-from dataclasses import replace
 from math import exp, log, sqrt
 
 import numpy as np
@@ -19,6 +18,7 @@ from yardfast.loads.wind.how_often import years_between
 from yardfast.materials import grounds
 from yardfast.statics.tables.joint_table import JointRow
 from yardfast.statics.tables.seam_table import SeamRow
+from yardfast.units.frozen import replace
 
 BLOCK = """\
 [design]

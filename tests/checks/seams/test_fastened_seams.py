@@ -1,7 +1,5 @@
 """Seams that the file fastens: judged, sized, and refused where they cannot be."""
 
-from dataclasses import replace
-
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -17,6 +15,7 @@ from yardfast.checks.stated.not_looked_at import Topic
 from yardfast.checks.timber.books import titled
 from yardfast.design.faults import DesignError
 from yardfast.materials import fasteners
+from yardfast.units.frozen import replace
 
 INCH = 0.0254
 

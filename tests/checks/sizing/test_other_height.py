@@ -1,7 +1,5 @@
 """A piece made taller, by hand: all above its foot by one factor, all else as it was."""
 
-from dataclasses import replace
-
 import pytest
 
 from yardfast.checks.anchoring.ground_parts import ground_parts
@@ -15,6 +13,7 @@ from yardfast.design.shapes.plans import Regular
 from yardfast.design.structure import build_structure
 from yardfast.loads.given import GivenLoad
 from yardfast.statics.tables.anchor_table import GuyRow
+from yardfast.units.frozen import replace
 
 FOOT = Part("foot", Plate(Regular(4, 1.0), 0.1), density=2400.0)
 POST = Part("post", Solid(4, 0.1, 0.1, 0.9), Place(on="foot"), mass=3.0)

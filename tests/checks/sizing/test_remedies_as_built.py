@@ -1,6 +1,5 @@
 """What a remedy changes in a design: the foot, the weight laid low, the heights; nothing else."""
 
-from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
@@ -24,6 +23,7 @@ from yardfast.design.shapes.weight import Weight
 from yardfast.design.structure import build_structure
 from yardfast.loads.given import GivenLoad
 from yardfast.report.screens.first_screen import first_screen
+from yardfast.units.frozen import replace
 
 EXAMPLES = Path(__file__).resolve().parents[3] / "examples"
 STEEL = 2500.0

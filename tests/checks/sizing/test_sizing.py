@@ -1,6 +1,5 @@
 """Sizing is the inverse of the check: what it returns passes, and one build step less fails."""
 
-from dataclasses import replace
 from math import ceil, floor
 
 import numpy as np
@@ -21,6 +20,7 @@ from yardfast.design.shapes.plans import Regular
 from yardfast.design.shapes.rotor import Rotor
 from yardfast.design.shapes.weight import Weight
 from yardfast.loads.wind.site import Site
+from yardfast.units.frozen import replace
 
 FEW = settings(max_examples=3, deadline=None)
 TOWER = design(*tower(6, 0.4, 0.3, 0.2, 1.0))

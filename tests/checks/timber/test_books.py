@@ -1,6 +1,5 @@
 """The two books of timber behind one face, and which of them a site asks."""
 
-from dataclasses import replace
 from math import inf
 
 import numpy as np
@@ -25,6 +24,7 @@ from yardfast.checks.timber.nds.fastener_capacity import adjusted_capacity as by
 from yardfast.loads.combinations import EN1995, TIMBER, level_of, resistance_basis, timber_of
 from yardfast.loads.wind.site import Site
 from yardfast.materials import fasteners, sheets
+from yardfast.units.frozen import replace
 
 EN = "EN 1995, strength"
 
