@@ -16,8 +16,8 @@ from ..statics.contacts.graph import Graph
 from ..statics.footings import HoldDown, footings
 from ..statics.model import Forces, Model, SectionForces, on_uneven_ground
 from ..statics.solution import MechanismError
-from ..statics.stiffness import SETS, stiffness_rule
-from ..units.arrays import Array, Integers
+from ..statics.stiffness import SETS, SWAYS, stiffness_rule
+from ..units.arrays import Array, Integers, Mask
 from ..units.frozen import ByIdentity, replace
 from .acting.load_cases import LoadCases
 from .acting.point_loads import PointLoads
@@ -33,6 +33,35 @@ STEADY = 3
 
 MOST_FEET = 8
 """Of more feet than so many, the others share what one does not bear: judgement."""
+
+
+class Envelope(ByIdentity, frozen=True):
+    """Forces of the cases ``which`` (n,) by sets of stiffness: all by the first, all by the next.
+
+    ``names`` are those of the sets, as read first, and where it stands on more feet than it needs
+    those of lower ground beneath each. ``swaying`` are its forces by the set by which it sways
+    most.
+    """
+
+    which: Integers
+    names: tuple[str, ...]
+    forces: Forces
+    swaying: Forces
+
+    @property
+    def every(self) -> Integers:
+        """Return the case of each row of ``forces``."""
+        return np.tile(self.which, len(self.names))
+
+    def by_set(self, values: Array) -> dict[str, Array]:
+        """Return values (rows, …) of every row as those (n, …) by each set."""
+        apart = values.reshape(len(self.names), len(self.which), *values.shape[1:])
+        return dict(zip(self.names, apart, strict=True))
+
+    def of(self, name: str) -> Forces:
+        """Return the forces by one set."""
+        first = self.names.index(name) * len(self.which)
+        return self.forces.some(np.arange(first, first + len(self.which)))
 
 
 class InternalForces(ByIdentity, frozen=True):
@@ -75,22 +104,25 @@ class InternalForces(ByIdentity, frozen=True):
         """Return whether every joint takes the same whatever the stiffness of anything."""
         return not self.tied and all(one.tie.alone for one in self.joints)
 
-    def enveloped(self, which: Integers) -> dict[str, Forces]:
+    def enveloped(self, which: Integers) -> Envelope:
         """Return the forces of some of the cases by each set of stiffness, as read first.
 
         Of a piece on four feet or more also with the ground lower beneath each of them.
         """
-        as_read = self.with_stiffness(SETS[STIFFNESS_AS_READ], which)
-        found = {STIFFNESS_AS_READ: as_read}
-        for name, factors in SETS.items():
-            if name != STIFFNESS_AS_READ:
-                found[name] = self.with_stiffness(factors, which, as_read)
+        first, *others = SETS.values()
+        as_read = self._by_sets((first,), which)
+        # what only presses is first thought to open as it does as read
+        rest = self._by_sets((*others, SWAYS), which, as_read.solution.open)
+        last = len(others) * len(which)
+        names, found = [*SETS], [as_read, rest.some(np.arange(last))]
         for foot in self._may_not_bear:
             with suppress(MechanismError):  # what swings free finds its ground
                 lower = on_uneven_ground(as_read, foot, stiffness_rule("uneven ground"))
                 if not lower.solution.lost.any():
-                    found[f"low ground beneath foot {foot}"] = lower
-        return found
+                    names.append(f"low ground beneath foot {foot}")
+                    found.append(lower)
+        swaying = rest.some(np.arange(last, last + len(which)))
+        return Envelope(which, tuple(names), Forces.all_of(found), swaying)
 
     @property
     def _may_not_bear(self) -> range:
@@ -98,16 +130,11 @@ class InternalForces(ByIdentity, frozen=True):
         feet = len(self.model.feet)
         return range(feet if STEADY < feet <= MOST_FEET and not self.tied else 0)
 
-    def with_stiffness(
-        self, factors: Mapping[str, float], which: Integers, near: Forces | None = None
+    def _by_sets(
+        self, sets: Sequence[Mapping[str, float]], which: Integers, start: Mask | None = None
     ) -> Forces:
-        """Return the forces of some of the cases by one set of factors on stiffness.
-
-        What only presses is first thought to open as in ``near``, forces of the same cases.
-        """
-        start = None if near is None else near.solution.open
         one_way = not self.is_determinate
-        return self.model.solved(self.cases.loads[which], factors, start, one_way=one_way)
+        return self.model.solved(self.cases.loads[which], sets, start, one_way=one_way)
 
 
 def internal_forces(

@@ -1,15 +1,13 @@
 """Racking: whether a frame keeps its shape by its joints, and how far it sways."""
 
-from collections.abc import Mapping
-
 import numpy as np
 
 from ..statics.buckling import stands_times
 from ..statics.contacts.graph import swings
 from ..statics.model import Forces
 from ..statics.stiffness import SWAYS, stiffness_rule
-from ..units.arrays import Array, Integers
-from .internal_forces import STIFFNESS_AS_READ, InternalForces
+from ..units.arrays import Array
+from .internal_forces import Envelope, InternalForces
 from .judging import Check, Kind, Remark, where_greatest
 
 _SOURCE = "equilibrium without friction between parts; sway of 1/50 of the height (judgement)"
@@ -21,15 +19,13 @@ _MOVES = 0.3
 """Share of the greatest motion from which a part is named."""
 
 
-def check_racking(
-    forces: InternalForces, envelope: Mapping[str, Forces], which: Integers
-) -> Check | None:
+def check_racking(forces: InternalForces, envelope: Envelope) -> Check | None:
     """Return the failing check of a piece that racks; None of one that keeps its shape.
 
     It racks where a motion that nothing holds is pushed by any load case, where what only presses
     finds no balance, where what it carries would topple it if it came ten times (forces found on
     the piece as it stands hold no nearer to that: EN 1993-1-1 5.2.1), or where it sways more than
-    1/50 of its height under the cases ``which``, both with its joints as soft as they may be.
+    1/50 of its height in any case of the ``envelope``, both with its joints as soft as they may be.
     """
     pushed = np.abs(forces.braced)
     size = np.abs(forces.cases.loads).sum(axis=1)
@@ -40,11 +36,10 @@ def check_racking(
             system = forces.model.system
             motion = system.braces.reshape(-1, system.size)[mode]
             return _failing(forces, int(n), None, 0.0, moving(forces, motion))
-    for each in envelope.values():
-        if each.solution.lost.any():
-            nth = int(each.solution.lost.argmax())
-            return _failing(forces, int(which[nth]), None, 0.0, _unpulled(forces))
-    softest = forces.with_stiffness(SWAYS, which, envelope[STIFFNESS_AS_READ])
+    which, softest, lost = envelope.which, envelope.swaying, envelope.forces.solution.lost
+    if lost.any():
+        nth = int(envelope.every[lost.argmax()])
+        return _failing(forces, nth, None, 0.0, _unpulled(forces))
     nth = int(forces.cases.downward[which].argmax())
     system, times = forces.model.system, stiffness_rule("least critical")
     stands, motion = stands_times(system, SWAYS, softest.geometry(nth), times)

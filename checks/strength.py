@@ -5,31 +5,27 @@ from collections.abc import Mapping, Sequence
 import numpy as np
 
 from ..loads.combinations import Factors
-from ..statics.model import Forces
 from ..statics.stiffness import SETS, SOFTEST
 from ..statics.tables.joint_table import JointRow
 from ..units.arrays import Array, Integers
 from ..units.frozen import ByIdentity
 from .acting.load_cases import most_used_cases
-from .internal_forces import STIFFNESS_AS_READ, InternalForces
+from .internal_forces import STIFFNESS_AS_READ, Envelope, InternalForces
 from .joints.joint_check import (
     FIRST,
     JointFound,
     TieDemand,
     judge_worst,
     rough_uses,
-    used_most,
 )
 from .joints.ties import Fastened
 from .judging import Check
 from .members.member_check import MemberStrength, NotJudged
 from .members.stick_strength import (
-    Judged,
     as_braced,
     judge_sticks,
     may_govern,
     sticks_to_judge,
-    use_of,
 )
 from .racking import check_racking
 
@@ -83,8 +79,8 @@ def strength_of(
     heaviest = np.array([forces.cases.downward.argmax()], dtype=np.intp)
     looked = _all(*by_joint, *by_stick, forces.cases.calm, heaviest)
     envelope = forces.enveloped(looked)
-    sticks = as_braced(sticks, envelope[SOFTEST])
-    close = {k: _asked(forces, envelope, looked, k) for k in near}
+    sticks = as_braced(sticks, envelope.of(SOFTEST))
+    close = {k: _asked(forces, envelope, k) for k in near}
     used = {k: close[k].most if k in close else 0.0 for k in left}
     worst = _worst_joints(forces.joints, used, COPIES)
     asked = {k: close[k] if k in worst else _once(forces, envelope, k) for k in left}
@@ -94,18 +90,13 @@ def strength_of(
         else judge_worst(row, [one for one in asked.values() if _has(one, row)], factors)
         for row in forces.structure.design.several(JointRow)
     )
-    bent = _worst_sticks(forces, envelope, looked, sticks)
-    most = (*(used_most(asked[k]).which for k in worst), *(which for _, which in bent))
-    few = _all(*most, heaviest)
-    of_few = {name: each.some(np.searchsorted(looked, few)) for name, each in envelope.items()}
-    chosen = [one for one, _ in bent]
     members: list[MemberStrength | NotJudged] = [
         *others,
-        *judge_sticks(chosen, of_few, few, forces.cases, factors.source, basis),
+        *judge_sticks(sticks, envelope, forces.cases, factors.source, basis),
     ]
-    error = max(float(each.solution.error.max(initial=0.0)) for each in envelope.values())
-    racking = check_racking(forces, of_few, few) if forces.joints else None
-    lost = any(bool(each.solution.lost.any()) for each in envelope.values())
+    racking = check_racking(forces, envelope) if forces.joints else None
+    found = envelope.forces.solution
+    error, lost = float(found.error.max(initial=0.0)), bool(found.lost.any())
     return Strength(joints, tuple(members), racking, error, lost, through)
 
 
@@ -185,22 +176,20 @@ def _most_used(forces: InternalForces, k: int, rough: Array) -> Integers:
     return _all(few[most_used_cases(most, FIRST)], *(most_used_cases(one, 1) for one in large))
 
 
-def _asked(
-    forces: InternalForces, envelope: Mapping[str, Forces], looked: Integers, k: int
-) -> TieDemand:
-    """Return what goes through a joint, by each set, in all cases ``looked`` at for anything.
+def _asked(forces: InternalForces, envelope: Envelope, k: int) -> TieDemand:
+    """Return what goes through a joint, by each set, in all cases looked at for anything.
 
     How stiff things are moves what goes through it, and with it which case is the worst; so do
     other fasteners.
     """
-    through = {name: each.through(k) for name, each in envelope.items()}
-    return TieDemand(forces.joints[k], looked, through, forces.cases)
+    through = envelope.by_set(envelope.forces.through(k))
+    return TieDemand(forces.joints[k], envelope.which, through, forces.cases)
 
 
-def _once(forces: InternalForces, envelope: Mapping[str, Forces], k: int) -> TieDemand:
+def _once(forces: InternalForces, envelope: Envelope, k: int) -> TieDemand:
     """Return what goes through a copy of a joint that is used less than others: in one case."""
     first = np.zeros(1, dtype=np.intp)
-    wrenches = {STIFFNESS_AS_READ: envelope[STIFFNESS_AS_READ].through(k)[first]}
+    wrenches = {STIFFNESS_AS_READ: envelope.forces.some(first).through(k)}
     return TieDemand(forces.joints[k], first, wrenches, forces.cases)
 
 
@@ -216,31 +205,3 @@ def _worst_joints(joints: Sequence[Fastened], used: Mapping[int, float], most: i
 
 def _has(one: TieDemand, row: JointRow) -> bool:
     return any(place.row.name == row.name for place in one.joint.places)
-
-
-def _worst_sticks(
-    forces: InternalForces,
-    envelope: Mapping[str, Forces],
-    looked: Integers,
-    sticks: Sequence[Judged],
-) -> list[tuple[Judged, Integers]]:
-    """Return of the sticks of each part the one used most, and in which cases.
-
-    As read, and on uneven ground: stiffness moves less than that from stick to stick.
-    """
-    ways = [
-        each for name, each in envelope.items() if name == STIFFNESS_AS_READ or name not in SETS
-    ]
-    worst: dict[str, tuple[float, Judged, Integers]] = {}
-    for one in sticks:
-        used = np.max(
-            [
-                use_of(one, each.sections[one.nth], forces.cases, looked).most.max(axis=1)
-                for each in ways
-            ],
-            axis=0,
-        )
-        most = float(used.max())
-        if one.part.name not in worst or most > worst[one.part.name][0]:
-            worst[one.part.name] = most, one, looked[most_used_cases(used, FIRST)]
-    return [(one, which) for _, one, which in worst.values()]

@@ -17,47 +17,49 @@ _MOST = 24
 
 
 class Chain(ByIdentity, frozen=True):
-    """The blocks on the diagonal (b, b), and those from each to the next (b, c)."""
+    """The blocks on the diagonal (…, b, b), and those from each to the next (…, b, c)."""
 
     square: Sequence[Array]
     beside: Sequence[Array]
 
     def solved(self, right: Array) -> tuple[Array, float]:
-        """Return the solution (n, m) for ``right`` (n, m), and the least pivot met.
+        """Return the solution (…, n, m) for ``right`` (…, n, m), and the least pivot met in any.
 
         Pivots are those of Cholesky's elimination. LinAlgError where one is not above 0.
         """
-        ends = np.cumsum([len(one) for one in self.square])
-        sides = np.split(right, ends[:-1])
+        ends = np.cumsum([one.shape[-1] for one in self.square])
+        sides = np.split(right, ends[:-1], axis=-2)
         least = np.inf
         gains: list[Array] = []
         found: list[Array] = []
         own, r = self.square[0], sides[0]
         for i, after in enumerate([*self.beside, None]):
-            least = min(least, float(np.diag(np.linalg.cholesky(own)).min()) ** 2)
-            both = r if after is None else np.concatenate([after, r], axis=1)
+            pivots = np.diagonal(np.linalg.cholesky(own), axis1=-2, axis2=-1)
+            least = min(least, float(pivots.min()) ** 2)
+            both = r if after is None else np.concatenate([after, r], axis=-1)
             x = np.asarray(np.linalg.solve(own, both), dtype=np.float64)
             if after is None:
                 found.append(x)
                 break
-            gain, x = x[:, : after.shape[1]], x[:, after.shape[1] :]
+            gain, x = x[..., : after.shape[-1]], x[..., after.shape[-1] :]
             gains.append(gain)
             found.append(x)
-            own = self.square[i + 1] - after.T @ gain
-            r = sides[i + 1] - after.T @ x
+            across = np.swapaxes(after, -1, -2)
+            own = self.square[i + 1] - across @ gain
+            r = sides[i + 1] - across @ x
         for i in reversed(range(len(gains))):
             found[i] = found[i] - gains[i] @ found[i + 1]
-        return np.concatenate(found), least
+        return np.concatenate(found, axis=-2), least
 
     def whole(self) -> Array:
-        """Return the matrix (n, n)."""
-        ends = np.cumsum([0, *(len(one) for one in self.square)])
-        K = np.zeros((ends[-1], ends[-1]))
+        """Return the matrix (…, n, n)."""
+        ends = np.cumsum([0, *(one.shape[-1] for one in self.square)])
+        K = np.zeros((*self.square[0].shape[:-2], ends[-1], ends[-1]))
         for i, one in enumerate(self.square):
-            K[ends[i] : ends[i + 1], ends[i] : ends[i + 1]] = one
+            K[..., ends[i] : ends[i + 1], ends[i] : ends[i + 1]] = one
         for i, one in enumerate(self.beside):
-            K[ends[i] : ends[i + 1], ends[i + 1] : ends[i + 2]] = one
-            K[ends[i + 1] : ends[i + 2], ends[i] : ends[i + 1]] = one.T
+            K[..., ends[i] : ends[i + 1], ends[i + 1] : ends[i + 2]] = one
+            K[..., ends[i + 1] : ends[i + 2], ends[i] : ends[i + 1]] = np.swapaxes(one, -1, -2)
         return K
 
 

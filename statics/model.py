@@ -4,7 +4,7 @@ What is taken as held together without a joint is one rigid piece there. Sticks 
 something meets them; what meets a stick near a node is joined to that section of it.
 """
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from functools import cached_property
 
 import numpy as np
@@ -15,7 +15,7 @@ from ..units.frozen import ByIdentity, replace
 from .bars import Bar
 from .buckling import PointForces, geometry
 from .frame import end_forces, forces_along
-from .solution import NO_FACTOR, Solution, solve
+from .solution import AS_READ, Solution, solve
 from .system import Integers, System
 from .tie import Tie
 from .wrench import motion_rows
@@ -90,19 +90,20 @@ class Model(ByIdentity, frozen=True):
     def solved(
         self,
         wrenches: Array,
-        factors: Mapping[str, float] = NO_FACTOR,
+        sets: Sequence[Mapping[str, float]] = AS_READ,
         start: Mask | None = None,
         *,
         one_way: bool = True,
     ) -> "Forces":
-        """Return the forces of load cases, with one set of stiffness. Raises MechanismError.
+        """Return the forces of load cases by each of some sets of stiffness, one after the other.
 
         ``start`` (cases, n) are springs thought to be open. Without ``one_way`` what presses holds
-        both ways: then forces go with the loads.
+        both ways: then forces go with the loads. Raises MechanismError.
         """
         W = wrenches.reshape(len(wrenches), -1)
         loads, fixed = self.loads(wrenches)
-        return Forces(self, W, solve(self.system, loads, fixed, factors, start, one_way=one_way))
+        found = solve(self.system, loads, fixed, sets, start, one_way=one_way)
+        return Forces(self, np.tile(W, (len(sets), 1)), found)
 
 
 def on_uneven_ground(found: "Forces", foot: int, gap: float) -> "Forces":
@@ -114,7 +115,7 @@ def on_uneven_ground(found: "Forces", foot: int, gap: float) -> "Forces":
     """
     model, feet = found.model, found.model.feet[foot]
     system = replace(model.system, springs=model.system.springs.slack(feet))
-    off = replace(model, system=system).solved(found.wrenches, NO_FACTOR, found.solution.open)
+    off = replace(model, system=system).solved(found.wrenches, AS_READ, found.solution.open)
     drop = -(off.solution.motion @ model.system.stretch[feet].T).mean(axis=1)
     share = np.where(drop > 0.0, np.minimum(gap / np.where(drop > 0.0, drop, 1.0), 1.0), 0.0)
     return replace(found, solution=found.solution.toward(off.solution, share))
@@ -130,6 +131,12 @@ class Forces(ByIdentity, frozen=True):
     def some(self, which: Integers) -> "Forces":
         """Return the forces of some of the cases."""
         return Forces(self.model, self.wrenches[which], self.solution.some(which))
+
+    @staticmethod
+    def all_of(each: "Sequence[Forces]") -> "Forces":
+        """Return the forces of several lots of cases in one model, one after the other."""
+        wrenches = np.concatenate([one.wrenches for one in each])
+        return Forces(each[0].model, wrenches, Solution.all_of([one.solution for one in each]))
 
     def through(self, k: int) -> Array:
         """Return the wrench (cases, 6) about its face's origin with which ``of`` is held at tie k.
@@ -174,17 +181,11 @@ class Forces(ByIdentity, frozen=True):
         """Return the section forces along every stick."""
         model = self.model
         first, last = model.per_length(self.wrenches)
+        lengths = model.system.beams.length
+        inside = forces_along(self.solution.ends, first, last, lengths, SECTIONS)
         found: list[SectionForces] = []
         for stick, places, begin in zip(model.sticks, model.places, model.firsts, strict=True):
-            mine = slice(begin, begin + len(places) - 1)
-            inside = forces_along(
-                self.solution.ends[:, mine],
-                first[:, mine],
-                last[:, mine],
-                model.system.beams.length[mine],
-                SECTIONS,
-            )
-            spans = np.diff(places)
-            at = (places[:-1, None] + spans[:, None] * SECTIONS).ravel()
-            found.append(SectionForces(stick, at, inside.reshape(len(inside), len(at), 6)))
+            mine = inside[:, begin : begin + len(places) - 1]
+            at = (places[:-1, None] + np.diff(places)[:, None] * SECTIONS).ravel()
+            found.append(SectionForces(stick, at, mine.reshape(len(inside), len(at), 6)))
         return tuple(found)

@@ -1,6 +1,6 @@
 """The forces in a system under many load cases, and how well every piece is in balance."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 
 import numpy as np
 from numpy.typing import NDArray
@@ -14,6 +14,9 @@ from .system import System
 
 NO_FACTOR: Mapping[str, float] = {}
 """No factor on any stiffness."""
+
+AS_READ = (NO_FACTOR,)
+"""One set of stiffness: that of the file."""
 
 _STILL = 1.0e-10
 """Of the greatest stiffness; a motion that meets less than this meets none."""
@@ -49,6 +52,12 @@ class Solution(ByIdentity, frozen=True):
         """Return the solution of some of the cases."""
         return Solution(*(each[which] for each in fields_of(self).values()))
 
+    @staticmethod
+    def all_of(each: Sequence["Solution"]) -> "Solution":
+        """Return what was found of several lots of cases of one system, one after the other."""
+        parts = zip(*(fields_of(one).values() for one in each), strict=True)
+        return Solution(*(np.concatenate(part) for part in parts))
+
     def toward(self, other: "Solution", share: Array) -> "Solution":
         """Return what lies between this and another of the same loads, ``share`` (cases,) of it.
 
@@ -75,31 +84,35 @@ def solve(
     system: System,
     loads: Array,
     fixed: Array,
-    factors: Mapping[str, float] = NO_FACTOR,
+    sets: Sequence[Mapping[str, float]] = AS_READ,
     start: Mask | None = None,
     *,
     one_way: bool = True,
 ) -> Solution:
     """Return the solution for load cases (cases, size), those along beams counted in.
 
-    ``fixed`` (cases, m, 12) is what acts along beams amounts to at their own ends; ``factors`` are
-    those of one set of stiffness; ``start`` which springs are thought to open. Without ``one_way``
-    all springs hold both ways.
+    ``fixed`` (cases, m, 12) is what acts along beams amounts to at their own ends; ``sets`` are
+    factors on stiffness by class: all cases by the first, then all by the next; ``start`` (cases,
+    n) which springs are thought to open. Without ``one_way`` all springs hold both ways.
     Raises MechanismError where some motion meets no stiffness even with all springs closed.
     """
-    order = np.concatenate(system.order)
-    K, scale = _scaled(system.stiffness(factors), order)
+    order, cases = np.concatenate(system.order), len(loads)
+    k = np.array([system.spring_stiffness(factors) for factors in sets])
+    K, scale = _scaled(system.stiffness(k), order)
     only = np.flatnonzero(system.springs.one_way & one_way)
     B = system.stretch[only]
-    k = system.spring_stiffness(factors)
-    right = np.concatenate([loads, B]) / scale
+    right = np.concatenate([loads, B])[:, order] / scale[:, None, order]
     found = np.empty_like(right)
-    found[:, order] = _solved(K, right[:, order].T, order).T
-    found /= scale
-    motion, G = found[: len(loads)], found[len(loads) :]
-    open_, z, lost = _released(B, G, k[only], motion, start)
-    motion = motion + (z * k[only]) @ G
+    found[..., order] = np.swapaxes(_solved(K, np.swapaxes(right, 1, 2), order), 1, 2)
+    found /= scale[:, None]
+    motion, G = found[:, :cases], found[:, cases:]
+    each = [_released(B, *one, start) for one in zip(G, k[:, only], motion, strict=True)]
+    open_, z, lost = (np.concatenate(part) for part in zip(*each, strict=True))
+    k = np.repeat(k, cases, axis=0)
+    freed = (z * k[:, only]).reshape(len(sets), cases, len(only))
+    motion = (motion + freed @ G).reshape(-1, system.size)
     motion = np.where(lost[:, None], 0.0, motion)
+    loads, fixed = np.tile(loads, (len(sets), 1)), np.tile(fixed, (len(sets), 1, 1))
     stretched = motion @ system.stretch.T
     stretched[:, only] -= z
     force = np.where(lost[:, None], 0.0, stretched * k)
@@ -133,36 +146,39 @@ def _released(
 
 
 def _scaled(K: Chain, order: Integers) -> tuple[Chain, Array]:
-    """Return a stiffness with ones on its diagonal, and the scale (size,) of every motion."""
-    size = np.concatenate([np.diag(one) for one in K.square])
+    """Return stiffness with ones on its diagonal, and the scale (sets, size) of every motion."""
+    size = np.concatenate([np.diagonal(one, axis1=-2, axis2=-1) for one in K.square], axis=-1)
     if (size <= 0.0).any():
-        motion = np.zeros(len(size))
-        motion[order[int(size.argmin())]] = 1.0
+        motion = np.zeros(len(order))
+        motion[order[int(size.min(axis=0).argmin())]] = 1.0
         raise MechanismError(motion)
     root = np.sqrt(size)
-    own = np.split(root, np.cumsum([len(one) for one in K.square])[:-1])
-    square = [one / s[:, None] / s for one, s in zip(K.square, own, strict=True)]
+    own = np.split(root, np.cumsum([one.shape[-1] for one in K.square])[:-1], axis=-1)
+    square = [one / s[..., None] / s[..., None, :] for one, s in zip(K.square, own, strict=True)]
     beside = [
-        one / s[:, None] / after for one, s, after in zip(K.beside, own[:-1], own[1:], strict=True)
+        one / s[..., None] / after[..., None, :]
+        for one, s, after in zip(K.beside, own[:-1], own[1:], strict=True)
     ]
     scale = np.empty_like(root)
-    scale[order] = root
+    scale[..., order] = root
     return Chain(square, beside), scale
 
 
 def _solved(K: Chain, right: Array, order: Integers) -> Array:
-    """Return K^-1 right of a scaled stiffness. Raises MechanismError."""
+    """Return K^-1 right (sets, size, m) of scaled stiffness. Raises MechanismError."""
     try:
         found, least = K.solved(right)
     except np.linalg.LinAlgError:
         found, least = right, 0.0
     if least < _STILL:
-        values, ways = np.linalg.eigh(K.whole())
-        if values[0] < _STILL:
-            motion = np.empty(len(ways))
-            motion[order] = ways[:, 0]
+        whole = K.whole()
+        values, ways = np.linalg.eigh(whole)
+        softest = int(values[:, 0].argmin())
+        if values[softest, 0] < _STILL:
+            motion = np.empty(len(order))
+            motion[order] = ways[softest, :, 0]
             raise MechanismError(motion)
-        found = np.asarray(np.linalg.solve(K.whole(), right), dtype=np.float64)
+        found = np.asarray(np.linalg.solve(whole, right), dtype=np.float64)
     return found
 
 

@@ -149,14 +149,14 @@ class System(ByIdentity, frozen=True):
             for one in chain_blocks(count, np.unique(pairs, axis=0))
         )
 
-    def stiffness(self, factors: Mapping[str, float]) -> Chain:
-        """Return the whole stiffness by ``order``, each class of springs times its factor."""
-        k, last = self.spring_stiffness(factors), len(self.order) - 1
+    def stiffness(self, k: Array) -> Chain:
+        """Return the whole stiffness by ``order`` with springs of ``k`` (…, springs) in N/m."""
+        last = len(self.order) - 1
         square: list[Array] = []
         beside: list[Array] = []
         for i, (mine, rows) in enumerate(zip(self.order, self._rows, strict=True)):
             B = self.stretch[np.ix_(rows, mine)]
-            held = B.T * k[rows]
+            held = B.T * k[..., None, rows]
             square.append(self.beam_stiffness[np.ix_(mine, mine)] + held @ B)
             if i < last:
                 after = self.order[i + 1]
@@ -165,7 +165,7 @@ class System(ByIdentity, frozen=True):
                     + held @ self.stretch[np.ix_(rows, after)]
                 )
         if self.braces.size:
-            square[0] += self.brace_stiffness * (self.braces.T @ self.braces)
+            square[0] = square[0] + self.brace_stiffness * (self.braces.T @ self.braces)
         return Chain(square, beside)
 
     @cached_property
@@ -185,9 +185,11 @@ class System(ByIdentity, frozen=True):
         return replace(self, braces=np.vstack([self.braces.reshape(-1, self.size), one]))
 
     def spring_stiffness(self, factors: Mapping[str, float]) -> Array:
-        """Return the stiffness (springs,) in N/m of each spring."""
-        times = np.array([factors.get(str(kind), 1.0) for kind in self.springs.kind])
-        return self.springs.stiffness * times
+        """Return the stiffness (springs,) in N/m of each spring, its class times its factor."""
+        stiffness = self.springs.stiffness.copy()
+        for kind, times in factors.items():
+            stiffness[self.springs.kind == kind] *= times
+        return stiffness
 
     def load_of_pieces(self, pieces: Integers, wrenches: Array) -> Array:
         """Return loads (…, size) of ``wrenches`` (…, k, 6) about the origin on rigid ``pieces``."""
@@ -199,19 +201,35 @@ class System(ByIdentity, frozen=True):
         return F.reshape(*wrenches.shape[:-2], self.size)
 
     def load_along(self, ends: Array) -> Array:
-        """Return loads (…, size) of what acts along beams: forces (…, m, 12) at their own ends."""
-        F = np.zeros((*ends.shape[:-2], self.size))
-        own = np.einsum("mij,...mi->...mj", self.carriers, ends)
-        for m, at in enumerate(self._beam_places):
-            F[..., at[:6]] += own[..., m, :6]
-            F[..., at[6:]] += own[..., m, 6:]
-        return F
+        """Return loads (cases, size) of what acts along beams: (cases, m, 12) at their own ends."""
+        own = _by_beam(ends, self.carriers)
+        six = own.reshape(len(ends), -1, 6)[:, self._by_piece[0]]
+        F = np.zeros((len(ends), len(self.points), 6))
+        if six.shape[1]:
+            pieces, starts = np.unique(self._by_piece[1], return_index=True)
+            F[:, pieces] = np.add.reduceat(six, starts, axis=1)
+        return F.reshape(len(ends), self.size)
+
+    @cached_property
+    def _by_piece(self) -> tuple[Integers, Integers]:
+        """Return the ends (2 m,) of beams, start and end in turn, by piece, and those pieces."""
+        pieces = self.piece[np.stack([self.beams.start, self.beams.end], axis=1)].ravel()
+        order = np.argsort(pieces, kind="stable")
+        return order, pieces[order]
 
     def beam_ends(self, motion: Array, fixed: Array) -> Array:
-        """Return the forces (…, m, 12) on beams' ends, in their own axes.
+        """Return the forces (cases, m, 12) on beams' ends, in their own axes.
 
-        ``motion`` (…, size), and ``fixed`` (…, m, 12) what acts along them amounts to.
+        ``motion`` (cases, size), and ``fixed`` (cases, m, 12) what acts along them amounts to.
         """
-        moves = motion[..., self._beam_places]
-        own = np.einsum("mij,...mj->...mi", self.carriers, moves)
-        return np.einsum("mij,...mj->...mi", self.beams.stiffness(), own) - fixed
+        return _by_beam(motion[..., self._beam_places], self._from_motion) - fixed
+
+    @cached_property
+    def _from_motion(self) -> Array:
+        """Return the matrices (m, 12, 12) from motions of pieces to forces on beams' ends."""
+        return np.swapaxes(self.beams.stiffness() @ self.carriers, -1, -2)
+
+
+def _by_beam(rows: Array, matrices: Array) -> Array:
+    """Return rows (cases, m, 12) times the matrix (m, 12, 12) of each beam."""
+    return np.swapaxes(np.swapaxes(rows, 0, 1) @ matrices, 0, 1)

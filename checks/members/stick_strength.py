@@ -4,7 +4,7 @@ A stick carries what the model of the whole piece says at each section: bent bot
 drawn, sheared and twisted.
 """
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from math import inf, pi, sqrt
 
 import numpy as np
@@ -21,7 +21,7 @@ from ...statics.stiffness import SOFT
 from ...units.arrays import Array, Integers
 from ...units.frozen import ByIdentity, replace
 from ..acting.load_cases import LoadCases, most_used_cases
-from ..internal_forces import STIFFNESS_AS_READ, InternalForces
+from ..internal_forces import STIFFNESS_AS_READ, Envelope, InternalForces
 from ..judging import Check, Kind, where_greatest
 from ..timber.books import book_of, values_of
 from .columns import column_rule
@@ -130,45 +130,27 @@ def use_of(one: Judged, sections: SectionForces, cases: LoadCases, which: Intege
 
 
 def judge_sticks(
-    sticks: Sequence[Judged],
-    envelope: Mapping[str, Forces],
-    which: Integers,
-    cases: LoadCases,
-    source: str,
-    basis: str,
+    sticks: Sequence[Judged], envelope: Envelope, cases: LoadCases, source: str, basis: str
 ) -> Iterator[MemberStrength]:
-    """Yield the strength of each stick under some of the cases, by every set of stiffness."""
+    """Yield the strength of the stick of each part that is used most by any set of stiffness."""
+    sections, every = envelope.forces.sections, envelope.every
+    worst: dict[str, tuple[float, Judged, Used]] = {}
     for one in sticks:
-        worst: tuple[float, str, tuple[int, int], Used] | None = None
-        most: dict[str, float] = {}
-        for name, forces in envelope.items():
-            use = use_of(one, forces.sections[one.nth], cases, which)
-            at = where_greatest(use.most)
-            greatest = float(use.most[at])
-            most[name] = greatest
-            if worst is None or greatest > worst[0]:
-                worst = greatest, name, (int(at[0]), int(at[1])), use
-        assert worst is not None
-        _, name, at, use = worst
-        found = _member(one, envelope, name, which, at, use, cases, source, basis)
-        spread = min(most.values()), max(most.values())
-        yield replace(
-            found, check=replace(found.check, envelope=spread, as_read=most[STIFFNESS_AS_READ])
-        )
+        use = use_of(one, sections[one.nth], cases, every)
+        most = float(use.most.max())
+        if one.part.name not in worst or most > worst[one.part.name][0]:
+            worst[one.part.name] = most, one, use
+    for _, one, use in worst.values():
+        yield _member(one, envelope, use, cases, source, basis)
 
 
 def _member(
-    one: Judged,
-    envelope: Mapping[str, Forces],
-    name: str,
-    which: Integers,
-    at: tuple[int, int],
-    use: Used,
-    cases: LoadCases,
-    source: str,
-    basis: str,
+    one: Judged, envelope: Envelope, use: Used, cases: LoadCases, source: str, basis: str
 ) -> MemberStrength:
-    case, section = int(which[at[0]]), envelope[name].sections[one.nth]
+    row, x = where_greatest(use.most)
+    at = int(row), int(x)
+    case, section = int(envelope.every[at[0]]), envelope.forces.sections[one.nth]
+    by_set = {name: float(its.max()) for name, its in envelope.by_set(use.most).items()}
     acts = cases.set_of(case)
     governs, ratio = use.governs(at), float(use.most[at])
     here: Array = section.force[at[0], at[1]]
@@ -196,6 +178,8 @@ def _member(
         wind=acts.factor,
         case=cases.name(case),
         load=acts.name,
+        envelope=(min(by_set.values()), max(by_set.values())),
+        as_read=by_set[STIFFNESS_AS_READ],
     )
     governs, check = as_column(governs, check, one.strength, one.effective, use.pressed())
     return MemberStrength(
@@ -204,7 +188,7 @@ def _member(
         role=one.role,
         governs=governs,
         count=1,
-        deflection=_bent(one, envelope[STIFFNESS_AS_READ], at[0], acts.factor),
+        deflection=_bent(one, envelope.forces, at[0] % len(envelope.which), acts.factor),
         stuff=one.strength.stuff,
         graded=one.part.grade is not None,
         slender=one.strength.slender(one.effective),
@@ -215,7 +199,10 @@ def _member(
 
 
 def _bent(one: Judged, forces: Forces, nth: int, live: float) -> float:
-    """Return how far in m a stick's ends and nodes move apart, under what acts unfactored."""
+    """Return how far in m a stick's ends and nodes move apart, under what acts unfactored.
+
+    ``nth`` is the row of its case in the first set of stiffness: as read.
+    """
     model = forces.model
     begin = model.firsts[one.nth]
     count = len(model.places[one.nth])

@@ -28,7 +28,7 @@ def ground_and_loads(forces, name, one_way):
     """The forces and moments about the origin that the ground gives, and those of the loads."""
     loads = forces.cases.loads
     which = np.unique(np.linspace(0, len(loads) - 1, min(MOST, len(loads))).astype(int))
-    found = forces.model.solved(loads[which], SETS[name], one_way=one_way)
+    found = forces.model.solved(loads[which], (SETS[name],), one_way=one_way)
     springs = forces.model.system.springs
     fixed = springs.start == FIXED
     pulls = found.solution.force[:, fixed]
@@ -204,7 +204,7 @@ def test_a_slab_on_four_legs_is_looked_at_on_uneven_ground():
     load = GivenLoad("stone", 24000.0, (0.0, 0.0, 0.1), (0.0, 0.0, -1.0), "slab")
     piece = design(*legs, slab, wind=0.001)
     forces = forces_in(replace(piece, tables={**piece.tables, GivenLoad: (load,)}))
-    found = forces.enveloped(np.array([under(forces, "stone")]))["low ground beneath foot 0"]
+    found = forces.enveloped(np.array([under(forces, "stone")])).of("low ground beneath foot 0")
     force = -found.solution.force[0]
     borne = [float(force[foot].sum()) for foot in forces.model.feet]
     assert borne == pytest.approx([3000.0, 9000.0, 9000.0, 3000.0], rel=3e-3)

@@ -269,7 +269,7 @@ def test_rigid_lateral_group(times):
     for off in ((0, 0, 0), (1, 0, 0), (0, 1, 0)):
         frame.spring(FIXED, plate, off, (0, 0, 1))
     loads = frame.loads([{plate: ((0, 500, 0), (0.3, 0, 0))}])
-    found = solve(frame.system, *loads, {"lateral": times})
+    found = solve(frame.system, *loads, ({"lateral": times},))
     took = np.abs(np.array([found.force[0, pair] for pair in pairs]))
     worst = took[np.hypot(*took.T).argmax()]
     assert worst == pytest.approx((865.38, 701.92), abs=0.005)
