@@ -54,7 +54,10 @@ BATCHES = (16, 60, 150, 250)
 """So many tests are tried first, then so many more, before a mutant survives."""
 
 SECONDS = 30.0
-"""Tests that took longer together when they were watched are not tried."""
+"""So long may tests of one batch have taken together when they were watched, in s."""
+
+SLOW = 6.0
+"""A test that took longer is not tried."""
 
 _TURNED = {
     **{ast.Lt: ast.GtE, ast.LtE: ast.Gt, ast.Gt: ast.LtE, ast.GtE: ast.Lt},
@@ -150,23 +153,31 @@ def tried(mutant: Mutant, tests: Known, house: "House") -> str:
     names = tests.touching(mutant.file, mutant.line) or tests.entering(mutant.file)
     names = _likeliest([name for name in names if name in house.items], mutant.file, tests)
     put_in = house.patch(mutant)
-    crash, start = "", 0
-    for count in BATCHES if put_in is not None else ():
-        some = names[start : start + count]
-        start += count
+    for some in _batches(names, tests) if put_in is not None else ():
         spent = sum(tests.tests[name][0] for name in some)
-        if not some or spent > SECONDS:
-            break
         ended = _forked(lambda some=some: house.says(put_in, some), 12.0 + 4.0 * spent)
-        if ended.startswith("killed"):
+        if ended != "survives":
             return ended
-        crash = ended if ended != "survives" else ""
-        if crash:
-            return crash
     few = names[: BATCHES[1]]
     if few and (put_in is None or put_in.names & house.at_import):
         return _from_nothing(mutant, few)
     return "survives" if few else "survives, untouched"
+
+
+def _batches(names: list[str], tests: Known) -> Iterator[list[str]]:
+    """Yield tests to be tried together, what takes too long left out."""
+    start = 0
+    for count in BATCHES:
+        some: list[str] = []
+        left = SECONDS
+        for name in names[start : start + count]:
+            spent = tests.tests[name][0]
+            if spent <= min(left, SLOW):
+                some.append(name)
+                left -= spent
+        if some:
+            yield some
+        start += count
 
 
 def _likeliest(quickest: list[str], file: str, tests: Known) -> list[str]:
@@ -209,14 +220,17 @@ def _forked(does: Callable[[], str], seconds: float) -> str:
 def _from_nothing(mutant: Mutant, names: list[str]) -> str:
     """Return what tests say where the change is there from the import on: slow, but whole."""
     asked = json.dumps([mutant.file, mutant.line, mutant.number, mutant.what, names])
-    ran = subprocess.run(
-        [sys.executable, __file__, "--alone"],
-        input=asked,
-        capture_output=True,
-        text=True,
-        check=False,
-        timeout=600,
-    )
+    try:
+        ran = subprocess.run(
+            [sys.executable, __file__, "--alone"],
+            input=asked,
+            capture_output=True,
+            text=True,
+            check=False,
+            timeout=120,
+        )
+    except subprocess.TimeoutExpired:
+        return "crash: too slow"
     said = ran.stdout.strip().splitlines()
     return said[-1] if said else "crash: of the process"
 
