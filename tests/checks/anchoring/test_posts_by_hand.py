@@ -2,13 +2,18 @@
 
 import numpy as np
 import pytest
+from designs import design
 from once_broken import HEAD, POST
 
 from yardfast.checks.anchoring.embedded_limits import give_way_pressures
 from yardfast.checks.anchoring.embedded_posts import Posts, asked_of, posts_of
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
+from yardfast.checks.judging import Kind
+from yardfast.design.model import Part
+from yardfast.design.shapes.bodies import Solid
 from yardfast.loads.actions import Actions
+from yardfast.units.frozen import replace
 
 TWO = np.ones(2)
 
@@ -91,3 +96,26 @@ def test_the_post_that_is_asked_most_gives_way_first():
     q = give_way_pressures(both, found.structure, unit, 0.0, np.inf)
     used = both.used(np.array([70.0, 70.0]), np.array([105.0, 105.0]), 1.0)
     assert q[0] == pytest.approx(1.0 / used[0], rel=1e-9)
+
+
+@pytest.mark.parametrize(
+    ("high", "across", "deep"), [(0.7, 0.2, 0.9), (1.5, 0.3, 1.1), (2.4, 0.1, 0.6)]
+)
+def test_a_round_post_gives_way_where_its_check_is_used_up_in_whatever_range(high, across, deep):
+    """A smooth post takes less once the flow round it has turned (ASCE/SEI 7 Fig. 29.4-1: D sqrt q
+    of 5.3 m sqrt(Pa)): 5.3^2 / D^2 Pa. One that stands that long gives way in the second range; at
+    the gust that is told, the check of that gust is used up, at the ends by the band of 15 %."""
+    part = Part("post", Solid(0, across, across, high + deep), density=500.0, embed=deep)
+    part = replace(part, surface="smooth")
+    site = {"ground": "firm lawn", "basis": "service", "safety": 1.0}
+    least = examine(design(part, **site)).limits
+    turned = 5.3 / across / np.sqrt(0.613)
+    assert (least.tipping > turned) == (high < 2.0)
+    for gust, used in (
+        (least.tipping, 1.0),
+        (least.tipping_low, 1.0 / 1.15),
+        (least.tipping_high, 1.0 / 0.85),
+    ):
+        found = examine(design(part, wind=gust, **site))
+        (check,) = [c for c in found.checks if c.kind is Kind.EMBEDMENT]
+        assert check.utilization == pytest.approx(used, rel=1e-9)
