@@ -4,9 +4,11 @@ import pytest
 from sample_file import part_text
 
 from yardfast.checks.inputs import read_text
-from yardfast.design.model import Place
+from yardfast.design.model import Design, Part, Place
+from yardfast.design.outlines import round_in_plan
 from yardfast.design.placing import coincide, place_parts
 from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.cone import Cone
 from yardfast.design.shapes.roofs import Vault
 from yardfast.design.shapes.rotor import Rotor
 
@@ -42,3 +44,12 @@ def test_a_wheel_mirrored_onto_itself_is_told_apart_from_one_beside_it():
     box = Box(1.0, 0.5, 0.2)
     assert coincide(box, Place(mirror=frozenset("x")))
     assert not coincide(box, Place(turn=0.3, mirror=frozenset("x")))
+
+
+def test_a_round_cone_is_as_wide_in_plan_as_its_foot():
+    """Its tip alone is a corner; the rectangle round it is that of the circle of its foot."""
+    cone = Part("cone", Cone(0, 0.4, 0.5), Place(at=(1.0, 0.0, 0.0)), density=500.0)
+    (body,) = place_parts(Design("cone", "metric", (cone,)))
+    corners = round_in_plan(body)
+    assert corners.min(axis=0) == pytest.approx([0.8, -0.2])
+    assert corners.max(axis=0) == pytest.approx([1.2, 0.2])
