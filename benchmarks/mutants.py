@@ -3,7 +3,7 @@
 Each mutant is one small change: a comparison turned, plus for minus, a greatest for a least, a
 number off, a condition denied, a term left out. ROOM is a folder or file, such as
 checks/stability/sliding.py, or ``all``: every room in turn; ``checks`` alone is the files at its
-top. The tests that touch its line run, the quickest first (``benchmarks/touched.py`` finds out
+top. The tests that touch its line run, the likeliest first (``benchmarks/touched.py`` finds out
 which); it is killed where one of them asserts otherwise. What ends in a mere crash or takes too
 long counts neither way, and so does what ``equivalents.csv`` beside this file names: no answer can
 differ.
@@ -26,6 +26,7 @@ import sys
 import time
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
+from itertools import zip_longest
 from pathlib import Path
 from types import CodeType, FunctionType
 from typing import Any
@@ -49,11 +50,14 @@ CRASHES = {
     *("LinAlgError", "RuntimeWarning", "DeprecationWarning", "StopIteration", "MemoryError"),
     *("ValueError", "AxisError", "GEOSException", "FrozenInstanceError", "NotImplementedError"),
 }
-BATCHES = (10, 40, 150)
+BATCHES = (16, 60, 150, 250)
 """So many tests are tried first, then so many more, before a mutant survives."""
 
-SECONDS = 60.0
-"""Tests that take longer together are not tried."""
+SECONDS = 30.0
+"""So long may tests of one batch have taken together when they were watched, in s."""
+
+SLOW = 6.0
+"""A test that took longer is not tried."""
 
 _TURNED = {
     **{ast.Lt: ast.GtE, ast.LtE: ast.Gt, ast.Gt: ast.LtE, ast.GtE: ast.Lt},
@@ -147,23 +151,46 @@ def _equivalents() -> set[tuple[str, str, str]]:
 def tried(mutant: Mutant, tests: Known, house: "House") -> str:
     """Return what became of a mutant: which test killed it, how it crashed, or that it survives."""
     names = tests.touching(mutant.file, mutant.line) or tests.entering(mutant.file)
-    names = [name for name in names if name in house.items]
+    names = _likeliest([name for name in names if name in house.items], mutant.file, tests)
     put_in = house.patch(mutant)
-    crash, start = "", 0
-    for count in BATCHES if put_in is not None else ():
-        some = names[start : start + count]
-        start += count
+    for some in _batches(names, tests) if put_in is not None else ():
         spent = sum(tests.tests[name][0] for name in some)
-        if not some or spent > SECONDS:
-            break
         ended = _forked(lambda some=some: house.says(put_in, some), 12.0 + 4.0 * spent)
-        if ended.startswith("killed"):
+        if ended != "survives":
             return ended
-        crash = ended if ended != "survives" else ""
-        if crash:
-            return crash
     few = names[: BATCHES[1]]
-    return _from_nothing(mutant, few) if few else "survives, untouched"
+    if few and (put_in is None or put_in.names & house.at_import):
+        return _from_nothing(mutant, few)
+    return "survives" if few else "survives, untouched"
+
+
+def _batches(names: list[str], tests: Known) -> Iterator[list[str]]:
+    """Yield tests to be tried together, what takes too long left out."""
+    start = 0
+    for count in BATCHES:
+        some: list[str] = []
+        left = SECONDS
+        for name in names[start : start + count]:
+            spent = tests.tests[name][0]
+            if spent <= min(left, SLOW):
+                some.append(name)
+                left -= spent
+        if some:
+            yield some
+        start += count
+
+
+def _likeliest(quickest: list[str], file: str, tests: Known) -> list[str]:
+    """Return tests in turns: the quickest, those that touch least, those of the room's own folder.
+
+    And those that name what the file is of.
+    """
+    *room, name = Path(file).with_suffix("").parts
+    own = [each for each in quickest if room and f"/{room[-1]}/" in each]
+    named = [each for each in quickest if any(w in each for w in name.split("_") if len(w) > 3)]
+    closest = sorted(quickest, key=lambda each: len(tests.tests[each][1]))
+    turns = zip_longest(quickest, closest, own, named)
+    return list(dict.fromkeys(each for some in turns for each in some if each))
 
 
 def _forked(does: Callable[[], str], seconds: float) -> str:
@@ -193,14 +220,17 @@ def _forked(does: Callable[[], str], seconds: float) -> str:
 def _from_nothing(mutant: Mutant, names: list[str]) -> str:
     """Return what tests say where the change is there from the import on: slow, but whole."""
     asked = json.dumps([mutant.file, mutant.line, mutant.number, mutant.what, names])
-    ran = subprocess.run(
-        [sys.executable, __file__, "--alone"],
-        input=asked,
-        capture_output=True,
-        text=True,
-        check=False,
-        timeout=600,
-    )
+    try:
+        ran = subprocess.run(
+            [sys.executable, __file__, "--alone"],
+            input=asked,
+            capture_output=True,
+            text=True,
+            check=False,
+            timeout=120,
+        )
+    except subprocess.TimeoutExpired:
+        return "crash: too slow"
     said = ran.stdout.strip().splitlines()
     return said[-1] if said else "crash: of the process"
 
@@ -232,6 +262,7 @@ class House:
 
     def __init__(self, session: Any) -> None:
         self.items = {item.nodeid: item for item in session.items}
+        self.at_import = _called_at_import()
         self.alive: dict[tuple[str, str, int], list[FunctionType]] = {}
         for each in gc.get_objects():
             if isinstance(each, FunctionType):
@@ -278,6 +309,26 @@ class _Patch:
     file: Path
     text: str
     put: _Put
+
+    @property
+    def names(self) -> set[str]:
+        """What the changed functions are called."""
+        return {each.__name__ for each, _ in self.put}
+
+
+def _called_at_import() -> set[str]:
+    """Return the names of what is called as modules are imported, outside of any function."""
+    found = set[str]()
+    for file in ROOT.rglob("*.py"):
+        if file.relative_to(ROOT).parts[0] not in touched.OUTSIDE:
+            left: list[ast.AST] = [ast.parse(file.read_text(encoding="utf-8"))]
+            while left:
+                node = left.pop()
+                if isinstance(node, ast.Call):
+                    found.add(getattr(node.func, "attr", getattr(node.func, "id", "")))
+                if not isinstance(node, ast.FunctionDef | ast.Lambda):
+                    left += ast.iter_child_nodes(node)
+    return found
 
 
 def _functions(code: CodeType) -> list[CodeType]:

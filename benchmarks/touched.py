@@ -25,7 +25,8 @@ FOLDER = ROOT / ".mutants"
 CALLS, LINES = 12, 400
 """So many calls of a function are watched in each test, and so many lines of each call."""
 
-_OUTSIDE = (".venv", "tests", "benchmarks")
+OUTSIDE = (".venv", "tests", "benchmarks")
+"""Folders of which no code is of the package."""
 
 
 @dataclass
@@ -146,7 +147,7 @@ def _file_of(code: CodeType) -> str | None:
         file = Path(code.co_filename).relative_to(ROOT)
     except ValueError:
         return None
-    return None if file.parts[0] in _OUTSIDE else file.as_posix()
+    return None if file.parts[0] in OUTSIDE else file.as_posix()
 
 
 def forget() -> None:

@@ -52,7 +52,7 @@ _COVERING = Bounds(
 ELEVATION = Bounds(-2000.0 * FOOT, 30000.0 * FOOT, "from -2,000 to 30,000 ft above the sea")
 SIDES = Bounds(3, 60, "0 (round) or 3 to 60", also=0)
 COUNT = Bounds(1, 500, "from 1 to 500")
-BLADE_COUNT = Bounds(1, 500, "from 1 to 500")
+BLADE_COUNT = Bounds(1, 200, "from 1 to 200", hint="a plate, if it is as good as closed")
 RATIO = Bounds(0.0, 1.0, "more than 0 and at most 1", above=True)
 SAFETY = Bounds(1.0, 5.0, "from 1 to 5")
 ANNEX = Bounds(0.0, 2.0, "more than 0 and at most 2", above=True, hint="1 as recommended")

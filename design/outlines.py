@@ -54,10 +54,12 @@ def outlines(bodies: Sequence[Body], directions: Array) -> Polygons:
 def round_in_plan(body: Body) -> Array:
     """Return the corners (4, 2) in m of the narrowest rectangle round a body in plan.
 
-    It turns with the body. What has no outline, such as a weight, is its own place.
+    It turns with the body, but of what is round somewhere lies along the axes. What has no outline,
+    such as a weight, is its own place.
     """
-    points = [body.place(hull.points)[:, :2] for hull in body.shape.hulls() if len(hull.points)]
-    if points:
+    hulls = body.shape.hulls()
+    points = [body.place(hull.points)[:, :2] for hull in hulls if len(hull.points)]
+    if points and not any(hull.discs or hull.spheres for hull in hulls):
         return plane.narrowest_box(plane.hull(np.vstack(points)))
     low, high = body.extent
     ends = low[0], high[0], high[0], low[0]

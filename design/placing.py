@@ -17,6 +17,9 @@ from .shapes.shape import Hull, Shape, Sphere, corners
 _ALIKE = 1.0e-6
 """Points as near as this (m) are one."""
 
+_SOME = 64
+"""So many corners are looked for at a time: where one of them has no match, the rest are not."""
+
 
 class Body(ByIdentity, frozen=True):
     """One copy of a part where it stands: turned by ``rotation`` (3, 3), then moved to ``origin``.
@@ -144,8 +147,11 @@ def _fill_one_place(one: Body, other: Body) -> bool:
         return True
     here = np.vstack([one.place(corners(hull)) for hull in hulls])
     there = np.vstack([other.place(corners(hull)) for hull in hulls])
-    apart = np.linalg.norm(here[:, None] - there[None], axis=-1)
-    return bool(apart.min(axis=1).max() <= _ALIKE)
+    for some in np.split(here, range(_SOME, len(here), _SOME)):
+        apart = np.linalg.norm(some[:, None] - there[None], axis=-1)
+        if float(apart.min(axis=1).max()) > _ALIKE:
+            return False
+    return True
 
 
 def about_z(angle: float) -> Array:

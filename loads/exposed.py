@@ -7,6 +7,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ..design import plane
+from ..design.faults import DesignError, Fault
 from ..design.outlines import downwind_axes, lateral_axes, outlines
 from ..design.placing import Body
 from ..design.plane import Polygons
@@ -112,7 +113,8 @@ class Bare(ByIdentity, frozen=True):
 def bare(structure: Structure, surfaces: Sequence[str | None], method: Method) -> Bare:
     """Return what each body offers by itself, with the coefficients of a method.
 
-    ``surfaces`` names each part's roughness or None.
+    ``surfaces`` names each part's roughness or None. DesignError where more bodies stand in and
+    close behind one another than are looked at.
     """
     azimuths = wind_directions(structure)
     angles = np.radians(azimuths)
@@ -125,8 +127,29 @@ def bare(structure: Structure, surfaces: Sequence[str | None], method: Method) -
         coefficients,
         normal,
         _kept(coefficients, standing),
-        hiding.hidden(structure.bodies, outline, _greater(coefficients), angles),
+        _hidden(structure, outline, _greater(coefficients), angles),
     )
+
+
+def _hidden(
+    structure: Structure, outline: Polygons, coefficient: Array, angles: Array
+) -> tuple[Hidden, ...]:
+    """Return what hides what, or raise DesignError at the part of which too much does."""
+    try:
+        return hiding.hidden(structure.bodies, outline, coefficient, angles)
+    except hiding.CrowdedError as crowd:
+        design = structure.design
+        name = design.parts[structure.bodies[crowd.body].part].name
+        fault = Fault(
+            design.file,
+            design.lines.get((name, "count")) or design.lines.get((name, "name")),
+            name,
+            "count",
+            f"{crowd.pairs:,} pairs of parts that stand in or close behind one another",
+            f"at most {hiding.MOST_PAIRS:,} of these",
+            "draw what is packed as one part",
+        )
+        raise DesignError((fault,)) from None
 
 
 def with_weights(

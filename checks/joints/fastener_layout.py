@@ -25,7 +25,7 @@ def evenly(area: BaseGeometry, count: int, up: Array) -> Array:
 
     Round it they begin at its corner that lies farthest along ``up`` (2,).
     """
-    lines = [_line(piece, up) for piece in plane.pieces(area)]
+    lines = [line for piece in plane.pieces(area) for line in _lines(piece, up)]
     lengths = np.array([_length(line) for line in lines])
     ends: Array = np.cumsum(lengths)
     found: list[Array] = []
@@ -169,8 +169,11 @@ def least_spacing(points: Array) -> float | None:
     return float(apart[~np.eye(len(points), dtype=bool)].min())
 
 
-def _line(piece: BaseGeometry, up: Array) -> Array:
-    """Return the line (k, 2) along which fasteners are set on one piece; closed but of a strip."""
+def _lines(piece: BaseGeometry, up: Array) -> list[Array]:
+    """Return the lines (k, 2) along which fasteners are set on one piece; closed but of a strip.
+
+    One, but where a piece with a narrow neck falls apart as its edges are moved in.
+    """
     wall = _wall(piece)
     if not plane.is_ring(piece):
         corners = plane.narrowest_box(piece)
@@ -178,10 +181,14 @@ def _line(piece: BaseGeometry, up: Array) -> Array:
         short, long = sorted(sides, key=lambda side: float(np.linalg.norm(side)))
         if np.linalg.norm(short) < _STRIP:
             centre = corners.mean(axis=0)
-            return np.array([centre - long / 2.0, centre + long / 2.0])
+            return [np.array([centre - long / 2.0, centre + long / 2.0])]
     inset = wall / 2.0 if plane.is_ring(piece) else _inset_of(piece)
-    ring = plane.ring_of(plane.simpler(_shrunk(plane.without_holes(piece), inset)))
-    # of two corners as far along, the one to the right
+    shrunk = plane.simpler(_shrunk(plane.without_holes(piece), inset))
+    return [_closed(plane.ring_of(part), up) for part in plane.pieces(shrunk)]
+
+
+def _closed(ring: Array, up: Array) -> Array:
+    """Return a closed line from the corner farthest along ``up``: of two, the one to the right."""
     ring = np.roll(ring, -int((ring @ (up + _ALIKE * np.array([up[1], -up[0]]))).argmax()), axis=0)
     return np.vstack([ring, ring[:1]])
 

@@ -1,11 +1,16 @@
 """Parts that stand in the ground: how deep, in what, and what is wrong between their keys."""
 
+from ...units import INCH
+from ..bounds import SIZE, Bounds
 from ..reader.row import Row
 from ..reader.schema import Key
 from ..shapes.shape import Shape
 
+DEPTHS = Bounds(INCH, SIZE.most, "from 1 in (25 mm) to 100 ft (30.48 m)")
+"""What goes in less than an inch is held by no earth: it stands on the ground (judgement)."""
+
 EMBED_KEYS = (
-    Key("embed", "length"),
+    Key("embed", "length", bounds=DEPTHS),
     Key("encased", "length"),
     Key("constrained", "flag"),
     Key("may_move", "flag"),

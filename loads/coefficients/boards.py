@@ -48,7 +48,8 @@ class StandingBoard(ByValue, frozen=True):
     @property
     def share(self) -> float:
         """Return what boards that abut cover of the whole, 1 of one alone, whatever its shape."""
-        return self.area / (self.width * self.height) if self.several else 1.0
+        share = self.area / (self.width * self.height) if self.several else 1.0
+        return min(share, 1.0)  # and no more by rounding
 
 
 def lone_board(body: Body, filled: float = 0.0) -> StandingBoard | None:

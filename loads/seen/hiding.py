@@ -4,7 +4,7 @@ On a line of the wind a body is hidden by what stands close before it, with a cl
 tenth of the hiding one's lesser width, or about it. What is together there counts once.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 
 import numpy as np
 from numpy.typing import NDArray
@@ -26,6 +26,17 @@ ALIKE = 1.0e-9
 LEAST_AREA = 1.0e-9
 """Areas in m2 below which an overlap is none."""
 
+MOST_PAIRS = 5000
+"""So many pairs of bodies are looked at, and so many with a third between: some ten seconds."""
+
+
+class CrowdedError(Exception):
+    """More bodies stand in and close behind one another than are looked at."""
+
+    def __init__(self, body: int, pairs: int) -> None:
+        super().__init__(f"body {body}: {pairs} pairs")
+        self.body, self.pairs = body, pairs
+
 
 class Hidden(ByIdentity, frozen=True):
     """The ``regions`` (m,) of a ``body`` that ``by``, all of them standing, hide in ``ways`` (m,).
@@ -40,12 +51,16 @@ class Hidden(ByIdentity, frozen=True):
 
 
 class Close(ByIdentity, frozen=True):
-    """The ``regions`` (m,) in ``ways`` (m,) where the bodies ``one`` and ``other`` are together."""
+    """The ``regions`` (m,) in ``ways`` (m,) where the bodies ``one`` and ``other`` are together.
+
+    ``whole`` (m,): where that is all that their outlines have in common.
+    """
 
     one: int
     other: int
     ways: DirectionIndices
     regions: Polygons
+    whole: NDArray[np.bool_]
 
     def of(self, k: int) -> int:
         """Return the other body of the two."""
@@ -60,15 +75,32 @@ def hidden(
     ``coefficient`` (bodies, D) ranks the bodies: what is together counts as the greater. Bodies of
     which both are close to a third on one line are together there. The wind comes from the
     ``azimuths`` (D,) in rad. Wheels hide nothing: seen from
-    the side they take less than what stands behind them.
+    the side they take less than what stands behind them. CrowdedError with the body of which most
+    stands in others, above ``MOST_PAIRS``.
     """
     together = _Together(bodies, outlines, azimuths).all()
     found = [one for close in together for one in _lesser(close, close.regions, coefficient)]
-    for middle in range(len(bodies)):
-        touching = [close for close in together if middle in (close.one, close.other)]
-        if len(touching) > 1:
-            found += _through(middle, touching, coefficient, len(azimuths))
+    touching: list[list[Close]] = [[] for _ in bodies]
+    whole = np.zeros((len(bodies), len(bodies), len(azimuths)), dtype=bool)
+    for close in together:
+        for k in (close.one, close.other):
+            touching[k].append(close)
+            whole[k, close.of(k), close.ways] = close.whole
+    between = [
+        _Between(middle, its, coefficient, whole)
+        for middle, its in enumerate(touching)
+        if len(its) > 1
+    ]
+    _refuse_crowds({each.middle: len(each.pairs) for each in between})
+    for each in between:
+        found += each.hidden()
     return tuple(found)
+
+
+def _refuse_crowds(pairs: Mapping[int, int]) -> None:
+    """Raise CrowdedError where bodies stand in more ``pairs`` together than are looked at."""
+    if sum(pairs.values()) > MOST_PAIRS:
+        raise CrowdedError(max(pairs, key=lambda body: pairs[body]), sum(pairs.values()))
 
 
 def visible(outlines: Polygons, hiding: Sequence[Hidden], some: NDArray[np.bool_]) -> Polygons:
@@ -108,18 +140,18 @@ class _Together:
 
     def all(self) -> list[Close]:
         """Return every pair, the first named first."""
-        found: list[Close] = []
+        near: dict[int, list[tuple[int, DirectionIndices]]] = {}
         for i in range(len(self._bodies) - 1):
             rest = slice(i + 1, None)
             ahead = self._near[rest] - self._far[i] - CLOSE * self._least[i]
             behind = self._near[i] - self._far[rest] - CLOSE * self._least[rest]
             close = overlap(self._boxes[i], self._boxes[rest])
             close &= np.maximum(ahead, behind) <= FLUSH
-            for j in np.flatnonzero(close.any(axis=1)).tolist():
-                pair = self._pair(i, i + 1 + j, np.flatnonzero(close[j]))
-                if pair is not None:
-                    found.append(pair)
-        return found
+            some = np.flatnonzero(close.any(axis=1)).tolist()
+            near[i] = [(i + 1 + j, np.flatnonzero(close[j])) for j in some]
+        _refuse_crowds({i: len(others) for i, others in near.items()})
+        pairs = (self._pair(i, j, ways) for i, others in near.items() for j, ways in others)
+        return [pair for pair in pairs if pair is not None]
 
     def _pair(self, i: int, j: int, ways: DirectionIndices) -> Close | None:
         shared = plane.intersection(self._outlines[i, ways], self._outlines[j, ways])
@@ -131,14 +163,15 @@ class _Together:
         boxes = np.stack([low, [1, 0] * high + [0, 1] * low, high, [1, 0] * low + [0, 1] * high], 1)
         least = self._gap(i, ways), self._gap(j, ways)
         parts = without_clear_gap(boxes, ways, (self._of(i), self._of(j)), least)
+        whole = np.ones(len(ways), dtype=bool)
         for n, part in enumerate(parts):
+            whole[n] = np.array_equal(part, boxes[n])
             if len(part) < 3:
                 shared[n] = plane.NOTHING
-            elif not np.array_equal(part, boxes[n]):
+            elif not whole[n]:
                 shared[n] = plane.hull(part).intersection(shared[n])
         some = plane.area(shared) > LEAST_AREA
-        ways, shared = ways[some], shared[some]
-        return Close(i, j, ways, shared) if len(ways) else None
+        return Close(i, j, ways[some], shared[some], whole[some]) if some.any() else None
 
     def _gap(self, i: int, ways: DirectionIndices) -> Array:
         """Return the gaps (m,) in m that a body closes, by its lesser width as the wind sees it."""
@@ -176,22 +209,39 @@ def _outranks(
     return np.asarray(np.where(alike, one < other, a > b), dtype=bool)
 
 
-def _through(
-    middle: int, touching: Sequence[Close], coefficient: Array, ways: int
-) -> Iterator[Hidden]:
-    """Yield what is hidden through a body between that itself takes less than both."""
-    boxes = np.full((len(touching), ways, 4), np.nan)
-    regions = np.full((len(touching), ways), plane.NOTHING, dtype=object)
-    for n, close in enumerate(touching):
-        both = _outranks(coefficient, close.of(middle), middle, close.ways)
-        boxes[n, close.ways[both]] = plane.bounds(close.regions[both])
-        regions[n, close.ways[both]] = close.regions[both]
-    for n in range(len(touching) - 1):
-        shared = overlap(boxes[n], boxes[n + 1 :])
-        for m in (n + 1 + np.flatnonzero(shared.any(axis=1))).tolist():
-            at = np.flatnonzero(shared[m - n - 1])
-            common = plane.intersection(regions[n, at], regions[m, at])
+class _Between:
+    """Finds what is hidden through a body between two that itself takes less than both.
+
+    ``pairs`` are the two and where their boxes overlap. Where two are together with all that they
+    have in common, as ``whole`` (bodies, bodies, D) says, the one hides that of the other by
+    itself.
+    """
+
+    def __init__(
+        self, middle: int, touching: Sequence[Close], coefficient: Array, whole: NDArray[np.bool_]
+    ) -> None:
+        self.middle, self._coefficient = middle, coefficient
+        self._others = np.array([close.of(middle) for close in touching])
+        shape = len(touching), whole.shape[2]
+        boxes = np.full((*shape, 4), np.nan)
+        self._regions = np.full(shape, plane.NOTHING, dtype=object)
+        for n, close in enumerate(touching):
+            both = _outranks(coefficient, close.of(middle), middle, close.ways)
+            boxes[n, close.ways[both]] = plane.bounds(close.regions[both])
+            self._regions[n, close.ways[both]] = close.regions[both]
+        self.pairs: list[tuple[int, int, DirectionIndices]] = []
+        for n in range(len(touching) - 1):
+            shared = ~whole[self._others[n], self._others[n + 1 :]]
+            shared &= overlap(boxes[n], boxes[n + 1 :])
+            for m in np.flatnonzero(shared.any(axis=1)).tolist():
+                self.pairs.append((n, n + 1 + m, np.flatnonzero(shared[m])))
+
+    def hidden(self) -> Iterator[Hidden]:
+        """Yield what of each of the two the other hides through the one between."""
+        for n, m, at in self.pairs:
+            common = plane.intersection(self._regions[n, at], self._regions[m, at])
             some = plane.area(common) > LEAST_AREA
-            pair = Close(touching[n].of(middle), touching[m].of(middle), at[some], common[some])
-            for one in _lesser(pair, pair.regions, coefficient):
-                yield Hidden(one.body, (*one.by, middle), one.ways, one.regions)
+            one, other = int(self._others[n]), int(self._others[m])
+            pair = Close(one, other, at[some], common[some], some[some])
+            for each in _lesser(pair, pair.regions, self._coefficient):
+                yield Hidden(each.body, (*each.by, self.middle), each.ways, each.regions)

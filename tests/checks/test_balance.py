@@ -90,7 +90,7 @@ def drawn_at_random(rng):
     parts = [foot, posts, beam, deck, *([ring] if rng.random() < 0.3 else [])]
     ground = rng.choice(["paving", "firm lawn", "sand"])
     whole = design(*parts, wind=float(rng.uniform(5.0, 40.0)), ground=str(ground))
-    return type(whole)(**{**whole.__dict__, "tables": {**whole.tables, GivenLoad: (lean,)}})
+    return replace(whole, tables={**whole.tables, GivenLoad: (lean,)})
 
 
 @pytest.mark.parametrize("seed", range(10))

@@ -4,10 +4,15 @@ ASTM F2057-19 tests furniture so; here the edge is of whatever lies below 1.5 m.
 """
 
 import pytest
+from designs import design
 from verdict_designs import design_text
 
+from yardfast import references
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
+from yardfast.checks.judging import Kind
+from yardfast.design.model import Part
+from yardfast.design.shapes.bodies import Solid
 
 INCH, G = 0.0254, 9.80665
 TABLE = (
@@ -69,3 +74,15 @@ def test_a_body_that_flares_is_stepped_on_at_a_child_s_reach():
     out = 0.5 * (16 + 24 * 1.5 / (100 * INCH)) * INCH - 8 * INCH
     assert out / INCH == pytest.approx(7.087, abs=0.0005)
     assert check.demand == pytest.approx(27 * G * out, rel=1e-4)
+
+
+def test_a_child_steps_on_what_flares_no_farther_than_it_climbs():
+    """Square, 0.4 m wide at the foot and 1.6 m at twice the height to which a child climbs: there
+    it is 1.0 m wide, and its edge lies 0.5 - 0.2 m beyond the line of turning on hard ground."""
+    (row,) = references.table("ground/pushes").where("people", "climbing children")
+    force, reach = float(row["force_N"]), float(row["height_m"])
+    part = Part("vase", Solid(4, 0.4, 1.6, 2.0 * reach), mass=200.0)
+    found = examine(design(part, wind=1.0, people="children"))
+    (climb,) = [c for c in found.checks if c.kind is Kind.CLIMB]
+    assert climb.demand == pytest.approx(force * 0.3, rel=1e-9)
+    assert climb.capacity == pytest.approx(climb.dead * found.structure.weight("light") * 0.2)

@@ -10,6 +10,7 @@ from yardfast.checks.acting.borne import Borne
 from yardfast.checks.acting.design_wind import design_actions, wind_on_bodies
 from yardfast.checks.acting.load_cases import downward, load_cases, load_sets, most_used_cases
 from yardfast.checks.acting.point_loads import point_loads
+from yardfast.checks.examination import examine
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.structure import build_structure
@@ -177,3 +178,17 @@ def test_the_least_wind_acts_on_each_body_and_on_the_whole_outline_alike():
     assert wrench[-1, north, -1, :, 3] == pytest.approx(F * up, rel=1e-6)
     whole = design_actions(exposed, book).wrench[:, :, -1]
     assert wrench[:, :, -1].sum(axis=-2) == pytest.approx(whole, rel=1e-6, abs=1e-6)
+
+
+def test_what_presses_down_is_the_weight_of_every_body_and_calm_air_lifts_none():
+    """Of two boxes of 20 and 30 kg, one on the other: 50 kg x 9.80665 in calm air, and two thirds
+    of it beside a wind by a factor of safety of 1.5."""
+    parts = (
+        Part("low", Box(0.5, 0.5, 0.2), mass=20.0),
+        Part("high", Box(0.5, 0.5, 1.0), Place(on="low"), mass=30.0),
+    )
+    cases = examine(design(*parts)).at.cases
+    weight = 50.0 * 9.80665
+    assert cases.downward[cases.calm] == pytest.approx(weight, rel=1e-9)
+    assert cases.downward.min() == pytest.approx(weight / 1.5, rel=1e-3)
+    assert cases.downward.max() == pytest.approx(weight, rel=1e-3)

@@ -54,3 +54,24 @@ def test_dead_load_that_helps_governs_where_suction_lifts():
     check = check_sliding(found.standing, blown, found.factors)
     assert (check.demand, check.capacity) == pytest.approx((150.0, 100.0), rel=1e-4)
     assert (check.dead, check.passes) == (0.9, False)
+
+
+def blown(force, up):
+    site = Site(method="gust", wind=0.001, ground="gravel", basis="strength")
+    found = examine(Design("level", "metric", (BLOCK,), tables={Site: site}))
+    none, level = np.zeros((1, 1)), np.array([[[force, 0.0]]])
+    actions = Actions(
+        np.array([270.0]), level, 0.2 * level, none, none + up, np.zeros((1, 1, 2)), ("A",)
+    )
+    return found, actions
+
+
+@pytest.mark.parametrize(
+    ("force", "up", "held", "bare"), [(150.0, 700.0, 300.0, 2.0), (0.5, 0.0, 0.0, 400.0)]
+)
+def test_the_bare_factor_is_what_holds_over_what_pushes(force, up, held, bare):
+    """W 500 N, mu 0.40. Lifted by 700 N nothing rubs, and 300 N of anchors hold 150 N twice; not
+    lifted 0.4 x 500 = 200 N hold a breath of 0.5 N four hundred times."""
+    found, actions = blown(force, up)
+    check = check_sliding(found.standing, actions, found.factors, held)
+    assert check.bare == pytest.approx(bare, rel=1e-4)

@@ -5,13 +5,27 @@ import subprocess
 import sys
 from pathlib import Path
 
+import numpy as np
 import pytest
-from once_broken import ANSWERED, FOOT, HEAD, INLAY, REFUSED
+from once_broken import (
+    ANSWERED,
+    DUMBBELLS,
+    EXTREME_STAKES,
+    FOOT,
+    HEAD,
+    INLAY,
+    ON_A_LINE,
+    REFUSED,
+    in_the_ground,
+)
 from sample_file import HARBOUR_LIGHT
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
+from yardfast.checks.joints.fastener_layout import evenly
+from yardfast.checks.judging import Kind
 from yardfast.cli import main
+from yardfast.design import plane
 from yardfast.design.faults import DesignError
 
 COMMANDS = (
@@ -62,6 +76,53 @@ def test_a_foot_too_narrow_for_a_bolt_through_it_is_offered_none_there():
         text = ANSWERED["a foot on paving too narrow for a bolt through it"]
         found = examine(read_text(text.replace("70 mm", f"{width} mm").replace("1200", "300")))
         assert (found.anchors is not None) == offered
+
+
+def test_a_contact_that_falls_apart_takes_as_many_fasteners_on_either_side():
+    """Edges moved in by 20 mm leave of each field of 200 mm a square of 160 mm, and nothing of the
+    neck of 10 mm: six fasteners stand 4 x 160 / 3 mm apart along the two, three on each."""
+    fields = [plane.box(-0.1, y, 0.1, y + 0.2) for y in (0.0, 0.4)]
+    points = evenly(
+        plane.union_of([*fields, plane.box(-0.005, 0.2, 0.005, 0.4)]), 6, np.array([0.0, 1.0])
+    )
+    for middle in (0.1, 0.5):
+        off = np.abs(points - [0.0, middle])
+        own = off[:, 1] < 0.15
+        assert own.sum() == 3
+        assert off[own].max(axis=1) == pytest.approx(0.08, abs=1e-9)
+    (joint,) = examine(read_text(DUMBBELLS)).joints
+    assert joint.count == 6
+
+
+def test_a_figure_thin_as_a_sheet_stands_in_the_ground_and_one_like_a_hair_does_not():
+    # the weight of what was drawn: (0.3 + 0.6) / 2 m x 0.9 m x 0.5 mm of steel, 7850 kg/m3
+    found = examine(read_text(in_the_ground("0.5 mm", "300 mm")))
+    assert found.structure.mass("typical") == pytest.approx(0.405 * 0.0005 * 7850.0, rel=2e-3)
+    assert _told(found)
+
+
+@pytest.mark.parametrize("what", EXTREME_STAKES)
+def test_stakes_however_they_stand_are_asked_for_what_is_a_number(what):
+    found = examine(read_text(EXTREME_STAKES[what]))
+    (asked,) = [check for check in found.checks if check.kind is Kind.ANCHOR]
+    assert _told(found)
+    assert asked.passes == (what in ("in no wind", "pulled by a ship"))
+
+
+def _told(found) -> bool:
+    """Whether every check is told in numbers, and fails where what is asked has no end."""
+    assert not np.isnan([n for c in found.checks for n in (c.demand, c.capacity, c.rank)]).any()
+    return all(np.isfinite(c.demand) or not c.passes for c in found.checks)
+
+
+def test_what_rests_on_a_line_has_the_little_that_it_beds_in():
+    """A loose cap on the ridge of a hip 400 mm wide and 300 mm high: 10 mm down, where it beds in,
+    that is 400 x 10 / 300 mm wide, and half of it is the arm of its weight."""
+    found = examine(read_text(ON_A_LINE))
+    (cap,) = [c for c in found.checks if c.kind is Kind.LOOSE]
+    weight = found.structure.body_mass[0, 1] * 9.80665
+    assert not cap.passes
+    assert cap.capacity == pytest.approx(cap.dead * weight * 0.4 * 10.0 / 300.0 / 2.0, rel=1e-6)
 
 
 def test_a_weight_below_the_ground_gets_no_wind():

@@ -4,8 +4,13 @@ import pytest
 from sample_file import part_text
 
 from yardfast.checks.inputs import read_text
-from yardfast.design.placing import place_parts
+from yardfast.design.model import Design, Part, Place
+from yardfast.design.outlines import round_in_plan
+from yardfast.design.placing import coincide, place_parts
+from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.cone import Cone
 from yardfast.design.shapes.roofs import Vault
+from yardfast.design.shapes.rotor import Rotor
 
 INCH = 0.0254
 
@@ -27,3 +32,24 @@ def test_a_hollow_barrel_stands_on_the_feet_of_its_two_walls(height):
     foot = Vault(2.0, 1.0, height, 0.02).contact()
     assert foot.area == pytest.approx(2 * 2.0 * 0.02, rel=1e-9)
     assert foot.bounds == pytest.approx((-1.0, -0.5, 1.0, 0.5))
+
+
+def test_a_wheel_mirrored_onto_itself_is_told_apart_from_one_beside_it():
+    """Copies fill one place where every corner of one lies on a corner of the other: two hundred
+    blades on the mirror's plane do, a metre off it none."""
+    wheel = Rotor(200, 0.3, 0.02, 0.03, 0.002, yaws=True)
+    for away, alike in ((0.0, True), (1.0, False)):
+        place = Place(at=(away, 0.0, 0.0), mirror=frozenset("x"))
+        assert coincide(wheel, place) is alike
+    box = Box(1.0, 0.5, 0.2)
+    assert coincide(box, Place(mirror=frozenset("x")))
+    assert not coincide(box, Place(turn=0.3, mirror=frozenset("x")))
+
+
+def test_a_round_cone_is_as_wide_in_plan_as_its_foot():
+    """Its tip alone is a corner; the rectangle round it is that of the circle of its foot."""
+    cone = Part("cone", Cone(0, 0.4, 0.5), Place(at=(1.0, 0.0, 0.0)), density=500.0)
+    (body,) = place_parts(Design("cone", "metric", (cone,)))
+    corners = round_in_plan(body)
+    assert corners.min(axis=0) == pytest.approx([0.8, -0.2])
+    assert corners.max(axis=0) == pytest.approx([1.2, 0.2])

@@ -155,3 +155,17 @@ def test_a_board_across_another_and_one_behind_are_not_one_with_it():
     assert [one.several for one in boards(place_parts(design(across, behind, plain)))] == [
         False
     ] * 3
+
+
+@pytest.mark.parametrize("count", range(2, 30))
+def test_boards_that_lap_cover_the_whole_and_no_more(count):
+    """Slats of 120 mm every 95 mm leave no opening: solid over gross area is 1, in the gust of a
+    forecast as in the Eurocode, which both refuse more."""
+    slats = (
+        Part(f"slat {k}", Panel(2.0, 0.12, 0.018), Place(at=(0.0, -0.002 * k, 0.095 * k)), 500.0)
+        for k in range(count)
+    )
+    for one in boards(place_parts(design(*slats))):
+        assert one is not None
+        assert one.several
+        assert 1.0 - 1e-12 < one.share <= 1.0

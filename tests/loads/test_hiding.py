@@ -16,6 +16,7 @@ from manifold3d import Manifold
 from meshes import mesh_of
 
 from yardfast.checks.examination import examine
+from yardfast.design.faults import DesignError
 from yardfast.design.model import Part, Place
 from yardfast.design.outlines import outlines
 from yardfast.design.placing import place_parts
@@ -26,7 +27,7 @@ from yardfast.design.shapes.flat import Panel, Plate
 from yardfast.design.shapes.member import Member
 from yardfast.design.shapes.plans import Rectangle
 from yardfast.loads.seen.depth import least_widths
-from yardfast.loads.seen.hiding import CLOSE, hidden, visible
+from yardfast.loads.seen.hiding import CLOSE, MOST_PAIRS, hidden, visible
 from yardfast.units.frozen import replace
 
 BASE = Part("base", Plate(Rectangle(6.0, 6.0), 0.02), density=7850.0)
@@ -223,3 +224,33 @@ def test_narrowest_gap_that_an_outline_passes_through():
     lean = Place(turn=pi / 2.0, tilt=radians(30.0))
     bodies = place_parts(design(Part("stick", Box(0.1, 0.1, 1.0), lean, density=500.0)))
     assert least_widths(outlines(bodies, np.array([0.0]))[0]) == pytest.approx([0.1])
+
+
+def test_more_in_one_another_than_is_looked_at_is_refused_by_number():
+    """Of n posts about one middle each stands in each other one: n (n - 1) / 2 pairs, 5,995 of
+    110; they took minutes, and the weight of all counted."""
+    posts = [
+        Part(f"post {k}", Box(0.1, 0.1, 1.0), Place(on="base", turn=radians(k)), density=500.0)
+        for k in range(110)
+    ]
+    with pytest.raises(DesignError) as refused:
+        wind_alone(design(BASE, *posts))
+    (fault,) = refused.value.faults
+    assert fault.found.startswith("5,995 pairs of parts")
+    assert fault.expected == f"at most {MOST_PAIRS:,} of these"
+    assert fault.part == "post 0"
+
+
+def test_posts_in_one_another_take_the_wind_of_their_common_outline():
+    """What is together counts once: of four posts 100 mm wide and 1 m high, each 20 mm to the right
+    of the one before, 160 mm x 1 m; the last, of the greatest coefficient, keeps its own."""
+    posts = [
+        Part(f"post {k}", Box(0.1, 0.1, 1.0), Place(at=(0.02 * k, 0.005 * k, 0.0)), density=500.0)
+        for k in range(4)
+    ]
+    bodies = place_parts(design(*posts))
+    ways = np.zeros(1)
+    seen = outlines(bodies, ways)
+    coefficient = np.array([[1.0], [2.0], [3.0], [4.0]])
+    rest = visible(seen, hidden(bodies, seen, coefficient, ways), np.ones(4, dtype=bool))
+    assert [each.area for each in rest[:, 0]] == pytest.approx([0.02, 0.02, 0.02, 0.1], rel=1e-9)

@@ -47,6 +47,87 @@ def _on_paving(keys: str) -> str:
     return HEAD.replace("firm lawn", "paving") + f"[[part]]\nname = 'piece'\n{keys}\n"
 
 
+def dumbbell(name: str, away: int) -> str:
+    """Return a cut-out of two fields of 200 mm with a neck of 10 mm between them, on ``foot``."""
+    right = ((0, 0), (100, 0), (100, 200), (5, 200), (5, 400), (100, 400), (100, 600), (0, 600))
+    left = [(-x, y) for x, y in right[-2:0:-1]]
+    points = ", ".join(f"['{x} mm', '{y} mm']" for x, y in (*right[1:-1], *left))
+    return (
+        f"[[part]]\nname = '{name}'\nshape = 'cutout'\non = 'foot'\n"
+        f"at = ['0 mm', '{away} mm', '0 mm']\npoints = [{points}]\nthickness = '18 mm'\n"
+        "material = 'softwood plywood'\n"
+    )
+
+
+DUMBBELLS = f"""\
+{HEAD}{FOOT.replace("frame", "plate").replace("breadth", "width").replace("lumber", "stock")}
+{dumbbell("one", 0)}{dumbbell("two", 18)}[[joint]]
+name = 'two to one'
+of = 'two'
+to = 'one'
+fastener = '#8 wood screw 1 1/4 in'
+count = 6
+predrilled = true
+""".replace("stock = '2x4 flat'", "thickness = '38 mm'")
+"""Two cut-outs back to back: what they have in common falls apart where its edges are moved in."""
+
+ON_A_LINE = f"""\
+{HEAD}[[part]]
+name = 'hip'
+shape = 'box'
+length = '600 mm'
+width = '400 mm'
+height = '300 mm'
+top_length = '600 mm'
+top_width = '0 mm'
+material = 'southern pine'
+[[part]]
+name = 'cap'
+shape = 'box'
+on = 'hip'
+length = '200 mm'
+width = '200 mm'
+height = '200 mm'
+loose = true
+material = 'southern pine'
+"""
+"""A loose cap on a ridge: what it rests on is a line."""
+
+
+def staked(more: str, wind: str = "100 km/h") -> str:
+    """Return a plate on a lawn with a stake, or stakes, that ``more`` tells of."""
+    return HEAD.replace("100 km/h", wind) + (
+        "[[part]]\nname = 'foot'\nshape = 'plate'\nlength = '800 mm'\nwidth = '800 mm'\n"
+        "thickness = '38 mm'\nmaterial = 'southern pine, treated'\n"
+        "[[part]]\nname = 'sign'\nshape = 'panel'\non = 'foot'\nat = ['200 mm', '0 mm', '0 mm']\n"
+        "width = '300 mm'\nheight = '900 mm'\nthickness = '18 mm'\n"
+        "material = 'softwood plywood'\n[[anchor]]\nname = 'stakes'\n"
+        f"kind = 'rebar stake 1/2 in x 24 in'\n{more}"
+    )
+
+
+EXTREME_STAKES = {
+    "one amid": staked("at = ['0 mm', '0 mm', '0 mm']\n"),
+    "eight in a point": staked("ring = '0.01 mm'\ncount = 8\n"),
+    "hardly pulled": staked("where = 'corners'\ninset = '50 mm'\npull_test = '0.001 N'\n"),
+    "pulled by a ship": staked("where = 'corners'\ninset = '50 mm'\npull_test = '400 kN'\n"),
+    "in no wind": staked("where = 'corners'\ninset = '50 mm'\n", "0.001 km/h"),
+    "in every wind": staked("where = 'corners'\ninset = '50 mm'\n", "480 km/h"),
+    "down a hill": staked("where = 'corners'\ninset = '50 mm'\n").replace(
+        "[site]\n", "[site]\nslope = '29 deg'\n"
+    ),
+}
+
+
+def in_the_ground(thickness: str, deep: str) -> str:
+    """Return a figure of steel that stands in the ground, thin as a sheet or thinner."""
+    return HEAD + (
+        "[[part]]\nname = 'figure'\nshape = 'cutout'\nmaterial = 'steel'\n"
+        "points = [['-150 mm', '0 mm'], ['150 mm', '0 mm'], ['300 mm', '900 mm'], "
+        f"['-300 mm', '900 mm']]\nthickness = '{thickness}'\nembed = '{deep}'\n"
+    )
+
+
 ANSWERED = {
     "a foot on paving too narrow for a bolt through it": _on_paving(
         "shape = 'solid'\nsides = 4\nbottom = '70 mm'\ntop = '70 mm'\nheight = '1200 mm'\n"
@@ -72,6 +153,7 @@ ANSWERED = {
 """Designs with an answer, by what is special about them."""
 
 REFUSED = {
+    "a figure let in by a hair": (in_the_ground("18 mm", "0.01 mm"), "figure", "from 1 in (25 mm)"),
     "a weight below the ground that stands on it": (
         f"{ASCE}{FOOT}[[part]]\nname = 'stones'\nshape = 'weight'\n"
         "at = ['0 mm', '0 mm', '-500 mm']\nmass = '20 kg'\n",

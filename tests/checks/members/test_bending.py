@@ -102,3 +102,14 @@ def test_sizes_are_above_nought(wrong):
         bending.rectangle_modulus(wrong, 1.0)
     with pytest.raises(ValueError, match="above 0"):
         beams.beam_stability(1.0, wrong)
+
+
+@pytest.mark.parametrize(
+    ("over_depth", "effective"), [(5.0, 2.06 * 5), (10.0, 1.63 * 10 + 3), (20.0, 1.84 * 20)]
+)
+def test_slenderness_between_supports_by_the_table(over_depth, effective):
+    """R_B = sqrt(l_e d / b^2); l_e 2.06 l_u below 7 d, 1.63 l_u + 3 d up to 14.3 d, 1.84 l_u beyond
+    (ANSI/AWC NDS-2018 Table 3.3.3 note 1, memory)."""
+    b, d = 0.038, 0.14
+    found = beams.slenderness_between(over_depth * d, b, d)
+    assert found == pytest.approx(np.sqrt(effective * d * d / b**2), rel=1e-12)

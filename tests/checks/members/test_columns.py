@@ -328,3 +328,15 @@ def test_rods_that_cannot_sway_count_as_held_at_both_ends(rods, mass, K):
     (rod,) = (one for one in found.members.judged if one.name == "rod")
     long = 1.5 if rods is not MEETING else (2.0 * 0.28**2 + 1.5**2) ** 0.5
     assert rod.slender == pytest.approx(K * long / 0.038, rel=1e-6)
+
+
+def test_a_tube_with_unlike_sides_bends_by_what_is_left_of_each():
+    """40 x 80 x 3 mm: I = (40 x 80^3 - 34 x 74^3)/12 and (80 x 40^3 - 74 x 34^3)/12 mm4."""
+    tube = Section(np.array([1.0, 0.0]), 0.08, 0.04, wall=0.003)
+    strength = post_strength(tube, "steel", None, 1.0, "allowable")
+    stiff = (40.0 * 80.0**3 - 34.0 * 74.0**3) / 12.0e12
+    soft = (80.0 * 40.0**3 - 74.0 * 34.0**3) / 12.0e12
+    assert strength.moduli == pytest.approx((stiff / 0.04, soft / 0.02), rel=1e-9)
+    assert strength.stiffness[0] / strength.stiffness[1] == pytest.approx(stiff / soft, rel=1e-9)
+    area = 80e-3 * 40e-3 - 74e-3 * 34e-3
+    assert strength.radii == pytest.approx((np.sqrt(stiff / area), np.sqrt(soft / area)), rel=1e-9)

@@ -1,0 +1,38 @@
+"""Wind on parts by themselves: pressure times what blows on them, beside the wind on the whole."""
+
+import numpy as np
+import pytest
+from designs import design
+
+from yardfast.checks.acting.local_wind import local_wind
+from yardfast.checks.examination import examine
+from yardfast.design.model import Part, Place
+from yardfast.design.shapes.bodies import Solid
+from yardfast.design.shapes.boxes import Box
+
+
+@pytest.mark.parametrize("method", ["gust", "forecast", "ASCE 7-22"])
+def test_a_part_alone_takes_the_force_of_the_whole(method):
+    """Of a box that is all there is: the greatest force of any direction, by the sum of all."""
+    site = {"exposure": "C", "wind_kind": "ultimate"} if method.startswith("ASCE") else {}
+    site |= {"exposure": "C"} if method == "forecast" else {}
+    box = Part("box", Box(1.0, 0.6, 1.2), density=300.0)
+    found = examine(design(box, method=method, **site))
+    each = local_wind(found.structure, found.exposed, found.at.method)
+    whole = np.hypot(*np.moveaxis(found.actions.force, -1, 0)).max()
+    assert each.force[0] == pytest.approx(whole, rel=1e-9)
+
+
+def test_pressure_times_what_blows_by_hand():
+    """A post 0.1 m square and 1 m high in a gust of 20 m/s at it: 0.613 x 400 = 245.2 Pa on 0.1 m2
+    face on, by a coefficient of its own; what stands on a diagonal shows 1.41 times as much."""
+    foot = Part("foot", Box(1.0, 1.0, 0.04), density=550.0)
+    post = Part("post", Solid(4, 0.1, 0.1, 1.0), Place(on="foot"), density=550.0)
+    found = examine(design(foot, post, wind=20.0))
+    each = local_wind(found.structure, found.exposed, found.at.method)
+    coefficient = found.exposed.coefficient[1]
+    shown = found.exposed.area[1]
+    q = float(found.at.method.pressure(found.exposed.pressure_height)[1])
+    assert q == pytest.approx(0.613 * 20.0**2, rel=1e-3)
+    assert each.standing[1] == pytest.approx(q * coefficient.max(), rel=1e-9)
+    assert each.force[1] == pytest.approx((q * coefficient * shown).max(), rel=1e-9)
