@@ -7,7 +7,7 @@ from typing import Any
 from ...checks.examination import Examination
 from ...checks.joints.joint_check import JointFound
 from ...checks.joints.joint_sizing import JointRemedy
-from .joint_words import sized
+from ...checks.sizing.better_fastened import sized
 
 
 def joint_object(joint: JointFound) -> Mapping[str, Any]:
