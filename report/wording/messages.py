@@ -237,6 +237,9 @@ TOPICS = {
 }
 """What was not looked at, in a word or two; how often it blows so stands in full only."""
 
+GIVEN_BY_FILE = {Topic.SEAMS: "seams of {of}", Topic.STRENGTH: "material of {of}"}
+"""What the file can still say of a topic, besides how parts are fastened."""
+
 NEXT = {
     "anchors": "{anchors} into the file",
     "guys": "guys into the file",
