@@ -7,6 +7,7 @@ from pathlib import Path
 
 import pytest
 import word_designs
+from slips import FILES
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
@@ -23,7 +24,6 @@ from yardfast.report.screens.first_screen import first_screen
 
 MPH = 0.44704  # international mile in m over 3600 s, exact
 KMH = 1.0 / 3.6
-BEGINNERS = sorted((Path(__file__).parents[1] / "design" / "beginners").glob("*.txt"))
 CHOSEN = (("'2x6'", "'2x6 flat'"), ("'Treated Pine'", "'southern pine, treated'"), ("'50%'", "0.5"))
 """What a beginner chooses where the answer asks."""
 
@@ -88,7 +88,7 @@ def test_a_piece_is_told_alike_on_screen_in_json_and_on_paper(name):
     agree(TEXTS[name])
 
 
-@pytest.mark.parametrize("file", BEGINNERS, ids=lambda file: file.stem)
+@pytest.mark.parametrize("file", FILES, ids=lambda file: file.stem)
 def test_a_beginners_file_is_told_alike_as_it_is_and_once_it_is_put_right(
     file, tmp_path, monkeypatch, capsys
 ):
@@ -110,7 +110,7 @@ def test_a_beginners_file_is_told_alike_as_it_is_and_once_it_is_put_right(
 
 
 def test_half_of_the_beginners_files_are_read_once_hints_are_typed():
-    assert sum(not faults(put_right(each.read_text("utf-8"))) for each in BEGINNERS) >= 3
+    assert sum(not faults(put_right(each.read_text("utf-8"))) for each in FILES) >= 3
 
 
 def test_every_word_of_the_list_is_reached_by_a_design():
