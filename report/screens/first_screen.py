@@ -40,10 +40,12 @@ def first_screen(found: Examination, columns: int = MOST_COLUMNS) -> list[Line]:
     """
     facts, verdict = facts_of(found), found.verdict
     width = min(columns, MOST_COLUMNS)
+    todo, rest = todo_and_rest(found, verdict, facts)
     best: list[Line] = []
     for optional, share in _WITH_LESS:
         drawing = picture(found.structure, share) if share and width >= _NARROW else []
-        blocks = _blocks(found, verdict, facts, width, optional=optional)
+        first = [row for row in todo if optional or not row.optional]
+        blocks = [first, rest, _next(verdict, facts, width)]
         for gaps in range(len(blocks) - 1, -1, -1):
             best = _laid_out(verdict, facts, blocks, drawing, width, gaps)
             if len(best) <= MOST_LINES:
@@ -80,15 +82,6 @@ def word_line(verdict: Verdict, facts: Facts) -> tuple[str, str]:
 def mood_of(word: Word) -> Mood:
     """Return the colour of a word: of what fails, of what is to be tied, of what stands."""
     return "good" if word in GOOD else "tie" if word in HOLDABLE else "bad"
-
-
-def _blocks(
-    found: Examination, verdict: Verdict, facts: Facts, width: int, *, optional: bool
-) -> list[list[ScreenRow]]:
-    """Return the rows below the word in blocks, which an empty line may keep apart."""
-    todo, rest = todo_and_rest(found, verdict, facts)
-    first = [row for row in todo if optional or not row.optional]
-    return [first, rest, _next(verdict, facts, width)]
 
 
 def _next(verdict: Verdict, facts: Facts, width: int) -> list[ScreenRow]:
