@@ -17,6 +17,7 @@ from ..fastening.fastener_words import several_fasteners
 from ..fastening.joint_advice import joint_brief, joint_remedy
 from ..fastening.spacing_words import spacing_slots
 from ..wording import messages
+from ..wording.remark import few
 from .facts import Facts
 from .what_to_do import anchors_set, weight_said
 
@@ -71,8 +72,8 @@ def _mend(found: Examination, check: Check, facts: Facts, most: int) -> Mend:
     match check.kind:
         case Kind.JOINT if (joint := judged_by(found.joints, check)) is not None:
             sizing = sized(found, joint)
-            few = replace(sizing, remedies=sizing.remedies[:most])
-            advice, brief = joint_remedy(few, facts.amounts), joint_brief(sizing)
+            told = replace(sizing, remedies=sizing.remedies[:most])
+            advice, brief = joint_remedy(told, facts.amounts), joint_brief(sizing)
             return mend_of(messages.ASKED, times=times(check), brief=brief, advice=advice)
         case Kind.SEAM if (seam := judged_by(found.fastened_seams, check)) is not None:
             advice = seam_remedy(found, seam, facts.amounts)
@@ -85,8 +86,20 @@ def _mend(found: Examination, check: Check, facts: Facts, most: int) -> Mend:
         case Kind.MEMBER if (better := thicker(found, check)) is not None:
             said = messages.THICKER_OF[better.key].format(value=better.value)
             return mend_of(messages.THICKER, thicker=said, **_asked(check))
+        case Kind.RACKING if joints := _without_pull(found, check):
+            hold = messages.HOLDS[len(joints) > 1]
+            return mend_of(messages.RACKING_BY, joints=few(joints, most=2), hold=hold)
         case kind:
             return plain_mend(kind, check, facts)
+
+
+def _without_pull(found: Examination, check: Check) -> list[str]:
+    """Return the joints of what moves most of which nothing counts against a pull."""
+    return [
+        one.row.name
+        for one in found.joints
+        if one.holds.pull <= 0.0 and (one.row.of in check.slots or one.row.to in check.slots)
+    ]
 
 
 def to_type(found: Examination, alike: tuple[Check, ...], facts: Facts) -> Iterator[ToType]:

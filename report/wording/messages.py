@@ -66,6 +66,7 @@ WHY = {
 IF_FASTENED = "if {what} {verb} fastened"
 
 ALONE = ", {anchors} alone will not save it"
+HOLDING, DEEPER = "holding it down", "deeper posts"
 TOO_WEAK = "{what} too weak for {under}"
 WEAK_PARTS = {Kind.JOINT: "joint", Kind.MEMBER: "part", Kind.SEAM: "body with seams"}
 WEAK_MANY = {Kind.JOINT: "joints", Kind.MEMBER: "parts", Kind.SEAM: "bodies with seams"}
@@ -197,6 +198,12 @@ FARTHER = "set farther in ('points')"
 RACKING = (
     "it leans over: braces across the corners",
     "it leans over sideways: braces across the corners, or joints that hold a pull",
+)
+HOLDS = {False: "holds", True: "hold"}
+RACKING_BY = (
+    "it leans over: {joints} {hold} no pull",
+    "it leans over sideways, since {joints} {hold} no pull: screws there that do, or braces across "
+    "the corners",
 )
 """A mend: in a line of the screen where there is little room, and whole."""
 MORE_MENDS = "and {n} more: yardfast check FILE --numbers"
