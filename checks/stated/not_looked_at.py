@@ -8,9 +8,9 @@ from ...loads.methods import standard_of
 from ...loads.recurrence import recurrence
 from ...units.frozen import ByValue
 from ..acting.borne import Borne
-from ..anchoring.holder import holder_of
 from ..finding import Amount, Finding, FindingSlot, Term
 from ..seams.tubes import cornered_parts
+from .holder import holder_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

@@ -1,8 +1,8 @@
 """Whom to ask before driving anything into the ground, by country."""
 
 from ... import references
-from ...checks.anchoring.holder import Holder, holder_of
 from ...checks.examination import Examination
+from ...checks.stated.holder import Holder, holder_of
 
 ANYWHERE = "call 811 in the US, the local line elsewhere,"
 ELSEWHERE = "call the local line"

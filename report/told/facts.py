@@ -2,9 +2,9 @@
 
 import numpy as np
 
-from ...checks.anchoring.holder import Holder, holder_of
 from ...checks.examination import Examination
 from ...checks.sizing.anchor_pull import people_pull
+from ...checks.stated.holder import Holder, holder_of
 from ...units.frozen import ByValue
 from ..wording.amounts import Amounts
 from ..wording.faults import clean

@@ -1,8 +1,8 @@
 """What holds a piece down, in words: the anchors and guys of its file, and what they lack."""
 
 from ...checks.anchoring.held import Held
-from ...checks.anchoring.holder import Holder, would_hold
 from ...checks.examination import Examination
+from ...checks.stated.holder import Holder, would_hold
 from ...materials import anchors
 from ..wording.remark import joined
 from ..wording.terms import TERMS
