@@ -1,7 +1,6 @@
 """Seams that the file fastens, in a builder's words: what governs, and what would hold them."""
 
 from collections.abc import Iterable, Mapping
-from math import isfinite
 from typing import Any
 
 from ...checks.examination import Examination
@@ -9,6 +8,7 @@ from ...checks.joints.fastener_sets import CLEAT
 from ...checks.sizing.better_fastened import sized_seam
 from ..wording.amounts import Amounts
 from ..wording.lines import Line, wrapped
+from .fastened_record import SEAM
 from .fastener_words import several_fasteners, thick_enough, too_short
 
 TYPE_CHECKING = False
@@ -28,33 +28,12 @@ def seam_sizes(examination: Examination, amounts: Amounts) -> list[Line]:
     return [Line("Seams"), *found] if found else []
 
 
-def seam_object(seam: "SeamFound") -> Mapping[str, Any]:
-    """Return how seams are fastened, what each fastener is asked and what it holds, in SI."""
-    row, holds = seam.row, seam.holds
-    return {
-        "fastener": row.fastener.name,
-        "spacing_m": row.spacing,
-        "cleat": row.cleat,
-        "into": seam.driven.into,
-        "through_m": seam.driven.through,
-        "penetration_m": holds.penetration,
-        "tension_N": seam.tension,
-        "shear_N": seam.shear,
-        "withdrawal_N": holds.out,
-        "head_pull_through_N": holds.head if isfinite(holds.head) else None,
-        "lateral_N": holds.sideways,
-        "mode": holds.mode or None,
-        "passes": seam.check.passes,
-        "utilization": seam.check.utilization,
-    }
-
-
 def sized_seam_object(examination: Examination, seam: "SeamFound") -> Mapping[str, Any]:
     """Return a part's seams with what would make them hold."""
     sizing = sized_seam(examination, seam)
     return {
         "part": seam.row.part,
-        **seam_object(seam),
+        **SEAM.object(seam),
         "adds_cleats": sizing.adds_cleats,
         "remedies": [
             {
