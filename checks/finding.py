@@ -8,6 +8,7 @@ from ..units.frozen import ByValue, field
 
 QuantityKind = Literal[
     "length",
+    "bend",
     "mass",
     "gust",
     "bare_gust",
@@ -26,6 +27,24 @@ class Amount(ByValue, frozen=True):
     way: Literal["near", "up", "down"] = "near"
 
 
+class Measure(ByValue, frozen=True):
+    """A demand or capacity in a check's ``unit``, told with so many decimals."""
+
+    value: float
+    unit: str = "N"
+    decimals: int = 0
+
+
+class Against(ByValue, frozen=True):
+    """What there is against what it needs: one is ``told``, so that it shows which is greater."""
+
+    has: float
+    needs: float
+    unit: str
+    passes: bool
+    told: Literal["has", "needs"]
+
+
 class Source(ByValue, frozen=True):
     """Where a value comes from, as its row says it; of several the ``first`` alone."""
 
@@ -33,8 +52,17 @@ class Source(ByValue, frozen=True):
     first: bool = False
 
 
-FindingSlot: TypeAlias = "str | int | Amount | Source | tuple[str, ...] | tuple[Finding, ...]"
-"""What fills a message: words of the design, amounts, sources, names, or findings within it."""
+class Term(ByValue, frozen=True):
+    """A word of the checks that people call otherwise: ``of`` which list it is."""
+
+    of: str
+    word: str
+
+
+FindingSlot: TypeAlias = (
+    "str | int | Amount | Measure | Against | Source | Term | Finding | tuple[FindingSlot, ...]"
+)
+"""What fills a message: words of the design, amounts, sources, terms, names, findings within it."""
 
 
 class Finding(ByValue, frozen=True):

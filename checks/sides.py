@@ -7,6 +7,7 @@ import numpy as np
 from ..loads.seen.directions import edge_normals
 from ..units.arrays import Array
 from .as_one import AsOne
+from .finding import Finding
 
 _ROUND_CORNERS = 24
 _NEAR_DEG = 12.0
@@ -106,6 +107,17 @@ def meets(examination: AsOne, from_deg: float) -> Meets:
     corners = _bearings(footprint - footprint.mean(axis=0))
     near = float(_apart(corners, from_deg).min())
     return Meets.CORNER if near <= _NEAR_DEG else Meets.ASLANT
+
+
+def over_found(examination: AsOne, toward_deg: float) -> Finding:
+    """Return over what a piece goes toward a bearing, and at which side of it that is."""
+    over = goes_over(examination, toward_deg)
+    return Finding(over, {"side": quarter_of(examination, toward_deg)})
+
+
+def met_by(examination: AsOne, from_deg: float) -> Finding:
+    """Return how a wind from a bearing meets the foot, and at which side of the piece."""
+    return Finding(meets(examination, from_deg), {"side": quarter_of(examination, from_deg)})
 
 
 def quarter_of(examination: AsOne, bearing: float) -> str:

@@ -22,6 +22,7 @@ def walls(text: str, asked: Asked) -> Found:
 
     thick = re.match(r"[\d\s/.-]+(?:in|mm)?", asked.default)
     usual = thick[0].strip() if thick else ""
+    measured = usual if usual[-1:].isalpha() else f"{usual} in"
     slip = misspelt(text, sheet_thicknesses()) or text
     tries = (text, slip, f"{text} plywood", f"{usual} {text}")
     sheet = next((found for each in tries if (found := sheet_thickness(each))), None)
@@ -31,16 +32,16 @@ def walls(text: str, asked: Asked) -> Found:
             asked.said.append(f"Read as {name}.")
         return _wall_slots(asked.slot, Slot(name, value), "stock", _sheet_material(name))
     found = re.fullmatch(
-        r"([\d\s./⁄¼-¾⅐-⅞-]+(?:in|inch|mm|cm|[\"”″])[.,]?)\s*(?:of\s+)?(\D+)", text
+        r"([\d\s./⁄¼-¾⅐-⅞-]+((?:inch|in|mm|cm)\b|[\"”″])?)[.,]?\s*(?:of\s+)?(\D+)", text
     )
-    if found:
-        wall = answered_length(found[1].rstrip(".,"))
-        return _wall_slots(asked.slot, wall, "", _material_named(found[2]))
+    if found and (found[2] or _is_known(found[3])):
+        of = _material_named(found[3])
+        return _wall_slots(asked.slot, answered_length(found[1], measured, asked.said), "", of)
     if text[:1].isdigit():
         expected = f"a sheet as sold, such as '{asked.default}', or '3/4 in western redcedar'"
         raise AnswerError(text, expected)
     of = _material_named(text)
-    wall = answered_length(usual if usual[-1:].isalpha() else f"{usual} in")
+    wall = answered_length(measured)
     asked.said.append(f"Read as {wall.text} {of}.")
     return _wall_slots(asked.slot, wall, "", of)
 
@@ -72,8 +73,21 @@ def _material_named(text: str) -> str:
         return name
     near = nearest_name(text, names)
     if answer:
-        raise AnswerError(text, "one material", answer)
+        raise AnswerError(text, _ONE, answer)
     raise AnswerError(text, f"one of {quoted_names(names)}", f"'{near}'?" if near else "")
+
+
+_ONE = "one material"
+"""What is expected in place of a word of several meanings."""
+
+
+def _is_known(word: str) -> bool:
+    """Return whether a word is a material's, or one of several meanings that is answered."""
+    try:
+        _material_named(word)
+    except AnswerError as wrong:
+        return wrong.expected == _ONE
+    return True
 
 
 def standing_stick(text: str, asked: Asked) -> Found:

@@ -1,11 +1,16 @@
 """What was not looked at of a piece, as data: a topic each, and the names that it is of."""
 
+from collections.abc import Iterator
 from enum import StrEnum
 
+from ... import materials
+from ...loads.methods import standard_of
 from ...loads.recurrence import recurrence
 from ...units.frozen import ByValue
 from ..acting.borne import Borne
+from ..finding import Amount, Finding, FindingSlot, Term
 from ..seams.tubes import cornered_parts
+from .holder import holder_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -32,15 +37,32 @@ class Topic(StrEnum):
     IN_TIME = "shaking, rot, rust and frost"
 
 
-GIVEN_BY_FILE = frozenset({Topic.FASTENING, Topic.SEAMS, Topic.PEOPLE})
-"""What the design file can still say: joints, seams, who comes near."""
+class Unlooked(StrEnum):
+    """What more is said of a topic, by what was found of the piece."""
+
+    NO_JOINTS = "no joint at all"
+    OTHER_JOINTS = "other joints"
+    NO_STRENGTH = "no strength at all"
+    OTHER_STRENGTH = "strength of others"
+    WHY = "for a reason"
+    PARTS_UNDER_LOADS = "parts under loads"
+    HOOKS_UNDER_LOADS = "hooks under loads"
+    PARTS_AND_HOOKS = "parts and hooks under loads"
+    WHEEL_AND_BLADES = "hub, axle and bearing, and blades"
+    NOT_THE_CODES = "whether it is the code's wind"
 
 
 class NotLookedAt(ByValue, frozen=True):
-    """One thing that was not looked at; ``of`` names the parts, loads or wheels that it is of."""
+    """One thing that was not looked at; ``of`` names the parts, loads or wheels that it is of.
+
+    ``by_file`` are those of them of which the file can still say it; ``findings`` what is said of
+    it in full.
+    """
 
     topic: Topic
     of: tuple[str, ...] = ()
+    by_file: tuple[str, ...] = ()
+    findings: tuple[Finding, ...] = ()
 
 
 def not_looked_at(found: "Examination") -> tuple[NotLookedAt, ...]:
@@ -66,12 +88,81 @@ def not_looked_at(found: "Examination") -> tuple[NotLookedAt, ...]:
         always.append(Topic.GUY_ENDS)
     if (holder := _holder(found)) is not None:
         always.append(holder)
-    all_of_it = [
-        *(NotLookedAt(topic, names) for topic, names in named if names),
-        *(NotLookedAt(topic) for topic in always),
-    ]
+    topics = [*((topic, of) for topic, of in named if of), *((topic, ()) for topic in always)]
     order = list(Topic)
-    return tuple(sorted(all_of_it, key=lambda one: order.index(one.topic)))
+    topics.sort(key=lambda one: order.index(one[0]))
+    return tuple(
+        NotLookedAt(topic, of, _by_file(found, topic, of), tuple(_in_full(found, topic, of)))
+        for topic, of in topics
+    )
+
+
+def _by_file(found: "Examination", topic: Topic, of: tuple[str, ...]) -> tuple[str, ...]:
+    """Return those of the names of which the file can still say it: joints, seams, material."""
+    match topic:
+        case Topic.FASTENING | Topic.SEAMS:
+            return of
+        case Topic.STRENGTH:
+            return tuple(one.name for one in found.members.not_judged if one.why == "no material")
+        case _:
+            return ()
+
+
+def _in_full(found: "Examination", topic: Topic, of: tuple[str, ...]) -> Iterator[Finding]:
+    """Yield what is said of a topic in full."""
+    match topic:
+        case Topic.FASTENING:
+            every = tuple(part.name for part in found.design.parts if not part.loose)
+            what = Unlooked.OTHER_JOINTS if found.joints else Unlooked.NO_JOINTS
+            yield Finding(what, {"names": of if found.joints else every})
+        case Topic.STRENGTH:
+            yield _strength(found, of)
+        case Topic.UNDER_LOADS:
+            yield from _under_loads(found)
+        case Topic.WHEEL:
+            judged = {member.name for member in found.members.judged}
+            what = topic if judged.issuperset(of) else Unlooked.WHEEL_AND_BLADES
+            yield Finding(what, {"of": of})
+        case Topic.HOW_OFTEN:
+            code = standard_of(found.site.method).is_code
+            wind = Amount(found.site.wind, "gust", "near")
+            yield Finding(Unlooked.NOT_THE_CODES if code else topic, {"wind": wind})
+        case Topic.SOIL:
+            yield Finding(topic, {"anchor": Term("holder", holder_of(found))})
+        case _:
+            yield Finding(topic, {"of": _quoted(of) if topic is Topic.SEAMS_UNDER_LOADS else of})
+
+
+def _quoted(names: tuple[str, ...]) -> tuple[str, ...]:
+    return tuple(f"'{name}'" for name in names)
+
+
+def _strength(found: "Examination", of: tuple[str, ...]) -> Finding:
+    """Return the parts whose strength was not checked, with the reason where there is one."""
+    reasons = tuple(
+        Finding(Unlooked.WHY, {"name": one.name, "why": Term("why", one.why)})
+        for one in found.members.not_judged
+    )
+    if found.members.judged:
+        return Finding(Unlooked.OTHER_STRENGTH, {"names": of, "reasons": reasons})
+    stuffs = [part.material for part in found.design.parts if part.material is not None]
+    kinds = dict.fromkeys(materials.find_material(name).kind for name in stuffs)
+    terms = tuple(Term("stuff", kind) for kind in kinds) or (Term("stuff", ""),)
+    return Finding(Unlooked.NO_STRENGTH, {"kinds": terms, "reasons": reasons})
+
+
+def _under_loads(found: "Examination") -> Iterator[Finding]:
+    """Yield by unjudged parts and hooks on their way to the ground the loads that go there."""
+    ways: dict[tuple[tuple[str, ...], tuple[str, ...]], list[str]] = {}
+    for one in found.loads:
+        weak, hung = _weak(found, one), _hung(found, one)
+        if weak or hung:
+            ways.setdefault((weak, hung), []).append(one.load.name)
+    for (weak, hung), loads in ways.items():
+        what = Unlooked.PARTS_UNDER_LOADS if weak else Unlooked.HOOKS_UNDER_LOADS
+        what = Unlooked.PARTS_AND_HOOKS if weak and hung else what
+        slots: dict[str, FindingSlot] = {"weak": weak, "hung": hung}
+        yield Finding(what, slots | {"loads": _quoted(tuple(loads))})
 
 
 def unfastened(found: "Examination") -> tuple[str, ...]:
@@ -115,10 +206,19 @@ def _open_seams(found: "Examination") -> tuple[str, ...]:
 
 def _unjudged(found: "Examination", one: Borne) -> bool:
     """Return whether a named load goes through a part not judged under it, or through a hook."""
+    return bool(_weak(found, one) or _hung(found, one))
+
+
+def _weak(found: "Examination", one: Borne) -> tuple[str, ...]:
+    """Return the parts that carry a load and whose strength was not judged under it."""
     judged = {member.name for member in found.members.judged if one.load.name in member.loads}
-    points = {p.name for p in found.design.parts if p.shape.is_point}
+    points = {part.name for part in found.design.parts if part.shape.is_point}
+    return tuple(name for name in one.path if name not in judged | points)
+
+
+def _hung(found: "Examination", one: Borne) -> tuple[str, ...]:
     hung = {part.name for part in found.design.parts if part.hangs_at is not None}
-    return any(name in hung or name not in judged | points for name in one.path)
+    return tuple(name for name in one.path if name in hung)
 
 
 def _knows_how_often(found: "Examination") -> bool:

@@ -5,38 +5,30 @@ import zlib
 from collections.abc import Callable
 from copy import deepcopy
 from functools import cached_property
-from math import hypot, isfinite
+from math import isfinite
 from typing import Any
 
 from ... import units
 from ...checks.examination import Examination, examine
-from ...checks.joints.fastener_sets import CLEAT
 from ...checks.joints.joint_check import JointFound
 from ...checks.judging import Check
 from ...checks.members.member_check import MemberStrength
-from ...checks.seams.seam_demands import Seams
-from ...checks.timber.books import values_of
 from ...design.model import Design
-from ...loads.combinations import resistance_basis
 from ...units import Quantity
-from ...units.frozen import ByIdentity, ByValue, fields_of
-from ..fastening.fastened_seams import seam_object
-from ..fastening.joint_object import joint_object
+from ...units.frozen import ByIdentity, ByValue
 from ..told.assumptions import assumptions
 from ..told.cautions import cautions
 from ..told.check_notes import check_notes
 from ..told.facts import facts_of
-from ..told.how_often_words import how_often
 from ..told.not_checked import not_checked
 from ..told.unverified import unverified
 from ..told.verdict_words import why_sentence
 from ..wording.fingerprint import fingerprint
+from .result_record import result_record
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from ..screens.folder import FolderRow
-
-RESULT_FORMAT = 1
 
 _UNITS = {"N*m": "newton*meter", "N": "newton", "Pa": "pascal", "m": "meter"}
 
@@ -281,32 +273,7 @@ class Result:
         """Return the result as one JSON object: SI, every number finite or None."""
         if self._kept is not None:
             return deepcopy(self._kept.object)
-        found = self.examination
-        basis = resistance_basis(found.site)
-        return {
-            "format": RESULT_FORMAT,
-            "name": self.name,
-            "file": self.file,
-            "fingerprint": self.fingerprint,
-            "verdict": _verdict_object(self.verdict),
-            "look_again": [fields_of(note) for note in found.look_again],
-            "geometry": _geometry(found),
-            "wind": _wind(found),
-            "checks": [_check_object(found, check) for check in found.checks],
-            "members": [_member(one, basis) for one in found.members.judged],
-            "seams": [_seams(found, one) for one in found.seams],
-            "free_standing": None
-            if found.free is None
-            else {check.name: _check_object(found, check) for check in found.free},
-            "joints": [joint_object(joint) for joint in found.joints],
-            "needs_anchors": found.needs_anchors,
-            "limits": _limits(found),
-            "equilibrium_error": found.equilibrium_error,
-            "assumptions": list(self.assumptions),
-            "cautions": list(self.cautions),
-            "not_checked": list(self.not_checked),
-            "unverified": list(self.unverified),
-        }
+        return result_record(self.examination).object(self)
 
 
 def _unpacked(packed: bytes) -> Result:
@@ -354,125 +321,12 @@ def _judged(one: MemberStrength) -> ResultMember:
     )
 
 
-def _verdict_object(verdict: ResultVerdict) -> dict[str, Any]:
-    lists = {key: list(getattr(verdict, key)) for key in ("mend", "unfastened", "not_looked_at")}
-    return {"word": verdict.word, "why": verdict.why, **lists}
-
-
 def _measured(value: float, unit: str) -> Quantity | None:
     return units.registry().Quantity(value, _UNITS[unit]) if isfinite(value) else None
 
 
 def _speed(value: float | None) -> Quantity | None:
     return None if value is None else units.quantity(value, "speed")
-
-
-def _geometry(examination: Examination) -> dict[str, Any]:
-    structure = examination.structure
-    typical = structure.part_mass[1]
-    return {
-        "mass_kg": structure.mass("typical"),
-        "weight_N": structure.weight("typical"),
-        "mass_light_kg": structure.mass("light"),
-        "mass_heavy_kg": structure.mass("heavy"),
-        "center_of_mass_m": structure.centre_of_mass("typical").tolist(),
-        "height_m": structure.height,
-        "footprint_m": structure.footprint.tolist(),
-        "parts": [
-            {
-                "name": part.name,
-                "mass_kg": float(typical[i]),
-                "center_of_mass_m": structure.part_centre[i].tolist(),
-                "volume_m3": float(structure.part_volume[i]),
-            }
-            for i, part in enumerate(examination.design.parts)
-        ],
-    }
-
-
-def _wind(examination: Examination) -> dict[str, Any]:
-    wind = examination.wind
-    return {
-        "directions_deg": wind.azimuths.tolist(),
-        "projected_area_m2": wind.area.tolist(),
-        "force_N": wind.force.tolist(),
-        "force_height_m": wind.force_height.tolist(),
-        "uplift_N": wind.uplift.tolist(),
-        "velocity_pressure_Pa": wind.pressure,
-        "minimum_governs": examination.minimum_governs,
-    }
-
-
-def _check_object(examination: Examination, check: Check) -> dict[str, Any]:
-    return {
-        "name": check.name,
-        "demand": _finite(check.demand),
-        "capacity": _finite(check.capacity),
-        "unit": check.unit,
-        "utilization": _finite(check.utilization),
-        "passes": check.passes,
-        "direction_deg": _finite(check.direction_deg),
-        "source": check.source,
-        "envelope": _envelope(check),
-        "notes": list(check_notes(examination, check)),
-    }
-
-
-def _envelope(check: Check) -> dict[str, float | None] | None:
-    if check.envelope is None:
-        return None
-    least, most = check.envelope
-    return {"least": _finite(least), "most": _finite(most), "as_read": _finite(check.as_read)}
-
-
-def _member(one: MemberStrength, basis: str) -> dict[str, Any]:
-    known = values_of(one.stuff, basis)
-    return {
-        "part": one.name,
-        "role": one.role,
-        "governs": one.governs,
-        "where": one.where or None,
-        "level_m": one.level,
-        "load": one.check.load or None,
-        "count": one.count,
-        "deflection_m": one.deflection,
-        "forces": _forces(one),
-        "source": known.source,
-        "confidence": known.confidence,
-    }
-
-
-def _forces(one: MemberStrength) -> dict[str, float | None] | None:
-    if not one.forces:
-        return None
-    axial, first, second, torque, about_first, about_second = one.forces
-    return {
-        "at_m": one.at,
-        "axial_N": axial,
-        "moment_1_Nm": about_first,
-        "moment_2_Nm": about_second,
-        "shear_N": hypot(first, second),
-        "torsion_Nm": torque,
-    }
-
-
-def _seams(found: Examination, one: Seams) -> dict[str, Any]:
-    fastened = (seam_object(each) for each in found.fastened_seams if each.row.part == one.part)
-    return {
-        "part": one.part,
-        "count": one.count,
-        "shear_N": one.shear,
-        "torque_N_m": one.torque,
-        "level_m": one.level,
-        "flow_N_m": one.flow,
-        "pull_N_m": one.pull,
-        "hoop_N_m": one.hoop,
-        "into": CLEAT,
-        "spacings": [
-            {"fastener": each.fastener, "spacing_m": each.spacing} for each in one.spacings
-        ],
-        "fastened": next(fastened, None),
-    }
 
 
 def _gusts(examination: Examination) -> dict[str, float | None]:
@@ -487,18 +341,3 @@ def _gusts(examination: Examination) -> dict[str, float | None]:
         "forecast_sliding_gust": found.forecast_sliding,
         "act_forecast_gust": found.act,
     }
-
-
-def _limits(examination: Examination) -> dict[str, Any]:
-    found, often = examination.limits, how_often(examination)
-    return {
-        **{f"{name}_m_s": gust for name, gust in _gusts(examination).items()},
-        "push_N": found.push,
-        "push_height_m": found.push_height,
-        "return_period_years": _finite(often.years) if often else None,
-        "return_period_by": often.method if often else None,
-    }
-
-
-def _finite(value: float | None) -> float | None:
-    return value if value is not None and isfinite(value) else None

@@ -18,8 +18,11 @@ WIDEST, TALLEST = 21, 10
 _LEVEL = np.eye(3)[[0, 2]], np.eye(3)[[1, 2]]
 
 
-def picture(structure: Structure) -> list[str]:
-    """Return its rows, ground and foot's width beneath, all as wide; @ is the balance point."""
+def picture(structure: Structure, share: float = 1.0) -> list[str]:
+    """Return its rows, ground and foot's width beneath, all as wide; @ is the balance point.
+
+    It is drawn on a ``share`` of the most columns and rows.
+    """
     back = about_z(-structure.design.turn)
     bodies, view = known_from(structure)
     sides = outlines(bodies, np.radians([0.0, 270.0]))
@@ -35,7 +38,8 @@ def picture(structure: Structure) -> list[str]:
     low, high = points.min(axis=0), points.max(axis=0)
     low[1] = min(low[1], 0.0)
     wide = float((high - low).max()) / (2.0 * WIDEST)
-    while window_columns(low, high, wide) > WIDEST or window_rows(low, high, wide) > TALLEST:
+    columns, rows = share * WIDEST, share * TALLEST
+    while window_columns(low, high, wide) > columns or window_rows(low, high, wide) > rows:
         wide *= 1.02
     grid = Characters(low, high, wide)
     parts = structure.design.parts

@@ -68,12 +68,24 @@ def _upright(right: Array) -> Array:
 def known_from(structure: Structure) -> tuple[Sequence[Body], int]:
     """Return the bodies as the file has them, and from where the piece is known: 0 front, 1 right.
 
-    A flat figure is known from the side on which it is a figure.
+    A flat figure is known from the side on which it is a figure; what is looked through counts by
+    so much of it as is filled, since nobody knows an arch by the lattice at its sides.
     """
     bodies = structure.as_filed
     sides = outlines(bodies, np.radians([0.0, 270.0]))
-    areas = [plane.union_of([sides[i, view] for i in range(len(bodies))]).area for view in (0, 1)]
-    return bodies, 1 if areas[1] > _FLAT * areas[0] else 0
+    front, right = (_shown(bodies, list(sides[:, view])) for view in (0, 1))
+    return bodies, 1 if right > _FLAT * front else 0
+
+
+def _shown(bodies: Sequence[Body], areas: Sequence[BaseGeometry]) -> float:
+    """Return how much (m2) is seen of bodies by their areas, of a lattice what of it is filled."""
+    filled = [body.shape.solidity if body.shape.is_lattice else 1.0 for body in bodies]
+    seen, covered = 0.0, plane.NOTHING
+    for share in sorted(set(filled), reverse=True):
+        alike = [area for area, one in zip(areas, filled, strict=True) if one == share]
+        more = plane.union_of([covered, *alike])
+        seen, covered = seen + share * (more.area - covered.area), more
+    return seen
 
 
 def in_the_ground(bodies: Sequence[Body], right: Array) -> list[BaseGeometry]:

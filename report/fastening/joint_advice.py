@@ -25,7 +25,9 @@ def joint_brief(sizing: JointSizing) -> str:
         remedy = sizing.remedies[0]
         spots = " at each place" if sizing.joint.spots > 1 else ""
         within = " through blocks inside" if remedy.kind == "blocks" else ""
-        return f"{remedy.count} {several_fasteners(remedy.fastener)}{spots}{within}"
+        name = several_fasteners(remedy.fastener)
+        of_them = f", {remedy.count} of them" if remedy.count > 1 else ", one"
+        return f"{name}{of_them}{spots}{within}"
     match sizing.why:
         case Why.PANEL_EDGE:
             return "blocks or cleats inside"

@@ -4,6 +4,7 @@ from collections.abc import Mapping
 
 from ...checks.examination import Examination
 from ...checks.sizing.anchor_pull import people_pull
+from ...checks.stated.holder import holder_of
 from ...checks.stated.surroundings import act_by_exposure
 from ...checks.verdict import Verdict, Way
 from ...design.file.record_table import Record
@@ -13,7 +14,7 @@ from ...units.frozen import ByIdentity
 from ..drawings.set_out import SetOut, set_out
 from ..told.added_words import added_said, only_with
 from ..told.facts import Facts, facts_of
-from ..told.held_words import anchor_word
+from ..told.held_words import one_word
 from ..told.shortfalls import loads_not_stood, loose_off
 from ..wording import page_messages as messages
 from ..wording.amounts import Amounts
@@ -87,7 +88,7 @@ def sheet_facts(found: Examination) -> SheetFacts:
         ),
         not_stood=not_stood,
         loose=tuple(loose_off(found)),
-        anchor="" if found.posts is not None else anchor_word(found),
+        anchor="" if found.posts is not None else one_word(holder_of(found)),
         stakes_possible=found.standing.ground.stakes_possible,
         sloping=bool(found.site.slope),
         wood=any(p.material and material(p.material).kind in _WOODEN for p in design.parts),

@@ -9,7 +9,6 @@ from ...units import FOOT, POUND_FORCE, figure
 from ..fastening.seam_words import seam_lines
 from ..told.check_notes import check_notes
 from ..told.held_words import hold_downs, hold_short
-from ..told.member_words import PLATES
 from ..wording.amounts import Amounts
 from ..wording.lines import Line, wrapped
 from ..wording.remark import joined
@@ -24,6 +23,9 @@ _WAYS = {
     Kind.SEAM: "seams",
     Kind.SPACING: "room of",
 }
+_PLATES = ("wall panel", "box wall", "roof slope", "roof panel", "lid", "deck")
+"""Roles that are left to the engineer's list while they use less than half of their strength."""
+
 _COLUMNS = "{:<13}{:<23}{:>13}  {:>13}   {}"
 
 
@@ -64,7 +66,7 @@ def _strengths(examination: Examination, amounts: Amounts) -> list[Line]:
     told = [
         one
         for one in examination.members.judged
-        if one.role not in PLATES or not one.check.passes or _use(one.check) > _MUCH
+        if one.role not in _PLATES or not one.check.passes or _use(one.check) > _MUCH
     ]
     checks = [one.check for one in told]
     strong = sorted((c for c in checks if c.passes), key=_use, reverse=True)

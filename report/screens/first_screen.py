@@ -1,7 +1,6 @@
 """The first screen: the word, what to do, what to mend, what was not looked at; with a picture."""
 
 from ...checks.examination import Examination
-from ...checks.stated.not_looked_at import Topic
 from ...checks.verdict import GOOD, HOLDABLE, WAY_NAMES, Verdict, Word
 from ..drawings.picture import picture
 from ..told.facts import Facts, facts_of
@@ -25,6 +24,9 @@ MOST_LINES, MOST_COLUMNS = 22, 79
 _NARROW = 72
 """Below so many columns there is no picture."""
 
+_WITH_LESS = ((True, 1.0), (False, 1.0), (False, 0.75), (False, 0.6), (False, 0.0))
+"""What is left out step by step: whether with what is optional, and how large the picture is."""
+
 _LABEL, _MENDING = 10, 14
 """How wide labels are, and where one says how many mends there are."""
 _GAP = 3
@@ -33,14 +35,17 @@ _GAP = 3
 def first_screen(found: Examination, columns: int = MOST_COLUMNS) -> list[Line]:
     """Return the first screen, ``columns`` wide and 79 at most: 22 lines, where that is 79.
 
-    Where there is no room empty lines go first, then what is optional, then the picture.
+    Where there is no room empty lines go first, then what is optional, then the picture gets
+    smaller, and leaves.
     """
     facts, verdict = facts_of(found), found.verdict
     width = min(columns, MOST_COLUMNS)
-    drawn = picture(found.structure) if width >= _NARROW else []
+    todo, rest = todo_and_rest(found, verdict, facts)
     best: list[Line] = []
-    for optional, drawing in ((True, drawn), (False, drawn), (False, [])):
-        blocks = _blocks(found, verdict, facts, width, optional=optional)
+    for optional, share in _WITH_LESS:
+        drawing = picture(found.structure, share) if share and width >= _NARROW else []
+        first = [row for row in todo if optional or not row.optional]
+        blocks = [first, rest, _next(verdict, facts, width)]
         for gaps in range(len(blocks) - 1, -1, -1):
             best = _laid_out(verdict, facts, blocks, drawing, width, gaps)
             if len(best) <= MOST_LINES:
@@ -53,7 +58,7 @@ def todo_and_rest(
 ) -> tuple[list[ScreenRow], list[ScreenRow]]:
     """Return what to do, the worst first, and what else is told of it, cautions of now last."""
     todo = first_things(verdict, facts, mends(found, MOST_MENDS, facts))
-    never = not_looked_at_row(verdict, but=frozenset({Topic.SEAMS}))
+    never = not_looked_at_row(verdict, all_of_it=False)
     rest = [*also(verdict, facts), *fastening(verdict, facts), never]
     return todo, [*rest, *cautions_now(verdict, facts)]
 
@@ -77,15 +82,6 @@ def word_line(verdict: Verdict, facts: Facts) -> tuple[str, str]:
 def mood_of(word: Word) -> Mood:
     """Return the colour of a word: of what fails, of what is to be tied, of what stands."""
     return "good" if word in GOOD else "tie" if word in HOLDABLE else "bad"
-
-
-def _blocks(
-    found: Examination, verdict: Verdict, facts: Facts, width: int, *, optional: bool
-) -> list[list[ScreenRow]]:
-    """Return the rows below the word in blocks, which an empty line may keep apart."""
-    todo, rest = todo_and_rest(found, verdict, facts)
-    first = [row for row in todo if optional or not row.optional]
-    return [first, rest, _next(verdict, facts, width)]
 
 
 def _next(verdict: Verdict, facts: Facts, width: int) -> list[ScreenRow]:

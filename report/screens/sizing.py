@@ -4,13 +4,13 @@ from itertools import zip_longest
 
 from ...checks.judging import Check
 from ...checks.limits import Limits
+from ...checks.sizing.better_fastened import sized
 from ...checks.sizing.foot_bending import foot_bending
 from ...checks.sizing.remedy import Remedy, RemedyReason
 from ...checks.sizing.size_curves import CurvePoint
 from ...checks.sizing.ways import Sizing
 from ..fastening.fastened_seams import seam_sizes
 from ..fastening.joint_advice import joint_remedy
-from ..fastening.joint_words import sized
 from ..told.posts_words import deeper
 from ..told.sizing_words import (
     amount,

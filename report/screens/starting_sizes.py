@@ -5,7 +5,7 @@ from typing import Any
 
 from ...checks.sizing.size_curves import CurvePoint
 from ...checks.sizing.ways import StartingSizes
-from ..told.held_words import hold_down
+from ...checks.stated.holder import would_hold
 from ..told.sizing_words import limit_gusts, over, past_which_it_slides, why_no_remedy
 from ..told.what_to_do import not_looked_at_row
 from ..wording.amounts import Amounts
@@ -97,7 +97,7 @@ def _anchored(sizes: StartingSizes, amounts: Amounts) -> list[Line]:
     found = sizes.found
     if not found.needs_anchors:
         return []
-    stakes, kind = found.remedies.stakes, hold_down(found)
+    stakes, kind = found.remedies.stakes, would_hold(found)
     pulls = ((stakes.pull, "up"), (stakes.sideways, "sideways"))
     each = " and ".join(f"{amounts.pull(pull)} {way}" for pull, way in pulls if pull > 1.0)
     if not each:

@@ -2,7 +2,7 @@
 
 from ... import references
 from ...checks.examination import Examination
-from .held_words import anchor_word
+from ...checks.stated.holder import Holder, holder_of
 
 ANYWHERE = "call 811 in the US, the local line elsewhere,"
 ELSEWHERE = "call the local line"
@@ -25,5 +25,11 @@ def digging(examination: Examination) -> str:
         return "digging"
     if not (examination.held or examination.needs_anchors):
         return "driving stakes"
-    words = {"stake": "driving stakes", "bolt": "drilling or digging"}
-    return words.get(anchor_word(examination), "setting anchors")
+    return _DIGGING[holder_of(examination)]
+
+
+_DIGGING = {
+    Holder.STAKE: "driving stakes",
+    Holder.BOLT: "drilling or digging",
+    Holder.GROUND_ANCHOR: "setting anchors",
+}

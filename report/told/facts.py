@@ -4,13 +4,14 @@ import numpy as np
 
 from ...checks.examination import Examination
 from ...checks.sizing.anchor_pull import people_pull
+from ...checks.stated.holder import Holder, holder_of
 from ...units.frozen import ByValue
 from ..wording.amounts import Amounts
 from ..wording.faults import clean
 from ..wording.messages import ASK_ANYWHERE
 from ..wording.remark import counted
 from .dig_line import dig_line
-from .held_words import anchor_word, hold_downs, hold_short
+from .held_words import hold_downs, hold_short
 from .how_often_words import how_often_said
 from .label_anchors import of_what
 from .posts_words import deeper, posts_said
@@ -83,7 +84,7 @@ def facts_of(found: Examination) -> Facts:
         checked=len(found.joints),
         parts=len(found.design.parts),
         ask=ASK_ANYWHERE if found.site.country is None else dig_line(found.site.country),
-        setting="dig" if posts is not None else _SETTING[anchor_word(found)],
+        setting="dig" if posts is not None else _SETTING[holder_of(found)],
         just=method.startswith("ASCE"),
         least_wind=found.minimum_governs,
         laid_down=found.design.laid_down,
@@ -96,10 +97,9 @@ _ASKED = {"forecast": "{wind} you asked", "gust": "{wind} at the piece that you 
 """How the wind asked for is spoken of, by the site's method."""
 
 _SETTING = {
-    "stake": "drive stakes",
-    "stakes": "drive stakes",
-    "bolt": "drill",
-    "anchor": "set anchors",
+    Holder.STAKE: "drive stakes",
+    Holder.BOLT: "drill",
+    Holder.GROUND_ANCHOR: "set anchors",
 }
 
 

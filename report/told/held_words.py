@@ -2,9 +2,10 @@
 
 from ...checks.anchoring.held import Held
 from ...checks.examination import Examination
+from ...checks.stated.holder import Holder, would_hold
 from ...materials import anchors
-from ...statics.tables.anchor_table import GuyRow
 from ..wording.remark import joined
+from ..wording.terms import TERMS
 
 _KINDS = {
     "stake": "stake",
@@ -32,33 +33,11 @@ def _kind(name: str) -> str:
     return _KINDS.get(anchors.find_anchor(name).group, "anchor")
 
 
-def hold_down(examination: Examination) -> str:
-    """Return what kind of anchor is meant as a remedy: stake, ground anchor or bolt."""
-    if not examination.standing.ground.stakes_possible:
-        return "bolt"
-    choice = examination.anchors
-    staked = choice is not None and anchors.find_anchor(choice.row.kind).group == "stake"
-    return "stake" if staked else "ground anchor"
-
-
 def hold_downs(examination: Examination) -> str:
-    """Return the same of several, in one word: stakes, anchors or bolts."""
-    return f"{_one_word(examination)}s"
+    """Return what would hold it, in one word for several: stakes, anchors or bolts."""
+    return f"{one_word(would_hold(examination))}s"
 
 
-def _one_word(examination: Examination) -> str:
-    return {"ground anchor": "anchor"}.get(kind := hold_down(examination), kind)
-
-
-def anchor_word(examination: Examination) -> str:
-    """Return what holds it, or would: stake, anchor or bolt; where several do, anchor."""
-    held = examination.held
-    kinds = [row.kind for row in held.anchors] + [
-        row.anchor for row in examination.design.several(GuyRow)
-    ]
-    if not kinds:
-        return _one_word(examination)
-    groups = {anchors.find_anchor(kind).group for kind in kinds}
-    if groups == {"slab bolt"}:
-        return "bolt"
-    return "stake" if groups == {"stake"} else "anchor"
+def one_word(holder: Holder) -> str:
+    """Return what holds a piece in one word: stake, anchor or bolt."""
+    return TERMS["holder"].get(holder, holder)

@@ -5,17 +5,19 @@ from math import isfinite
 
 from ...checks.examination import Examination
 from ...checks.judging import Check, Kind
+from ...checks.of_check import judged_by
+from ...checks.sizing.better_fastened import sized, sized_seam
 from ...checks.sizing.thicker import thicker
 from ...checks.sizing.under_load import UnderLoad, anchored_against, stands_with
 from ...statics.tables.joint_table import JointRow
 from ...statics.tables.seam_table import SeamRow
 from ...units.frozen import ByValue, replace
-from ..fastening.fastened_seams import seam_of, seam_remedy, sized_seam
+from ..fastening.fastened_seams import seam_remedy
 from ..fastening.fastener_words import several_fasteners
 from ..fastening.joint_advice import joint_brief, joint_remedy
-from ..fastening.joint_words import joint_of, sized
-from ..fastening.spacing_words import spacing_of, spacing_slots
+from ..fastening.spacing_words import spacing_slots
 from ..wording import messages
+from ..wording.remark import few
 from .facts import Facts
 from .what_to_do import anchors_set, weight_said
 
@@ -68,37 +70,49 @@ def mends(found: Examination, most: int | None, facts: Facts) -> list[Mend]:
 
 def _mend(found: Examination, check: Check, facts: Facts, most: int) -> Mend:
     match check.kind:
-        case Kind.JOINT if (joint := joint_of(found, check)) is not None:
+        case Kind.JOINT if (joint := judged_by(found.joints, check)) is not None:
             sizing = sized(found, joint)
-            few = replace(sizing, remedies=sizing.remedies[:most])
-            advice, brief = joint_remedy(few, facts.amounts), joint_brief(sizing)
+            told = replace(sizing, remedies=sizing.remedies[:most])
+            advice, brief = joint_remedy(told, facts.amounts), joint_brief(sizing)
             return mend_of(messages.ASKED, times=times(check), brief=brief, advice=advice)
-        case Kind.SEAM if (seam := seam_of(found, check)) is not None:
+        case Kind.SEAM if (seam := judged_by(found.fastened_seams, check)) is not None:
             advice = seam_remedy(found, seam, facts.amounts)
             brief = _seam_brief(sized_seam(found, seam), facts) or advice
             return mend_of(messages.ASKED, times=times(check), brief=brief, advice=advice)
-        case Kind.SPACING if (room := spacing_of(found, check)) is not None:
+        case Kind.SPACING if (room := judged_by(found.spacings, check)) is not None:
             return mend_of(messages.SPACING, **spacing_slots(room, facts.amounts))
         case Kind.LOAD if ways := _under_load(stands_with(found, check.subject), facts):
             return mend_of(messages.LOAD_FAILS, brief=ways[0], ways="; or ".join(ways))
         case Kind.MEMBER if (better := thicker(found, check)) is not None:
             said = messages.THICKER_OF[better.key].format(value=better.value)
             return mend_of(messages.THICKER, thicker=said, **_asked(check))
+        case Kind.RACKING if joints := _without_pull(found, check):
+            hold = messages.HOLDS[len(joints) > 1]
+            return mend_of(messages.RACKING_BY, joints=few(joints, most=2), hold=hold)
         case kind:
             return plain_mend(kind, check, facts)
+
+
+def _without_pull(found: Examination, check: Check) -> list[str]:
+    """Return the joints of what moves most of which nothing counts against a pull."""
+    return [
+        one.row.name
+        for one in found.joints
+        if one.holds.pull <= 0.0 and (one.row.of in check.slots or one.row.to in check.slots)
+    ]
 
 
 def to_type(found: Examination, alike: tuple[Check, ...], facts: Facts) -> Iterator[ToType]:
     """Yield the lines that mend checks which fail alike, where what they say was found to hold."""
     for check in alike:
         match check.kind:
-            case Kind.JOINT if (joint := joint_of(found, check)) is not None:
+            case Kind.JOINT if (joint := judged_by(found.joints, check)) is not None:
                 if remedies := sized(found, joint).remedies:
                     yield _of_joint(joint.row, remedies[0].found.row)
-            case Kind.SEAM if (seam := seam_of(found, check)) is not None:
+            case Kind.SEAM if (seam := judged_by(found.fastened_seams, check)) is not None:
                 if seams := sized_seam(found, seam).remedies:
                     yield _of_seam(seam.row, seams[0].found.row, facts)
-            case Kind.SPACING if (room := spacing_of(found, check)) and room.in_lead_holes:
+            case Kind.SPACING if (room := judged_by(found.spacings, check)) and room.in_lead_holes:
                 of_joint = any(one.row.name == check.subject for one in found.joints)
                 table = ("joint", "name") if of_joint else ("seam", "part")
                 yield ToType(*table, check.subject, (("predrilled", "true"),))

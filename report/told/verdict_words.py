@@ -4,7 +4,17 @@ from collections.abc import Sequence
 
 from ...checks.judging import Check, Kind
 from ...checks.verdict import Verdict, Way, Word
-from ..wording.messages import ALONE, FAILS, IF_FASTENED, TOO_WEAK, WEAK_MANY, WEAK_PARTS, WHY
+from ..wording.messages import (
+    ALONE,
+    DEEPER,
+    FAILS,
+    HOLDING,
+    IF_FASTENED,
+    TOO_WEAK,
+    WEAK_MANY,
+    WEAK_PARTS,
+    WHY,
+)
 from ..wording.remark import are_many, few, joined
 from .facts import Facts
 
@@ -49,7 +59,8 @@ def _alone(verdict: Verdict, facts: Facts) -> str:
     """Say that holding it down is not enough, where it takes that as well."""
     if not verdict.tied.needed or verdict.tied.ways == (Way.OWN,):
         return ""
-    what = facts.anchors if Way.ANCHORS in verdict.tied.ways else "holding it down"
+    what = facts.anchors if Way.ANCHORS in verdict.tied.ways else HOLDING
+    what = DEEPER if facts.posts else what
     return ALONE.format(anchors=what)
 
 

@@ -5,7 +5,6 @@ from math import ceil
 
 from ...checks.judging import Check, Kind
 from ...checks.limits import GREATEST_GUST
-from ...checks.stated.not_looked_at import Topic
 from ...checks.verdict import Reason, Verdict, Way, Word, most
 from ...units.frozen import ByValue, replace
 from ..wording import messages
@@ -259,9 +258,12 @@ def fastening(verdict: Verdict, facts: Facts) -> list[ScreenRow]:
     names = few([name for name in verdict.unfastened if name not in told])
     names = "" if verdict.is_good else names
     said = joints_said(verdict, facts)
-    topics = {one.topic: one.of for one in verdict.not_looked_at}
-    seams = messages.TOPICS[Topic.SEAMS].format(of=few(topics.get(Topic.SEAMS, ()), most=2))
-    open_ = [each for each in (names, seams if Topic.SEAMS in topics else "") if each]
+    more = [
+        messages.GIVEN_BY_FILE[one.topic].format(of=few(one.by_file, most=2))
+        for one in verdict.not_looked_at
+        if one.by_file and one.topic in messages.GIVEN_BY_FILE
+    ]
+    open_ = [each for each in (names, *more) if each]
     if open_:
         message = messages.FASTENING_OPEN if said or not names else messages.FASTENING_NONE
         said = f"{said} {message.format(names='; '.join(open_))}".lstrip()
@@ -279,14 +281,14 @@ def joints_said(verdict: Verdict, facts: Facts) -> str:
     return messages.FASTENING_ALL.format(n=counted(facts.checked, "joint"), hold=hold)
 
 
-def not_looked_at_row(verdict: Verdict, but: frozenset[Topic] = frozenset()) -> ScreenRow:
-    """Return what was not looked at, in a line, but for what is told elsewhere."""
+def not_looked_at_row(verdict: Verdict, *, all_of_it: bool = True) -> ScreenRow:
+    """Return what was not looked at, in a line; all of it, or without what the file can say."""
     said: list[str] = []
     for one in verdict.not_looked_at:
         message = messages.TOPICS.get(one.topic)
-        if message is None or one.topic in but:
-            continue
-        said.append(message.format(of=few(one.of, most=2)))
+        of = one.of if all_of_it else [name for name in one.of if name not in one.by_file]
+        if message is not None and (of or not one.of):
+            said.append(message.format(of=few(of, most=2)))
     return ScreenRow(About.NOT_LOOKED_AT, "; ".join(said))
 
 

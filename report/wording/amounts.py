@@ -59,6 +59,13 @@ class Amounts(ByValue, frozen=True):
         parts = round(metres / INCH * 64.0)
         return "under 1/64 in" if parts < 1 else f"{_mixed(Fraction(parts, 64))} in"
 
+    def bend(self, metres: float) -> str:
+        """Return how far a part bends: about so far, or less than 1/16 in or 1 mm."""
+        if metres < 0.5 / 1000.0:
+            return "less than 1 mm" if self.metric else "less than 1/16 in"
+        said = self.length(metres)
+        return f"about {said if said != '0 in' else '1/16 in'}"
+
     def own_length(self, metres: float) -> str:
         """Return a length as somebody gave it, not rounded: to 1/64 in, else with decimals."""
         tape = _as_given(metres / INCH)

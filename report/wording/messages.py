@@ -2,8 +2,7 @@
 
 from enum import StrEnum
 
-from ...checks.joints.spacing import Near
-from ...checks.judging import Kind, Remark
+from ...checks.judging import Kind
 from ...checks.stated.from_memory import Value
 from ...checks.stated.not_looked_at import Topic
 from ...checks.verdict import Reason, Way, Word
@@ -67,6 +66,7 @@ WHY = {
 IF_FASTENED = "if {what} {verb} fastened"
 
 ALONE = ", {anchors} alone will not save it"
+HOLDING, DEEPER = "holding it down", "deeper posts"
 TOO_WEAK = "{what} too weak for {under}"
 WEAK_PARTS = {Kind.JOINT: "joint", Kind.MEMBER: "part", Kind.SEAM: "body with seams"}
 WEAK_MANY = {Kind.JOINT: "joints", Kind.MEMBER: "parts", Kind.SEAM: "bodies with seams"}
@@ -190,14 +190,7 @@ LOAD_PULLS = (
 LOAD_WAYS = "a wider or heavier foot, or anchors made for it"
 MENDS = "To mend, the worst first, with what to type where that is known"
 TAKE_OUT = "# and take out {key}"
-SPACED = "Each {fastener} stands {has} or more {where} and needs {needs}."
 SPACING = ("splits: {brief}", "{has} {where}, where {needs} keeps it from splitting: {ways}")
-NEAR = {
-    Near.END: "from an end of {part}",
-    Near.EDGE: "from an edge of {part}",
-    Near.EACH_OTHER: "apart in {part}",
-}
-BLOCKS_OF_BOTH = "both pieces"
 DRILLED = "drill lead holes (predrilled = true)"
 FEWER = "fewer of them, wider apart"
 THINNER = "fasteners no thicker than {thick}"
@@ -205,6 +198,12 @@ FARTHER = "set farther in ('points')"
 RACKING = (
     "it leans over: braces across the corners",
     "it leans over sideways: braces across the corners, or joints that hold a pull",
+)
+HOLDS = {False: "holds", True: "hold"}
+RACKING_BY = (
+    "it leans over: {joints} {hold} no pull",
+    "it leans over sideways, since {joints} {hold} no pull: screws there that do, or braces across "
+    "the corners",
 )
 """A mend: in a line of the screen where there is little room, and whole."""
 MORE_MENDS = "and {n} more: yardfast check FILE --numbers"
@@ -216,16 +215,6 @@ ALSO = {
     Kind.PUSH: "{people} can tip it: keep people off",
     Kind.CLIMB: "{people} can tip it: keep people off",
 }
-
-REMARKS = {
-    Remark.WORST_OF: "worst of tipping, sliding and bearing: {0}",
-    Remark.HEAD: "{0}",
-    Remark.GROUND_ANCHOR: "its ground anchor",
-    Remark.LINE: "the line",
-    Remark.FORCE_AT: "the force acts {0} above the ground",
-    Remark.MOVES: "what moves most: {0}",
-}
-"""What is remarked of what governed a check."""
 
 FASTENING_ALL = "{n} checked, {hold}."
 FASTENING_OPEN = "Not given: {names}."
@@ -254,6 +243,9 @@ TOPICS = {
     Topic.IN_TIME: "rot",
 }
 """What was not looked at, in a word or two; how often it blows so stands in full only."""
+
+GIVEN_BY_FILE = {Topic.SEAMS: "seams of {of}", Topic.STRENGTH: "material of {of}"}
+"""What the file can still say of a topic, besides how parts are fastened."""
 
 NEXT = {
     "anchors": "{anchors} into the file",
@@ -332,64 +324,6 @@ SIZE_LABELS = {About.THEN_TIED: "Then", About.LAID: "Laid"}
 SIZE_WRITES = {Way.ANCHORS: "anchors", Way.GUYS: "guys", Way.WEIGHT: "ballast"}
 SIZE_NEXT = "yardfast size {file} --write NEW.toml --remedy {kinds}"
 SIZE_MORE = "yardfast size {file} --all"
-
-NOT_CHECKED = {
-    Topic.SEAMS: (
-        "The seams of {of} were not judged, since how its panels are joined is not said: what they "
-        "carry is among the figures for engineers."
-    ),
-    Topic.SEAMS_UNDER_LOADS: (
-        "Seams are judged by the wind alone: what {of} asks of them was not checked."
-    ),
-    Topic.UNDER_PEOPLE: (
-        "Plates and walls were not judged under people who push or climb: {of}; their joints and "
-        "what carries them were."
-    ),
-    Topic.TWIST: ("Whether wind off its middle turns the post in the ground was not checked."),
-    Topic.SLAB: "No bolt and no slab was checked: what a bolt holds depends on both.",
-    Topic.SOIL: (
-        "No {anchor} was checked: what one holds in your soil is known once it is pulled on the "
-        "spot."
-    ),
-    Topic.GUY_ENDS: (
-        "How the guys are fastened to the piece was not checked, nor whether it bears their pull "
-        "there."
-    ),
-    Topic.LAID_ON: (
-        "Snow, ice and what is hung on it (lights, banners, wreaths, vines, flower boxes) were not "
-        "counted: they load it, and never help here."
-    ),
-    Topic.WHEEL: (
-        "{blades}hub, axle and bearing of {of} were not checked, nor how fast it may run."
-    ),
-    Topic.PEOPLE: (
-        "People who push, lean on or climb it were not judged; the push that tips it is stated."
-    ),
-    Topic.IN_TIME: (
-        "Flutter and shaking were not looked at (wind is taken as a steady push, as long as a "
-        "gust), nor rot, rust, frost heave and settling of the ground."
-    ),
-}
-"""What was not looked at, in a full sentence each."""
-
-BLADES = "blades, "
-NO_JOINTS = (
-    "How {names} are fastened to one another was not checked: they are taken as held together."
-)
-OTHER_JOINTS = {
-    False: "How {names} is fastened was not checked: no joint says it.",
-    True: "How {names} are fastened was not checked: no joint says it.",
-}
-HOW_OFTEN_UNKNOWN = {
-    True: (
-        "Whether {wind} is the code's wind for this place was not checked, nor how often it comes "
-        "there."
-    ),
-    False: (
-        "How often a gust of {wind} comes where it stands was not checked: it is what was asked "
-        "for, not the wind of the place."
-    ),
-}
 
 FROM_MEMORY = {
     Value.DENSITY: "the density of {0}",

@@ -128,6 +128,7 @@ def test_a_wrong_answer_is_asked_again_with_what_was_read_and_what_is_expected(
         ([ENTER] * 3, "3/4 plywod", "3/4 plywood", "Read as 3/4 plywood."),
         ([ENTER] * 3, "plywood", "3/4 plywood", "Read as 3/4 plywood."),
         ([ENTER] * 3, "western red cedar", "3/4 in western redcedar", "western redcedar."),
+        ([ENTER] * 3, "5/8 redwood", "5/8 in redwood", "Read as 5/8 in."),
         ([ENTER] * 4, "30 in", "30 in, 2x6 flat", "2x6 flat"),
         ([ENTER] * 4, "30, 2x4", "30 in, 2x4 flat", "2x4 flat"),
         ([ENTER] * 4, "30 in 2 x 4 on edge", "30 in, 2x4 on edge", ""),

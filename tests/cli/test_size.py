@@ -135,6 +135,18 @@ def test_the_status_tells_whether_a_remedy_exists(folder, capsys, file, status, 
     assert word in " ".join(found[1].split())
 
 
+def test_what_is_tried_is_told_on_standard_error_of_a_terminal_alone(folder, capsys, monkeypatch):
+    _, plain, quiet = said(capsys, "light.toml", "--format", "json")
+    assert quiet == ""
+    monkeypatch.setattr(sys.stderr, "isatty", lambda: True, raising=False)
+    status, out, err = said(capsys, "light.toml", "--format", "json")
+    assert (status, out) == (0, plain)
+    tried = [each.strip() for each in err.split("\r") if each.strip()]
+    assert len(tried) == len(REMEDY_KINDS)
+    assert all(each.startswith("trying: ") for each in tried)
+    assert err.endswith("\r")  # where it stood the answer goes on
+
+
 def test_foot_weight_and_stakes_stand_in_one_table_on_one_screen(folder, capsys):
     _, out, _ = said(capsys, "light.toml")
     lines = out.splitlines()

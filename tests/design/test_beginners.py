@@ -1,16 +1,13 @@
 """Six files as people write them who have never seen one: what they are told, typed, is right."""
 
-from pathlib import Path
-
 import pytest
+from slips import FILES
 
 from yardfast.checks.inputs import read_text
 from yardfast.design.faults import DesignError
 from yardfast.design.reader.mending import with_changes
 from yardfast.design.reader.scan import seen
 from yardfast.report.wording.faults import fault_lines
-
-FILES = sorted((Path(__file__).parent / "beginners").glob("*.txt"))
 
 
 def faults(text):

@@ -6,6 +6,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from sample_file import HARBOUR_LIGHT, altered, faults
+from slips import HEIGHT, SURE, UNSURE
 from spoiling import SCRAPS
 
 from yardfast import materials
@@ -19,79 +20,6 @@ from yardfast.design.reader.sheet_names import sheet_thickness
 from yardfast.materials.stock import sheet_thicknesses
 
 INCH = 0.0254  # international inch, exact
-HEIGHT = "'48 in'           # straight up"
-SURE = [
-    # what stands in the file, what a beginner writes there
-    (HEIGHT, "48 in"),
-    (HEIGHT, '48"'),
-    (HEIGHT, "4'"),
-    (HEIGHT, "'4'6\"'   # tall"),
-    (HEIGHT, "“48 in”"),
-    (HEIGHT, "‘4’6”’"),
-    (HEIGHT, "‘48”’"),
-    (HEIGHT, "'48 in"),
-    (HEIGHT, "'48 in',"),
-    (HEIGHT, "'48' in"),
-    (HEIGHT, "'48 inchs'"),
-    (HEIGHT, "= '48 in'"),
-    ("height   = '48 in' ", "height: '48 in' "),
-    ("height   = '48 in' ", "hieght = '48 in' "),
-    ("height   = '48 in' ", "Height = '48 in' "),
-    ("height   = '48 in' ", "hieght = 48 in "),
-    ("height   = '48 in' ", "heigth: 48 in "),
-    ("sides    = 8", "sides    = '8'"),
-    ("sides    = 8", "sides    = eight"),
-    ("sides    = 8", "sides    = 8.0"),
-    ("sides    = 8", "sides    = 08"),
-    ("sides    = 8", "side     = 8"),
-    ("'softwood plywood'", "softwood plywood"),
-    ("'softwood plywood'", "'softwod plywood'"),
-    ("'softwood plywood'", "'softwood plwyood'"),
-    ("material =", "matrial ="),
-    ("material =", "wood ="),
-    ("shape    = 'shell'", "shape    = shell"),
-    ("shape    = 'shell'", "shape    = 'shel'"),
-    ("shape    = 'shell'", "type     = 'shell'"),
-    ("on       = 'foot'", "on       = 'fooot'"),
-    ("on       = 'foot'", "on       = foot"),
-    ("'2x4 flat'", "2x4 flat"),
-    ("'58 mph'", "58 mph"),
-    ("'58 mph'", "58mph"),
-    ("ground   = 'firm lawn'", "ground   = firm lawn"),
-    ("ground   = 'firm lawn'", "soil     = 'firm lawn'"),
-    ("exposure = 'open'", "exposure = open"),
-    ("[[part]]\nname     = 'foot'", "[part]\nname     = 'foot'"),
-    ("[[part]]\nname     = 'foot'", "[[parts]]\nname     = 'foot'"),
-    ("[site]", "[Site]"),
-    ("[design]", "[[design]]"),
-    ("name  = 'Harbour light'", "name  = 7"),
-    ("on       = 'foot'", "on       = 'foot'\nat = [0 in, 0 in, 1 in]"),
-    ("on       = 'foot'", "on       = 'foot'\nat = '0 in, 0 in, 1 in'"),
-    ("on       = 'foot'", "on       = 'foot'\nat = [0, '0 in', '1 in']"),
-    ("on       = 'foot'", "on       = 'foot'\nturn = 45"),
-    ("on       = 'foot'", "on       = 'foot'\nloose = no"),
-    ("on       = 'foot'", "on = 'foot'\nat = ['9 in', '0 in', '0 in']\nmirror = 'x'"),
-]
-UNSURE = [
-    (HEIGHT, "48"),
-    (HEIGHT, "'48'"),
-    (HEIGHT, "'1/2'"),
-    ("on       = 'foot'", "on       = 'foot'\nat = [0, 0, 70]"),
-    ("'58 mph'", "58"),
-    ("'softwood plywood'", "'plywood'"),
-    ("'softwood plywood'", "'pressure treated'"),
-    ("'softwood plywood'", "'cedar'"),
-    ("'firm lawn'", "'lawn'"),
-    ("'2x4 flat'", "'2x4'"),
-    (HEIGHT, "'1,200 mm'"),
-    (HEIGHT, "'48 lb'"),
-    (HEIGHT, "tall"),
-    (HEIGHT, ""),
-    ("shape    = 'cone'", "shape    = 'roof'"),
-    ("shape    = 'cone'", "shape    = 'blob'"),
-    ("material =", "radius ="),
-    ("[site]", "[paint]"),
-]
 
 
 @pytest.mark.parametrize(("old", "new"), SURE)

@@ -6,11 +6,16 @@ from pathlib import Path
 import pytest
 import word_designs
 from bare_checks import bare_check
+from sample_file import HARBOUR_LIGHT
+from verdict_designs import design_text
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read, read_text
+from yardfast.checks.stated.not_looked_at import Topic
 from yardfast.checks.verdict import GOOD, HOLDABLE, Reason, Word
+from yardfast.design.structure import build_structure
 from yardfast.report.drawings.picture import TALLEST, WIDEST, picture
+from yardfast.report.drawings.seen import known_from
 from yardfast.report.screens.first_screen import MOST_COLUMNS, MOST_LINES, first_screen
 from yardfast.report.screens.folder import folder, folder_row
 from yardfast.report.wording.amounts import MPH, POUND_FORCE
@@ -141,6 +146,34 @@ def test_the_picture_is_small_and_shows_the_side_by_which_it_is_known():
         assert len(rows[0]) <= WIDEST + 1
     # the heron is sawn from a sheet: from its side it would be a line
     assert max(map(len, picture(FOUND["heron"].structure))) > 8
+
+
+@pytest.mark.parametrize("name", ["swing", "boathouse", "arbor"])
+def test_a_picture_stands_beside_what_fills_the_screen(name):
+    assert any("=====" in line for line in screen(FOUND[name]))
+
+
+def test_an_arch_is_known_from_where_one_walks_through_it_and_a_trellis_by_its_lattice():
+    # the lattices at its sides are half air: from there it covers no more than twice as much
+    assert known_from(FOUND["arbor"].structure)[1] == 0
+    trellis = (
+        "[[part]]\nname = 'post'\nshape = 'box'\nlumber = '4x4'\nheight = '60 in'\n"
+        "density = '30 lb/ft^3'\n[[part]]\nname = 'lattice'\nshape = 'panel'\nturn = '90 deg'\n"
+        "width = '48 in'\nheight = '48 in'\nthickness = '3/4 in'\nsolidity = 0.5\n"
+        "density = '30 lb/ft^3'\nat = ['0 in', '0 in', '6 in']\n"
+    )
+    structure = build_structure(read_text(design_text(trellis)))
+    assert known_from(structure)[1] == 1
+
+
+def test_what_the_file_can_still_say_stands_apart_from_what_is_never_looked_at():
+    text = HARBOUR_LIGHT.replace("material = 'softwood plywood'", "density  = '36 lb/ft^3'", 1)
+    found = examine(read_text(text))
+    strength = next(o for o in found.verdict.not_looked_at if o.topic is Topic.STRENGTH)
+    assert len(strength.by_file) == 1
+    told = flat(screen(found, 70))
+    assert f"material of {strength.by_file[0]}" in told
+    assert f"strength of {strength.by_file[0]}" not in told
 
 
 def test_a_folder_tells_the_weakest_first_and_counts():

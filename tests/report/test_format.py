@@ -14,7 +14,7 @@ from yardfast.checks.inputs import SPECS, read_text
 from yardfast.design.file.part_table import every_key
 from yardfast.design.reader.schema import TableSpec
 from yardfast.report.data.design_schema import design_schema
-from yardfast.report.data.result import RESULT_FORMAT
+from yardfast.report.data.result_record import RESULT_FORMAT
 from yardfast.report.data.result_schema import result_schema
 from yardfast.report.told.odds_words import odds_object
 

@@ -14,6 +14,7 @@ from yardfast.cli.new import default_file, file_of
 from yardfast.report.told.facts import facts_of
 from yardfast.report.told.mend_lines import lines_to_type, mend_lines, mend_objects
 from yardfast.report.told.mends import mends
+from yardfast.report.told.verdict_words import why
 
 BLOCK = """
 [design]
@@ -124,7 +125,10 @@ def test_lines_to_type_make_a_part_or_a_load_pass(text, name, key):
 
 def test_of_every_mend_it_is_told_what_to_do_in_its_line_too():
     """Where there is most to mend the lines are shortest; none of them stops at what is wrong."""
-    to_do = r"cleats|blocks|\d+ \d|fasten|thick|braces|drill|fewer|set|four|a wider|.* would do"
+    to_do = (
+        r"cleats|blocks|.*, (\d+ of them|one)\b|fasten|thick|braces|drill|fewer|set|four|a wider"
+    )
+    to_do += "|.* would do"
     for file in ("swing", "three-pieces", "boathouse"):
         found = examine(read(f"examples/{file}.toml"))
         for mend in mends(found, 3, facts_of(found)):
@@ -169,3 +173,58 @@ def test_a_frame_that_racks_is_mended_first():
     ranks = [check.rank for check in verdict.mend[1:]]
     assert ranks == sorted(ranks, reverse=True)
     assert any(rank > verdict.mend[0].rank for rank in ranks) or verdict.mend[0].rank > 1.0
+
+
+SIGN = """
+[design]
+name = 'Welcome sign'
+units = 'imperial'
+[site]
+method = 'forecast'
+wind = '50 mph'
+exposure = 'houses and trees'
+ground = 'firm lawn'
+[[part]]
+name = 'posts'
+shape = 'solid'
+lumber = '4x4'
+height = '6 ft 6 in'
+embed = '30 in'
+count = 2
+step = ['40 in', '0 in', '0 in']
+material = 'southern pine, treated'
+[[part]]
+name = 'board'
+shape = 'panel'
+width = '44 in'
+height = '20 in'
+stock = '3/4 plywood'
+at = ['20 in', '-2 1/8 in', '26 in']
+material = 'softwood plywood'
+[[joint]]
+name = 'board to posts'
+of = 'board'
+to = 'posts'
+fastener = '1/4 bolt 5 in'
+washer = '1 in'
+count = 2
+"""
+
+
+def test_a_frame_that_racks_names_the_joints_that_hold_no_pull():
+    """No bearing value of washers on plywood is held here, so its bolts hold no pull at all."""
+    found = found_of(SIGN)
+    racking = next(check for check in found.verdict.mend if check.kind is Kind.RACKING)
+    assert found.joints[0].holds.pull == 0.0
+    assert "board" in racking.slots
+    (first, *_) = mends(found, None, facts_of(found))
+    assert "since board to posts holds no pull: screws there that do" in first.whole
+    # screws as they say: what racked for want of a pull no longer does
+    screwed = found_of(SIGN.replace("'1/4 bolt 5 in'\nwasher = '1 in'", "'#14 wood screw 3 in'"))
+    assert screwed.joints[0].holds.pull > 0.0
+    assert not any(check.kind is Kind.RACKING for check in screwed.verdict.mend)
+
+
+def test_of_a_piece_on_posts_deeper_posts_alone_are_not_enough():
+    found = found_of(SIGN)
+    assert "deeper posts alone will not save it" in why(found.verdict, facts_of(found))

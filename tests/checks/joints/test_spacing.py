@@ -7,11 +7,11 @@ from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.checks.joints.joint_places import places
 from yardfast.checks.joints.spacing import Near, check_spacing, nearest_of
+from yardfast.checks.sizing.better_fastened import sized
 from yardfast.checks.timber.nds.room import room_in_panel, room_in_wood
 from yardfast.checks.verdict import Word
 from yardfast.design.structure import build_structure
 from yardfast.materials import fasteners
-from yardfast.report.fastening.joint_words import sized
 from yardfast.report.fastening.spacing_words import spacing_slots
 from yardfast.report.told.mends import mend_of
 from yardfast.report.wording.amounts import Amounts
