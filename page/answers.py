@@ -18,6 +18,7 @@ from ..report.screens.glance import Glance, glance, numbers
 from ..report.wording import window_messages as messages
 from ..report.wording.amounts import Amounts
 from ..report.wording.faults import clean, fault_said
+from ..units.frozen import values_by_name
 from . import markup
 from .fields import field_id, fields_of
 from .leading import leading
@@ -171,7 +172,7 @@ def _typed(text: str) -> Mapping[str, tuple[str, ...]]:
 
 def _groups(text: str) -> list[Mapping[str, Any]]:
     return [
-        {**vars(group), "fields": [vars(field) for field in group.fields]}
+        {**values_by_name(group), "fields": [values_by_name(field) for field in group.fields]}
         for group in fields_of(text)
     ]
 

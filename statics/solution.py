@@ -6,7 +6,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ..units.arrays import Array, Integers, Mask
-from ..units.frozen import ByIdentity, fields_of
+from ..units.frozen import ByIdentity, values_by_name
 from .chain import Chain
 from .one_thread import in_one_thread
 from .one_way import settle
@@ -50,12 +50,12 @@ class Solution(ByIdentity, frozen=True):
 
     def some(self, which: Integers) -> "Solution":
         """Return the solution of some of the cases."""
-        return Solution(*(each[which] for each in fields_of(self).values()))
+        return Solution(*(each[which] for each in values_by_name(self).values()))
 
     @staticmethod
     def all_of(each: Sequence["Solution"]) -> "Solution":
         """Return what was found of several lots of cases of one system, one after the other."""
-        parts = zip(*(fields_of(one).values() for one in each), strict=True)
+        parts = zip(*(values_by_name(one).values() for one in each), strict=True)
         return Solution(*(np.concatenate(part) for part in parts))
 
     def toward(self, other: "Solution", share: Array) -> "Solution":

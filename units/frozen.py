@@ -9,7 +9,7 @@ from typing import Any, TypeVar
 
 from msgspec import Struct, field, structs
 
-__all__ = ["ByIdentity", "ByValue", "field", "fields_of", "replace"]
+__all__ = ["ByIdentity", "ByValue", "field", "replace", "values_by_name"]
 
 _One = TypeVar("_One")
 
@@ -39,7 +39,7 @@ def replace(one: _One, **changes: Any) -> _One:
     return dataclasses.replace(one, **changes)  # type: ignore[type-var]
 
 
-def fields_of(one: object) -> dict[str, Any]:
+def values_by_name(one: object) -> dict[str, Any]:
     """Return the values of a thing's fields by name; nothing of what has none."""
     if isinstance(one, Struct):
         return structs.asdict(one)

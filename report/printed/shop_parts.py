@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from ...units.frozen import ByValue, fields_of
+from ...units.frozen import ByValue, values_by_name
 from ..templates.typeset import PAPER_SIZES, typeset
 
 
@@ -23,6 +23,6 @@ def shop_page(title: str, facts: str, parts: Sequence[ShopPart], paper: str) -> 
         "title": title,
         "facts": facts,
         "paper": PAPER_SIZES[paper][2],
-        "parts": [fields_of(part) for part in parts],
+        "parts": [values_by_name(part) for part in parts],
     }
     return typeset("shop_page", data)

@@ -2,7 +2,7 @@
 
 from ...checks.examination import Examination
 from ...checks.verdict import Way
-from ...units.frozen import ByValue, fields_of
+from ...units.frozen import ByValue, values_by_name
 from ..told.assumptions import assumptions
 from ..told.cautions import cautions
 from ..told.facts import facts_of
@@ -36,7 +36,7 @@ class Shown(ByValue, frozen=True):
     @property
     def nothing(self) -> bool:
         """Return whether the first screen alone is asked for."""
-        return not any(fields_of(self).values())
+        return not any(values_by_name(self).values())
 
 
 def shown_of(found: Examination, shown: Shown, columns: int = MOST_COLUMNS) -> list[Line]:

@@ -5,7 +5,7 @@ from typing import cast
 
 from ... import __version__, references
 from ...design.model import Design
-from ...units.frozen import fields_of
+from ...units.frozen import values_by_name
 
 LENGTH = 12
 
@@ -42,7 +42,7 @@ def _written_out(value: object) -> str:
 
     Parts and their shapes have fields of text, numbers, None, and tuples and sets of these.
     """
-    if inside := fields_of(value):
+    if inside := values_by_name(value):
         named = (f"{name}={_written_out(each)}" for name, each in inside.items())
         return f"{type(value).__name__}({', '.join(named)})"
     if isinstance(value, tuple):

@@ -13,7 +13,7 @@ from yardfast.checks.situation import situation_of, weighted
 from yardfast.checks.sizing.laid_weight import with_weight
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.weight import Weight
-from yardfast.units.frozen import fields_of, replace
+from yardfast.units.frozen import replace, values_by_name
 
 EXAMPLES = Path(__file__).parents[2] / "examples"
 NAMES = ["light-tower", "well", "three-pieces"]
@@ -40,7 +40,7 @@ def test_weight_laid_on_a_piece_changes_nothing_of_what_the_wind_finds(name):
     before = examine(read(EXAMPLES / f"{name}.toml"))
     heavier = with_weight(before.design, ground_parts(before.structure), 40.0)
     at, anew = weighted(before.at, heavier), situation_of(heavier)
-    for field, a in fields_of(at.exposed).items():
+    for field, a in values_by_name(at.exposed).items():
         b = getattr(anew.exposed, field)
         if isinstance(a, np.ndarray) and a.dtype.kind == "f":
             assert np.array_equal(a, b), field

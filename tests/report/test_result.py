@@ -12,7 +12,7 @@ import verdict_designs
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.report.data.result import Result
-from yardfast.units.frozen import fields_of
+from yardfast.units.frozen import values_by_name
 
 CHECK = {
     "name",
@@ -202,7 +202,7 @@ def test_results_are_compared_without_an_error():
 
 def _all_within(value):
     """Return a dataclass and every one that it holds."""
-    inside = fields_of(value)
+    inside = values_by_name(value)
     if not inside:
         return []
     held = [*inside.values()]
