@@ -6,7 +6,7 @@ from typing import Protocol, TypeVar
 from .judging import Check
 
 
-class Judged(Protocol):
+class WithCheck(Protocol):
     """What was found of something, with its check."""
 
     @property
@@ -15,7 +15,7 @@ class Judged(Protocol):
         ...
 
 
-J = TypeVar("J", bound=Judged)
+J = TypeVar("J", bound=WithCheck)
 
 
 def judged_by(found: Iterable[J], check: Check) -> J | None:

@@ -6,7 +6,7 @@ from operator import attrgetter
 from typing import Any, NamedTuple
 
 Schema = dict[str, Any]
-Given = str | Callable[[Any], Any]
+Taken = str | Callable[[Any], Any]
 """Where a value is taken from: by its name in what is told, dotted, or by a function of it."""
 
 A_TEXT: Schema = {"type": "string"}
@@ -36,17 +36,17 @@ def or_null(schema: Schema) -> Schema:
     return {"anyOf": [schema, {"type": "null"}]}
 
 
-class Value(NamedTuple):
+class ValueOf(NamedTuple):
     """A value of an object: its schema, and how it is taken from what the object tells of."""
 
     schema: Schema
     of: Callable[[Any], Any]
 
 
-class Record(dict[str, Value]):
+class ObjectOf(dict[str, ValueOf]):
     """The keys of an object in their order, each with its value.
 
-    >>> size = Record(name=text("name"), width_m=maybe_number("width"))
+    >>> size = ObjectOf(name=text("name"), width_m=maybe_number("width"))
     >>> size.object(type("Board", (), {"name": "shelf", "width": float("inf")}))
     {'name': 'shelf', 'width_m': None}
     """
@@ -61,36 +61,36 @@ class Record(dict[str, Value]):
         return object_of(**{key: value.schema for key, value in self.items()})
 
 
-def value(schema: Schema, given: Given, told: Callable[[Any], Any] | None = None) -> Value:
+def one_value(schema: Schema, given: Taken, told: Callable[[Any], Any] | None = None) -> ValueOf:
     """Return a value of a schema, as it stands or as it is ``told``."""
     of: Callable[[Any], Any] = attrgetter(given) if isinstance(given, str) else given
     if told is None:
-        return Value(schema, of)
+        return ValueOf(schema, of)
 
     def made(one: Any) -> Any:
         return told(of(one))
 
-    return Value(schema, made)
+    return ValueOf(schema, made)
 
 
-def text(given: Given) -> Value:
+def text(given: Taken) -> ValueOf:
     """Return a text."""
-    return value(A_TEXT, given)
+    return one_value(A_TEXT, given)
 
 
-def maybe_text(given: Given) -> Value:
+def maybe_text(given: Taken) -> ValueOf:
     """Return a text, null where it is empty."""
-    return value(MAYBE_TEXT, given, lambda found: found or None)
+    return one_value(MAYBE_TEXT, given, lambda found: found or None)
 
 
-def number(given: Given) -> Value:
+def a_number(given: Taken) -> ValueOf:
     """Return a number."""
-    return value(NUMBER, given)
+    return one_value(NUMBER, given)
 
 
-def maybe_number(given: Given) -> Value:
+def maybe_number(given: Taken) -> ValueOf:
     """Return a number, null where there is none or it is without bound."""
-    return value(MAYBE_NUMBER, given, finite)
+    return one_value(MAYBE_NUMBER, given, finite)
 
 
 def finite(found: float | None) -> float | None:
@@ -98,37 +98,39 @@ def finite(found: float | None) -> float | None:
     return found if found is not None and isfinite(found) else None
 
 
-def whole_number(given: Given) -> Value:
+def whole_number(given: Taken) -> ValueOf:
     """Return a whole number."""
-    return value(A_WHOLE_NUMBER, given)
+    return one_value(A_WHOLE_NUMBER, given)
 
 
-def flag(given: Given) -> Value:
+def true_or_false(given: Taken) -> ValueOf:
     """Return true or false."""
-    return value(A_FLAG, given)
+    return one_value(A_FLAG, given)
 
 
-def array(given: Given, items: Schema = NUMBER, **bounds: Any) -> Value:
+def array(given: Taken, items: Schema = NUMBER, **bounds: Any) -> ValueOf:
     """Return an array of numbers as a list, of ``items``."""
-    return value({**list_of(items), **bounds}, given, lambda found: found.tolist())
+    return one_value({**list_of(items), **bounds}, given, lambda found: found.tolist())
 
 
-def texts(given: Given) -> Value:
+def texts(given: Taken) -> ValueOf:
     """Return a list of texts."""
-    return value(list_of(A_TEXT), given, list)
+    return one_value(list_of(A_TEXT), given, list)
 
 
-def record(inner: Record, given: Given) -> Value:
+def inner_object(inner: ObjectOf, given: Taken) -> ValueOf:
     """Return an object within."""
-    return value(inner.schema, given, inner.object)
+    return one_value(inner.schema, given, inner.object)
 
 
-def maybe_record(inner: Record, given: Given) -> Value:
+def maybe_record(inner: ObjectOf, given: Taken) -> ValueOf:
     """Return an object within, null where there is none."""
     schema = or_null(inner.schema)
-    return value(schema, given, lambda found: None if found is None else inner.object(found))
+    return one_value(schema, given, lambda found: None if found is None else inner.object(found))
 
 
-def records(inner: Record, given: Given) -> Value:
+def inner_objects(inner: ObjectOf, given: Taken) -> ValueOf:
     """Return a list of objects within."""
-    return value(list_of(inner.schema), given, lambda found: [inner.object(one) for one in found])
+    return one_value(
+        list_of(inner.schema), given, lambda found: [inner.object(one) for one in found]
+    )

@@ -15,24 +15,24 @@ from ...checks.members.member_check import MemberStrength
 from ...checks.timber.books import values_of
 from ...checks.verdict import Word
 from ...loads.combinations import resistance_basis
-from ..fastening.fastened_record import JOINT, SEAM
+from ..fastening.fastened_record import JOINT_OBJECT, SEAM_OBJECT
 from ..record import (
     MAYBE_TEXT,
     NUMBER,
-    Record,
+    ObjectOf,
+    a_number,
     array,
-    flag,
+    inner_object,
+    inner_objects,
     maybe_number,
     maybe_record,
     maybe_text,
-    number,
     object_of,
+    one_value,
     or_null,
-    record,
-    records,
     text,
     texts,
-    value,
+    true_or_false,
     whole_number,
 )
 from ..told.check_notes import check_notes
@@ -45,11 +45,11 @@ _CORNER = {"type": "array", "items": NUMBER, "minItems": 2, "maxItems": 2}
 _ANGLE = {"type": "number", "minimum": 0, "exclusiveMaximum": 360}
 
 
-_PART = Record(
+_PART = ObjectOf(
     name=text(itemgetter(0)),
-    mass_kg=number(itemgetter(1)),
+    mass_kg=a_number(itemgetter(1)),
     center_of_mass_m=array(itemgetter(2), **_POINT),
-    volume_m3=number(itemgetter(3)),
+    volume_m3=a_number(itemgetter(3)),
 )
 
 
@@ -60,47 +60,47 @@ def _parts(found: Examination) -> list[tuple[Any, ...]]:
     return list(zip(names, mass, structure.part_centre, volume, strict=False))
 
 
-GEOMETRY = Record(
-    mass_kg=number(lambda found: found.structure.mass("typical")),
-    weight_N=number(lambda found: found.structure.weight("typical")),
-    mass_light_kg=number(lambda found: found.structure.mass("light")),
-    mass_heavy_kg=number(lambda found: found.structure.mass("heavy")),
+GEOMETRY = ObjectOf(
+    mass_kg=a_number(lambda found: found.structure.mass("typical")),
+    weight_N=a_number(lambda found: found.structure.weight("typical")),
+    mass_light_kg=a_number(lambda found: found.structure.mass("light")),
+    mass_heavy_kg=a_number(lambda found: found.structure.mass("heavy")),
     center_of_mass_m=array(lambda found: found.structure.centre_of_mass("typical"), **_POINT),
-    height_m=number("structure.height"),
+    height_m=a_number("structure.height"),
     footprint_m=array("structure.footprint", _CORNER, minItems=3),
-    parts=records(_PART, _parts),
+    parts=inner_objects(_PART, _parts),
 )
 
-WIND = Record(
+WIND_OBJECT = ObjectOf(
     directions_deg=array("wind.azimuths", _ANGLE),
     projected_area_m2=array("wind.area"),
     force_N=array("wind.force"),
     force_height_m=array("wind.force_height"),
     uplift_N=array("wind.uplift"),
-    velocity_pressure_Pa=number("wind.pressure"),
-    minimum_governs=flag("minimum_governs"),
+    velocity_pressure_Pa=a_number("wind.pressure"),
+    minimum_governs=true_or_false("minimum_governs"),
 )
 
-_ENVELOPE = Record(
+_ENVELOPE = ObjectOf(
     least=maybe_number(lambda check: check.envelope[0]),
     most=maybe_number(lambda check: check.envelope[1]),
     as_read=maybe_number("as_read"),
 )
 
 
-def check_record(found: Examination | None = None) -> Record:
+def check_record(found: Examination | None = None) -> ObjectOf:
     """Return how a check is told; its notes are of what was ``found``."""
 
     def notes(check: Check) -> tuple[str, ...]:
         return () if found is None else check_notes(found, check)
 
-    return Record(
+    return ObjectOf(
         name=text("name"),
         demand=maybe_number("demand"),
         capacity=maybe_number("capacity"),
         unit=text("unit"),
         utilization=maybe_number("utilization"),
-        passes=flag("passes"),
+        passes=true_or_false("passes"),
         direction_deg=maybe_number("direction_deg"),
         source=text("source"),
         envelope=maybe_record(_ENVELOPE, lambda check: check if check.envelope else None),
@@ -108,7 +108,7 @@ def check_record(found: Examination | None = None) -> Record:
     )
 
 
-_FORCES = Record(
+_FORCES = ObjectOf(
     at_m=maybe_number("at"),
     axial_N=maybe_number(lambda one: one.forces[0]),
     moment_1_Nm=maybe_number(lambda one: one.forces[4]),
@@ -118,13 +118,13 @@ _FORCES = Record(
 )
 
 
-def member_record(basis: str = "") -> Record:
+def member_record(basis: str = "") -> ObjectOf:
     """Return how the strength of a part is told, by the basis of resistance."""
 
     def known(name: str) -> Callable[[MemberStrength], str]:
         return lambda one: getattr(values_of(one.stuff, basis), name)
 
-    return Record(
+    return ObjectOf(
         part=text("name"),
         role=text("role"),
         governs=text("governs"),
@@ -132,35 +132,35 @@ def member_record(basis: str = "") -> Record:
         level_m=maybe_number("level"),
         load=maybe_text("check.load"),
         count=whole_number("count"),
-        deflection_m=number("deflection"),
+        deflection_m=a_number("deflection"),
         forces=maybe_record(_FORCES, lambda one: one if one.forces else None),
         source=text(known("source")),
         confidence=text(known("confidence")),
     )
 
 
-_SPACING = Record(fastener=text("fastener"), spacing_m=maybe_number("spacing"))
+_SPACING = ObjectOf(fastener=text("fastener"), spacing_m=maybe_number("spacing"))
 
 
-def seams_record(found: Examination | None = None) -> Record:
+def seams_record(found: Examination | None = None) -> ObjectOf:
     """Return how the seams of a body are told, with those that are ``found`` fastened."""
 
     def fastened(one: Any) -> Any:
         known = () if found is None else found.fastened_seams
         return next((each for each in known if each.row.part == one.part), None)
 
-    return Record(
+    return ObjectOf(
         part=text("part"),
         count=whole_number("count"),
-        shear_N=number("shear"),
-        torque_N_m=number("torque"),
-        level_m=number("level"),
-        flow_N_m=number("flow"),
-        pull_N_m=number("pull"),
-        hoop_N_m=number("hoop"),
+        shear_N=a_number("shear"),
+        torque_N_m=a_number("torque"),
+        level_m=a_number("level"),
+        flow_N_m=a_number("flow"),
+        pull_N_m=a_number("pull"),
+        hoop_N_m=a_number("hoop"),
         into=text(lambda _: CLEAT),
-        spacings=records(_SPACING, "spacings"),
-        fastened=maybe_record(SEAM, fastened),
+        spacings=inner_objects(_SPACING, "spacings"),
+        fastened=maybe_record(SEAM_OBJECT, fastened),
     )
 
 
@@ -168,7 +168,7 @@ def _often(name: str) -> Callable[[Examination], Any]:
     return lambda found: None if (often := how_often(found)) is None else getattr(often, name)
 
 
-LIMITS = Record(
+LIMITS = ObjectOf(
     tipping_gust_m_s=maybe_number("limits.tipping"),
     sliding_gust_m_s=maybe_number("limits.sliding"),
     tipping_gust_low_m_s=maybe_number("limits.tipping_low"),
@@ -176,22 +176,22 @@ LIMITS = Record(
     forecast_tipping_gust_m_s=maybe_number("limits.forecast_tipping"),
     forecast_sliding_gust_m_s=maybe_number("limits.forecast_sliding"),
     act_forecast_gust_m_s=maybe_number("limits.act"),
-    push_N=number("limits.push"),
-    push_height_m=number("limits.push_height"),
+    push_N=a_number("limits.push"),
+    push_height_m=a_number("limits.push_height"),
     return_period_years=maybe_number(_often("years")),
     return_period_by=maybe_text(_often("method")),
 )
 
-VERDICT = Record(
-    word=value({"enum": [str(word) for word in Word]}, "word"),
+VERDICT = ObjectOf(
+    word=one_value({"enum": [str(word) for word in Word]}, "word"),
     why=text("why"),
     mend=texts("mend"),
     unfastened=texts("unfastened"),
     not_looked_at=texts("not_looked_at"),
 )
 
-LOOK_AGAIN = Record(
-    part=text("part"), key=value(MAYBE_TEXT, "key"), found=text("found"), hint=text("hint")
+LOOK_AGAIN = ObjectOf(
+    part=text("part"), key=one_value(MAYBE_TEXT, "key"), found=text("found"), hint=text("hint")
 )
 
 
@@ -203,27 +203,27 @@ def free_standing(found: Examination) -> dict[str, Any] | None:
     return {check.name: told.object(check) for check in found.free}
 
 
-def result_record(found: Examination | None = None) -> Record:
+def result_record(found: Examination | None = None) -> ObjectOf:
     """Return how a result is told; of one that was ``found`` its notes are told as well."""
     checks, basis = check_record(found), "" if found is None else resistance_basis(found.site)
     free = or_null(object_of(overturning=checks.schema, sliding=checks.schema))
-    return Record(
-        format=value({"const": RESULT_FORMAT}, lambda _: RESULT_FORMAT),
+    return ObjectOf(
+        format=one_value({"const": RESULT_FORMAT}, lambda _: RESULT_FORMAT),
         name=text("name"),
         file=text("file"),
-        fingerprint=value({"type": "string", "pattern": "^[0-9a-f]{12}$"}, "fingerprint"),
-        verdict=record(VERDICT, "verdict"),
-        look_again=records(LOOK_AGAIN, "examination.look_again"),
-        geometry=record(GEOMETRY, "examination"),
-        wind=record(WIND, "examination"),
-        checks=records(checks, "examination.checks"),
-        members=records(member_record(basis), "examination.members.judged"),
-        seams=records(seams_record(found), "examination.seams"),
-        free_standing=value(free, lambda one: free_standing(one.examination)),
-        joints=records(JOINT, "examination.joints"),
-        needs_anchors=flag("needs_anchors"),
-        limits=record(LIMITS, "examination"),
-        equilibrium_error=number("examination.equilibrium_error"),
+        fingerprint=one_value({"type": "string", "pattern": "^[0-9a-f]{12}$"}, "fingerprint"),
+        verdict=inner_object(VERDICT, "verdict"),
+        look_again=inner_objects(LOOK_AGAIN, "examination.look_again"),
+        geometry=inner_object(GEOMETRY, "examination"),
+        wind=inner_object(WIND_OBJECT, "examination"),
+        checks=inner_objects(checks, "examination.checks"),
+        members=inner_objects(member_record(basis), "examination.members.judged"),
+        seams=inner_objects(seams_record(found), "examination.seams"),
+        free_standing=one_value(free, lambda one: free_standing(one.examination)),
+        joints=inner_objects(JOINT_OBJECT, "examination.joints"),
+        needs_anchors=true_or_false("needs_anchors"),
+        limits=inner_object(LIMITS, "examination"),
+        equilibrium_error=a_number("examination.equilibrium_error"),
         assumptions=texts("assumptions"),
         cautions=texts("cautions"),
         not_checked=texts("not_checked"),

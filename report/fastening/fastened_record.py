@@ -2,26 +2,26 @@
 
 from ..record import (
     A_FLAG,
-    Record,
-    flag,
+    ObjectOf,
+    a_number,
     maybe_number,
     maybe_text,
-    number,
+    one_value,
     text,
-    value,
+    true_or_false,
     whole_number,
 )
 
-_HOLDS = Record(
-    tension_N=number("tension"),
+_HOLDS = ObjectOf(
+    tension_N=a_number("tension"),
     shear_N=maybe_number("shear"),
-    withdrawal_N=number("holds.out"),
+    withdrawal_N=a_number("holds.out"),
     head_pull_through_N=maybe_number("holds.head"),
-    lateral_N=number("holds.sideways"),
+    lateral_N=a_number("holds.sideways"),
     mode=maybe_text("holds.mode"),
 )
 
-JOINT = Record(
+JOINT_OBJECT = ObjectOf(
     name=text("row.name"),
     of=text("row.of"),
     to=text("row.to"),
@@ -31,24 +31,24 @@ JOINT = Record(
     spacing_m=maybe_number("spacing"),
     head_in=text("fasteners.head_in"),
     into=text("fasteners.driven.into"),
-    through_m=number("fasteners.driven.through"),
-    penetration_m=number("holds.penetration"),
+    through_m=a_number("fasteners.driven.through"),
+    penetration_m=a_number("holds.penetration"),
     **_HOLDS,
     mean_withdrawal_N=maybe_number("holds.mean_out"),
-    glue_counted=value(A_FLAG, lambda _: False),
+    glue_counted=one_value(A_FLAG, lambda _: False),
     load=maybe_text("check.load"),
 )
 """One joint: its fasteners, what they are asked and what each holds."""
 
-SEAM = Record(
+SEAM_OBJECT = ObjectOf(
     fastener=text("row.fastener.name"),
     spacing_m=maybe_number("row.spacing"),
     cleat=maybe_text("row.cleat"),
     into=text("driven.into"),
-    through_m=number("driven.through"),
-    penetration_m=number("holds.penetration"),
+    through_m=a_number("driven.through"),
+    penetration_m=a_number("holds.penetration"),
     **_HOLDS,
-    passes=flag("check.passes"),
+    passes=true_or_false("check.passes"),
     utilization=maybe_number("check.utilization"),
 )
 """How seams are fastened, what each fastener is asked and what it holds."""

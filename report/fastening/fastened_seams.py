@@ -8,7 +8,7 @@ from ...checks.joints.fastener_sets import CLEAT
 from ...checks.sizing.better_fastened import sized_seam
 from ..wording.amounts import Amounts
 from ..wording.lines import Line, wrapped
-from .fastened_record import SEAM
+from .fastened_record import SEAM_OBJECT
 from .fastener_words import several_fasteners, thick_enough, too_short
 
 TYPE_CHECKING = False
@@ -33,7 +33,7 @@ def sized_seam_object(examination: Examination, seam: "SeamFound") -> Mapping[st
     sizing = sized_seam(examination, seam)
     return {
         "part": seam.row.part,
-        **SEAM.object(seam),
+        **SEAM_OBJECT.object(seam),
         "adds_cleats": sizing.adds_cleats,
         "remedies": [
             {

@@ -7,14 +7,14 @@ from ...checks.examination import Examination
 from ...checks.joints.joint_check import JointFound
 from ...checks.joints.joint_sizing import JointRemedy
 from ...checks.sizing.better_fastened import sized
-from .fastened_record import JOINT
+from .fastened_record import JOINT_OBJECT
 
 
 def sized_joint_object(examination: Examination, joint: JointFound) -> Mapping[str, Any]:
     """Return one joint with what would make it hold."""
     sizing = sized(examination, joint)
     return {
-        **JOINT.object(joint),
+        **JOINT_OBJECT.object(joint),
         "passes": joint.check.passes,
         "utilization": joint.check.utilization,
         "remedies": [_remedy(remedy) for remedy in sizing.remedies],

@@ -5,7 +5,7 @@ from ...checks.stated.governed_parts import near_what
 from ..wording import messages
 from ..wording.amounts import Amounts
 from ..wording.check_messages import NEAR
-from ..wording.filled import said_of
+from ..wording.filled import message_of
 
 _LEAST = 1.0e-3
 _WAYS = 2
@@ -15,7 +15,7 @@ def spacing_slots(found: SpacingFound, amounts: Amounts) -> dict[str, str]:
     """Return how near fasteners stand to what, how far they should, and what would do."""
     nearest = found.nearest
     has, needs = amounts.has_and_needs(nearest.has, nearest.needs, "m", found.check.passes)
-    where = said_of(near_what(nearest), amounts, NEAR)
+    where = message_of(near_what(nearest), amounts, NEAR)
     each_other = nearest.near is Near.EACH_OTHER
     ways = {
         messages.DRILLED: found.in_lead_holes,

@@ -5,16 +5,16 @@ from ...checks.judging import Check
 from ...checks.stated.governed import governed, remark_on
 from ..wording.amounts import Amounts
 from ..wording.check_messages import GOVERNED, REMARKS
-from ..wording.filled import said_of
+from ..wording.filled import message_of
 
 
 def check_notes(examination: Examination, check: Check) -> tuple[str, ...]:
     """Return what governed a check, as sentences."""
     amounts = Amounts(examination.design.units == "metric")
-    return tuple(said_of(one, amounts, GOVERNED) for one in governed(examination, check))
+    return tuple(message_of(one, amounts, GOVERNED) for one in governed(examination, check))
 
 
 def remarked(check: Check) -> str:
     """Return what is remarked of what governed a check; empty where nothing is."""
     found = remark_on(check)
-    return "" if found is None else said_of(found, Amounts(False), REMARKS)
+    return "" if found is None else message_of(found, Amounts(False), REMARKS)

@@ -5,7 +5,7 @@ from ...checks.examination import Examination
 from ...checks.stated.holder import Holder, would_hold
 from ...materials import anchors
 from ..wording.remark import joined
-from ..wording.terms import TERMS
+from ..wording.terms import TERMS_SAID
 
 _KINDS = {
     "stake": "stake",
@@ -40,4 +40,4 @@ def hold_downs(examination: Examination) -> str:
 
 def one_word(holder: Holder) -> str:
     """Return what holds a piece in one word: stake, anchor or bolt."""
-    return TERMS["holder"].get(holder, holder)
+    return TERMS_SAID["holder"].get(holder, holder)

@@ -87,7 +87,7 @@ def _mend(found: Examination, check: Check, facts: Facts, most: int) -> Mend:
             said = messages.THICKER_OF[better.key].format(value=better.value)
             return mend_of(messages.THICKER, thicker=said, **_asked(check))
         case Kind.RACKING if joints := _without_pull(found, check):
-            hold = messages.HOLDS[len(joints) > 1]
+            hold = messages.HOLD_SAID[len(joints) > 1]
             return mend_of(messages.RACKING_BY, joints=few(joints, most=2), hold=hold)
         case kind:
             return plain_mend(kind, check, facts)

@@ -8,7 +8,7 @@ from ..wording.messages import (
     ALONE,
     DEEPER,
     FAILS,
-    HOLDING,
+    HOLDING_DOWN,
     IF_FASTENED,
     TOO_WEAK,
     WEAK_MANY,
@@ -59,7 +59,7 @@ def _alone(verdict: Verdict, facts: Facts) -> str:
     """Say that holding it down is not enough, where it takes that as well."""
     if not verdict.tied.needed or verdict.tied.ways == (Way.OWN,):
         return ""
-    what = facts.anchors if Way.ANCHORS in verdict.tied.ways else HOLDING
+    what = facts.anchors if Way.ANCHORS in verdict.tied.ways else HOLDING_DOWN
     what = DEEPER if facts.posts else what
     return ALONE.format(anchors=what)
 

@@ -10,7 +10,7 @@ from ...checks.stated.governed import Governed
 from ...checks.stated.governed_parts import CountsNothing, OfFastening, OfMember
 from ...checks.stated.not_looked_at import Topic, Unlooked
 
-SIDES: Mapping[StrEnum, str] = {
+SIDES_SAID: Mapping[StrEnum, str] = {
     **{over: str(over) for over in Over},
     **{meets: str(meets) for meets in Meets},
     Over.QUARTER: "its {side} side",
@@ -169,7 +169,7 @@ _OF_MEMBER: Mapping[StrEnum, str] = {
 }
 
 GOVERNED: Mapping[StrEnum, str] = {
-    **SIDES,
+    **SIDES_SAID,
     **REMARKS,
     **NEAR,
     **_OF_ALL,

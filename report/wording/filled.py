@@ -7,7 +7,7 @@ from enum import StrEnum
 from ...checks.finding import Against, Amount, Finding, FindingSlot, Measure, Source, Term
 from .amounts import Amounts
 from .remark import are_many, capital, joined
-from .terms import TERMS
+from .terms import TERMS_SAID
 
 Messages = Mapping[StrEnum, str]
 """What is said of each finding, with slots."""
@@ -16,7 +16,7 @@ _NAMED = 6
 """So many names are told; of more their number alone."""
 
 
-def said_of(found: Finding, amounts: Amounts, messages: Messages) -> str:
+def message_of(found: Finding, amounts: Amounts, messages: Messages) -> str:
     """Return the message of a finding with its slots filled; those within it by the same list."""
     return filled_message(messages[found.what], found.slots, amounts, messages)
 
@@ -78,9 +78,9 @@ def _said(slot: FindingSlot, amounts: Amounts, within: Messages) -> str:
         case Source(text, first):
             return first_source(text) if first else plain_source(text)
         case Term(of, word):
-            return TERMS[of].get(word, word)
+            return TERMS_SAID[of].get(word, word)
         case Finding():
-            return said_of(slot, amounts, within)
+            return message_of(slot, amounts, within)
         case tuple():
             each = [_said(one, amounts, within) for one in slot]
             found = any(isinstance(one, Finding) for one in slot)

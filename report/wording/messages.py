@@ -66,7 +66,7 @@ WHY = {
 IF_FASTENED = "if {what} {verb} fastened"
 
 ALONE = ", {anchors} alone will not save it"
-HOLDING, DEEPER = "holding it down", "deeper posts"
+HOLDING_DOWN, DEEPER = "holding it down", "deeper posts"
 TOO_WEAK = "{what} too weak for {under}"
 WEAK_PARTS = {Kind.JOINT: "joint", Kind.MEMBER: "part", Kind.SEAM: "body with seams"}
 WEAK_MANY = {Kind.JOINT: "joints", Kind.MEMBER: "parts", Kind.SEAM: "bodies with seams"}
@@ -199,7 +199,7 @@ RACKING = (
     "it leans over: braces across the corners",
     "it leans over sideways: braces across the corners, or joints that hold a pull",
 )
-HOLDS = {False: "holds", True: "hold"}
+HOLD_SAID = {False: "holds", True: "hold"}
 RACKING_BY = (
     "it leans over: {joints} {hold} no pull",
     "it leans over sideways, since {joints} {hold} no pull: screws there that do, or braces across "

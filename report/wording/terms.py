@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 
-TERMS: Mapping[str, Mapping[str, str]] = {
+TERMS_SAID: Mapping[str, Mapping[str, str]] = {
     "piece": {"": "both pieces"},
     "into": {"panel edge": "the edge of a panel", "panel face": "the face of a panel"},
     "holder": {"ground anchor": "anchor"},
