@@ -15,7 +15,7 @@ from yardfast.design.shapes.flat import Frame, Plate
 from yardfast.design.shapes.plans import Rectangle
 from yardfast.loads.given import GivenLoad
 from yardfast.statics.footings import HoldDown
-from yardfast.statics.stiffness import SETS
+from yardfast.statics.stiffness import SETS, SWAYS
 from yardfast.statics.system import FIXED
 from yardfast.units.frozen import replace
 
@@ -54,6 +54,26 @@ def balanced(forces, one_way):
 def test_every_example_is_in_balance_and_the_ground_bears_it(file):
     whole = read_text(file.read_text(encoding="utf-8"), str(file))
     balanced(forces_in(whole), one_way=True)
+
+
+@pytest.mark.parametrize("name", ["signpost", "head-light"])
+def test_each_set_of_stiffness_is_told_by_its_own_name(name):
+    """Each is solved alone as well: of a frame that its joints' stiffness tells how to share."""
+    file = next(file for file in EXAMPLES if file.stem == name)
+    forces = forces_in(read_text(file.read_text(encoding="utf-8"), str(file)))
+    which = np.unique(np.linspace(0, len(forces.cases.loads) - 1, 5).astype(int))
+    found = forces.enveloped(which)
+    one_way = not forces.is_determinate
+    for each, factors in (*SETS.items(), ("", SWAYS)):
+        alone = forces.model.solved(forces.cases.loads[which], (factors,), one_way=one_way)
+        its = found.of(each) if each else found.swaying
+        for a, b in (
+            (its.solution.force, alone.solution.force),
+            (its.solution.motion, alone.solution.motion),
+        ):
+            assert a == pytest.approx(b, rel=1e-7, abs=1e-8 * np.abs(b).max())
+    assert found.names[: len(SETS)] == tuple(SETS)
+    assert found.every.tolist() == [*which.tolist()] * len(found.names)
 
 
 def drawn_at_random(rng):
