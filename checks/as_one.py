@@ -1,5 +1,6 @@
 """A piece as one body: what is found of it in wind before any of its parts is judged."""
 
+from collections.abc import Sequence
 from functools import cached_property, partial
 
 from ..design.faults import DesignError, Fault
@@ -123,21 +124,34 @@ def stands_as_one(at: Situation) -> AsOne:
     return as_one(at, held_by(at.design, at.structure, at.standing.ground), at.design)
 
 
-def as_one(at: Situation, held: Held, design: Design) -> AsOne:
-    """Return what is found of a design as one body, held so. DesignError: anchors beside posts."""
+def as_one(
+    at: Situation,
+    held: Held,
+    design: Design,
+    before: AsOne | None = None,
+    tied_checks: Sequence[Check] = (),
+) -> AsOne:
+    """Return what is found of a design as one body, held so. DesignError: anchors beside posts.
+
+    ``before`` is what was found of it held otherwise, ``tied_checks`` are its checks held so where
+    they are known: neither is worked out again.
+    """
     posts = posts_of(at.structure, at.standing.ground)
     if posts is not None:
         if held:
             raise DesignError((_both(design),))
         return AsOne(at, design, tuple(_on_posts(at, posts)), None, posts, held, None)
     standing, actions, used = at.standing, at.actions, at.factors
-    free = check_overturning(standing, actions, used), check_sliding(standing, actions, used)
+    if before is not None and before.at is at and before.free is not None:
+        free = before.free
+    else:
+        free = check_overturning(standing, actions, used), check_sliding(standing, actions, used)
     tied: tuple[Hold, Level] | None = None
     hold: Hold | None = None
     if held:
         hold = hold_of(held, standing, used)
         tied = hold, partial(sideways_held, held, used)
-        checks = check_tied(held, standing, actions, used)
+        checks = [*tied_checks] or check_tied(held, standing, actions, used)
     else:
         checks = [*free, check_bearing(standing, actions, used)]
     people = (

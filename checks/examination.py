@@ -1,5 +1,6 @@
 """The whole examination of a design: structure, wind, checks, limits and remedies in one result."""
 
+from collections.abc import Sequence
 from functools import cached_property
 
 from ..design.model import Design
@@ -7,6 +8,7 @@ from ..loads.combinations import Factors
 from ..statics.contacts.graph import Graph
 from ..statics.contacts.look_again import LookAgain
 from ..statics.footings import HoldDown
+from ..statics.one_thread import in_one_thread
 from ..units.frozen import ByIdentity
 from .acting.design_wind import design_wind
 from .acting.given_loads import check_given_loads
@@ -151,20 +153,28 @@ class Examination(AsOne, frozen=True):
         return all(check.passes for check in self.checks)
 
 
+@in_one_thread
 def examine(design: Design) -> Examination:
     """Return the examination of a design. Raises DesignError where it cannot stand at all."""
     at = situation_of(design)
     return examine_in(at, at.design)
 
 
-def examine_in(at: Situation, design: Design, before: Examination | None = None) -> Examination:
+@in_one_thread
+def examine_in(
+    at: Situation,
+    design: Design,
+    before: Examination | None = None,
+    tied_checks: Sequence[Check] = (),
+) -> Examination:
     """Return the examination of a design that stands in a situation.
 
     It may differ from that one's in what holds it down, and in nothing else. ``before`` is what was
-    found of it held otherwise or with other weight on it: what stays the same is not judged again.
+    found of it held otherwise or with other weight on it, ``tied_checks`` those of the whole held
+    so, where they are known: what stays the same is not judged again.
     """
     held = held_by(design, at.structure, at.standing.ground)
-    whole = as_one(at, held, design)
+    whole = as_one(at, held, design, before, tied_checks)
     parts = _held_together(at, held, () if before is None else before.ways)
     loose = check_loose(at.loose, at.loose_actions, at.factors, at.loads, at.people)
     stands = all(check.passes for check in (*whole.checks, *loose) if check.kind in _BY_WIND)

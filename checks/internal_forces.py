@@ -89,9 +89,16 @@ class InternalForces(ByIdentity, frozen=True):
     @cached_property
     def sections(self) -> tuple[SectionForces, ...]:
         """Return the section forces (n, x, 6) along every stick, all holding both ways."""
+        unit = self.unit.sections
+        if not unit:
+            return ()
+        bases = len(self.unit.wrenches)
+        every = self.cases.loads @ np.hstack([one.force.reshape(bases, -1) for one in unit])
+        ends = np.cumsum([one.force[0].size for one in unit])
+        own = np.split(every, ends[:-1], axis=1)
         return tuple(
-            replace(one, force=np.tensordot(self.cases.loads, one.force, axes=1))
-            for one in self.unit.sections
+            replace(one, force=force.reshape(len(force), *one.force.shape[1:]))
+            for one, force in zip(unit, own, strict=True)
         )
 
     @cached_property

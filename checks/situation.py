@@ -55,6 +55,8 @@ class Situation(ByIdentity, frozen=True):
     actions: Actions
     standing: Standing
     factors: Factors
+    before: "Situation | None" = None
+    """The same with fewer weights on it, where such a one was looked at before."""
 
     @cached_property
     def loose(self) -> tuple[Loose, ...]:
@@ -105,6 +107,8 @@ class Situation(ByIdentity, frozen=True):
     @cached_property
     def fastened(self) -> "tuple[tuple[JointPlace, ...], tuple[SeamFastened, ...]]":
         """Return joints and seams as the file fastens them. DesignError: what is wrong of them."""
+        if self.before is not None:
+            return self.before.fastened
         return as_fastened(self.structure, self.basis)
 
     @cached_property
@@ -135,12 +139,26 @@ class Situation(ByIdentity, frozen=True):
     @cached_property
     def plates(self) -> tuple[MemberStrength | NotJudged, ...]:
         """Return the strength of what wind presses by itself: boards, walls, roofs, blades."""
-        used = self.factors_of_parts
-        return check_plates(self.structure, self.local, used, self.basis, self.loads)
+        return tuple(one for one in self._each_plate if one is not None)
+
+    @cached_property
+    def _each_plate(self) -> tuple[MemberStrength | NotJudged | None, ...]:
+        """Return that of each body (bodies,), None where none is to be told."""
+        before = () if self.before is None else self.before._each_plate
+        return check_plates(
+            self.structure,
+            self.local,
+            self.factors_of_parts,
+            self.basis,
+            self.loads,
+            dict(enumerate(before)),
+        )
 
     @cached_property
     def seams(self) -> "tuple[SeamFound, ...]":
         """Return the seams of which the file says how they are fastened, judged."""
+        if self.before is not None:
+            return self.before.seams
         return seams_judged(
             self.structure,
             self.fastened[1],
@@ -168,7 +186,8 @@ def weighted(at: Situation, design: Design) -> Situation:
     """
     structure = build_structure(design)
     graph = _graph_of_what_holds(structure)
-    return _where(graph, at.method, with_weights(at.each, structure, _surfaces(design), at.method))
+    each = with_weights(at.each, structure, _surfaces(design), at.method)
+    return _where(graph, at.method, each, at)
 
 
 def _surfaces(design: Design) -> list[str | None]:
@@ -183,13 +202,16 @@ def _graph_of_what_holds(structure: Structure) -> Graph:
     return graph
 
 
-def _where(graph: Graph, method: Method, each: Bare) -> Situation:
+def _where(graph: Graph, method: Method, each: Bare, before: Situation | None = None) -> Situation:
     structure = graph.structure
     site = structure.design.table(Site)
     exposed = expose(structure, each, site.sheltering)
     wind, actions = design_wind(exposed, method)
-    standing = Standing(structure, grounds.find_ground(site.ground), site.slope or 0.0)
-    check_fastened(structure)
+    if before is None:
+        check_fastened(structure)
+        standing = Standing(structure, grounds.find_ground(site.ground), site.slope or 0.0)
+    else:
+        standing = before.standing.laden(structure)
     return Situation(
         structure.design,
         site,
@@ -202,4 +224,5 @@ def _where(graph: Graph, method: Method, each: Bare) -> Situation:
         actions,
         standing,
         factors(site),
+        before,
     )

@@ -74,13 +74,17 @@ def strength_of(
     rough = {k: rough_uses(forces.through(k), forces.joints[k], forces.cases) for k in left}
     tops = {k: float(use.max(initial=0.0)) for k, use in rough.items()}
     near = _worst_joints(forces.joints, tops, 2 * COPIES)
-    by_joint = [_most_used(forces, k, rough[k]) for k in near]
-    by_stick = [may_govern(one, forces.sections[one.nth], forces.cases, FIRST) for one in sticks]
+    likely = {k: _most_used(forces, k, rough[k]) for k in near}
+    by_joint = [cases for k, (_, cases) in likely.items() if not forces.joints[k].tie.alone]
+    by_stick = may_govern(sticks, forces, FIRST)
     heaviest = np.array([forces.cases.downward.argmax()], dtype=np.intp)
-    looked = _all(*by_joint, *by_stick, forces.cases.calm, heaviest)
+    looked = _all(*by_joint, by_stick, forces.cases.calm, heaviest)
     envelope = forces.enveloped(looked)
     sticks = as_braced(sticks, envelope.of(SOFTEST))
-    close = {k: _asked(forces, envelope, k) for k in near}
+    close = {
+        k: demand if forces.joints[k].tie.alone else _asked(forces, envelope, k)
+        for k, (demand, _) in likely.items()
+    }
     used = {k: close[k].most if k in close else 0.0 for k in left}
     worst = _worst_joints(forces.joints, used, COPIES)
     asked = {k: close[k] if k in worst else _once(forces, envelope, k) for k in left}
@@ -156,11 +160,11 @@ def _all(*each: Integers) -> Integers:
     return np.unique(np.concatenate([np.zeros(1, dtype=np.intp), *each]))
 
 
-def _most_used(forces: InternalForces, k: int, rough: Array) -> Integers:
-    """Return the cases in which a joint is used most on a bed that only presses, by all sets.
+def _most_used(forces: InternalForces, k: int, rough: Array) -> tuple[TieDemand, Integers]:
+    """Return a joint in cases in which it may be used most, and those (k,) in which it is.
 
-    Under what goes through it when all beds hold both ways: so it is exactly where nothing else
-    joins what it joins.
+    On a bed that only presses, by all sets, under what goes through it when all beds hold both
+    ways: so it is exactly where nothing else joins what it joins, and the joint is alone.
     """
     through = forces.through(k)
     every = TieDemand(
@@ -169,11 +173,12 @@ def _most_used(forces: InternalForces, k: int, rough: Array) -> Integers:
     (coarse,) = every.by_set.values()
     size = np.abs(through) * forces.cases.longer[:, None]
     large = np.linalg.norm(size[:, :3], axis=1), np.linalg.norm(size[:, 3:], axis=1)
-    few = _all(*(most_used_cases(use, _MANY) for use in (*rough, coarse)))
+    # other fasteners may be tried, for which what is greatest may be the worst
+    greatest = [most_used_cases(one, 1) for one in large]
+    few = _all(*(most_used_cases(use, _MANY) for use in (*rough, coarse)), *greatest)
     nearer = TieDemand(forces.joints[k], few, dict.fromkeys(SETS, through[few]), forces.cases)
     most = np.max([*nearer.by_set.values()], axis=0)
-    # other fasteners may be tried, for which what is greatest may be the worst
-    return _all(few[most_used_cases(most, FIRST)], *(most_used_cases(one, 1) for one in large))
+    return nearer, _all(few[most_used_cases(most, FIRST)], *greatest)
 
 
 def _asked(forces: InternalForces, envelope: Envelope, k: int) -> TieDemand:

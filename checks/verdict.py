@@ -7,6 +7,7 @@ from math import isfinite, sqrt
 from shapely import Point, Polygon
 
 from .. import references, units
+from ..statics.one_thread import in_one_thread
 from ..statics.tables.anchor_table import BallastRow
 from ..units import POUND, POUND_FORCE
 from ..units.frozen import ByIdentity, ByValue, replace
@@ -197,6 +198,7 @@ class Verdict(ByIdentity, frozen=True):
         return self.word in GOOD | HOLDABLE
 
 
+@in_one_thread
 def verdict_of(found: "Examination") -> Verdict:
     """Return the verdict on a design; its word is that of the worst thing."""
     tied = _tied(found)

@@ -1,6 +1,7 @@
 """The strength of parts whose load is plain from the drawing: posts, blades, boards, plates."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
+from types import MappingProxyType
 
 import numpy as np
 
@@ -21,7 +22,11 @@ from ..acting.local_wind import LocalWind
 from .blades import check_blades
 from .boards import check_board, check_shell
 from .member_check import Members, MemberStrength, NotJudged
+from .plates import stands_at
 from .uprights import touching_bodies
+
+NOTHING_FOUND: Mapping[int, MemberStrength | NotJudged | None] = MappingProxyType({})
+"""Nothing was found of any body before."""
 
 
 def check_plates(
@@ -30,19 +35,35 @@ def check_plates(
     factors: Factors,
     basis: str,
     loads: Sequence[Borne] = (),
-) -> tuple[MemberStrength | NotJudged, ...]:
-    """Return the strength of boards, plates, walls, roofs and blades by the wind on each.
+    before: Mapping[int, MemberStrength | NotJudged | None] = NOTHING_FOUND,
+) -> tuple[MemberStrength | NotJudged | None, ...]:
+    """Return the strength (bodies,) of boards, plates, walls, roofs, blades by the wind on each.
 
-    ``basis`` is the site's, ``loads`` those that the design names.
+    None for what is none of these. ``basis`` is the site's, ``loads`` those that the design names.
+    ``before`` is what was found of the same bodies, by index, where all that came since are
+    weights: it stays of those on which none of them lies.
     """
-    found: list[MemberStrength | NotJudged] = []
-    is_board = any(isinstance(body.shape, (Cutout, Panel)) for body in structure.bodies)
-    near = touching_bodies(structure) if is_board else np.zeros((0, 0), dtype=bool)
-    for i in range(len(structure.bodies)):
-        one = _check_body(structure, i, near, local, factors, basis, loads)
-        if one is not None:
-            found.append(_as_graded(structure, i, one))
-    return tuple(found)
+    more = [k for k in range(len(structure.bodies)) if before and k not in before]
+    settled = [i for i in before if not any(_may_lie_on(structure, k, i) for k in more)]
+    boards = [
+        i
+        for i, body in enumerate(structure.bodies)
+        if isinstance(body.shape, (Cutout, Panel)) and i not in settled
+    ]
+    near = touching_bodies(structure) if boards else np.zeros((0, 0), dtype=bool)
+    return tuple(
+        before[i]
+        if i in settled
+        else _as_graded(structure, i, _check_body(structure, i, near, local, factors, basis, loads))
+        for i in range(len(structure.bodies))
+    )
+
+
+def _may_lie_on(structure: Structure, k: int, i: int) -> bool:
+    """Return whether a weight, a body by index, may lie on another, or on what stands on it."""
+    weight = structure.bodies[k]
+    placed = structure.design.parts[weight.part].place.reference is not None
+    return placed or stands_at(weight, structure.bodies[i].top)
 
 
 def _check_body(
@@ -87,8 +108,8 @@ def _check_body(
 
 
 def _as_graded(
-    structure: Structure, i: int, one: MemberStrength | NotJudged
-) -> MemberStrength | NotJudged:
+    structure: Structure, i: int, one: MemberStrength | NotJudged | None
+) -> MemberStrength | NotJudged | None:
     """Return what was found with the word whether the design names the grade of its boards."""
     named = structure.design.parts[structure.bodies[i].part].grade is not None
     return replace(one, graded=True) if named and isinstance(one, MemberStrength) else one

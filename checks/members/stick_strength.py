@@ -94,11 +94,25 @@ def _without_stiffness(structure: Structure) -> Iterator[NotJudged]:
             yield NotJudged(part.name, "no material" if part.material is None else "no values")
 
 
-def may_govern(one: Judged, sections: SectionForces, cases: LoadCases, most: int) -> Integers:
-    """Return the cases (k,) in which a stick may be used most, by a plain sum of its uses.
+def may_govern(sticks: Sequence[Judged], forces: InternalForces, most: int) -> Integers:
+    """Return the cases (k,) in which sticks may be used most, by a plain sum of their uses.
 
-    Each of bending, pressing, shear and twist by itself brings its own greatest.
+    Each of bending, pressing, shear and twist by itself brings the greatest of all sticks of a
+    part, and each stick its own worst.
     """
+    by_part: dict[str, list[Array]] = {}
+    for one in sticks:
+        use = _plain_uses(one, forces.sections[one.nth], forces.cases)
+        by_part.setdefault(one.part.name, []).append(use)
+    picked = [np.zeros(0, dtype=np.intp)]
+    for each in by_part.values():
+        picked += [most_used_cases(one, most) for one in np.max(each, axis=0)]
+        picked += [most_used_cases(one[0], 1) for one in each]
+    return np.unique(np.concatenate(picked))
+
+
+def _plain_uses(one: Judged, sections: SectionForces, cases: LoadCases) -> Array:
+    """Return the greatest use (4, n) along a stick in each case: of all, and of each by itself."""
     P = one.strength
     force = np.abs(sections.force) * _longer(one, cases)[:, None, None]
     along = force[..., 0] / (P.area * min(P.along, P.drawn))
@@ -109,8 +123,7 @@ def may_govern(one: Judged, sections: SectionForces, cases: LoadCases, most: int
     bent = np.hypot(*both) if P.is_round else both[0] + both[1]
     shear = np.hypot(force[..., 1], force[..., 2]) / P.shear_force
     each = [along + bent, bent, along, shear + _twisted(one, force[..., 3])]
-    picked = [most_used_cases(use.max(axis=1), most) for use in each]
-    return np.unique(np.concatenate(picked))
+    return np.array([use.max(axis=1) for use in each])
 
 
 def use_of(one: Judged, sections: SectionForces, cases: LoadCases, which: Integers) -> Used:

@@ -1,5 +1,7 @@
 """A piece changed so that it would be held, examined as any other, and each change once."""
 
+from collections.abc import Sequence
+
 from ...design.faults import DesignError
 from ...design.model import Design
 from ...statics.tables.anchor_table import AnchorRow, GuyRow
@@ -16,16 +18,23 @@ from .remedy import checks_needed, failing
 
 
 def built(
-    found: Examination, way: str, k: int, design: Design | None, at: Situation | None = None
+    found: Examination,
+    way: str,
+    k: int,
+    design: Design | None,
+    at: Situation | None = None,
+    tied_checks: Sequence[Check] = (),
 ) -> Examination | None:
     """Return what is found of a design as it is once held in a way, ``k`` steps of it.
 
     None where it cannot stand at all. What was found of the piece as it is keeps it. ``at`` is
-    where it stands, if that is known.
+    where it stands, ``tied_checks`` those of the whole held so, if they are known.
     """
     if (way, k) not in found.as_built:
         at = at or (None if design is None else situation_changed(found, design))
-        found.as_built[way, k] = None if at is None or design is None else _in(found, at, design)
+        found.as_built[way, k] = (
+            None if at is None or design is None else _in(found, at, design, tied_checks)
+        )
     return found.as_built[way, k]
 
 
@@ -42,12 +51,14 @@ def situation_changed(found: Examination, design: Design) -> Situation | None:
         return None
 
 
-def _in(found: Examination, at: Situation, design: Design) -> Examination | None:
+def _in(
+    found: Examination, at: Situation, design: Design, tied_checks: Sequence[Check]
+) -> Examination | None:
     """Return what is found of a changed design where it stands."""
     try:
         if not _only_held_otherwise(found.design, design):
             return examine_in(at, at.design)
-        return examine_in(at, design, found)
+        return examine_in(at, design, found, tied_checks)
     except DesignError:
         return None
 
@@ -83,9 +94,11 @@ def fails_as_held(found: Examination, what: AnchorChoice | GuyChoice | float) ->
         bare, place = without_its_own(bare), " in place"
     match what:
         case AnchorChoice():
-            then = built(found, f"anchors{place}", 0, with_anchors(bare, what.row))
+            tied = with_anchors(bare, what.row)
+            then = built(found, f"anchors{place}", 0, tied, tied_checks=what.checks)
         case GuyChoice():
-            then = built(found, f"guys{place}", 0, what.added_to(bare))
+            tied = what.added_to(bare)
+            then = built(found, f"guys{place}", 0, tied, tied_checks=what.checks)
         case _:
             k = round(what / steps_of(bare.units).mass)
             weighted = with_weight(bare, ground_parts(found.structure), what)

@@ -87,5 +87,5 @@ def _passes(
 ) -> bool:
     """Return whether a piece passes with so much weight: it takes no wind, so the actions stay."""
     weighted = build_structure(with_weight(loaded.design, ground, mass)) if mass else bare
-    standing = Standing(weighted, loaded.standing.ground, loaded.standing.slope)
+    standing = loaded.standing.laden(weighted)
     return all(check(standing, loaded.actions, loaded.factors).passes for check in checks)

@@ -45,6 +45,15 @@ class Standing(ByIdentity, frozen=True):
         """Return the same stand with some of its lines (P,), any of which may come again."""
         return replace(self, among=(self, lines))
 
+    def laden(self, structure: Structure) -> "Standing":
+        """Return the same stand of a structure that has other weights on it, and the same foot.
+
+        What was found of the foot stays.
+        """
+        found = replace(self, structure=structure)
+        vars(found).update(vars(self))
+        return found
+
     @cached_property
     def contact(self) -> BaseGeometry:
         """Return the touching faces as one area in plan."""
