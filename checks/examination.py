@@ -20,7 +20,7 @@ from .internal_forces import InternalForces, internal_forces
 from .joints.joint_check import JointFound
 from .joints.spacing import SpacingFound
 from .joints.ties import fastened
-from .judging import Check, Kind
+from .judged.judging import Check, Kind
 from .loose import check_loose
 from .members.all_members import worst_of_each
 from .members.member_check import Members

@@ -19,7 +19,7 @@ from .joints.joint_check import (
     rough_uses,
 )
 from .joints.ties import Fastened
-from .judging import Check
+from .judged.judging import Check
 from .members.member_check import MemberStrength, NotJudged
 from .members.stick_strength import (
     as_braced,

@@ -11,7 +11,7 @@ from ..statics.tables.anchor_table import BallastRow
 from ..units import POUND, POUND_FORCE
 from ..units.frozen import ByIdentity, ByValue, replace
 from .anchoring.anchor_choice import search_anchors
-from .judging import Check, Kind
+from .judged.judging import Check, Kind
 from .stated.not_looked_at import NotLookedAt, not_looked_at, unfastened
 
 TYPE_CHECKING = False

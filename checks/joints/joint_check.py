@@ -21,7 +21,7 @@ from ...units.arrays import Array, Integers
 from ...units.frozen import ByIdentity, replace
 from ..acting.load_cases import LoadCases, most_used_cases
 from ..internal_forces import STIFFNESS_AS_READ
-from ..judging import Check, Kind
+from ..judged.judging import Check, Kind
 from ..timber.capacity import Capacity
 from . import fastener_layout
 from .fastener_sets import FastenerSet

@@ -9,7 +9,7 @@ from ...loads.combinations import Factors
 from ...materials.fastener import Fastener
 from ...statics.tables.joint_table import JointRow
 from ...units.frozen import ByValue, replace
-from ..build_steps import least
+from ..judged.build_steps import least
 from .fastener_sets import BLOCKS, CLEAT
 from .joint_check import JointFound, refastened_joint
 from .joint_places import joint_touching, places_of

@@ -6,7 +6,7 @@ import numpy as np
 
 from ...units.arrays import Array
 from ...units.frozen import ByValue, replace
-from ..judging import as_great, where_greatest
+from ..judged.judging import as_great, where_greatest
 from ..timber.capacity import Capacity
 from .combined import fastener_use
 from .fastener_sets import FastenerSet

@@ -11,7 +11,7 @@ from ...materials.fastener import Fastener
 from ...statics.tables.joint_table import JointRow
 from ...units.arrays import Array
 from ...units.frozen import ByIdentity, ByValue
-from ..judging import Check, Kind
+from ..judged.judging import Check, Kind
 from ..timber.books import titled
 from ..timber.room import Room
 from .joint_material import met

@@ -12,7 +12,7 @@ from ...materials import metal, sheets
 from ...units.arrays import Array
 from ...units.frozen import ByValue
 from ..acting.local_wind import LocalWind
-from ..judging import Check, Kind, judged
+from ..judged.judging import Check, Kind, judged
 from ..timber.books import book_of, values_of
 from ..timber.nds.member_strength import sheet_stiffness
 from .bending import cantilever_deflection, rectangle_inertia, rectangle_modulus

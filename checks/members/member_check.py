@@ -5,7 +5,7 @@ from ...materials.metal import Metal
 from ...materials.plastic import Plastic
 from ...materials.sheets import Sheet
 from ...units.frozen import ByValue
-from ..judging import Check
+from ..judged.judging import Check
 
 MemberMaterial = Lumber | Metal | Plastic | Sheet
 

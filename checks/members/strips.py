@@ -16,7 +16,7 @@ from ...materials.lumber import Lumber, board_width
 from ...materials.sheets import Sheet
 from ...units.arrays import Array
 from ...units.frozen import ByIdentity, ByValue, replace
-from ..judging import Check, Kind, judged, where_greatest
+from ..judged.judging import Check, Kind, judged, where_greatest
 from ..timber.books import book_of, values_of
 from .member_check import MemberMaterial, MemberStrength, NotJudged
 from .strip_beam import Bent, bend

@@ -19,7 +19,7 @@ from ..joints.combined import fastener_use
 from ..joints.driven import Driven
 from ..joints.joint_material import stuff
 from ..joints.spacing import Near, Nearest, SpacingFound, spacing_found
-from ..judging import Check, Kind
+from ..judged.judging import Check, Kind
 from ..timber.books import book_of, titled
 from ..timber.capacity import Capacity
 from .seam_demands import Seams

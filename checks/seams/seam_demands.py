@@ -14,7 +14,7 @@ from ...loads.seen.visible import Faces
 from ...units.arrays import Mask
 from ...units.frozen import ByValue, replace
 from ..acting.local_wind import LocalWind
-from ..judging import where_greatest
+from ..judged.judging import where_greatest
 from ..members.boards import panel_pressure
 from ..members.walls import box_pressure
 from .seam_fasteners import Spacing, spacings_into_a_cleat

@@ -8,7 +8,7 @@ from ...loads.methods import standard_of
 from ...loads.recurrence import recurrence
 from ...units.frozen import ByValue
 from ..acting.borne import Borne
-from ..finding import Amount, Finding, FindingSlot, Term
+from ..judged.finding import Amount, Finding, FindingSlot, Term
 from ..seams.tubes import cornered_parts
 from .holder import holder_of
 

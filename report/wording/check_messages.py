@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from enum import StrEnum
 
 from ...checks.joints.spacing import Near
-from ...checks.judging import Remark
+from ...checks.judged.judging import Remark
 from ...checks.sides import Meets, Over
 from ...checks.stated.governed import Governed
 from ...checks.stated.governed_parts import CountsNothing, OfFastening, OfMember

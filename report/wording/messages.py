@@ -2,7 +2,7 @@
 
 from enum import StrEnum
 
-from ...checks.judging import Kind
+from ...checks.judged.judging import Kind
 from ...checks.stated.from_memory import Value
 from ...checks.stated.not_looked_at import Topic
 from ...checks.verdict import Reason, Way, Word

@@ -7,7 +7,7 @@ import pytest
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read, read_text
-from yardfast.checks.judging import Kind
+from yardfast.checks.judged.judging import Kind
 from yardfast.checks.odds.joints_give import JointsGive, _table, joints_give
 from yardfast.checks.odds.odds import odds
 from yardfast.checks.odds.spread import INPUTS

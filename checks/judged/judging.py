@@ -1,12 +1,14 @@
 """A check: of what kind and subject it is, demand against capacity, and what governed it."""
 
+from collections.abc import Iterable
 from enum import StrEnum
+from typing import Protocol, TypeVar
 
 import numpy as np
 from numpy.typing import NDArray
 
-from ..units.arrays import Array
-from ..units.frozen import ByValue
+from ...units.arrays import Array
+from ...units.frozen import ByValue
 
 _ALIKE = 1.0e-10
 """Values that differ by no more than this share of the greatest differ by rounding."""
@@ -141,3 +143,20 @@ def where_greatest(values: Array) -> tuple[int, ...]:
 def azimuth(vector: Array) -> float:
     """Return the azimuth in degrees, clockwise from +y, toward which a plan vector (2,) points."""
     return float(np.degrees(np.arctan2(vector[0], vector[1])) % 360.0)
+
+
+class WithCheck(Protocol):
+    """What was found of something, with its check."""
+
+    @property
+    def check(self) -> Check:
+        """Return its check."""
+        ...
+
+
+J = TypeVar("J", bound=WithCheck)
+
+
+def judged_by(found: Iterable[J], check: Check) -> J | None:
+    """Return the one of what was found that a check is of; None where it is of something else."""
+    return next((one for one in found if one.check.name == check.name), None)

@@ -3,8 +3,8 @@
 from collections.abc import Callable
 from math import ceil, floor
 
-from ..units import INCH, KMH, MPH, POUND, POUND_FORCE
-from ..units.frozen import ByValue
+from ...units import INCH, KMH, MPH, POUND, POUND_FORCE
+from ...units.frozen import ByValue
 
 _ROUNDING = 1.0e-9
 

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from enum import StrEnum
 from typing import Literal, TypeAlias
 
-from ..units.frozen import ByValue, field
+from ...units.frozen import ByValue, field
 
 QuantityKind = Literal[
     "length",
