@@ -227,24 +227,8 @@ def test_rooms_of_the_checks_keep_their_own_order():
     for here, name in enumerate(inner):
         for file in (ROOT / "checks" / name).rglob("*.py"):
             seen = {path[1] for path in _paths(file) if path[0] == "checks" and len(path) > 1}
-            if name == "timber":
-                _asks_relations_only(file)
-            else:
-                assert not seen & set(inner[here + 1 :]), file
+            assert not seen & set(inner[here + 1 :]), file
             assert name in ("odds", "sizing", "stated") or "examination" not in seen, file
-
-
-RELATIONS = {"driven", "joint_material", "printed_units", "crown", "adjusted", "member_check"}
-"""What the books of timber ask of joints and members: what they are made of, no check."""
-
-
-def _asks_relations_only(file):
-    """Assert that a book of timber knows no joint and no member, only what these are made of."""
-    for path in _paths(file):
-        if path[:2] in {("checks", "joints"), ("checks", "members")}:
-            assert path[2] in RELATIONS, (file, path)
-        else:
-            assert path[:2] not in {("checks", "seams"), ("checks", "sizing")}, file
 
 
 def _looks_at(file):

@@ -13,12 +13,12 @@ from ...statics.tables.fastener_key import CROWN_ACROSS
 from ...statics.tables.joint_table import JointRow
 from ...units.arrays import Array
 from ...units.frozen import ByIdentity
-from ..timber.capacity import Capacity
 from ..timber.nds.pulled_out import least_penetration
+from ..timber.terms.capacity import Capacity
+from ..timber.terms.driven import Driven
+from ..timber.terms.joint_material import Met, joint_material_of, met, stuff
 from . import fastener_layout as layout
-from .driven import Driven
 from .joint_faults import joint_fault
-from .joint_material import Met, joint_material_of, met, stuff
 
 BLOCKS = "the blocks"
 CLEAT = "spruce-pine-fir"

@@ -22,7 +22,7 @@ from ...units.frozen import ByIdentity, replace
 from ..acting.load_cases import LoadCases, most_used_cases
 from ..internal_forces import STIFFNESS_AS_READ
 from ..judged.judging import Check, Kind
-from ..timber.capacity import Capacity
+from ..timber.terms.capacity import Capacity
 from . import fastener_layout
 from .fastener_sets import FastenerSet
 from .most_used import MostUsed, held_for, most_used, used_by

@@ -12,8 +12,8 @@ from ...statics.tables.joint_table import JointRow
 from ...units.arrays import Array
 from ...units.frozen import replace
 from ..timber.books import book_of
-from ..timber.capacity import Capacity
-from .driven import Driven
+from ..timber.terms.capacity import Capacity
+from ..timber.terms.driven import Driven
 from .fastener_points import (
     OFF,
     laid_out,

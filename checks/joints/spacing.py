@@ -13,8 +13,8 @@ from ...units.arrays import Array
 from ...units.frozen import ByIdentity, ByValue
 from ..judged.judging import Check, Kind
 from ..timber.books import titled
-from ..timber.room import Room
-from .joint_material import met
+from ..timber.terms.answers import Room
+from ..timber.terms.joint_material import met
 from .place import JointPlace
 from .wood_around import Around, square_to, wood_around
 

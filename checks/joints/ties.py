@@ -21,9 +21,9 @@ from ...statics.stiffness import (
 from ...statics.tie import Tie
 from ...units.arrays import Array
 from ...units.frozen import ByIdentity
-from .driven import Driven, lengths
+from ..timber.terms.driven import Driven, lengths
+from ..timber.terms.joint_material import JointMaterial, met
 from .fastener_sets import FastenerSet
-from .joint_material import JointMaterial, met
 from .place import JointPlace
 
 _DRAWN = 0.7

@@ -15,8 +15,9 @@ from ...units.arrays import Array
 from ...units.frozen import ByIdentity
 from ..timber.books import book_of
 from ..timber.nds.member_strength import sheet_stiffness
+from ..timber.terms.answers import MemberMaterial
 from .bending import rectangle_inertia, rectangle_modulus
-from .member_check import MemberMaterial, NotJudged
+from .member_check import NotJudged
 from .metal_strength import metal_shear, metal_stress
 
 

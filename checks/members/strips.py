@@ -18,7 +18,8 @@ from ...units.arrays import Array
 from ...units.frozen import ByIdentity, ByValue, replace
 from ..judged.judging import Check, Kind, judged, where_greatest
 from ..timber.books import book_of, values_of
-from .member_check import MemberMaterial, MemberStrength, NotJudged
+from ..timber.terms.answers import MemberMaterial
+from .member_check import MemberStrength, NotJudged
 from .strip_beam import Bent, bend
 from .strip_strength import StripStrength, edge_strength, strip_strength
 

@@ -17,8 +17,8 @@ from ..judged.finding import Against, Amount, Finding, FindingSlot, Measure, Ter
 from ..members.columns import column_rule
 from ..members.member_check import MemberStrength
 from ..sides import quarter_of
-from ..timber.capacity import Capacity
 from ..timber.nds.withdrawal import mean_over_allowable, mean_over_factor
+from ..timber.terms.capacity import Capacity
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

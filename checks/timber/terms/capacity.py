@@ -1,9 +1,9 @@
 """What one fastener of a joint holds, as every book of timber answers."""
 
-from ... import units
-from ...materials import fasteners
-from ...materials.fastener import Fastener
-from ...units.frozen import ByValue, replace
+from .... import units
+from ....materials import fasteners
+from ....materials.fastener import Fastener
+from ....units.frozen import ByValue, replace
 
 
 class Capacity(ByValue, frozen=True):

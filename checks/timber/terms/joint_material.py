@@ -1,10 +1,10 @@
 """What a fastener meets in a part: how far the wood reaches along it, and how its grain runs."""
 
-from ... import materials
-from ...design.model import Part
-from ...design.placing import Body
-from ...units.arrays import Array
-from ...units.frozen import ByValue
+from .... import materials
+from ....design.model import Part
+from ....design.placing import Body
+from ....units.arrays import Array
+from ....units.frozen import ByValue
 
 STEEL = ("steel", "stainless steel")
 

@@ -5,9 +5,9 @@ from functools import cache
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ... import references
-from ...loads.printed.ranges import not_negative
-from ...units.arrays import Array
+from .... import references
+from ....loads.printed.ranges import not_negative
+from ....units.arrays import Array
 
 
 def crown_factor(angle: ArrayLike) -> Array:

@@ -1,11 +1,18 @@
-"""What books of timber answer with: the law of sticks, and where values stand."""
+"""What books of timber answer: adjusted values, the law of sticks, room, where values stand."""
 
 from typing import Protocol
 
 from numpy.typing import ArrayLike
 
-from ...units.arrays import Array
-from ...units.frozen import ByValue
+from ....materials.lumber import Lumber
+from ....materials.metal import Metal
+from ....materials.plastic import Plastic
+from ....materials.sheets import Sheet
+from ....units.arrays import Array
+from ....units.frozen import ByValue
+
+MemberMaterial = Lumber | Metal | Plastic | Sheet
+"""What a part is judged as: wood by a book of timber, metal and plastic by their own values."""
 
 
 class Values(ByValue, frozen=True):
@@ -17,6 +24,35 @@ class Values(ByValue, frozen=True):
     source: str
     confidence: str
     unread: str
+
+
+class Adjusted(ByValue, frozen=True):
+    """Adjusted design values in Pa: F'_b bent on edge and on the flat, F'_v, by NDS or EN 1995.
+
+    ``buckling`` is F_bE of bending on edge; ``stiffness`` E' for how far it bends. ``compression``
+    is F_c*, along the grain but for C_P, ``tension`` F'_t and ``least_stiffness`` E'_min.
+    """
+
+    edgewise: float
+    flatwise: float
+    shear: float
+    buckling: float
+    stiffness: float
+    compression: float
+    tension: float
+    least_stiffness: float
+
+
+class Room(ByValue, frozen=True):
+    """The least distances in m of a fastener in one piece.
+
+    From its end and its edge, and along and across its grain to the next fastener.
+    """
+
+    end: float
+    edge: float
+    along: float
+    across: float
 
 
 class StickLaw(Protocol):

@@ -3,10 +3,14 @@
 from functools import cache
 from math import cos, inf, radians
 
-from ... import references
-from ...materials.fastener import Fastener
-from ...units.frozen import ByValue
-from ..timber.nds.withdrawal import holding_length
+import numpy as np
+from numpy.typing import ArrayLike
+
+from .... import references
+from ....loads.printed.ranges import not_negative
+from ....materials.fastener import Fastener
+from ....units.arrays import Array
+from ....units.frozen import ByValue
 from .joint_material import JointMaterial
 
 
@@ -45,6 +49,21 @@ def length_that_holds(fastener: Fastener, p: float) -> float:
     thread = fastener.thread_length if threaded else None
     tip = fastener.tip_length if fastener.kind == "lag screw" else None
     return float(holding_length(p, inf if thread is None else thread, tip or 0.0))
+
+
+def holding_length(
+    penetration: ArrayLike, thread_length: ArrayLike = np.inf, tip_length: ArrayLike = 0.0
+) -> Array:
+    """Return the length in m (…) that holds against pulling out.
+
+    ``penetration`` (…) into the piece that holds the point, all in m. Of a smooth nail all of it
+    holds; of a ring-shank nail or screw the thread in it, ``thread_length`` (…) being measured
+    from the point; of a lag screw less its tapered ``tip_length`` (…). ValueError below 0.
+    Source: NDS 2018 12.2.1.1 (lag screws: without the tip), 12.2.2.1 (screws: thread), 12.2.3.
+    """
+    p = not_negative("penetration", penetration)
+    thread = not_negative("thread_length", thread_length)
+    return np.maximum(np.minimum(p, thread) - not_negative("tip_length", tip_length), 0.0)
 
 
 @cache
