@@ -15,8 +15,8 @@ from ...statics.tables.fastener_key import CROWN_ACROSS
 from ...statics.tables.seam_table import SeamRow
 from ...units import INCH, plain
 from ...units.frozen import ByIdentity
+from ..fasteners.spacing import Near, Nearest, SpacingFound, spacing_found
 from ..joints.combined import fastener_use
-from ..joints.spacing import Near, Nearest, SpacingFound, spacing_found
 from ..judged.judging import Check, Kind
 from ..timber.books import book_of, titled
 from ..timber.terms.capacity import Capacity

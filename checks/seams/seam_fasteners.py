@@ -6,8 +6,8 @@ from ...materials import fasteners
 from ...materials.fastener import Fastener
 from ...statics.tables.seam_table import SeamRow
 from ...units.frozen import ByValue, replace
+from ..fasteners.fastener_sets import CLEAT
 from ..joints.combined import fastener_use
-from ..joints.fastener_sets import CLEAT
 from ..timber.books import TimberBook, book_of
 from ..timber.terms.answers import Room
 from ..timber.terms.capacity import Capacity

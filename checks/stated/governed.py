@@ -8,7 +8,7 @@ from ...loads.methods import standard_of
 from ...loads.roofs.uplift import SUCTION
 from ...units import figure, plain
 from ..examination import MINIMUM, Examination
-from ..joints.spacing import SpacingFound
+from ..fasteners.spacing import SpacingFound
 from ..judged.finding import Finding, FindingSlot, Term
 from ..judged.judging import Check, Kind, judged_by
 from ..sides import met_by, over_found

@@ -10,9 +10,9 @@ from ...materials.metal import Metal
 from ...materials.plastic import Plastic
 from ...materials.sheets import Sheet
 from ..examination import Examination
-from ..joints.fastener_sets import BLOCKS
+from ..fasteners.fastener_sets import BLOCKS
+from ..fasteners.spacing import Nearest, SpacingFound
 from ..joints.joint_check import JointFound
-from ..joints.spacing import Nearest, SpacingFound
 from ..judged.finding import Against, Amount, Finding, FindingSlot, Measure, Term
 from ..members.columns import column_rule
 from ..members.member_check import MemberStrength

@@ -9,7 +9,7 @@ from operator import itemgetter
 from typing import Any
 
 from ...checks.examination import Examination
-from ...checks.joints.fastener_sets import CLEAT
+from ...checks.fasteners.fastener_sets import CLEAT
 from ...checks.judged.judging import Check
 from ...checks.members.member_check import MemberStrength
 from ...checks.timber.books import values_of

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from enum import StrEnum
 
-from ...checks.joints.spacing import Near
+from ...checks.fasteners.spacing import Near
 from ...checks.judged.judging import Remark
 from ...checks.sides import Meets, Over
 from ...checks.stated.governed import Governed

@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from yardfast.checks.joints.fastener_sets import FastenerSet
+from yardfast.checks.fasteners.fastener_sets import FastenerSet
 from yardfast.checks.joints.most_used import held_for, used_by
 from yardfast.checks.timber.terms.capacity import Capacity
 

@@ -10,18 +10,18 @@ from functools import cached_property
 
 import numpy as np
 
-from ..design.structure import Structure
-from ..statics.building import model_of
-from ..statics.contacts.graph import Graph
-from ..statics.footings import HoldDown, footings
-from ..statics.model import Forces, Model, SectionForces, on_uneven_ground
-from ..statics.solution import MechanismError
-from ..statics.stiffness import SETS, SWAYS, stiffness_rule
-from ..units.arrays import Array, Integers, Mask
-from ..units.frozen import ByIdentity, replace
-from .acting.load_cases import LoadCases
-from .acting.point_loads import PointLoads
-from .joints.ties import Fastened
+from ...design.structure import Structure
+from ...statics.building import model_of
+from ...statics.contacts.graph import Graph
+from ...statics.footings import HoldDown, footings
+from ...statics.model import Forces, Model, SectionForces, on_uneven_ground
+from ...statics.solution import MechanismError
+from ...statics.stiffness import SETS, SWAYS, stiffness_rule
+from ...units.arrays import Array, Integers, Mask
+from ...units.frozen import ByIdentity, replace
+from ..fasteners.ties import Fastened
+from .load_cases import LoadCases
+from .point_loads import PointLoads
 
 MOST_BRACED = 60
 """So many motions that nothing holds are told apart at most."""

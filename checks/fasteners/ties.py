@@ -23,8 +23,7 @@ from ...units.arrays import Array
 from ...units.frozen import ByIdentity
 from ..timber.terms.driven import Driven, lengths
 from ..timber.terms.joint_material import JointMaterial, met
-from .fastener_sets import FastenerSet
-from .place import JointPlace
+from .fastener_sets import FastenerSet, JointPlace
 
 _DRAWN = 0.7
 """Cosine from which a force along a direction draws a fastener more than it shears it."""

@@ -137,3 +137,19 @@ def _met(structure: Structure, row: JointRow, body: Body, direction: Array) -> M
 def block_thickness() -> float:
     """Return how thick in m blocks and cleats are taken to be where it is not said."""
     return lumber_sizes()[_BLOCK][0]
+
+
+class JointPlace(ByIdentity, frozen=True):
+    """One joint where one copy meets another: its face and its fasteners (n, 3).
+
+    ``of`` and ``to`` are bodies by index. With blocks both parts are fastened to them: two ``sets``
+    of fasteners at the same points, each of which carries all; else one.
+    """
+
+    row: JointRow
+    of: int
+    to: int
+    face: Face
+    points: Array
+    sets: tuple[FastenerSet, ...]
+    laid_out: bool

@@ -21,9 +21,8 @@ from .fastener_points import (
     points_on,
     where_is_open,
 )
-from .fastener_sets import straight, to_blocks
+from .fastener_sets import JointPlace, straight, to_blocks
 from .joint_faults import beside, joint_fault, not_touching
-from .place import JointPlace
 from .spacing import HALF, alike, free_region, nearest_of
 from .splitting import whole
 

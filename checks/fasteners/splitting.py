@@ -13,7 +13,7 @@ from ...design.structure import Structure
 from ...units.arrays import Array
 from ...units.frozen import replace
 from ..timber.books import book_of
-from .place import JointPlace
+from .fastener_sets import JointPlace
 from .spacing import woods_of
 from .wood_around import Around, square_to
 

@@ -15,7 +15,7 @@ from ..judged.judging import Check, Kind
 from ..timber.books import titled
 from ..timber.terms.answers import Room
 from ..timber.terms.joint_material import met
-from .place import JointPlace
+from .fastener_sets import JointPlace
 from .wood_around import Around, square_to, wood_around
 
 EXACT_SHARE = 1.0e-5
