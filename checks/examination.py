@@ -22,8 +22,8 @@ from .fasteners.ties import fastened
 from .joints.joint_check import JointFound
 from .judged.judging import Check, Kind
 from .loose import check_loose
-from .members.all_members import worst_of_each
 from .members.member_check import Members
+from .plates.all_members import worst_of_each
 from .seams.held_together import rooms_judged
 from .situation import Situation, situation_of
 from .stability.remedies import NOTHING_TO_HOLD, Remedies, remedies

@@ -26,8 +26,8 @@ from .anchoring.ballasted import with_ballast
 from .fasteners.fastener_sets import JointPlace
 from .fasteners.joint_faults import check_fastened
 from .loose import Loose, loose_parts
-from .members.all_members import check_plates
 from .members.member_check import MemberStrength, NotJudged
+from .plates.all_members import check_plates
 from .seams.held_together import as_fastened, seams_judged
 from .stability.standing import Standing
 

@@ -229,6 +229,7 @@ def test_rooms_of_the_checks_keep_their_own_order():
         "acting",
         "joints",
         "members",
+        "plates",
         "seams",
     )
     inner = (*first, "odds", "sizing", "stated", "verification")

@@ -21,9 +21,9 @@ from ...units.arrays import Array
 from ...units.frozen import ByIdentity, replace
 from ..acting.borne import Borne
 from ..acting.local_wind import LocalWind, overhang_pressure
+from ..members.member_check import MemberStrength, NotJudged
 from .carried_plate import Carried, Loads, carried_by
-from .member_check import MemberStrength, NotJudged
-from .plates import Bearing, bearing_of
+from .flat_plates import Bearing, bearing_of
 from .strip_strength import plate_material_of
 from .strips import (
     Acting,

@@ -11,11 +11,11 @@ from ...loads.combinations import Factors
 from ...units.arrays import Array, Mask
 from ...units.frozen import replace
 from ..acting.local_wind import LocalWind
+from ..members.member_check import MemberStrength, NotJudged
+from ..members.uprights import section_of
 from .arms import arms_of, levels_of
-from .member_check import MemberStrength, NotJudged
 from .strip_strength import plate_material_of, strip_strength, twist_strength
 from .strips import Acting, Basis, Strip, StripWays, weakest_place
-from .uprights import section_of
 
 _LEVELS = 200
 _LEAST = 1.0e-3

@@ -18,10 +18,10 @@ from ...units.arrays import Mask
 from ...units.frozen import replace
 from ..acting.borne import Borne
 from ..acting.local_wind import LocalWind
-from .blades import check_blades
+from ..members.blades import check_blades
+from ..members.member_check import Members, MemberStrength, NotJudged
+from ..members.uprights import touching_bodies
 from .boards import check_board, check_shell
-from .member_check import Members, MemberStrength, NotJudged
-from .uprights import touching_bodies
 
 
 def check_plates(

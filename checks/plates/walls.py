@@ -14,8 +14,8 @@ from ...loads.roofs.lids import covered, top_plan
 from ...materials.lumber import Lumber, board_width
 from ...units.frozen import ByValue
 from ..acting.local_wind import LocalWind
+from ..members.member_check import MemberStrength, NotJudged
 from .lifted_edges import lifted_edges
-from .member_check import MemberStrength, NotJudged
 from .strip_strength import plate_material_of
 from .strips import Acting, Basis, Strip, StripWays, simple_span, weakest_place
 from .thrust import Thrust, thrust_on

@@ -17,7 +17,8 @@ from ...units.arrays import Array, Mask
 from ...units.frozen import ByIdentity, ByValue, replace
 from ..acting.borne import Borne
 from ..acting.local_wind import LocalWind
-from .member_check import MemberStrength, NotJudged
+from ..members.member_check import MemberStrength, NotJudged
+from ..members.uprights import section_of
 from .strip_strength import plate_material_of
 from .strips import (
     Acting,
@@ -29,7 +30,6 @@ from .strips import (
     simple_span,
     weakest_place,
 )
-from .uprights import section_of
 
 _MOSTLY = 0.5
 """A board of lumber that stands out beyond its posts by no more than this share of what they hold

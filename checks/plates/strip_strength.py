@@ -13,12 +13,12 @@ from ...materials.plastic import Plastic
 from ...materials.sheets import Sheet
 from ...units.arrays import Array
 from ...units.frozen import ByIdentity
+from ..members.bending import rectangle_inertia, rectangle_modulus
+from ..members.member_check import NotJudged
+from ..members.metal_strength import metal_shear, metal_stress
 from ..timber.books import book_of
 from ..timber.nds.member_strength import sheet_stiffness
 from ..timber.terms.answers import MemberMaterial
-from .bending import rectangle_inertia, rectangle_modulus
-from .member_check import NotJudged
-from .metal_strength import metal_shear, metal_stress
 
 
 class StripStrength(ByIdentity, frozen=True):

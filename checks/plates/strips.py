@@ -17,9 +17,9 @@ from ...materials.sheets import Sheet
 from ...units.arrays import Array
 from ...units.frozen import ByIdentity, ByValue, replace
 from ..judged.judging import Check, Kind, judged, where_greatest
+from ..members.member_check import MemberStrength, NotJudged
 from ..timber.books import book_of, values_of
 from ..timber.terms.answers import MemberMaterial
-from .member_check import MemberStrength, NotJudged
 from .strip_beam import Bent, bend
 from .strip_strength import StripStrength, edge_strength, strip_strength
 

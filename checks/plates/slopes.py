@@ -16,7 +16,7 @@ from ...loads.roofs.lids import is_free, supports, top_plan
 from ...materials.lumber import Lumber
 from ...units.frozen import replace
 from ..acting.local_wind import LocalWind, overhang_pressure
-from .member_check import MemberStrength, NotJudged
+from ..members.member_check import MemberStrength, NotJudged
 from .strip_strength import plate_material_of
 from .strips import Acting, Basis, Strip, StripWays, dead_pressure, simple_span, weakest_place
 

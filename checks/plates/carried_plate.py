@@ -9,7 +9,7 @@ from ...design.structure import GRAVITY, WEIGHINGS, Structure
 from ...units.arrays import Array
 from ...units.frozen import ByIdentity, ByValue, replace
 from ..acting.local_wind import LocalWind
-from .plates import Bearing, stands_at
+from .flat_plates import Bearing, stands_at
 from .strips import PointForce
 
 _MOSTLY, _PARTLY = 0.95, 0.05
