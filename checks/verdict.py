@@ -12,7 +12,7 @@ from ..units import POUND, POUND_FORCE
 from ..units.frozen import ByIdentity, ByValue, replace
 from .anchoring.anchor_choice import search_anchors
 from .judged.judging import Check, Kind
-from .stated.not_looked_at import NotLookedAt, not_looked_at, unfastened
+from .not_looked_at import NotLookedAt, not_looked_at, unfastened
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

@@ -6,9 +6,9 @@ from typing import Any, cast
 
 import numpy as np
 
-from ... import references
-from ...units.arrays import Array
-from ...units.frozen import ByValue, replace
+from .. import references
+from ..units.arrays import Array
+from ..units.frozen import ByValue, replace
 
 DISTRIBUTIONS = ("normal", "lognormal", "uniform")
 INPUTS = (

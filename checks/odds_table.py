@@ -2,12 +2,12 @@
 
 from math import inf
 
-from ...design.bounds import Bounds
-from ...design.model import Design
-from ...design.reader.row import Row
-from ...design.reader.schema import Key, TableSpec
-from ...loads.gust.standard import AT_PIECE
-from ...loads.wind.site import Site
+from ..design.bounds import Bounds
+from ..design.model import Design
+from ..design.reader.row import Row
+from ..design.reader.schema import Key, TableSpec
+from ..loads.gust.standard import AT_PIECE
+from ..loads.wind.site import Site
 from .spread import DISTRIBUTIONS, INPUTS, Changed, Spread, Spreads, published
 
 _SPREAD = Bounds(0.0, 1.0, "from 0 (it does not vary) to 1", hint="0.2, a fifth either way")

@@ -2,12 +2,12 @@
 
 from enum import StrEnum
 
-from ...materials import anchors
-from ...statics.tables.anchor_table import GuyRow
+from ..materials import anchors
+from ..statics.tables.anchor_table import GuyRow
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from ..examination import Examination
+    from .examination import Examination
 
 
 class Holder(StrEnum):

@@ -3,18 +3,18 @@
 from collections.abc import Iterator
 from enum import StrEnum
 
-from ... import materials
-from ...loads.methods import standard_of
-from ...loads.recurrence import recurrence
-from ...units.frozen import ByValue
-from ..acting.borne import Borne
-from ..judged.finding import Amount, Finding, FindingSlot, Term
-from ..seams.tubes import cornered_parts
+from .. import materials
+from ..loads.methods import standard_of
+from ..loads.recurrence import recurrence
+from ..units.frozen import ByValue
+from .acting.borne import Borne
 from .holder import holder_of
+from .judged.finding import Amount, Finding, FindingSlot, Term
+from .seams.tubes import cornered_parts
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from ..examination import Examination
+    from .examination import Examination
 
 
 class Topic(StrEnum):
