@@ -29,9 +29,9 @@ import yardfast as yf
 from yardfast import references
 from yardfast.checks.anchoring.anchor_capacity import anchor_capacity
 from yardfast.checks.anchoring.guys import allowable
-from yardfast.checks.joints.driven import Driven
-from yardfast.checks.joints.joint_material import joint_material_of
 from yardfast.checks.timber.books import BOOKS
+from yardfast.checks.timber.terms.driven import Driven
+from yardfast.checks.timber.terms.joint_material import joint_material_of
 from yardfast.cli import main
 from yardfast.loads.asce7.hill import LANDFORMS, greatest_topographic_factor
 from yardfast.loads.other_books import in_every_book

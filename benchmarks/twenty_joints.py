@@ -6,9 +6,9 @@ EN 1990 differ: what a person may do with either stands in ``yardfast compare``)
     python benchmarks/twenty_joints.py
 """
 
-from yardfast.checks.joints.driven import Driven
-from yardfast.checks.joints.joint_material import joint_material_of
 from yardfast.checks.timber.books import BOOKS
+from yardfast.checks.timber.terms.driven import Driven
+from yardfast.checks.timber.terms.joint_material import joint_material_of
 from yardfast.materials import fasteners
 from yardfast.units import INCH
 

@@ -1,7 +1,7 @@
 """Overturning, sliding, bearing and anchoring, and what follows from them.
 
-Read ``judging`` (a check and its ratio), ``stability/`` and ``anchoring/`` (how it stands and what
-holds it), ``situation`` and ``acting/`` (what acts on it), ``timber/``, ``joints/``, ``members/``
-and ``seams/``, then ``examination`` (all of it) and ``verdict``; ``sizing/``, ``odds/`` and
-``stated/`` ask those.
+Read ``judged/`` (a check and its ratio), ``stability/`` and ``anchoring/`` (how it stands and what
+holds it), ``timber/`` and ``fasteners/``, ``situation`` and ``acting/`` (what acts on it and within
+it), ``joints/``, ``members/``, ``plates/`` and ``seams/``, then ``examination`` (all of it) and
+``verdict``; ``sizing/``, ``odds/`` and ``stated/`` ask those.
 """

@@ -17,7 +17,7 @@ from .acting.given_loads import Level
 from .anchoring.anchored import check_tied, hold_of, sideways_held
 from .anchoring.embedded_posts import Posts, check_ends, check_posts, check_pull_out, posts_of
 from .anchoring.held import Held, held_by
-from .judging import Check, Kind
+from .judged.judging import Check, Kind
 from .limits import Limits, limits
 from .loose import Loose
 from .people import check_climb, check_push, check_push_on_posts

@@ -12,20 +12,20 @@ from ..statics.one_thread import in_one_thread
 from ..units.frozen import ByIdentity
 from .acting.design_wind import design_wind
 from .acting.given_loads import check_given_loads
+from .acting.internal_forces import InternalForces, internal_forces
 from .acting.load_cases import MINIMUM, LoadCases
 from .acting.point_loads import PointLoads
 from .anchoring.added_weight import Added, added_weight
 from .anchoring.anchor_choice import AnchorChoice, AnchorSearch, Loaded, search_anchors
 from .anchoring.held import Held, held_by
 from .as_one import AsOne, as_one
-from .internal_forces import InternalForces, internal_forces
+from .fasteners.spacing import SpacingFound
+from .fasteners.ties import fastened
 from .joints.joint_check import JointFound
-from .joints.spacing import SpacingFound
-from .joints.ties import fastened
-from .judging import Check, Kind
+from .judged.judging import Check, Kind
 from .loose import check_loose
-from .members.all_members import worst_of_each
 from .members.member_check import Members
+from .plates.all_members import worst_of_each
 from .seams.held_together import rooms_judged
 from .situation import Situation, situation_of
 from .stability.remedies import NOTHING_TO_HOLD, Remedies, remedies

@@ -11,7 +11,7 @@ from ..loads.site_table import SITE
 from ..statics.tables.anchor_table import ANCHOR, BALLAST, GUY
 from ..statics.tables.joint_table import JOINT
 from ..statics.tables.seam_table import SEAM
-from .odds.odds_table import ODDS
+from .odds_table import ODDS
 
 SPECS = (SITE, LOAD, ANCHOR, BALLAST, GUY, JOINT, SEAM, RECORD, ODDS)
 """The tables beside ``[design]`` and ``[[part]]``, each from the room that owns it."""

@@ -17,7 +17,7 @@ from ..units.arrays import Array
 from ..units.frozen import ByIdentity, ByValue, replace
 from .anchoring.embedded_limits import give_way_pressures, push_that_gives_way
 from .anchoring.embedded_posts import Posts
-from .judging import where_greatest
+from .judged.judging import where_greatest
 from .loose import Loose
 from .stability.overturning import push_that_tips
 from .stability.sliding import resistance_share, sliding_pressures

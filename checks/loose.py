@@ -22,7 +22,7 @@ from ..units.frozen import ByIdentity, replace
 from .acting.borne import Borne, as_actions, borne_by
 from .acting.given_loads import both_at_once, one_at_a_time, summed
 from .acting.load_cases import at_once, loads_together
-from .judging import Check, Kind
+from .judged.judging import Check, Kind
 from .stability.overturning import check_overturning
 from .stability.sliding import check_sliding
 from .stability.standing import Standing

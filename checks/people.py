@@ -13,7 +13,7 @@ from ..units.arrays import Array
 from ..units.frozen import replace
 from .anchoring.embedded_limits import push_that_gives_way
 from .anchoring.embedded_posts import Posts
-from .judging import Check, Kind, azimuth, check_demand
+from .judged.judging import Check, Kind, azimuth, check_demand
 from .stability.overturning import Hold
 from .stability.standing import Standing
 

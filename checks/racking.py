@@ -7,8 +7,8 @@ from ..statics.contacts.graph import swings
 from ..statics.model import Forces
 from ..statics.stiffness import SWAYS, stiffness_rule
 from ..units.arrays import Array
-from .internal_forces import Envelope, InternalForces
-from .judging import Check, Kind, Remark, where_greatest
+from .acting.internal_forces import Envelope, InternalForces
+from .judged.judging import Check, Kind, Remark, where_greatest
 
 _SOURCE = "equilibrium without friction between parts; sway of 1/50 of the height (judgement)"
 

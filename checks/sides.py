@@ -7,7 +7,7 @@ import numpy as np
 from ..loads.seen.directions import edge_normals
 from ..units.arrays import Array
 from .as_one import AsOne
-from .finding import Finding
+from .judged.finding import Finding
 
 _ROUND_CORNERS = 24
 _NEAR_DEG = 12.0

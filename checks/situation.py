@@ -23,11 +23,11 @@ from .acting.local_wind import LocalWind, local_wind
 from .acting.people_loads import people_loads
 from .acting.point_loads import PointLoads, point_loads
 from .anchoring.ballasted import with_ballast
-from .joints.fastened import check_fastened
-from .joints.place import JointPlace
+from .fasteners.fastener_sets import JointPlace
+from .fasteners.joint_faults import check_fastened
 from .loose import Loose, loose_parts
-from .members.all_members import check_plates
 from .members.member_check import MemberStrength, NotJudged
+from .plates.all_members import check_plates
 from .seams.held_together import as_fastened, seams_judged
 from .stability.standing import Standing
 

@@ -9,8 +9,9 @@ from ..statics.stiffness import SETS, SOFTEST
 from ..statics.tables.joint_table import JointRow
 from ..units.arrays import Array, Integers
 from ..units.frozen import ByIdentity
+from .acting.internal_forces import STIFFNESS_AS_READ, Envelope, InternalForces
 from .acting.load_cases import most_used_cases
-from .internal_forces import STIFFNESS_AS_READ, Envelope, InternalForces
+from .fasteners.ties import Fastened
 from .joints.joint_check import (
     FIRST,
     JointFound,
@@ -18,8 +19,7 @@ from .joints.joint_check import (
     judge_worst,
     rough_uses,
 )
-from .joints.ties import Fastened
-from .judging import Check
+from .judged.judging import Check
 from .members.member_check import MemberStrength, NotJudged
 from .members.stick_strength import (
     as_braced,

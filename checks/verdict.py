@@ -12,8 +12,8 @@ from ..statics.tables.anchor_table import BallastRow
 from ..units import POUND, POUND_FORCE
 from ..units.frozen import ByIdentity, ByValue, replace
 from .anchoring.anchor_choice import search_anchors
-from .judging import Check, Kind
-from .stated.not_looked_at import NotLookedAt, not_looked_at, unfastened
+from .judged.judging import Check, Kind
+from .not_looked_at import NotLookedAt, not_looked_at, unfastened
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

@@ -13,7 +13,7 @@ import pytest
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read, read_text
-from yardfast.checks.judging import Kind
+from yardfast.checks.judged.judging import Kind
 from yardfast.cli import main
 from yardfast.design.overlaps import overlaps
 from yardfast.design.structure import build_structure

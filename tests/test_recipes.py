@@ -109,7 +109,9 @@ def check_lifting(structure: Structure) -> Check:
 def test_a_check_takes_a_kind_a_file_a_call_and_a_row(tmp_path):
     copy = house(tmp_path)
     (copy / "checks/lifting.py").write_text(CHECK, encoding="utf-8")
-    changed(copy / "checks/judging.py", [("    PUSH = ", '    LIFTING = "lifting"\n    PUSH = ')])
+    changed(
+        copy / "checks/judged/judging.py", [("    PUSH = ", '    LIFTING = "lifting"\n    PUSH = ')]
+    )
     changed(
         copy / "checks/examination.py",
         [

@@ -9,7 +9,7 @@ from ...loads.combinations import Factors
 from ...units.arrays import Array
 from ...units.frozen import replace
 from ..anchoring.embedded_posts import Posts, check_ends, check_posts
-from ..judging import Check, Kind, Remark
+from ..judged.judging import Check, Kind, Remark
 from ..stability.bearing import check_bearing
 from ..stability.overturning import Hold, check_overturning
 from ..stability.sliding import check_sliding

@@ -14,7 +14,7 @@ from ...materials import grounds
 from ...statics.contacts.holds_down import anchor_points, anchors_meet, feet_apart
 from ...statics.tables.anchor_table import AnchorRow
 from ...units.frozen import ByIdentity, ByValue, replace
-from ..judging import Check
+from ..judged.judging import Check
 from ..stability.remedies import on_wood
 from ..stability.standing import Standing
 from .anchor_capacity import Holding

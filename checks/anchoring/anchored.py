@@ -10,7 +10,7 @@ from ...loads.combinations import Factors
 from ...materials import anchors as kinds
 from ...units.arrays import Array
 from ...units.frozen import ByIdentity
-from ..judging import Check, Kind, Remark, azimuth, judged, where_greatest
+from ..judged.judging import Check, Kind, Remark, azimuth, judged, where_greatest
 from ..stability.bearing import check_bearing
 from ..stability.overturning import Hold, check_overturning
 from ..stability.sliding import check_sliding, resistance_share

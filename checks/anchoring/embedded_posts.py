@@ -17,7 +17,7 @@ from ...materials.grounds import Ground
 from ...units import GRAVITY
 from ...units.arrays import Array
 from ...units.frozen import ByIdentity
-from ..judging import Check, Kind, Remark, judged, where_greatest
+from ..judged.judging import Check, Kind, Remark, judged, where_greatest
 from . import anchor_group, buried_weight
 from .embedment import lateral_bearing, moment_constrained, used_free
 

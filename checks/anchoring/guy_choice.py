@@ -14,8 +14,8 @@ from ...materials.guy_lines import GuyLine
 from ...statics.contacts.holds_down import guy_tops, guys_meet
 from ...statics.tables.anchor_table import AnchorRow, GuyRow
 from ...units.frozen import ByValue, replace
-from ..build_steps import down, steps_of, up
-from ..judging import Check
+from ..judged.build_steps import down, steps_of, up
+from ..judged.judging import Check
 from ..stability.sliding import check_sliding
 from . import guys
 from .anchor_choice import (

@@ -19,15 +19,14 @@ from ...statics.tie import Tie, Variant, share_of
 from ...statics.wrench import motion_rows
 from ...units.arrays import Array, Integers
 from ...units.frozen import ByIdentity, replace
+from ..acting.internal_forces import STIFFNESS_AS_READ
 from ..acting.load_cases import LoadCases, most_used_cases
-from ..internal_forces import STIFFNESS_AS_READ
-from ..judging import Check, Kind
-from ..timber.capacity import Capacity
-from . import fastener_layout
-from .fastener_sets import FastenerSet
+from ..fasteners import fastener_layout
+from ..fasteners.fastener_sets import FastenerSet, JointPlace
+from ..fasteners.ties import Fastened, tie_of
+from ..judged.judging import Check, Kind
+from ..timber.terms.capacity import Capacity
 from .most_used import MostUsed, held_for, most_used, used_by
-from .place import JointPlace
-from .ties import Fastened, tie_of
 
 _SOURCE = "elastic equilibrium of the piece"
 

@@ -9,13 +9,12 @@ from ...loads.combinations import Factors
 from ...materials.fastener import Fastener
 from ...statics.tables.joint_table import JointRow
 from ...units.frozen import ByValue, replace
-from ..build_steps import least
-from .fastener_sets import BLOCKS, CLEAT
+from ..fasteners.fastener_sets import BLOCKS, CLEAT, JointPlace
+from ..fasteners.joint_places import joint_touching, places_of
+from ..fasteners.spacing import HALF, nearest_of
+from ..judged.build_steps import least
 from .joint_check import JointFound, refastened_joint
-from .joint_places import joint_touching, places_of
 from .larger_fasteners import lag_screws, larger, screws
-from .place import JointPlace
-from .spacing import HALF, nearest_of
 
 _MOST = 120
 """So many fasteners at one place are the most that are tried."""

@@ -7,7 +7,7 @@ from math import ceil
 from ... import references
 from ...materials import fasteners
 from ...materials.fastener import Fastener
-from ..build_steps import INCH
+from ..judged.build_steps import INCH
 
 _MM = 0.001
 _SORTS = ("common", "box", "sinker", "finish")

@@ -6,11 +6,10 @@ import numpy as np
 
 from ...units.arrays import Array
 from ...units.frozen import ByValue, replace
-from ..judging import as_great, where_greatest
-from ..timber.capacity import Capacity
+from ..fasteners.fastener_sets import FastenerSet, JointPlace
+from ..judged.judging import as_great, where_greatest
+from ..timber.terms.capacity import Capacity
 from .combined import fastener_use
-from .fastener_sets import FastenerSet
-from .place import JointPlace
 
 
 class MostUsed(ByValue, frozen=True):

@@ -12,11 +12,12 @@ from ...materials import metal, sheets
 from ...units.arrays import Array
 from ...units.frozen import ByValue
 from ..acting.local_wind import LocalWind
-from ..judging import Check, Kind, judged
+from ..judged.judging import Check, Kind, judged
 from ..timber.books import book_of, values_of
 from ..timber.nds.member_strength import sheet_stiffness
+from ..timber.terms.answers import MemberMaterial
 from .bending import cantilever_deflection, rectangle_inertia, rectangle_modulus
-from .member_check import MemberMaterial, MemberStrength, NotJudged
+from .member_check import MemberStrength, NotJudged
 from .metal_strength import metal_stress
 
 _SOURCE = "statics: a cantilever from the hub's middle under its share of the wheel's thrust"

@@ -7,7 +7,7 @@ import numpy as np
 from ...materials.lumber import Lumber
 from ...units.arrays import Array, Mask
 from ...units.frozen import ByIdentity, replace
-from ..judging import Check
+from ..judged.judging import Check
 from .columns import column_rule
 from .post_strength import PostStrength
 

@@ -1,13 +1,8 @@
 """The check of one part's own strength, and why there is none of others."""
 
-from ...materials.lumber import Lumber
-from ...materials.metal import Metal
-from ...materials.plastic import Plastic
-from ...materials.sheets import Sheet
 from ...units.frozen import ByValue
-from ..judging import Check
-
-MemberMaterial = Lumber | Metal | Plastic | Sheet
+from ..judged.judging import Check
+from ..timber.terms.answers import MemberMaterial
 
 
 class MemberStrength(ByValue, frozen=True):

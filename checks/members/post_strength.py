@@ -10,11 +10,10 @@ from ...materials.metal import Metal
 from ...units.arrays import Array
 from ...units.frozen import ByValue
 from ..timber.books import book_of
-from ..timber.laws import StickLaw
 from ..timber.nds.standard import NDS_BOOK
+from ..timber.terms.answers import MemberMaterial, StickLaw
 from .bending import rectangle_inertia, round_inertia
 from .columns import aluminium_use, metal_column, steel_use
-from .member_check import MemberMaterial
 from .metal_strength import metal_shear, metal_stress
 from .uprights import Section
 

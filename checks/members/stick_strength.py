@@ -20,9 +20,9 @@ from ...statics.model import Forces, SectionForces
 from ...statics.stiffness import SOFT
 from ...units.arrays import Array, Integers
 from ...units.frozen import ByIdentity, replace
+from ..acting.internal_forces import STIFFNESS_AS_READ, Envelope, InternalForces
 from ..acting.load_cases import LoadCases, most_used_cases
-from ..internal_forces import STIFFNESS_AS_READ, Envelope, InternalForces
-from ..judging import Check, Kind, where_greatest
+from ..judged.judging import Check, Kind, where_greatest
 from ..timber.books import book_of, values_of
 from .columns import column_rule
 from .governs import UNITS, Used, as_column, stick_utilization

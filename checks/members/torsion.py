@@ -9,7 +9,7 @@ from numpy.typing import ArrayLike
 from ... import references
 from ...materials.metal import Metal
 from ...units.arrays import Array
-from .member_check import MemberMaterial
+from ..timber.terms.answers import MemberMaterial
 from .uprights import Section
 
 

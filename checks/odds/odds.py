@@ -12,12 +12,12 @@ from ...units.arrays import Array
 from ...units.frozen import ByIdentity, ByValue
 from ..examination import Examination, examine
 from ..limits import GREATEST_GUST
+from ..odds_table import spreads_of
+from ..spread import INPUTS, Spreads
 from .gives import FreeStanding, bodies
 from .joints_give import JointsGive, joints_give
-from .odds_table import spreads_of
 from .sampling import REPEATS, sample_blocks
 from .shares import Shares
-from .spread import INPUTS, Spreads
 from .varied import Varied, varied_inputs
 from .weights import groups
 

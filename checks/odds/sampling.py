@@ -7,7 +7,7 @@ from typing import Any, cast
 import numpy as np
 
 from ...units.arrays import Array
-from .spread import INPUTS
+from ..spread import INPUTS
 
 REPEATS = 8
 """So many scrambles, each by itself an answer: how they differ is the error of all together."""

@@ -3,7 +3,7 @@
 import numpy as np
 
 from ...units.arrays import Array
-from .spread import INPUTS
+from ..spread import INPUTS
 
 BINS = 32
 

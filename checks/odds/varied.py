@@ -6,7 +6,7 @@ import numpy as np
 
 from ...units.arrays import Array
 from ...units.frozen import ByIdentity
-from .spread import INPUTS, Spreads
+from ..spread import INPUTS, Spreads
 from .weights import BY_KIND, MEASURED
 
 _AS_WOOD = {MEASURED: "wood"}

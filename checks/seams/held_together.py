@@ -10,10 +10,10 @@ from ...loads.methods import Method
 from ...statics.tables.seam_table import SeamRow
 from ..acting.design_wind import design_actions
 from ..acting.local_wind import LocalWind
+from ..fasteners.fastener_sets import JointPlace
+from ..fasteners.joint_places import places
+from ..fasteners.spacing import SpacingFound, check_spacing
 from ..joints.joint_check import JointFound
-from ..joints.joint_places import places
-from ..joints.place import JointPlace
-from ..joints.spacing import SpacingFound, check_spacing
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

@@ -15,13 +15,13 @@ from ...statics.tables.fastener_key import CROWN_ACROSS
 from ...statics.tables.seam_table import SeamRow
 from ...units import INCH, plain
 from ...units.frozen import ByIdentity
+from ..fasteners.spacing import Near, Nearest, SpacingFound, spacing_found
 from ..joints.combined import fastener_use
-from ..joints.driven import Driven
-from ..joints.joint_material import stuff
-from ..joints.spacing import Near, Nearest, SpacingFound, spacing_found
-from ..judging import Check, Kind
+from ..judged.judging import Check, Kind
 from ..timber.books import book_of, titled
-from ..timber.capacity import Capacity
+from ..timber.terms.capacity import Capacity
+from ..timber.terms.driven import Driven
+from ..timber.terms.joint_material import stuff
 from .seam_demands import Seams
 from .seam_fasteners import held_along_a_seam, room_along_a_seam, through_a_panel
 from .tubes import seamed_parts, slant

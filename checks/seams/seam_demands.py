@@ -14,9 +14,9 @@ from ...loads.seen.visible import Faces
 from ...units.arrays import Mask
 from ...units.frozen import ByValue, replace
 from ..acting.local_wind import LocalWind
-from ..judging import where_greatest
-from ..members.boards import panel_pressure
-from ..members.walls import box_pressure
+from ..judged.judging import where_greatest
+from ..plates.boards import panel_pressure
+from ..plates.walls import box_pressure
 from .seam_fasteners import Spacing, spacings_into_a_cleat
 from .shear_flow import edge_pull, hoop_pull, leaning_shear, twist_flow
 from .tubes import Tube, ends_of, panel_widths, seamed, slant

@@ -6,13 +6,13 @@ from ...materials import fasteners
 from ...materials.fastener import Fastener
 from ...statics.tables.seam_table import SeamRow
 from ...units.frozen import ByValue, replace
+from ..fasteners.fastener_sets import CLEAT
 from ..joints.combined import fastener_use
-from ..joints.driven import Driven
-from ..joints.fastener_sets import CLEAT
-from ..joints.joint_material import JointMaterial, joint_material_of
 from ..timber.books import TimberBook, book_of
-from ..timber.capacity import Capacity
-from ..timber.room import Room
+from ..timber.terms.answers import Room
+from ..timber.terms.capacity import Capacity
+from ..timber.terms.driven import Driven
+from ..timber.terms.joint_material import JointMaterial, joint_material_of
 
 FASTENERS = ("6d common nail", "8d common nail", "#8 wood screw 2 in")
 """What a spacing is told for where nothing says what a seam is fastened by."""

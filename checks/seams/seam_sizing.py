@@ -4,10 +4,10 @@ from collections.abc import Iterator
 
 from ...materials.fastener import Fastener
 from ...units.frozen import ByValue, replace
-from ..build_steps import down
-from ..joints.fastener_sets import CLEAT, block_thickness
+from ..fasteners.fastener_sets import CLEAT, block_thickness
+from ..fasteners.spacing import EXACT_SHARE
 from ..joints.larger_fasteners import larger, screws
-from ..joints.spacing import EXACT_SHARE
+from ..judged.build_steps import down
 from ..timber.books import titled
 from .seam_check import SeamFound, refastened_seams
 from .seam_fasteners import greatest_spacing, room_along_a_seam

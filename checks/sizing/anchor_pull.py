@@ -5,7 +5,7 @@ from math import cos, inf, radians, sin
 import numpy as np
 
 from ..examination import Examination
-from ..judging import Kind
+from ..judged.judging import Kind
 
 
 def people_pull(found: Examination) -> float:

@@ -9,9 +9,9 @@ from ...units.frozen import replace
 from ..anchoring.anchor_choice import AnchorChoice, with_anchors
 from ..anchoring.ground_parts import ground_parts
 from ..anchoring.guy_choice import GuyChoice
-from ..build_steps import steps_of
 from ..examination import Examination, examine_in
-from ..judging import Check
+from ..judged.build_steps import steps_of
+from ..judged.judging import Check
 from ..situation import Situation, situation_of, weighted
 from .laid_weight import with_weight
 from .remedy import checks_needed, failing

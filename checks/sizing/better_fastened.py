@@ -1,10 +1,10 @@
 """The ways to make a joint, or a part's seams, hold: worked out once for each."""
 
 from ...loads.combinations import factors_of_parts, resistance_basis
-from ..build_steps import steps_of
 from ..examination import Examination
 from ..joints.joint_check import JointFound
 from ..joints.joint_sizing import JointSizing, size_joint
+from ..judged.build_steps import steps_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

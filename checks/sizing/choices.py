@@ -3,8 +3,8 @@
 from typing import Literal
 
 from ...units.frozen import ByValue
-from ..build_steps import down, up
 from ..examination import Examination
+from ..judged.build_steps import down, up
 from ..verdict import Verdict, most
 from .forbidden import forbidden_foot
 from .remedy import WIND_CHECKS, Remedy, checks_pass, failing

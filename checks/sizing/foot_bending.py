@@ -9,7 +9,7 @@ from ...loads.combinations import resistance_basis
 from ...materials import sheets
 from ...units.frozen import ByValue
 from ..examination import Examination
-from ..judging import judged
+from ..judged.judging import judged
 from ..timber.books import book_of
 
 

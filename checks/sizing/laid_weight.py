@@ -12,9 +12,9 @@ from ...loads.combinations import Factors
 from ...units.frozen import replace
 from ..anchoring.anchor_choice import Loaded
 from ..anchoring.ground_parts import GroundParts, ground_parts, single_foot
-from ..build_steps import down, least, steps_of, up
 from ..examination import Examination
-from ..judging import Check
+from ..judged.build_steps import down, least, steps_of, up
+from ..judged.judging import Check
 from ..stability.bearing import check_bearing
 from ..stability.overturning import check_overturning
 from ..stability.sliding import check_sliding

@@ -8,7 +8,7 @@ from ..anchoring.anchor_choice import AnchorChoice
 from ..anchoring.guy_choice import GuyChoice
 from ..as_one import AsOne
 from ..examination import Examination
-from ..judging import Check, Kind
+from ..judged.judging import Check, Kind
 
 WIND_CHECKS = frozenset({Kind.OVERTURNING, Kind.SLIDING})
 POST_CHECKS = frozenset({Kind.EMBEDMENT, Kind.PULL_OUT})

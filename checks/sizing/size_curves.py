@@ -5,7 +5,7 @@ from math import ceil, inf
 from ...units import FOOT, POUND
 from ...units.frozen import ByValue
 from ..as_one import AsOne
-from ..build_steps import down, least, up
+from ..judged.build_steps import down, least, up
 from ..limits import Limits
 from .sizing_case import Case
 

@@ -9,8 +9,8 @@ from ...units.frozen import replace
 from ..anchoring.ground_parts import GroundParts, ground_parts
 from ..anchoring.held import held_by
 from ..as_one import AsOne, as_one
-from ..build_steps import Steps, steps_of
 from ..examination import Examination
+from ..judged.build_steps import Steps, steps_of
 from ..situation import Situation
 from .as_built import built, situation_changed
 from .laid_weight import with_weight

@@ -13,7 +13,7 @@ from ...units import INCH, UnitError, plain, to_si
 from ...units.frozen import ByValue
 from ..examination import Examination, examine_in
 from ..inputs import read_text, scanned
-from ..judging import Check
+from ..judged.judging import Check
 from ..members.member_check import MemberStrength
 from ..situation import situation_of
 from .remedy import failing

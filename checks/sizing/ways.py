@@ -13,8 +13,8 @@ from ...design.model import Design
 from ...units.frozen import ByValue, replace
 from ..anchoring.anchor_choice import with_anchors
 from ..anchoring.guy_choice import guy_place
-from ..build_steps import MPH, down, greatest, least, up
 from ..examination import Examination, examine
+from ..judged.build_steps import MPH, down, greatest, least, up
 from .as_built import built
 from .choices import SizeChoice, choices_of
 from .forbidden import forbidden_foot, idle

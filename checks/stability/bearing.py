@@ -11,7 +11,7 @@ from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...units.arrays import Array
 from ...units.frozen import ByIdentity, ByValue
-from ..judging import Check, Kind, azimuth, judged, where_greatest
+from ..judged.judging import Check, Kind, azimuth, judged, where_greatest
 from .crossing import crossing
 from .overturning import Hold
 from .standing import Standing

@@ -10,7 +10,7 @@ from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...units.arrays import Array
 from ...units.frozen import ByIdentity, ByValue, replace
-from ..judging import Check, Kind, azimuth, judged, where_greatest
+from ..judged.judging import Check, Kind, azimuth, judged, where_greatest
 from .standing import Standing
 from .wind_moments import WindMoments
 

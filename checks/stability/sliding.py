@@ -8,7 +8,7 @@ from ...design.structure import Weighing
 from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...units.arrays import Array
-from ..judging import Check, Kind, judged, where_greatest
+from ..judged.judging import Check, Kind, judged, where_greatest
 from .friction import sliding_resistance
 from .standing import DeadLoad, Standing
 

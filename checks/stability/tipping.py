@@ -7,7 +7,7 @@ from ...design.structure import Weighing
 from ...loads.actions import Actions
 from ...units.arrays import Array
 from ...units.frozen import ByValue
-from ..judging import where_greatest
+from ..judged.judging import where_greatest
 from .crossing import crossing
 from .standing import DeadLoad, Standing
 from .wind_moments import WindMoments

@@ -1,6 +1,7 @@
 """What is stated beside the checks, as data: what was assumed, left out, known from memory.
 
-Read ``assumed`` and ``assumed_parts``, ``not_looked_at``, ``cautions``, ``from_memory``,
-``hardware`` (what has to be bought), ``one_degree`` of slope, ``surroundings`` (the gust to act at
-elsewhere), ``worked`` (a check step by step) and ``compared`` (by several books, or two pieces).
+Read ``assumed`` and ``assumed_parts``, ``governed`` and ``governed_parts``, ``cautions``,
+``from_memory``, ``hardware`` (what has to be bought), ``one_degree`` of slope, ``surroundings``
+(the gust to act at elsewhere), ``worked`` (a check step by step) and ``compared`` (by several
+books, or two pieces).
 """

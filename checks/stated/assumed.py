@@ -14,7 +14,7 @@ from ...loads.gust.standard import AT_PIECE
 from ...loads.methods import air_density, method_of
 from ...units import FOOT, POUND
 from ..examination import Examination
-from ..finding import Amount, Finding, FindingSlot, Source
+from ..judged.finding import Amount, Finding, FindingSlot, Source
 from ..limits import COEFFICIENT_BAND
 from .assumed_parts import assumed_of_parts
 from .one_degree import slides_on_a_degree, tips_on_a_degree

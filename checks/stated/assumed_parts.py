@@ -11,8 +11,8 @@ from ...materials.plastic import Plastic
 from ...materials.sheets import Sheet
 from ...statics.contacts.fit import FIT
 from ..examination import Examination
-from ..finding import Amount, Finding, FindingSlot
 from ..joints.joint_check import JointFound
+from ..judged.finding import Amount, Finding, FindingSlot
 from ..members.member_check import MemberStrength
 from ..seams.seam_fasteners import room_along_a_seam
 from ..timber.books import book_of, titled

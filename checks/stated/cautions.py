@@ -12,7 +12,7 @@ from ...units import INCH, MPH
 from ...units.frozen import ByValue, replace
 from ..examination import Examination
 from ..timber.books import titled
-from ..timber.capacity import Capacity
+from ..timber.terms.capacity import Capacity
 
 PEOPLE_HEIGHT = 27 * INCH
 STRONG_WIND = 130.0 * MPH

@@ -8,7 +8,7 @@ from ...loads.other_books import in_every_book
 from ...loads.wind.site import Site
 from ...units.frozen import ByIdentity, replace
 from ..examination import Examination, examine
-from ..judging import Kind
+from ..judged.judging import Kind
 from ..timber.books import book_of
 
 

@@ -13,9 +13,9 @@ from ...loads.methods import standard_of
 from ...materials.fastener import Fastener
 from ...units.frozen import ByValue
 from ..examination import Examination
-from ..joints.driven import Driven
 from ..timber.books import values_of
-from ..timber.capacity import Capacity
+from ..timber.terms.capacity import Capacity
+from ..timber.terms.driven import Driven
 
 _MEMORY = "memory"
 

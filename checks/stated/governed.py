@@ -8,10 +8,9 @@ from ...loads.methods import standard_of
 from ...loads.roofs.uplift import SUCTION
 from ...units import figure, plain
 from ..examination import MINIMUM, Examination
-from ..finding import Finding, FindingSlot, Term
-from ..joints.spacing import SpacingFound
-from ..judging import Check, Kind
-from ..of_check import judged_by
+from ..fasteners.spacing import SpacingFound
+from ..judged.finding import Finding, FindingSlot, Term
+from ..judged.judging import Check, Kind, judged_by
 from ..sides import met_by, over_found
 from .governed_parts import of_joint, of_member, of_seam, of_spacing
 

@@ -10,15 +10,15 @@ from ...materials.metal import Metal
 from ...materials.plastic import Plastic
 from ...materials.sheets import Sheet
 from ..examination import Examination
-from ..finding import Against, Amount, Finding, FindingSlot, Measure, Term
-from ..joints.fastener_sets import BLOCKS
+from ..fasteners.fastener_sets import BLOCKS
+from ..fasteners.spacing import Nearest, SpacingFound
 from ..joints.joint_check import JointFound
-from ..joints.spacing import Nearest, SpacingFound
+from ..judged.finding import Against, Amount, Finding, FindingSlot, Measure, Term
 from ..members.columns import column_rule
 from ..members.member_check import MemberStrength
 from ..sides import quarter_of
-from ..timber.capacity import Capacity
 from ..timber.nds.withdrawal import mean_over_allowable, mean_over_factor
+from ..timber.terms.capacity import Capacity
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:

@@ -22,8 +22,8 @@ from ...materials.stock import lumber_sizes
 from ...statics.tables.seam_table import SeamRow
 from ...units.arrays import Array
 from ...units.frozen import ByValue
-from ..joints.fastener_sets import BLOCKS, FastenerSet, block_thickness
-from ..joints.joint_places import JointPlace
+from ..fasteners.fastener_sets import BLOCKS, FastenerSet, block_thickness
+from ..fasteners.joint_places import JointPlace
 from ..seams.held_together import as_fastened
 from ..seams.seam_fasteners import room_along_a_seam
 from ..seams.tubes import panel_widths, slant

@@ -11,7 +11,7 @@ from ...loads.seen.directions import distinct
 from ...units.arrays import Array
 from ...units.frozen import ByValue, replace
 from ..examination import MINIMUM, Examination
-from ..judging import Check
+from ..judged.judging import Check
 from ..limits import stages
 from ..stability.sliding import resistance_share
 from ..stability.tipping import tipping_pressure

@@ -15,14 +15,11 @@ from ...materials.fastener import Fastener
 from ...materials.lumber import Lumber
 from ...materials.sheets import Sheet
 from ...units.arrays import Array
-from ..joints.driven import Driven
-from ..members.adjusted import Adjusted
-from ..members.member_check import MemberMaterial
-from .capacity import Capacity
 from .en1995.standard import EN1995_BOOK
-from .laws import StickLaw, Values
 from .nds.standard import NDS_BOOK
-from .room import Room
+from .terms.answers import Adjusted, MemberMaterial, Room, StickLaw, Values
+from .terms.capacity import Capacity
+from .terms.driven import Driven
 
 
 class TimberBook(Protocol):

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from math import isfinite
 
 from ...checks.examination import Examination
-from ...checks.judging import Check
+from ...checks.judged.judging import Check
 from ..told.check_notes import check_notes
 from ..wording.amounts import FOOT, POUND_FORCE, Amounts
 from ..wording.filled import plain_source

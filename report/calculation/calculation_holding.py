@@ -3,7 +3,7 @@
 from typing import Any
 
 from ...checks.examination import Examination
-from ...checks.judging import Check, Kind
+from ...checks.judged.judging import Check, Kind
 from ...units import factor
 from ..told.check_notes import remarked
 from .calculation_text import calculation_section, four_figures, paragraph, ratio, step

@@ -5,7 +5,7 @@ from math import degrees, isfinite, sqrt
 from typing import Any
 
 from ...checks.examination import MINIMUM, Examination
-from ...checks.judging import Kind
+from ...checks.judged.judging import Kind
 from ...checks.limits import RESERVE
 from ...checks.stated.worked import density, gripping, part_winds, slope_parts, tipping_at, turning
 from ...design.structure import GRAVITY

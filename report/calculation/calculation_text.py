@@ -3,7 +3,7 @@
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from ...checks.judging import Check
+from ...checks.judged.judging import Check
 from ..wording.filled import plain_source
 
 

@@ -5,7 +5,7 @@ from difflib import get_close_matches
 from typing import Any
 
 from ...checks.examination import Examination
-from ...checks.judging import Check, Kind
+from ...checks.judged.judging import Check, Kind
 from ..told.check_notes import check_notes
 from ..wording.faults import clean
 from ..wording.filled import plain_source

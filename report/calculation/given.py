@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from ... import materials, references
 from ...checks.examination import Examination
-from ...checks.judging import Check, Kind
+from ...checks.judged.judging import Check, Kind
 from ...design.model import Design
 from ...loads.combinations import EQUILIBRIUM, STRENGTH
 from ...loads.methods import standard_of

@@ -1,6 +1,6 @@
 """The odds as a JSON Schema: gusts in m/s, chances and shares from 0 to 1, all finite or null."""
 
-from ...checks.odds.spread import INPUTS
+from ...checks.spread import INPUTS
 from ..record import A_FLAG, A_TEXT, MAYBE_NUMBER, MAYBE_TEXT, Schema, list_of, object_of
 from ..told.odds_words import NOT_INCLUDED, ODDS_FORMAT
 from .design_schema import SCHEMA_DRAFT

@@ -11,7 +11,7 @@ from typing import Any
 from ... import units
 from ...checks.examination import Examination, examine
 from ...checks.joints.joint_check import JointFound
-from ...checks.judging import Check
+from ...checks.judged.judging import Check
 from ...checks.members.member_check import MemberStrength
 from ...design.model import Design
 from ...units import Quantity

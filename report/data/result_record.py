@@ -9,8 +9,8 @@ from operator import itemgetter
 from typing import Any
 
 from ...checks.examination import Examination
-from ...checks.joints.fastener_sets import CLEAT
-from ...checks.judging import Check
+from ...checks.fasteners.fastener_sets import CLEAT
+from ...checks.judged.judging import Check
 from ...checks.members.member_check import MemberStrength
 from ...checks.timber.books import values_of
 from ...checks.verdict import Word

@@ -3,7 +3,7 @@
 import numpy as np
 
 from ...checks.as_one import AsOne
-from ...checks.judging import Check, Kind
+from ...checks.judged.judging import Check, Kind
 from ...units.arrays import Array
 from ...units.frozen import ByIdentity
 

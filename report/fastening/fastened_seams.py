@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping
 from typing import Any
 
 from ...checks.examination import Examination
-from ...checks.joints.fastener_sets import CLEAT
+from ...checks.fasteners.fastener_sets import CLEAT
 from ...checks.sizing.better_fastened import sized_seam
 from ..wording.amounts import Amounts
 from ..wording.lines import Line, wrapped

@@ -4,8 +4,8 @@ from collections.abc import Sequence
 from typing import Any
 
 from ... import materials, references
-from ...checks.joints.crown import crown_factor
 from ...checks.timber.nds import adjustments
+from ...checks.timber.nds.crown import crown_factor
 from ...checks.timber.nds.fastener_values import FastenerValue
 from ...checks.timber.nds.withdrawal import NDS_REFERENCE
 from ...references import TableRow

@@ -3,7 +3,7 @@
 import re
 from collections.abc import Iterable
 
-from ...checks.timber.capacity import Capacity
+from ...checks.timber.terms.capacity import Capacity
 from ...materials.fastener import Fastener
 from ..wording.amounts import Amounts
 

@@ -1,6 +1,6 @@
 """What to do about a joint that does not hold, in a builder's words."""
 
-from ...checks.joints.fastener_sets import CLEAT, block_thickness
+from ...checks.fasteners.fastener_sets import CLEAT, block_thickness
 from ...checks.joints.joint_check import JointFound
 from ...checks.joints.joint_sizing import JointRemedy, JointSizing, Why, reach_into_blocks
 from ..wording.amounts import Amounts

@@ -3,7 +3,7 @@
 from math import floor
 
 from ...checks.examination import Examination
-from ...checks.joints.fastener_sets import CLEAT
+from ...checks.fasteners.fastener_sets import CLEAT
 from ...checks.seams.seam_demands import Seams
 from ...checks.seams.seam_fasteners import Spacing
 from ...materials import fasteners

@@ -1,6 +1,6 @@
 """Fasteners that stand too near, in a builder's words: to what, by how much, and what would do."""
 
-from ...checks.joints.spacing import Near, SpacingFound
+from ...checks.fasteners.spacing import Near, SpacingFound
 from ...checks.stated.governed_parts import near_what
 from ..wording import messages
 from ..wording.amounts import Amounts

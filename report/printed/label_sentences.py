@@ -2,8 +2,8 @@
 
 from ...checks.anchoring.held import Held
 from ...checks.examination import Examination
-from ...checks.judging import Kind
-from ...checks.stated.not_looked_at import Topic
+from ...checks.judged.judging import Kind
+from ...checks.not_looked_at import Topic
 from ...checks.stated.surroundings import act_by_exposure
 from ...checks.verdict import HOLDING, Tied, Way, Word
 from ...design.file.record_table import Record

@@ -3,8 +3,8 @@
 from collections.abc import Mapping
 
 from ...checks.examination import Examination
+from ...checks.holder import holder_of
 from ...checks.sizing.anchor_pull import people_pull
-from ...checks.stated.holder import holder_of
 from ...checks.stated.surroundings import act_by_exposure
 from ...checks.verdict import Verdict, Way
 from ...design.file.record_table import Record

@@ -3,7 +3,7 @@
 from math import isfinite
 
 from ...checks.examination import Examination
-from ...checks.judging import Check, Kind
+from ...checks.judged.judging import Check, Kind
 from ...loads.asce7.velocity_pressure import STRUCTURE_KINDS
 from ...units import FOOT, POUND_FORCE, figure
 from ..fastening.seam_words import seam_lines

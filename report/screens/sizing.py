@@ -2,7 +2,7 @@
 
 from itertools import zip_longest
 
-from ...checks.judging import Check
+from ...checks.judged.judging import Check
 from ...checks.limits import Limits
 from ...checks.sizing.better_fastened import sized
 from ...checks.sizing.foot_bending import foot_bending

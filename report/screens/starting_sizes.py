@@ -3,9 +3,9 @@
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from ...checks.holder import would_hold
 from ...checks.sizing.size_curves import CurvePoint
 from ...checks.sizing.ways import StartingSizes
-from ...checks.stated.holder import would_hold
 from ..told.sizing_words import limit_gusts, over, past_which_it_slides, why_no_remedy
 from ..told.what_to_do import not_looked_at_row
 from ..wording.amounts import Amounts

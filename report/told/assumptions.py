@@ -1,7 +1,7 @@
 """What was assumed where the design is silent, in words: each default that affected the answer."""
 
 from ...checks.examination import Examination
-from ...checks.finding import Finding, FindingSlot
+from ...checks.judged.finding import Finding, FindingSlot
 from ...checks.stated.assumed import Assumed, assumed
 from ...checks.stated.assumed_parts import OfParts
 from ..fastening.fastener_words import plural

@@ -1,7 +1,7 @@
 """The sentences beside a check: what governed it, with which factors, and what a pass means."""
 
 from ...checks.examination import Examination
-from ...checks.judging import Check
+from ...checks.judged.judging import Check
 from ...checks.stated.governed import governed, remark_on
 from ..wording.amounts import Amounts
 from ..wording.check_messages import GOVERNED, REMARKS

@@ -2,7 +2,7 @@
 
 from ... import references
 from ...checks.examination import Examination
-from ...checks.stated.holder import Holder, holder_of
+from ...checks.holder import Holder, holder_of
 
 ANYWHERE = "call 811 in the US, the local line elsewhere,"
 ELSEWHERE = "call the local line"

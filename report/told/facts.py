@@ -3,8 +3,8 @@
 import numpy as np
 
 from ...checks.examination import Examination
+from ...checks.holder import Holder, holder_of
 from ...checks.sizing.anchor_pull import people_pull
-from ...checks.stated.holder import Holder, holder_of
 from ...units.frozen import ByValue
 from ..wording.amounts import Amounts
 from ..wording.faults import clean

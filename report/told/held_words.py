@@ -2,7 +2,7 @@
 
 from ...checks.anchoring.held import Held
 from ...checks.examination import Examination
-from ...checks.stated.holder import Holder, would_hold
+from ...checks.holder import Holder, would_hold
 from ...materials import anchors
 from ..wording.remark import joined
 from ..wording.terms import TERMS_SAID

@@ -4,8 +4,7 @@ from collections.abc import Iterator
 from math import isfinite
 
 from ...checks.examination import Examination
-from ...checks.judging import Check, Kind
-from ...checks.of_check import judged_by
+from ...checks.judged.judging import Check, Kind, judged_by
 from ...checks.sizing.better_fastened import sized, sized_seam
 from ...checks.sizing.thicker import thicker
 from ...checks.sizing.under_load import UnderLoad, anchored_against, stands_with

@@ -6,8 +6,8 @@ from typing import Any
 
 from ...checks.examination import Examination
 from ...checks.odds.odds import Gusts, Odds
-from ...checks.odds.spread import INPUTS, Spread
 from ...checks.odds.weights import BY_KIND, MEASURED
+from ...checks.spread import INPUTS, Spread
 from ..wording import messages
 from ..wording.amounts import Amounts
 from ..wording.faults import clean

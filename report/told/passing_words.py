@@ -5,7 +5,7 @@ Only those that a builder asked about are named; what was not checked is said el
 
 from collections.abc import Sequence
 
-from ...checks.judging import Check, Kind
+from ...checks.judged.judging import Check, Kind
 from ..wording.remark import are_many, joined
 
 _WHOLE = {

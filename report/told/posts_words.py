@@ -7,9 +7,9 @@ import numpy as np
 
 from ...checks.anchoring.embedded_limits import DEEPEST_POSTS, depth_needed
 from ...checks.anchoring.embedded_posts import Posts
-from ...checks.build_steps import steps_of, up
 from ...checks.examination import Examination
-from ...checks.judging import Kind
+from ...checks.judged.build_steps import steps_of, up
+from ...checks.judged.judging import Kind
 from ...units import INCH
 from ...units.frozen import replace
 from ..wording.amounts import Amounts

@@ -1,7 +1,7 @@
 """What of a piece falls short besides its holding: loose parts that go, loads it does not stand."""
 
 from ...checks.examination import Examination
-from ...checks.judging import Kind
+from ...checks.judged.judging import Kind
 
 _LOOSE = (Kind.LOOSE, Kind.LOOSE_SLIDING)
 

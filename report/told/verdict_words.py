@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from ...checks.judging import Check, Kind
+from ...checks.judged.judging import Check, Kind
 from ...checks.verdict import Verdict, Way, Word
 from ..wording.messages import (
     ALONE,

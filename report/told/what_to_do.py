@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from math import ceil
 
-from ...checks.judging import Check, Kind
+from ...checks.judged.judging import Check, Kind
 from ...checks.limits import GREATEST_GUST
 from ...checks.verdict import Reason, Verdict, Way, Word, most
 from ...units.frozen import ByValue, replace

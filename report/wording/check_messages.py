@@ -3,12 +3,12 @@
 from collections.abc import Mapping
 from enum import StrEnum
 
-from ...checks.joints.spacing import Near
-from ...checks.judging import Remark
+from ...checks.fasteners.spacing import Near
+from ...checks.judged.judging import Remark
+from ...checks.not_looked_at import Topic, Unlooked
 from ...checks.sides import Meets, Over
 from ...checks.stated.governed import Governed
 from ...checks.stated.governed_parts import CountsNothing, OfFastening, OfMember
-from ...checks.stated.not_looked_at import Topic, Unlooked
 
 SIDES_SAID: Mapping[StrEnum, str] = {
     **{over: str(over) for over in Over},

@@ -4,7 +4,7 @@ import re
 from collections.abc import Mapping, Sequence
 from enum import StrEnum
 
-from ...checks.finding import Against, Amount, Finding, FindingSlot, Measure, Source, Term
+from ...checks.judged.finding import Against, Amount, Finding, FindingSlot, Measure, Source, Term
 from .amounts import Amounts
 from .remark import are_many, capital, joined
 from .terms import TERMS_SAID

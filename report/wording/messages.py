@@ -2,9 +2,9 @@
 
 from enum import StrEnum
 
-from ...checks.judging import Kind
+from ...checks.judged.judging import Kind
+from ...checks.not_looked_at import Topic
 from ...checks.stated.from_memory import Value
-from ...checks.stated.not_looked_at import Topic
 from ...checks.verdict import Reason, Way, Word
 
 

@@ -10,7 +10,7 @@ from verdict_designs import design_text
 from yardfast import references
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.checks.judging import Kind
+from yardfast.checks.judged.judging import Kind
 from yardfast.design.model import Part
 from yardfast.design.shapes.bodies import Solid
 

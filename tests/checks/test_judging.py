@@ -2,7 +2,7 @@
 
 import pytest
 
-from yardfast.checks.judging import Kind, check_demand
+from yardfast.checks.judged.judging import Kind, check_demand
 from yardfast.units.frozen import replace
 
 

@@ -9,7 +9,7 @@ from designs import design
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.checks.judging import Kind
+from yardfast.checks.judged.judging import Kind
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.bodies import Solid
 from yardfast.design.shapes.boxes import Box

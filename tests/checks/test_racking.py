@@ -8,7 +8,7 @@ from inside import forces_in
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.checks.judging import Kind
+from yardfast.checks.judged.judging import Kind
 
 FRAME = """
 [design]

@@ -5,7 +5,7 @@ import pytest
 from designs import design
 
 from yardfast.checks.examination import examine
-from yardfast.checks.judging import Kind
+from yardfast.checks.judged.judging import Kind
 from yardfast.checks.stability.remedies import on_wood
 from yardfast.design import plane
 from yardfast.design.model import Part, Place

@@ -9,8 +9,8 @@ from bare_checks import bare_check
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.checks.judging import Kind
-from yardfast.checks.stated.not_looked_at import Topic
+from yardfast.checks.judged.judging import Kind
+from yardfast.checks.not_looked_at import Topic
 from yardfast.checks.verdict import (
     BY_PEOPLE,
     GOOD,

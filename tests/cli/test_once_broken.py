@@ -21,9 +21,9 @@ from once_broken import (
 from sample_file import HARBOUR_LIGHT
 
 from yardfast.checks.examination import examine
+from yardfast.checks.fasteners.fastener_layout import evenly
 from yardfast.checks.inputs import read_text
-from yardfast.checks.joints.fastener_layout import evenly
-from yardfast.checks.judging import Kind
+from yardfast.checks.judged.judging import Kind
 from yardfast.cli import main
 from yardfast.design import plane
 from yardfast.design.faults import DesignError

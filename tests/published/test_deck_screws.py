@@ -3,7 +3,7 @@
 import pytest
 
 import yardfast as yf
-from yardfast.checks.timber.capacity import as_known
+from yardfast.checks.timber.terms.capacity import as_known
 from yardfast.materials import fasteners
 from yardfast.units import INCH
 

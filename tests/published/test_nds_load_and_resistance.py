@@ -4,10 +4,10 @@ from math import inf
 
 import pytest
 
-from yardfast.checks.joints.driven import Driven
-from yardfast.checks.joints.joint_material import joint_material_of
 from yardfast.checks.timber.nds.adjustments import load_and_resistance
 from yardfast.checks.timber.nds.fastener_capacity import adjusted_capacity
+from yardfast.checks.timber.terms.driven import Driven
+from yardfast.checks.timber.terms.joint_material import joint_material_of
 from yardfast.materials import fasteners
 from yardfast.units import INCH
 

@@ -11,11 +11,11 @@ import pytest
 from printed import rows
 
 from yardfast import references
-from yardfast.checks.joints.driven import Driven
-from yardfast.checks.joints.joint_material import joint_material_of
 from yardfast.checks.timber.nds.fastener_capacity import adjusted_capacity
 from yardfast.checks.timber.nds.pulled_out import at_its_head, at_its_point
 from yardfast.checks.timber.nds.pushed_sideways import threads_over_bearing, yields
+from yardfast.checks.timber.terms.driven import Driven
+from yardfast.checks.timber.terms.joint_material import joint_material_of
 from yardfast.materials import fasteners
 from yardfast.units.frozen import replace
 

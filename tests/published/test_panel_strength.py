@@ -3,9 +3,9 @@
 import numpy as np
 import pytest
 
-from yardfast.checks.members import walls
-from yardfast.checks.members.strip_strength import strip_strength
-from yardfast.checks.members.strips import carrying
+from yardfast.checks.plates import walls
+from yardfast.checks.plates.strip_strength import strip_strength
+from yardfast.checks.plates.strips import carrying
 from yardfast.checks.timber.nds.member_strength import sheet_bending
 from yardfast.materials import lumber, plastic, sheets
 

@@ -11,7 +11,7 @@ from verdict_designs import design_text
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read, read_text
-from yardfast.checks.stated.not_looked_at import Topic
+from yardfast.checks.not_looked_at import Topic
 from yardfast.checks.verdict import GOOD, HOLDABLE, Reason, Word
 from yardfast.design.structure import build_structure
 from yardfast.report.drawings.picture import TALLEST, WIDEST, picture

@@ -8,7 +8,7 @@ from joint_designs import POST, TOWER, joint
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read, read_text
-from yardfast.checks.judging import Kind
+from yardfast.checks.judged.judging import Kind
 from yardfast.cli import main
 from yardfast.cli.new import default_file, file_of
 from yardfast.report.told.facts import facts_of

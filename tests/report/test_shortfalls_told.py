@@ -6,7 +6,7 @@ from verdict_designs import CONCRETE, STANDS, block, design_text
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.checks.judging import Kind
+from yardfast.checks.judged.judging import Kind
 from yardfast.report.printed.sheet import sheet
 from yardfast.report.screens.sections import Shown, shown_of
 from yardfast.report.told.cautions import cautions

@@ -6,7 +6,7 @@ from once_broken import HEAD, POST
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.checks.judging import Kind
+from yardfast.checks.judged.judging import Kind
 from yardfast.statics.footings import in_ground
 from yardfast.statics.stiffness import stiffness_rule
 

@@ -1,6 +1,6 @@
 """Checks by name alone, for words that are chosen by kind and subject."""
 
-from yardfast.checks.judging import Check, Kind, check_demand
+from yardfast.checks.judged.judging import Check, Kind, check_demand
 from yardfast.units.frozen import replace
 
 

@@ -2,12 +2,12 @@
 
 from yardfast.checks.acting.borne import borne_loads
 from yardfast.checks.acting.design_wind import wind_on_bodies
+from yardfast.checks.acting.internal_forces import internal_forces
 from yardfast.checks.acting.load_cases import load_cases
 from yardfast.checks.acting.people_loads import people_loads
 from yardfast.checks.acting.point_loads import point_loads
-from yardfast.checks.internal_forces import internal_forces
-from yardfast.checks.joints.joint_places import places
-from yardfast.checks.joints.ties import fastened
+from yardfast.checks.fasteners.joint_places import places
+from yardfast.checks.fasteners.ties import fastened
 from yardfast.design.structure import build_structure
 from yardfast.loads.combinations import factors_of_parts, resistance_basis
 from yardfast.loads.exposed import bare, expose

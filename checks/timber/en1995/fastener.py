@@ -6,10 +6,10 @@ from math import inf, pi, sqrt
 from .... import references
 from ....materials.fastener import Fastener
 from ....units.frozen import ByValue
-from ...joints.driven import Driven, driving_rule, length_that_holds, lengths
-from ...joints.joint_material import JointMaterial
-from ..capacity import Capacity, as_known
 from ..nds.pushed_sideways import threads_over_bearing
+from ..terms.capacity import Capacity, as_known
+from ..terms.driven import Driven, driving_rule, length_that_holds, lengths
+from ..terms.joint_material import JointMaterial
 from .axial import head_pull_through, nail_withdrawal, screw_withdrawal, under_washer
 from .lateral import MM, embedment_strength, in_a_row, is_large, johansen, under_plate, yield_moment
 from .stuff import Wood, design, en1995_number, strength_class, wood_of

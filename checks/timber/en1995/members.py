@@ -8,7 +8,7 @@ from ....loads.printed.ranges import not_negative, positive
 from ....materials.lumber import Lumber
 from ....references import TableRow
 from ....units.arrays import Array
-from ...members.adjusted import Adjusted
+from ..terms.answers import Adjusted
 from .lateral import MM
 from .stuff import StrengthClass, design, en1995_number, strength_class
 

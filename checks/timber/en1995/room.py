@@ -3,7 +3,7 @@
 from math import inf
 
 from ....materials.fastener import Fastener
-from ..room import Room
+from ..terms.answers import Room
 from .lateral import MM, is_large
 from .stuff import en1995_number
 

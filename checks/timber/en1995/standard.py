@@ -11,11 +11,9 @@ from ....materials.lumber import Lumber
 from ....materials.sheets import Sheet
 from ....references.table import weakest_confidence
 from ....units.arrays import Array
-from ...joints.driven import Driven
-from ...members.adjusted import Adjusted
-from ..capacity import Capacity
-from ..laws import Values
-from ..room import Room
+from ..terms.answers import Adjusted, Room, Values
+from ..terms.capacity import Capacity
+from ..terms.driven import Driven
 from . import fastener as fasteners
 from . import members as sticks
 from . import panels, room, splitting

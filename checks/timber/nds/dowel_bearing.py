@@ -4,8 +4,8 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from ....loads.printed.ranges import not_negative, positive
+from ....units import INCH, PSI
 from ....units.arrays import Array
-from ...joints.printed_units import INCH, PSI
 from .nds_numbers import nds_number
 
 ACROSS_GRAIN = np.pi / 2.0

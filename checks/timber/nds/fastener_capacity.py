@@ -3,8 +3,8 @@
 from math import inf
 
 from ....materials.fastener import Fastener
-from ...joints.driven import Driven, length_that_holds, lengths
-from ..capacity import Capacity, as_known
+from ..terms.capacity import Capacity, as_known
+from ..terms.driven import Driven, length_that_holds, lengths
 from .fastener_factors import head_factor, lateral_factor, under_wind, withdrawal_factor
 from .pulled_out import at_its_head, at_its_point, at_its_washer, least_penetration
 from .pushed_sideways import yields

@@ -3,9 +3,9 @@
 from math import pi
 
 from ....materials.fastener import Fastener
-from ...joints.crown import crown_factor
-from ...joints.driven import Driven
+from ..terms.driven import Driven
 from . import adjustments
+from .crown import crown_factor
 from .dowel_bearing import from_quarter_inch
 
 WARMEST = 100.0

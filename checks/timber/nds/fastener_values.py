@@ -5,10 +5,10 @@ from functools import cache
 from .... import references
 from ....materials import fasteners, find_material
 from ....materials.fastener import Fastener
+from ....units import INCH
 from ....units.frozen import ByValue
-from ...joints.driven import Driven
-from ...joints.joint_material import JointMaterial
-from ...joints.printed_units import INCH
+from ..terms.driven import Driven
+from ..terms.joint_material import JointMaterial
 from .pulled_out import at_its_head, at_its_point, least_penetration
 from .pushed_sideways import yields
 

@@ -10,9 +10,9 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from ....loads.printed.ranges import not_negative, positive
+from ....units import INCH
 from ....units.arrays import Array
 from ....units.frozen import ByIdentity
-from ...joints.printed_units import INCH
 from .dowel_bearing import from_quarter_inch
 from .nds_numbers import nds_number
 

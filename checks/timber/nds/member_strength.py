@@ -14,7 +14,7 @@ from ....loads.printed.ranges import positive
 from ....materials.lumber import Lumber
 from ....materials.sheets import Sheet
 from ....units.arrays import Array
-from ...members.adjusted import Adjusted
+from ..terms.answers import Adjusted
 from . import adjustments
 from .beams import beam_stability, buckling_stress, slenderness, slenderness_between
 

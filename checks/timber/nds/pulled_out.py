@@ -5,8 +5,8 @@ from math import inf, pi
 
 from .... import references, units
 from ....materials.fastener import Fastener
-from ...joints.driven import Driven, driving_rule
-from ...joints.joint_material import JointMaterial
+from ..terms.driven import Driven, driving_rule
+from ..terms.joint_material import JointMaterial
 from .nds_numbers import nds_number
 from .withdrawal import (
     HANDBOOK,

@@ -4,7 +4,7 @@ from math import pi
 
 from .... import references, units
 from ....materials.fastener import Fastener
-from ...joints.driven import Driven, driving_rule
+from ..terms.driven import Driven, driving_rule
 from .dowel_bearing import dowel_bearing
 from .lateral import YieldLimits, main_bearing_length, single_shear
 from .nds_numbers import nds_number

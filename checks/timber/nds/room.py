@@ -5,7 +5,7 @@ from functools import cache
 from .... import references
 from ....materials.fastener import Fastener
 from ....units import INCH
-from ..room import Room
+from ..terms.answers import Room
 
 NDS_SPACING = "NDS 2018 12.5.1 and its Commentary, Tables C12.1.5.7 and C12.1.6.6"
 

@@ -10,11 +10,9 @@ from ....materials.fastener import Fastener
 from ....materials.lumber import Lumber
 from ....materials.sheets import Sheet
 from ....units.arrays import Array
-from ...joints.driven import Driven
-from ...members.adjusted import Adjusted
-from ..capacity import Capacity
-from ..laws import Values
-from ..room import Room
+from ..terms.answers import Adjusted, Room, Values
+from ..terms.capacity import Capacity
+from ..terms.driven import Driven
 from . import adjustments, fastener_capacity, member_strength, room
 from .beams import both_ways_use
 from .columns import column_stability, euler_stress, pressed_use

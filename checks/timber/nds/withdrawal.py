@@ -12,12 +12,15 @@ from numpy.typing import ArrayLike
 
 from .... import references
 from ....loads.printed.ranges import not_negative, positive
+from ....units import INCH, POUND_FORCE, PSI
 from ....units.arrays import Array
-from ...joints.printed_units import INCH, POUND_FORCE_PER_INCH, PSI
 from .nds_numbers import nds_number
 
 NDS_REFERENCE = "NDS reference"
 HANDBOOK = "mean maximum"
+
+_POUND_FORCE_PER_INCH = POUND_FORCE / INCH
+"""In N/m."""
 
 
 def mean_over_allowable() -> float:
@@ -30,7 +33,8 @@ def reference_withdrawal(kind: str, diameter: ArrayLike, specific_gravity: Array
 
     ``kind`` is one of ``kinds()``. ``diameter`` D (…) in m: the shank of a nail, the nominal one
     of a screw. ``specific_gravity`` G (…) on oven-dry volume, of the piece that holds the point.
-    What holds is the shank of a smooth nail, the thread of all others: see ``holding_length``.
+    What holds is the shank of a smooth nail, the thread of all others: see
+    ``holding_length`` of ``terms/driven.py``.
     KeyError for another kind; ValueError unless D and G are above 0.
     Source: NDS 2018 Eq. 12.2-1 to 12.2-5, in lbf per in, with D in in.
     """
@@ -77,21 +81,6 @@ def mean_over_factor(mean: float) -> float:
     return mean / mean_over_allowable()
 
 
-def holding_length(
-    penetration: ArrayLike, thread_length: ArrayLike = np.inf, tip_length: ArrayLike = 0.0
-) -> Array:
-    """Return the length in m (…) that holds against pulling out.
-
-    ``penetration`` (…) into the piece that holds the point, all in m. Of a smooth nail all of it
-    holds; of a ring-shank nail or screw the thread in it, ``thread_length`` (…) being measured
-    from the point; of a lag screw less its tapered ``tip_length`` (…). ValueError below 0.
-    Source: NDS 2018 12.2.1.1 (lag screws: without the tip), 12.2.2.1 (screws: thread), 12.2.3.
-    """
-    p = not_negative("penetration", penetration)
-    thread = not_negative("thread_length", thread_length)
-    return np.maximum(np.minimum(p, thread) - not_negative("tip_length", tip_length), 0.0)
-
-
 def kinds(basis: str = NDS_REFERENCE) -> list[str]:
     """Return the kinds of fastener of a basis, ``NDS_REFERENCE`` or ``HANDBOOK``."""
     rows = references.table("wood/withdrawal_formulas").where("basis", basis)
@@ -102,7 +91,7 @@ def _per_length(basis: str, kind: str, diameter: ArrayLike, gravity: ArrayLike) 
     k, a, b = _law(basis, kind)
     G = positive("specific_gravity", gravity)
     D = positive("diameter", diameter) / INCH
-    return POUND_FORCE_PER_INCH * k * G**a * D**b
+    return _POUND_FORCE_PER_INCH * k * G**a * D**b
 
 
 @cache

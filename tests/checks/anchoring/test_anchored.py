@@ -14,7 +14,7 @@ from yardfast.checks.anchoring.anchor_capacity import anchor_capacity
 from yardfast.checks.anchoring.anchored import hold_of
 from yardfast.checks.anchoring.held import Guys, held_by
 from yardfast.checks.examination import examine
-from yardfast.checks.judging import Remark
+from yardfast.checks.judged.judging import Remark
 from yardfast.design.faults import DesignError
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.bodies import Shell

@@ -9,7 +9,7 @@ from yardfast.checks.anchoring.embedded_limits import give_way_pressures
 from yardfast.checks.anchoring.embedded_posts import Posts, asked_of, posts_of
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.checks.judging import Kind
+from yardfast.checks.judged.judging import Kind
 from yardfast.design.model import Part
 from yardfast.design.shapes.bodies import Solid
 from yardfast.loads.actions import Actions

@@ -4,7 +4,7 @@ import numpy as np
 import pytest
 import shapely
 
-from yardfast.checks.joints import fastener_layout as layout
+from yardfast.checks.fasteners import fastener_layout as layout
 
 UP = np.array([0.0, 1.0])
 PLATE = shapely.box(0.0, 0.0, 0.4, 0.2)

@@ -3,11 +3,11 @@
 import pytest
 
 from yardfast import units
-from yardfast.checks.joints.driven import Driven
-from yardfast.checks.joints.joint_material import joint_material_of
 from yardfast.checks.timber.nds.fastener_capacity import adjusted_capacity
 from yardfast.checks.timber.nds.fastener_values import SIDE_THICKNESS, fastener_listing, value_of
 from yardfast.checks.timber.nds.public import lateral, withdrawal
+from yardfast.checks.timber.terms.driven import Driven
+from yardfast.checks.timber.terms.joint_material import joint_material_of
 from yardfast.materials import fasteners
 from yardfast.units.frozen import replace
 

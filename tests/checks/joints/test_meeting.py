@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from yardfast.checks.joints.joint_material import met
+from yardfast.checks.timber.terms.joint_material import met
 from yardfast.design.model import Design, Part, Place
 from yardfast.design.placing import place_parts
 from yardfast.design.shapes.bodies import Shell, Solid

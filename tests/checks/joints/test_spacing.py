@@ -4,9 +4,9 @@ import pytest
 from joint_designs import POST, joint
 
 from yardfast.checks.examination import examine
+from yardfast.checks.fasteners.joint_places import places
+from yardfast.checks.fasteners.spacing import Near, check_spacing, nearest_of
 from yardfast.checks.inputs import read_text
-from yardfast.checks.joints.joint_places import places
-from yardfast.checks.joints.spacing import Near, check_spacing, nearest_of
 from yardfast.checks.sizing.better_fastened import sized
 from yardfast.checks.timber.nds.room import room_in_panel, room_in_wood
 from yardfast.checks.verdict import Word

@@ -7,10 +7,10 @@ import pytest
 from joint_designs import POST, joint
 from shapely.geometry import box
 
+from yardfast.checks.fasteners.joint_places import places
+from yardfast.checks.fasteners.splitting import reaches
+from yardfast.checks.fasteners.wood_around import Around
 from yardfast.checks.inputs import read_text
-from yardfast.checks.joints.joint_places import places
-from yardfast.checks.joints.splitting import reaches
-from yardfast.checks.joints.wood_around import Around
 from yardfast.checks.timber.books import titled
 from yardfast.checks.timber.en1995.splitting import characteristic
 from yardfast.design.structure import build_structure

@@ -10,12 +10,12 @@ from joint_designs import POST, joint
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.checks.joints.crown import crown_factor
-from yardfast.checks.joints.driven import Driven
-from yardfast.checks.joints.joint_material import joint_material_of
 from yardfast.checks.joints.joint_sizing import size_joint
+from yardfast.checks.timber.nds.crown import crown_factor
 from yardfast.checks.timber.nds.fastener_capacity import adjusted_capacity
 from yardfast.checks.timber.nds.pulled_out import least_penetration
+from yardfast.checks.timber.terms.driven import Driven
+from yardfast.checks.timber.terms.joint_material import joint_material_of
 from yardfast.materials import fasteners
 
 INCH, LBF = 0.0254, 4.4482216152605

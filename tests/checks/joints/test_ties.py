@@ -6,9 +6,9 @@ import shapely
 from inside import forces_in
 from joint_designs import TOWER, joint
 
+from yardfast.checks.fasteners.ties import Fastened
 from yardfast.checks.inputs import read_text
 from yardfast.checks.joints.joint_check import TieDemand, _held
-from yardfast.checks.joints.ties import Fastened
 from yardfast.statics.contacts.meeting import Face
 from yardfast.statics.stiffness import AXIAL, LATERAL
 from yardfast.statics.tie import Tie

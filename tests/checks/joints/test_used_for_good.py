@@ -3,9 +3,9 @@
 import numpy as np
 import pytest
 
-from yardfast.checks.joints.fastener_sets import FastenerSet
+from yardfast.checks.fasteners.fastener_sets import FastenerSet
 from yardfast.checks.joints.most_used import held_for, used_by
-from yardfast.checks.timber.capacity import Capacity
+from yardfast.checks.timber.terms.capacity import Capacity
 
 
 def capacity(for_good):

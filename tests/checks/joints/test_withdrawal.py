@@ -5,12 +5,12 @@ import pytest
 
 from yardfast.checks.timber.nds.withdrawal import (
     HANDBOOK,
-    holding_length,
     kinds,
     mean_withdrawal,
     pull_through,
     reference_withdrawal,
 )
+from yardfast.checks.timber.terms.driven import holding_length
 
 N = 1000
 RANDOM = np.random.default_rng(7)

@@ -7,9 +7,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from yardfast.checks.examination import examine
-from yardfast.checks.members.arms import arms_of, levels_of
-from yardfast.checks.members.cutouts import strips_of
-from yardfast.checks.members.strip_beam import bend
+from yardfast.checks.plates.arms import arms_of, levels_of
+from yardfast.checks.plates.cutouts import strips_of
+from yardfast.checks.plates.strip_beam import bend
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.cutout import Cutout

@@ -9,8 +9,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from yardfast.checks.examination import examine
-from yardfast.checks.members.carried_plate import Carried
-from yardfast.checks.members.decks import rim_line
+from yardfast.checks.plates.carried_plate import Carried
+from yardfast.checks.plates.decks import rim_line
 from yardfast.checks.stated.assumed_parts import OfParts, assumed_of_strength
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.bodies import Shell

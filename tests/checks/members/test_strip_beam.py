@@ -6,7 +6,7 @@ from beam_elements import solve_by_elements
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from yardfast.checks.members.strip_beam import bend
+from yardfast.checks.plates.strip_beam import bend
 
 EI = 1500.0
 

@@ -2,8 +2,8 @@
 
 import pytest
 
-from yardfast.checks.members.strip_strength import plate_material_of, strip_strength
-from yardfast.checks.members.strips import Acting, Basis, PointForce, Strip, StripWays, judge
+from yardfast.checks.plates.strip_strength import plate_material_of, strip_strength
+from yardfast.checks.plates.strips import Acting, Basis, PointForce, Strip, StripWays, judge
 from yardfast.design.model import Part
 from yardfast.design.shapes.flat import Plate
 from yardfast.design.shapes.plans import Rectangle

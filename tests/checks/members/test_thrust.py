@@ -9,8 +9,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from yardfast.checks.examination import examine
-from yardfast.checks.members.strip_strength import edge_strength, plate_material_of
-from yardfast.checks.members.thrust import laid_thrust, pressed_thrust
+from yardfast.checks.plates.strip_strength import edge_strength, plate_material_of
+from yardfast.checks.plates.thrust import laid_thrust, pressed_thrust
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Plate

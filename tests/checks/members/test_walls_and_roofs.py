@@ -9,7 +9,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from yardfast.checks.examination import examine
-from yardfast.checks.members.walls import plates_of
+from yardfast.checks.plates.walls import plates_of
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.bodies import Shell
 from yardfast.design.shapes.boxes import Box

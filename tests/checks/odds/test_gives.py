@@ -8,8 +8,8 @@ from hypothesis import strategies as st
 
 from yardfast.checks.limits import stages
 from yardfast.checks.odds.gives import FreeStanding
-from yardfast.checks.odds.spread import INPUTS, published
 from yardfast.checks.odds.varied import Varied, varied_inputs
+from yardfast.checks.spread import INPUTS, published
 from yardfast.checks.stability.sliding import sliding_pressures
 from yardfast.checks.stability.standing import Standing
 from yardfast.checks.stability.tipping import tipping_pressure

@@ -7,11 +7,11 @@ import pytest
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read, read_text
-from yardfast.checks.judging import Kind
+from yardfast.checks.judged.judging import Kind
 from yardfast.checks.odds.joints_give import JointsGive, _table, joints_give
 from yardfast.checks.odds.odds import odds
-from yardfast.checks.odds.spread import INPUTS
 from yardfast.checks.odds.varied import Varied
+from yardfast.checks.spread import INPUTS
 
 STILL = "".join(f"\n[[odds]]\nname = '{name}'\nspread = 0\n" for name in INPUTS)
 

@@ -11,8 +11,8 @@ from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read, read_text
 from yardfast.checks.odds.odds import Pieces, odds
 from yardfast.checks.odds.sampling import sample_blocks
-from yardfast.checks.odds.spread import INPUTS, Spread, published
 from yardfast.checks.odds.weights import kind_of
+from yardfast.checks.spread import INPUTS, Spread, published
 from yardfast.design.faults import DesignError
 from yardfast.loads.wind.how_often import years_between
 from yardfast.materials import grounds

@@ -6,12 +6,12 @@ from hypothesis import strategies as st
 from joint_designs import POST, TOWER, joint
 from seam_designs import seam, tower
 
-from yardfast.checks.build_steps import IMPERIAL
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
+from yardfast.checks.judged.build_steps import IMPERIAL
+from yardfast.checks.not_looked_at import Topic
 from yardfast.checks.seams.seam_check import refastened_seams
 from yardfast.checks.seams.seam_sizing import size_seam
-from yardfast.checks.stated.not_looked_at import Topic
 from yardfast.checks.timber.books import titled
 from yardfast.design.faults import DesignError
 from yardfast.materials import fasteners

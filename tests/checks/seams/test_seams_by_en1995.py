@@ -2,8 +2,8 @@
 
 import pytest
 
-from yardfast.checks.joints.joint_material import joint_material_of
 from yardfast.checks.seams.seam_fasteners import held_along_a_seam, through_a_panel
+from yardfast.checks.timber.terms.joint_material import joint_material_of
 from yardfast.materials import fasteners
 from yardfast.statics.tables.seam_table import SeamRow
 

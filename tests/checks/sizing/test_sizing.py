@@ -9,8 +9,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from yardfast.checks.anchoring.anchor_choice import PLAINEST, suited, with_anchors
-from yardfast.checks.build_steps import IMPERIAL, METRIC, greatest, least
 from yardfast.checks.examination import examine
+from yardfast.checks.judged.build_steps import IMPERIAL, METRIC, greatest, least
 from yardfast.checks.sizing.remedy import RemedyReason, checks_needed
 from yardfast.checks.sizing.ways import REMEDY_KINDS, remedy_of, size_design
 from yardfast.design.model import Part, Place

@@ -12,8 +12,6 @@ from sample_file import site, the_fault
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
-from yardfast.checks.joints.driven import Driven
-from yardfast.checks.joints.joint_material import joint_material_of
 from yardfast.checks.members.post_strength import post_strength
 from yardfast.checks.members.uprights import Section
 from yardfast.checks.timber import books
@@ -21,6 +19,8 @@ from yardfast.checks.timber.books import BOOKS, book_of
 from yardfast.checks.timber.en1995.panels import strip_factor
 from yardfast.checks.timber.en1995.stuff import k_mod, wind_modified
 from yardfast.checks.timber.nds.fastener_capacity import adjusted_capacity as by_nds
+from yardfast.checks.timber.terms.driven import Driven
+from yardfast.checks.timber.terms.joint_material import joint_material_of
 from yardfast.loads.combinations import EN1995, TIMBER, level_of, resistance_basis, timber_of
 from yardfast.loads.wind.site import Site
 from yardfast.materials import fasteners, sheets
