@@ -23,7 +23,7 @@ from ..members.blades import check_blades
 from ..members.member_check import Members, MemberStrength, NotJudged
 from ..members.uprights import touching_bodies
 from .boards import check_board, check_shell
-from .plates import stands_at
+from .flat_plates import stands_at
 
 NOTHING_FOUND: Mapping[int, MemberStrength | NotJudged | None] = MappingProxyType({})
 """Nothing was found of any body before."""

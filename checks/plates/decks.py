@@ -97,7 +97,7 @@ def check_plate(
         return NotJudged(part.name, "load on it")
     by = Basis(factors, basis, stuff, plate.thickness)
     dead = dead_pressure(structure, body.part, plate.plan.area)
-    wind = _Pressed(*_pressures(structure, i, local), overhang_pressure(local, body, i), dead, by)
+    wind = _Pressed(*_pressures(structure, i, local), dead, by)
     people = [_person(one, bearing) for one in loads if one.body == i]
     if bearing.beams:
         places = _over_beams(bearing, carried, people, wind)
@@ -287,18 +287,21 @@ def _person(one: Borne, bearing: Bearing) -> _Person:
     return _Person(one.load.name, force, bearing.place(point), away, inside)
 
 
-def _pressures(structure: Structure, i: int, local: LocalWind) -> tuple[float, float]:
+def _pressures(structure: Structure, i: int, local: LocalWind) -> tuple[float, float, float]:
     """Return the unfactored suction upward and pressure downward in Pa between what bears it.
 
-    A floor under a body that wind passes beneath is taken as one more of its walls (judgement).
+    And the suction on what stands out, which of a roof that wind passes beneath is no less than
+    that between: figures of free roofs know no overhang. A floor under a body that wind passes
+    beneath is taken as one more of its walls (judgement).
     """
     body, q = structure.bodies[i], float(local.velocity[i])
+    beyond = overhang_pressure(local, body, i)
     if is_free(structure, body):
         if covered(structure, i).area > 0.5 * from_above(body).area:
             opens = any(breathes(structure, j) for j in on_top(structure, i))
-            return local.panel(i, "inward", opens), local.panel(i, "outward", opens)
+            return local.panel(i, "inward", opens), local.panel(i, "outward", opens), beyond
         found = (local.figures.beside(place) * q for place in (FREE_LIFTED, FREE_PRESSED))
         lifted, pressed = (max(one, local.least) for one in found)
-        return lifted, pressed
+        return lifted, pressed, max(beyond, lifted)
     up = local.suction(body, i, 0.0, breathes_beneath(structure, body))
-    return up, local.panel(i, "inward")
+    return up, local.panel(i, "inward"), beyond

@@ -11,6 +11,7 @@ from yardfast.checks.limits import stages
 from yardfast.checks.stability.overturning import check_overturning
 from yardfast.checks.stability.standing import Standing
 from yardfast.checks.stability.tipping import tipping_pressure, tipping_pressures
+from yardfast.checks.stability.wind_moments import WindMoments
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.flat import Panel
 from yardfast.design.structure import build_structure
@@ -67,3 +68,20 @@ def test_a_bound_leaves_out_no_wind_that_turns_it_over_most(sizes, ground, tilt)
     whole = check_overturning(standing, actions, used)
     most = max(one.demand / max(one.capacity, 1.0e-12) for one in each)
     assert whole.demand / max(whole.capacity, 1.0e-12) == pytest.approx(most, rel=1e-9)
+
+
+def test_what_presses_into_soft_ground_balances_at_the_least_pressure():
+    """At the pressure that is told wind and weight hold each other to a billionth, by moments about
+    the line that lies where that pressure puts it."""
+    sizes = {"sides": 4, "foot": 0.6, "bottom": 0.4, "top": 0.25, "height": 1.2}
+    standing, exposed, _ = tower_and_board(sizes, "soft clay", 40.0)
+    (stage, *_) = list(stages(standing, exposed, slides=False))
+    winds = WindMoments.of(stage.actions, standing.normals)
+    q = tipping_pressures(standing, stage.actions, "typical", 0.0, np.inf)
+    weighing = standing.weight("typical")
+    pressed = (winds.uplift < 0.0) & np.isfinite(q)
+    assert pressed.any()
+    at = np.where(np.isfinite(q), q, 0.0)
+    pivot = standing.pivot(weighing.force[..., None] - at * winds.uplift)
+    over, hold = at * winds.over(pivot), np.maximum(standing.hold(weighing, pivot), 0.0)
+    assert over[pressed] == pytest.approx(hold[pressed], rel=1e-7)

@@ -36,3 +36,25 @@ def test_pressure_times_what_blows_by_hand():
     assert q == pytest.approx(0.613 * 20.0**2, rel=1e-3)
     assert each.standing[1] == pytest.approx(q * coefficient.max(), rel=1e-9)
     assert each.force[1] == pytest.approx((q * coefficient * shown).max(), rel=1e-9)
+
+
+@pytest.mark.parametrize(("wind", "least"), [(38.0, 16.0), (60.0, 16.0)])
+def test_no_part_takes_less_than_the_least_wind_of_the_standard(wind, least):
+    """ASCE/SEI 7-22 29.7: 16 psf (0.77 kN/m2) times the area, where wind itself asks less."""
+    psf = 47.88026
+    site = {"exposure": "B", "wind_kind": "ultimate", "method": "ASCE 7-22", "wind": wind}
+    found = examine(design(Part("box", Box(1.0, 0.6, 1.2), density=300.0), **site))
+    each = local_wind(found.structure, found.exposed, found.at.method)
+    assert each.least == pytest.approx(least * psf, rel=1e-5)
+    assert each.standing[0] >= each.least
+    assert each.force[0] >= each.least * 1.0 * 1.2 * (1.0 - 1e-9)
+    if wind < 40.0:
+        assert each.standing[0] == pytest.approx(16.0 * psf, rel=1e-5)
+
+
+@pytest.mark.parametrize("method", ["gust", "forecast"])
+def test_a_gust_has_no_least_wind(method):
+    site = {"exposure": "C"} if method == "forecast" else {}
+    box = Part("box", Box(1.0, 0.6, 1.2), density=300.0)
+    found = examine(design(box, method=method, wind=5.0, **site))
+    assert local_wind(found.structure, found.exposed, found.at.method).least == 0.0

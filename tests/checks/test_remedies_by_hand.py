@@ -31,3 +31,15 @@ def test_a_stake_stands_against_wood_within_reach_of_its_head(share, stands):
     points = np.array([[0.5, 0.5], [1.0 + share * HEAD_REACH, 0.5]])
     assert on_wood(points, wood) is stands
     assert on_wood(points, None)
+
+
+def test_a_foot_as_wide_as_the_moment_needs_by_hand():
+    """Hard ground, by moments: what holds goes with the width b, W b/2. What turns it over by
+    M_over at b 0.8 m needs 0.8 M_over / M_hold, wherever the piece stands."""
+    for x, y in ((0.0, 0.0), (3.0, 2.0)):
+        box = Part("box", Box(1.2, 0.8, 2.0), Place(at=(x, y, 0.0)), mass=60.0)
+        found = examine(design(box, wind=40.0))
+        (tips,) = [c for c in found.checks if c.kind is Kind.OVERTURNING]
+        needed = 0.8 * tips.demand / tips.capacity
+        assert tips.demand > tips.capacity
+        assert found.remedies.base_width == pytest.approx(needed, rel=1e-6)

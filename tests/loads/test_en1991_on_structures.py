@@ -19,6 +19,8 @@ from yardfast.design.structure import build_structure
 from yardfast.loads.coefficients import force_coefficients
 from yardfast.loads.en1991 import boards, edged_sections, peak_pressure, slenderness
 from yardfast.loads.en1991.standard import EN1991, basic_of_gust
+from yardfast.loads.exposed import bare, expose
+from yardfast.loads.methods import method_of
 from yardfast.loads.wind.site import Site
 
 EN = {"method": "EN 1991-1-4", "wind": 26.0, "terrain": "II", "basis": "EQU", "safety": 1.0}
@@ -218,3 +220,19 @@ def test_a_lattice_has_no_jump_in_its_solidity(solidity, more):
         float(boards.plane_lattice(each, 1.2, 0.8)) * each for each in (solidity, solidity + more)
     ]
     assert abs(ones[1] - ones[0]) < 0.05
+
+
+@pytest.mark.parametrize(("up", "coefficient"), [(0.99, 0.6 * 1.6), (1.01, 0.6)])
+def test_a_ball_off_the_ground_by_more_than_half_of_itself_is_clear_of_it(up, coefficient):
+    """EN 1991-1-4 7.10 (2): 1.6 times as much up to a gap of b/2; 0.6 (judgement, Fig. 7.30)."""
+    base = Part("base", Box(1.0, 1.0, 0.02), density=2400.0)
+    ball = Part("ball", Ball(0.4), Place(at=(0.0, 0.0, 0.2 * up)), density=300.0)
+    found = bare_of(base, ball)
+    assert found.coefficient[1] == pytest.approx(coefficient)
+
+
+def bare_of(*parts):
+    structure = build_structure(design(*parts, **EN))
+    site = Site("EN 1991-1-4", 26.0, "paving", terrain="II", basis="EQU")
+    each = bare(structure, [None] * len(parts), method_of(site, structure.height))
+    return expose(structure, each, False)

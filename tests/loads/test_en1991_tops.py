@@ -158,3 +158,28 @@ def test_no_jump_as_a_closed_roof_grows_steeper(slope, facing, h):
 def test_what_the_table_does_not_know_is_refused(call):
     with pytest.raises(ValueError, match=r"found"):
         call()
+
+
+def test_wind_along_the_ridge_meets_its_zones_one_after_the_other():
+    """30 degrees, 10 m2 loaded, b 2 m, h 3 m: e is 2 m; 3 m of slope along the wind.
+
+    Corners of e/4 fill half of the width: (1.1 + 1.4)/2 over 0.2 m, then 0.8 to 1 m, 0.5 beyond
+    (Table 7.4b, typed here again): (0.25 + 0.64 + 1.0)/3.
+    """
+    ends, width, way = (np.zeros(1), np.full(1, 3.0)), np.full(1, 2.0), np.zeros(1)
+    found = closed_roofs.slope_suction(30.0, way, ends, 3.0, width, 10.0)
+    assert found == pytest.approx((0.25 + 0.64 + 1.0) / 3.0)
+
+
+@pytest.mark.parametrize(
+    ("facing", "start", "end", "mean"),
+    [
+        (1.0, 0.0, 1.0, 0.2 * 0.5 + 0.8 * 0.2),  # F and G 0.5 to e/10, H 0.2
+        (-1.0, 1.0, 2.0, 0.2 * 0.5 + 0.8 * 0.4),  # J 0.5 for e/10 behind the ridge, I 0.4
+    ],
+)
+def test_wind_across_the_ridge_meets_zones_of_either_slope(facing, start, end, mean):
+    """As above, Table 7.4a: b 2 m, h 3 m, each slope 1 m along the wind."""
+    reach, width = (np.full(1, start), np.full(1, end)), np.full(1, 2.0)
+    found = closed_roofs.slope_suction(30.0, np.full(1, facing), reach, 3.0, width, 10.0)
+    assert found == pytest.approx(mean)

@@ -9,6 +9,7 @@ from pathlib import Path
 
 import numpy as np
 import pytest
+import shapely
 from designs import design
 
 from yardfast.checks.examination import examine
@@ -23,6 +24,7 @@ from yardfast.loads.actions import body_actions
 from yardfast.loads.asce7.free_roofs import along_coefficients, net_coefficients
 from yardfast.loads.exposed import bare, expose
 from yardfast.loads.methods import method_of
+from yardfast.loads.roofs.roof_wind import level_board
 from yardfast.loads.wind.site import Site
 
 EXAMPLES = Path(__file__).parents[2] / "examples"
@@ -243,3 +245,23 @@ def test_a_gust_at_the_limit_just_tips_what_wind_presses_into_soft_ground():
     limit = examine(design(*parts, ground="wet lawn")).limits.tipping
     at_it = examine(design(*parts, ground="wet lawn", wind=limit, safety=1.0))
     assert at_it.overturning.bare == pytest.approx(1.0, rel=1e-6)
+
+
+def test_between_level_and_the_first_printed_slope_half_of_each_counts():
+    """3.75 degrees, half way from level to 7.5: half of the level row, half of the row at 7.5.
+
+    Wind square to the low edge, clear: level A 1.2 and 0.3; "low edge upwind" 7.5 A 0.6 and 1.2
+    pressing (Fig. 27.3-4, typed here again), each half of the board.
+    """
+    printed = net_coefficients("monoslope", "low edge upwind", 7.5, 0.0)[0]
+    slope = radians(3.75)
+    found = at(wrenches(leaning(3.75)), 0.0, "A")[2] / 300.0
+    level, leans = 0.5 * (1.2 + 0.3), 0.5 * float(printed.sum())
+    assert found == pytest.approx(-0.5 * (level + leans) * cos(slope), rel=1e-6)
+
+
+def test_what_is_level_is_a_board_that_is_pushed_straight_up_or_down():
+    board = level_board(shapely.box(0.0, 0.0, 2.0, 1.0), 1.5)
+    assert board.up.tolist() == [0.0, 0.0, 1.0]
+    assert board.place(np.array([[1.0, 0.5]])).tolist() == [[1.0, 0.5, 1.5]]
+    assert board.slope == 0.0

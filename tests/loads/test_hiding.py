@@ -254,3 +254,18 @@ def test_posts_in_one_another_take_the_wind_of_their_common_outline():
     coefficient = np.array([[1.0], [2.0], [3.0], [4.0]])
     rest = visible(seen, hidden(bodies, seen, coefficient, ways), np.ones(4, dtype=bool))
     assert [each.area for each in rest[:, 0]] == pytest.approx([0.02, 0.02, 0.02, 0.1], rel=1e-9)
+
+
+def test_of_two_that_take_alike_the_one_named_first_takes_the_wind():
+    """Two boards alike flush behind one another, seen from either side: the first named shows all.
+
+    So the rule has it; the whole takes the same, but each is judged by what blows on it.
+    """
+    two = [
+        Part(name, Panel(1.0, 1.0, 0.02), Place(on="base", at=(0.0, y, 0.0)), density=500.0)
+        for name, y in (("one", 0.0), ("other", 0.02))
+    ]
+    _, exposed = wind_alone(design(BASE, *two))
+    for azimuth in (0.0, 180.0):
+        d = int(np.argmin(np.abs(exposed.azimuths - azimuth)))
+        assert exposed.area[1:, d] == pytest.approx([1.0, 0.0], abs=1e-9)

@@ -200,3 +200,15 @@ def test_public_return_period_takes_text_and_quantities():
 def test_public_return_period_names_what_is_wrong(gust, gusts, named):
     with pytest.raises(ValueError, match=named):
         public(gust, gusts)
+
+
+@pytest.mark.parametrize("speeds", [[20.0, 30.0, 25.0], [20.0, 30.0, 30.0], [20.0, 19.0, 30.0]])
+def test_speeds_that_do_not_grow_with_every_period_are_refused(speeds):
+    with pytest.raises(ValueError, match="greater one for each longer"):
+        years_between(22.0, [10.0, 50.0, 100.0], speeds)
+
+
+@pytest.mark.parametrize("years", [[10.0, 50.0, 40.0], [10.0, 50.0, 50.0]])
+def test_periods_that_do_not_grow_are_refused(years):
+    with pytest.raises(ValueError, match="greater one for each longer"):
+        years_between(22.0, years, [20.0, 25.0, 30.0])

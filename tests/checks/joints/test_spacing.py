@@ -187,3 +187,25 @@ def test_what_is_offered_has_room():
         checks = {one.name: one.passes for one in written.checks}
         assert checks["joint: post to sill"]
         assert checks["spacing: post to sill"]
+
+
+@pytest.mark.parametrize(
+    ("plank", "block", "times"),
+    [
+        ("western redcedar", "western redcedar", 10.0),
+        ("southern pine", "western redcedar", 15.0),
+        ("western redcedar", "southern pine", 15.0),
+    ],
+)
+def test_the_denser_of_two_woods_asks_for_the_room(plank, block, times):
+    """EN 1995-1-1 Table 8.2, nails under 5 mm along the grain: (5 + 5) d up to 420 kg/m3, (7 + 8) d
+    above, whichever piece it is; 840 times 0.36 of redcedar and 0.55 of southern pine, kg/m3."""
+    head, middle, end = POST.split("southern pine")
+    woods = f"{head}{plank}{middle}{block}{end}"
+    nail = "nail 3.1 mm x 80 mm"
+    text = woods + joint("block", "plank", nail, None).rstrip()
+    text += "\npoints = [['0 in', '0 in'], ['1 in', '0 in']]\n"
+    structure = build_structure(read_text(text))
+    found = nearest_of(structure, places(structure, "EN 1995, service"))
+    assert (found.near, found.has / IN) == (Near.EACH_OTHER, pytest.approx(1.0))
+    assert found.needs == pytest.approx(times * fasteners.find_fastener(nail).diameter)

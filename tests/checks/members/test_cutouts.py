@@ -239,3 +239,22 @@ def test_a_hole_weakens_an_arm_and_a_prop_under_it_is_no_free_end():
     held = arms_of(Cutout(POST_AND_ARM, 0.018), [np.array([0.6, 0.7])])
     root = (np.abs(held.level - 0.74) < 1e-6) & (held.rise < 1e-9)
     assert not (held.moment[root] > 0.5 * 0.08 * 0.5**2 / 2.0).any()
+
+
+def test_a_prop_is_found_where_the_board_stands_wherever_that_is():
+    """Nothing but the place changes: 0.3 m beside the middle, of a board here or 0.5 m away."""
+
+    def propped(x):
+        points = rectangle(1.0, 0.8)
+        figure = Part(
+            "board", Cutout(points, 0.018), Place(on="foot", at=(x, 0.0, 0.0)), material=PLY
+        )
+        back = Part(
+            "back", Box(0.1, 0.2, 0.4), Place(on="foot", at=(x + 0.3, 0.109, 0.0)), material=PLY
+        )
+        return judged(BASE, figure, back)[0]["board"]
+
+    here, there = propped(0.0), propped(-0.25)
+    assert here.role == there.role == "propped cut-out"
+    assert there.check.demand == pytest.approx(here.check.demand, rel=1e-6)
+    assert there.check.utilization == pytest.approx(here.check.utilization, rel=1e-6)

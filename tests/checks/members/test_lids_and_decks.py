@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 from yardfast.checks.examination import examine
 from yardfast.checks.plates.carried_plate import Carried
 from yardfast.checks.plates.decks import rim_line
+from yardfast.checks.plates.flat_plates import stands_at
 from yardfast.checks.stated.assumed_parts import OfParts, assumed_of_strength
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.bodies import Shell
@@ -19,6 +20,7 @@ from yardfast.design.shapes.cone import Cone
 from yardfast.design.shapes.flat import Frame, Plate
 from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.shapes.weight import Weight
+from yardfast.design.structure import build_structure
 from yardfast.loads.given import GivenLoad
 from yardfast.units.frozen import replace
 
@@ -416,3 +418,33 @@ def test_it_is_told_where_the_way_of_the_grain_decides():
     said = [one for one in assumed_of_strength(fails) if one.what is OfParts.FACE_GRAIN_TURNED]
     assert len(said) == 1
     assert said[0].slots["deciding"] == ("lid",)
+
+
+def test_what_stands_out_beyond_the_last_beam_by_hand():
+    """0.4 m beyond a beam: w o^2/2 of the load on what stands out; no more than the sheet's own
+    thickness beyond it is no span, and only w s^2/8 between the beams is left.
+
+    Up: 3.6 q on all of it, as on every part of a small free roof (ASCE/SEI 7-16 Fig. 30.7-1 zone
+    3, level, a copy), more than an overhang of a closed one takes.
+    """
+    for out, governs in ((0.4, "out"), (0.017, "between")):
+        beams = Part(
+            "beams",
+            Box(1.2, 0.06, 0.09),
+            Place(on="foot", at=(0.0, -0.25, 0.0), count=2, step=(0.0, 0.5, 0.0)),
+            material="southern pine",
+        )
+        width = 0.5 + 0.06 + 2.0 * out
+        sheet = replace(lid(Rectangle(1.2, width), on="beams"), mass=1e-6)
+        one = judged(BASE, beams, sheet)[0]["lid"]
+        up = 3.6 * q()
+        lever = out**2 / 2.0 if governs == "out" else 0.44**2 / 8.0
+        assert one.check.demand == pytest.approx(1.2 * up * lever, rel=1e-4)
+
+
+@pytest.mark.parametrize(("off", "stands"), [(0.0019, True), (-0.0019, True), (0.0021, False)])
+def test_a_body_stands_on_a_level_within_two_millimetres(off, stands):
+    """A shim: twice the millimetre within which edges count as one (judgement in plates)."""
+    place = Place(at=(0.0, 0.0, 0.5 + off))
+    body = build_structure(design(BASE, Part("box", Box(0.2, 0.2, 0.2), place, density=500.0)))
+    assert stands_at(body.bodies[-1], 0.5) is stands

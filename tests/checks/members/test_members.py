@@ -468,3 +468,21 @@ def test_a_post_in_the_ground_is_bent_most_where_shear_is_zero_below_it(depth):
     assert one.check.envelope[1] / one.check.envelope[0] == pytest.approx(
         max(by_hand) / min(by_hand), rel=0.01
     )
+
+
+@pytest.mark.parametrize(("up", "lever"), [(40.0, 28.0), (20.0, 8.0)])
+def test_somebody_who_pushes_a_board_above_its_posts_by_hand(up, lever):
+    """60 by 48 in on posts of 12 in: F times how far above the posts it is pushed, on a strip that
+    widens to both sides, so that it is twice as wide as that is high; hardly a wind. 1.6 of a
+    load, and of allowable strength (as above)."""
+    parts = held_board(60 * INCH, 48 * INCH, 0.0, 12 * INCH, 48 * INCH)
+    push = GivenLoad("push", 500.0, (0.0, -0.06, 0.05 + up * INCH), (0.0, 1.0, 0.0), "board")
+    plain = design(BASE, *parts, wind=1.0)
+    found = examine(replace(plain, tables={**plain.tables, GivenLoad: (push,)}))
+    one = {each.name: each for each in found.members.judged}["board"]
+    assert one.role == "board beyond its posts"
+    assert one.check.demand == pytest.approx(1.6 * 500.0 * lever * INCH, rel=1e-6)
+    per_metre = 225.0 * 4.4482216152605 * INCH / 0.3048 * 1.6 * 0.75
+    wide = min(2.0 * lever, 60.0)
+    strip = 0.5 + 0.5 * min((wide - 8.0) / 16.0, 1.0)
+    assert one.check.capacity == pytest.approx(per_metre * strip * wide * INCH, rel=1e-6)

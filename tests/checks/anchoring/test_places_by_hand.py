@@ -1,0 +1,84 @@
+"""Where things hold and how wide they are against the earth: answered by hand."""
+
+from math import pi, radians, sqrt
+
+import numpy as np
+import pytest
+from designs import design
+
+from yardfast.checks.anchoring.anchor_choice import places_for
+from yardfast.checks.anchoring.embedded_posts import posts_of
+from yardfast.checks.examination import examine
+from yardfast.design.model import Part, Place
+from yardfast.design.shapes.bodies import Solid
+from yardfast.design.shapes.boxes import Box
+from yardfast.design.shapes.flat import Plate
+from yardfast.design.shapes.plans import Regular
+from yardfast.design.structure import build_structure
+from yardfast.materials.grounds import find_ground
+from yardfast.statics.contacts.holds_down import anchor_points
+from yardfast.statics.tables.anchor_table import AnchorRow, GuyRow
+from yardfast.units.frozen import replace
+
+
+@pytest.mark.parametrize(
+    ("shape", "width"),
+    [
+        (Solid(4, 0.1, 0.1, 2.0), sqrt(2.0) * 0.1),
+        (Box(0.1, 0.2, 2.0), sqrt(2.0) * 0.1),
+        (Box(0.3, 0.1, 2.0), sqrt(2.0) * 0.1),
+        (Solid(0, 0.12, 0.12, 2.0), 0.12),
+    ],
+)
+@pytest.mark.parametrize("turn", [0.0, 30.0])
+def test_a_post_is_as_wide_against_the_earth_as_its_diameter_or_diagonal(shape, width, turn):
+    """IBC 2018 1807.3.2: the diameter of a round post, the diagonal of a square one; of an oblong
+    one that of the square of its lesser side (judgement: not wider than it is), however turned."""
+    post = Part("post", shape, Place(turn=radians(turn)), density=500.0, embed=0.6)
+    found = posts_of(build_structure(design(post, ground="sand")), find_ground("sand"))
+    assert found.width == pytest.approx([width], rel=1e-3)
+    assert found.depth == pytest.approx([0.6])
+
+
+def held(*rows):
+    drawn = design(Part("post", Box(0.4, 0.4, 1.6), density=200.0), ground="firm lawn", wind=28.0)
+    tables = dict(drawn.tables)
+    for kind in {type(row) for row in rows}:
+        tables[kind] = tuple(row for row in rows if type(row) is kind)
+    found = examine(replace(drawn, tables=tables))
+    return found.held.hold_down(found.structure)
+
+
+def test_stakes_at_the_foot_hold_nothing_beside_guys():
+    """They are slack until a line stretches: beside guys only the lines draw on the piece."""
+    stakes = AnchorRow("stakes", "rebar stake 1/2 in x 36 in", "corners")
+    guys = GuyRow(
+        "guys",
+        "polyester rope 1/4 in",
+        "steel stake 1 in x 36 in",
+        height=1.5,
+        radius=1.5,
+        count=4,
+    )
+    assert len(held(stakes).anchors) == 4
+    both = held(stakes, guys)
+    assert both.anchors.shape == (0, 2)
+    assert both.tops.shape == (4, 3)
+    assert both.along[:, 2].max() < 0.0
+
+
+@pytest.mark.parametrize("turn", [0.0, 0.7, pi / 2.0])
+@pytest.mark.parametrize("at", [(0.0, 0.0), (1.5, -0.4)])
+def test_anchors_round_a_round_foot_stand_round_its_middle(turn, at):
+    """Wherever it stands and however it is turned: their middle is its middle, at its edge."""
+    foot = Part("foot", Plate(Regular(0, 0.8), 0.05), Place(at=(*at, 0.0)), density=2400.0)
+    post = Part("post", Box(0.2, 0.2, 1.5), Place(on="foot"), density=500.0)
+    found = examine(design(foot, post, ground="firm lawn", turn=turn))
+    middle = found.structure.footprint.mean(axis=0)
+    places = places_for(found.loaded, "anchors")
+    assert {name for name, _ in places} == {"place round it"}
+    assert [row.count for _, row in places] == [4, 6, 8]
+    for _, row in places:
+        points = anchor_points(found.structure, row)
+        assert points.mean(axis=0) == pytest.approx(middle, abs=1e-9)
+        assert np.hypot(*(points - middle).T) == pytest.approx(0.4, rel=0.01)
