@@ -1,6 +1,6 @@
 """How heavy the house is: lines by room, names twice, what asks for a shape, circles, full folders.
 
-    python benchmarks/house.py [--list twice|shapes|circles]
+    python benchmarks/house.py [--list twice|shapes|circles|sentences]
 
 Printed, not enforced. A name is public where a module defines it at its top without an underscore;
 ``TYPE_CHECKING`` is no name of ours, and what the table of commands calls in each of their modules
@@ -10,14 +10,19 @@ matches one: a match counts once, however many cases it has. It is complete wher
 others, so that the type checker names what a new shape needs; what asks for one of the few forms
 (``design/shapes/forms.py``) is told beside. Modules are in a circle
 where each leads to the other by imports.
+A function takes the whole to make a sentence where a parameter is all that was found of a piece,
+or what holds that in a field, and where what it returns is text alone; those that return the lines
+of a screen are told beside.
 """
 
 import argparse
 import ast
+import re
 import sys
 from collections import Counter, defaultdict
 from collections.abc import Iterator
 from pathlib import Path
+from typing import TypeGuard
 
 ROOT = Path(__file__).resolve().parent.parent
 ROOMS = (
@@ -33,7 +38,9 @@ LONG = 300
 def main() -> None:
     """Print the counts, and what is asked for one by one."""
     parser = argparse.ArgumentParser(description=__doc__)
-    parser.add_argument("--list", choices=("twice", "shapes", "circles"), action="append")
+    parser.add_argument(
+        "--list", choices=("twice", "shapes", "circles", "sentences"), action="append"
+    )
     asked: list[str] = parser.parse_args().list or []
     trees = {path: ast.parse(path.read_text(encoding="utf-8")) for path in files()}
     for name, told in (
@@ -42,6 +49,7 @@ def main() -> None:
         ("shapes", dispatch(trees)),
         ("circles", circles(trees)),
         ("folders", folders(trees)),
+        ("sentences", sentences(trees)),
     ):
         rows = list(told)
         print(rows[0])
@@ -276,6 +284,58 @@ def folders(trees: dict[Path, ast.Module]) -> Iterator[str]:
     full = [(folder, count) for folder, count in counts.most_common() if count > FULL]
     yield f"folders: {len(counts)}, of more than {FULL} files {len(full)}"
     yield from (f"{folder:<22}{count:>4} files" for folder, count in full)
+
+
+WHOLE = ("Examination", "AsOne", "Kept")
+"""Classes that are all that was found of a piece."""
+
+TEXT, LINES = "str", "Line"
+_HOLDS_TEXT = {TEXT, LINES, "list", "tuple", "dict", "Mapping", "Sequence", "Iterator", "None"}
+
+
+def sentences(trees: dict[Path, ast.Module]) -> Iterator[str]:
+    """Yield the functions that take all that was found of a piece and return text alone."""
+    said = {path: t for path, t in trees.items() if _name(path).startswith(("report", "cli"))}
+    named = {
+        each.id: _words(node.value)
+        for tree in said.values()
+        for node in tree.body
+        if isinstance(node, ast.Assign)
+        for each in node.targets
+        if isinstance(each, ast.Name)
+    }
+    holders = {*WHOLE, *(one.name for tree in said.values() for one in tree.body if _holds(one))}
+    found = {TEXT: list[str](), LINES: list[str]()}
+    for path, tree in said.items():
+        for node in ast.walk(tree):
+            if isinstance(node, ast.FunctionDef) and node.returns is not None:
+                returns = _words(node.returns)
+                returns = named.get(next(iter(returns)), returns) if len(returns) == 1 else returns
+                takes = {one for arg in _arguments(node) for one in _words(arg.annotation)}
+                if takes & holders and returns <= _HOLDS_TEXT and returns & {TEXT, LINES}:
+                    what = LINES if LINES in returns else TEXT
+                    found[what].append(f"{_name(path)} {node.name}")
+    yield (
+        f"functions that take the whole of a piece to make a sentence: {len(found[TEXT])}; "
+        f"to make a screen: {len(found[LINES])}"
+    )
+    yield from (*found[TEXT], *found[LINES])
+
+
+def _arguments(node: ast.FunctionDef) -> list[ast.arg]:
+    return [*node.args.posonlyargs, *node.args.args, *node.args.kwonlyargs]
+
+
+def _words(annotation: ast.AST | None) -> set[str]:
+    return set() if annotation is None else set(re.findall(r"\w+", ast.unparse(annotation)))
+
+
+def _holds(node: ast.stmt) -> TypeGuard[ast.ClassDef]:
+    """Return whether a class has a field that is all that was found of a piece."""
+    return isinstance(node, ast.ClassDef) and any(
+        isinstance(one, ast.AnnAssign) and bool(_words(one.annotation) & {*WHOLE})
+        for one in node.body
+    )
 
 
 if __name__ == "__main__":
