@@ -7,8 +7,8 @@ import pytest
 from designs import design
 
 from yardfast.checks.anchoring.ground_parts import ground_parts
-from yardfast.checks.build_steps import down, up
 from yardfast.checks.examination import examine
+from yardfast.checks.judged.build_steps import down, up
 from yardfast.checks.sides import quarter_of
 from yardfast.checks.strength import worse_of
 from yardfast.design.model import Part, Place

@@ -8,11 +8,11 @@ from math import pi
 
 import pytest
 
-from yardfast.checks.joints.driven import Driven
-from yardfast.checks.joints.joint_material import joint_material_of
 from yardfast.checks.timber.books import book_of
 from yardfast.checks.timber.en1995.lateral import embedment_strength, johansen, under_plate
 from yardfast.checks.timber.en1995.stuff import Wood, find_class
+from yardfast.checks.timber.terms.driven import Driven
+from yardfast.checks.timber.terms.joint_material import joint_material_of
 from yardfast.materials import fasteners
 from yardfast.units.frozen import replace
 
