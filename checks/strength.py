@@ -7,7 +7,7 @@ import numpy as np
 from ..loads.combinations import Factors
 from ..statics.stiffness import SETS, SOFTEST
 from ..statics.tables.joint_table import JointRow
-from ..units.arrays import Array, Integers
+from ..units.arrays import Array, Integers, distinct
 from ..units.frozen import ByIdentity
 from .acting.internal_forces import STIFFNESS_AS_READ, Envelope, InternalForces
 from .acting.load_cases import most_used_cases
@@ -157,7 +157,7 @@ def _stick_rank(one: MemberStrength | NotJudged) -> float:
 
 
 def _all(*each: Integers) -> Integers:
-    return np.unique(np.concatenate([np.zeros(1, dtype=np.intp), *each]))
+    return distinct(np.concatenate([np.zeros(1, dtype=np.intp), *each]))
 
 
 def _most_used(forces: InternalForces, k: int, rough: Array) -> tuple[TieDemand, Integers]:

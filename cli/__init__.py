@@ -11,7 +11,7 @@ BROKEN_PIPE = 141
 _WRONG = 2
 
 
-OBJECTS_BETWEEN_SEARCHES = 50_000
+OBJECTS_BETWEEN_SEARCHES = 250_000
 
 ONE_THREAD = ("OPENBLAS_NUM_THREADS", "OMP_NUM_THREADS", "MKL_NUM_THREADS")
 """What keeps products of matrices in one thread: small ones cost far more in several."""

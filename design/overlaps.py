@@ -5,7 +5,7 @@ from math import sqrt
 
 import numpy as np
 
-from ..units.arrays import Array
+from ..units.arrays import Array, distinct
 from ..units.frozen import ByValue
 from .placing import Body
 from .sections import section
@@ -115,7 +115,7 @@ def _of_hull(body: Body, hull: Hull) -> list[Array]:
 
 def _apart(levels: Array, least: float) -> Array:
     """Return levels in order with the first and last, none nearer than ``least`` to another."""
-    ordered = np.unique(levels)
+    ordered = distinct(levels)
     kept = [ordered[0]]
     for z in ordered[1:-1]:
         if z - kept[-1] > least and ordered[-1] - z > least:

@@ -6,7 +6,7 @@ from itertools import pairwise
 import numpy as np
 
 from ..design.structure import Structure
-from ..units.arrays import Array
+from ..units.arrays import Array, distinct
 from .bars import Bar, body_bars
 from .contacts.bed import COARSE_BED
 from .contacts.graph import Edge, swings
@@ -64,7 +64,7 @@ class _Building:
             for body in (one.of, one.to):
                 meets[body].append(spots)
         for foot in footings:
-            meets[foot.body] += [point[None] for point in np.unique(foot.points, axis=0)]
+            meets[foot.body] += [point[None] for point in distinct(foot.points, axis=0)]
         for body, point in loaded:
             meets[body].append(np.asarray(point)[None])
         self.nodes: list[Array] = []
@@ -325,7 +325,7 @@ def _places(stick: Bar, meets: Sequence[Array], whole: bool) -> Array:
             at = np.sort(at)
             groups = np.split(at, np.flatnonzero(np.diff(at) > stick.wide) + 1)
             found += [float(each.mean()) for each in groups]
-    ordered = np.unique(np.round(found, 9))
+    ordered = distinct(np.round(found, 9))
     kept = [float(ordered[0])]
     for place in ordered[1:]:
         if place - kept[-1] > _NEAR:

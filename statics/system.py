@@ -11,7 +11,7 @@ from functools import cached_property
 import numpy as np
 from numpy.typing import NDArray
 
-from ..units.arrays import Array, Integers
+from ..units.arrays import Array, Integers, distinct
 from ..units.frozen import ByIdentity, field, replace
 from .chain import Chain, chain_blocks
 from .frame import Beams
@@ -146,7 +146,7 @@ class System(ByIdentity, frozen=True):
         pairs = np.concatenate([joined[(joined != FIXED).all(axis=1)], beams])
         return tuple(
             (6 * one[:, None] + np.arange(6)).ravel()
-            for one in chain_blocks(count, np.unique(pairs, axis=0))
+            for one in chain_blocks(count, distinct(pairs, axis=0))
         )
 
     def stiffness(self, k: Array) -> Chain:

@@ -17,7 +17,7 @@ from ...statics.stiffness import SETS
 from ...statics.tables.joint_table import JointRow
 from ...statics.tie import Tie, Variant, share_of
 from ...statics.wrench import motion_rows
-from ...units.arrays import Array, Integers
+from ...units.arrays import Array, Integers, distinct
 from ...units.frozen import ByIdentity, replace
 from ..acting.internal_forces import STIFFNESS_AS_READ
 from ..acting.load_cases import LoadCases, most_used_cases
@@ -154,7 +154,7 @@ def refastened_joint(found: JointFound, own: Sequence[JointPlace], factors: Fact
 def used_most(whole: TieDemand) -> TieDemand:
     """Return of what goes through a joint the cases in which it is used most by any set."""
     use = whole.by_set.values()
-    rows = np.unique(np.concatenate([most_used_cases(one, FIRST) for one in use]))
+    rows = distinct(np.concatenate([most_used_cases(one, FIRST) for one in use]))
     wrenches = {name: each[rows] for name, each in whole.wrenches.items()}
     return replace(whole, which=whole.which[rows], wrenches=wrenches)
 

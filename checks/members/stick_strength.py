@@ -18,7 +18,7 @@ from ...statics.buckling import critical
 from ...statics.contacts.graph import GROUND, Edge, Graph, Holds
 from ...statics.model import Forces, SectionForces
 from ...statics.stiffness import SOFT
-from ...units.arrays import Array, Integers
+from ...units.arrays import Array, Integers, distinct
 from ...units.frozen import ByIdentity, replace
 from ..acting.internal_forces import STIFFNESS_AS_READ, Envelope, InternalForces
 from ..acting.load_cases import LoadCases, most_used_cases
@@ -108,7 +108,7 @@ def may_govern(sticks: Sequence[Judged], forces: InternalForces, most: int) -> I
     for each in by_part.values():
         picked += [most_used_cases(one, most) for one in np.max(each, axis=0)]
         picked += [most_used_cases(one[0], 1) for one in each]
-    return np.unique(np.concatenate(picked))
+    return distinct(np.concatenate(picked))
 
 
 def _plain_uses(one: Judged, sections: SectionForces, cases: LoadCases) -> Array:

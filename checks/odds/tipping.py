@@ -12,7 +12,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from ...loads.actions import Actions
-from ...units.arrays import Array
+from ...units.arrays import Array, distinct
 from ...units.frozen import ByIdentity
 from ..limits import Stage
 from ..stability.standing import DeadLoad, Standing
@@ -59,7 +59,7 @@ class Tipping(ByIdentity, frozen=True):
         before, after = about < low * (1.0 - _MARGIN), about > high * (1.0 + _MARGIN)
         found[known & before] = 0.0
         close = ~(known & (before | after))
-        some: list[int] = np.unique(first[close]).tolist()
+        some: list[int] = distinct(first[close]).tolist()
         for k in some:
             which = np.flatnonzero(close & (first == k))
             force, centre = weight.force[which], weight.centre[which]

@@ -13,7 +13,7 @@ from ...design.touching import GAP
 from ...loads.combinations import Factors
 from ...loads.roofs.inside_air import breathes
 from ...materials.lumber import Lumber
-from ...units.arrays import Array, Mask
+from ...units.arrays import Array, Mask, distinct
 from ...units.frozen import ByIdentity, ByValue, replace
 from ..acting.borne import Borne
 from ..acting.local_wind import LocalWind
@@ -161,7 +161,7 @@ def _level(
     if len(inside) == 1:
         strip = Strip((0.0, half + abs(first)), (0.0,), height, across, True, (Acting(wind),))
     else:
-        edges = np.unique(np.concatenate([[-half], inside, [half]]))
+        edges = distinct(np.concatenate([[-half], inside, [half]]))
         between = (edges[:-1] >= first) & (edges[1:] <= inside[-1])
         winds = tuple(Acting(wind * some) for some in (between | True, between, ~between))
         strip = Strip(edges, inside, height, across, lifts=winds)

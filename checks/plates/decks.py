@@ -17,7 +17,7 @@ from ...loads.roofs.inside_air import breathes, breathes_beneath
 from ...loads.roofs.lids import covered, from_above, is_free, lies_on_ground, on_top
 from ...loads.roofs.tops import FREE_LIFTED, FREE_PRESSED
 from ...materials.lumber import Lumber
-from ...units.arrays import Array
+from ...units.arrays import Array, distinct
 from ...units.frozen import ByIdentity, replace
 from ..acting.borne import Borne
 from ..acting.local_wind import LocalWind, overhang_pressure
@@ -238,7 +238,7 @@ def _over_beams(
     outer = [gap if gap > thin else 0.0 for gap in (beams[0][0] - first, last - beams[-1][1])]
     gaps = [b[0] - a[1] for a, b in pairwise(beams)]
     along = np.cumsum([0.0, outer[0], *gaps, outer[1]])
-    held, edges = along[1:-1], np.unique(along)
+    held, edges = along[1:-1], distinct(along)
     between = (edges[:-1] >= held[0]) & (edges[1:] <= held[-1])
     parts = (np.ones_like(between), between, ~between)  # a gust may reach some of it alone
     up = np.where(between, wind.up, wind.over)

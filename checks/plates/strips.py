@@ -14,7 +14,7 @@ from ...design.structure import GRAVITY, WEIGHINGS, Structure
 from ...loads.combinations import Factors
 from ...materials.lumber import Lumber, board_width
 from ...materials.sheets import Sheet
-from ...units.arrays import Array
+from ...units.arrays import Array, distinct
 from ...units.frozen import ByIdentity, ByValue, replace
 from ..judged.judging import Check, Kind, judged, where_greatest
 from ..members.member_check import MemberStrength, NotJudged
@@ -257,7 +257,7 @@ def _nodes(strip: Strip) -> tuple[Array, Parts]:
     between = np.linspace(edges[:-1], edges[1:], parts, endpoint=False).ravel()
     loads = (*strip.lifts, *strip.presses, *strip.named, strip.weighs or Acting(0.0))
     points = [point.at for load in loads for point in load.points]
-    at = np.unique(_rounded(np.concatenate([edges, between, _rounded(strip.held), points])))
+    at = distinct(_rounded(np.concatenate([edges, between, _rounded(strip.held), points])))
     at = at[(at >= edges[0]) & (at <= edges[-1])]
     middle = 0.5 * (at[1:] + at[:-1])
     return at, np.clip(np.searchsorted(edges, middle) - 1, 0, edges.size - 2)

@@ -5,7 +5,7 @@ from numpy.typing import NDArray
 
 from ...design.structure import Weighing
 from ...loads.actions import Actions
-from ...units.arrays import Array
+from ...units.arrays import Array, distinct
 from ...units.frozen import ByValue
 from ..judged.judging import where_greatest
 from .crossing import crossing
@@ -82,7 +82,7 @@ def _least_few(calm: Array) -> NDArray[np.intp]:
     """Return which pairs of all (…) are among the few least for any of the weights (W, …)."""
     flat = calm.reshape(len(calm), -1)
     few = min(_LIKELY, flat.shape[1])
-    return np.unique(np.argpartition(flat, few - 1, axis=1)[:, :few])
+    return distinct(np.argpartition(flat, few - 1, axis=1)[:, :few])
 
 
 def _may_tip(

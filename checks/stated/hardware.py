@@ -20,7 +20,7 @@ from ...materials.bought import NOMINAL_TOLERANCE
 from ...materials.fastener import Fastener
 from ...materials.stock import lumber_sizes
 from ...statics.tables.seam_table import SeamRow
-from ...units.arrays import Array
+from ...units.arrays import Array, distinct
 from ...units.frozen import ByValue
 from ..fasteners.fastener_sets import BLOCKS, FastenerSet, block_thickness
 from ..fasteners.joint_places import JointPlace
@@ -212,7 +212,7 @@ def _sides(one: JointPlace, points: Array) -> Iterator[tuple[Array, float, NDArr
     off = points[:, None] - starts[None]
     at = np.clip((off * ways).sum(axis=2), 0.0, longs)
     near = np.linalg.norm(off - at[..., None] * ways, axis=2).argmin(axis=1)
-    for side in np.unique(near):
+    for side in distinct(near):
         yield ways[side], float(longs[side]), np.flatnonzero(near == side)
 
 

@@ -5,7 +5,7 @@ from math import asin, atan2, cos, hypot, isfinite, sin, sqrt, tan
 
 import numpy as np
 
-from ...units.arrays import Array
+from ...units.arrays import Array, distinct
 from ...units.frozen import ByValue
 
 
@@ -52,7 +52,7 @@ class SawnPanel(ByValue, frozen=True):
         The face at each depth is the outer one with its edges moved in; its area is quadratic
         in depth between the depths at which an edge vanishes, so Simpson's rule is exact.
         """
-        stops = np.unique([0.0, *self._vanishing(), self.thickness])
+        stops = distinct(np.array([0.0, *self._vanishing(), self.thickness]))
         total = 0.0
         for low, high in pairwise(stops.tolist()):
             areas = [self._area(depth) for depth in (low, (low + high) / 2.0, high)]

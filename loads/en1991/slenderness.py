@@ -6,7 +6,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ... import references
-from ...units.arrays import Array
+from ...units.arrays import Array, distinct
 from ..printed.interpolation import between_rows_and_columns
 from ..printed.ranges import fraction, positive
 
@@ -55,6 +55,6 @@ def _end_effect() -> tuple[Array, Array, Array]:
     """Return ln lambda (n,), the solidities (m,) that grow, and psi_lambda (m, n)."""
     table = references.table("wind/en1991_end_effect")
     lam, phi, psi = (table.numbers(c) for c in ("slenderness", "solidity", "psi_lambda"))
-    lambdas, phis = np.unique(lam), np.unique(phi)
+    lambdas, phis = distinct(lam), distinct(phi)
     found = {(a, b): c for a, b, c in zip(lam, phi, psi, strict=True)}
     return np.log(lambdas), phis, np.array([[found[a, b] for a in lambdas] for b in phis])

@@ -14,7 +14,7 @@ from ...design.sections import section
 from ...design.structure import Structure
 from ...materials import anchors as kinds
 from ...units import plain
-from ...units.arrays import Array
+from ...units.arrays import Array, distinct
 from ...units.frozen import ByIdentity, replace
 from ..tables.anchor_table import AnchorRow, BallastRow, GuyRow
 from .fit import ANCHOR_LEFT, CARRIED_ACROSS, FIT, HEAD_REACH
@@ -91,7 +91,7 @@ def feet_apart(structure: Structure) -> Array:
 
 def _farthest(foot: BaseGeometry, way: Array) -> Array:
     """Return the middle (2,) of the corners of a foot that lie farthest along a way (2,)."""
-    corners = np.unique(plane.coordinates(foot), axis=0)
+    corners = distinct(plane.coordinates(foot), axis=0)
     along = corners @ (way / max(float(np.hypot(*way)), _LEAST))
     return corners[along > along.max() - _WITHIN].mean(axis=0)
 
