@@ -20,7 +20,7 @@ from .anchoring.embedded_posts import Posts
 from .judged.judging import where_greatest
 from .loose import Loose
 from .stability.overturning import push_that_tips
-from .stability.sliding import resistance_share, sliding_pressures
+from .stability.sliding import sliding_pressures
 from .stability.standing import DeadLoad, Standing
 from .stability.tipping import least_tipping
 
@@ -212,7 +212,7 @@ def stages(
         )
         if loose is not None:
             actions = loose.about_its_foot(actions)
-        share = resistance_share(standing, actions) if slides else np.zeros_like(actions.uplift)
+        share = standing.friction_share(actions) if slides else np.zeros_like(actions.uplift)
         found.append(Stage(actions, share, low, high))
     return found
 

@@ -10,7 +10,7 @@ from numpy.typing import NDArray
 from shapely import Point, Polygon
 from shapely.geometry.base import BaseGeometry
 
-from ..units.arrays import Array
+from ..units.arrays import Array, Mask
 
 Polygons = NDArray[np.object_]
 
@@ -120,6 +120,12 @@ def intersects(one: BaseGeometry, other: BaseGeometry, least: float) -> bool:
     if not _kernel.intersects(one, other):
         return False
     return bool(_overlay(_kernel.intersection, one, other).area > least)
+
+
+def touch(region: BaseGeometry, others: Polygons) -> Mask:
+    """Return which of others (n,) share a point with a region, sooner than what they share."""
+    _kernel.prepare(region)
+    return cast(Mask, _kernel.intersects(region, others))
 
 
 def is_ring(piece: BaseGeometry) -> bool:

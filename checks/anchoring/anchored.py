@@ -13,9 +13,8 @@ from ...units.frozen import ByIdentity
 from ..judged.judging import Check, Kind, Remark, azimuth, judged, where_greatest
 from ..stability.bearing import check_bearing
 from ..stability.overturning import Hold, check_overturning
-from ..stability.sliding import check_sliding, resistance_share
+from ..stability.sliding import check_sliding
 from ..stability.standing import Standing
-from ..stability.wind_moments import WindMoments
 from . import anchor_group, guys, stakes
 from .anchor_capacity import Holding
 from .held import Held
@@ -160,7 +159,7 @@ def _left_over(standing: Standing, actions: Actions, factors: Factors, dead: flo
     weight = standing.structure.weight("light")
     pressing = dead * weight - factors.wind * actions.uplift
     pivot = standing.pivot(np.repeat(pressing[..., None], len(standing.normals), axis=-1))
-    over = factors.wind * WindMoments.of(actions, standing.normals).over(pivot)
+    over = factors.wind * standing.winds(actions).over(pivot)
     return _Turning(np.maximum(over - dead * standing.hold("light", pivot), 0.0), pivot)
 
 
@@ -259,7 +258,7 @@ def _level_pulls(
     """
     weight = dead * standing.structure.weight("light")
     size = factors.wind * np.hypot(actions.force[..., 0], actions.force[..., 1])
-    share = factors.friction * resistance_share(standing, actions)
+    share = factors.friction * standing.friction_share(actions)
     grip = share * np.maximum(weight * cos(standing.slope) - factors.wind * actions.uplift, 0.0)
     asked = size + weight * sin(standing.slope)
     rest = anchor_group.left_to_stakes(asked, grip) / np.where(size > 0.0, size, 1.0)

@@ -15,7 +15,6 @@ from ..judged.judging import Check, Kind, azimuth, judged, where_greatest
 from .crossing import crossing
 from .overturning import Hold
 from .standing import Standing
-from .wind_moments import WindMoments, worst_by_line
 
 _BALANCED = 1.0e-12
 """Moments left over (m times the weight) that count as none."""
@@ -113,12 +112,12 @@ def _loaded(
     standing: Standing, actions: Actions, factors: Factors, weighing: Weighing, dead: float
 ) -> _Loaded:
     """Return the resultant of weight and wind, of the direction in which it lies farthest out."""
-    caps, normals = standing.caps, standing.normals
+    caps = standing.caps
     weight = dead * standing.structure.weight(weighing)
     kept = dead * standing.hold(weighing, caps.reach)
     upright = weight * cos(standing.slope)
     pressing = (upright - factors.wind * actions.uplift)[..., None]
-    over = factors.wind * WindMoments.of(actions, normals).over(caps.reach)
+    over = factors.wind * standing.winds(actions).over(caps.reach)
     depth = np.where(pressing > 0.0, (kept - over) / np.maximum(pressing, 1.0e-9), -1.0)
     nearest = depth.argmin(axis=-3, keepdims=True)
 
@@ -152,7 +151,7 @@ def _loaded_held(
     It lies on the line about which weight and anchors just balance the wind.
     """
     caps = standing.caps
-    worst, direction = worst_by_line(actions, standing.normals, standing.reach, factors)
+    worst, direction = standing.winds(actions).worst_by_line(standing.reach, factors)
     weight = dead * standing.structure.weight(weighing) * cos(standing.slope)
     inner = np.broadcast_to(caps.reach - caps.depth[:, -1], worst.tilting.shape)
     outer = np.broadcast_to(caps.reach, worst.tilting.shape)

@@ -131,7 +131,7 @@ def _worst(
     greatest force on the ground moments only grow or only fall. What anchors hold does not always:
     then all pairs are worked out.
     """
-    winds = WindMoments.of(actions.times(factors.wind), standing.normals)
+    winds = standing.winds(actions).times(factors.wind)
     lines = len(standing.normals)
     every = _Turning(standing, winds, dead, held, lines)
     if held is not None:

@@ -13,9 +13,8 @@ from ...statics.contacts.holds_down import feet_apart
 from ...units import GRAVITY
 from ...units.arrays import Array
 from ...units.frozen import ByIdentity, ByValue
-from .sliding import resistance_share
 from .standing import Standing
-from .wind_moments import WindMoments, worst_by_line
+from .wind_moments import WindMoments
 
 MOST_STAKES = 6
 _HALVINGS = 50
@@ -53,8 +52,8 @@ NOTHING_TO_HOLD = Remedies(Stakes(np.empty((0, 2)), "", 0.0, 0.0), 0.0, None, Fa
 
 def remedies(standing: Standing, actions: Actions, factors: Factors, slides: bool) -> Remedies:
     """Return what would hold the piece in the given gusts, directions and cases (Q, D, C)."""
-    worst, _ = worst_by_line(actions, standing.normals, standing.reach, factors)
-    share = factors.friction * resistance_share(standing, actions)
+    worst, _ = standing.winds(actions).worst_by_line(standing.reach, factors)
+    share = factors.friction * standing.friction_share(actions)
     stakes = _stakes(standing, actions, factors, worst, share)
     width = _base_width(standing, factors, worst)
     return Remedies(

@@ -9,32 +9,9 @@ from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...units.arrays import Array
 from ..judged.judging import Check, Kind, judged, where_greatest
-from .friction import sliding_resistance
 from .standing import DeadLoad, Standing
 
 _SOURCE = "statics: H + W sin(slope) <= mu (W cos(slope) - U)"
-
-
-def resistance_share(standing: Standing, actions: Actions) -> Array:
-    """Return friction's resistance (…, D, C) per unit of pressing force, turning counted.
-
-    A force off the centre of the contact slides and turns the piece at once.
-    """
-    points, shares, centre = standing.friction_points
-    size = np.hypot(actions.force[..., 0], actions.force[..., 1])
-    safe = np.where(size > 0.0, size, 1.0)
-    along = actions.force / safe[..., None]
-    about_centre = actions.twist - (
-        centre[0] * actions.force[..., 1] - centre[1] * actions.force[..., 0]
-    )
-    arm = np.where(size > 0.0, about_centre / safe, 0.0)
-    table = np.column_stack([along.reshape(-1, 2), arm.ravel().round(9)])
-    distinct, back = np.unique(table, axis=0, return_inverse=True)
-    distinct = distinct.astype(np.float64)
-    found = sliding_resistance(
-        points, shares, distinct[:, :2], distinct[:, 2], standing.rubs_evenly
-    )
-    return found[back.ravel()].reshape(arm.shape)
 
 
 def check_sliding(
@@ -47,7 +24,7 @@ def check_sliding(
     """
     weighing: Weighing = "light"
     weight = standing.structure.weight(weighing)
-    share = resistance_share(standing, actions)
+    share = standing.friction_share(actions)
     size = np.hypot(actions.force[..., 0], actions.force[..., 1])
     worst: tuple[float, float, float, float, tuple[int, ...]] | None = None
     for dead in factors.sets:
@@ -94,8 +71,8 @@ def sliding_pressures(
 ) -> Array:
     """Return the least pressures (…, D, C) in Pa within low..high at which it slides, else inf.
 
-    ``unit`` holds the actions (D, C) of 1 Pa and ``share`` k (…, D, C) is their `resistance_share`:
-    (q H + W sin) = k (W cos - q U). A weight may be that (…, 1, 1) of many pieces at once.
+    ``unit`` holds the actions (D, C) of 1 Pa, ``share`` k (…, D, C) is `Standing.friction_share` of
+    them: (q H + W sin) = k (W cos - q U). A weight may be that (…, 1, 1) of many pieces at once.
     """
     weight = standing.weight(weighing).force
     size = np.hypot(unit.force[..., 0], unit.force[..., 1])

@@ -8,11 +8,14 @@ from numpy.typing import NDArray
 from shapely.geometry.base import BaseGeometry
 
 from ...design.structure import Structure, Weighing
+from ...loads.actions import Actions
 from ...loads.seen.directions import edge_normals
 from ...materials.grounds import Ground
 from ...units.arrays import Array
 from ...units.frozen import ByIdentity, replace
 from .contact import Caps, Quadrature, caps, quadrature
+from .friction import sliding_resistance
+from .wind_moments import WindMoments
 
 _STEP_DEG = 5.0
 """On ground that yields, turning is tried in this many degrees besides the edges: a corner sinks
@@ -51,6 +54,7 @@ class Standing(ByIdentity, frozen=True):
         What was found of the foot stays.
         """
         found = replace(self, structure=structure)
+        _ = self._winds, self._shares, self._pivots  # what is asked of either is known to both
         vars(found).update(vars(self))
         return found
 
@@ -112,6 +116,18 @@ class Standing(ByIdentity, frozen=True):
         """Return the places found so far: several checks ask for those of the same forces."""
         return {}
 
+    def winds(self, actions: Actions) -> WindMoments:
+        """Return what actions do about its lines; of the same actions it is worked out once."""
+        known = self._winds.get(id(actions))
+        if known is None or known[0] is not actions:
+            known = self._winds[id(actions)] = actions, WindMoments.of(actions, self.normals)
+        return known[1]
+
+    @cached_property
+    def _winds(self) -> dict[int, tuple[Actions, WindMoments]]:
+        """Return what was asked of actions so far, with them, so that none takes their place."""
+        return {}
+
     def weight(self, weighing: Weighing | DeadLoad) -> DeadLoad:
         """Return what a weighing of the structure presses; a weight given is itself."""
         if isinstance(weighing, DeadLoad):
@@ -128,6 +144,37 @@ class Standing(ByIdentity, frozen=True):
         arm = pivot - weight.centre[..., :2] @ self.normals.T
         lean = weight.centre[..., 2, None] * sin(self.slope)
         return weight.force[..., None] * (arm * cos(self.slope) - lean)
+
+    def friction_share(self, actions: Actions) -> Array:
+        """Return friction's resistance (…, D, C) per unit of pressing force, turning counted.
+
+        A force off the centre of the contact slides and turns the piece at once. Of the same
+        actions it is worked out once.
+        """
+        known = self._shares.get(id(actions))
+        if known is None or known[0] is not actions:
+            known = self._shares[id(actions)] = actions, self._share_of(actions)
+        return known[1]
+
+    def _share_of(self, actions: Actions) -> Array:
+        points, shares, centre = self.friction_points
+        size = np.hypot(actions.force[..., 0], actions.force[..., 1])
+        safe = np.where(size > 0.0, size, 1.0)
+        along = actions.force / safe[..., None]
+        about_centre = actions.twist - (
+            centre[0] * actions.force[..., 1] - centre[1] * actions.force[..., 0]
+        )
+        arm = np.where(size > 0.0, about_centre / safe, 0.0)
+        table = np.column_stack([along.reshape(-1, 2), arm.ravel().round(9)])
+        rows, back = np.unique(table, axis=0, return_inverse=True)
+        rows = rows.astype(np.float64)
+        found = sliding_resistance(points, shares, rows[:, :2], rows[:, 2], self.rubs_evenly)
+        return found[back.ravel()].reshape(arm.shape)
+
+    @cached_property
+    def _shares(self) -> dict[int, tuple[Actions, Array]]:
+        """Return what was asked of actions so far, with the actions."""
+        return {}
 
     @cached_property
     def _rubbing(self) -> list[Quadrature]:

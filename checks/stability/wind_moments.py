@@ -33,22 +33,24 @@ class WindMoments(ByIdentity, frozen=True):
         """
         return self.tilting + self.uplift * pivot - self.lifted
 
+    def times(self, factor: float) -> "WindMoments":
+        """Return those of winds of so many times the force."""
+        return WindMoments(*(factor * each for each in (self.tilting, self.uplift, self.lifted)))
+
     def some(self, places: NDArray[np.intp], factor: float = 1.0) -> "WindMoments":
         """Return those at some places of all taken one after another, times a factor."""
         each = (self.tilting, self.uplift, self.lifted)
         return WindMoments(*(factor * values.reshape(-1)[places] for values in each))
 
+    def worst_by_line(
+        self, reach: Array, factors: Factors
+    ) -> tuple["WindMoments", NDArray[np.intp]]:
+        """Return for each case and line (C, E) the factored wind that turns over most at ``reach``.
 
-def worst_by_line(
-    actions: Actions, normals: Array, reach: Array, factors: Factors
-) -> tuple[WindMoments, NDArray[np.intp]]:
-    """Return for each case and line (C, E) the factored wind that turns over most at ``reach``.
-
-    With it the index (C, E) of the direction from which it blows.
-    """
-    every = WindMoments.of(actions, normals)
-    shape = every.uplift.shape[-2:]
-    pairs: NDArray[np.intp] = np.arange(int(np.prod(shape)))
-    first = every.over(reach).reshape(-1, *shape).argmax(axis=0)
-    places = first * pairs.size + pairs.reshape(shape)
-    return every.some(places, factors.wind), first % len(actions.azimuths)
+        With it the index (C, E) of the direction from which it blows.
+        """
+        directions, *shape = self.uplift.shape[-3:]
+        pairs: NDArray[np.intp] = np.arange(int(np.prod(shape)))
+        first = self.over(reach).reshape(-1, *shape).argmax(axis=0)
+        places = first * pairs.size + pairs.reshape(shape)
+        return self.some(places, factors.wind), first % directions

@@ -13,7 +13,6 @@ from ...units.frozen import ByValue, replace
 from ..examination import MINIMUM, Examination
 from ..judged.judging import Check
 from ..limits import stages
-from ..stability.sliding import resistance_share
 from ..stability.tipping import tipping_pressure
 from ..stability.wind_moments import WindMoments
 
@@ -84,7 +83,7 @@ def turning(examination: Examination) -> Turning:
         arm=pivot - float(normal @ standing.structure.steady_centre(weighing)[:2]),
         height=float(standing.structure.steady_centre(weighing)[2]),
         pivot=pivot,
-        over=float(WindMoments.of(actions, standing.normals).over(pivots)[q, d, c, e]),
+        over=float(standing.winds(actions).over(pivots)[q, d, c, e]),
         hold=float(standing.hold(weighing, pivots)[e]),
     )
 
@@ -94,7 +93,7 @@ def gripping(examination: Examination) -> Gripping:
     check = examination.sliding
     q, d, c = _governing(examination, check)
     actions = examination.actions
-    share = resistance_share(examination.standing, actions)
+    share = examination.standing.friction_share(actions)
     return Gripping(
         force=float(np.hypot(*actions.force[q, d, c])),
         uplift=float(actions.uplift[q, d, c]),

@@ -9,7 +9,7 @@ from ...units.arrays import Array
 def not_negative(name: str, value: ArrayLike) -> Array:
     """Return ``value`` as an array of floats; ValueError names it when any is below 0."""
     given = np.asarray(value, dtype=float)
-    if (given < 0.0).any():
+    if given < 0.0 if given.ndim == 0 else (given < 0.0).any():
         raise ValueError(f"{name}: found {given.min():g}, expected 0 or more")
     return given
 
@@ -17,7 +17,7 @@ def not_negative(name: str, value: ArrayLike) -> Array:
 def positive(name: str, value: ArrayLike) -> Array:
     """Return ``value`` as an array of floats; ValueError names it when any is 0 or below."""
     given = np.asarray(value, dtype=float)
-    if (given <= 0.0).any():
+    if given <= 0.0 if given.ndim == 0 else (given <= 0.0).any():
         raise ValueError(f"{name}: found {given.min():g}, expected above 0")
     return given
 

@@ -40,7 +40,8 @@ def cells(face: BaseGeometry, rows: int) -> Bed:
     ring = np.stack(
         [low, low + across / rows, low + (across + up) / rows, low + up / rows], axis=-2
     ).reshape(-1, 4, 2)
-    parts = plane.intersection(plane.hulls(ring), face)
+    squares = plane.hulls(ring)
+    parts = plane.intersection(squares[plane.touch(face, squares)], face)
     area = plane.area(parts)
     kept = area > 1.0e-9 * float(area.max())
     return Bed(plane.centroids(parts[kept]), area[kept])

@@ -7,7 +7,7 @@ from designs import design
 from yardfast.checks.acting.design_wind import design_wind
 from yardfast.checks.examination import examine
 from yardfast.checks.stability.overturning import Hold, check_overturning
-from yardfast.checks.stability.sliding import check_sliding, resistance_share
+from yardfast.checks.stability.sliding import check_sliding
 from yardfast.design.model import Part
 from yardfast.design.shapes.boxes import Box
 from yardfast.loads.methods import method_of
@@ -45,6 +45,6 @@ def test_friction_and_anchors_each_at_its_own_against_sliding(site):
     """(mu W + anchors)/H, mu 0.40 of wood on paving, without suction on a level place."""
     found, standing, actions = worked_out(**site)
     check = check_sliding(standing, actions, found.factors, ANCHORS_HOLD)
-    friction = float(resistance_share(standing, actions).max()) * found.structure.weight("light")
+    friction = float(standing.friction_share(actions).max()) * found.structure.weight("light")
     assert check.capacity == pytest.approx(check.dead * friction + ANCHORS_HOLD)
     assert check.bare == pytest.approx((friction + ANCHORS_HOLD) / (check.demand / check.wind))

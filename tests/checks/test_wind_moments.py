@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from yardfast.checks.stability.wind_moments import WindMoments, worst_by_line
+from yardfast.checks.stability.wind_moments import WindMoments
 from yardfast.loads.actions import Actions
 from yardfast.loads.combinations import Factors
 
@@ -36,11 +36,11 @@ def test_a_moment_is_tilting_and_suction_about_where_the_line_lies():
 
 def test_the_worst_by_line_is_factored_and_knows_its_direction():
     """Toward x the second wind leads, 1.5 x 120 = 180 N m at 0.5 m, 1.5 x 102 = 153 at 0.2 m."""
-    worst, direction = worst_by_line(winds(), NORMALS, np.array([0.5, 0.5]), FACTORS)
+    worst, direction = WindMoments.of(winds(), NORMALS).worst_by_line(np.array([0.5, 0.5]), FACTORS)
     assert direction.tolist() == [[1, 1]]
     assert worst.over(np.array([0.5, 0.5]))[0] == pytest.approx([180.0, 174.0])
     assert worst.over(np.array([0.2, 0.2]))[0] == pytest.approx([153.0, 147.0])
     assert worst.uplift[0] == pytest.approx([90.0, 90.0])
-    first, direction = worst_by_line(winds(), NORMALS, np.array([0.0, 0.5]), FACTORS)
+    first, direction = WindMoments.of(winds(), NORMALS).worst_by_line(np.array([0.0, 0.5]), FACTORS)
     assert direction.tolist() == [[0, 1]]  # at the middle 100 - 4 = 96 N m is more than 90
     assert first.tilting[0, 0] == pytest.approx(150.0)
