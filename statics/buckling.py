@@ -108,6 +108,6 @@ def _scaled(system: System, factors: Mapping[str, float]) -> tuple[Array, Array]
     """Return the stiffness with ones on its diagonal, and what scales it (size,)."""
     order = np.concatenate(system.order)
     K = np.empty((system.size, system.size))
-    K[np.ix_(order, order)] = system.stiffness(system.spring_stiffness(factors)).whole()
+    K[np.ix_(order, order)] = system.stiffness((factors,)).whole()[0]
     root = 1.0 / np.sqrt(np.diag(K))
     return K * root[:, None] * root, root

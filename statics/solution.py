@@ -98,7 +98,7 @@ def solve(
     """
     order, cases = np.concatenate(system.order), len(loads)
     k = np.array([system.spring_stiffness(factors) for factors in sets])
-    K, scale = _scaled(system.stiffness(k), order)
+    K, scale = _scaled(system.stiffness(sets), order)
     only = np.flatnonzero(system.springs.one_way & one_way)
     B = system.stretch[only]
     right = np.concatenate([loads, B])[:, order] / scale[:, None, order]

@@ -149,24 +149,48 @@ class System(ByIdentity, frozen=True):
             for one in chain_blocks(count, distinct(pairs, axis=0))
         )
 
-    def stiffness(self, k: Array) -> Chain:
-        """Return the whole stiffness by ``order`` with springs of ``k`` (…, springs) in N/m."""
-        last = len(self.order) - 1
+    def stiffness(self, sets: Sequence[Mapping[str, float]]) -> Chain:
+        """Return the stiffness (sets, …) by ``order``, each class of springs times its factor.
+
+        As a sum of one stiffness for each class, put together once.
+        """
+        kinds, square, beside = self._by_class
+        times = np.array([[factors.get(kind, 1.0) for kind in kinds] for factors in sets])
+        whole = [
+            self.beam_stiffness[np.ix_(mine, mine)] + np.tensordot(times, own, axes=1)
+            for mine, own in zip(self.order, square, strict=True)
+        ]
+        if self.braces.size:
+            whole[0] = whole[0] + self.brace_stiffness * (self.braces.T @ self.braces)
+        return Chain(
+            whole,
+            [
+                self.beam_stiffness[np.ix_(mine, after)] + np.tensordot(times, own, axes=1)
+                for mine, after, own in zip(self.order, self.order[1:], beside, strict=False)
+            ],
+        )
+
+    @cached_property
+    def _by_class(self) -> tuple[list[str], list[Array], list[Array]]:
+        """Return the classes of springs, and what each (classes, …) adds to every block."""
+        kinds = sorted(set(self.springs.kind.tolist()))
         square: list[Array] = []
         beside: list[Array] = []
-        for i, (mine, rows) in enumerate(zip(self.order, self._rows, strict=True)):
-            B = self.stretch[np.ix_(rows, mine)]
-            held = B.T * k[..., None, rows]
-            square.append(self.beam_stiffness[np.ix_(mine, mine)] + held @ B)
-            if i < last:
-                after = self.order[i + 1]
+        for mine, after, rows in zip(self.order, [*self.order[1:], None], self._rows, strict=True):
+            of = [rows[self.springs.kind[rows] == kind] for kind in kinds]
+            B = [self.stretch[np.ix_(each, mine)] for each in of]
+            held = [b.T * self.springs.stiffness[each] for b, each in zip(B, of, strict=True)]
+            size = len(mine)
+            square.append(
+                np.array([h @ b for h, b in zip(held, B, strict=True)]).reshape(-1, size, size)
+            )
+            if after is not None:
                 beside.append(
-                    self.beam_stiffness[np.ix_(mine, after)]
-                    + held @ self.stretch[np.ix_(rows, after)]
+                    np.array(
+                        [h @ self.stretch[np.ix_(e, after)] for h, e in zip(held, of, strict=True)]
+                    ).reshape(-1, size, len(after))
                 )
-        if self.braces.size:
-            square[0] = square[0] + self.brace_stiffness * (self.braces.T @ self.braces)
-        return Chain(square, beside)
+        return kinds, square, beside
 
     @cached_property
     def _rows(self) -> tuple[Integers, ...]:
