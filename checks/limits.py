@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 from itertools import pairwise
-from math import floor, inf, sqrt
+from math import floor, inf, isinf, sqrt
 
 import numpy as np
 
@@ -10,10 +10,9 @@ from ..design.structure import Weighing
 from ..loads.actions import Actions, wind_actions
 from ..loads.exposed import Exposed
 from ..loads.methods import air_density, shelter_of_ground
-from ..loads.seen.directions import distinct
 from ..loads.wind.site import Site
 from ..units import FOOT, MPH
-from ..units.arrays import Array
+from ..units.arrays import Array, distinct
 from ..units.frozen import ByIdentity, ByValue, replace
 from .anchoring.embedded_limits import give_way_pressures, push_that_gives_way
 from .anchoring.embedded_posts import Posts
@@ -22,7 +21,7 @@ from .loose import Loose
 from .stability.overturning import push_that_tips
 from .stability.sliding import sliding_pressures
 from .stability.standing import DeadLoad, Standing
-from .stability.tipping import least_tipping
+from .stability.tipping import LeastTipping, least_tipping
 
 GREATEST_GUST = 150.0
 """Gusts in m/s above which no limit is stated."""
@@ -218,9 +217,10 @@ def stages(
 
 
 def _least(standing: Standing, stages: list[Stage], density: float) -> list[_Found]:
-    """Return the least gusts of each of `_RANGE`: force is not monotone in gust, so all is tried.
+    """Return the least gusts of each of `_RANGE`: force is not monotone in gust, so each is tried.
 
-    Coefficients that are so many times as strong tip and slide at so many times less pressure.
+    Coefficients that are so many times as strong tip and slide at so many times less pressure. What
+    tips within one range of pressure has tipped before the next begins.
     """
     weights = [standing.weight(weighing) for weighing, _ in _RANGE]
     weight = DeadLoad(np.array([w.force for w in weights]), np.array([w.centre for w in weights]))
@@ -229,12 +229,15 @@ def _least(standing: Standing, stages: list[Stage], density: float) -> list[_Fou
     tipping, sliding = [(inf, 0, 0)] * len(_RANGE), [(inf, 0)] * len(_RANGE)
     for stage in stages:
         low, high = strength * stage.low, strength * stage.high
-        tips = least_tipping(standing, stage.actions, weight, low, high)
+        tips: list[LeastTipping] = []
+        if any(isinf(pressure) for pressure, *_ in tipping):
+            tips = least_tipping(standing, stage.actions, weight, low, high)
         bounds = low[:, None, None], high[:, None, None]
         slides = sliding_pressures(standing, stage.actions, each, stage.share, *bounds)
         for k, tip in enumerate(tips):
-            d, _ = where_greatest(-slides[k])
             tipping[k] = min(tipping[k], (tip.pressure, tip.direction, tip.line))
+        for k in range(len(_RANGE)):
+            d, _ = where_greatest(-slides[k])
             sliding[k] = min(sliding[k], (float(slides[k].min()), int(d)))
     return [
         _Found(_gust(tip, strong, density), _gust(slide, strong, density), at, line, slid)

@@ -5,8 +5,7 @@ import numpy as np
 from ...loads.actions import Actions, body_actions, join_actions, minimum_actions, wind_actions
 from ...loads.exposed import Exposed
 from ...loads.methods import Method
-from ...loads.seen.directions import distinct
-from ...units.arrays import Array
+from ...units.arrays import Array, distinct
 from ...units.frozen import ByIdentity
 
 

@@ -22,7 +22,7 @@ _MARGIN = 1.0e-6
 """What tips no more than this much later may be the first: a margin for rounding."""
 
 
-class _Tipping(ByValue, frozen=True):
+class LeastTipping(ByValue, frozen=True):
     """The least pressure in Pa that tips, the direction's index and the line it tips about."""
 
     pressure: float
@@ -36,7 +36,7 @@ def tipping_pressure(
     weighing: Weighing | DeadLoad,
     low: float = 0.0,
     high: float = np.inf,
-) -> _Tipping:
+) -> LeastTipping:
     """Return the least of `tipping_pressures` for one weight, with where it stands."""
     weight = standing.weight(weighing)
     one = DeadLoad(weight.force.reshape(1), weight.centre.reshape(1, 3))
@@ -45,7 +45,7 @@ def tipping_pressure(
 
 def least_tipping(
     standing: Standing, unit: Actions, weight: DeadLoad, low: Array, high: Array
-) -> list[_Tipping]:
+) -> list[LeastTipping]:
     """Return the least of `tipping_pressures` for each of several weights (W,), and where.
 
     ``low`` and ``high`` are (W,) in Pa. Of the pairs of a wind and a line only those are worked out
@@ -63,10 +63,10 @@ def least_tipping(
 
     ceiling = of_pairs(_least_few(calm)).min(axis=1)
     places = np.flatnonzero(_may_tip(standing, every, weight, calm, ceiling).any(axis=0))
-    found: list[_Tipping] = []
+    found: list[LeastTipping] = []
     for q in of_pairs(places):
         row, line = divmod(int(places[where_greatest(-q)]), lines)
-        found.append(_Tipping(float(q.min()), row // unit.uplift.shape[-1], line))
+        found.append(LeastTipping(float(q.min()), row // unit.uplift.shape[-1], line))
     return found
 
 

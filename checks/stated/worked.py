@@ -7,8 +7,7 @@ import numpy as np
 from ...design.structure import Weighing
 from ...loads.actions import wind_actions
 from ...loads.methods import air_density, method_of
-from ...loads.seen.directions import distinct
-from ...units.arrays import Array
+from ...units.arrays import Array, distinct
 from ...units.frozen import ByValue, replace
 from ..examination import MINIMUM, Examination
 from ..judged.judging import Check

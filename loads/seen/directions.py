@@ -1,10 +1,9 @@
 """The wind directions that are tried: every 5 degrees, and those square to something."""
 
 import numpy as np
-from numpy.typing import ArrayLike
 
 from ...design.structure import Structure
-from ...units.arrays import Array
+from ...units.arrays import Array, distinct
 
 _STEP_DEG = 5.0
 MOST_DIRECTIONS = 720
@@ -39,12 +38,3 @@ def edge_normals(footprint: Array) -> Array:
     """
     edge = np.roll(footprint, -1, axis=0) - footprint
     return np.column_stack([edge[:, 1], -edge[:, 0]]) / np.linalg.norm(edge, axis=1)[:, None]
-
-
-def distinct(values: ArrayLike) -> Array:
-    """Return the different values (k,) ascending.
-
-    As ``numpy.unique``, which imports numpy's masked arrays: a fifth of numpy's own start.
-    """
-    ordered = np.sort(np.asarray(values, dtype=float).ravel())
-    return ordered[np.append(True, ordered[1:] != ordered[:-1])[: len(ordered)]]
