@@ -48,13 +48,15 @@ def share(
         best = np.asarray(np.linalg.solve(H, here.w[..., None])[..., 0], dtype=np.float64)
         step = best - here.d
         stretch = step @ B.T
-        far = here.least_along(step, stretch)
+        # where the whole step opens and closes nothing it ends where the energy is least
+        far = np.ones(len(todo))
+        turns = ~here.stays(here.e + stretch)
+        if turns.any():
+            far[turns] = here.some(turns).least_along(step[turns], stretch[turns])
         d[todo] += far[:, None] * step
         now = here.e + far[:, None] * stretch
         e[todo] = now
-        same = ((now > 0.0) == (here.e > 0.0)) | ~one_way
-        settled = (far == 1.0) & same.all(axis=1)
-        todo = todo[np.logical_not(settled)]
+        todo = todo[np.logical_not((far == 1.0) & here.stays(now))]
         if not len(todo):
             break
     e = d @ B.T
@@ -77,6 +79,16 @@ class _Here(ByIdentity, frozen=True):
     def acts(self) -> Array:
         """Return the stiffness (m, n) of the springs that act."""
         return np.where(self.one_way & (self.e > 0.0), 0.0, self.k)
+
+    def stays(self, e: Array) -> NDArray[np.bool_]:
+        """Return in which cases (m,) the same springs act at stretches ``e`` (m, n) as here."""
+        same: NDArray[np.bool_] = ((e > 0.0) == (self.e > 0.0)) | ~self.one_way
+        return np.asarray(same.all(axis=1))
+
+    def some(self, which: NDArray[np.bool_]) -> "_Here":
+        """Return some of the cases."""
+        of = (self.w[which], self.free[which], self.d[which], self.e[which])
+        return _Here(self.k[which], self.one_way, *of)
 
     def least_along(self, step: Array, stretch: Array) -> Array:
         """Return how far (m,) to go along a step: all of it, or by halves until energy falls."""
