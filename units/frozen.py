@@ -4,14 +4,13 @@ Like frozen dataclasses, but made and filled in compiled code: one of these is t
 of the time, which counts for a command that loads some four hundred of them before it answers.
 """
 
-import dataclasses
 from typing import Any, TypeVar
 
 from msgspec import Struct, field, structs
 
 __all__ = ["ByIdentity", "ByValue", "field", "replace", "values_by_name"]
 
-_One = TypeVar("_One")
+_One = TypeVar("_One", bound=Struct)
 
 
 class ByValue(Struct, frozen=True, dict=True):
@@ -30,19 +29,10 @@ class ByIdentity(Struct, frozen=True, eq=False, dict=True):
 
 
 def replace(one: _One, **changes: Any) -> _One:
-    """Return the same with other values in some of its fields. TypeError for a field it has not.
-
-    Shapes are dataclasses: what is abstract in them must be said.
-    """
-    if isinstance(one, Struct):
-        return structs.replace(one, **changes)
-    return dataclasses.replace(one, **changes)  # type: ignore[type-var]
+    """Return the same with other values in some of its fields. TypeError for a field it has not."""
+    return structs.replace(one, **changes)
 
 
 def values_by_name(one: object) -> dict[str, Any]:
     """Return the values of a thing's fields by name; nothing of what has none."""
-    if isinstance(one, Struct):
-        return structs.asdict(one)
-    if dataclasses.is_dataclass(one):
-        return {each.name: getattr(one, each.name) for each in dataclasses.fields(one)}
-    return {}
+    return structs.asdict(one) if isinstance(one, Struct) else {}

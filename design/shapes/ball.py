@@ -1,6 +1,5 @@
 """The ball."""
 
-from dataclasses import dataclass
 from math import pi
 
 import numpy as np
@@ -10,11 +9,10 @@ from shapely.geometry.base import BaseGeometry
 from ...units.arrays import Array
 from .forms import Form, Globe
 from .plans import Regular
-from .shape import NO_HULLS, Hull, Moments, Shape, Sphere
+from .shape import NO_HULLS, Hull, Moments, SizedShape, Sphere
 
 
-@dataclass(frozen=True)
-class Ball(Shape):
+class Ball(SizedShape, frozen=True):
     """A sphere of diameter ``across`` m resting on its place; hollow with ``wall``."""
 
     has_foot = False

@@ -1,6 +1,5 @@
 """Many-sided and round bodies about an upright axis: shell and solid."""
 
-from dataclasses import dataclass
 from math import hypot
 
 import numpy as np
@@ -12,7 +11,7 @@ from ...units.frozen import ByValue, replace
 from .forms import Form, Post, Prism, Walls
 from .plans import Regular, area_factor
 from .prism import prismatoid
-from .shape import ALONG_AXIS, NO_HULLS, Hull, Moments, Shape
+from .shape import ALONG_AXIS, NO_HULLS, Hull, Moments, SizedShape
 from .slopes import RoofFace, Skirt, faces_round
 
 
@@ -42,8 +41,7 @@ class Frustum(ByValue, frozen=True):
         return Hull(np.vstack([low, high]), low_discs + high_discs)
 
 
-@dataclass(frozen=True)
-class Shell(Shape):
+class Shell(SizedShape, frozen=True):
     """A hollow regular body, straight or tapered, open at both ends; 0 sides is round.
 
     ``bottom`` and ``top`` are outside widths flat to flat, ``wall`` is measured square to
@@ -210,8 +208,7 @@ class Shell(Shape):
         return np.array([0.0, 0.0, 1.0])
 
 
-@dataclass(frozen=True)
-class Solid(Shape):
+class Solid(SizedShape, frozen=True):
     """A solid regular body, straight, tapered or pointed; 0 sides is round. Sizes in m."""
 
     fills_space = True

@@ -1,6 +1,5 @@
 """Rectangular bodies: the box."""
 
-from dataclasses import dataclass
 from math import hypot
 
 import numpy as np
@@ -12,7 +11,7 @@ from ...units.frozen import ByValue, replace
 from .forms import Form, Post, Prism, Walls
 from .plans import Rectangle
 from .prism import LevelSection, prismatoid
-from .shape import ALONG_AXIS, NO_HULLS, Hull, Moments, Shape
+from .shape import ALONG_AXIS, NO_HULLS, Hull, Moments, SizedShape
 from .slopes import RoofFace, Skirt, faces_of_a_hip
 
 _SIDES = frozenset({"front", "back", "left", "right"})
@@ -70,8 +69,7 @@ class Wedge(ByValue, frozen=True):
         )
 
 
-@dataclass(frozen=True)
-class Box(Shape):
+class Box(SizedShape, frozen=True):
     """A rectangular body; hollow with ``wall`` and closed but for its ``open`` faces. Sizes in m.
 
     ``top_length`` and ``top_width`` are the top's where it tapers (0 for a hip). ``wall`` is

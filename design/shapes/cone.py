@@ -1,6 +1,5 @@
 """Pointed roofs: a cone or pyramid, hollow or solid."""
 
-from dataclasses import dataclass
 from math import hypot
 
 import shapely
@@ -11,14 +10,13 @@ from ...units.frozen import replace
 from .bodies import Frustum, ring
 from .forms import Form, Prism
 from .plans import Regular, area_factor
-from .shape import NO_HULLS, Hull, Moments, Shape
+from .shape import NO_HULLS, Hull, Moments, SizedShape
 from .slopes import RoofFace, Skirt, faces_round, reach_of_a_roof
 
 _NOTHING = shapely.Polygon()
 
 
-@dataclass(frozen=True)
-class Cone(Shape):
+class Cone(SizedShape, frozen=True):
     """A pyramid (or round cone), ``bottom`` flat to flat; hollow and open below with ``wall``."""
 
     fills_space = True

@@ -1,6 +1,5 @@
 """The board sawn to an outline."""
 
-from dataclasses import dataclass
 from functools import cached_property
 from math import pi
 
@@ -14,13 +13,12 @@ from ...units.frozen import replace
 from .forms import Form, Leaf
 from .plans import Rectangle
 from .prism import convex_pieces, standing_hulls, standing_prism
-from .shape import NO_HULLS, Hull, Moments, Shape, size_along
+from .shape import NO_HULLS, Hull, Moments, SizedShape, size_along
 
 Corners = tuple[tuple[float, float], ...]
 
 
-@dataclass(frozen=True)
-class Cutout(Shape):
+class Cutout(SizedShape, frozen=True):
     """A flat board standing in the x-z plane, ``thickness`` centred on y = 0. Sizes in m.
 
     ``points`` are its outline's corners (x, z), ``holes`` outlines within it.

@@ -1,6 +1,5 @@
 """Flat pieces: plate and frame lie, panel stands."""
 
-from dataclasses import dataclass
 from math import pi
 
 import numpy as np
@@ -11,11 +10,10 @@ from ...units.arrays import Array
 from ...units.frozen import replace
 from .forms import Form, Leaf, Prism, Slab
 from .plans import Plan, Rectangle, Regular, at_height
-from .shape import ALONG_AXIS, NO_HULLS, Hull, Moments, Shape, size_along
+from .shape import ALONG_AXIS, NO_HULLS, Hull, Moments, SizedShape, size_along
 
 
-@dataclass(frozen=True)
-class Plate(Shape):
+class Plate(SizedShape, frozen=True):
     """A plate lying flat; ``hole`` is flat to flat, of the same figure. Sizes in m."""
 
     lies_flat = True
@@ -98,8 +96,7 @@ class Plate(Shape):
         return self
 
 
-@dataclass(frozen=True)
-class Frame(Shape):
+class Frame(SizedShape, frozen=True):
     """A ring of lumber lying flat, ``width`` that of the lumber in plan. Sizes in m."""
 
     lies_flat = True
@@ -162,8 +159,7 @@ class Frame(Shape):
         return self
 
 
-@dataclass(frozen=True)
-class Panel(Shape):
+class Panel(SizedShape, frozen=True):
     """A board or lattice standing in the x-z plane, its thickness centred on y = 0. Sizes in m."""
 
     flat_topped = True

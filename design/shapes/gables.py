@@ -1,6 +1,5 @@
 """Pitched roofs: the gable, straight or with a knee (gambrel)."""
 
-from dataclasses import dataclass
 from functools import cached_property
 from itertools import pairwise
 from math import atan2, degrees, hypot, pi
@@ -14,12 +13,11 @@ from ...units.frozen import replace
 from .forms import Form, Ridge
 from .plans import Rectangle
 from .prism import along_x, hulls_along_x
-from .shape import NO_HULLS, Hull, Moments, Shape
+from .shape import NO_HULLS, Hull, Moments, SizedShape
 from .slopes import OpenSlope, RoofFace, Skirt, faces_of_a_ridge, reach_of_a_roof
 
 
-@dataclass(frozen=True)
-class Gable(Shape):
+class Gable(SizedShape, frozen=True):
     """A pitched roof, its ridge along ``length``; slopes of ``thickness``, else filled. Sizes in m.
 
     ``knee_width`` and ``knee_height`` break each slope once: a gambrel.

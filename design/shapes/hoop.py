@@ -1,6 +1,5 @@
 """The hoop: a round ring of one section all round, lying about an upright axis."""
 
-from dataclasses import dataclass
 from functools import cached_property
 from math import pi, sin, sqrt
 
@@ -11,7 +10,7 @@ from shapely.geometry.base import BaseGeometry
 from ...units.arrays import Array
 from .forms import Bars, Form
 from .plans import Plan, Rectangle, Regular, unit_corners
-from .shape import ALONG_AXIS, NO_HULLS, Hull, Moments, Shape
+from .shape import ALONG_AXIS, NO_HULLS, Hull, Moments, SizedShape
 
 _PIECES = 72
 """Straight pieces that stand for it where it is drawn, of the same area from above."""
@@ -20,8 +19,7 @@ _ROUND = 24
 """Corners that stand for a round section, its edges tangent: as wide and high as it is."""
 
 
-@dataclass(frozen=True)
-class Hoop(Shape):
+class Hoop(SizedShape, frozen=True):
     """A ring of ``section`` whose middle runs round a circle of ``radius``, in m.
 
     A rectangle's length is level and its width upright. A tube's ``wall`` is measured square.

@@ -1,6 +1,5 @@
 """The straight stick, pipe, rope or rail between two points."""
 
-from dataclasses import dataclass
 from functools import cached_property
 from math import pi
 
@@ -12,13 +11,12 @@ from ...units.arrays import Array
 from ...units.frozen import replace
 from .forms import Bars, Form, Post
 from .plans import Plan, Rectangle, Regular
-from .shape import ALONG_AXIS, NO_HULLS, Disc, Hull, Moments, Shape
+from .shape import ALONG_AXIS, NO_HULLS, Disc, Hull, Moments, SizedShape
 
 _Point = tuple[float, float, float]
 
 
-@dataclass(frozen=True)
-class Member(Shape):
+class Member(SizedShape, frozen=True):
     """A straight piece from ``start`` to ``end`` (3,), its axis's ends. Sizes in m.
 
     Rectangular, ``width`` lying level and ``depth`` square to it, or round with ``across``; a tube

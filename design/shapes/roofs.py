@@ -1,6 +1,5 @@
 """Curved roofs: dome and vault."""
 
-from dataclasses import dataclass
 from math import acos, atan2, degrees, pi, sqrt
 
 import numpy as np
@@ -12,15 +11,14 @@ from ...units.arrays import Array
 from .forms import Form, Prism, Ridge
 from .plans import Rectangle, Regular
 from .prism import along_x, hulls_along_x
-from .shape import NO_HULLS, Disc, Hull, Moments, Shape
+from .shape import NO_HULLS, Disc, Hull, Moments, SizedShape
 from .slopes import RoofFace, Skirt, faces_of_a_cap, faces_of_an_arch, reach_of_a_roof
 
 ARC_STEPS = 64
 """Straight pieces that stand for a half circle where an outline is drawn: 0.04 % of its area."""
 
 
-@dataclass(frozen=True)
-class Dome(Shape):
+class Dome(SizedShape, frozen=True):
     """A cap of a ball, ``height`` up to half of ``across``, open below; hollow with ``wall``."""
 
     fills_space = True
@@ -116,8 +114,7 @@ class Dome(Shape):
         return reach_of_a_roof(self.height, self.wall, along)
 
 
-@dataclass(frozen=True)
-class Vault(Shape):
+class Vault(SizedShape, frozen=True):
     """A half-round on straight sides, its ridge along ``length``; sizes in m.
 
     ``height`` is at least half of ``width``. Hollow with ``wall``: open below and at both ends.

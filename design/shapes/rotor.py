@@ -1,6 +1,5 @@
 """The wheel of blades, locked or spinning."""
 
-from dataclasses import dataclass
 from math import cos, pi, sin
 
 import numpy as np
@@ -9,11 +8,10 @@ from shapely.geometry.base import BaseGeometry
 
 from ...units.arrays import Array
 from .forms import Form, Wheel
-from .shape import NO_HULLS, Hull, Moments, Shape
+from .shape import NO_HULLS, Hull, Moments, SizedShape
 
 
-@dataclass(frozen=True)
-class Rotor(Shape):
+class Rotor(SizedShape, frozen=True):
     """A wheel of flat trapezoid blades about its hub, which is its place. Sizes in m, rad.
 
     ``span`` is the length of one blade from the hub's centre to its tip, ``root`` and ``tip`` its

@@ -1,6 +1,6 @@
 """What every shape can say of itself, in its own axes: x right, y away, z up from its place."""
 
-from abc import ABC, abstractmethod
+from abc import ABC, ABCMeta, abstractmethod
 from collections.abc import Callable
 from functools import cached_property, wraps
 from typing import Any
@@ -319,6 +319,14 @@ class Shape(ABC):
         A covering may lie on them; None without any.
         """
         return None
+
+
+class _SaidAndSized(type(ByValue), ABCMeta):
+    """Classes of fields in which what is abstract has to be said."""
+
+
+class SizedShape(Shape, ByValue, frozen=True, metaclass=_SaidAndSized):
+    """A shape of which its sizes tell all: two of one kind with the same are equal."""
 
 
 _CIRCLE_POINTS = 72

@@ -1,6 +1,5 @@
 """The body turned on a lathe: any profile about an upright axis."""
 
-from dataclasses import dataclass
 from functools import cached_property
 from itertools import pairwise
 from math import atan2, degrees
@@ -14,12 +13,11 @@ from ...units.frozen import replace
 from .bodies import Frustum, level
 from .forms import Form, Post, Prism
 from .plans import Regular
-from .shape import ALONG_AXIS, NO_HULLS, Disc, Hull, Moments, Shape
+from .shape import ALONG_AXIS, NO_HULLS, Disc, Hull, Moments, SizedShape
 from .slopes import RoofFace, Skirt, faces_round
 
 
-@dataclass(frozen=True)
-class Turned(Shape):
+class Turned(SizedShape, frozen=True):
     """A solid round body: ``profile`` is its radius at each height (radius, height), in m.
 
     Heights begin at 0 and never fall; it is straight from each to the next, and two radii at one

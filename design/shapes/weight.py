@@ -1,17 +1,14 @@
 """The point mass."""
 
-from dataclasses import dataclass
-
 import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
 
 from .forms import Form, Mote
-from .shape import NO_HULLS, Hull, Moments, Shape
+from .shape import NO_HULLS, Hull, Moments, SizedShape
 
 
-@dataclass(frozen=True)
-class Weight(Shape):
+class Weight(SizedShape, frozen=True):
     """A point mass without volume or wind area, at its place."""
 
     stands = False

@@ -1,7 +1,6 @@
 """The ``[[seam]]`` table as people write it: how the panels of a many-sided body are joined."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
 
 from ...design.bounds import Bounds
 from ...design.reader.near_names import meant, quoted_names
@@ -9,6 +8,7 @@ from ...design.reader.row import Row
 from ...design.reader.schema import Key, TableSpec
 from ...materials.fastener import Fastener
 from ...units import INCH
+from ...units.frozen import ByValue, field
 from .fastener_key import (
     CROWN_WORDS,
     CROWNS,
@@ -22,8 +22,7 @@ from .fastener_key import (
 SPACINGS = Bounds(0.5 * INCH, 24.0 * INCH, "from 1/2 in to 24 in (13 to 610 mm)")
 
 
-@dataclass(frozen=True)
-class SeamRow:
+class SeamRow(ByValue, frozen=True):
     """Fasteners every ``spacing`` m along each seam of a part, through each panel.
 
     ``cleat`` names the wood of the strip inside the corner that they go into; without one they go
@@ -39,7 +38,7 @@ class SeamRow:
     made_wet: bool | None = None
     stays_dry: bool = False
     crown: str | None = None
-    lines: Mapping[str, int | None] = field(default_factory=dict[str, int | None], compare=False)
+    lines: Mapping[str, int | None] = field(default_factory=dict[str, int | None])
 
 
 def _seam(row: Row) -> SeamRow | None:

@@ -9,7 +9,6 @@ from yardfast.design.shapes.shape import Shape
 
 DRUM = '''"""A drum: a solid round body."""
 
-from dataclasses import dataclass
 from math import pi
 
 import numpy as np
@@ -17,11 +16,10 @@ from shapely.geometry.base import BaseGeometry
 
 from .forms import Form, Prism
 from .plans import Regular
-from .shape import NO_HULLS, Disc, Hull, Moments, Shape
+from .shape import NO_HULLS, Disc, Hull, Moments, SizedShape
 
 
-@dataclass(frozen=True)
-class Drum(Shape):
+class Drum(SizedShape, frozen=True):
     """A solid round body, ``across`` and ``height`` in m."""
 
     across: float
