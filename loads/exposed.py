@@ -145,8 +145,9 @@ def _hidden(
             design.lines.get((name, "count")) or design.lines.get((name, "name")),
             name,
             "count",
-            f"{crowd.pairs:,} pairs of parts that stand in or close behind one another",
-            f"at most {hiding.MOST_PAIRS:,} of these",
+            f"{crowd.pairs:,} pairs of parts in or close behind one another",
+            f"fewer or simpler ones: at most {hiding.MOST_LOOKS:,} comparisons, one a pair and side "
+            "and more for round parts",
             "draw what is packed as one part",
         )
         raise DesignError((fault,)) from None

@@ -4,7 +4,8 @@ On a line of the wind a body is hidden by what stands close before it, with a cl
 tenth of the hiding one's lesser width, or about it. What is together there counts once.
 """
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections import Counter
+from collections.abc import Iterator, Sequence
 
 import numpy as np
 from numpy.typing import NDArray
@@ -26,16 +27,34 @@ ALIKE = 1.0e-9
 LEAST_AREA = 1.0e-9
 """Areas in m2 below which an overlap is none."""
 
-MOST_PAIRS = 5000
-"""So many pairs of bodies are looked at, and so many with a third between: some ten seconds."""
+MOST_LOOKS = 100_000
+"""So often one outline is held against another, from one side or with one cut: some 3 seconds."""
 
 
 class CrowdedError(Exception):
-    """More bodies stand in and close behind one another than are looked at."""
+    """More bodies stand in and close behind one another than are looked at: ``pairs`` of them."""
 
     def __init__(self, body: int, pairs: int) -> None:
         super().__init__(f"body {body}: {pairs} pairs")
         self.body, self.pairs = body, pairs
+
+
+class _Looks:
+    """Counts how often outlines are held against one another, and stops where that is too much.
+
+    ``pairs`` are those to be looked at, by the body named first. The count is the same each time.
+    """
+
+    def __init__(self) -> None:
+        self.pairs: Counter[int] = Counter()
+        self._spent = 0
+
+    def spend(self, count: int) -> None:
+        """Count so many looks more; CrowdedError with the body of the most pairs above the most."""
+        self._spent += count
+        if self._spent > MOST_LOOKS:
+            (body, _), *_ = self.pairs.most_common(1)
+            raise CrowdedError(body, self.pairs.total())
 
 
 class Hidden(ByIdentity, frozen=True):
@@ -76,7 +95,7 @@ def hidden(
     which both are close to a third on one line are together there. The wind comes from the
     ``azimuths`` (D,) in rad. Wheels hide nothing: seen from
     the side they take less than what stands behind them. CrowdedError with the body of which most
-    stands in others, above ``MOST_PAIRS``.
+    stands in others, above ``MOST_LOOKS``.
     """
     together = _Together(bodies, outlines, azimuths).all()
     found = [one for close in together for one in _lesser(close, close.regions, coefficient)]
@@ -91,16 +110,12 @@ def hidden(
         for middle, its in enumerate(touching)
         if len(its) > 1
     ]
-    _refuse_crowds({each.middle: len(each.pairs) for each in between})
+    looks = _Looks()
+    looks.pairs.update({each.middle: len(each.pairs) for each in between})
+    looks.spend(sum(len(ways) for each in between for *_, ways in each.pairs))
     for each in between:
         found += each.hidden()
     return tuple(found)
-
-
-def _refuse_crowds(pairs: Mapping[int, int]) -> None:
-    """Raise CrowdedError where bodies stand in more ``pairs`` together than are looked at."""
-    if sum(pairs.values()) > MOST_PAIRS:
-        raise CrowdedError(max(pairs, key=lambda body: pairs[body]), sum(pairs.values()))
 
 
 def visible(outlines: Polygons, hiding: Sequence[Hidden], some: NDArray[np.bool_]) -> Polygons:
@@ -137,6 +152,7 @@ class _Together:
         self._least = self._sides.min(axis=-1)
         self._known: NDArray[np.bool_] = np.zeros(self._least.shape, dtype=bool)
         self._depths: dict[int, Depths] = {}
+        self._looks = _Looks()
 
     def all(self) -> list[Close]:
         """Return every pair, the first named first."""
@@ -149,7 +165,8 @@ class _Together:
             close &= np.maximum(ahead, behind) <= FLUSH
             some = np.flatnonzero(close.any(axis=1)).tolist()
             near[i] = [(i + 1 + j, np.flatnonzero(close[j])) for j in some]
-        _refuse_crowds({i: len(others) for i, others in near.items()})
+        self._looks.pairs.update({i: len(others) for i, others in near.items()})
+        self._looks.spend(sum(len(ways) for others in near.values() for _, ways in others))
         pairs = (self._pair(i, j, ways) for i, others in near.items() for j, ways in others)
         return [pair for pair in pairs if pair is not None]
 
@@ -162,7 +179,8 @@ class _Together:
         low, high = np.split(plane.bounds(shared), 2, axis=1)
         boxes = np.stack([low, [1, 0] * high + [0, 1] * low, high, [1, 0] * low + [0, 1] * high], 1)
         least = self._gap(i, ways), self._gap(j, ways)
-        parts = without_clear_gap(boxes, ways, (self._of(i), self._of(j)), least)
+        two = self._of(i), self._of(j)
+        parts = without_clear_gap(boxes, ways, two, least, self._looks.spend)
         whole = np.ones(len(ways), dtype=bool)
         for n, part in enumerate(parts):
             whole[n] = np.array_equal(part, boxes[n])
