@@ -473,7 +473,6 @@ def test_a_post_in_the_ground_is_bent_most_where_shear_is_zero_below_it(depth):
 @pytest.mark.parametrize(("up", "lever"), [(40.0, 28.0), (20.0, 8.0)])
 def test_somebody_who_pushes_a_board_above_its_posts_by_hand(up, lever):
     """60 by 48 in on posts of 12 in: F times how far above the posts it is pushed, on a strip that
-<<<<<<< HEAD
     widens to both sides, so that it is twice as wide as that is high; hardly a wind. 1.6 of a
     load, and of allowable strength (as above)."""
     parts = held_board(60 * INCH, 48 * INCH, 0.0, 12 * INCH, 48 * INCH)
