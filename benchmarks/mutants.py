@@ -89,7 +89,7 @@ def changes(tree: ast.AST) -> Iterator[tuple[int, str, ast.AST, str, object]]:
             yield line, f"{_NAMES[node.id]} for {node.id}", node, "id", _NAMES[node.id]
         elif isinstance(node, ast.Constant) and type(node.value) in (int, float):
             yield line, f"{node.value} off", node, "value", _off(node.value)
-        elif isinstance(node, ast.If | ast.IfExp):
+        elif isinstance(node, ast.If | ast.IfExp) and "TYPE_CHECKING" not in ast.dump(node.test):
             denied = ast.UnaryOp(ast.Not(), node.test)
             yield line, "condition denied", node, "test", denied
 

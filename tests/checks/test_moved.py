@@ -7,12 +7,15 @@ import pytest
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read
 from yardfast.loads.given import GivenLoad
+from yardfast.loads.wind.site import Site
 from yardfast.statics.tables.anchor_table import AnchorRow, BallastRow, GuyRow
 from yardfast.units.frozen import replace
 
 EXAMPLES = Path(__file__).parents[2] / "examples"
 ASIDE = (2.0, -1.5, 0.0)
 PIECES = ("light-tower", "well", "heron", "mailbox", "signpost")
+LEAST = ("light-tower-asce", 38.0)
+"""Where the least wind of the standard is more than its own."""
 
 
 def moved(place):
@@ -36,9 +39,12 @@ def aside(design):
     return replace(design, parts=parts, tables=tables)
 
 
-@pytest.mark.parametrize("name", PIECES)
-def test_a_piece_that_stands_aside_is_used_as_it_is_in_the_middle(name):
+@pytest.mark.parametrize(("name", "wind"), [*((name, None) for name in PIECES), LEAST])
+def test_a_piece_that_stands_aside_is_used_as_it_is_in_the_middle(name, wind):
     here = read(EXAMPLES / f"{name}.toml")
+    if wind is not None:
+        site = replace(here.table(Site), wind=wind)
+        here = replace(here, tables={**here.tables, Site: site})
     one, other = examine(here), examine(aside(here))
     corner = one.structure.footprint.min(axis=0) + ASIDE[:2]
     assert other.structure.footprint.min(axis=0) == pytest.approx(corner, abs=1e-9)
