@@ -242,7 +242,7 @@ def test_a_third_book_is_asked_by_its_name_alone(monkeypatch):
 
 @pytest.mark.parametrize("across", [False, True])
 def test_what_the_layers_of_a_sheet_hold_wet_and_under_wind(across):
-    """APA Panel Design Specification D510 4.5.2 (memory): 0.75 of it wet; NDS 2018 2.3.2: C_D 1.6 of
+    """APA Panel Design Specification D510 4.5.2 (memory): 0.75 of it wet; NDS 2018 2.3.2: 1.6 in
     wind."""
     sheet = find_sheet("softwood plywood", 0.018)
     found = sheet_rolling_shear(sheet, "allowable", across)
