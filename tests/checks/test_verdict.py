@@ -115,3 +115,13 @@ def test_good_words_are_three():
         "stands by its posts",
     }
     assert isinstance(found_of(Word.STANDS, Reason.NOTHING_FAILS).verdict, Verdict)
+
+
+def test_each_anchor_is_tested_with_twice_what_the_most_used_is_asked():
+    """Of two rows of which one is asked half as much: twice the greater, in the field."""
+    found = found_of(Word.HELD_DOWN, Reason.NOTHING_FAILS)
+    (head, *_) = [one for one in found.checks if one.kind is Kind.ANCHOR_HEAD]
+    lesser = replace(head, subject="others", demand=0.5 * head.demand)
+    for checks in ((*found.checks, lesser), (lesser, *found.checks)):
+        tied = verdict_of(replace(found, checks=checks)).tied
+        assert tied.test == pytest.approx(2.0 * head.demand)
