@@ -18,6 +18,7 @@ from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Plate
 from yardfast.design.shapes.plans import Rectangle
 from yardfast.design.structure import build_structure
+from yardfast.loads.asce7.velocity_pressure import exposure_coefficient
 from yardfast.units.frozen import replace
 
 FOOT = Part("foot", Plate(Rectangle(0.8, 0.8), 0.05), density=2400.0)
@@ -113,3 +114,14 @@ def test_posts_need_anchors_where_one_of_their_checks_fails():
     passes = {c.kind: c.passes for c in found.checks if c.kind in (Kind.EMBEDMENT, Kind.PULL_OUT)}
     assert passes[Kind.EMBEDMENT] is False
     assert found.needs_anchors
+
+
+@pytest.mark.parametrize("exposure", ["B", "C", "D"])
+def test_the_forecast_that_tips_is_the_gust_at_the_piece_over_its_ratio(exposure):
+    """The gust at the piece tips it wherever it stands; the forecast that brings it is so many
+    times as strong as the ratio is less than 1: sqrt(K_z), 1.0 at 33 ft over open country."""
+    box = Part("box", Box(0.6, 0.4, 1.0), mass=30.0)
+    found = examine(design(box, method="forecast", exposure=exposure)).limits
+    assert found.ratio == pytest.approx(float(exposure_coefficient(1.0, exposure)) ** 0.5, rel=1e-9)
+    assert found.forecast_tipping == pytest.approx(found.tipping / found.ratio, rel=1e-12)
+    assert found.forecast_sliding == pytest.approx(found.sliding / found.ratio, rel=1e-12)
