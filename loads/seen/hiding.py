@@ -26,8 +26,8 @@ ALIKE = 1.0e-9
 LEAST_AREA = 1.0e-9
 """Areas in m2 below which an overlap is none."""
 
-MOST_LOOKS = 60_000
-"""So often one outline is held against another, from one side or with one cut: some 2 seconds."""
+MOST_LOOKS = 100_000
+"""So often one outline is held against another, from one side or with one cut: some 3 seconds."""
 
 
 class CrowdedError(Exception):
