@@ -547,3 +547,14 @@ def test_numbers_within_a_unit_have_no_dimensions() -> None:
     found = known.find_unit("kg/m^3", "1 kg/m^3", "a density")
     assert (found.factor, found.dims) == (1.0, (-3, 1, 0, 0))
     assert known.by_spelling()["ft"].dims == (1, 0, 0, 0)
+
+
+@pytest.mark.parametrize("degrees", [0.0, 5.71, 30.0])
+def test_a_slope_is_handed_back_in_percent_or_in_degrees(degrees: float) -> None:
+    """100 tan: 10 % is 5.71 degrees; an angle has no per cent."""
+    slope = math.radians(degrees)
+    percent = units.quantity(slope, "slope", "%")
+    assert percent.magnitude == pytest.approx(100.0 * math.tan(slope))
+    assert units.quantity(slope, "slope", "deg").magnitude == pytest.approx(degrees)
+    with pytest.raises(UnitError):
+        units.quantity(slope, "angle", "%")

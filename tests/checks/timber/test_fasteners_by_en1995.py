@@ -6,9 +6,10 @@ density, 320 kg/m3, and of stud grade C14, f_c,90,k 2.0 N/mm2 (EN 338:2016; EN 1
 
 from math import pi
 
+import numpy as np
 import pytest
 
-from yardfast.checks.timber.books import book_of
+from yardfast.checks.timber.books import book_of, titled
 from yardfast.checks.timber.en1995.lateral import embedment_strength, johansen, under_plate
 from yardfast.checks.timber.en1995.members import turning_stress
 from yardfast.checks.timber.en1995.stuff import Wood, find_class
@@ -135,3 +136,11 @@ def test_the_stress_at_which_a_deep_piece_turns_by_hand(between, share):
     found = turning_stress(7400.0 * MPA, 0.045, 0.2, 3.0, between)
     assert found == pytest.approx(0.78 * 45.0**2 * 7400.0 / (200.0 * (share * 3000 + 400)) * MPA)
     assert found / MPA == pytest.approx(17.19 if between else 20.87, abs=0.01)
+
+
+def test_a_stick_bent_both_ways_by_hand():
+    """6.1.6, k_m 0.7 of a rectangle: 0.5 + 0.7 x 0.4 = 0.78, more than 0.7 x 0.5 + 0.4 = 0.75; of
+    stresses over strengths of 5 in 10 and 8 in 20 N/mm2."""
+    edge, flat = (np.array(5.0), 10.0), (np.array(8.0), 20.0)
+    assert titled("EN 1995-1-1").law.bent(edge, flat, np.inf) == pytest.approx(0.78)
+    assert titled("EN 1995-1-1").law.bent(flat, edge, np.inf) == pytest.approx(0.78)
