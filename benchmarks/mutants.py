@@ -19,6 +19,7 @@ import inspect
 import json
 import os
 import random
+import re
 import select
 import signal
 import subprocess
@@ -89,7 +90,7 @@ def changes(tree: ast.AST) -> Iterator[tuple[int, str, ast.AST, str, object]]:
             yield line, f"{_NAMES[node.id]} for {node.id}", node, "id", _NAMES[node.id]
         elif isinstance(node, ast.Constant) and type(node.value) in (int, float):
             yield line, f"{node.value} off", node, "value", _off(node.value)
-        elif isinstance(node, ast.If | ast.IfExp):
+        elif isinstance(node, ast.If | ast.IfExp) and "TYPE_CHECKING" not in ast.dump(node.test):
             denied = ast.UnaryOp(ast.Not(), node.test)
             yield line, "condition denied", node, "test", denied
 
@@ -153,12 +154,14 @@ def tried(mutant: Mutant, tests: Known, house: "House") -> str:
     names = tests.touching(mutant.file, mutant.line) or tests.entering(mutant.file)
     names = _likeliest([name for name in names if name in house.items], mutant.file, tests)
     put_in = house.patch(mutant)
+    if put_in is None:  # what stands in no function is touched by the import alone
+        names = list(dict.fromkeys([*house.importing(mutant.file), *names]))
     for some in _batches(names, tests) if put_in is not None else ():
         spent = sum(tests.tests[name][0] for name in some)
         ended = _forked(lambda some=some: house.says(put_in, some), 12.0 + 4.0 * spent)
         if ended != "survives":
             return ended
-    few = names[: BATCHES[1]]
+    few = _in_one_go(names, tests)
     if few and (put_in is None or put_in.names & house.at_import):
         return _from_nothing(mutant, few)
     return "survives" if few else "survives, untouched"
@@ -178,6 +181,18 @@ def _batches(names: list[str], tests: Known) -> Iterator[list[str]]:
         if some:
             yield some
         start += count
+
+
+def _in_one_go(names: list[str], tests: Known) -> list[str]:
+    """Return as many tests, the likeliest first, as run within one batch's time."""
+    found: list[str] = []
+    left = SECONDS
+    for name in names:
+        spent = tests.tests[name][0] if name in tests.tests else 0.0
+        if spent <= min(left, SLOW):
+            found.append(name)
+            left -= spent
+    return found[: sum(BATCHES)]
 
 
 def _likeliest(quickest: list[str], file: str, tests: Known) -> list[str]:
@@ -269,6 +284,14 @@ class House:
                 code = each.__code__
                 key = code.co_filename, code.co_qualname, code.co_firstlineno
                 self.alive.setdefault(key, []).append(each)
+
+    def importing(self, file: str) -> list[str]:
+        """Return the tests that stand in files which import a module, by its name."""
+        stem = re.escape(Path(file).stem)
+        wanted = re.compile(rf"^(?:from|import) .*\b{stem}\b", re.MULTILINE)
+        files = dict.fromkeys(name.partition("::")[0] for name in self.items)
+        own = {each for each in files if wanted.search((ROOT / each).read_text(encoding="utf-8"))}
+        return [name for name in self.items if name.partition("::")[0] in own]
 
     def patch(self, mutant: Mutant) -> "_Patch | None":
         """Return which functions get which code; None where it is not in a function."""

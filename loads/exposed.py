@@ -1,5 +1,6 @@
 """What a structure offers the wind: coefficient times area of each body, and where it acts."""
 
+from collections import Counter
 from collections.abc import Sequence
 from functools import cached_property
 
@@ -139,14 +140,15 @@ def _hidden(
         return hiding.hidden(structure.bodies, outline, coefficient, angles)
     except hiding.CrowdedError as crowd:
         design = structure.design
-        name = design.parts[structure.bodies[crowd.body].part].name
+        crowded = Counter(structure.bodies[body].part for pair in crowd.pairs for body in pair)
+        name = design.parts[max(crowded, key=lambda part: (crowded[part], part))].name
         fault = Fault(
             design.file,
             design.lines.get((name, "count")) or design.lines.get((name, "name")),
             name,
             "count",
-            f"{crowd.pairs:,} pairs of parts that stand in or close behind one another",
-            f"at most {hiding.MOST_PAIRS:,} of these",
+            f"{len(crowd.pairs):,} pairs of parts in or close behind one another",
+            f"at most {hiding.MOST_LOOKS:,} comparisons, one a pair and side",
             "draw what is packed as one part",
         )
         raise DesignError((fault,)) from None

@@ -15,7 +15,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from yardfast import units
-from yardfast.units import UnitError, read_dimension, to_si
+from yardfast.units import UnitError, kinds, known, read_dimension, to_si
 
 INCH = 0.0254
 FOOT = 0.3048
@@ -510,3 +510,51 @@ def test_numbers_are_written_as_people_write_them():
 
 def test_figures_part_thousands_and_have_no_minus_before_nothing():
     assert [units.figure(v, 1) for v in (12345.67, -0.04, -0.06)] == ["12,345.7", "0.0", "-0.1"]
+
+
+_REGISTRY = pint.UnitRegistry()
+_AXES = ("[length]", "[mass]", "[time]")
+
+
+@pytest.mark.parametrize("kind", kinds.UNIT_KINDS)
+def test_each_kind_has_the_dimensions_that_a_library_of_units_gives_its_si_unit(kind: str) -> None:
+    """By pint; an angle has none there, and is an axis of its own here."""
+    one = kinds.UNIT_KINDS[kind]
+    dims = _REGISTRY.Unit(one.si).dimensionality
+    assert one.dims[:3] == tuple(int(dims.get(axis, 0)) for axis in _AXES)
+    assert one.dims[3] == (kind in ("angle", "slope"))
+
+
+@pytest.mark.parametrize(
+    ("text", "called"),
+    [
+        ("5", "a ratio"),
+        ("m^2", "an area"),
+        ("m^3", "a volume"),
+        ("s", "a time"),
+        ("N*m", "a moment"),
+        ("kg/m", "a mass per length"),
+    ],
+)
+def test_other_quantities_are_called_by_the_dimensions_of_a_library(text: str, called: str) -> None:
+    dims = _REGISTRY.Quantity(text).dimensionality
+    key = *(int(dims.get(axis, 0)) for axis in _AXES), 0
+    assert kinds.OTHER_KINDS[key] == called
+
+
+def test_numbers_within_a_unit_have_no_dimensions() -> None:
+    """1000 kg/m3 over 10 is a density still: a factor by itself is of no kind."""
+    found = known.find_unit("kg/m^3", "1 kg/m^3", "a density")
+    assert (found.factor, found.dims) == (1.0, (-3, 1, 0, 0))
+    assert known.by_spelling()["ft"].dims == (1, 0, 0, 0)
+
+
+@pytest.mark.parametrize("degrees", [0.0, 5.71, 30.0])
+def test_a_slope_is_handed_back_in_percent_or_in_degrees(degrees: float) -> None:
+    """100 tan: 10 % is 5.71 degrees; an angle has no per cent."""
+    slope = math.radians(degrees)
+    percent = units.quantity(slope, "slope", "%")
+    assert percent.magnitude == pytest.approx(100.0 * math.tan(slope))
+    assert units.quantity(slope, "slope", "deg").magnitude == pytest.approx(degrees)
+    with pytest.raises(UnitError):
+        units.quantity(slope, "angle", "%")

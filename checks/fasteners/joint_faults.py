@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from ...design.faults import DesignError, Fault
 from ...design.structure import Structure
 from ...statics.tables.joint_table import JointRow
-from ...units import INCH
+from ...units import INCH, plain
 
 
 def joint_fault(
@@ -51,7 +51,7 @@ def beside(
 
 def not_touching(distance: float, metric: bool) -> str:
     """Return how far apart two parts lie that do not touch, and what to do."""
-    shown = f"{distance * 1000.0:.0f} mm" if metric else f"{distance / INCH:.3g} in"
+    shown = f"{distance * 1000.0:.0f} mm" if metric else f"{plain(distance / INCH, 3)} in"
     if distance <= 0.0:
         return "they meet in an edge or a point only, or lie within each other: add a block between"
     return f"they lie {shown} apart: add the block or cleat between them as a part"

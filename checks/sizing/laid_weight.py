@@ -25,6 +25,9 @@ from .wider_foot import heavier_by, unused_name
 WITHOUT_FOOT = 0.1
 """So high in m lies weight that is fixed about a body without a foot: half a bag, judgement."""
 
+ROUND_AT = 8
+"""At so many places weight lies on a round ring: judgement, as on one of eight sides."""
+
 _Checking = Callable[[Standing, Actions, Factors], Check]
 _WHOLE: tuple[_Checking, ...] = (check_sliding, check_overturning, check_bearing)
 
@@ -32,7 +35,8 @@ _WHOLE: tuple[_Checking, ...] = (check_sliding, check_overturning, check_bearing
 def with_weight(design: Design, ground: GroundParts, mass: float) -> Design:
     """Return the design with ``mass`` kg about the middle of its footprint, low on its foot.
 
-    On a ring of lumber it lies on a floor that is screwed to each of its sides: as much on each.
+    On a ring of lumber it lies on a floor that is screwed to each of its sides, of a round one at
+    eight places: as much on each.
     """
     x, y = ground.middle.tolist()
     height = ground.top if ground.feet else WITHOUT_FOOT
@@ -40,10 +44,10 @@ def with_weight(design: Design, ground: GroundParts, mass: float) -> Design:
     foot = single_foot(design, ground)
     ring = foot.shape.ring if foot is not None else None
     if foot is not None and ring is not None and isinstance(ring.plan, Regular):
-        plan = ring.plan
+        plan, count = ring.plan, ring.plan.sides or ROUND_AT
         start = foot.place.turn
-        place = replace(place, count=plan.sides, ring=plan.across - ring.width, start=start)
-        mass /= plan.sides
+        place = replace(place, count=count, ring=plan.across - ring.width, start=start)
+        mass /= count
     ballast = Part(name, Weight(), place, mass=mass)
     return weighed_again(design, replace(design, parts=(*design.parts, ballast)))
 

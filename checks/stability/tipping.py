@@ -50,7 +50,8 @@ def least_tipping(
 
     ``low`` and ``high`` are (W,) in Pa. Of the pairs of a wind and a line only those are worked out
     that may be it for any of the weights: that tip no later than some that are likely, of which a
-    look at each tells.
+    look at each tells, and no later than ``high``. Nothing tips before ``low``: where one of the
+    likely does there, no other is looked at.
     """
     every = WindMoments.of(unit, standing.normals)
     lines = every.uplift.shape[-1]
@@ -61,8 +62,11 @@ def least_tipping(
         about = standing.about(places % lines)
         return _least_pressures(about, every.some(places), weight, *bounds)
 
-    ceiling = of_pairs(_least_few(calm)).min(axis=1)
-    places = np.flatnonzero(_may_tip(standing, every, weight, calm, ceiling).any(axis=0))
+    likely = _least_few(calm)
+    ceiling = np.minimum(of_pairs(likely).min(axis=1), high)
+    may = _may_tip(standing, every, weight, calm, ceiling)
+    may[ceiling <= low] = False
+    places = distinct(np.concatenate([np.flatnonzero(may.any(axis=0)), likely]))
     found: list[LeastTipping] = []
     for q in of_pairs(places):
         row, line = divmod(int(places[where_greatest(-q)]), lines)

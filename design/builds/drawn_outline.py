@@ -86,7 +86,11 @@ def _bytes(row: Row, name: str) -> bytes | None:
             _refuse(row, "the name of an SVG drawing", "this is a folder")
             return None
         if not path.is_file():
-            names = [each.name for each in folder.iterdir() if each.suffix.casefold() == ".svg"]
+            names = [
+                each.name
+                for each in folder.iterdir()
+                if each.suffix.casefold() == ".svg" and each.is_file()
+            ]
             expected = "the name of an SVG drawing beside the design file: there is no such file"
             _refuse(row, expected, meant(path.name, names))
             return None

@@ -4,7 +4,7 @@ import re
 from fractions import Fraction
 
 from ...materials.stock import lumber_sizes, sheet_thicknesses
-from ...units import INCH
+from ...units import INCH, plain
 from ...units.frozen import ByValue
 from ..reader.near_names import LIKE_ENOUGH, misspelt, nearest_name
 from ..reader.row import Row
@@ -155,7 +155,7 @@ def _near_sheet(text: str, key: str) -> tuple[str, Instead | None]:
 
 def _told(row: Row, length: float) -> str:
     """Return a length in the units in which the design is shown."""
-    return f"{1000.0 * length:.4g} mm" if row.reading.metric else _inches(length)
+    return f"{plain(1000.0 * length)} mm" if row.reading.metric else _inches(length)
 
 
 def _inches(length: float) -> str:

@@ -74,13 +74,17 @@ def _orders(blanks: Sequence[Blank]) -> Iterator[list[Blank]]:
 
 
 class _Sheet(Struct, eq=False):
-    """One sheet as it fills: arrays of what lies on it, for a quick look at what is in the way."""
+    """One sheet as it fills: arrays of what lies on it, for a quick look at what is in the way.
+
+    ``full`` has for each blank where it had no room to start: what is laid down later makes none.
+    """
 
     width: float
     length: float
     laid: list[Laid] = field(default_factory=list[Laid])
     rows: Array = field(default_factory=lambda: np.empty((0, 7)))
     refused: set[Blank] = field(default_factory=set[Blank])
+    full: dict[Blank, set[float]] = field(default_factory=dict[Blank, set[float]])
     snug: list[Laid] = field(default_factory=list[Laid])
     taken: float = 0.0
     gap: float = 0.0
@@ -107,8 +111,9 @@ class _Sheet(Struct, eq=False):
         for one in self.laid:
             starts.add(one.start)
             starts.add(one.start + one.blank.length + max(one.blank.gap, blank.gap))
+        full = self.full.setdefault(blank, set())
         starts = {start for start in starts if start >= first}
-        for start in sorted(starts):
+        for start in sorted(starts - full):
             if start + blank.length > self.length + ROOM:
                 break
             ways = [(self._free(blank, start, way), way) for way in (False, True)]
@@ -116,6 +121,7 @@ class _Sheet(Struct, eq=False):
             if middle + blank.widest / 2.0 <= self.width + ROOM:
                 self._add(Laid(blank, middle, start, flipped))
                 return True
+            full.add(start)
         self.refused.add(blank)
         return False
 

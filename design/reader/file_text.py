@@ -7,15 +7,21 @@ from ..faults import DesignError, Fault
 from .near_names import meant
 from .typed_text import shown
 
+_OPEN_ALREADY = ("/dev/", "/proc/")
+"""Where pipes lie that something writes to at this moment, such as what a shell puts in place."""
+
 
 def text_in(path: str | Path, what: str) -> str:
     """Return a file's text; ``what`` is the kind of file that is meant, such as "a design file".
 
-    Raises DesignError where there is no such file, or its bytes are no text of at most 1 MB.
+    Raises DesignError where there is no such file, where it is a pipe with a name, which nobody may
+    ever write to, or where its bytes are no text of at most 1 MB.
     """
     file = str(path)
     name = f"the name of {what}"
     try:
+        if Path(path).is_fifo() and not file.startswith(_OPEN_ALREADY):
+            raise unreadable(file, "a pipe, which may never end", name)
         with Path(path).open("rb") as opened:
             raw = opened.read(MOST_BYTES + 1)
     except FileNotFoundError:

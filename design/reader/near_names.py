@@ -3,6 +3,8 @@
 import re
 from collections.abc import Iterable, Sequence
 
+from .typed_text import shown
+
 _ALONE = re.compile(r"'([^']+)'")
 _FIRST = re.compile(r"'([^']+)'(?=\?|,? or '|, | if |; | \(| with )")
 
@@ -22,7 +24,11 @@ def same(word: str, names: Iterable[str]) -> str | None:
 
 
 def meant(word: str, names: Sequence[str]) -> str:
-    """Return a hint naming the nearest of ``names``, or nothing if none is near."""
+    """Return a hint naming the nearest of ``names``, or nothing if none is near.
+
+    Names that cannot be printed, which are faults of their own, are never offered.
+    """
+    names = [name for name in names if name.isprintable()]
     near = misspelt(word, names) or nearest_name(word, names, LIKE_ENOUGH)
     return f"'{near}'?" if near else ""
 
@@ -96,8 +102,8 @@ def quoted_names(names: Sequence[str], word: str = "") -> str:
         small = {name.casefold(): name for name in names}
         near = get_close_matches(word[:80].casefold(), list(small), n=3, cutoff=0.6)
         names = [small[one] for one in near] or list(names)[:3]
-        return ", ".join(f"'{name}'" for name in names) + f", … ({len(small)} in all)"
-    return ", ".join(f"'{name}'" for name in names)
+        return ", ".join(f"'{shown(name)}'" for name in names) + f", … ({len(small)} in all)"
+    return ", ".join(f"'{shown(name)}'" for name in names)
 
 
 def _slips(a: str, b: str, most: int) -> int:

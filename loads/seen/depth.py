@@ -29,6 +29,9 @@ GRAZING = 1.0e-6
 MOST_CUTS = 200
 """Cuts after which a region is taken as it is: more than both bodies have faces."""
 
+_NO_BOUND = np.array([0.0, 0.0, np.inf])
+"""The plane of a face along which the wind runs: a line ends there at infinity."""
+
 _AROUND = np.vstack(
     [rim(Disc((0.0, 0.0, up), 1.0), 24, tangent=False) for up in (-2.0, -0.7, 0.0, 0.7, 2.0)]
 )
@@ -98,77 +101,107 @@ def depths(body: Body, wind: Array, across: Array) -> Depths:
     slanting = np.abs(off) > GRAZING
     planes = np.stack([-side, -up, reaches], axis=-1) / np.where(slanting, off, 1.0)[..., None]
     return Depths(
-        np.where((slanting & (off < 0.0))[..., None], planes, [0.0, 0.0, -np.inf]),
-        np.where((slanting & (off > 0.0))[..., None], planes, [0.0, 0.0, np.inf]),
+        np.where((slanting & (off < 0.0))[..., None], planes, -_NO_BOUND),
+        np.where((slanting & (off > 0.0))[..., None], planes, _NO_BOUND),
     )
 
 
 def without_clear_gap(
-    regions: Array, ways: DirectionIndices, two: tuple[Depths, Depths], least: tuple[Array, Array]
+    regions: Array,
+    ways: DirectionIndices,
+    two: tuple[Depths, Depths],
+    least: tuple[Array, Array],
+    spend: Callable[[int], None],
 ) -> list[Array]:
     """Return the corners (k, 2) of what of each convex region (m, k, 2) has no clear gap.
 
     ``ways`` (m,) are the directions, ``two`` the bodies and ``least`` (m,) the gaps in m that are
     none behind the one and behind the other. The gap is convex over a region, since both bodies
-    are: cut off is what lies beyond its worst corner's plane, until no corner is left.
+    are: cut off is what lies beyond its worst corner's plane, until no corner is left. Only the
+    corners that a cut makes are looked at anew. ``spend`` is told how many regions are cut, each
+    time.
     """
     one, other = two
     found: list[Array] = [np.zeros((0, 2))] * len(ways)
     open_ = np.arange(len(ways))
+    front = _Gap(other.begins[ways], one.ends[ways], least[0])
+    back = _Gap(one.begins[ways], other.ends[ways], least[1])
+    gaps = np.stack([front.at(regions), back.at(regions)], axis=-1)
     for _ in range(MOST_CUTS):
-        at = np.concatenate([regions, np.ones((*regions.shape[:2], 1))], axis=2)
-        way = ways[open_]
-        front, first = _gap(at, other.begins[way], one.ends[way], least[0][open_])
-        back, second = _gap(at, one.begins[way], other.ends[way], least[1][open_])
-        each, corner = np.arange(len(way)), np.maximum(front, back).argmax(axis=1)
-        ahead = front[each, corner] >= back[each, corner]
-        worst = np.where(ahead[:, None], first(corner), second(corner))
-        clear = np.where(ahead, front[each, corner], back[each, corner]) > FLUSH
+        each, corner = np.arange(len(open_)), gaps.max(axis=2).argmax(axis=1)
+        worst = gaps[each, corner]
+        clear = worst.max(axis=1) > FLUSH
         for n in np.flatnonzero(~clear).tolist():
             found[open_[n]] = regions[n]
-        above = (at[clear] @ worst[clear, :, None])[..., 0]
-        some = (above <= 0.0).any(axis=1)
-        open_ = open_[clear][some]
-        if not len(open_):
+        ahead, at = worst[:, 0] >= worst[:, 1], regions[each, corner]
+        planes = np.where(ahead[:, None], front.planes(at), back.planes(at))
+        above = regions @ planes[:, :2, None] + planes[:, None, 2:]
+        left = clear & (above <= 0.0).any(axis=(1, 2))
+        if not left.any():
             break
-        regions = _cut(regions[clear][some], above[some])
+        spend(int(left.sum()))
+        if not left.all():
+            open_, front, back = open_[left], front.some(left), back.some(left)
+        regions, gaps = _cut(regions[left], gaps[left], above[left, :, 0], (front, back))
     return found
 
 
-def _gap(
-    at: Array, begins: Array, ends: Array, none: Array
-) -> tuple[Array, Callable[[NDArray[np.int_]], Array]]:
-    """Return the gap (m, k) in m beyond ``none`` (m,) at corners (m, k, 3).
+class _Gap(ByIdentity, frozen=True):
+    """The gap in m between what ends and what begins behind it, beyond what is none.
 
-    And what gives its planes (m, 3) at one corner (m,) each.
+    ``begins`` (m, F, 3) and ``ends`` (m, G, 3) are planes as in ``Depths``, ``none`` (m,) in m.
     """
-    starts, stops = (at @ planes.swapaxes(1, 2) for planes in (begins, ends))
-    each = np.arange(len(at))
 
-    def planes(corner: NDArray[np.int_]) -> Array:
-        first, last = starts[each, corner].argmax(axis=1), stops[each, corner].argmin(axis=1)
-        found = begins[each, first] - ends[each, last]
-        found[:, 2] -= none
+    begins: Array
+    ends: Array
+    none: Array
+
+    def at(self, corners: Array) -> Array:
+        """Return the gap (m, k) in m at corners (m, k, 2)."""
+        starts, stops = (
+            corners @ planes[..., :2].swapaxes(1, 2) + planes[:, None, :, 2]
+            for planes in (self.begins, self.ends)
+        )
+        return starts.max(axis=2) - stops.min(axis=2) - self.none[:, None]
+
+    def planes(self, corner: Array) -> Array:
+        """Return the gap's plane (m, 3) at one corner (m, 2) of each."""
+        each = np.arange(len(corner))
+        starts, stops = (
+            (planes[..., :2] @ corner[:, :, None])[..., 0] + planes[..., 2]
+            for planes in (self.begins, self.ends)
+        )
+        found = self.begins[each, starts.argmax(axis=1)] - self.ends[each, stops.argmin(axis=1)]
+        found[:, 2] -= self.none
         return found
 
-    return starts.max(axis=2) - stops.min(axis=2) - none[:, None], planes
+    def some(self, which: NDArray[np.bool_]) -> "_Gap":
+        """Return the gap of some of the regions."""
+        return _Gap(self.begins[which], self.ends[which], self.none[which])
 
 
-def _cut(regions: Array, above: Array) -> Array:
+def _cut(regions: Array, gaps: Array, above: Array, both: tuple[_Gap, _Gap]) -> tuple[Array, Array]:
     """Return what of convex regions (m, k, 2) lies where ``above`` (m, k) is 0 or less.
 
-    Something is left of each; corners are repeated to fill the array.
+    And the gaps (m, k, 2), front and back, at its corners. Something is left of each; corners are
+    repeated to fill the array.
     """
     ahead, after = np.roll(regions, -1, axis=1), np.roll(above, -1, axis=1)
     crosses = np.not_equal(above > 0.0, after > 0.0)
     part = np.divide(above, above - after, out=np.zeros_like(above), where=crosses)
-    found = np.stack([regions, regions + part[..., None] * (ahead - regions)], axis=2)
+    made = regions + part[..., None] * (ahead - regions)
+    few = np.argsort(~crosses, axis=1, kind="stable")[:, : crosses.sum(axis=1).max(), None]
+    fresh = np.take_along_axis(made, few, axis=1)
+    new = np.zeros_like(gaps)
+    np.put_along_axis(new, few, np.stack([gap.at(fresh) for gap in both], axis=-1), axis=1)
     kept = np.stack([above <= 0.0, crosses], axis=2).reshape(len(regions), -1)
-    found = found.reshape(len(regions), -1, 2)
-    most = max(int(kept.sum(axis=1).max()), 1)
-    order = np.argsort(~kept, axis=1, kind="stable")[:, :most]
-    order = np.where(np.take_along_axis(kept, order, axis=1), order, order[:, :1])
-    return np.take_along_axis(found, order[..., None], axis=1)
+    order = np.argsort(~kept, axis=1, kind="stable")[:, : kept.sum(axis=1).max()]
+    order = np.where(np.take_along_axis(kept, order, axis=1), order, order[:, :1])[..., None]
+    found, there = (
+        np.stack(each, axis=2).reshape(len(regions), -1, 2)
+        for each in ((regions, made), (gaps, new))
+    )
+    return np.take_along_axis(found, order, axis=1), np.take_along_axis(there, order, axis=1)
 
 
 def least_widths(outlines: Polygons) -> Array:

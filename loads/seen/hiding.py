@@ -4,7 +4,7 @@ On a line of the wind a body is hidden by what stands close before it, with a cl
 tenth of the hiding one's lesser width, or about it. What is together there counts once.
 """
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 
 import numpy as np
 from numpy.typing import NDArray
@@ -26,16 +26,32 @@ ALIKE = 1.0e-9
 LEAST_AREA = 1.0e-9
 """Areas in m2 below which an overlap is none."""
 
-MOST_PAIRS = 5000
-"""So many pairs of bodies are looked at, and so many with a third between: some ten seconds."""
+MOST_LOOKS = 100_000
+"""So often one outline is held against another, from one side or with one cut: some 3 seconds."""
 
 
 class CrowdedError(Exception):
-    """More bodies stand in and close behind one another than are looked at."""
+    """More ``pairs`` of bodies stand in and close behind one another than are looked at."""
 
-    def __init__(self, body: int, pairs: int) -> None:
-        super().__init__(f"body {body}: {pairs} pairs")
-        self.body, self.pairs = body, pairs
+    def __init__(self, pairs: Sequence[tuple[int, int]]) -> None:
+        super().__init__(f"{len(pairs)} pairs")
+        self.pairs = pairs
+
+
+class _Looks:
+    """Counts how often outlines are held against one another, and stops where that is too much.
+
+    ``pairs`` are the bodies of those to be looked at. The count is the same each time.
+    """
+
+    def __init__(self, pairs: Sequence[tuple[int, int]]) -> None:
+        self._pairs, self._spent = pairs, 0
+
+    def spend(self, count: int) -> None:
+        """Count so many looks more; CrowdedError above the most."""
+        self._spent += count
+        if self._spent > MOST_LOOKS:
+            raise CrowdedError(self._pairs)
 
 
 class Hidden(ByIdentity, frozen=True):
@@ -75,8 +91,7 @@ def hidden(
     ``coefficient`` (bodies, D) ranks the bodies: what is together counts as the greater. Bodies of
     which both are close to a third on one line are together there. The wind comes from the
     ``azimuths`` (D,) in rad. Wheels hide nothing: seen from
-    the side they take less than what stands behind them. CrowdedError with the body of which most
-    stands in others, above ``MOST_PAIRS``.
+    the side they take less than what stands behind them. CrowdedError above ``MOST_LOOKS``.
     """
     together = _Together(bodies, outlines, azimuths).all()
     found = [one for close in together for one in _lesser(close, close.regions, coefficient)]
@@ -91,16 +106,11 @@ def hidden(
         for middle, its in enumerate(touching)
         if len(its) > 1
     ]
-    _refuse_crowds({each.middle: len(each.pairs) for each in between})
+    looks = _Looks([(each.middle, each.middle) for each in between for _ in each.pairs])
+    looks.spend(sum(len(ways) for each in between for *_, ways in each.pairs))
     for each in between:
         found += each.hidden()
     return tuple(found)
-
-
-def _refuse_crowds(pairs: Mapping[int, int]) -> None:
-    """Raise CrowdedError where bodies stand in more ``pairs`` together than are looked at."""
-    if sum(pairs.values()) > MOST_PAIRS:
-        raise CrowdedError(max(pairs, key=lambda body: pairs[body]), sum(pairs.values()))
 
 
 def visible(outlines: Polygons, hiding: Sequence[Hidden], some: NDArray[np.bool_]) -> Polygons:
@@ -140,7 +150,7 @@ class _Together:
 
     def all(self) -> list[Close]:
         """Return every pair, the first named first."""
-        near: dict[int, list[tuple[int, DirectionIndices]]] = {}
+        near: list[tuple[int, int, DirectionIndices]] = []
         for i in range(len(self._bodies) - 1):
             rest = slice(i + 1, None)
             ahead = self._near[rest] - self._far[i] - CLOSE * self._least[i]
@@ -148,12 +158,13 @@ class _Together:
             close = overlap(self._boxes[i], self._boxes[rest])
             close &= np.maximum(ahead, behind) <= FLUSH
             some = np.flatnonzero(close.any(axis=1)).tolist()
-            near[i] = [(i + 1 + j, np.flatnonzero(close[j])) for j in some]
-        _refuse_crowds({i: len(others) for i, others in near.items()})
-        pairs = (self._pair(i, j, ways) for i, others in near.items() for j, ways in others)
+            near += [(i, i + 1 + j, np.flatnonzero(close[j])) for j in some]
+        looks = _Looks([(i, j) for i, j, _ in near])
+        looks.spend(sum(len(ways) for *_, ways in near))
+        pairs = (self._pair(*each, looks) for each in near)
         return [pair for pair in pairs if pair is not None]
 
-    def _pair(self, i: int, j: int, ways: DirectionIndices) -> Close | None:
+    def _pair(self, i: int, j: int, ways: DirectionIndices, looks: _Looks) -> Close | None:
         shared = plane.intersection(self._outlines[i, ways], self._outlines[j, ways])
         some = plane.area(shared) > LEAST_AREA
         ways, shared = ways[some], shared[some]
@@ -162,7 +173,8 @@ class _Together:
         low, high = np.split(plane.bounds(shared), 2, axis=1)
         boxes = np.stack([low, [1, 0] * high + [0, 1] * low, high, [1, 0] * low + [0, 1] * high], 1)
         least = self._gap(i, ways), self._gap(j, ways)
-        parts = without_clear_gap(boxes, ways, (self._of(i), self._of(j)), least)
+        two = self._of(i), self._of(j)
+        parts = without_clear_gap(boxes, ways, two, least, looks.spend)
         whole = np.ones(len(ways), dtype=bool)
         for n, part in enumerate(parts):
             whole[n] = np.array_equal(part, boxes[n])

@@ -6,7 +6,7 @@ import pytest
 from yardfast.checks.stability.bearing import check_bearing
 from yardfast.checks.stability.overturning import Hold
 from yardfast.checks.stability.standing import Standing
-from yardfast.design.model import Design, Part
+from yardfast.design.model import Design, Part, Place
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.structure import build_structure
 from yardfast.loads.actions import Actions
@@ -124,3 +124,15 @@ def test_weight_that_may_be_heavier_presses_as_heavy():
     check = check_bearing(one, wind(0.0), STRENGTH)
     assert check.demand == pytest.approx(1.2 * most, rel=1e-9)
     assert check.weighing == "heavy"
+
+
+def test_weight_that_stands_to_one_side_bears_there_in_calm_air():
+    """10 kg over a metre square and 40 kg at 0.25 m: e = 0.2 m of 1 m, so that 1.2 x 490.3 N stand
+    on 1 - 2 e: 588.4/0.6 = 980.7 Pa (Meyerhof 1953; ASCE/SEI 7-22 2.3.1)."""
+    plate = Part("plate", Box(1.0, 1.0, 0.05), mass=10.0)
+    block = Part("block", Box(0.4, 0.4, 0.4), Place(on="plate", at=(0.25, 0.0, 0.0)), mass=40.0)
+    structure = build_structure(Design("two", "metric", (plate, block), tables={}))
+    every = Standing(structure, grounds.find_ground("gravel"), 0.0)
+    lines = np.flatnonzero(every.normals[:, 0] > 1.0 - 1e-9)[:1]
+    check = check_bearing(every.about(lines), wind(0.0), STRENGTH)
+    assert check.demand == pytest.approx(980.7, abs=0.05)

@@ -132,3 +132,16 @@ def test_quadrature_fills_the_area():
 def test_edge_normals_point_outward():
     square = np.array([[0.0, 0.0], [1.0, 0.0], [1.0, 1.0], [0.0, 1.0]])
     assert edge_normals(square) == pytest.approx(np.array([[0, -1], [1, 0], [0, 1], [-1, 0]]))
+
+
+@pytest.mark.parametrize("name", sorted(AREAS))
+def test_a_contact_forty_times_as_large_gives_way_forty_times_as_deep(name):
+    """Lengths by 40, areas by 1600: of a foot of some feet, or of a barn, seen from seven sides."""
+    ways = np.column_stack([np.cos(np.arange(7.0)), np.sin(np.arange(7.0))])
+    small = AREAS[name]
+    large = affinity.scale(small, 40.0, 40.0, origin=(0.0, 0.0))
+    shares = np.array([0.05, 0.2, 0.5, 0.7, 0.9, 0.97, 1.0])
+    one = caps(small, ways).centroid_depth(shares * small.area)
+    other = caps(large, ways).centroid_depth(shares * large.area)
+    assert other == pytest.approx(40.0 * one, rel=1e-6)
+    assert caps(large, ways).area_about(other) == pytest.approx(shares * large.area, rel=1e-5)

@@ -1,5 +1,7 @@
 """What fastens a piece: counted by hand on the light tower, and held against what shops print."""
 
+from math import cos, pi
+
 import pytest
 
 from yardfast.checks.inputs import read
@@ -32,6 +34,17 @@ def test_seams_take_a_row_in_either_panel_no_farther_apart_than_is_said(tower):
     # slant of a corner: 48 up, (18 - 10)/2/cos 22.5 = 4.33 in; 15 diameters of 0.164 in at each end
     # leave 43.3 in: at 8 in apart 6 gaps, 7 screws; 2 rows at each of 8 corners
     assert driven(tower)["#8 wood screw 2 in"]["tower"] == 8 * 2 * 7
+
+
+@pytest.mark.parametrize("gaps", [1, 5, 6, 9])
+def test_where_the_spacing_goes_in_just_so_often_it_is_kept(tower, gaps):
+    # as above: 43.275 in between the first and the last, parted into so many gaps to the hair
+    corner = (48.0**2 + (4.0 / cos(pi / 8.0)) ** 2) ** 0.5 * INCH
+    between = corner - 2.0 * 15.0 * fasteners.find_fastener("#8 wood screw 2 in").diameter
+    (row,) = tower.design.several(SeamRow)
+    rows = (replace(row, spacing=between / gaps),)
+    apart = replace(tower.design, tables={**tower.design.tables, SeamRow: rows})
+    assert driven(build_structure(apart))["#8 wood screw 2 in"]["tower"] == 8 * 2 * (gaps + 1)
 
 
 def test_seams_without_a_cleat_take_one_row(tower):

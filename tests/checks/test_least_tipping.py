@@ -85,3 +85,15 @@ def test_what_presses_into_soft_ground_balances_at_the_least_pressure():
     pivot = standing.pivot(weighing.force[..., None] - at * winds.uplift)
     over, hold = at * winds.over(pivot), np.maximum(standing.hold(weighing, pivot), 0.0)
     assert over[pressed] == pytest.approx(hold[pressed], rel=1e-7)
+
+
+@pytest.mark.parametrize("tilt", [20.0, 40.0, 70.0])
+@pytest.mark.parametrize("foot", [0.5, 0.8])
+def test_the_least_of_winds_that_press_and_winds_that_lift(tilt, foot):
+    """On soft clay, of a piece that some winds press down and others lift: the least of all."""
+    sizes = {"sides": 4, "foot": foot, "bottom": 0.4, "top": 0.25, "height": 1.2}
+    standing, exposed, _ = tower_and_board(sizes, "soft clay", tilt)
+    for stage in stages(standing, exposed, slides=False):
+        given_ = (standing, stage.actions, "typical", stage.low, stage.high)
+        every, one = tipping_pressures(*given_), tipping_pressure(*given_)
+        assert one.pressure == pytest.approx(float(every.min()), rel=1e-9)

@@ -58,3 +58,24 @@ def test_a_gust_has_no_least_wind(method):
     box = Part("box", Box(1.0, 0.6, 1.2), density=300.0)
     found = examine(design(box, method=method, wind=5.0, **site))
     assert local_wind(found.structure, found.exposed, found.at.method).least == 0.0
+
+
+def test_a_part_takes_the_gust_effect_of_the_standard_once_by_hand():
+    """ASCE/SEI 7-22 29.3-1: p = q_z K_d G C_f, 60 m/s, exposure B, a box 1.0 x 0.6 x 1.2 m: q_z by
+    26.10-1 at K_z 0.57 up to 15 ft, K_d and G by their own relations, which tables hold."""
+    site = {"exposure": "B", "wind_kind": "ultimate", "method": "ASCE 7-22", "wind": 60.0}
+    found = examine(design(Part("box", Box(1.0, 0.6, 1.2), density=300.0), **site))
+    each = local_wind(found.structure, found.exposed, found.at.method)
+    K_d = found.at.method.directionality(found.exposed.kinds)[0]
+    G = 0.925 * (1 + 1.7 * 3.4 * I_Z * Q_B) / (1 + 1.7 * 3.4 * I_Z)
+    q = 0.613 * 0.57 * 60.0**2 * K_d
+    C = found.exposed.coefficient[0].max() * found.exposed.case[0].max()
+    assert each.standing[0] == pytest.approx(q * G * C, rel=1e-3)
+    assert each.pressure[0] == pytest.approx(q * G, rel=1e-3)
+
+
+I_Z = 0.30 * (33.0 / 30.0) ** (1.0 / 6.0)
+"""Exposure B: c 0.30, z_min 30 ft (ASCE/SEI 7-22 Table 26.11-1, memory)."""
+
+Q_B = (1.0 / (1.0 + 0.63 * ((0.6 + 1.2) / (97.54 * (30.0 / 33.0) ** (1.0 / 3.0))) ** 0.63)) ** 0.5
+"""The least breadth has the greatest G; l 320 ft = 97.54 m, epsilon 1/3."""

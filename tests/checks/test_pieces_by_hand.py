@@ -9,7 +9,8 @@ from designs import design
 from yardfast.checks.anchoring.ground_parts import ground_parts
 from yardfast.checks.examination import examine
 from yardfast.checks.judged.build_steps import down, up
-from yardfast.checks.sides import quarter_of
+from yardfast.checks.judged.judging import Kind
+from yardfast.checks.sides import Over, goes_over, quarter_of
 from yardfast.checks.strength import worse_of
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.bodies import Solid
@@ -17,6 +18,7 @@ from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Plate
 from yardfast.design.shapes.plans import Rectangle
 from yardfast.design.structure import build_structure
+from yardfast.loads.asce7.velocity_pressure import exposure_coefficient
 from yardfast.units.frozen import replace
 
 FOOT = Part("foot", Plate(Rectangle(0.8, 0.8), 0.05), density=2400.0)
@@ -84,3 +86,42 @@ def test_the_worse_of_two_ways_to_stand_is_the_worse_of_each_check():
         assert (found_.error, found_.lost) == (2.0, True)
     assert worse_of((one,)) is one
     assert np.isclose(heavier.check.utilization, 2.0 * stick.check.utilization)
+
+
+def test_what_slides_first_slides_in_the_wind_on_its_broad_side():
+    """A box 2 m by 0.3 m: wind along y, from 0 or 180 degrees, pushes it most."""
+    found = examine(design(Part("box", Box(2.0, 0.3, 0.5), mass=60.0)))
+    assert found.limits.sliding_azimuth % 180.0 == pytest.approx(0.0, abs=1e-6)
+    assert found.limits.tipping_azimuth % 180.0 == pytest.approx(0.0, abs=1e-6)
+
+
+@pytest.mark.parametrize(
+    ("board", "over"), [(0.0, Over.ANY_SIDE), (0.5, Over.QUARTER)], ids=["alike", "a board on it"]
+)
+def test_over_any_side_where_wind_is_alike_toward_every_side(board, over):
+    """A six-sided post is alike toward six sides, at 30 degrees and each 60; with a board not."""
+    post = Part("post", Solid(6, 0.3, 0.3, 1.2), density=500.0)
+    sign = Part("sign", Box(max(board, 0.01), 0.01, 0.3), Place(on="post"), density=1.0)
+    found = examine(design(post, *([sign] if board else [])))
+    assert goes_over(found, 30.0) is goes_over(found, 210.0) is over
+
+
+def test_posts_need_anchors_where_one_of_their_checks_fails():
+    """Too shallow for the wind, heavy enough not to be drawn out: one check fails, one passes."""
+    post = Part("post", Solid(4, 0.1, 0.1, 2.0), density=2000.0, embed=0.2)
+    board = Part("board", Box(1.0, 0.05, 0.8), Place(at=(0.0, 0.075, 0.9)), density=500.0)
+    found = examine(design(post, board, ground="firm lawn", wind=30.0))
+    passes = {c.kind: c.passes for c in found.checks if c.kind in (Kind.EMBEDMENT, Kind.PULL_OUT)}
+    assert passes[Kind.EMBEDMENT] is False
+    assert found.needs_anchors
+
+
+@pytest.mark.parametrize("exposure", ["B", "C", "D"])
+def test_the_forecast_that_tips_is_the_gust_at_the_piece_over_its_ratio(exposure):
+    """The gust at the piece tips it wherever it stands; the forecast that brings it is so many
+    times as strong as the ratio is less than 1: sqrt(K_z), 1.0 at 33 ft over open country."""
+    box = Part("box", Box(0.6, 0.4, 1.0), mass=30.0)
+    found = examine(design(box, method="forecast", exposure=exposure)).limits
+    assert found.ratio == pytest.approx(float(exposure_coefficient(1.0, exposure)) ** 0.5, rel=1e-9)
+    assert found.forecast_tipping == pytest.approx(found.tipping / found.ratio, rel=1e-12)
+    assert found.forecast_sliding == pytest.approx(found.sliding / found.ratio, rel=1e-12)

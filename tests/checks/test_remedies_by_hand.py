@@ -43,3 +43,12 @@ def test_a_foot_as_wide_as_the_moment_needs_by_hand():
         needed = 0.8 * tips.demand / tips.capacity
         assert tips.demand > tips.capacity
         assert found.remedies.base_width == pytest.approx(needed, rel=1e-6)
+
+
+def test_stakes_share_what_friction_leaves_of_the_push():
+    """A quarter each of what pushes it beyond mu W, by its own check."""
+    found = examine(design(Part("box", Box(1.2, 0.8, 2.0), mass=20.0), wind=40.0))
+    (slides,) = [c for c in found.checks if c.kind is Kind.SLIDING]
+    left = slides.demand - slides.capacity
+    assert left > 0.0
+    assert found.remedies.stakes.sideways == pytest.approx(left / 4.0, rel=1e-9)

@@ -3,6 +3,9 @@
 The order of the words is that of what people must do first; no published value is at stake.
 """
 
+from pathlib import Path
+
+import numpy as np
 import pytest
 import word_designs
 from bare_checks import bare_check
@@ -11,6 +14,7 @@ from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.checks.judged.judging import Kind
 from yardfast.checks.not_looked_at import Topic
+from yardfast.checks.stated.surroundings import act_by_exposure
 from yardfast.checks.verdict import (
     BY_PEOPLE,
     GOOD,
@@ -21,8 +25,10 @@ from yardfast.checks.verdict import (
     Verdict,
     Way,
     Word,
+    until,
     verdict_of,
 )
+from yardfast.loads.asce7.velocity_pressure import exposure_coefficient
 from yardfast.loads.wind.site import Site
 from yardfast.units.frozen import replace
 
@@ -115,3 +121,34 @@ def test_good_words_are_three():
         "stands by its posts",
     }
     assert isinstance(found_of(Word.STANDS, Reason.NOTHING_FAILS).verdict, Verdict)
+
+
+def test_each_anchor_is_tested_with_twice_what_the_most_used_is_asked():
+    """Of two rows of which one is asked half as much: twice the greater, in the field."""
+    found = found_of(Word.HELD_DOWN, Reason.NOTHING_FAILS)
+    (head, *_) = [one for one in found.checks if one.kind is Kind.ANCHOR_HEAD]
+    lesser = replace(head, subject="others", demand=0.5 * head.demand)
+    for checks in ((*found.checks, lesser), (lesser, *found.checks)):
+        tied = verdict_of(replace(found, checks=checks)).tied
+        assert tied.test == pytest.approx(2.0 * head.demand)
+
+
+def test_until_it_is_mended_other_surroundings_ask_to_act_by_the_gust_at_the_piece():
+    """Used nine times, wind alone: it holds a third of the wind asked, at the piece; at the shore
+    and among houses the forecast that brings that gust differs as their gusts at it do."""
+    found = examine(read_text(Path("examples/light-tower.toml").read_text(encoding="utf-8")))
+    weak = replace(found, checks=(*found.checks, bare_check("member: b", 9.0)))
+    own = until(weak)
+    assert own == pytest.approx(found.site.wind / 3.0, rel=0.1)  # in whole steps, downward
+    assert own < found.limits.act
+    acts = act_by_exposure(weak)
+    assert acts["C"] == pytest.approx(own)
+    at_piece = {each: gust_ratio(each, found.structure.height) for each in acts}
+    for exposure, act in acts.items():
+        assert act == pytest.approx(own * at_piece["C"] / at_piece[exposure], rel=1e-6)
+
+
+def gust_ratio(exposure, height):
+    """The gust at a piece over that of a forecast, 10 m up over open country: sqrt(K_z/K_z10)."""
+    Kz = exposure_coefficient(np.array([height, 10.0]), exposure)[0]
+    return float(np.sqrt(Kz / exposure_coefficient(10.0, "C")))

@@ -207,6 +207,19 @@ def test_a_backslash_that_is_doubled_is_one() -> None:
     assert "bare backslash" in the_fault(wrong).expected
 
 
+@pytest.mark.parametrize("name", ["\\u202e", "tower\\u202e", "\\u001b[31m"])
+def test_a_name_that_cannot_be_printed_is_escaped_where_names_are_listed(name: str) -> None:
+    """A joint that names no part lists them; one that turns the line about stands there escaped."""
+    bare = f'[[part]]\nname = "{name}"\nshape = "box"\nlumber = "4x4"\nheight = "30 in"\n'
+    wood = "material = 'redwood'\n"
+    joint = "[[joint]]\nname = 'j'\nof = 'towr'\nto = 'foot'\nfastener = '8d common nail'\n"
+    told = faults(f"{HARBOUR_LIGHT}\n{bare}{wood}\n{joint}")
+    listed = [one for one in told if one.expected.startswith("the name of a part")]
+    assert listed
+    for fault in told:
+        assert (fault.found + fault.expected + fault.hint + (fault.part or "")).isprintable()
+
+
 def test_control_characters_are_escaped() -> None:
     text = altered("'48 in'", '"48\\u001b[31m in\\u0000"')
     fault = the_fault(text)

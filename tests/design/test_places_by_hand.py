@@ -1,9 +1,13 @@
 """Where parts come to stand, and on what, by hand."""
 
+from math import pi
+
+import numpy as np
 import pytest
 from sample_file import part_text
 
 from yardfast.checks.inputs import read_text
+from yardfast.design import plane
 from yardfast.design.model import Design, Part, Place
 from yardfast.design.outlines import round_in_plan
 from yardfast.design.placing import coincide, place_parts
@@ -53,3 +57,20 @@ def test_a_round_cone_is_as_wide_in_plan_as_its_foot():
     corners = round_in_plan(body)
     assert corners.min(axis=0) == pytest.approx([0.8, -0.2])
     assert corners.max(axis=0) == pytest.approx([1.2, 0.2])
+
+
+@pytest.mark.parametrize("height", [0.4, 0.6])
+def test_the_round_of_a_barrel_by_hand(height):
+    """0.8 m wide, 1.5 m long: half a circle of radius r has the length pi r, its middle 2 r/pi
+    above its springing, which lies r below the top."""
+    area, middle = Vault(1.5, 0.8, height).slopes()
+    assert area == pytest.approx(pi * 0.4 * 1.5)
+    assert middle == pytest.approx(height - 0.4 + 0.8 / pi)
+
+
+def test_how_far_points_lie_from_the_edge_along_a_way():
+    """In a square of a metre; a point beside it whose way does not meet it lies no way off."""
+    square = plane.box(0.0, 0.0, 1.0, 1.0)
+    points = np.array([[0.25, 0.5], [0.75, 0.1], [0.5, 3.0]])
+    found = plane.clear_along(points, np.array([1.0, 0.0]), square)
+    assert found == pytest.approx([0.75, 0.25, 0.0])

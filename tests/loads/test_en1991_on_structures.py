@@ -236,3 +236,19 @@ def bare_of(*parts):
     site = Site("EN 1991-1-4", 26.0, "paving", terrain="II", basis="EQU")
     each = bare(structure, [None] * len(parts), method_of(site, structure.height))
     return expose(structure, each, False)
+
+
+def test_a_lattice_alone_takes_the_lattices_coefficient_on_its_gross_area():
+    """EN 1991-1-4 7.11: face on 1.65 (Fig. 7.33 at 0.4, memory), its end effect and 0.4 of 1.2 x
+    0.8 m; a solid board there 1.8 of all of it (7.4.3), as far off the ground."""
+    base = Part("base", Box(1.5, 0.5, 0.02), density=2400.0)
+    place = Place(at=(0.0, 0.0, 0.5))
+    for solidity, expected in (
+        (0.4, float(boards.plane_lattice(0.4, 1.2, 0.8)) * 0.96),
+        (1.0, 1.8 * 0.96),
+    ):
+        board = Part("board", Panel(1.2, 0.8, 1e-5, solidity), place, density=500.0)
+        found = bare_of(base, board)
+        d = int(np.argmin(np.abs(found.azimuths - 180.0)))
+        assert found.below[1, d] == pytest.approx(expected, rel=1e-3)
+    assert 0.9 * 1.65 * 0.4 <= float(boards.plane_lattice(0.4, 1.2, 0.8)) <= 1.65 * 0.4

@@ -18,6 +18,7 @@ from yardfast.loads.wind.how_often import (
 )
 from yardfast.loads.wind.peak_gusts import fit_peaks, gust_of_years, recurrence_by_peaks
 from yardfast.loads.wind.site import Site
+from yardfast.loads.yearly import Yearly
 
 MPH = 0.44704
 
@@ -212,3 +213,19 @@ def test_speeds_that_do_not_grow_with_every_period_are_refused(speeds):
 def test_periods_that_do_not_grow_are_refused(years):
     with pytest.raises(ValueError, match="greater one for each longer"):
         years_between(22.0, years, [20.0, 25.0, 30.0])
+
+
+def test_beyond_what_is_told_the_tail_goes_straight_on():
+    """ln T of 10 years at 20 m/s and of 50 at 25: at 30 m/s it is ln 50 + (ln 50 - ln 10), T 250;
+    once in T years is passed in a year by 1 - exp(-1/T)."""
+    told = Yearly(np.array([20.0, 25.0]), np.log([10.0, 50.0]), 50.0)
+    found = told.chance(np.array([20.0, 22.5, 30.0, np.inf]))
+    T = np.array([10.0, math.sqrt(500.0), 250.0])
+    assert found[:3] == pytest.approx(-np.expm1(-1.0 / T), rel=1e-12)
+    assert found[3] == 0.0
+
+
+def test_a_gust_that_comes_more_than_once_a_year_may_be_told():
+    """Half a year is a return period: ln T goes from ln 0.5 to ln 50 by half at the mean."""
+    found = public("50 mph", {"0.5": "40 mph", 50: "60 mph"})
+    assert found == pytest.approx(math.sqrt(25.0))

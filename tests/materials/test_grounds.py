@@ -201,3 +201,19 @@ def test_friction_on_paving_is_wet_or_says_that_it_is_dry() -> None:
         assert friction.state in friction.note
     states = {kind: one.state for kind, one in grounds.find_ground("paving").friction.items()}
     assert states == {"wood": "wet", "steel": "dry", "concrete": "dry", "rubber": "wet"}
+
+
+@pytest.mark.parametrize(
+    ("name", "stakes", "pull"),
+    [
+        ("paving", False, False),
+        ("sand", True, False),
+        ("gravel", True, False),
+        ("firm lawn", True, True),
+    ],
+)
+def test_which_grounds_take_stakes_and_hold_them_straight_up(name, stakes, pull):
+    """Rods hold nothing straight up in what has no cohesion (US Army TM 5-818-1); none is driven
+    into paving."""
+    ground = grounds.find_ground(name)
+    assert (ground.stakes_possible, ground.straight_pull) == (stakes, pull)

@@ -55,13 +55,13 @@ def as_known(fastener: Fastener) -> Fastener:
         alike = fasteners.find_fastener(f"wood screw {inches:.4g} in x 2 in")
     except (KeyError, ValueError):
         return fastener
-    length = fastener.length
+    length, sunk = fastener.length, fastener.countersink
     root = fasteners.deck_screw_root(fastener.diameter)
     return replace(
         fastener,
         bending_yield=alike.bending_yield,
         root_diameter=fastener.root_diameter or root or alike.root_diameter,
         head_diameter=fastener.head_diameter or alike.head_diameter,
-        countersink=fastener.countersink or alike.countersink,
+        countersink=alike.countersink if sunk is None else sunk,
         thread_length=fastener.thread_length or (None if length is None else length * 2.0 / 3.0),
     )

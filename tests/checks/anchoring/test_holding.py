@@ -172,3 +172,36 @@ def test_a_guy_is_as_good_as_its_knot():
 def test_a_longer_line_is_softer():
     rope = guy_lines.find_line("nylon rope 1/4 in")
     assert line_stiffness(rope.stiffness, 4.0) == pytest.approx(rope.stiffness / 4.0)
+
+
+def test_stakes_stand_apart_and_from_an_edge_by_their_length_in_the_ground():
+    """US Navy NAVEDTRA 14251 ch. 6: as far apart as they reach down; 36 in less 4 in stand out."""
+    stake = held("steel stake 1 in x 36 in", "firm lawn")
+    assert stake.spacing == pytest.approx(32.0 * INCH)
+    assert stake.edge_distance == pytest.approx(32.0 * INCH)
+
+
+@pytest.mark.parametrize(
+    ("name", "ground", "cohesion", "governs"),
+    [
+        ("concrete pier 8 in x 24 in", "firm lawn", 25.0e3, "skin"),
+        ("concrete pier 8 in x 24 in", "firm clay lawn", 50.0e3, "earth"),
+        ("concrete pier 12 in x 48 in", "firm lawn", 25.0e3, "skin"),
+    ],
+)
+def test_a_pier_is_lifted_with_the_earth_round_it_or_slips_out_of_it(
+    name, ground, cohesion, governs
+):
+    """CPUC General Order 95 rule 48.5: 145 and 90 pcf, planes 30 degrees off the vertical, over
+    1.5; on its skin half of the cohesion but on the first 0.15 m, over 3 (judgement, as stakes)."""
+    anchor = anchors.find_anchor(name)
+    d, length = anchor.diameter, anchor.embedded
+    t, pcf = np.tan(np.radians(30.0)), LBF / FOOT**3
+    own = np.pi * d**2 / 4.0 * length * 145.0 * pcf / 1.5
+    cone = np.pi * d * length**2 * t / 2.0 + np.pi * length**3 * t**2 / 3.0
+    lifted = {
+        "earth": cone * 90.0 * pcf / 1.5,
+        "skin": 0.5 * cohesion * np.pi * d * (length - 0.15) / 3.0,
+    }
+    assert min(lifted, key=lifted.get) == governs
+    assert held(name, ground).straight == pytest.approx(own + lifted[governs], rel=1e-6)

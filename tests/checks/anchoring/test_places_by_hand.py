@@ -8,12 +8,15 @@ from designs import design
 
 from yardfast.checks.anchoring.anchor_choice import places_for
 from yardfast.checks.anchoring.embedded_posts import posts_of
+from yardfast.checks.anchoring.ground_parts import ground_parts
+from yardfast.checks.anchoring.guy_choice import guy_place
 from yardfast.checks.examination import examine
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.bodies import Solid
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Plate
 from yardfast.design.shapes.plans import Regular
+from yardfast.design.shapes.rotor import Rotor
 from yardfast.design.structure import build_structure
 from yardfast.materials.grounds import find_ground
 from yardfast.statics.contacts.holds_down import anchor_points
@@ -82,3 +85,38 @@ def test_anchors_round_a_round_foot_stand_round_its_middle(turn, at):
         points = anchor_points(found.structure, row)
         assert points.mean(axis=0) == pytest.approx(middle, abs=1e-9)
         assert np.hypot(*(points - middle).T) == pytest.approx(0.4, rel=0.01)
+
+
+@pytest.mark.parametrize(
+    ("span", "height"),
+    [
+        (0.0, 1.33),  # two thirds of 2 m, in whole centimetres
+        (0.3, 1.5),  # of 2.25 m, with the wheel; its tips turn down to 1.65 m
+        (0.9, 0.95),  # down to 1.05 m, and 0.1 m clear of them
+    ],
+)
+def test_guys_start_at_two_thirds_and_clear_of_what_turns(span, height):
+    """Common practice, and a hand's breadth (judgement); the hub is 1.95 m up."""
+    post = Part("post", Box(0.1, 0.1, 2.0), density=500.0)
+    wheel = Rotor(4, span, 0.05, 0.08, 0.002, yaws=True)
+    hub = Part("wheel", wheel, Place(at=(0.0, -0.1, 1.95)), mass=1.0)
+    found = examine(design(post, *([hub] if span else []), ground="firm lawn"))
+    row = guy_place(found.loaded)
+    assert row.height == pytest.approx(height, abs=1e-9)
+    assert row.radius == pytest.approx(height + row.out, abs=0.0101)  # at 45 degrees, rounded up
+    assert row.radius - row.out >= height - 1e-9
+
+
+def test_the_top_of_what_it_stands_on_is_that_of_the_highest_foot():
+    feet = [
+        Part(f"pad {k}", Box(0.3, 0.3, h), Place(at=(0.5 * k, 0.0, 0.0)), density=2000.0)
+        for k, h in enumerate((0.06, 0.1))
+    ]
+    posts = [
+        Part(f"post {k}", Box(0.1, 0.1, 1.0), Place(on=f"pad {k}"), density=500.0) for k in (0, 1)
+    ]
+    ground = ground_parts(build_structure(design(*feet, *posts)))
+    assert ground.feet == (0, 1)
+    assert ground.top == pytest.approx(0.1)
+    assert ground.low == pytest.approx([-0.15, -0.15])
+    assert ground.high == pytest.approx([0.65, 0.15])

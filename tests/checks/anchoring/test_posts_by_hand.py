@@ -6,13 +6,14 @@ from designs import design
 from once_broken import HEAD, POST
 
 from yardfast.checks.anchoring.embedded_limits import give_way_pressures
-from yardfast.checks.anchoring.embedded_posts import Posts, asked_of, posts_of
+from yardfast.checks.anchoring.embedded_posts import Posts, asked_of, check_pull_out, posts_of
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.checks.judged.judging import Kind
 from yardfast.design.model import Part
 from yardfast.design.shapes.bodies import Solid
 from yardfast.loads.actions import Actions
+from yardfast.loads.combinations import Factors
 from yardfast.units.frozen import replace
 
 TWO = np.ones(2)
@@ -119,3 +120,18 @@ def test_a_round_post_gives_way_where_its_check_is_used_up_in_whatever_range(hig
         found = examine(design(part, wind=gust, **site))
         (check,) = [c for c in found.checks if c.kind is Kind.EMBEDMENT]
         assert check.utilization == pytest.approx(used, rel=1e-9)
+
+
+@pytest.mark.parametrize("cast", [0.0, 0.3])
+def test_what_keeps_a_post_from_being_drawn_out_by_hand(cast):
+    """0.9 of what stands on the posts, and of concrete round them, 145 - 62.4 pcf in a hole full
+    of water: two of 0.3 m by 0.6 m less the posts, 2 x (pi/4 0.09 - 0.01) x 0.6 m3."""
+    block = Part("block", Solid(4, 0.5, 0.5, 0.5), mass=100.0)
+    structure = examine(design(block, wind=20.0)).structure
+    two = replace(posts(0.0), cast=(cast, cast))
+    up = actions((0.0, 100.0), 0.0, up=500.0)
+    check = check_pull_out(two, structure, up, Factors(0.9, 1.2, 1.0, 1.0, ""))
+    concrete = 2.0 * (np.pi / 4.0 * 0.09 - 0.01) * 0.6 if cast else 0.0
+    buoyant = (145.0 - 62.4) * 4.4482216152605 / 0.3048**3
+    assert check.demand == pytest.approx(500.0)
+    assert check.capacity == pytest.approx(0.9 * (100.0 * 9.80665 + concrete * buoyant))

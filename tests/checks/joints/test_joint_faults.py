@@ -4,6 +4,7 @@ import pytest
 from joint_designs import POST, TOWER, joint
 
 from yardfast.checks.examination import examine
+from yardfast.checks.fasteners.joint_faults import not_touching
 from yardfast.checks.inputs import read_text
 from yardfast.design.faults import DesignError
 
@@ -125,3 +126,16 @@ def test_faults_of_several_joints_come_together():
 def test_two_joints_of_one_name():
     fault = the_fault(TOWER + joint() + joint())
     assert "a name of its own" in fault.expected
+
+
+@pytest.mark.parametrize(
+    ("metres", "metric", "told"),
+    [
+        (0.0508, False, "2 in"),
+        (35.8, False, "1410 in"),  # a hundred feet off: in figures, not in powers of ten
+        (0.0125, True, "12 mm"),
+        (30.0, True, "30000 mm"),
+    ],
+)
+def test_how_far_parts_lie_apart_is_told_as_people_write_it(metres, metric, told):
+    assert not_touching(metres, metric).startswith(f"they lie {told} apart")

@@ -132,3 +132,21 @@ def test_planks_on_one_another_meet_all_over():
     plank = Plate(Rectangle(0.6, 0.2), 0.03)
     low, high = bodies(part("low", plank), part("high", plank, on="low"))
     assert meeting(high, low).area.area == pytest.approx(0.12)
+
+
+@pytest.mark.parametrize("deep", [0.01, 0.03])
+def test_a_leaning_stick_that_goes_into_a_block_meets_it_in_the_blocks_face(deep):
+    """Whichever is named first: the block's top, 0.3 m up, cut by a stick 40 mm square that leans
+    30 degrees: 40 mm by 40 mm over the cosine. It leaves the other way, that is all."""
+    block = part("block", Box(0.4, 0.4, 0.3))
+    way = np.array([np.sin(np.pi / 6.0), 0.0, np.cos(np.pi / 6.0)])
+    start = np.array([0.0, 0.0, 0.3]) - deep / way[2] * way
+    stick = part("stick", Member(tuple(start), tuple(start + 0.8 * way), 0.04, 0.04))
+    one, other = bodies(block, stick)
+    here, there = meeting(one, other), meeting(other, one)
+    area = 0.04 * 0.04 / np.cos(np.pi / 6.0)
+    for face in (here, there):
+        assert face.area.area == pytest.approx(area, rel=1e-6)
+        assert face.middle == pytest.approx([0.0, 0.0, 0.3], abs=1e-6)
+    assert here.leaves == pytest.approx([0.0, 0.0, -1.0])
+    assert there.leaves == pytest.approx([0.0, 0.0, 1.0])

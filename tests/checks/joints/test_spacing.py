@@ -8,7 +8,7 @@ from yardfast.checks.fasteners.joint_places import places
 from yardfast.checks.fasteners.spacing import Near, check_spacing, nearest_of
 from yardfast.checks.inputs import read_text
 from yardfast.checks.sizing.better_fastened import sized
-from yardfast.checks.timber.nds.room import room_in_panel, room_in_wood
+from yardfast.checks.timber.nds.room import needs_lead_holes, room_in_panel, room_in_wood
 from yardfast.checks.verdict import Word
 from yardfast.design.structure import build_structure
 from yardfast.materials import fasteners
@@ -209,3 +209,19 @@ def test_the_denser_of_two_woods_asks_for_the_room(plank, block, times):
     found = nearest_of(structure, places(structure, "EN 1995, service"))
     assert (found.near, found.has / IN) == (Near.EACH_OTHER, pytest.approx(1.0))
     assert found.needs == pytest.approx(times * fasteners.find_fastener(nail).diameter)
+
+
+@pytest.mark.parametrize(
+    ("name", "gravity", "needed"),
+    [
+        ("1/4 lag screw 4 in", 0.36, True),
+        ("1/4 lag screw 4 in", None, True),
+        ("#8 wood screw 2 in", 0.5, False),
+        ("#8 wood screw 2 in", 0.68, True),
+        ("16d common nail", 0.68, False),
+    ],
+)
+def test_what_needs_a_lead_hole(name, gravity, needed):
+    """NDS 2018 12.1.4.2: lag screws; 12.1.5.2: wood screws in wood of G over 0.6; nails may be
+    driven without (12.1.6.2)."""
+    assert needs_lead_holes(fasteners.find_fastener(name), gravity) is needed

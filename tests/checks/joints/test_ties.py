@@ -6,9 +6,11 @@ import shapely
 from inside import forces_in
 from joint_designs import TOWER, joint
 
+from yardfast.checks.examination import examine
 from yardfast.checks.fasteners.ties import Fastened
 from yardfast.checks.inputs import read_text
 from yardfast.checks.joints.joint_check import TieDemand, _held
+from yardfast.checks.judged.judging import Kind
 from yardfast.statics.contacts.meeting import Face
 from yardfast.statics.stiffness import AXIAL, LATERAL
 from yardfast.statics.tie import Tie
@@ -50,3 +52,14 @@ def test_what_goes_through_blocks_shears_one_of_its_two_sets_whichever_way_it_pu
     assert np.abs(wall.draws @ found.tie.face.leaves).max() == pytest.approx(0.0, abs=1e-9)
     assert np.abs(ring.draws @ found.tie.face.leaves).min() == pytest.approx(1.0)
     assert (found.tie.kind == LATERAL).all()
+
+
+def test_the_span_over_sets_of_stiffness_ends_at_what_is_told_as_used():
+    """What a joint is used by is the most that any set asks of it; as read it lies within."""
+    how = {"fastener": "#8 wood screw 2 1/2 in", "count": 16, "blocks": "spruce-pine-fir"}
+    found = examine(read_text(TOWER.replace("58 mph", "40 mph") + joint(**how)))
+    (check,) = [one for one in found.checks if one.kind is Kind.JOINT]
+    low, high = check.envelope
+    assert 0.0 < check.utilization < 1.0
+    assert high == pytest.approx(check.utilization, rel=1e-9)
+    assert low <= check.as_read <= high

@@ -1,8 +1,16 @@
 """Seams by EN 1995-1-1: fasteners near each other in a row along the grain hold less each."""
 
+from math import ceil
+
 import pytest
 
-from yardfast.checks.seams.seam_fasteners import held_along_a_seam, through_a_panel
+from yardfast.checks.seams.seam_fasteners import (
+    CLEAT,
+    held_along_a_seam,
+    spacings_into_a_cleat,
+    through_a_panel,
+)
+from yardfast.checks.timber.books import book_of
 from yardfast.checks.timber.terms.joint_material import joint_material_of
 from yardfast.materials import fasteners
 from yardfast.statics.tables.seam_table import SeamRow
@@ -31,3 +39,19 @@ def test_a_row_of_ten(diameters, power):
 def test_nds_knows_no_such_loss_of_nails():
     near, far = (_held(each * NAIL.diameter, 10, "strength") for each in (7.0, 20.0))
     assert near.sideways == far.sideways > 0.0
+
+
+@pytest.mark.parametrize("sideways", [500.0, 3000.0, 12000.0, 30000.0])
+def test_how_far_apart_is_told_holds_with_as_many_as_that_makes(sideways):
+    """Of nails so near that each of the row holds less: what N/m is pushed, times the spacing, is
+    what one of so many holds (8.3.1.1 (8)), to the thousandth to which it is sought."""
+    long = 1.0
+    found = spacings_into_a_cleat("softwood plywood", 0.018, sideways, 0.0, EN, long)
+    told = [each for each in found if each.spacing is not None and each.spacing < long]
+    assert told
+    for each in told:
+        one = fasteners.find_fastener(each.fastener)
+        driven = through_a_panel(joint_material_of("softwood plywood"), 0.018, CLEAT)
+        count = ceil(long / each.spacing) + 1
+        holds = book_of(EN).capacity(one, driven, EN, count, each.spacing)
+        assert sideways * each.spacing <= holds.sideways * (1.0 + 2e-3)

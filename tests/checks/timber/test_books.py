@@ -19,11 +19,13 @@ from yardfast.checks.timber.books import BOOKS, book_of
 from yardfast.checks.timber.en1995.panels import strip_factor
 from yardfast.checks.timber.en1995.stuff import k_mod, wind_modified
 from yardfast.checks.timber.nds.fastener_capacity import adjusted_capacity as by_nds
+from yardfast.checks.timber.nds.member_strength import sheet_rolling_shear, sheet_through
 from yardfast.checks.timber.terms.driven import Driven
 from yardfast.checks.timber.terms.joint_material import joint_material_of
 from yardfast.loads.combinations import EN1995, TIMBER, level_of, resistance_basis, timber_of
 from yardfast.loads.wind.site import Site
 from yardfast.materials import fasteners, sheets
+from yardfast.materials.sheets import find_sheet
 from yardfast.units.frozen import replace
 
 EN = "EN 1995, strength"
@@ -236,3 +238,13 @@ def test_a_third_book_is_asked_by_its_name_alone(monkeypatch):
         assert half.check.utilization == pytest.approx(2.0 * all_.check.utilization, rel=0.05)
         assert "The Half Book" in half.check.source
         assert half.holds.book == "half book"
+
+
+@pytest.mark.parametrize("across", [False, True])
+def test_what_the_layers_of_a_sheet_hold_wet_and_under_wind(across):
+    """APA Panel Design Specification D510 4.5.2 (memory): 0.75 of it wet; NDS 2018 2.3.2: 1.6 in
+    wind."""
+    sheet = find_sheet("softwood plywood", 0.018)
+    found = sheet_rolling_shear(sheet, "allowable", across)
+    assert found == pytest.approx(sheet.shear[1 if across else 0] * 0.75 * 1.6)
+    assert sheet_through(sheet, "allowable") == pytest.approx(sheet.through * 0.75 * 1.6)

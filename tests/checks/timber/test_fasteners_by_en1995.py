@@ -6,10 +6,12 @@ density, 320 kg/m3, and of stud grade C14, f_c,90,k 2.0 N/mm2 (EN 338:2016; EN 1
 
 from math import pi
 
+import numpy as np
 import pytest
 
-from yardfast.checks.timber.books import book_of
+from yardfast.checks.timber.books import book_of, titled
 from yardfast.checks.timber.en1995.lateral import embedment_strength, johansen, under_plate
+from yardfast.checks.timber.en1995.members import turning_stress
 from yardfast.checks.timber.en1995.stuff import Wood, find_class
 from yardfast.checks.timber.terms.driven import Driven
 from yardfast.checks.timber.terms.joint_material import joint_material_of
@@ -111,3 +113,34 @@ def test_the_mode_under_a_plate_is_of_the_nearer_thickness(plate, mode):
     share = max((plate - 0.5) / 0.5, 0.0)
     thick = 2.3 * (yield_moment_of_bolt(12.0) * 20.0 * MPA * 0.012) ** 0.5
     assert found[mode] == pytest.approx((1.0 - share) * thin + share * thick, rel=1e-9)
+
+
+def test_a_nail_in_end_grain_holds_a_third_sideways_and_nothing_pulled():
+    """8.3.1.2 (4): a third; 8.3.2 (3): smooth nails in end grain take no pull. What is left of
+    k_mod/gamma_M, 0.7/1.3 over 1.5, is told with it."""
+    driven = replace(MADE, through=25.0 * MM, washer=None)
+    side = capacity("nail 3.1 mm x 80 mm", driven)
+    end = capacity("nail 3.1 mm x 80 mm", replace(driven, into="end grain"))
+    assert side.factor_sideways == pytest.approx(0.7 / 1.3 / 1.5)
+    assert end.factor_sideways == pytest.approx(0.7 / 1.3 / 1.5 / 3.0)
+    assert end.out == 0.0
+    rope = side.sideways / (3.0 * end.sideways)
+    assert 1.0 <= rope <= 1.15 + 1e-9  # 8.2.2 (2): round nails, 15 % at most
+
+
+@pytest.mark.parametrize(("between", "share"), [(True, 1.0), (False, 0.8)])
+def test_the_stress_at_which_a_deep_piece_turns_by_hand(between, share):
+    """6.3.3: 0.78 b^2 E_0.05 / (h l_ef), 2 h more at the pressed edge; l_ef is l where the
+    moment is the same all along, 0.8 l of what stands out with a force at its end (Table 6.1,
+    memory): 45 x 200 mm, 3 m, 7,400 N/mm2: 17.19 N/mm2 between supports, 20.87 standing out."""
+    found = turning_stress(7400.0 * MPA, 0.045, 0.2, 3.0, between)
+    assert found == pytest.approx(0.78 * 45.0**2 * 7400.0 / (200.0 * (share * 3000 + 400)) * MPA)
+    assert found / MPA == pytest.approx(17.19 if between else 20.87, abs=0.01)
+
+
+def test_a_stick_bent_both_ways_by_hand():
+    """6.1.6, k_m 0.7 of a rectangle: 0.5 + 0.7 x 0.4 = 0.78, more than 0.7 x 0.5 + 0.4 = 0.75; of
+    stresses over strengths of 5 in 10 and 8 in 20 N/mm2."""
+    edge, flat = (np.array(5.0), 10.0), (np.array(8.0), 20.0)
+    assert titled("EN 1995-1-1").law.bent(edge, flat, np.inf) == pytest.approx(0.78)
+    assert titled("EN 1995-1-1").law.bent(flat, edge, np.inf) == pytest.approx(0.78)
