@@ -2,10 +2,10 @@
 
 from math import pi, radians, tan
 
-from ...materials.anchors import Anchor
-from ...materials.grounds import Ground
-from ...materials.holding_rules import value
-from ...units.frozen import ByValue, replace
+from ....materials.anchors import Anchor
+from ....materials.grounds import Ground
+from ....materials.holding_rules import value
+from ....units.frozen import ByValue, replace
 from . import buried_weight, deadman, screw_anchors, slab_bolts, stakes
 from .embedment import force_free, lateral_bearing
 

@@ -3,9 +3,9 @@
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ...loads.printed.ranges import not_negative, positive
-from ...materials.holding_rules import value
-from ...units.arrays import Array
+from ....loads.printed.ranges import not_negative, positive
+from ....materials.holding_rules import value
+from ....units.arrays import Array
 
 
 def lifted_volume(

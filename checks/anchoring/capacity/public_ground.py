@@ -1,7 +1,7 @@
 """Embedment as the public API offers it: text or quantities in, a quantity out."""
 
-from ... import units
-from ...loads.arguments import as_given, flag, si
+from .... import units
+from ....loads.arguments import as_given, flag, si
 from .embedment import depth_constrained, depth_free
 
 

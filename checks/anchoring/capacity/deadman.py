@@ -3,11 +3,11 @@
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ... import references
-from ...loads.printed.interpolation import between_rows_and_columns, bound
-from ...loads.printed.ranges import not_negative, positive
-from ...materials.holding_rules import value
-from ...units.arrays import Array
+from .... import references
+from ....loads.printed.interpolation import between_rows_and_columns, bound
+from ....loads.printed.ranges import not_negative, positive
+from ....materials.holding_rules import value
+from ....units.arrays import Array
 
 
 def holding_power(depth: ArrayLike, elevation: ArrayLike, wet: ArrayLike = False) -> Array:

@@ -7,9 +7,9 @@ in references/ground/holding_rules.csv.
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ...loads.printed.ranges import not_negative, positive
-from ...materials.holding_rules import value
-from ...units.arrays import Array
+from ....loads.printed.ranges import not_negative, positive
+from ....materials.holding_rules import value
+from ....units.arrays import Array
 
 
 def sideways_strength(diameter: ArrayLike, embedded: ArrayLike, wet: ArrayLike = False) -> Array:

@@ -3,8 +3,8 @@
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ...loads.printed.ranges import not_negative, positive
-from ...units.arrays import Array
+from ....loads.printed.ranges import not_negative, positive
+from ....units.arrays import Array
 
 
 def least_ballast(

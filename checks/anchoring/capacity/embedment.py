@@ -9,10 +9,10 @@ from functools import cache
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ... import references, units
-from ...loads.printed.ranges import not_negative, positive
-from ...materials.grounds import Ground
-from ...units.arrays import Array
+from .... import references, units
+from ....loads.printed.ranges import not_negative, positive
+from ....materials.grounds import Ground
+from ....units.arrays import Array
 
 _ROUNDS = 40
 
