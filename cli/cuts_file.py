@@ -9,7 +9,7 @@ from ..checks.stated.hardware import hardware
 from ..design.cutting.cut_list import CutList, cut_list
 from ..design.model import Design
 from ..design.structure import build_structure
-from ..report.drawings.pattern import Pattern, pattern
+from ..report.patterns.pattern import Pattern, pattern
 from ..report.wording.faults import clean
 from ..report.wording.remark import counted
 from .own_files import own_files
@@ -90,10 +90,10 @@ def _sized(drawn: Pattern) -> str:
 
 def _drawn(drawn: Pattern, file: Path) -> str:
     if file.suffix.casefold() == ".dxf":
-        from ..report.drawings.pattern_dxf import pattern_dxf  # noqa: PLC0415 - one of the two is asked for
+        from ..report.patterns.pattern_dxf import pattern_dxf  # noqa: PLC0415 - one of the two is asked for
 
         return pattern_dxf(drawn)
-    from ..report.drawings.pattern_svg import pattern_svg  # noqa: PLC0415
+    from ..report.patterns.pattern_svg import pattern_svg  # noqa: PLC0415
 
     return pattern_svg(drawn)
 

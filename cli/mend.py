@@ -57,7 +57,7 @@ def run(arguments: Namespace) -> int:
 def _mends(text: str, name: str) -> list[Line]:
     """Return what to mend of the piece itself, with the lines to type; none of it is written."""
     from ..checks.examination import examine  # noqa: PLC0415 - only of a file that reads
-    from ..report.told.mend_lines import mend_lines  # noqa: PLC0415
+    from ..report.advice.mend_lines import mend_lines  # noqa: PLC0415
 
     try:
         return mend_lines(examine(read_text(text, name)), screen.screen_columns())

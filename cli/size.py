@@ -60,7 +60,7 @@ def run(arguments: Namespace) -> int:
 
 
 def _trying(kind: str) -> None:
-    from ..report.wording.window_messages import WAYS  # noqa: PLC0415 - what is told while it takes long
+    from ..report.messages.window_messages import WAYS  # noqa: PLC0415 - what is told while it takes long
 
     screen.busy(f"  trying: {WAYS[kind].casefold()}")
 

@@ -143,7 +143,7 @@ def test_a_step_takes_its_formula_twice_and_a_call(tmp_path):
     typst = '  "pounds": v => $ m / 0.4536 = #m(v.m) / 0.4536 = #m(v.lb) $,\n  "weight": v'
     changed(copy / "report/templates/calculation.typ", [('  "weight": v', typst)])
     plain = '    "pounds": "m / 0.4536 = {m} / 0.4536 = {lb} lb",\n    "weight": "W'
-    changed(copy / "report/wording/formulas.py", [('    "weight": "W', plain)])
+    changed(copy / "report/messages/formulas.py", [('    "weight": "W', plain)])
     call = '        step("pounds", "In pounds", {"m": mass, "lb": mass / 0.45359237}),\n'
     weight = '        step("centre", "Height of the balance point"'
     changed(copy / "report/calculation/calculation_steps.py", [(weight, call + weight)])
@@ -153,5 +153,5 @@ def test_a_step_takes_its_formula_twice_and_a_call(tmp_path):
     assert paper.returncode in (0, 1), paper.stderr
     pages = PdfReader(tmp_path / "crate.pdf").pages
     assert "In pounds" in "".join(page.extract_text() for page in pages)
-    printed = "from yardfast.report.wording.formulas import FORMULAS as f; print(f['pounds'])"
+    printed = "from yardfast.report.messages.formulas import FORMULAS as f; print(f['pounds'])"
     assert "lb" in ran(tmp_path, "-c", printed).stdout

@@ -4,9 +4,9 @@ from collections.abc import Mapping
 from typing import Any
 
 from ...checks.examination import Examination
-from ..wording import messages
+from ..messages import messages
+from ..told.facts import facts_of
 from ..wording.lines import Line, wrapped
-from .facts import facts_of
 from .mends import ToType, mends
 from .what_to_do import subjects
 

@@ -15,9 +15,9 @@ from ..fastening.fastened_seams import seam_remedy
 from ..fastening.fastener_words import several_fasteners
 from ..fastening.joint_advice import joint_brief, joint_remedy
 from ..fastening.spacing_words import spacing_slots
-from ..wording import messages
+from ..messages import messages
+from ..told.facts import Facts
 from ..wording.remark import few
-from .facts import Facts
 from .what_to_do import anchors_set, weight_said
 
 TYPE_CHECKING = False

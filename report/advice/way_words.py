@@ -2,11 +2,11 @@
 
 from ...checks.examination import Examination
 from ...checks.sizing.remedy import Remedy
-from ..wording import window_messages as messages
+from ..messages import window_messages as messages
+from ..told.sizing_words import amount, why_no_remedy
+from ..told.tied_words import guys_said
 from ..wording.amounts import Amounts
 from ..wording.remark import capital
-from .sizing_words import amount, why_no_remedy
-from .tied_words import guys_said
 from .what_to_do import anchors_set
 
 BUILD = {"base width": " across", "ballast": " fixed low", "height": " tall", "wind": " at most"}

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from ...checks.judged.judging import Check, Kind
 from ...checks.verdict import Verdict, Way, Word
-from ..wording.messages import (
+from ..messages.messages import (
     ALONE,
     DEEPER,
     FAILS,
@@ -15,8 +15,8 @@ from ..wording.messages import (
     WEAK_PARTS,
     WHY,
 )
+from ..told.facts import Facts
 from ..wording.remark import are_many, few, joined
-from .facts import Facts
 
 _LOOSE = (Kind.LOOSE, Kind.LOOSE_SLIDING)
 

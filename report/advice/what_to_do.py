@@ -7,13 +7,13 @@ from ...checks.judged.judging import Check, Kind
 from ...checks.limits import GREATEST_GUST
 from ...checks.verdict import Reason, Verdict, Way, Word, most
 from ...units.frozen import ByValue, replace
-from ..wording import messages
+from ..messages import messages
+from ..messages.messages import About
+from ..told.facts import Facts
+from ..told.label_anchors import of_what
+from ..told.tied_words import guys_said, how_set
 from ..wording.amounts import Amounts
-from ..wording.messages import About
 from ..wording.remark import counted, few
-from .facts import Facts
-from .label_anchors import of_what
-from .tied_words import guys_said, how_set
 
 MOST_MENDS = 3
 
