@@ -63,7 +63,7 @@ def test_a_kind_of_piece_takes_a_file_and_its_name(tmp_path):
     copy = house(tmp_path)
     tower = (copy / "cli/pieces/tower.toml").read_text(encoding="utf-8")
     (copy / "cli/pieces/beacon.toml").write_text(tower, encoding="utf-8")
-    changed(copy / "cli/pieces.py", [('("tower", ', '("tower", "beacon", ')])
+    changed(copy / "cli/starting/pieces.py", [('("tower", ', '("tower", "beacon", ')])
     like = ran(tmp_path, "-m", "yardfast", "new", "tower", "--defaults")
     done = ran(tmp_path, "-m", "yardfast", "new", "beacon", "--defaults")
     assert done.returncode == like.returncode == 0, done.stderr

@@ -10,7 +10,7 @@ from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read, read_text
 from yardfast.checks.judged.judging import Kind
 from yardfast.cli import main
-from yardfast.cli.new import default_file, file_of
+from yardfast.cli.commands.new import default_file, file_of
 from yardfast.report.advice.mend_lines import lines_to_type, mend_lines, mend_objects
 from yardfast.report.advice.mends import mends
 from yardfast.report.advice.verdict_words import why
