@@ -1,43 +1,10 @@
 """Recipes of DEVELOPERS.md, each followed to the letter in a copy of the house, and run there."""
 
-import json
-
 import pytest
 from pypdf import PdfReader
-from recipes import changed, house, ran, rows_as
+from recipes import DESIGN, changed, found, house, numbers, ran, rows_as
 
 pytestmark = pytest.mark.slow  # each copies the house and starts a Python or two of its own
-
-DESIGN = """\
-[design]
-name = 'Crate by the quay'
-units = 'imperial'
-[site]
-method = 'forecast'
-wind = '58 mph'
-exposure = 'open'
-ground = '{ground}'
-[[part]]
-name = 'crate'
-shape = 'box'
-length = '24 in'
-width = '24 in'
-height = '30 in'
-wall = '3/4 in'
-material = '{material}'
-"""
-
-
-def found(folder, *, ground="firm lawn", material="softwood plywood"):
-    """Return the result of a design as a program reads it, by the copy."""
-    (folder / "crate.toml").write_text(DESIGN.format(ground=ground, material=material))
-    done = ran(folder, "-m", "yardfast", "check", "crate.toml", "--format", "json")
-    assert done.returncode in (0, 1), done.stderr + done.stdout
-    return json.loads(done.stdout)
-
-
-def numbers(result):
-    return [(check["name"], check["demand"], check["capacity"]) for check in result["checks"]]
 
 
 def test_a_material_takes_a_row(tmp_path):
@@ -95,7 +62,7 @@ def test_a_sentence_of_a_listing_takes_a_function_and_a_piece(tmp_path):
 CHECK = '''"""Whether two people can lift a piece."""
 
 from ..design.structure import Structure
-from .judging import Check, Kind, check_demand
+from .judged.judging import Check, Kind, check_demand
 
 _TWO = 2.0 * 25.0 * 9.80665
 
