@@ -40,7 +40,7 @@ _PLACES = {
     "UnitError": "units",
     "check": "report.data.checking",
     "check_many": "report.data.catalogue",
-    "embedment": "checks.anchoring.public_ground",
+    "embedment": "checks.anchoring.capacity.public_ground",
     "lateral": "checks.timber.nds.public",
     "read": "checks.inputs",
     "return_period": "loads.public_how_often",
@@ -51,7 +51,7 @@ _PLACES = {
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from .checks.anchoring.public_ground import embedment
+    from .checks.anchoring.capacity.public_ground import embedment
     from .checks.inputs import read
     from .checks.timber.nds.public import lateral, withdrawal
     from .design.faults import DesignError, Fault

@@ -102,7 +102,7 @@ def twice(trees: dict[Path, ast.Module]) -> Iterator[str]:
 
 
 def _commands(where: list[str]) -> bool:
-    return all(Path(each).parent == Path("cli") for each in where)
+    return all(Path(each).parent == Path("cli/commands") for each in where)
 
 
 def _defined(tree: ast.Module) -> Iterator[str]:

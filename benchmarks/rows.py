@@ -27,7 +27,7 @@ from typing import Any
 
 import yardfast as yf
 from yardfast import references
-from yardfast.checks.anchoring.anchor_capacity import anchor_capacity
+from yardfast.checks.anchoring.capacity.anchor_capacity import anchor_capacity
 from yardfast.checks.anchoring.guys import allowable
 from yardfast.checks.timber.books import BOOKS
 from yardfast.checks.timber.terms.driven import Driven

@@ -1,4 +1,8 @@
-"""The command: ``yardfast check FILE`` and its like. Heavy imports wait for what needs them."""
+"""The command: ``yardfast check FILE`` and its like. Heavy imports wait for what needs them.
+
+Read ``parser`` (every command with its options), ``screen`` and ``refused`` (how all of them
+answer, and refuse), then ``commands/``, ``files/`` and ``starting/`` (what ``new`` asks).
+"""
 
 import gc
 import os

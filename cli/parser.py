@@ -100,7 +100,7 @@ _DRAFT = _flag("--draft", "of a piece that is not ready to sell, marked as such"
 class _Command(NamedTuple):
     """What a command is for, an example of it, its options, and the function that does it.
 
-    The function is ``does`` in the file ``module`` beside this one: each start pays only for what
+    The function is ``does`` in the file ``module`` of ``commands/``: each start pays only for what
     it runs.
     """
 
@@ -114,7 +114,7 @@ class _Command(NamedTuple):
         """Do what was typed, and return the exit status; what is wrong is told at one door."""
         from .refused import told  # noqa: PLC0415 - help does without
 
-        does = getattr(import_module(f".{self.module}", __package__), self.does)
+        does = getattr(import_module(f".commands.{self.module}", __package__), self.does)
         return told(name, lambda: does(arguments))
 
 

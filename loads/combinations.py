@@ -45,7 +45,9 @@ class Factors(ByValue, frozen=True):
         return self.helping, self.hurting
 
 
-NDS, EN1995 = TIMBER = ("NDS", "EN 1995")
+NDS, EN1995 = "NDS", "EN 1995"
+
+TIMBER = (NDS, EN1995)
 """The books of timber: what ``[site] timber`` may be."""
 
 _AND = ", "

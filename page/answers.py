@@ -14,8 +14,8 @@ from ..design.faults import DesignError, Fault
 from ..design.model import Design
 from ..report.drawings.gust_strip import gust_strip
 from ..report.drawings.page_views import views
+from ..report.messages import window_messages as messages
 from ..report.screens.glance import Glance, glance, numbers
-from ..report.wording import window_messages as messages
 from ..report.wording.amounts import Amounts
 from ..report.wording.faults import clean, fault_said
 from ..units.frozen import values_by_name

@@ -3,9 +3,9 @@
 from collections.abc import Iterable, Sequence
 from html import escape
 
+from ..report.advice.what_to_do import ScreenRow
+from ..report.messages import window_messages as messages
 from ..report.screens.glance import Glance, Number
-from ..report.told.what_to_do import ScreenRow
-from ..report.wording import window_messages as messages
 
 
 def verdict(told: Glance, was: Glance | None) -> str:

@@ -8,11 +8,11 @@ from collections.abc import Callable, Mapping
 from ..checks.examination import Examination
 from ..checks.stated.hardware import hardware
 from ..design.cutting.cut_list import cut_list
+from ..report.messages import window_messages as messages
 from ..report.printed.gate import not_ready
 from ..report.printed.label import Refusal, label
 from ..report.printed.label_lines import label_lines
 from ..report.printed.shop import Shop
-from ..report.wording import window_messages as messages
 from ..units.frozen import ByValue
 
 PDF, _TEXT = "application/pdf", "text/plain; charset=utf-8"

@@ -13,9 +13,9 @@ from ..checks.sizing.remedy import Remedy
 from ..checks.sizing.ways import each_way
 from ..design.model import Design
 from ..design.structure import build_structure
+from ..report.advice.way_words import is_to_do, way_name, way_said
+from ..report.messages import window_messages as messages
 from ..report.told.sizing_words import why_no_remedy
-from ..report.told.way_words import is_to_do, way_name, way_said
-from ..report.wording import window_messages as messages
 from .commands import Commands
 
 

@@ -1,43 +1,10 @@
 """Recipes of DEVELOPERS.md, each followed to the letter in a copy of the house, and run there."""
 
-import json
-
 import pytest
 from pypdf import PdfReader
-from recipes import changed, house, ran, rows_as
+from recipes import DESIGN, changed, found, house, numbers, ran, rows_as
 
 pytestmark = pytest.mark.slow  # each copies the house and starts a Python or two of its own
-
-DESIGN = """\
-[design]
-name = 'Crate by the quay'
-units = 'imperial'
-[site]
-method = 'forecast'
-wind = '58 mph'
-exposure = 'open'
-ground = '{ground}'
-[[part]]
-name = 'crate'
-shape = 'box'
-length = '24 in'
-width = '24 in'
-height = '30 in'
-wall = '3/4 in'
-material = '{material}'
-"""
-
-
-def found(folder, *, ground="firm lawn", material="softwood plywood"):
-    """Return the result of a design as a program reads it, by the copy."""
-    (folder / "crate.toml").write_text(DESIGN.format(ground=ground, material=material))
-    done = ran(folder, "-m", "yardfast", "check", "crate.toml", "--format", "json")
-    assert done.returncode in (0, 1), done.stderr + done.stdout
-    return json.loads(done.stdout)
-
-
-def numbers(result):
-    return [(check["name"], check["demand"], check["capacity"]) for check in result["checks"]]
 
 
 def test_a_material_takes_a_row(tmp_path):
@@ -63,7 +30,7 @@ def test_a_kind_of_piece_takes_a_file_and_its_name(tmp_path):
     copy = house(tmp_path)
     tower = (copy / "cli/pieces/tower.toml").read_text(encoding="utf-8")
     (copy / "cli/pieces/beacon.toml").write_text(tower, encoding="utf-8")
-    changed(copy / "cli/pieces.py", [('("tower", ', '("tower", "beacon", ')])
+    changed(copy / "cli/starting/pieces.py", [('("tower", ', '("tower", "beacon", ')])
     like = ran(tmp_path, "-m", "yardfast", "new", "tower", "--defaults")
     done = ran(tmp_path, "-m", "yardfast", "new", "beacon", "--defaults")
     assert done.returncode == like.returncode == 0, done.stderr
@@ -95,7 +62,7 @@ def test_a_sentence_of_a_listing_takes_a_function_and_a_piece(tmp_path):
 CHECK = '''"""Whether two people can lift a piece."""
 
 from ..design.structure import Structure
-from .judging import Check, Kind, check_demand
+from .judged.judging import Check, Kind, check_demand
 
 _TWO = 2.0 * 25.0 * 9.80665
 
@@ -143,7 +110,7 @@ def test_a_step_takes_its_formula_twice_and_a_call(tmp_path):
     typst = '  "pounds": v => $ m / 0.4536 = #m(v.m) / 0.4536 = #m(v.lb) $,\n  "weight": v'
     changed(copy / "report/templates/calculation.typ", [('  "weight": v', typst)])
     plain = '    "pounds": "m / 0.4536 = {m} / 0.4536 = {lb} lb",\n    "weight": "W'
-    changed(copy / "report/wording/formulas.py", [('    "weight": "W', plain)])
+    changed(copy / "report/messages/formulas.py", [('    "weight": "W', plain)])
     call = '        step("pounds", "In pounds", {"m": mass, "lb": mass / 0.45359237}),\n'
     weight = '        step("centre", "Height of the balance point"'
     changed(copy / "report/calculation/calculation_steps.py", [(weight, call + weight)])
@@ -153,5 +120,5 @@ def test_a_step_takes_its_formula_twice_and_a_call(tmp_path):
     assert paper.returncode in (0, 1), paper.stderr
     pages = PdfReader(tmp_path / "crate.pdf").pages
     assert "In pounds" in "".join(page.extract_text() for page in pages)
-    printed = "from yardfast.report.wording.formulas import FORMULAS as f; print(f['pounds'])"
+    printed = "from yardfast.report.messages.formulas import FORMULAS as f; print(f['pounds'])"
     assert "lb" in ran(tmp_path, "-c", printed).stdout

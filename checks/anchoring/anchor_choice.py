@@ -17,8 +17,8 @@ from ...units.frozen import ByIdentity, ByValue, replace
 from ..judged.judging import Check
 from ..stability.remedies import on_wood
 from ..stability.standing import Standing
-from .anchor_capacity import Holding
 from .anchored import anchor_pulls, check_tied
+from .capacity.anchor_capacity import Holding
 from .held import Held, held_by
 
 PLAINEST = ("stake", "screw anchor", "pier", "buried weight", "slab bolt")

@@ -15,8 +15,9 @@ from ..stability.bearing import check_bearing
 from ..stability.overturning import Hold, check_overturning
 from ..stability.sliding import check_sliding
 from ..stability.standing import Standing
-from . import anchor_group, guys, stakes
-from .anchor_capacity import Holding
+from . import anchor_group, guys
+from .capacity import stakes
+from .capacity.anchor_capacity import Holding
 from .held import Held
 
 

@@ -18,8 +18,9 @@ from ...units import GRAVITY
 from ...units.arrays import Array
 from ...units.frozen import ByIdentity
 from ..judged.judging import Check, Kind, Remark, judged, where_greatest
-from . import anchor_group, buried_weight
-from .embedment import lateral_bearing, moment_constrained, used_free
+from . import anchor_group
+from .capacity import buried_weight
+from .capacity.embedment import lateral_bearing, moment_constrained, used_free
 
 LOW_FORCE = 20.0
 """Times its own height above ground at which a force acts that is no force but a moment."""

@@ -17,7 +17,7 @@ from ...statics.tables.anchor_table import AnchorRow, GuyRow
 from ...units.arrays import Array
 from ...units.frozen import ByIdentity, ByValue
 from . import guys
-from .anchor_capacity import Holding, anchor_capacity
+from .capacity.anchor_capacity import Holding, anchor_capacity
 
 TIED_ON = ("eye", "washer")
 """Heads that hold a foot whichever way it moves: shackled or roped on, or bolted through."""

@@ -12,7 +12,8 @@ from ...design.structure import build_structure
 from ...loads.wind.site import Site
 from ...materials import grounds
 from ...units import FOOT, POUND, POUND_FORCE, PSF
-from ..anchoring import anchor_group, ballast, buried_weight, embedment, guys, screw_anchors
+from ..anchoring import anchor_group, guys
+from ..anchoring.capacity import ballast, buried_weight, embedment, screw_anchors
 from ..stability.standing import Standing
 
 _PCF = POUND_FORCE / FOOT**3

@@ -5,6 +5,7 @@ from typing import Any
 from ... import __version__
 from ...checks.examination import Examination
 from ...design.file.record_table import Record
+from ..advice.verdict_words import why_sentence
 from ..drawings.drawing_curve import curve
 from ..drawings.drawing_pair import pairs
 from ..drawings.drawing_polar import polar
@@ -16,7 +17,6 @@ from ..told.facts import facts_of
 from ..told.not_checked import not_checked
 from ..told.tied_words import anchors_said
 from ..told.unverified import unverified
-from ..told.verdict_words import why_sentence
 from ..wording.amounts import Amounts
 from ..wording.as_read import shape_words
 from ..wording.asked_wind import asked_wind, code_wind

@@ -6,10 +6,10 @@ from typing import Any
 
 from ...checks.examination import Examination
 from ...checks.judged.judging import Check, Kind
+from ..messages.formulas import FORMULAS
 from ..told.check_notes import check_notes
 from ..wording.faults import clean
 from ..wording.filled import plain_source
-from ..wording.formulas import FORMULAS
 from ..wording.lines import Line, wrapped
 from . import calculation_holding as holding
 from . import calculation_steps as steps

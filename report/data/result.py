@@ -16,13 +16,13 @@ from ...checks.members.member_check import MemberStrength
 from ...design.model import Design
 from ...units import Quantity
 from ...units.frozen import ByIdentity, ByValue
+from ..advice.verdict_words import why_sentence
 from ..told.assumptions import assumptions
 from ..told.cautions import cautions
 from ..told.check_notes import check_notes
 from ..told.facts import facts_of
 from ..told.not_checked import not_checked
 from ..told.unverified import unverified
-from ..told.verdict_words import why_sentence
 from ..wording.fingerprint import fingerprint
 from .result_record import result_record
 

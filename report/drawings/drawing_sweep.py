@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 
 from ...checks.sweep import Figures, Swept, Vary
 from ...design.model import Design
-from ..wording import messages
+from ..messages import messages
 from ..wording.amounts import Amounts
 from ..wording.ticks import ticks
 from .paper import BOLD_LINE, FINE_LINE, LETTERS, PLAIN_LINE, Paper, Point, wide

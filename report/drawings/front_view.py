@@ -4,7 +4,7 @@ import numpy as np
 
 from ...checks.examination import Examination
 from ...design import plane
-from ..wording import page_messages as messages
+from ..messages import page_messages as messages
 from ..wording.amounts import Amounts
 from .drawing_elevation import draw_seen
 from .drawing_scale import OnPaper

@@ -8,7 +8,7 @@ from html import escape
 from ...checks.as_one import AsOne
 from ...checks.limits import GREATEST_GUST
 from ...units.frozen import ByValue
-from ..wording import window_messages as messages
+from ..messages import window_messages as messages
 from ..wording.amounts import Amounts
 from ..wording.ticks import ticks
 

@@ -11,7 +11,7 @@ from ...checks.as_one import AsOne
 from ...design.structure import Structure
 from ...units import INCH
 from ...units.frozen import ByValue
-from ..wording import window_messages as messages
+from ..messages import window_messages as messages
 from ..wording.amounts import Amounts
 from .drawing_elevation import Elevation
 from .drawing_plan import PlanDrawing

@@ -2,9 +2,9 @@
 
 from ...checks.fasteners.spacing import Near, SpacingFound
 from ...checks.stated.governed_parts import near_what
-from ..wording import messages
+from ..messages import messages
+from ..messages.check_messages import NEAR
 from ..wording.amounts import Amounts
-from ..wording.check_messages import NEAR
 from ..wording.filled import message_of
 
 _LEAST = 1.0e-3

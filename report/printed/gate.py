@@ -2,11 +2,11 @@
 
 from ...checks.examination import Examination
 from ...checks.verdict import Word
+from ..advice.mends import mends
+from ..advice.verdict_words import why_sentence
+from ..advice.what_to_do import first_mend
+from ..messages import messages
 from ..told.facts import facts_of
-from ..told.mends import mends
-from ..told.verdict_words import why_sentence
-from ..told.what_to_do import first_mend
-from ..wording import messages
 
 
 def not_ready(found: Examination) -> str:

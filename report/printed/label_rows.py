@@ -5,9 +5,9 @@ from typing import Any
 
 from ...checks.examination import Examination
 from ...checks.stated.surroundings import act_by_exposure
+from ..messages import messages
 from ..told.label_anchors import each_holds, of_what
 from ..told.not_checked import not_checked
-from ..wording import messages
 from ..wording.amounts import Amounts
 from ..wording.asked_wind import SURROUNDINGS
 from ..wording.cells import as_cell, as_table

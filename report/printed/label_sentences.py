@@ -9,10 +9,10 @@ from ...checks.verdict import HOLDING, Tied, Way, Word
 from ...design.file.record_table import Record
 from ...design.model import Design
 from ...loads.given import GivenLoad
+from ..messages import messages
 from ..told.added_words import without_short
 from ..told.dig_line import dig_line, digging
 from ..told.label_anchors import each_holds, how_many, of_what
-from ..wording import messages
 from ..wording.amounts import MPH, Amounts
 from ..wording.asked_wind import around, mapped
 from ..wording.dates import day

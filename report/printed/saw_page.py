@@ -24,7 +24,7 @@ from ..fastening.cut_words import (
     setting,
 )
 from ..fastening.hardware_words import hardware_rows
-from ..wording import page_messages as messages
+from ..messages import page_messages as messages
 from ..wording.amounts import Amounts
 from ..wording.faults import clean
 from ..wording.fingerprint import fingerprint

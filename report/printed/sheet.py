@@ -6,8 +6,8 @@ from ... import __version__
 from ...checks.examination import Examination
 from ..drawings.front_view import front_view
 from ..drawings.ground_plan import ground_plan
+from ..messages import page_messages as messages
 from ..templates.typeset import PAPER_SIZES, typeset
-from ..wording import page_messages as messages
 from ..wording.dates import day
 from ..wording.fingerprint import fingerprint
 from ..wording.gusts_to_act import act_rows

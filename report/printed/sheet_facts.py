@@ -12,11 +12,11 @@ from ...loads.wind.site import Site
 from ...materials import find_material as material
 from ...units.frozen import ByIdentity
 from ..drawings.set_out import SetOut, set_out
+from ..messages import page_messages as messages
 from ..told.added_words import added_said, only_with
 from ..told.facts import Facts, facts_of
 from ..told.held_words import one_word
 from ..told.shortfalls import loads_not_stood, loose_off
-from ..wording import page_messages as messages
 from ..wording.amounts import Amounts
 from ..wording.asked_wind import around, mapped, to_spare
 from ..wording.dates import records_said

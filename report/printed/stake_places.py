@@ -13,11 +13,11 @@ from ...units.arrays import Array
 from ...units.frozen import ByIdentity
 from ..drawings.drawing_scale import OnPaper
 from ..drawings.paper import BOLD_LINE, LETTERS, PLAIN_LINE, Paper, points
-from ..drawings.pattern import BAR, MARGIN, TEXT, Figure, Pattern
-from ..drawings.pattern import PlacedFigure as OnPattern
 from ..drawings.set_out import SetOut, set_out
+from ..messages import page_messages as messages
+from ..patterns.pattern import BAR, MARGIN, TEXT, Figure, Pattern
+from ..patterns.pattern import PlacedFigure as OnPattern
 from ..told.label_anchors import several_anchors
-from ..wording import page_messages as messages
 from ..wording.amounts import Amounts
 from ..wording.faults import clean
 from ..wording.fingerprint import fingerprint

@@ -2,11 +2,9 @@
 
 from ...checks.examination import Examination
 from ...checks.verdict import GOOD, HOLDABLE, WAY_NAMES, Verdict, Word
-from ..drawings.picture import picture
-from ..told.facts import Facts, facts_of
-from ..told.mends import mends
-from ..told.verdict_words import if_fastened, why
-from ..told.what_to_do import (
+from ..advice.mends import mends
+from ..advice.verdict_words import if_fastened, why
+from ..advice.what_to_do import (
     MOST_MENDS,
     ScreenRow,
     also,
@@ -15,9 +13,11 @@ from ..told.what_to_do import (
     first_things,
     not_looked_at_row,
 )
-from ..wording import messages
+from ..drawings.picture import picture
+from ..messages import messages
+from ..messages.messages import About
+from ..told.facts import Facts, facts_of
 from ..wording.lines import Line, Mood, wrapped
-from ..wording.messages import About
 from .beside import Beside
 
 MOST_LINES, MOST_COLUMNS = 22, 79

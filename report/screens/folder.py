@@ -8,9 +8,9 @@ from pathlib import Path
 from ...checks.examination import Examination
 from ...checks.verdict import Word
 from ...units.frozen import ByValue
+from ..advice.what_to_do import in_brief
+from ..messages import messages
 from ..told.facts import facts_of
-from ..told.what_to_do import in_brief
-from ..wording import messages
 from ..wording.faults import clean
 from ..wording.lines import Line, wrapped
 from ..wording.remark import joined

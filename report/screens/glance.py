@@ -4,11 +4,11 @@ from ...checks.as_one import AsOne
 from ...checks.examination import Examination
 from ...checks.limits import GREATEST_GUST
 from ...units.frozen import ByValue
+from ..advice.what_to_do import ScreenRow
+from ..messages import window_messages as messages
 from ..told.cautions import cautions
 from ..told.facts import facts_of
 from ..told.not_checked import not_checked
-from ..told.what_to_do import ScreenRow
-from ..wording import window_messages as messages
 from ..wording.amounts import Amounts
 from ..wording.lines import Mood
 from .first_screen import mood_of, todo_and_rest, word_line

@@ -3,11 +3,11 @@
 from ...checks.examination import Examination
 from ...checks.verdict import Way
 from ...units.frozen import ByValue, values_by_name
+from ..advice.mend_lines import mend_lines
 from ..told.assumptions import assumptions
 from ..told.cautions import cautions
 from ..told.facts import facts_of
 from ..told.how_often_words import how_often_said
-from ..told.mend_lines import mend_lines
 from ..told.not_checked import not_checked
 from ..told.tied_words import needed_pulls
 from ..told.unverified import unverified

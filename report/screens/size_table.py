@@ -4,15 +4,15 @@ from ...checks.sizing.choices import SizeChoice
 from ...checks.sizing.remedy import RemedyReason
 from ...checks.sizing.ways import Sizing
 from ...checks.verdict import Verdict, Way
+from ..advice.mends import mends
+from ..advice.what_to_do import MOST_MENDS, ScreenRow, first_things, subject
+from ..messages import messages
+from ..messages.messages import About
 from ..told.facts import Facts, facts_of
 from ..told.label_anchors import numbered
-from ..told.mends import mends
 from ..told.sizing_words import why_no_remedy
-from ..told.what_to_do import MOST_MENDS, ScreenRow, first_things, subject
-from ..wording import messages
 from ..wording.gusts_to_act import bare_act
 from ..wording.lines import Line, wrapped
-from ..wording.messages import About
 from ..wording.remark import capital, joined
 from .first_screen import MOST_COLUMNS, MOST_LINES, mood_of, title, word_line
 

@@ -9,6 +9,8 @@ from ...checks.sizing.foot_bending import foot_bending
 from ...checks.sizing.remedy import Remedy, RemedyReason
 from ...checks.sizing.size_curves import CurvePoint
 from ...checks.sizing.ways import Sizing
+from ..advice.way_words import BUILD
+from ..advice.what_to_do import not_looked_at_row
 from ..fastening.fastened_seams import seam_sizes
 from ..fastening.joint_advice import joint_remedy
 from ..told.posts_words import deeper
@@ -21,8 +23,6 @@ from ..told.sizing_words import (
     why_no_remedy,
 )
 from ..told.tied_words import anchors_said, guys_said
-from ..told.way_words import BUILD
-from ..told.what_to_do import not_looked_at_row
 from ..wording.amounts import Amounts
 from ..wording.as_read import shape_words
 from ..wording.asked_wind import asked_wind, to_spare

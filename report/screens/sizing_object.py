@@ -5,9 +5,9 @@ from typing import Any
 
 from ...checks.sizing.size_curves import CurvePoint
 from ...checks.sizing.ways import Sizing
+from ..advice.mend_lines import mend_objects
 from ..fastening.fastened_seams import sized_seam_object
 from ..fastening.joint_object import sized_joint_object
-from ..told.mend_lines import mend_objects
 from ..told.sizing_words import why_no_remedy
 from ..told.tied_words import tied_object
 from ..wording.faults import clean

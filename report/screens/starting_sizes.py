@@ -6,8 +6,8 @@ from typing import Any
 from ...checks.holder import would_hold
 from ...checks.sizing.size_curves import CurvePoint
 from ...checks.sizing.ways import StartingSizes
+from ..advice.what_to_do import not_looked_at_row
 from ..told.sizing_words import limit_gusts, over, past_which_it_slides, why_no_remedy
-from ..told.what_to_do import not_looked_at_row
 from ..wording.amounts import Amounts
 from ..wording.as_read import shape_words
 from ..wording.asked_wind import asked_wind, to_spare

@@ -6,7 +6,7 @@ from typing import Any, cast
 from ...checks.sweep import Figures, Swept, Vary
 from ...design.faults import Fault
 from ...units import plain
-from ..wording import messages
+from ..messages import messages
 from ..wording.amounts import Amounts
 from ..wording.cells import as_cell
 from ..wording.faults import clean, fault_object

@@ -2,7 +2,7 @@
 
 from ...checks.examination import Examination
 from ...checks.stated.surroundings import act_by_exposure
-from ..wording import page_messages as messages
+from ..messages import page_messages as messages
 from ..wording.amounts import Amounts
 from ..wording.gusts_to_act import act_rows, act_said
 from ..wording.remark import joined

@@ -5,8 +5,8 @@ from ...checks.judged.finding import Finding, FindingSlot
 from ...checks.stated.assumed import Assumed, assumed
 from ...checks.stated.assumed_parts import OfParts
 from ..fastening.fastener_words import plural
+from ..messages.assumed_messages import ASSUMED, LIKE, LIKE_ALL, WIDEST_BOARD
 from ..wording.amounts import Amounts
-from ..wording.assumed_messages import ASSUMED, LIKE, LIKE_ALL, WIDEST_BOARD
 from ..wording.filled import filled_message
 
 

@@ -2,7 +2,7 @@
 
 from ...checks.examination import Examination
 from ...checks.stated.cautions import Caution, cautions_of
-from ..wording import messages
+from ..messages import messages
 from ..wording.amounts import Amounts
 from ..wording.remark import capital, joined
 from .dig_line import dig_line, digging

@@ -3,8 +3,8 @@
 from ...checks.examination import Examination
 from ...checks.judged.judging import Check
 from ...checks.stated.governed import governed, remark_on
+from ..messages.check_messages import GOVERNED, REMARKS
 from ..wording.amounts import Amounts
-from ..wording.check_messages import GOVERNED, REMARKS
 from ..wording.filled import message_of
 
 

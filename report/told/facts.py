@@ -6,9 +6,9 @@ from ...checks.examination import Examination
 from ...checks.holder import Holder, holder_of
 from ...checks.sizing.anchor_pull import people_pull
 from ...units.frozen import ByValue
+from ..messages.messages import ASK_ANYWHERE
 from ..wording.amounts import Amounts
 from ..wording.faults import clean
-from ..wording.messages import ASK_ANYWHERE
 from ..wording.remark import counted
 from .dig_line import dig_line
 from .held_words import hold_downs, hold_short

@@ -4,8 +4,8 @@ from ...checks.anchoring.held import Held
 from ...checks.examination import Examination
 from ...checks.holder import Holder, would_hold
 from ...materials import anchors
+from ..messages.terms import TERMS_SAID
 from ..wording.remark import joined
-from ..wording.terms import TERMS_SAID
 
 _KINDS = {
     "stake": "stake",

@@ -1,8 +1,8 @@
 """What was not checked of a design: said on every output, so that nobody reads in a promise."""
 
 from ...checks.examination import Examination
+from ..messages.check_messages import NOT_CHECKED
 from ..wording.amounts import Amounts
-from ..wording.check_messages import NOT_CHECKED
 from ..wording.filled import message_of
 
 

@@ -8,7 +8,7 @@ from ...checks.examination import Examination
 from ...checks.odds.odds import Gusts, Odds
 from ...checks.odds.weights import BY_KIND, MEASURED
 from ...checks.spread import INPUTS, Spread
-from ..wording import messages
+from ..messages import messages
 from ..wording.amounts import Amounts
 from ..wording.faults import clean
 from ..wording.lines import Line, wrapped

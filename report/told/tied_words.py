@@ -10,7 +10,7 @@ from ...checks.examination import Examination
 from ...materials import anchors as kinds
 from ...materials import guy_lines
 from ...statics.tables.anchor_table import AnchorRow, GuyRow
-from ..wording import messages
+from ..messages import messages
 from ..wording.amounts import Amounts
 
 

@@ -3,7 +3,7 @@
 from ...checks.examination import Examination
 from ...checks.stated.from_memory import FromMemory, Value, from_memory
 from ..fastening.fastener_words import plural
-from ..wording import messages
+from ..messages import messages
 from ..wording.filled import first_source, plain_source
 from ..wording.remark import capital, joined
 

@@ -1,5 +1,6 @@
-"""Words and amounts from which all else is said: one list of messages, one way to write a number.
+"""How anything is said: one way to write a number, a list, a line; messages filled with findings.
 
-Read ``messages`` (and those of pages and windows beside it), ``amounts``, ``words``, ``lines``
-(rows that fit a screen), ``faults`` (what is wrong with a file), ``fingerprint`` and ``formulas``.
+Read ``amounts`` and ``remark`` (numbers and lists in a sentence), ``filled`` (a finding and its
+message), ``lines`` (rows that fit a screen), ``words`` (directions), ``faults`` (what is wrong
+with a file), ``as_read``, ``dates``, ``cells`` and ``fingerprint``.
 """

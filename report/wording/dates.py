@@ -3,7 +3,7 @@
 from datetime import date
 
 from ...design.file.record_table import Record
-from . import messages
+from ..messages import messages
 from .amounts import Amounts
 from .remark import cut_short
 

@@ -1,6 +1,6 @@
 """What a field of the form is called: a key of the design file, with what it measures."""
 
-from . import window_messages as messages
+from ..messages import window_messages as messages
 
 
 def table_label(table: str, number: int, name: str) -> str:

@@ -5,9 +5,9 @@ from collections.abc import Mapping, Sequence
 from enum import StrEnum
 
 from ...checks.judged.finding import Against, Amount, Finding, FindingSlot, Measure, Source, Term
+from ..messages.terms import TERMS_SAID
 from .amounts import Amounts
 from .remark import are_many, capital, joined
-from .terms import TERMS_SAID
 
 Messages = Mapping[StrEnum, str]
 """What is said of each finding, with slots."""

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 
 from ...checks.limits import GREATEST_GUST
-from . import page_messages as messages
+from ..messages import page_messages as messages
 from .amounts import Amounts
 from .remark import joined
 

@@ -2,8 +2,8 @@
 
 from ...checks.as_one import AsOne
 from ...checks.sides import met_by, over_found
+from ..messages.check_messages import SIDES_SAID
 from .amounts import Amounts
-from .check_messages import SIDES_SAID
 from .filled import message_of
 
 

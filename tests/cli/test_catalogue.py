@@ -14,7 +14,8 @@ from sample_file import HARBOUR_LIGHT
 from verdict_designs import STANDS
 
 import yardfast as yf
-from yardfast.cli import catalogue, main
+from yardfast.cli import main
+from yardfast.cli.commands import catalogue
 
 
 @pytest.fixture

@@ -274,7 +274,7 @@ def test_an_interrupt_ends_it_quietly(monkeypatch, capsys):
     def interrupted(arguments):
         raise KeyboardInterrupt
 
-    monkeypatch.setattr("yardfast.cli.listing.materials", interrupted)
+    monkeypatch.setattr("yardfast.cli.commands.listing.materials", interrupted)
     assert main(["materials"]) == 130
     assert capsys.readouterr().err == ""
 
@@ -284,7 +284,7 @@ def test_our_own_fault_is_said_to_be_ours(monkeypatch, capsys):
         raise ZeroDivisionError("by nought")
 
     monkeypatch.delenv("YARDFAST_DEBUG", raising=False)
-    monkeypatch.setattr("yardfast.cli.listing.materials", broken)
+    monkeypatch.setattr("yardfast.cli.commands.listing.materials", broken)
     assert main(["materials"]) == 2
     assert "a fault of yardfast itself" in capsys.readouterr().err
 

@@ -4,7 +4,7 @@ import pytest
 from scripted_talk import ENTER, ScriptedTalk, answered, asked_file, part
 
 from yardfast.checks.inputs import read_text
-from yardfast.cli.pieces import PIECE_KINDS, piece
+from yardfast.cli.starting.pieces import PIECE_KINDS, piece
 from yardfast.design.structure import build_structure
 from yardfast.loads.wind.site import Site
 

@@ -9,8 +9,8 @@ from pathlib import Path
 
 import pytest
 
-from yardfast.cli import written
-from yardfast.cli.written import write
+from yardfast.cli.files import written
+from yardfast.cli.files.written import write
 
 POSIX = pytest.mark.skipif(sys.platform == "win32", reason="needs signals of POSIX")
 NEW, OLD = "new\n" * 30_000, "old\n"

@@ -14,9 +14,9 @@ from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.checks.verdict import Word
 from yardfast.cli import main
-from yardfast.cli.new import default_file, file_of
-from yardfast.cli.pieces import PIECE_KINDS, piece
-from yardfast.cli.questions import given
+from yardfast.cli.commands.new import default_file, file_of
+from yardfast.cli.starting.pieces import PIECE_KINDS, piece
+from yardfast.cli.starting.questions import given
 from yardfast.design.shapes.shape import corners
 from yardfast.design.structure import build_structure
 from yardfast.loads.wind.site import Site

@@ -13,8 +13,8 @@ from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.checks.verdict import GOOD, HOLDABLE, Word
 from yardfast.cli import main
-from yardfast.cli.new import default_file
-from yardfast.cli.pieces import PIECE_KINDS
+from yardfast.cli.commands.new import default_file
+from yardfast.cli.starting.pieces import PIECE_KINDS
 from yardfast.design.faults import DesignError
 from yardfast.design.reader.mending import with_changes
 from yardfast.design.reader.scan import seen

@@ -291,7 +291,7 @@ def test_what_could_not_be_read_again_is_not_written(folder, capsys, monkeypatch
     def spoiled(old: Design, new: Design, folder: Path) -> str:
         return old.text.replace("'16 in'", "16")
 
-    monkeypatch.setattr("yardfast.cli.changed_text.changed_text", spoiled)
+    monkeypatch.setattr("yardfast.cli.files.changed_text.changed_text", spoiled)
     status, out, err = said(capsys, "light.toml", "--write", "new.toml", "--remedy", "ballast")
     assert status == 1
     assert "nothing was written" in out
@@ -324,7 +324,7 @@ def test_what_is_written_but_fails_is_said_to_fail(folder, capsys, monkeypatch):
     def unchanged(old: Design, new: Design, folder: Path) -> str:
         return old.text
 
-    monkeypatch.setattr("yardfast.cli.changed_text.changed_text", unchanged)
+    monkeypatch.setattr("yardfast.cli.files.changed_text.changed_text", unchanged)
     status, out, _ = said(capsys, "light.toml", "--write", "new.toml", "--remedy", "ballast")
     assert status == 1
     assert "but fails: sliding, tipping" in out

@@ -9,8 +9,8 @@ import pytest
 import verdict_designs
 
 from yardfast.cli import main
-from yardfast.cli.new import default_file
-from yardfast.cli.written import write
+from yardfast.cli.commands.new import default_file
+from yardfast.cli.files.written import write
 
 POSIX = pytest.mark.skipif(sys.platform == "win32", reason="needs limits of POSIX")
 

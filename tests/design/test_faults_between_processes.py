@@ -6,7 +6,7 @@ import pytest
 from sample_file import HARBOUR_LIGHT
 
 from yardfast.checks.inputs import read_text
-from yardfast.cli.answers import AnswerError
+from yardfast.cli.starting.answers import AnswerError
 from yardfast.design.faults import DesignError
 
 

@@ -6,12 +6,8 @@ The tolerance is half a unit in the last printed digit, or what the printed inpu
 import numpy as np
 import pytest
 
-from yardfast.checks.anchoring import (
-    anchor_group,
-    ballast,
-    embedment,
-    screw_anchors,
-)
+from yardfast.checks.anchoring import anchor_group
+from yardfast.checks.anchoring.capacity import ballast, embedment, screw_anchors
 from yardfast.checks.stability.overturning import push_that_tips
 from yardfast.checks.stability.standing import Standing
 from yardfast.design.model import Design, Part

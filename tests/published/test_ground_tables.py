@@ -9,7 +9,8 @@ import pytest
 import shapely
 
 from yardfast import references
-from yardfast.checks.anchoring import deadman, guys, slab_bolts, stakes
+from yardfast.checks.anchoring import guys
+from yardfast.checks.anchoring.capacity import deadman, slab_bolts, stakes
 from yardfast.checks.stability.contact import caps
 from yardfast.checks.stability.standing import Standing
 from yardfast.design.model import Design, Part

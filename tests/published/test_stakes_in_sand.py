@@ -7,8 +7,8 @@ pressure 3 K_p gamma z is summed in slices about the point, without that form.
 import numpy as np
 import pytest
 
-from yardfast.checks.anchoring import stakes
-from yardfast.checks.anchoring.anchor_capacity import anchor_capacity
+from yardfast.checks.anchoring.capacity import stakes
+from yardfast.checks.anchoring.capacity.anchor_capacity import anchor_capacity
 from yardfast.materials import anchors, grounds
 
 INCH, LBF = 0.0254, 4.4482216152605

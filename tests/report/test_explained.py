@@ -16,7 +16,7 @@ from yardfast.report.calculation.explained import (
     explained_object,
 )
 from yardfast.report.data.result_schema import result_schema
-from yardfast.report.wording.formulas import FORMULAS
+from yardfast.report.messages.formulas import FORMULAS
 
 TOWER = "examples/light-tower.toml"
 TYPESET = Path(__file__).parents[2] / "report" / "templates" / "calculation.typ"

@@ -10,11 +10,11 @@ from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read, read_text
 from yardfast.checks.judged.judging import Kind
 from yardfast.cli import main
-from yardfast.cli.new import default_file, file_of
+from yardfast.cli.commands.new import default_file, file_of
+from yardfast.report.advice.mend_lines import lines_to_type, mend_lines, mend_objects
+from yardfast.report.advice.mends import mends
+from yardfast.report.advice.verdict_words import why
 from yardfast.report.told.facts import facts_of
-from yardfast.report.told.mend_lines import lines_to_type, mend_lines, mend_objects
-from yardfast.report.told.mends import mends
-from yardfast.report.told.verdict_words import why
 
 BLOCK = """
 [design]

@@ -8,12 +8,12 @@ import yardfast as yf
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.checks.verdict import Reason, Word, verdict_of
+from yardfast.report.advice.mends import times
+from yardfast.report.advice.verdict_words import fails
+from yardfast.report.advice.what_to_do import untied
 from yardfast.report.data.result import Result
+from yardfast.report.messages.messages import WHY
 from yardfast.report.told.facts import facts_of
-from yardfast.report.told.mends import times
-from yardfast.report.told.verdict_words import fails
-from yardfast.report.told.what_to_do import untied
-from yardfast.report.wording.messages import WHY
 from yardfast.units.frozen import replace
 
 

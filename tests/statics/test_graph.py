@@ -13,8 +13,8 @@ from sample_file import HARBOUR_LIGHT
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read, read_text
-from yardfast.cli.new import default_file
-from yardfast.cli.pieces import PIECE_KINDS
+from yardfast.cli.commands.new import default_file
+from yardfast.cli.starting.pieces import PIECE_KINDS
 from yardfast.design.faults import DesignError
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.ball import Ball

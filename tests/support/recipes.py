@@ -1,13 +1,36 @@
 """A copy of the house in which a recipe of DEVELOPERS.md is followed, and what is run there."""
 
+import json
 import os
 import subprocess
 import sys
 from collections.abc import Sequence
 from pathlib import Path
 from shutil import copytree, ignore_patterns
+from typing import Any
 
 ROOT = Path(__file__).resolve().parents[2]
+DESIGN = """\
+[design]
+name = 'Crate by the quay'
+units = 'imperial'
+[site]
+method = 'forecast'
+wind = '58 mph'
+exposure = 'open'
+ground = '{ground}'
+[[part]]
+name = 'crate'
+shape = 'box'
+length = '24 in'
+width = '24 in'
+height = '30 in'
+wall = '3/4 in'
+material = '{material}'
+"""
+
+AS_IT_IS = {"ground": "firm lawn", "material": "softwood plywood"}
+
 NOT_THE_HOUSE = ignore_patterns(".*", "__pycache__", "*.egg-info", "tests", "docs", "build", "dist")
 
 
@@ -44,3 +67,16 @@ def ran(folder: Path, *arguments: str) -> subprocess.CompletedProcess[str]:
         text=True,
         check=False,
     )
+
+
+def found(folder: Path, text: str = "", **of: str) -> Any:
+    """Return the result of a design as a program reads it, by the copy: of a crate as it is."""
+    (folder / "crate.toml").write_text(text or DESIGN.format(**(AS_IT_IS | of)))
+    done = ran(folder, "-m", "yardfast", "check", "crate.toml", "--format", "json")
+    assert done.returncode in (0, 1), done.stderr + done.stdout
+    return json.loads(done.stdout)
+
+
+def numbers(result: Any) -> list[tuple[str, float, float]]:
+    """Return name, demand and capacity of each check of a result."""
+    return [(check["name"], check["demand"], check["capacity"]) for check in result["checks"]]

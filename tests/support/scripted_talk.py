@@ -1,7 +1,7 @@
 """A talk by a script: what is typed line by line, and what was said and asked."""
 
 from yardfast.checks.inputs import read_text
-from yardfast.cli.new import file_of, typed_answers
+from yardfast.cli.commands.new import file_of, typed_answers
 
 ENTER = ""
 

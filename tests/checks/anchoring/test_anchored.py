@@ -9,9 +9,9 @@ from designs import design, tower
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
-from yardfast.checks.anchoring import stakes
-from yardfast.checks.anchoring.anchor_capacity import anchor_capacity
 from yardfast.checks.anchoring.anchored import hold_of
+from yardfast.checks.anchoring.capacity import stakes
+from yardfast.checks.anchoring.capacity.anchor_capacity import anchor_capacity
 from yardfast.checks.anchoring.held import Guys, held_by
 from yardfast.checks.examination import examine
 from yardfast.checks.judged.judging import Remark

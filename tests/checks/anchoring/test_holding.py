@@ -4,10 +4,10 @@ import numpy as np
 import pytest
 
 from yardfast import references, units
-from yardfast.checks.anchoring.anchor_capacity import anchor_capacity
-from yardfast.checks.anchoring.embedment import diagonal, force_free, lateral_bearing
+from yardfast.checks.anchoring.capacity.anchor_capacity import anchor_capacity
+from yardfast.checks.anchoring.capacity.embedment import diagonal, force_free, lateral_bearing
+from yardfast.checks.anchoring.capacity.slab_bolts import deepest
 from yardfast.checks.anchoring.guys import allowable, line_stiffness
-from yardfast.checks.anchoring.slab_bolts import deepest
 from yardfast.materials import anchors, grounds, guy_lines
 
 LBF, INCH, FOOT = 4.4482216152605, 0.0254, 0.3048

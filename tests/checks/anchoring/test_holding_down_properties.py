@@ -5,13 +5,12 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from yardfast.checks.anchoring import (
-    anchor_group,
+from yardfast.checks.anchoring import anchor_group, guys
+from yardfast.checks.anchoring.capacity import (
     ballast,
     buried_weight,
     deadman,
     embedment,
-    guys,
     screw_anchors,
     stakes,
 )

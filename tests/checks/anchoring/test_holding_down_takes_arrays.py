@@ -3,13 +3,12 @@
 import numpy as np
 import pytest
 
-from yardfast.checks.anchoring import (
-    anchor_group,
+from yardfast.checks.anchoring import anchor_group, guys
+from yardfast.checks.anchoring.capacity import (
     ballast,
     buried_weight,
     deadman,
     embedment,
-    guys,
     screw_anchors,
     slab_bolts,
     stakes,

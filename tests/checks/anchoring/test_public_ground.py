@@ -3,7 +3,7 @@
 import pytest
 
 from yardfast import units
-from yardfast.checks.anchoring.public_ground import embedment
+from yardfast.checks.anchoring.capacity.public_ground import embedment
 
 
 @pytest.mark.parametrize(

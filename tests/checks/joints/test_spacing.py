@@ -12,10 +12,10 @@ from yardfast.checks.timber.nds.room import needs_lead_holes, room_in_panel, roo
 from yardfast.checks.verdict import Word
 from yardfast.design.structure import build_structure
 from yardfast.materials import fasteners
+from yardfast.report.advice.mends import mend_of
 from yardfast.report.fastening.spacing_words import spacing_slots
-from yardfast.report.told.mends import mend_of
+from yardfast.report.messages.messages import SPACING
 from yardfast.report.wording.amounts import Amounts
-from yardfast.report.wording.messages import SPACING
 
 IN = 0.0254
 
