@@ -5,7 +5,7 @@ import numpy as np
 from ...checks.verdict import Verdict, Way
 from ...materials import anchors as kinds
 from ...materials import guy_lines
-from ..told.label_anchors import several_anchors
+from ..told.held_words import several_anchors
 from ..told.tied_words import guy_set, how_set
 from ..told.what_to_do import bags_said, weight_said
 from ..wording import page_messages as messages

@@ -11,8 +11,9 @@ from ..wording import messages
 from ..wording.amounts import Amounts
 from ..wording.messages import About
 from ..wording.remark import counted, few
+from ..wording.terms import WHERE
 from .facts import Facts
-from .label_anchors import of_what
+from .held_words import of_what
 from .tied_words import guys_said, how_set
 
 MOST_MENDS = 3
@@ -191,7 +192,7 @@ def anchors_set(choice: "AnchorChoice", amounts: Amounts) -> str:
     """Return which anchors are added, where they stand, and how they are set."""
     return messages.TIED.format(
         what=of_what_added(choice),
-        where=messages.WHERE[choice.places],
+        where=WHERE[choice.places],
         how=how_set(choice.row, len(choice.held.anchors[-1].points), amounts),
     )
 
