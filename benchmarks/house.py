@@ -304,7 +304,7 @@ def sentences(trees: dict[Path, ast.Module]) -> Iterator[str]:
         for each in node.targets
         if isinstance(each, ast.Name)
     }
-    holders = {*WHOLE, *(one.name for tree in said.values() for one in tree.body if _holds(one))}
+    holders = {*WHOLE, *(one.name for tree in trees.values() for one in tree.body if _holds(one))}
     found = {TEXT: list[str](), LINES: list[str]()}
     for path, tree in said.items():
         for node in ast.walk(tree):

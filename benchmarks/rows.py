@@ -51,7 +51,7 @@ from yardfast.materials import (
     stock,
 )
 from yardfast.references.table import Table, TableRow
-from yardfast.report.told.dig_line import dig_line
+from yardfast.report.wording.dig_line import dig_line
 from yardfast.units import INCH
 from yardfast.units.frozen import replace
 

@@ -5,10 +5,10 @@ from enum import StrEnum
 
 from .. import materials
 from ..loads.methods import standard_of
-from ..loads.recurrence import recurrence
 from ..units.frozen import ByValue
 from .acting.borne import Borne
 from .holder import holder_of
+from .how_often import how_often
 from .judged.finding import Amount, Finding, FindingSlot, Term
 from .seams.tubes import cornered_parts
 
@@ -82,7 +82,7 @@ def not_looked_at(found: "Examination") -> tuple[NotLookedAt, ...]:
     always = [Topic.LAID_ON, Topic.IN_TIME]
     if open_people:
         always.append(Topic.PEOPLE)
-    if not _knows_how_often(found):
+    if how_often(found) is None:
         always.append(Topic.HOW_OFTEN)
     if found.held.guys:
         always.append(Topic.GUY_ENDS)
@@ -219,13 +219,6 @@ def _weak(found: "Examination", one: Borne) -> tuple[str, ...]:
 def _hung(found: "Examination", one: Borne) -> tuple[str, ...]:
     hung = {part.name for part in found.design.parts if part.hangs_at is not None}
     return tuple(name for name in one.path if name in hung)
-
-
-def _knows_how_often(found: "Examination") -> bool:
-    limits = found.limits
-    gusts = [g for g in (limits.forecast_tipping, limits.forecast_sliding) if g is not None]
-    gust = min(gusts, default=0.0)
-    return gust > 0.0 and recurrence(gust, found.site) is not None
 
 
 def _holder(found: "Examination") -> Topic | None:

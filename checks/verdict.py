@@ -197,6 +197,15 @@ class Verdict(ByIdentity, frozen=True):
         """Return whether it does as it is, or once it is held as is told."""
         return self.word in GOOD | HOLDABLE
 
+    def may_be_handed_out(self, *, laid_down: bool) -> bool:
+        """Return whether a buyer may have it: it does, or is meant to be ``laid_down``, whole.
+
+        What is meant to be laid down may, as long as there is a gust below which it need not lie,
+        and nothing of it comes apart: the gust on the page is the one that tips or slides it.
+        """
+        whole = self.word not in (Word.FALLS_OVER, Word.COMES_APART)
+        return self.may_be_sold or (laid_down and whole and bool(self.untied.act))
+
 
 @in_one_thread
 def verdict_of(found: "Examination") -> Verdict:

@@ -12,7 +12,7 @@ from ..checks.inputs import read_text, scanned
 from ..checks.situation import situation_of
 from ..design.faults import DesignError, Fault
 from ..design.model import Design
-from ..report.drawings.gust_strip import gust_strip
+from ..report.drawings.gust_strip import gust_strip, marks
 from ..report.drawings.page_views import views
 from ..report.messages import window_messages as messages
 from ..report.screens.glance import Glance, glance, numbers
@@ -105,18 +105,17 @@ class RecentTexts:
         drawn = views(found, None if was is None else was.structure)
         before, first = None if was is None else numbers(was), leading(found.structure)
         first = [name for name in first if name in _typed(text)]
+        amounts = Amounts(found.design.units == "metric")
         stretched = next(iter(first), "").endswith(".to")  # no size of its own is how tall it is
         return {
             "name": found.design.name,
             "front": drawn.front,
             "plan": drawn.plan,
             "scale": drawn.scale,
-            "strip": gust_strip(found),
+            "strip": gust_strip(marks(found), amounts.speed_unit),
             "numbers": markup.number_table(numbers(found), before),
             "leading": first[1:] if stretched else first,
-            "stretched": Amounts(found.design.units == "metric").length(found.structure.height)
-            if stretched
-            else "",
+            "stretched": amounts.length(found.structure.height) if stretched else "",
             "weightless": not any(name.endswith(".mass") for name in first),
             "compared": was is not None,
             "was": [] if was is None else _was(text, saved),

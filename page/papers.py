@@ -64,7 +64,7 @@ def _stakes(found: Examination, shop: Shop, draft: bool) -> Handout:
     del shop, draft
     places = stake_places(found)
     if places is None:
-        raise NotHandedOutError(f"{nothing_to_set_out(found)}.")
+        raise NotHandedOutError(f"{nothing_to_set_out(found.design, found.verdict.word)}.")
     return Handout(stake_page(places, _size(found)), PDF, "-stakes.pdf")
 
 
@@ -88,7 +88,7 @@ PAPERS: Mapping[str, Callable[[Examination, Shop, bool], Handout]] = {
 
 def _gate(found: Examination, draft: bool) -> None:
     if not draft and (why := not_ready(found)):
-        raise NotHandedOutError(why, draft=True)
+        raise NotHandedOutError(str(why), draft=True)
 
 
 def _size(found: Examination) -> str:

@@ -11,11 +11,14 @@ from ..checks.sizing.laid_weight import with_weight
 from ..checks.sizing.other_height import with_height
 from ..checks.sizing.remedy import Remedy
 from ..checks.sizing.ways import each_way
+from ..checks.sizing.why_none import why_none
 from ..design.model import Design
 from ..design.structure import build_structure
-from ..report.advice.way_words import is_to_do, way_name, way_said
+from ..report.advice.way_words import way_name, way_said
 from ..report.messages import window_messages as messages
 from ..report.told.sizing_words import why_no_remedy
+from ..report.wording.amounts import Amounts
+from ..report.wording.remark import capital
 from .commands import Commands
 
 
@@ -49,9 +52,9 @@ class Ways:
         assert self._found is not None
         return {
             "kind": remedy.kind,
-            "name": way_name(remedy),
-            "says": way_said(self._found, remedy),
-            "possible": is_to_do(remedy),
+            "name": way_name(remedy.kind),
+            "says": _said(self._found, remedy),
+            "possible": remedy.built is not None,
         }
 
     def put_in(self, kind: str, folder: Path) -> str:
@@ -62,8 +65,10 @@ class Ways:
         remedy, design, found = self._known[kind], self._design, self._found
         assert design is not None
         assert found is not None
-        if remedy.design is None or not is_to_do(remedy):
-            raise NotPutInError(messages.NO_WAY.format(why=why_no_remedy(found, remedy)))
+        if remedy.design is None or remedy.built is None:
+            raise NotPutInError(
+                messages.NO_WAY.format(why=why_no_remedy(why_none(found, remedy), _amounts(design)))
+            )
         return self.changed(design, remedy.design, folder)
 
     def stretched(self, text: str, design: Design, typed: str, folder: Path) -> str:
@@ -104,3 +109,15 @@ class Ways:
                 return None
             self._known[remedy.kind] = remedy
         return list(self._known.values())[number]
+
+
+def _said(found: Examination, remedy: Remedy) -> str:
+    """Return what a way takes, or why it is none, as a sentence."""
+    amounts = _amounts(found.design)
+    if (way := remedy.built) is not None:
+        return way_said(way, amounts)
+    return f"{capital(why_no_remedy(why_none(found, remedy), amounts))}."
+
+
+def _amounts(design: Design) -> Amounts:
+    return Amounts(design.units == "metric")

@@ -37,22 +37,16 @@ def test_a_kind_of_piece_takes_a_file_and_its_name(tmp_path):
     assert done.stdout.replace("beacon", "tower") == like.stdout
 
 
-def test_a_sentence_of_a_listing_takes_a_function_and_a_piece(tmp_path):
+def test_a_sentence_of_a_listing_takes_its_forms_and_a_piece(tmp_path):
     copy = house(tmp_path)
-    sentences = copy / "report/printed/label_sentences.py"
-    text = sentences.read_text(encoding="utf-8")
-    sentences.write_text(
-        f'{text}\n\ndef quay() -> Forms:\n    """Return where it was made."""\n'
-        '    return ("Made by the quay, of what the tide leaves.", "Made by the quay.")\n'
-    )
+    quay = 'QUAY = ("Made by the quay, of what the tide leaves.", "Made by the quay.")\n'
     changed(
-        copy / "report/printed/label.py",
-        [
-            (
-                "        _Piece(say.rules()),\n",
-                "        _Piece(say.rules()),\n        _Piece(say.quay()),\n",
-            )
-        ],
+        copy / "report/wording/listing_messages.py", [("LOCAL_RULES = ", f"{quay}LOCAL_RULES = ")]
+    )
+    rules = "        Piece((messages.LOCAL_RULES,)),\n"
+    changed(
+        copy / "report/printed/label_sentences.py",
+        [(rules, f"{rules}        Piece(messages.QUAY),\n")],
     )
     (tmp_path / "crate.toml").write_text(DESIGN.format(ground="firm lawn", material="MDO"))
     done = ran(tmp_path, "-m", "yardfast", "label", "crate.toml")

@@ -16,6 +16,12 @@ QuantityKind = Literal[
     "bare_density",
     "pressure",
     "pressure_per_depth",
+    "act",
+    "about_force",
+    "force",
+    "pull",
+    "mass_needed",
+    "width_needed",
 ]
 
 
@@ -59,9 +65,35 @@ class Term(ByValue, frozen=True):
     word: str
 
 
-FindingSlot: TypeAlias = (
-    "str | int | Amount | Measure | Against | Source | Term | Finding | tuple[FindingSlot, ...]"
-)
+class ToAct(ByValue, frozen=True):
+    """The forecast gust in m/s to act at; None above 150."""
+
+    gust: float | None
+
+
+class Ask(ByValue, frozen=True):
+    """Whom to ask before anything goes into the ground of a country, or anywhere."""
+
+    country: str | None
+
+
+class Day(ByValue, frozen=True):
+    """A date as YYYY-MM-DD."""
+
+    date: str
+
+
+class Several(ByValue, frozen=True):
+    """So many of one kind, or of several together; ``terms`` is the list their words are of."""
+
+    number: int
+    of: tuple[str, ...]
+    terms: str = ""
+
+
+_Amounts: TypeAlias = Amount | Measure | Against | ToAct | Several
+_Names: TypeAlias = str | int | Source | Term | Ask | Day
+FindingSlot: TypeAlias = "_Amounts | _Names | Finding | tuple[FindingSlot, ...]"
 """What fills a message: words of the design, amounts, sources, terms, names, findings within it."""
 
 

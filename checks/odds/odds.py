@@ -13,13 +13,13 @@ from ...units.frozen import ByIdentity, ByValue
 from ..examination import Examination, examine
 from ..limits import GREATEST_GUST
 from ..odds_table import spreads_of
-from ..spread import INPUTS, Spreads
+from ..spread import INPUTS, Spread, Spreads
 from .gives import FreeStanding, bodies
 from .joints_give import JointsGive, joints_give
 from .sampling import REPEATS, sample_blocks
 from .shares import Shares
 from .varied import Varied, varied_inputs
-from .weights import groups
+from .weights import BY_KIND, MEASURED, groups
 
 SAMPLES = 100_000
 _YEARS = 10
@@ -65,6 +65,29 @@ class Odds(ByValue, frozen=True):
     samples: int
     seed: int
     years: int
+
+    @property
+    def varying(self) -> tuple[tuple[str, str, Spread], ...]:
+        """Return what varies of this piece: input, kind of material, spread."""
+        kinds = {"wood" if kind == MEASURED else kind for kind in self.kinds}
+        own = {name for kind in self.kinds for name in BY_KIND[kind]}
+        used = {
+            name: name in own or (not self.spreads[name].keys() - {""} and self._counts(name))
+            for name in INPUTS
+        }
+        return tuple(
+            (name, kind, one)
+            for name in INPUTS
+            if used[name]
+            for kind, one in self.spreads[name].items()
+            if not kind or kind in kinds
+        )
+
+    def _counts(self, name: str) -> bool:
+        """Return whether an input that is of no material counts here."""
+        if name == "climate":
+            return self.per_year is not None
+        return name != "fastening" or self.joint is not None
 
 
 def odds(

@@ -11,6 +11,7 @@ from ...units.frozen import ByValue
 from ..examination import Examination
 from ..judged.judging import judged
 from ..timber.books import book_of
+from .remedy import Remedy
 
 
 class FootBending(ByValue, frozen=True):
@@ -77,3 +78,11 @@ def foot_bending(found: Examination, part: str) -> FootBending | None:
     line = int((moment / holds).argmax())
     utilization, _ = judged(float(moment[line]), float(holds[line]))
     return FootBending(part, float(out[line]), float(moment[line]), float(holds[line]), utilization)
+
+
+def bending_of(remedy: Remedy) -> FootBending | None:
+    """Return how the foot bends that a remedy widens, or lays beneath; None as `foot_bending`."""
+    if remedy.found is None or remedy.design is None:
+        return None
+    part = remedy.part if remedy.part is not None else remedy.design.parts[-1].name
+    return foot_bending(remedy.found, part)

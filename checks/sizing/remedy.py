@@ -34,6 +34,16 @@ class RemedyReason(Enum):
     NOTHING_UPRIGHT = "nothing upright to scale"
 
 
+class Built(ByValue, frozen=True):
+    """What a remedy of a ``kind`` takes, as ``Remedy`` has it, and the gust to act at then, m/s."""
+
+    kind: str
+    value: float
+    anchors: AnchorChoice | None
+    guys: GuyChoice | None
+    act: float | None
+
+
 class Remedy(ByValue, frozen=True):
     """One remedy alone: ``value`` in the SI ``unit``, None where there is none.
 
@@ -56,6 +66,14 @@ class Remedy(ByValue, frozen=True):
     utmost: float | None = None
     anchors: AnchorChoice | None = None
     guys: GuyChoice | None = None
+
+    @property
+    def built(self) -> Built | None:
+        """Return what there is to do that would hold the piece; None where there is nothing."""
+        if not self.feasible or self.design is None or self.reason is not None:
+            return None
+        act = None if self.found is None else self.found.limits.act
+        return Built(self.kind, self.value or 0.0, self.anchors, self.guys, act)
 
 
 def checks_needed(before: Examination) -> frozenset[str]:

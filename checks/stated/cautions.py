@@ -1,6 +1,7 @@
 """What to take care of, as data: which rows of the cautions apply to a piece, and to what of it."""
 
 from collections.abc import Callable, Iterable, Mapping
+from enum import StrEnum
 
 from ... import references
 from ...design.model import Part
@@ -11,6 +12,8 @@ from ...materials.fastener import Fastener
 from ...units import INCH, MPH
 from ...units.frozen import ByValue, replace
 from ..examination import Examination
+from ..holder import dug_or_driven
+from ..judged.finding import Amount, Ask, Finding, FindingSlot
 from ..timber.books import titled
 from ..timber.terms.capacity import Capacity
 
@@ -35,16 +38,23 @@ GENERAL = frozenset(
 """Rows that are told of every piece."""
 
 
-class Caution(ByValue, frozen=True):
-    """A row of the table of cautions by its ``key``, and what of the piece it is ``of``.
+class Cautioned(StrEnum):
+    """What stands within cautions, by what was found of a piece."""
 
-    ``masses`` in kg are what a scale and what the boards say, where these differ.
-    """
+    CALL = "whom to ask"
+    WEIGHED = "what scale and boards say"
+    KEEP_AWAY = "keep away"
+    LAY_DOWN = "lay it down in time"
+    MORE = "more than what hangs on it"
+    AT_ALL = "anything at all"
+
+
+class Caution(ByValue, frozen=True):
+    """A row of the table of cautions by its ``key``, its text and what fills that."""
 
     key: str
     text: str
-    of: tuple[str, ...] = ()
-    masses: tuple[float, float] | None = None
+    slots: Mapping[str, FindingSlot]
 
 
 class _Fastening(ByValue, frozen=True):
@@ -62,17 +72,37 @@ class _Fastening(ByValue, frozen=True):
 def cautions_of(found: Examination) -> tuple[Caution, ...]:
     """Return every caution that applies to a design, in the order of their table."""
     said: list[Caution] = []
+    of_all = _slots(found)
     for row in references.table("cautions").rows:
         key, text = row["key"], row["text"]
         if key == "weighed":
-            masses = _disagrees(found)
-            said += [Caution(key, text, masses=masses)] if masses else []
+            own = _disagrees(found)
+            said += [Caution(key, text, own)] if own else []
         elif key in OF:
             names = tuple(OF[key](found))
-            said += [Caution(key, text, names)] if names else []
+            if names:
+                of = names if key in _PLAIN else tuple(f"'{name}'" for name in names)
+                said.append(Caution(key, text, {"of": of}))
         elif key in GENERAL or WHOLE[key](found):
-            said.append(Caution(key, text))
+            said.append(Caution(key, text, of_all))
     return tuple(said)
+
+
+_PLAIN = ("vines", "overlap")
+"""Cautions whose names stand without marks: parts, and pairs of them."""
+
+
+def _slots(found: Examination) -> Mapping[str, FindingSlot]:
+    """Return what fills cautions about the whole piece."""
+    carries = bool(found.loads) or any(part.hangs_at is not None for part in found.design.parts)
+    stays = found.verdict.untied.stays_put
+    return {
+        "height": Amount(found.structure.height, "length", "up"),
+        "call": Finding(Cautioned.CALL, {"ask": Ask(found.site.country)}),
+        "digging": dug_or_driven(found),
+        "in_time": Finding(Cautioned.KEEP_AWAY if stays else Cautioned.LAY_DOWN),
+        "more": Finding(Cautioned.MORE if carries else Cautioned.AT_ALL),
+    }
 
 
 def _is_code(found: Examination) -> bool:
@@ -83,13 +113,16 @@ def _people_unanswered(found: Examination) -> bool:
     return found.site.people is None and found.structure.height >= PEOPLE_HEIGHT
 
 
-def _disagrees(found: Examination) -> tuple[float, float] | None:
-    """Return what scale and boards say in kg where they differ by more than a third."""
+def _disagrees(found: Examination) -> Mapping[str, FindingSlot]:
+    """Return what scale and boards say where they differ by more than a third; else nothing."""
     design = found.design
     if design.weighed is None:
-        return None
+        return {}
     boards = build_structure(replace(design, weighed=None)).mass("typical")
-    return (design.weighed, boards) if abs(design.weighed - boards) > boards / 3.0 else None
+    if abs(design.weighed - boards) <= boards / 3.0:
+        return {}
+    both = {"scale": Amount(design.weighed, "mass"), "boards": Amount(boards, "mass")}
+    return {"weighed": Finding(Cautioned.WEIGHED, both)}
 
 
 def _fastenings(found: Examination) -> Iterable[_Fastening]:

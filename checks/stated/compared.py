@@ -9,65 +9,44 @@ from ...loads.wind.site import Site
 from ...units.frozen import ByIdentity, replace
 from ..examination import Examination, examine
 from ..judged.judging import Kind
+from ..limits import Limits
 from ..timber.books import book_of
+from ..verdict import Word
 
 
 class Comparison(ByIdentity, frozen=True):
-    """What one book, or one design, makes of a piece: SI, along the wind that pushes most.
+    """What one book, or one ``design``, makes of a piece: SI, along the wind that pushes most.
 
     ``coefficient`` is the force over velocity pressure and silhouette, with gust effect and
     directionality; ``factor`` what the basis asks of what holds against what turns over.
+    ``timber`` is what people call the book by which wood and fasteners resist here, ``joints`` how
+    much each joint uses of what it may hold, ``most_used`` the same of what is used most of joints,
+    seams and parts: None without any, without end where the piece gives way before its joints are
+    asked. ``gives_way`` names the parts that give way, or come loose. Fasteners may stand in
+    ``end_grain``, or be ``thick``: bolts and lag screws.
     """
 
-    examination: Examination
+    design: Design
+    site: Site
+    limits: Limits
+    word: Word
+    mass: float
+    least_wind: bool
     pressure: float
     area: float
     coefficient: float
     force: float
     factor: float
+    timber: str
+    joints: Mapping[str, float]
+    most_used: float | None
+    gives_way: str
+    end_grain: bool
+    thick: bool
 
-    @property
-    def site(self) -> Site:
-        """Return the site as this book takes it."""
-        return self.examination.site
 
-    @property
-    def timber(self) -> str:
-        """Return what people call the book by which wood and fasteners resist here."""
-        return book_of(resistance_basis(self.site)).title
-
-    @property
-    def joints(self) -> Mapping[str, float]:
-        """Return how much each joint uses of what it may hold, by its name."""
-        return {one.row.name: one.check.rank for one in self.examination.joints}
-
-    @property
-    def most_used(self) -> float | None:
-        """Return how much what is used most of joints, seams and parts uses; None without any.
-
-        Without end where the piece gives way before its joints are asked.
-        """
-        kinds = (Kind.JOINT, Kind.SEAM, Kind.MEMBER, Kind.RACKING)
-        found = [one.rank for one in self.examination.checks if one.kind in kinds]
-        return max(found, default=None)
-
-    @property
-    def gives_way(self) -> str:
-        """Return which parts give way, or come loose, so that nothing else of it is asked."""
-        gives = [one for one in self.examination.checks if one.kind is Kind.RACKING]
-        found = [one for one in gives if one.utilization is None and not one.passes]
-        return ", ".join(dict.fromkeys(str(name) for one in found for name in one.slots))
-
-    @property
-    def end_grain(self) -> bool:
-        """Return whether fasteners stand in end grain."""
-        return any(one.fasteners.driven.into == "end grain" for one in self.examination.joints)
-
-    @property
-    def thick_fasteners(self) -> bool:
-        """Return whether bolts or lag screws hold it together."""
-        kinds = {one.row.fastener.kind for one in self.examination.joints}
-        return bool(kinds & {"bolt", "lag screw"})
+_ASKED = (Kind.JOINT, Kind.SEAM, Kind.MEMBER, Kind.RACKING)
+_THICK = ("bolt", "lag screw")
 
 
 def by_book(design: Design) -> tuple[Comparison, ...]:
@@ -81,17 +60,29 @@ def by_book(design: Design) -> tuple[Comparison, ...]:
     return tuple(comparison_of(each) for each in (own, *others))
 
 
-def comparison_of(examination: Examination) -> Comparison:
+def comparison_of(found: Examination) -> Comparison:
     """Return what is compared of an examination."""
-    wind = examination.wind
+    wind, factors, joints = found.wind, found.factors, found.joints
     d = int(wind.force.argmax())
     offered = wind.pressure * float(wind.area[d])
-    factors = examination.factors
+    racks = [c for c in found.checks if c.kind is Kind.RACKING and c.utilization is None]
+    gives = [str(name) for check in racks if not check.passes for name in check.slots]
     return Comparison(
-        examination=examination,
+        design=found.design,
+        site=found.site,
+        limits=found.limits,
+        word=found.verdict.word,
+        mass=found.structure.mass("typical"),
+        least_wind=found.minimum_governs,
         pressure=wind.pressure,
         area=float(wind.area[d]),
         coefficient=float(wind.force[d]) / offered if offered > 0.0 else 0.0,
         force=float(wind.force[d]),
         factor=factors.wind / factors.helping,
+        timber=book_of(resistance_basis(found.site)).title,
+        joints={one.row.name: one.check.rank for one in joints},
+        most_used=max((c.rank for c in found.checks if c.kind in _ASKED), default=None),
+        gives_way=", ".join(dict.fromkeys(gives)),
+        end_grain=any(one.fasteners.driven.into == "end grain" for one in joints),
+        thick=any(one.row.fastener.kind in _THICK for one in joints),
     )

@@ -1,6 +1,6 @@
 """What governed a check, as data: wind and factors, then what is told of its kind alone."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from enum import StrEnum
 from math import isfinite
 
@@ -56,6 +56,14 @@ def governed(found: Examination, check: Check) -> Iterator[Finding]:
         yield from of_seam(seam)
     if standard_of(found.site.method).is_code and check.kind in _WHOLE:
         yield Finding(Governed.MAP_WIND)
+
+
+def all_governed(
+    found: Examination, checks: Iterable[Check]
+) -> Iterator[tuple[Check, tuple[Finding, ...]]]:
+    """Yield checks of a piece, each with what governed it."""
+    for check in checks:
+        yield check, tuple(governed(found, check))
 
 
 def remark_on(check: Check) -> Finding | None:

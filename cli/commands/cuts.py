@@ -45,7 +45,9 @@ def _stakes(design: Design, arguments: Namespace) -> int:
     found = examine(design)
     places = stakes.stake_places(found)
     if places is None:
-        raise RefusedError(f"{stakes.nothing_to_set_out(found)}.", "", _NOTHING)
+        raise RefusedError(
+            f"{stakes.nothing_to_set_out(found.design, found.verdict.word)}.", "", _NOTHING
+        )
     if arguments.format == "json":
         screen.show_json(stakes.stake_object(places))
     else:

@@ -55,7 +55,7 @@ def _found(file: str, draft: bool) -> _Found:
         examined, shop = examine(read_with_shop(file)), shop_of(file)
         why = not_ready(examined)
         if why and not draft:
-            return Refusal(examined, "", why)
+            return Refusal(examined.design, "", str(why))
         return label(examined, shop, draft=bool(why))
     except DesignError as wrong:
         return wrong.faults

@@ -57,10 +57,13 @@ def run(arguments: Namespace) -> int:
 def _mends(text: str, name: str) -> list[Line]:
     """Return what to mend of the piece itself, with the lines to type; none of it is written."""
     from ...checks.examination import examine  # noqa: PLC0415 - only of a file that reads
+    from ...checks.sizing.mending import mending  # noqa: PLC0415
     from ...report.advice.mend_lines import mend_lines  # noqa: PLC0415
+    from ...report.told.facts import facts_of  # noqa: PLC0415
 
     try:
-        return mend_lines(examine(read_text(text, name)), screen.screen_columns())
+        found = examine(read_text(text, name))
+        return mend_lines(mending(found), facts_of(found), screen.screen_columns())
     except DesignError as wrong:
         screen.complain(fault_lines(wrong.faults))
         return []

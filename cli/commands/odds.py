@@ -3,7 +3,8 @@
 from argparse import Namespace
 
 from ...checks.odds.odds import odds
-from ...report.told.odds_words import input_lines, odds_lines, odds_object
+from ...report.data.odds_record import odds_object
+from ...report.told.odds_words import input_lines, odds_lines
 from .. import screen
 from ..files.designs import read_with_shop
 
@@ -15,8 +16,8 @@ def run(arguments: Namespace) -> int:
     design = read_with_shop(arguments.file)
     found, told = odds(design, arguments.samples, arguments.seed, arguments.years)
     if arguments.format == "json":
-        screen.show_json(odds_object(found, told))
+        screen.show_json(odds_object(found.design, told))
         return _DONE
-    lines = odds_lines(found, told)
+    lines = odds_lines(found.design, told, planted=found.posts is not None)
     screen.show([*lines, *input_lines(told)] if arguments.inputs else lines)
     return _DONE

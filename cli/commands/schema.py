@@ -26,7 +26,7 @@ def _result() -> dict[str, Any]:
 
 
 def _odds() -> dict[str, Any]:
-    from ...report.data.odds_schema import odds_schema  # noqa: PLC0415
+    from ...report.data.odds_record import odds_schema  # noqa: PLC0415
 
     return odds_schema()
 

@@ -49,7 +49,7 @@ def _sheet(file: str, output: str, arguments: Namespace) -> int:
     may_write(output, arguments.force, own, (".pdf",))
     found = examine(read_with_shop(file))
     if not (arguments.full or arguments.draft) and (why := not_ready(found)):
-        return _not_ready(clean(file), why)
+        return _not_ready(clean(file), str(why))
     paper = arguments.paper or ("a4" if found.design.units == "metric" else "letter")
     write_or_refuse(output, _page(found, paper, arguments.full), arguments.force, own)
     what = "the calculation" if arguments.full else f"one page, {found.verdict.word.upper()}"

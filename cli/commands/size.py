@@ -113,9 +113,13 @@ def _write(arguments: Namespace) -> int:
         print("It stands as it is: nothing has to be changed, so nothing was written.")
         return _FOUND
     if remedy.design is None:
-        from ...report.told.sizing_words import why_no_remedy  # noqa: PLC0415 - only where there is none
+        from ...checks.sizing.why_none import why_none  # noqa: PLC0415 - only where there is none
+        from ...report.told.sizing_words import why_no_remedy  # noqa: PLC0415 - as above
+        from ...report.wording.amounts import Amounts  # noqa: PLC0415 - as above
 
-        _say(f"{kind} alone is no remedy: {why_no_remedy(before, remedy)}. Nothing was written.")
+        amounts = Amounts(design.units == "metric")
+        why = why_no_remedy(why_none(before, remedy), amounts)
+        _say(f"{kind} alone is no remedy: {why}. Nothing was written.")
         return _NONE
     try:
         text = changed_text(design, remedy.design, file.parent)

@@ -74,7 +74,9 @@ def _stakes(design: Design, file: Path, arguments: Namespace) -> tuple[str | byt
     found = examine(design)
     places = stakes.stake_places(found)
     if places is None:
-        raise RefusedError(stakes.nothing_to_set_out(found), status=_NOTHING)
+        raise RefusedError(
+            stakes.nothing_to_set_out(found.design, found.verdict.word), status=_NOTHING
+        )
     if file.suffix.casefold() == ".pdf":
         return stakes.stake_page(places, _paper(design)), f"where it is held, {_paper(design)}."
     drawn = stakes.stake_pattern(places)

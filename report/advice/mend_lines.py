@@ -1,24 +1,23 @@
 """Every mend whole, with the lines to type into the file where what they say was found to hold."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any
 
-from ...checks.examination import Examination
+from ...checks.sizing.mending import Mending
 from ..messages import messages
-from ..told.facts import facts_of
+from ..told.facts import Facts
 from ..wording.lines import Line, wrapped
 from .mends import ToType, mends
 from .what_to_do import subjects
 
 
-def mend_lines(found: Examination, width: int) -> list[Line]:
+def mend_lines(found: Sequence[Mending], facts: Facts, width: int) -> list[Line]:
     """Return what to mend, the worst first, each with its lines; nothing where nothing is to."""
     lines: list[Line] = []
-    every = mends(found, None, facts_of(found))
-    for k, (alike, mend) in enumerate(zip(found.verdict.mended_alike, every, strict=True), 1):
-        text = f"{k}  {subjects(alike)}: {mend.whole}"
+    for k, (one, mend) in enumerate(zip(found, mends(found, facts), strict=True), 1):
+        text = f"{k}  {subjects(one.alike)}: {mend.whole}"
         lines += wrapped(text, "  ", "     ", width=width)
-        lines += [Line(f"       {line}") for one in mend.lines for line in lines_to_type(one)]
+        lines += [Line(f"       {line}") for typed in mend.lines for line in lines_to_type(typed)]
     return [Line(messages.MENDS), *lines] if lines else []
 
 
@@ -30,17 +29,21 @@ def lines_to_type(one: ToType) -> list[str]:
     return [*head, *lines, *(messages.TAKE_OUT.format(key=key) for key in one.out)]
 
 
-def mend_objects(found: Examination) -> list[Mapping[str, Any]]:
+def mend_objects(found: Sequence[Mending], facts: Facts) -> list[Mapping[str, Any]]:
     """Return every mend as a JSON object: the checks that it is of, what it says, what to type."""
-    every = mends(found, None, facts_of(found))
     return [
         {
-            "of": [check.name for check in alike],
+            "of": [check.name for check in one.alike],
             "says": mend.whole,
             "lines": [
-                {"table": one.table, one.key: one.name, "keys": dict(one.entries), "out": one.out}
-                for one in mend.lines
+                {
+                    "table": typed.table,
+                    typed.key: typed.name,
+                    "keys": dict(typed.entries),
+                    "out": typed.out,
+                }
+                for typed in mend.lines
             ],
         }
-        for alike, mend in zip(found.verdict.mended_alike, every, strict=True)
+        for one, mend in zip(found, mends(found, facts), strict=True)
     ]

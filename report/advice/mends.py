@@ -1,13 +1,15 @@
 """What to do about each check that no holding down mends, in words and in lines of the file."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from math import isfinite
 
-from ...checks.examination import Examination
-from ...checks.judged.judging import Check, Kind, judged_by
-from ...checks.sizing.better_fastened import sized, sized_seam
-from ...checks.sizing.thicker import thicker
-from ...checks.sizing.under_load import UnderLoad, anchored_against, stands_with
+from ...checks.fasteners.spacing import SpacingFound
+from ...checks.joints.joint_sizing import JointSizing
+from ...checks.judged.judging import Check, Kind
+from ...checks.sizing.mending import Better, LeadHoles, Mending, WithoutPull
+from ...checks.sizing.thicker import Thicker
+from ...checks.sizing.under_load import UnderLoad
+from ...statics.tables.anchor_table import AnchorRow
 from ...statics.tables.joint_table import JointRow
 from ...statics.tables.seam_table import SeamRow
 from ...units.frozen import ByValue, replace
@@ -53,75 +55,60 @@ class Mend(ByValue, frozen=True):
     lines: tuple[ToType, ...] = ()
 
 
-def mends(found: Examination, most: int | None, facts: Facts) -> list[Mend]:
-    """Return what to do about what fails, ``most`` of it in its order; alike ones once.
-
-    All of it comes with the lines to type.
-    """
-    alike = found.verdict.mended_alike
-    ways = _WAYS if len(alike) == 1 else 1
-    every = [_mend(found, checks[0], facts, ways) for checks in alike[:most]]
-    if most is not None:
-        return every
-    lines = [tuple(to_type(found, checks, facts)) for checks in alike]
-    return [replace(mend, lines=own) for mend, own in zip(every, lines, strict=True)]
+def mends(found: Iterable[Mending], facts: Facts) -> list[Mend]:
+    """Return what to do about what fails, in words and as lines to type."""
+    said: list[Mend] = []
+    for one in found:
+        mend = _mend(one.alike[0], one.better, facts, _WAYS if one.alone else 1)
+        said.append(replace(mend, lines=tuple(to_type(one.typed, facts))))
+    return said
 
 
-def _mend(found: Examination, check: Check, facts: Facts, most: int) -> Mend:
-    match check.kind:
-        case Kind.JOINT if (joint := judged_by(found.joints, check)) is not None:
-            sizing = sized(found, joint)
-            told = replace(sizing, remedies=sizing.remedies[:most])
-            advice, brief = joint_remedy(told, facts.amounts), joint_brief(sizing)
+def _mend(check: Check, better: Better, facts: Facts, most: int) -> Mend:
+    amounts = facts.amounts
+    match better:
+        case JointSizing():
+            told = replace(better, remedies=better.remedies[:most])
+            advice, brief = joint_remedy(told, amounts), joint_brief(better)
             return mend_of(messages.ASKED, times=times(check), brief=brief, advice=advice)
-        case Kind.SEAM if (seam := judged_by(found.fastened_seams, check)) is not None:
-            advice = seam_remedy(found, seam, facts.amounts)
-            brief = _seam_brief(sized_seam(found, seam), facts) or advice
-            return mend_of(messages.ASKED, times=times(check), brief=brief, advice=advice)
-        case Kind.SPACING if (room := judged_by(found.spacings, check)) is not None:
-            return mend_of(messages.SPACING, **spacing_slots(room, facts.amounts))
-        case Kind.LOAD if ways := _under_load(stands_with(found, check.subject), facts):
+        case SpacingFound():
+            return mend_of(messages.SPACING, **spacing_slots(better, amounts))
+        case UnderLoad() if ways := _under_load(better, facts):
             return mend_of(messages.LOAD_FAILS, brief=ways[0], ways="; or ".join(ways))
-        case Kind.MEMBER if (better := thicker(found, check)) is not None:
-            said = messages.THICKER_OF[better.key].format(value=better.value)
+        case Thicker(_, key, value):
+            said = messages.THICKER_OF[key].format(value=value)
             return mend_of(messages.THICKER, thicker=said, **_asked(check))
-        case Kind.RACKING if joints := _without_pull(found, check):
+        case WithoutPull(joints):
             hold = messages.HOLD_SAID[len(joints) > 1]
             return mend_of(messages.RACKING_BY, joints=few(joints, most=2), hold=hold)
-        case kind:
-            return plain_mend(kind, check, facts)
+        case UnderLoad() | AnchorRow() | LeadHoles() | None:
+            return plain_mend(check.kind, check, facts)
+        case seams:
+            advice = seam_remedy(seams, amounts)
+            brief = _seam_brief(seams, facts) or advice
+            return mend_of(messages.ASKED, times=times(check), brief=brief, advice=advice)
 
 
-def _without_pull(found: Examination, check: Check) -> list[str]:
-    """Return the joints of what moves most of which nothing counts against a pull."""
-    return [
-        one.row.name
-        for one in found.joints
-        if one.holds.pull <= 0.0 and (one.row.of in check.slots or one.row.to in check.slots)
-    ]
-
-
-def to_type(found: Examination, alike: tuple[Check, ...], facts: Facts) -> Iterator[ToType]:
-    """Yield the lines that mend checks which fail alike, where what they say was found to hold."""
-    for check in alike:
-        match check.kind:
-            case Kind.JOINT if (joint := judged_by(found.joints, check)) is not None:
-                if remedies := sized(found, joint).remedies:
-                    yield _of_joint(joint.row, remedies[0].found.row)
-            case Kind.SEAM if (seam := judged_by(found.fastened_seams, check)) is not None:
-                if seams := sized_seam(found, seam).remedies:
-                    yield _of_seam(seam.row, seams[0].found.row, facts)
-            case Kind.SPACING if (room := judged_by(found.spacings, check)) and room.in_lead_holes:
-                of_joint = any(one.row.name == check.subject for one in found.joints)
+def to_type(typed: Iterable[tuple[Check, Better]], facts: Facts) -> Iterator[ToType]:
+    """Yield the lines that mend checks, where what they say was found to hold."""
+    for check, better in typed:
+        match better:
+            case JointSizing() if better.remedies:
+                yield _of_joint(better.joint.row, better.remedies[0].found.row)
+            case LeadHoles(of_joint):
                 table = ("joint", "name") if of_joint else ("seam", "part")
                 yield ToType(*table, check.subject, (("predrilled", "true"),))
-            case Kind.LOAD if (anchors := anchored_against(found, check.subject)) is not None:
-                kind, where = f"'{anchors.kind}'", f"'{anchors.where}'"
-                yield ToType("anchor", "name", anchors.name, (("kind", kind), ("where", where)))
-            case Kind.MEMBER if (better := thicker(found, check)) is not None:
-                yield ToType("part", "name", better.part, ((better.key, f"'{better.value}'"),))
-            case Kind.LOOSE | Kind.LOOSE_SLIDING:
+            case AnchorRow(name, kind, where=where):
+                keys = (("kind", f"'{kind}'"), ("where", f"'{where}'"))
+                yield ToType("anchor", "name", name, keys)
+            case Thicker(part, key, value):
+                yield ToType("part", "name", part, ((key, f"'{value}'"),))
+            case None if check.kind in (Kind.LOOSE, Kind.LOOSE_SLIDING):
                 yield ToType("part", "name", check.subject, (), ("loose",))
+            case JointSizing() | SpacingFound() | UnderLoad() | WithoutPull() | None:
+                pass
+            case seams if seams.remedies:
+                yield _of_seam(seams.seam.row, seams.remedies[0].found.row, facts)
             case _:
                 pass
 

@@ -9,8 +9,9 @@ from ...checks.verdict import Reason, Verdict, Way, Word, most
 from ...units.frozen import ByValue, replace
 from ..messages import messages
 from ..messages.messages import About
+from ..messages.terms import WHERE
 from ..told.facts import Facts
-from ..told.label_anchors import of_what
+from ..told.held_words import of_what
 from ..told.tied_words import guys_said, how_set
 from ..wording.amounts import Amounts
 from ..wording.remark import counted, few
@@ -191,7 +192,7 @@ def anchors_set(choice: "AnchorChoice", amounts: Amounts) -> str:
     """Return which anchors are added, where they stand, and how they are set."""
     return messages.TIED.format(
         what=of_what_added(choice),
-        where=messages.WHERE[choice.places],
+        where=WHERE[choice.places],
         how=how_set(choice.row, len(choice.held.anchors[-1].points), amounts),
     )
 

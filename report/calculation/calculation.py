@@ -4,12 +4,18 @@ from typing import Any
 
 from ... import __version__
 from ...checks.examination import Examination
+from ...checks.stated.assumed import assumed
+from ...checks.stated.cautions import cautions_of
+from ...checks.stated.cited import cited_by
+from ...checks.stated.from_memory import from_memory
+from ...checks.stated.governed import all_governed
+from ...checks.stated.starts import starts
 from ...design.file.record_table import Record
 from ..advice.verdict_words import why_sentence
 from ..drawings.drawing_curve import curve
 from ..drawings.drawing_pair import pairs
 from ..drawings.drawing_polar import polar
-from ..screens.starts import starts
+from ..screens.starts import starts_said
 from ..templates.typeset import PAPER_SIZES, typeset
 from ..told.assumptions import assumptions
 from ..told.cautions import cautions
@@ -18,7 +24,7 @@ from ..told.not_checked import not_checked
 from ..told.tied_words import anchors_said
 from ..told.unverified import unverified
 from ..wording.amounts import Amounts
-from ..wording.as_read import shape_words
+from ..wording.as_read import in_a_line
 from ..wording.asked_wind import asked_wind, code_wind
 from ..wording.dates import day, records_said
 from ..wording.fingerprint import fingerprint
@@ -50,13 +56,17 @@ def calculation_object(examination: Examination, paper: str) -> dict[str, Any]:
         ("Revision", design.revision),
         ("File", design.file or None),
     ]
+    memory = unverified(from_memory(examination))
     lists = (
-        ("What was assumed", list(assumptions(examination))),
-        ("What was not checked", list(not_checked(examination))),
-        ("Take care", list(cautions(examination))),
-        ("Values from memory, not compared with the printed page", list(unverified(examination))),
+        ("What was assumed", list(assumptions(assumed(examination), amounts))),
+        ("What was not checked", list(not_checked(examination.verdict.not_looked_at, amounts))),
+        ("Take care", list(cautions(cautions_of(examination), amounts))),
+        (
+            "Values from memory, not compared with the printed page",
+            list(memory),
+        ),
         ("What was measured", records_said(design.several(Record), amounts)),
-        ("References", sources(examination)),
+        ("References", sources(cited_by(examination))),
     )
     said = why_sentence(examination.verdict, facts_of(examination))
     return {
@@ -64,19 +74,18 @@ def calculation_object(examination: Examination, paper: str) -> dict[str, Any]:
         "margin": _MARGIN,
         "name": design.name,
         "short": cut_short(design.name, 60),
-        "facts": f"{shape_words(examination)}, {amounts.length(structure.height)} tall, "
-        f"{amounts.mass(structure.mass('typical'))}",
+        "facts": in_a_line(structure, amounts),
         "marks": [f"{mark}: {value}" for mark, value in marks if value],
-        "asked": code_wind(examination, amounts)
-        or f"Wind asked: {asked_wind(examination, amounts)}.",
-        "verdict": f"{said} {starts(examination, amounts)}".strip(),
+        "asked": code_wind(examination.site, amounts)
+        or f"Wind asked: {asked_wind(examination.site, amounts)}.",
+        "verdict": f"{said} {starts_said(starts(examination), amounts)}".strip(),
         "drawing": {"svg": pair.paper.svg(design.name), "scale": str(pair.scale)},
         "pictures": [
             polar(examination, _PICTURE).svg(design.name),
             curve(examination, _PICTURE, _HIGH).svg(design.name),
         ],
         "sections": sections(examination),
-        "checks": check_rows(examination, amounts),
+        "checks": check_rows(all_governed(examination, examination.checks), amounts),
         "suggested": _suggested(examination, amounts),
         "lists": [{"title": title, "items": items} for title, items in lists if items],
         "fingerprint": fingerprint(design),
@@ -111,8 +120,8 @@ def _suggested(examination: Examination, amounts: Amounts) -> dict[str, Any] | N
     choice = examination.verdict.tied.anchors
     if choice is None or examination.held:
         return None
-    said = anchors_said(choice, examination, amounts)
+    said = anchors_said(choice, examination.remedies.stakes, amounts)
     return {
         "words": f"{said[0].upper()}{said[1:]}.",
-        "checks": check_rows(examination, amounts, choice.checks),
+        "checks": check_rows(all_governed(examination, choice.checks), amounts),
     }

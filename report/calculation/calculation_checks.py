@@ -1,11 +1,11 @@
 """All checks of a design as rows of a table on paper."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable
 from math import isfinite
 
-from ...checks.examination import Examination
+from ...checks.judged.finding import Finding
 from ...checks.judged.judging import Check
-from ..told.check_notes import check_notes
+from ..told.check_notes import notes_said
 from ..wording.amounts import FOOT, POUND_FORCE, Amounts
 from ..wording.filled import plain_source
 from .calculation_text import four_figures
@@ -15,11 +15,11 @@ _IMPERIAL = {"N*m": (POUND_FORCE * FOOT, "lbf ft"), "N": (POUND_FORCE, "lbf")}
 
 
 def check_rows(
-    examination: Examination, amounts: Amounts, checks: Sequence[Check] | None = None
+    checks: Iterable[tuple[Check, Iterable[Finding]]], amounts: Amounts
 ) -> list[dict[str, str]]:
     """Return each check with demand, capacity, utilization, whether it is met, notes and source.
 
-    ``checks`` are those of the design as it stands, if no others are given.
+    With each comes what governed it.
     """
     return [
         {
@@ -28,10 +28,10 @@ def check_rows(
             "capacity": _measured(check.capacity, check.unit, amounts),
             "utilization": "-" if check.utilization is None else f"{check.utilization:.3f}",
             "met": "met" if check.passes else "not met",
-            "notes": " ".join(check_notes(examination, check)),
+            "notes": " ".join(notes_said(governed, amounts)),
             "source": plain_source(check.source),
         }
-        for check in (examination.checks if checks is None else checks)
+        for check, governed in checks
     ]
 
 

@@ -7,13 +7,14 @@ from typing import Any
 from ...checks.examination import MINIMUM, Examination
 from ...checks.judged.judging import Kind
 from ...checks.limits import RESERVE
+from ...checks.sides import met_by, over_found
 from ...checks.stated.worked import density, gripping, part_winds, slope_parts, tipping_at, turning
 from ...design.structure import GRAVITY
 from ...loads.asce7 import velocity_pressure as asce7
 from ...loads.asce7.standard import ASCE7
 from ...loads.en1991 import peak_pressure
 from ...loads.en1991.standard import basic_of
-from ..wording.words import over_what, wind_on
+from ..wording.words import side_said
 from .calculation_text import (
     calculation_section,
     calculation_table,
@@ -148,7 +149,7 @@ def forces(examination: Examination) -> dict[str, Any]:
     """Return what each part takes of the wind in the governing direction."""
     check = examination.overturning
     title = "Wind on each part"
-    on = wind_on(examination, check.direction_deg or 0.0)
+    on = side_said(met_by(examination, check.direction_deg or 0.0))
     where = f"wind {on}, from {four_figures(check.direction_deg or 0.0)} deg"
     if check.case == MINIMUM:
         face, least = examination.exposed.silhouette, asce7.minimum_pressure()
@@ -203,7 +204,7 @@ def tipping(examination: Examination) -> dict[str, Any]:
     check, used = examination.overturning, examination.factors
     t = turning(examination)
     sine, cosine = slope_parts(examination)
-    over = over_what(examination, check.toward_deg or 0.0)
+    over = side_said(over_found(examination, check.toward_deg or 0.0))
     return calculation_section(
         f"Tipping over {over}, without anchors",
         step(

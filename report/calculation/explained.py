@@ -6,8 +6,10 @@ from typing import Any
 
 from ...checks.examination import Examination
 from ...checks.judged.judging import Check, Kind
+from ...checks.stated.governed import governed
 from ..messages.formulas import FORMULAS
-from ..told.check_notes import check_notes
+from ..told.check_notes import notes_said
+from ..wording.amounts import Amounts
 from ..wording.faults import clean
 from ..wording.filled import plain_source
 from ..wording.lines import Line, wrapped
@@ -32,6 +34,7 @@ class NoCheckError(Exception):
 def explained_object(examination: Examination, name: str) -> dict[str, Any]:
     """Return a check explained, for programs. NoCheckError: the design has none of that name."""
     check = _check(examination, name)
+    amounts = Amounts(examination.design.units == "metric")
     return {
         "name": check.name,
         "relation": [
@@ -55,7 +58,7 @@ def explained_object(examination: Examination, name: str) -> dict[str, Any]:
         "unit": check.unit,
         "utilization": check.utilization,
         "passes": check.passes,
-        "notes": list(check_notes(examination, check)),
+        "notes": list(notes_said(governed(examination, check), amounts)),
     }
 
 

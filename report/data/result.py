@@ -13,16 +13,21 @@ from ...checks.examination import Examination, examine
 from ...checks.joints.joint_check import JointFound
 from ...checks.judged.judging import Check
 from ...checks.members.member_check import MemberStrength
+from ...checks.stated.assumed import assumed
+from ...checks.stated.cautions import cautions_of
+from ...checks.stated.from_memory import from_memory
+from ...checks.stated.governed import governed
 from ...design.model import Design
 from ...units import Quantity
 from ...units.frozen import ByIdentity, ByValue
 from ..advice.verdict_words import why_sentence
 from ..told.assumptions import assumptions
 from ..told.cautions import cautions
-from ..told.check_notes import check_notes
+from ..told.check_notes import notes_said
 from ..told.facts import facts_of
 from ..told.not_checked import not_checked
 from ..told.unverified import unverified
+from ..wording.amounts import Amounts
 from ..wording.fingerprint import fingerprint
 from .result_record import result_record
 
@@ -210,7 +215,9 @@ class Result:
     @cached_property
     def checks(self) -> tuple[ResultCheck, ...]:
         """Return every check."""
-        return tuple(_check(self.examination, check) for check in self.examination.checks)
+        return tuple(
+            _check(self.examination, check, self._amounts) for check in self.examination.checks
+        )
 
     @cached_property
     def verdict(self) -> ResultVerdict:
@@ -244,22 +251,26 @@ class Result:
     @cached_property
     def assumptions(self) -> tuple[str, ...]:
         """Return what was assumed."""
-        return assumptions(self.examination)
+        return assumptions(assumed(self.examination), self._amounts)
 
     @cached_property
     def cautions(self) -> tuple[str, ...]:
         """Return what to take care of."""
-        return cautions(self.examination)
+        return cautions(cautions_of(self.examination), self._amounts)
 
     @cached_property
     def not_checked(self) -> tuple[str, ...]:
         """Return what was not checked."""
-        return not_checked(self.examination)
+        return not_checked(self.examination.verdict.not_looked_at, self._amounts)
 
     @cached_property
     def unverified(self) -> tuple[str, ...]:
         """Return the values, written from memory, on which the answer rests."""
-        return unverified(self.examination)
+        return unverified(from_memory(self.examination))
+
+    @property
+    def _amounts(self) -> Amounts:
+        return Amounts(self.design.units == "metric")
 
     def to_text(self) -> str:
         """Return the first screen as ``yardfast check`` prints it in a pipe."""
@@ -281,7 +292,7 @@ def _unpacked(packed: bytes) -> Result:
     return Result(pickle.loads(zlib.decompress(packed)))
 
 
-def _check(examination: Examination, check: Check) -> ResultCheck:
+def _check(examination: Examination, check: Check, amounts: Amounts) -> ResultCheck:
     return ResultCheck(
         name=check.name,
         demand=_measured(check.demand, check.unit),
@@ -292,7 +303,7 @@ def _check(examination: Examination, check: Check) -> ResultCheck:
         if check.direction_deg is None
         else units.registry().Quantity(check.direction_deg, "degree"),
         source=check.source,
-        notes=check_notes(examination, check),
+        notes=notes_said(governed(examination, check), amounts),
     )
 
 

@@ -10,8 +10,10 @@ from typing import Any
 
 from ...checks.examination import Examination
 from ...checks.fasteners.fastener_sets import CLEAT
+from ...checks.how_often import how_often
 from ...checks.judged.judging import Check
 from ...checks.members.member_check import MemberStrength
+from ...checks.stated.governed import governed
 from ...checks.timber.books import values_of
 from ...checks.verdict import Word
 from ...loads.combinations import resistance_basis
@@ -35,8 +37,8 @@ from ..record import (
     true_or_false,
     whole_number,
 )
-from ..told.check_notes import check_notes
-from ..told.how_often_words import how_often
+from ..told.check_notes import notes_said
+from ..wording.amounts import Amounts
 
 RESULT_FORMAT = 1
 
@@ -92,7 +94,11 @@ def check_record(found: Examination | None = None) -> ObjectOf:
     """Return how a check is told; its notes are of what was ``found``."""
 
     def notes(check: Check) -> tuple[str, ...]:
-        return () if found is None else check_notes(found, check)
+        return (
+            ()
+            if found is None
+            else notes_said(governed(found, check), Amounts(found.design.units == "metric"))
+        )
 
     return ObjectOf(
         name=text("name"),
@@ -165,7 +171,7 @@ def seams_record(found: Examination | None = None) -> ObjectOf:
 
 
 def _often(name: str) -> Callable[[Examination], Any]:
-    return lambda found: None if (often := how_often(found)) is None else getattr(often, name)
+    return lambda found: None if (often := how_often(found)) is None else getattr(often.comes, name)
 
 
 LIMITS = ObjectOf(

@@ -4,7 +4,7 @@ from ...checks.examination import Examination
 from ...units import INCH
 from ..templates.typeset import PAPER_SIZES
 from ..wording.amounts import Amounts
-from ..wording.as_read import shape_words
+from ..wording.as_read import in_a_line
 from ..wording.asked_wind import asked_wind
 from ..wording.fingerprint import fingerprint
 from ..wording.ticks import INCHES, ticks
@@ -64,10 +64,7 @@ def _foot(sheet: Paper, examination: Examination, amounts: Amounts, scale: Scale
     top = sheet.height - _MARGIN - _FOOT + 3.0
     sheet.line((_MARGIN, top), (sheet.width - _MARGIN, top), PLAIN_LINE)
     name = design.name if len(design.name) <= _LONGEST else f"{design.name[: _LONGEST - 3]}..."
-    facts = (
-        f"{shape_words(examination)}, {amounts.length(structure.height)} tall, "
-        f"{amounts.mass(structure.mass('typical'))}; wind asked: {asked_wind(examination, amounts)}"
-    )
+    facts = f"{in_a_line(structure, amounts)}; wind asked: {asked_wind(examination.site, amounts)}"
     sheet.text((_MARGIN, top + 5.5), name, bold=True, size=1.3 * LETTERS)
     sheet.text((_MARGIN, top + 11.5), facts)
     right = sheet.width - _MARGIN

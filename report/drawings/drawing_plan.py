@@ -9,13 +9,13 @@ from shapely.geometry.base import BaseGeometry
 
 from ...checks.as_one import AsOne
 from ...checks.examination import Examination
-from ...checks.sides import Over, goes_over
+from ...checks.sides import Over, goes_over, over_found
 from ...design import plane
 from ...design.placing import about_z
 from ...design.structure import Structure
 from ...units.arrays import Array
 from ..wording.amounts import Amounts
-from ..wording.words import over_what
+from ..wording.words import side_said
 from .drawing_elevation import BEFORE, draw_seen
 from .drawing_scale import OnPaper, Scale
 from .governing import Governing, governing
@@ -165,7 +165,7 @@ class PlanDrawing:
             found.append(("guy", "guys, to the ground"))
         if self.governing.planted:
             return [*found, ("balance", "balance point")]
-        over = over_what(self.examination, self.governing.check.toward_deg or 0.0)
+        over = side_said(over_found(self.examination, self.governing.check.toward_deg or 0.0))
         alike = goes_over(self.examination, self.governing.check.toward_deg or 0.0)
         tips = "tips" if alike in (Over.ANY_SIDE, Over.ANY_CORNER) else "tips first"
         untied = "untied, " if self.examination.held else ""

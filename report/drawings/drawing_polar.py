@@ -67,7 +67,9 @@ def polar(examination: Examination, width: float) -> Paper:
         shift = 0.5 + 0.8 * LETTERS if azimuth < pi else -0.7
         paper.text((x + shift, y), words, "middle", upward=True)
     planted = examination.posts is not None
-    told = f"{_told(examination)} {amounts.gust(float(gusts.min()))}"
+    told = (
+        f"{_told(planted=planted, held=bool(examination.held))} {amounts.gust(float(gusts.min()))}"
+    )
     told += f"; dashed: {asked:.0f}, asked" if asked < rim else ""
     paper.text((0.5 * width, paper.height - 1.0), told, "middle", bold=True)
     tips = "tips it untied" if examination.held else "tips it"
@@ -76,8 +78,8 @@ def polar(examination: Examination, width: float) -> Paper:
     return paper
 
 
-def _told(examination: Examination) -> str:
+def _told(*, planted: bool, held: bool) -> str:
     """Return what the least gust does, which is worked out without anchors and guys."""
-    if examination.posts is not None:
+    if planted:
         return "least"
-    return "untied from" if examination.held else "tips from"
+    return "untied from" if held else "tips from"

@@ -58,14 +58,10 @@ def _mark(key: str, name: str, gust: float | None, amounts: Amounts) -> Mark:
     return Mark(key, f"{name} {shown.get(key) or amounts.gust(gust)}", gust / amounts.speed)
 
 
-def gust_strip(found: AsOne) -> str:
-    """Return the rule as SVG, as wide as there is room."""
-    amounts = Amounts(found.design.units == "metric")
-    placed = marks(found)
+def gust_strip(placed: tuple[Mark, ...], unit: str) -> str:
+    """Return the rule as SVG, as wide as there is room: its marks, and the unit of its gusts."""
     end = _end([mark.gust for mark in placed if mark.gust is not None])
-    said = messages.STRIP_SAID.format(
-        unit=amounts.speed_unit, marks="; ".join(mark.words for mark in placed)
-    )
+    said = messages.STRIP_SAID.format(unit=unit, marks="; ".join(mark.words for mark in placed))
     lines = [
         f'<svg xmlns="http://www.w3.org/2000/svg" class="strip" height="{_HIGH}" role="img">',
         f"<title>{escape(said)}</title>",

@@ -16,7 +16,7 @@ from ..wording.amounts import Amounts
 from .drawing_elevation import Elevation
 from .drawing_plan import PlanDrawing
 from .drawing_scale import OnPaper, Scale, largest
-from .governing import governing
+from .governing import Governing, governing
 from .paper import BOLD_LINE, FINE_LINE, Paper
 
 FRAME = 112.0
@@ -71,7 +71,9 @@ def views(found: AsOne, before: Structure | None = None) -> Views:
     amounts = Amounts(metric)
     stature = _stature() if metric else INCH * round(_stature() / INCH)
     said = messages.SCALE.format(scale=scale, person=amounts.length(stature))
-    return Views(side.svg(_front_said(found, amounts)), flat.svg(_plan_said(found, above)), said)
+    front_said = _front_said(found.structure, governing(found), found.site.wind, amounts)
+    plan_said = _plan_said(found.design.name, above)
+    return Views(side.svg(front_said), flat.svg(plan_said), said)
 
 
 def _beside_a_person(side: Paper, below: float, scale: Scale, high: float) -> Paper:
@@ -104,20 +106,19 @@ def _person_width(scale: Scale) -> float:
     return max(0.3 * _stature() * scale.mm, 4.0)
 
 
-def _front_said(found: AsOne, amounts: Amounts) -> str:
-    """Return what the view from the side shows, for who does not see it."""
-    decides = governing(found)
+def _front_said(structure: Structure, decides: Governing, wind: float, amounts: Amounts) -> str:
+    """Return what the view from the side shows in a ``wind`` (m/s), for who does not see it."""
     return messages.FRONT_SAID.format(
-        name=found.design.name,
-        height=amounts.length(found.structure.height),
+        name=structure.design.name,
+        height=amounts.length(structure.height),
         balance=amounts.length(float(decides.balance[2])),
         force=amounts.force(decides.force),
-        wind=amounts.gust(found.site.wind, "near"),
+        wind=amounts.gust(wind, "near"),
         at=amounts.length(decides.force_height),
     )
 
 
-def _plan_said(found: AsOne, plan: PlanDrawing) -> str:
+def _plan_said(name: str, plan: PlanDrawing) -> str:
     """Return what the view from above shows, for who does not see it."""
     marks = "; ".join(words for _, words in plan.meanings())
-    return messages.PLAN_SAID.format(name=found.design.name, marks=marks)
+    return messages.PLAN_SAID.format(name=name, marks=marks)

@@ -3,9 +3,7 @@
 from collections.abc import Iterable, Mapping
 from typing import Any
 
-from ...checks.examination import Examination
 from ...checks.fasteners.fastener_sets import CLEAT
-from ...checks.sizing.better_fastened import sized_seam
 from ..wording.amounts import Amounts
 from ..wording.lines import Line, wrapped
 from .fastened_record import SEAM_OBJECT
@@ -13,24 +11,21 @@ from .fastener_words import several_fasteners, thick_enough, too_short
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from ...checks.seams.seam_check import SeamFound
     from ...checks.seams.seam_sizing import SeamRemedy, SeamSizing
 
 
-def seam_remedy(examination: Examination, seam: "SeamFound", amounts: Amounts) -> str:
-    """Return what to do about a part's seams that do not hold."""
-    return _remedy(sized_seam(examination, seam), amounts)
-
-
-def seam_sizes(examination: Examination, amounts: Amounts) -> list[Line]:
+def seam_sizes(sizings: "Iterable[SeamSizing]", amounts: Amounts) -> list[Line]:
     """Return all fastened seams with what would make them hold; nothing where there are none."""
-    found = _lines(examination, examination.fastened_seams, amounts)
+    found: list[Line] = []
+    for sizing in sizings:
+        text = f"seams of {sizing.seam.row.part}: {seam_remedy(sizing, amounts)}"
+        found += wrapped(text, "  ", "      ")
     return [Line("Seams"), *found] if found else []
 
 
-def sized_seam_object(examination: Examination, seam: "SeamFound") -> Mapping[str, Any]:
+def sized_seam_object(sizing: "SeamSizing") -> Mapping[str, Any]:
     """Return a part's seams with what would make them hold."""
-    sizing = sized_seam(examination, seam)
+    seam = sizing.seam
     return {
         "part": seam.row.part,
         **SEAM_OBJECT.object(seam),
@@ -49,15 +44,7 @@ def sized_seam_object(examination: Examination, seam: "SeamFound") -> Mapping[st
     }
 
 
-def _lines(examination: Examination, seams: "Iterable[SeamFound]", amounts: Amounts) -> list[Line]:
-    found: list[Line] = []
-    for seam in seams:
-        text = _remedy(sized_seam(examination, seam), amounts)
-        found += wrapped(f"seams of {seam.row.part}: {text}", "  ", "      ")
-    return found
-
-
-def _remedy(sizing: "SeamSizing", amounts: Amounts) -> str:
+def seam_remedy(sizing: "SeamSizing", amounts: Amounts) -> str:
     """Return what to do about seams that do not hold, or that nothing is needed."""
     check = sizing.seam.check
     if check.passes:

@@ -3,16 +3,13 @@
 from collections.abc import Mapping
 from typing import Any
 
-from ...checks.examination import Examination
-from ...checks.joints.joint_check import JointFound
-from ...checks.joints.joint_sizing import JointRemedy
-from ...checks.sizing.better_fastened import sized
+from ...checks.joints.joint_sizing import JointRemedy, JointSizing
 from .fastened_record import JOINT_OBJECT
 
 
-def sized_joint_object(examination: Examination, joint: JointFound) -> Mapping[str, Any]:
+def sized_joint_object(sizing: JointSizing) -> Mapping[str, Any]:
     """Return one joint with what would make it hold."""
-    sizing = sized(examination, joint)
+    joint = sizing.joint
     return {
         **JOINT_OBJECT.object(joint),
         "passes": joint.check.passes,

@@ -1,8 +1,8 @@
 """The seams of many-sided bodies in words: what runs along them, and how to fasten them."""
 
+from collections.abc import Collection, Iterable
 from math import floor
 
-from ...checks.examination import Examination
 from ...checks.fasteners.fastener_sets import CLEAT
 from ...checks.seams.seam_demands import Seams
 from ...checks.seams.seam_fasteners import Spacing
@@ -16,12 +16,14 @@ MOST_APART = 12 * INCH
 """Further apart nobody sets fasteners in a seam, however little it carries: judgement."""
 
 
-def seam_lines(examination: Examination, amounts: Amounts) -> list[Line]:
-    """Return a paragraph for each many-sided body: shear along a seam, pull across, spacing."""
+def seam_lines(seams: Iterable[Seams], fastened: Collection[str], amounts: Amounts) -> list[Line]:
+    """Return a paragraph for each many-sided body: shear along a seam, pull across, spacing.
+
+    ``fastened`` are the bodies whose seams the file fastens.
+    """
     found: list[Line] = []
-    for one in examination.seams:
-        fastened = any(each.row.part == one.part for each in examination.fastened_seams)
-        found += wrapped(_said(one, amounts, fastened), "  ", "    ")
+    for one in seams:
+        found += wrapped(_said(one, amounts, one.part in fastened), "  ", "    ")
     return found
 
 

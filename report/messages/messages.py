@@ -113,15 +113,6 @@ HOW_SET = {
 
 SET_BOLT = "through the foot, {inset} from its edge"
 
-WHERE = {
-    "corner": "one at each corner",
-    "foot": "one at each foot, outermost",
-    "second side": "in the middle of every other side",
-    "side": "in the middle of each side",
-    "place round it": "evenly round it",
-}
-"""Where anchors that were found to do stand, by their places."""
-
 AT_EACH = {
     "corners": "each corner of the foot",
     "sides": "each side of the foot",
@@ -222,8 +213,6 @@ FASTENING_NONE = "not given for {names}: taken as held together"
 
 ASK_BEFORE_DIGGING = "{ask}, days before you {setting}"
 ASK_ANYWHERE = "call 811 (US) or the local line"
-IN_TIME = {True: "keep away from it", False: "lay it down or take it in, in time"}
-SCALE_AND_BOARDS = "{scale}, the boards come to {boards}"
 JUST = "by this code the map wind just does not tip what holds: nothing to spare"
 LEAST_WIND = "the code's least wind, 16 psf on all of it, decides, not the wind typed"
 

@@ -2,10 +2,46 @@
 
 from collections.abc import Mapping
 
+WHERE = {
+    "corner": "one at each corner",
+    "foot": "one at each foot, outermost",
+    "second side": "in the middle of every other side",
+    "side": "in the middle of each side",
+    "place round it": "evenly round it",
+}
+"""Where anchors that were found to do stand, by their places."""
+
 TERMS_SAID: Mapping[str, Mapping[str, str]] = {
     "piece": {"": "both pieces"},
     "into": {"panel edge": "the edge of a panel", "panel face": "the face of a panel"},
     "holder": {"ground anchor": "anchor"},
+    "surroundings": {
+        "B": "houses and trees",
+        "C": "open ground",
+        "D": "shore",
+        "0": "shore",
+        "I": "flat bare ground",
+        "II": "open ground",
+        "III": "houses and trees",
+        "IV": "town",
+    },
+    "anchor group": {
+        "manufactured-home anchor": "screw anchor",
+        "deadman": "buried log",
+        "pier": "concrete pier",
+        "slab bolt": "bolt",
+    },
+    "digging": {
+        "post": "digging",
+        "stake": "driving stakes",
+        "bolt": "drilling or digging",
+        "ground anchor": "setting anchors",
+    },
+    "places": WHERE,
+    "unchecked": {
+        "strength of some": "strength of some parts",
+        "hung on": "anything hung on it",
+    },
     "stuff": {"panel": "panels", "": "parts themselves"},
     "wind case": {
         "A": "full face (Case A)",

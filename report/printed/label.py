@@ -7,14 +7,15 @@ what was not checked. Where room is short the rest gives way first, in a stated 
 from collections.abc import Sequence
 
 from ...checks.examination import Examination
-from ...checks.verdict import Reason, Word
+from ...checks.limits import GREATEST_GUST
+from ...checks.stated.listing import Listing, listing_of, tests_of
+from ...checks.verdict import Reason, Verdict, Word
 from ...design.faults import DesignError, Fault
 from ...design.model import Design
 from ...design.reader.scan import Spot, scan
 from ...units.frozen import ByValue
 from ..wording.amounts import Amounts
-from . import label_sentences as say
-from .label_sentences import Forms
+from .label_sentences import Piece, act_words, basis_words, long_text, short_text
 from .seller_words import TESTED, WITHOUT, overstated, overstated_in_print
 from .shop import Shop
 
@@ -26,12 +27,14 @@ LONGEST_NAME, SHORTEST_NAME = 60, 12
 
 
 class Label(ByValue, frozen=True):
-    """The texts of one design; ``left_out`` names what of the seller's words found no room.
+    """The texts of one design from its ``listing``.
+
+    ``left_out`` names what of the seller's own words found no room.
 
     A ``draft`` begins with saying so, beyond the length that texts have.
     """
 
-    examination: Examination
+    listing: Listing
     shop: Shop
     short: str
     long: str
@@ -42,7 +45,7 @@ class Label(ByValue, frozen=True):
 class Refusal(ByValue, frozen=True):
     """Why a design has no text: what would be missing, and the reason."""
 
-    examination: Examination
+    design: Design
     missing: str
     reason: str
 
@@ -52,20 +55,21 @@ def label(examination: Examination, shop: Shop, *, draft: bool = False) -> Label
 
     Raises DesignError where the design's own words promise what no calculation bears out.
     """
-    _check_words(examination)
-    refused = _without_act(examination)
-    if refused is not None:
-        return refused
-    short, _ = _fitted(_short(examination), examination, SHORT)
-    long, left_out = _fitted(_long(examination, shop), examination, LONG)
+    design = examination.design
+    _check_words(design)
+    if why := _without_act(examination.limits.act, examination.verdict, design):
+        return Refusal(design, ACT_AT, why)
+    listing = listing_of(examination)
+    short, _ = _fitted(short_text(listing), design.name, SHORT)
+    long, left_out = _fitted(long_text(listing, shop), design.name, LONG)
     for text, most in ((short, SHORT), (long, LONG)):
-        missing = _missing(text, most, examination)
+        missing = _missing(text, most, listing)
         if missing:
             reason = "the words around it leave no room for it, or promise too much together"
-            return Refusal(examination, missing, reason)
+            return Refusal(design, missing, reason)
     if draft:
         short, long = f"{_DRAFT} {short}", f"{_DRAFT} {long}"
-    return Label(examination, shop, short, long, left_out, draft)
+    return Label(listing, shop, short, long, left_out, draft)
 
 
 def printed_length(text: str) -> int:
@@ -103,65 +107,9 @@ _CUT = "..."
 _MARKS = " ,;:.-–—(&+/"
 
 
-class _Piece(ByValue, frozen=True):
-    """A piece of a text, fullest form first; the lowest ``yields`` gives way first."""
-
-    forms: Forms
-    yields: int = 99
-    what: str = ""
-
-
-def _long(examination: Examination, shop: Shop) -> list[_Piece]:
-    amounts = Amounts(examination.design.units == "metric")
-    structure = examination.structure
-    size = f"{amounts.length(structure.height)} tall, {amounts.mass(structure.mass('typical'))}."
-    country = examination.site.country or shop.country
-    maker = examination.design.maker or shop.maker
-    contact = examination.design.contact or shop.contact
-    ask = _sentence(f"Ask: {contact}") if contact else ""
-    made = _sentence(f"Made by {maker}") if maker else ""
-    return [
-        _Piece((size, ""), 2),
-        _Piece(say.act_at(examination)),
-        _Piece(say.elsewhere(examination), 6),
-        _Piece(say.push(examination), 1),
-        _Piece((f"{say.basis_words(examination)}.",)),
-        _Piece(say.hold(examination), 4),
-        _Piece(say.shortfalls(examination)),
-        _Piece(say.unchecked(examination), 5),
-        _Piece(say.use(examination), 7),
-        _Piece(say.dig(examination, country)),
-        _Piece(say.rules()),
-        _Piece(say.sheet_to_read(), 3),
-        _Piece((made, ""), 9, "maker" if made else ""),
-        _Piece((ask, ""), 8, "contact" if ask else ""),
-        _Piece((_sentence(shop.wording or ""), ""), 10, "wording" if shop.wording else ""),
-    ]
-
-
-def _short(examination: Examination) -> list[_Piece]:
-    acts, first = say.act_words(examination), say.first_unchecked(examination).lower()
-    does = say.what_to_do(examination)
-    forms = [(do, acts[0]) for do in does] + [(does[-1], act) for act in acts[1:]]
-    return [
-        _Piece(tuple(f"{do} when gusts over {act}." for do, act in forms), 1),
-        _Piece((f"{say.basis_words(examination)}; {first} not checked.",)),
-        _Piece(("Not for climbing.", ""), 3),
-        _Piece(("See its sheet.", "See sheet."), 2),
-    ]
-
-
-def _sentence(text: str) -> str:
-    """Return a seller's own words as a sentence."""
-    words = " ".join(text.split())
-    return words if not words or words.endswith((".", "!", "?", "…")) else f"{words}."
-
-
-def _fitted(
-    pieces: Sequence[_Piece], examination: Examination, most: int
-) -> tuple[str, tuple[str, ...]]:
+def _fitted(pieces: Sequence[Piece], called: str, most: int) -> tuple[str, tuple[str, ...]]:
     """Return the pieces behind the name as one text, and what of the seller's had no room."""
-    name, forms = " ".join(examination.design.name.split()), [0] * len(pieces)
+    name, forms = " ".join(called.split()), [0] * len(pieces)
 
     def text(called: str) -> str:
         said = (piece.forms[form] for piece, form in zip(pieces, forms, strict=True))
@@ -193,12 +141,11 @@ def _behind(name: str, words: str) -> str:
 
 def _earned(design: Design) -> frozenset[str]:
     """Return the seller's words that a design has earned: "tested" by a dated test."""
-    return frozenset({TESTED} if say.tests(design) else ())
+    return frozenset({TESTED} if tests_of(design) else ())
 
 
-def _check_words(examination: Examination) -> None:
+def _check_words(design: Design) -> None:
     """Raise DesignError where the piece's name or its maker promises too much."""
-    design = examination.design
     faults: list[Fault] = []
     written = {"name": design.name, "maker": design.maker, "contact": design.contact}
     for key, text in written.items():
@@ -213,31 +160,29 @@ def _check_words(examination: Examination) -> None:
         raise DesignError(tuple(faults))
 
 
-def _without_act(examination: Examination) -> Refusal | None:
-    """Return why there is no gust to act at, None where there is one."""
-    amounts = Amounts(examination.design.units == "metric")
-    if examination.limits.act is None:
-        reason = f"no gust below {amounts.gust(150.0)} tips or slides it: there is none to print"
-        return Refusal(examination, ACT_AT, reason)
-    verdict = examination.verdict
+def _without_act(act: float | None, verdict: Verdict, design: Design) -> str:
+    """Return why there is no gust to act at, empty where there is one."""
+    if act is None:
+        most = Amounts(design.units == "metric").gust(GREATEST_GUST)
+        return f"no gust below {most} tips or slides it: there is none to print"
     if verdict.word is Word.FALLS_OVER:
         how = "slides away" if verdict.reason is Reason.DOWNHILL else "falls over"
-        return Refusal(examination, ACT_AT, f"it {how} with no wind at all: mend the design first")
-    return None
+        return f"it {how} with no wind at all: mend the design first"
+    return ""
 
 
 ACT_AT, BASIS, _NOT_CHECKED = "act-at", "basis", "not-checked"
 
 
-def _missing(text: str, most: int, examination: Examination) -> str:
+def _missing(text: str, most: int, listing: Listing) -> str:
     """Return what a finished text lacks of what it must have; nothing where it may be printed."""
-    if not any(act in text for act in say.act_words(examination)):
+    if not any(act in text for act in act_words(listing)):
         return ACT_AT
-    if say.basis_words(examination) not in text:
+    if basis_words(listing) not in text:
         return BASIS
     if "not checked" not in text:
         return _NOT_CHECKED
-    word = overstated_in_print(text, _earned(examination.design))
+    word = overstated_in_print(text, _earned(listing.design))
     if word is not None:
         return f"a text without '{word.word}'"
     return "" if printed_length(text) <= most else f"a text of at most {most} characters"

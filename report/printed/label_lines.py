@@ -14,7 +14,7 @@ def label_lines(labels: Sequence[Label]) -> list[Line]:
         if found:
             found += [Line(""), Line("")]
         if len(labels) > 1:
-            design = each.examination.design
+            design = each.listing.design
             found += [Line(f"{design.name}   ({clean(design.file)})", "title"), Line("")]
         found += _text("Short", each.short, SHORT, each.draft)
         found.append(Line(""))
@@ -24,7 +24,7 @@ def label_lines(labels: Sequence[Label]) -> list[Line]:
 
 def refusal_lines(refusal: Refusal) -> list[str]:
     """Return why a design has no text."""
-    design = refusal.examination.design
+    design = refusal.design
     missing = f", {refusal.missing} is missing" if refusal.missing else ""
     said = f"{clean(design.file)}: no text for a listing{missing}. "
     return [line.text for line in wrapped(said + refusal.reason, rest="  ")]
@@ -36,7 +36,7 @@ def left_out_lines(label: Label) -> list[str]:
         return []
     what = " and ".join(label.left_out)
     said = (
-        f"{clean(label.examination.design.file)}: no room in the long text for {what}: what a "
+        f"{clean(label.listing.design.file)}: no room in the long text for {what}: what a "
         f"buyer has to know comes first. Shorten {'it' if len(label.left_out) == 1 else 'them'}."
     )
     return [line.text for line in wrapped(said, rest="  ")]

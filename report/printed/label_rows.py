@@ -3,18 +3,19 @@
 from collections.abc import Iterable, Mapping
 from typing import Any
 
-from ...checks.examination import Examination
-from ...checks.stated.surroundings import act_by_exposure
-from ..messages import messages
-from ..told.label_anchors import each_holds, of_what
+from ...checks.limits import GREATEST_GUST
+from ...checks.stated.listing import Listing
+from ..messages.terms import TERMS_SAID
 from ..told.not_checked import not_checked
 from ..wording.amounts import Amounts
-from ..wording.asked_wind import SURROUNDINGS
 from ..wording.cells import as_cell, as_table
 from ..wording.faults import clean
+from ..wording.filled import message_of
 from ..wording.fingerprint import design_mark, fingerprint, tables_mark
+from ..wording.listing_messages import IN_BRIEF
 from .label import Label, Refusal
 
+SURROUNDINGS = TERMS_SAID["surroundings"]
 ACT_COLUMNS: Mapping[str, str] = {
     exposure: f"act at ({SURROUNDINGS[exposure]})" for exposure in ("C", "B", "D")
 }
@@ -46,30 +47,29 @@ def label_csv(labels: Iterable[Label]) -> str:
 
 def label_row(label: Label) -> dict[str, str]:
     """Return one label as a row of the table."""
-    design = label.examination.design
+    listing, design = label.listing, label.listing.design
     row = {
         "name": design.name,
         "file": design.file.encode("utf-8", "backslashreplace").decode("utf-8"),
-        **label_figures(label.examination),
+        **label_figures(listing),
         "short": label.short,
         "long": label.long,
         "fingerprint": fingerprint(design),
-        "not checked": "; ".join(one.topic for one in label.examination.verdict.not_looked_at),
+        "not checked": "; ".join(one.topic for one in listing.not_looked_at),
         "design mark": design_mark(design),
         "tables mark": tables_mark(),
     }
     return {column: row[column] for column in _COLUMNS}
 
 
-def label_figures(found: Examination) -> dict[str, str]:
+def label_figures(listing: Listing) -> dict[str, str]:
     """Return what was worked out of a design, as people read it, by column."""
-    design, limits, structure = found.design, found.limits, found.structure
-    amounts = Amounts(design.units == "metric")
-    beyond = f"over {amounts.gust(150.0)}"
-    acts = act_by_exposure(found)
+    amounts, limits = Amounts(listing.design.units == "metric"), listing.limits
+    beyond = f"over {amounts.gust(GREATEST_GUST)}"
+    acts = listing.acts
     return {
-        "weight": amounts.mass(structure.mass("typical")),
-        "height": amounts.length(structure.height),
+        "weight": amounts.mass(listing.mass),
+        "height": amounts.length(listing.height),
         **{
             column: beyond if (act := acts[exposure]) is None else amounts.act(act)
             for exposure, column in ACT_COLUMNS.items()
@@ -77,50 +77,36 @@ def label_figures(found: Examination) -> dict[str, str]:
         "tips at": _gust(limits.forecast_tipping, amounts, beyond),
         "slides at": _gust(limits.forecast_sliding, amounts, beyond),
         "push": amounts.force(limits.push, "down"),
-        "anchors": anchors_in_brief(found),
+        "anchors": message_of(listing.brief, amounts, IN_BRIEF),
     }
 
 
 def label_object(found: Label | Refusal) -> dict[str, Any]:
     """Return one label, or why there is none, as a JSON object: SI, every number finite or None."""
-    examination = found.examination
-    design, limits, structure = examination.design, examination.limits, examination.structure
-    about = {"format": 1, "name": design.name, "file": clean(design.file)}
     if isinstance(found, Refusal):
+        design = found.design
+        about = {"format": 1, "name": design.name, "file": clean(design.file)}
         return about | {"missing": found.missing, "reason": found.reason}
-    acts = act_by_exposure(examination)
-    return about | {
+    listing, design, limits = found.listing, found.listing.design, found.listing.limits
+    amounts = Amounts(design.units == "metric")
+    return {
+        "format": 1,
+        "name": design.name,
+        "file": clean(design.file),
         "fingerprint": fingerprint(design),
         "short": found.short,
         "long": found.long,
         "left_out": list(found.left_out),
         "shop": clean(found.shop.file) or None,
-        "mass_kg": structure.mass("typical"),
-        "height_m": structure.height,
-        "act_forecast_gust_m_s": {SURROUNDINGS[key]: act for key, act in acts.items()},
+        "mass_kg": listing.mass,
+        "height_m": listing.height,
+        "act_forecast_gust_m_s": {SURROUNDINGS[key]: act for key, act in listing.acts.items()},
         "forecast_tipping_gust_m_s": limits.forecast_tipping,
         "forecast_sliding_gust_m_s": limits.forecast_sliding,
         "push_N": limits.push,
-        "anchors": anchors_in_brief(examination),
-        "not_checked": list(not_checked(examination)),
+        "anchors": message_of(listing.brief, amounts, IN_BRIEF),
+        "not_checked": list(not_checked(listing.not_looked_at, amounts)),
     }
-
-
-def anchors_in_brief(examination: Examination) -> str:
-    """Return what holds it by its design, else the anchors that were found to do."""
-    if examination.posts is not None:
-        return "none: posts in the ground carry it"
-    if not (examination.held or examination.needs_anchors):
-        return "needs none"
-    choice = examination.anchors
-    if examination.held:
-        said, held = of_what(examination.held), examination.held
-    elif choice is not None:
-        said, held = f"{of_what(choice.held)}, {messages.WHERE[choice.places]}", choice.held
-    else:
-        return "none here hold it"
-    each = each_holds(examination, held)
-    return f"{said}, {each}" if each else said
 
 
 def _gust(gust: float | None, amounts: Amounts, beyond: str) -> str:

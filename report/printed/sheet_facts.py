@@ -5,6 +5,7 @@ from collections.abc import Mapping
 from ...checks.examination import Examination
 from ...checks.holder import holder_of
 from ...checks.sizing.anchor_pull import people_pull
+from ...checks.stated.shortfalls import loads_not_stood, loose_off
 from ...checks.stated.surroundings import act_by_exposure
 from ...checks.verdict import Verdict, Way
 from ...design.file.record_table import Record
@@ -16,7 +17,6 @@ from ..messages import page_messages as messages
 from ..told.added_words import added_said, only_with
 from ..told.facts import Facts, facts_of
 from ..told.held_words import one_word
-from ..told.shortfalls import loads_not_stood, loose_off
 from ..wording.amounts import Amounts
 from ..wording.asked_wind import around, mapped, to_spare
 from ..wording.dates import records_said
@@ -69,25 +69,28 @@ def sheet_facts(found: Examination) -> SheetFacts:
     """Return the slots of the page of a design."""
     facts, design = facts_of(found), found.design
     records, weigh = design.several(Record), found.structure.mass
-    not_stood = tuple(loads_not_stood(found))
+    not_stood, bare = loads_not_stood(found), found.without_added
+    acts = act_by_exposure(found)
     return SheetFacts(
         facts=facts,
-        unready=not_ready(found),
+        unready=str(not_ready(found) or ""),
         out=set_out(found),
-        acts=act_by_exposure(found),
+        acts=acts,
         wind=wind_of(found.site, facts.amounts, around(found.site)),
         gust=wind_of(found.site, facts.amounts, ""),
-        spare=to_spare(found),
+        spare=to_spare(found.site, planted=found.posts is not None),
         weights=(weigh("typical"), weigh("light"), weigh("heavy")),
         weighed=design.weighed is not None,
-        added=added_said(found, facts.amounts),
-        only_with=only_with(found, facts.amounts) or "",
+        added=added_said(found.added, facts.amounts),
+        only_with=only_with(
+            found.added, acts, acts if bare is None else act_by_exposure(bare), facts.amounts
+        ),
         seams=tuple(one.row.part for one in found.fastened_seams),
         loads=tuple(
             (one.load.name, one.load.force) for one in found.loads if one.load.name not in not_stood
         ),
         not_stood=not_stood,
-        loose=tuple(loose_off(found)),
+        loose=loose_off(found),
         anchor="" if found.posts is not None else one_word(holder_of(found)),
         stakes_possible=found.standing.ground.stakes_possible,
         sloping=bool(found.site.slope),

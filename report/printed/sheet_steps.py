@@ -7,7 +7,7 @@ from ...materials import anchors as kinds
 from ...materials import guy_lines
 from ..advice.what_to_do import bags_said, weight_said
 from ..messages import page_messages as messages
-from ..told.label_anchors import several_anchors
+from ..told.held_words import several_anchors
 from ..told.tied_words import guy_set, how_set
 from ..wording.remark import capital, counted, joined
 from .sheet_facts import SheetFacts, advice

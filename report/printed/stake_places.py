@@ -7,6 +7,8 @@ import numpy as np
 
 from ... import __version__
 from ...checks.examination import Examination
+from ...checks.verdict import Word
+from ...design.model import Design
 from ...design.placing import about_z
 from ...materials import anchors as kinds
 from ...units.arrays import Array
@@ -17,7 +19,7 @@ from ..drawings.set_out import SetOut, set_out
 from ..messages import page_messages as messages
 from ..patterns.pattern import BAR, MARGIN, TEXT, Figure, Pattern
 from ..patterns.pattern import PlacedFigure as OnPattern
-from ..told.label_anchors import several_anchors
+from ..told.held_words import several_anchors
 from ..wording.amounts import Amounts
 from ..wording.faults import clean
 from ..wording.fingerprint import fingerprint
@@ -61,7 +63,7 @@ class StakePlaces(ByIdentity, frozen=True):
     ``what`` stands at each; ``foot`` (k, 2) is the foot's outline from its middle.
     """
 
-    found: Examination
+    design: Design
     points: Array
     what: tuple[str, ...]
     foot: Array
@@ -88,7 +90,7 @@ def stake_places(found: Examination) -> StakePlaces | None:
     foot = found.structure.footprint @ about_z(-found.design.turn)[:2, :2].T
     around = [int(i) for i in order]
     return StakePlaces(
-        found, from_middle[order], tuple(names[i] for i in around), foot - out.middle
+        found.design, from_middle[order], tuple(names[i] for i in around), foot - out.middle
     )
 
 
@@ -102,16 +104,15 @@ def _names(out: SetOut) -> list[str]:
     return [kinds.find_anchor(name).name for name in names]
 
 
-def nothing_to_set_out(found: Examination) -> str:
-    """Return why there is nothing to set out."""
-    word = found.verdict.word.upper()
-    return _NOTHING.format(name=clean(found.design.file or found.design.name), word=word)
+def nothing_to_set_out(design: Design, word: Word) -> str:
+    """Return why there is nothing to set out of a design, by its word."""
+    return _NOTHING.format(name=clean(design.file or design.name), word=word.upper())
 
 
 def stake_lines(places: StakePlaces) -> list[Line]:
     """Return the places as a table of distances."""
-    amounts = Amounts(places.found.design.units == "metric")
-    name = clean(places.found.design.name)
+    amounts = Amounts(places.design.units == "metric")
+    name = clean(places.design.name)
     found = [*wrapped(_TITLE.format(name=name), mood="title"), *wrapped(f"{_many(places)}. {_HOW}")]
     table = [tuple(head for head, _ in _COLUMNS), *_rows(places, amounts)]
     if len(set(places.what)) == 1:
@@ -131,9 +132,9 @@ def stake_object(places: StakePlaces) -> Mapping[str, Any]:
     """Return the places in SI: x to the right and y to the back of the middle of the foot."""
     return {
         "format": 1,
-        "name": clean(places.found.design.name),
-        "file": clean(places.found.design.file),
-        "fingerprint": fingerprint(places.found.design),
+        "name": clean(places.design.name),
+        "file": clean(places.design.file),
+        "fingerprint": fingerprint(places.design),
         "foot_m": places.foot.tolist(),
         "places": [
             {"kind": what, "right_m": float(x), "back_m": float(y), "next_m": float(far)}
@@ -144,10 +145,9 @@ def stake_object(places: StakePlaces) -> Mapping[str, Any]:
 
 def stake_page(places: StakePlaces, paper: str) -> bytes:
     """Return a page with the plan and the distances, to be ticked off, as PDF."""
-    found = places.found
-    amounts = Amounts(found.design.units == "metric")
-    name = clean(found.design.name)
-    made = messages.MADE_BY.format(version=__version__, fingerprint=fingerprint(found.design))
+    amounts = Amounts(places.design.units == "metric")
+    name = clean(places.design.name)
+    made = messages.MADE_BY.format(version=__version__, fingerprint=fingerprint(places.design))
     rows = tuple(_rows(places, amounts))
     plan = _plan(places).svg(name)
     part = ShopPart(_many(places), _HOW, _COLUMNS, rows, ((plan, ""),), 1)
@@ -156,11 +156,11 @@ def stake_page(places: StakePlaces, paper: str) -> bytes:
 
 def stake_pattern(places: StakePlaces) -> Pattern:
     """Return the places at full size, with the foot and its middle."""
-    amounts = Amounts(places.found.design.units == "metric")
+    amounts = Amounts(places.design.units == "metric")
     every = np.vstack([places.points, places.foot])
     low, high = every.min(axis=0), every.max(axis=0)
     length, bar = BAR[amounts.metric]
-    name = clean(places.found.design.name)
+    name = clean(places.design.name)
     title = [each.format(name=name, bar=bar) for each in _FULL_TITLE]
     title += [f"{' '.join(row[:2])}: {_FAR.format(far=row[2])}" for row in _rows(places, amounts)]
     below = 4.0 * TEXT

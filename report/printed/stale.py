@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from typing import Any
 
 from ...checks.examination import Examination
+from ...checks.stated.listing import listing_of
 from ...units.frozen import ByValue
 from ..wording.faults import clean
 from ..wording.fingerprint import design_mark, fingerprint, tables_mark
@@ -54,7 +55,7 @@ def compare_sheet(sheet: PrintedSheet, found: Examination) -> SheetComparison:
     changes = tuple(what for what, same in marks if not same) if len(marks) == 2 else ()
     differ = tuple(
         (column, sheet.printed[column], value)
-        for column, value in label_figures(found).items()
+        for column, value in label_figures(listing_of(found)).items()
         if column in sheet.printed and sheet.printed[column] != value
     )
     return SheetComparison(sheet, design.name, now, changes or (_EITHER,), differ)

@@ -19,7 +19,7 @@ _ROW = "  {:<11} {:<11} {:>7} {:>7} {:>5} {:>6} {:>7} {:>7} {:>5}  {}"
 
 def books(found: Sequence[Comparison]) -> list[Line]:
     """Return one piece by each book, and in a line why they differ."""
-    first = found[0].examination
+    first = found[0]
     amounts = Amounts(first.design.units == "metric")
     heads = ("by", "wood by", "wind", "press.", "coeff", "force", "tips", "slides", "used", "")
     lines = [Line(first.design.name, "title"), Line(_ROW.format(*heads).rstrip(), "title")]
@@ -33,7 +33,7 @@ def books(found: Sequence[Comparison]) -> list[Line]:
 
 def books_object(found: Sequence[Comparison]) -> dict[str, Any]:
     """Return the comparison of books in SI for programs."""
-    design = found[0].examination.design
+    design = found[0].design
     amounts = Amounts(design.units == "metric")
     return {
         "format": 1,
@@ -79,7 +79,7 @@ def of_wood(found: Sequence[Comparison]) -> str:
         said = f"{books}: {told}, so that what the joints are asked cannot be compared."
     else:
         said = f"{books}: {_most_apart(own, other)}."
-    reasons = [_END_GRAIN] * own.end_grain + [_THICK] * own.thick_fasteners
+    reasons = [_END_GRAIN] * own.end_grain + [_THICK] * own.thick
     return " ".join((said, *reasons))
 
 
@@ -144,7 +144,7 @@ def _mostly(most: Comparison, least: Comparison) -> str:
 
 def _least_wind(found: Sequence[Comparison]) -> str:
     """Name the books whose least wind decides, so that force and pressure tell too little."""
-    names = [one.site.method for one in found if one.examination.minimum_governs]
+    names = [one.site.method for one in found if one.least_wind]
     if not names:
         return ""
     return f"By {' and '.join(names)} the least wind of that book decides a check, not this one."
@@ -167,9 +167,9 @@ def _set_by(found: Sequence[Comparison], amounts: Amounts) -> str:
 
 def designs(one: Comparison, other: Comparison) -> list[Line]:
     """Return two designs: what changed from the first to the second, and what it did."""
-    amounts = Amounts(one.examination.design.units == "metric")
+    amounts = Amounts(one.design.units == "metric")
     lines = [Line(f"{_title(one)}  ->  {_title(other)}", "title")]
-    changed = changes(one.examination.design, other.examination.design)
+    changed = changes(one.design, other.design)
     if not changed:
         lines.append(Line("Nothing changed in what is built, held or asked."))
     for change in changed:
@@ -180,14 +180,14 @@ def designs(one: Comparison, other: Comparison) -> list[Line]:
         )
     lines.append(Line(""))
     both = (one, other)
-    limits = [each.examination.limits for each in both]
+    limits = [each.limits for each in both]
     pairs = (
-        ("weight", *(_weight(each, amounts) for each in both)),
+        ("weight", *(amounts.mass(each.mass) for each in both)),
         ("tips at", *(_gust(each.forecast_tipping, amounts) for each in limits)),
         ("slides at", *(_gust(each.forecast_sliding, amounts) for each in limits)),
         ("act at", *(_gust(each.act, amounts) for each in limits)),
         ("force of the wind", *(amounts.force(each.force) for each in both)),
-        ("", *(str(each.examination.verdict.word) for each in both)),
+        ("", *(str(each.word) for each in both)),
     )
     for what, before, after in pairs:
         same = "the same" if before == after else after
@@ -200,11 +200,10 @@ def designs_object(one: Comparison, other: Comparison) -> dict[str, Any]:
     return {
         "format": 1,
         "designs": [
-            {"file": clean(x.examination.design.file), "name": clean(x.examination.design.name)}
-            | _numbers(x)
+            {"file": clean(x.design.file), "name": clean(x.design.name)} | _numbers(x)
             for x in (one, other)
         ],
-        "changed": changes(one.examination.design, other.examination.design),
+        "changed": changes(one.design, other.design),
     }
 
 
@@ -238,7 +237,7 @@ def _keys(design: Design) -> dict[tuple[str, str, str], Any]:
 
 
 def _row(name: str, one: Comparison, amounts: Amounts) -> str:
-    limits = one.examination.limits
+    limits = one.limits
     return _ROW.format(
         name,
         one.timber,
@@ -249,13 +248,12 @@ def _row(name: str, one: Comparison, amounts: Amounts) -> str:
         _gust(limits.forecast_tipping, amounts),
         _gust(limits.forecast_sliding, amounts),
         _used(one.most_used),
-        str(one.examination.verdict.word),
+        str(one.word),
     )
 
 
 def _numbers(one: Comparison) -> dict[str, Any]:
-    found = one.examination
-    limits = found.limits
+    limits = one.limits
     return {
         "wind_m_s": one.site.wind,
         "surroundings": around(one.site),
@@ -265,14 +263,14 @@ def _numbers(one: Comparison) -> dict[str, Any]:
         "coefficient": one.coefficient,
         "force_N": one.force,
         "load_over_weight_factor": one.factor,
-        "mass_kg": found.structure.mass("typical"),
+        "mass_kg": one.mass,
         "timber": one.timber,
         "most_used": one.most_used if one.most_used and isfinite(one.most_used) else None,
         "joints": {clean(name): use if isfinite(use) else None for name, use in one.joints.items()},
         "forecast_tipping_gust_m_s": limits.forecast_tipping,
         "forecast_sliding_gust_m_s": limits.forecast_sliding,
         "act_forecast_gust_m_s": limits.act,
-        "word": str(one.examination.verdict.word),
+        "word": str(one.word),
     }
 
 
@@ -280,12 +278,8 @@ def _gust(gust: float | None, amounts: Amounts) -> str:
     return "never" if gust is None else amounts.gust(gust)
 
 
-def _weight(one: Comparison, amounts: Amounts) -> str:
-    return amounts.mass(one.examination.structure.mass("typical"))
-
-
 def _title(one: Comparison) -> str:
-    return clean(one.examination.design.file or one.examination.design.name)
+    return clean(one.design.file or one.design.name)
 
 
 def _shown(value: Any) -> str:

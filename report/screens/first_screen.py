@@ -1,6 +1,7 @@
 """The first screen: the word, what to do, what to mend, what was not looked at; with a picture."""
 
 from ...checks.examination import Examination
+from ...checks.sizing.mending import mending
 from ...checks.verdict import GOOD, HOLDABLE, WAY_NAMES, Verdict, Word
 from ..advice.mends import mends
 from ..advice.verdict_words import if_fastened, why
@@ -57,7 +58,7 @@ def todo_and_rest(
     found: Examination, verdict: Verdict, facts: Facts
 ) -> tuple[list[ScreenRow], list[ScreenRow]]:
     """Return what to do, the worst first, and what else is told of it, cautions of now last."""
-    todo = first_things(verdict, facts, mends(found, MOST_MENDS, facts))
+    todo = first_things(verdict, facts, mends(mending(found, MOST_MENDS), facts))
     never = not_looked_at_row(verdict, all_of_it=False)
     rest = [*also(verdict, facts), *fastening(verdict, facts), never]
     return todo, [*rest, *cautions_now(verdict, facts)]

@@ -3,6 +3,7 @@
 from ...checks.as_one import AsOne
 from ...checks.examination import Examination
 from ...checks.limits import GREATEST_GUST
+from ...checks.stated.cautions import cautions_of
 from ...units.frozen import ByValue
 from ..advice.what_to_do import ScreenRow
 from ..messages import window_messages as messages
@@ -56,8 +57,8 @@ def glance(found: Examination) -> Glance:
         first=tuple(first),
         rest=tuple(rest),
         numbers=numbers(found),
-        cautions=cautions(found),
-        not_checked=not_checked(found),
+        cautions=cautions(cautions_of(found), facts.amounts),
+        not_checked=not_checked(verdict.not_looked_at, facts.amounts),
     )
 
 

@@ -1,60 +1,34 @@
 """How to prove the weight and balance by hand: a spring scale, a level pull, a helper."""
 
-from math import atan2, degrees, floor
-
-from ...checks.examination import Examination
-from ...checks.sides import Over, goes_over
-from ...checks.stability.overturning import push_that_tips
+from ...checks.stated.proof import Proof
 from ...checks.verdict import most
-from ...units import INCH
 from ..wording.amounts import Amounts
 from ..wording.lines import Line, wrapped
-from ..wording.words import over_what
+from ..wording.words import side_said
 
-_HOOK = 48 * INCH
-_BELOW_TOP = 0.8
+_TOO_HEAVY = "Prove it: it takes more than a common scale reads to lift its edge: weigh its parts."
+_PROVE = (
+    "Prove it, in calm air: hook a spring scale {height} up and pull level, a helper steadying "
+    "it{blocked}: {behind} should begin to lift at {pull}."
+)
+_BLOCKED = ", its foot blocked by a board"
+_BEHIND = "the edge behind"
+_OVER = "pulled over {over}, the edge behind"
 
 
-def prove(examination: Examination, amounts: Amounts) -> list[Line]:
+def prove(proof: Proof | None, amounts: Amounts) -> list[Line]:
     """Return the pull at which its edge begins to lift, to be tried on a calm day."""
-    if examination.posts is not None:
+    if proof is None:
         return []
-    standing = examination.standing
-    step = 0.01 if amounts.metric else INCH
-    height = min(_HOOK, _BELOW_TOP * standing.structure.height)
-    height = max(step * floor(height / step + 1.0e-9), step)
-    low, high = (push_that_tips(standing, weighing, height) for weighing in ("light", "heavy"))
-    if low <= 0.0:
-        return []
-    if low > most("scale pull"):
-        return wrapped(
-            "Prove it: it takes more than a common scale reads to lift its edge: weigh its parts.",
-            rest="  ",
-        )
-    return wrapped(
-        f"Prove it, in calm air: hook a spring scale {amounts.length(height)} up and pull level, "
-        f"a helper steadying it{_blocked(examination, high)}: {_behind(examination)} should begin "
-        f"to lift at {_range(low, high, amounts)}.",
-        rest="  ",
+    if proof.low > most("scale pull"):
+        return wrapped(_TOO_HEAVY, rest="  ")
+    said = _PROVE.format(
+        height=amounts.length(proof.height),
+        blocked=_BLOCKED if proof.blocked else "",
+        behind=_BEHIND if proof.over is None else _OVER.format(over=side_said(proof.over)),
+        pull=_range(proof.low, proof.high, amounts),
     )
-
-
-def _blocked(examination: Examination, pull: float) -> str:
-    """Say to block the foot where it would slide before it lifts."""
-    standing = examination.standing
-    kinds = {patch.contact for patch in standing.structure.patches}
-    mu = min(standing.ground.friction[kind].coefficient for kind in kinds)
-    slides = pull > mu * standing.structure.weight("light")
-    return ", its foot blocked by a board" if slides else ""
-
-
-def _behind(examination: Examination) -> str:
-    line = examination.limits.tipping_line
-    x, y = examination.standing.normals[line]
-    toward = degrees(atan2(x, y)) % 360.0
-    if goes_over(examination, toward) in (Over.ANY_SIDE, Over.ANY_CORNER):
-        return "the edge behind"
-    return f"pulled over {over_what(examination, toward)}, the edge behind"
+    return wrapped(said, rest="  ")
 
 
 def _range(low: float, high: float, amounts: Amounts) -> str:

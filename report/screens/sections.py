@@ -1,9 +1,19 @@
 """What stands behind the first screen, a section for each option."""
 
 from ...checks.examination import Examination
+from ...checks.how_often import how_often
+from ...checks.sizing.mending import mending
+from ...checks.stated.assumed import assumed
+from ...checks.stated.cautions import cautions_of
+from ...checks.stated.from_memory import from_memory
+from ...checks.stated.governed import all_governed
+from ...checks.stated.proof import proof_of
+from ...checks.stated.shown_checks import shown_checks
+from ...checks.stated.starts import starts
 from ...checks.verdict import Way
 from ...units.frozen import ByValue, values_by_name
 from ..advice.mend_lines import mend_lines
+from ..fastening.seam_words import seam_lines
 from ..told.assumptions import assumptions
 from ..told.cautions import cautions
 from ..told.facts import facts_of
@@ -15,10 +25,11 @@ from ..wording.amounts import Amounts
 from ..wording.as_read import as_read
 from ..wording.asked_wind import asked_wind, code_wind
 from ..wording.lines import Line, spelled_out, wrapped
-from .checks_table import checks_table, engineer
+from ..wording.remark import capital
+from .checks_table import checks_table, engineer, wind_line
 from .first_screen import MOST_COLUMNS, first_screen, mood_of, title, word_line
 from .prove import prove
-from .starts import starts
+from .starts import starts_said
 
 _WIDE = MOST_COLUMNS
 
@@ -70,36 +81,41 @@ def _head(found: Examination) -> list[Line]:
 
 def _numbers(found: Examination, amounts: Amounts) -> list[Line]:
     """Return each check with what it has and needs, the gusts with their range, and pulls."""
-    lines = checks_table(found, amounts)
-    said = [starts(found, amounts)]
-    if (often := how_often_said(found, amounts)) is not None:
-        said.append(f"{often[0].upper()}{often[1:]}.")
-    if found.verdict.tied.ways[:1] == (Way.ANCHORS,) and found.verdict.tied.anchors is not None:
-        said.append(needed_pulls(found.verdict.tied.anchors, found, amounts))
-    said.append(f"Asked: {asked_wind(found, amounts)}.")
-    if (code := code_wind(found, amounts)) is not None:
-        said.append(code)
+    lines, tied = checks_table(shown_checks(found), amounts), found.verdict.tied
+    said = [starts_said(starts(found), amounts)]
+    if often := how_often_said(how_often(found), amounts):
+        said.append(f"{capital(often)}.")
+    if tied.ways[:1] == (Way.ANCHORS,) and tied.anchors is not None:
+        said.append(needed_pulls(tied.anchors, found.remedies.stakes, amounts))
+    said.append(f"Asked: {asked_wind(found.site, amounts)}.")
+    said.append(code_wind(found.site, amounts) or "")
     for each in said:
         lines += wrapped(each, rest="  ", width=_WIDE) if each else []
     return lines
 
 
 def _mends(found: Examination, amounts: Amounts) -> list[Line]:
-    return mend_lines(found, _WIDE)
+    del amounts
+    return mend_lines(mending(found), facts_of(found), _WIDE)
 
 
 def _engineer(found: Examination, amounts: Amounts) -> list[Line]:
-    return engineer(found, amounts)
+    fastened = {each.row.part for each in found.fastened_seams}
+    return [
+        *engineer(all_governed(found, found.checks), amounts),
+        *seam_lines(found.seams, fastened, amounts),
+        *wind_line(found.wind, found.exposed.kinds, found.site, found.factors, found.limits),
+    ]
 
 
 def _as_read(found: Examination, amounts: Amounts) -> list[Line]:
-    return [*as_read(found, amounts), *prove(found, amounts)]
+    return [*as_read(found.structure, amounts), *prove(proof_of(found), amounts)]
 
 
 def _assumed(found: Examination, amounts: Amounts) -> list[Line]:
     """Return what was taken for granted, and which values were not looked up in their source."""
-    lines = spelled_out("Assumed", list(assumptions(found)), width=_WIDE)
-    memory = unverified(found)
+    lines = spelled_out("Assumed", list(assumptions(assumed(found), amounts)), width=_WIDE)
+    memory = unverified(from_memory(found))
     if memory:
         lines += spelled_out(f"{len(memory)} not looked up in the source", memory, width=_WIDE)
     return lines
@@ -107,6 +123,6 @@ def _assumed(found: Examination, amounts: Amounts) -> list[Line]:
 
 def _cautions(found: Examination, amounts: Amounts) -> list[Line]:
     """Return what to take care of, and all that was not looked at, each in one full sentence."""
-    lines = spelled_out("Take care", list(cautions(found)), width=_WIDE)
-    unlooked = list(not_checked(found))
+    lines = spelled_out("Take care", list(cautions(cautions_of(found), amounts)), width=_WIDE)
+    unlooked = list(not_checked(found.verdict.not_looked_at, amounts))
     return [*lines, *spelled_out("Not looked at", unlooked, width=_WIDE)]

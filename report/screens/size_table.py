@@ -1,15 +1,17 @@
 """How wide a foot, how much weight, or which stakes: one table, and what to take."""
 
 from ...checks.sizing.choices import SizeChoice
+from ...checks.sizing.mending import mending
 from ...checks.sizing.remedy import RemedyReason
 from ...checks.sizing.ways import Sizing
+from ...checks.sizing.why_none import why_none
 from ...checks.verdict import Verdict, Way
 from ..advice.mends import mends
 from ..advice.what_to_do import MOST_MENDS, ScreenRow, first_things, subject
 from ..messages import messages
 from ..messages.messages import About
 from ..told.facts import Facts, facts_of
-from ..told.label_anchors import numbered
+from ..told.held_words import numbered
 from ..told.sizing_words import why_no_remedy
 from ..wording.gusts_to_act import bare_act
 from ..wording.lines import Line, wrapped
@@ -92,7 +94,7 @@ def _tied(one: SizeChoice, facts: Facts) -> tuple[str, str]:
 
 def _take(sizing: Sizing, facts: Facts, verdict: Verdict) -> list[ScreenRow]:
     """Return which way to take, in the words of the first screen."""
-    done = mends(sizing.found, MOST_MENDS, facts)
+    done = mends(mending(sizing.found, MOST_MENDS), facts)
     told = [row for row in first_things(verdict, facts, done) if row.about not in messages.UNSIZED]
     if not told and verdict.is_good:
         return [ScreenRow(About.TAKE, messages.TAKE_NOTHING)]
@@ -106,8 +108,10 @@ def _not_offered(sizing: Sizing, facts: Facts) -> list[ScreenRow]:
     """Return why a wider foot, guys or a lower piece is not offered, where it is none."""
     if sizing.found.verdict.is_good:
         return []
+    amounts = facts.amounts
     said = [
-        f"{messages.SIZE_NONE[remedy.kind]}: {why_no_remedy(sizing.found, remedy)}"
+        f"{messages.SIZE_NONE[remedy.kind]}: "
+        f"{why_no_remedy(why_none(sizing.found, remedy), amounts)}"
         for remedy in map(sizing.remedy, messages.SIZE_NONE)
         if not remedy.feasible
         and remedy.reason not in (None, RemedyReason.NOT_NEEDED, RemedyReason.POSTS)

@@ -10,10 +10,12 @@ from ...checks.inputs import read
 from ...checks.sizing.remedy import Remedy
 from ...checks.sizing.ways import Sizing
 from ...checks.sizing.ways import size_design as sized
+from ...checks.sizing.why_none import why_none
 from ...design.model import Design
 from ...units import Quantity
 from ...units.frozen import ByIdentity, ByValue
 from ..told.sizing_words import why_no_remedy
+from ..wording.amounts import Amounts
 from .sizing_object import sizing_object
 
 _DIMENSIONS = {"m": "length", "kg": "mass", "N": "force", "m/s": "speed"}
@@ -71,6 +73,5 @@ def size(design: Design | str | Path) -> Sizes:
 
 def _remedy(sizing: Sizing, one: Remedy) -> ResultRemedy:
     value = None if one.value is None else units.quantity(one.value, _DIMENSIONS[one.unit])
-    return ResultRemedy(
-        one.kind, value, one.feasible, one.governs, why_no_remedy(sizing.found, one)
-    )
+    why, amounts = why_none(sizing.found, one), Amounts(sizing.design.units == "metric")
+    return ResultRemedy(one.kind, value, one.feasible, one.governs, why_no_remedy(why, amounts))

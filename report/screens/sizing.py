@@ -4,16 +4,18 @@ from itertools import zip_longest
 
 from ...checks.judged.judging import Check
 from ...checks.limits import Limits
-from ...checks.sizing.better_fastened import sized
-from ...checks.sizing.foot_bending import foot_bending
+from ...checks.sizing.better_fastened import sized, sized_seam
+from ...checks.sizing.foot_bending import FootBending, bending_of
 from ...checks.sizing.remedy import Remedy, RemedyReason
 from ...checks.sizing.size_curves import CurvePoint
 from ...checks.sizing.ways import Sizing
+from ...checks.sizing.why_none import why_none
+from ...checks.stated.planted import deeper
 from ..advice.way_words import BUILD
 from ..advice.what_to_do import not_looked_at_row
 from ..fastening.fastened_seams import seam_sizes
 from ..fastening.joint_advice import joint_remedy
-from ..told.posts_words import deeper
+from ..told.posts_words import deeper_said
 from ..told.sizing_words import (
     amount,
     limit_gusts,
@@ -24,7 +26,7 @@ from ..told.sizing_words import (
 )
 from ..told.tied_words import anchors_said, guys_said
 from ..wording.amounts import Amounts
-from ..wording.as_read import shape_words
+from ..wording.as_read import in_a_line
 from ..wording.asked_wind import asked_wind, to_spare
 from ..wording.lines import LINE_WIDTH, Line, listed, wrapped
 
@@ -44,7 +46,9 @@ def sizing_lines(sizing: Sizing) -> list[Line]:
         found += _remedy(sizing, remedy, amounts)
     joints = _joints(sizing, amounts)
     found += [Line(""), *joints] if joints else []
-    seams = seam_sizes(sizing.found, amounts)
+    seams = seam_sizes(
+        (sized_seam(sizing.found, one) for one in sizing.found.fastened_seams), amounts
+    )
     found += [Line(""), *seams] if seams else []
     if sizing.curve:
         slides = past_which_it_slides(sizing.slides_first, sizing.curve, amounts)
@@ -56,10 +60,7 @@ def sizing_lines(sizing: Sizing) -> list[Line]:
 
 def _title(sizing: Sizing, amounts: Amounts) -> list[Line]:
     found, name = sizing.found, sizing.design.name
-    facts = (
-        f"{shape_words(found)}, {amounts.length(found.structure.height)} tall, "
-        f"{amounts.mass(found.structure.mass('typical'))}   asked: {asked_wind(found, amounts)}"
-    )
+    facts = f"{in_a_line(found.structure, amounts)}   asked: {asked_wind(found.site, amounts)}"
     whole = f"{name}   {facts}"
     head = (
         [Line(whole, "title")]
@@ -67,24 +68,25 @@ def _title(sizing: Sizing, amounts: Amounts) -> list[Line]:
         else [*wrapped(name, rest="  ", mood="title"), Line(f"  {facts}", "title")]
     )
     wind = amounts.gust(found.site.wind, "near")
+    spare = to_spare(found.site, planted=found.posts is not None)
     if found.posts is not None and not found.needs_anchors:
-        said = f"Its posts carry it in {wind}, {to_spare(found)}: none of these is needed."
+        said = f"Its posts carry it in {wind}, {spare}: none of these is needed."
     elif found.held and any(one.reason is RemedyReason.NOT_NEEDED for one in sizing.remedies):
-        said = f"Held as it is it stands in {wind}, {to_spare(found)}: none of these is needed."
+        said = f"Held as it is it stands in {wind}, {spare}: none of these is needed."
     elif not found.needs_anchors:
-        said = f"It stands untied in {wind}, {to_spare(found)}: none of these is needed."
+        said = f"It stands untied in {wind}, {spare}: none of these is needed."
     elif found.posts is not None:
-        said = f"Its posts give way in {wind}: {deeper(found, amounts)}."
+        said = f"Its posts give way in {wind}: {deeper_said(deeper(found), amounts)}."
     elif any(remedy.feasible for remedy in sizing.remedies if remedy.kind in _HOLDING):
-        said = f"What would hold it, each way alone; checked for {wind}, {to_spare(found)}."
+        said = f"What would hold it, each way alone; checked for {wind}, {spare}."
     elif sizing.feasible:
         said = (
-            f"Neither foot, weight nor anchors alone hold it in {wind}, {to_spare(found)}: it "
+            f"Neither foot, weight nor anchors alone hold it in {wind}, {spare}: it "
             "would have to be lower, or to stand less wind."
         )
     else:
         said = (
-            f"None of these alone holds it in {wind}, {to_spare(found)}. Make it smaller, or set "
+            f"None of these alone holds it in {wind}, {spare}. Make it smaller, or set "
             "posts in the ground in concrete."
         )
     return [*head, *wrapped(said)]
@@ -111,17 +113,19 @@ def _present(sizing: Sizing, amounts: Amounts) -> str:
 
 def _remedy(sizing: Sizing, remedy: Remedy, amounts: Amounts) -> list[Line]:
     if not remedy.feasible or remedy.value is None:
-        return wrapped(f"no: {why_no_remedy(sizing.found, remedy)}", f"  {remedy.kind:<11} ")
+        return wrapped(
+            f"no: {why_no_remedy(why_none(sizing.found, remedy), amounts)}", f"  {remedy.kind:<11} "
+        )
     if remedy.reason is RemedyReason.NOT_NEEDED:
         return wrapped("none needed", f"  {remedy.kind:<11} ")
     label = f"  {remedy.kind:<11} "
     if remedy.anchors is not None:
-        return wrapped(anchors_said(remedy.anchors, sizing.found, amounts), label)
+        return wrapped(anchors_said(remedy.anchors, sizing.found.remedies.stakes, amounts), label)
     if remedy.guys is not None:
         return wrapped(guys_said(remedy.guys, amounts), label)
     assert remedy.found is not None
     check = next(check for check in remedy.found.checks if check.name == remedy.governs)
-    build = amount(remedy, amounts, remedy.value) + BUILD[remedy.kind]
+    build = amount(remedy.kind, remedy.value, amounts) + BUILD[remedy.kind]
     return _row(remedy.kind, build, remedy.found.limits, amounts, _nearest(check, amounts))
 
 
@@ -165,7 +169,7 @@ def _point(point: CurvePoint, amounts: Amounts) -> str:
 
 
 def _notes(sizing: Sizing) -> list[Line]:
-    found: list[Line] = []
+    found, amounts = list[Line](), Amounts(sizing.design.units == "metric")
     built = [
         remedy
         for remedy in sizing.remedies
@@ -175,7 +179,7 @@ def _notes(sizing: Sizing) -> list[Line]:
         if remedy.kind in _ABOUT:
             found += wrapped(_ABOUT[remedy.kind], rest="  ")
         elif remedy.kind == "base width":
-            found += wrapped(_about_width(sizing, remedy), rest="  ")
+            found += wrapped(_about_width(remedy.part, bending_of(remedy), amounts), rest="  ")
     kinds = [remedy.kind for remedy in built]
     needless = any(remedy.reason is RemedyReason.NOT_NEEDED for remedy in sizing.remedies)
     kinds = [kind for kind in kinds if kind != "wind"]
@@ -192,23 +196,19 @@ _ABOUT = {
 }
 
 
-def _about_width(sizing: Sizing, remedy: Remedy) -> str:
-    bends = _how_it_bends(sizing, remedy)
-    if remedy.part is None:
+def _about_width(part: str | None, bends: FootBending | None, amounts: Amounts) -> str:
+    """Return what the wider foot is, a new one where no ``part`` is named, and how it bends."""
+    how = _how_it_bends(bends, amounts)
+    if part is None:
         return (
             "Base width: a foot of 3/4 plywood beneath all, screwed to it, its weight counted; "
-            f"{bends}."
+            f"{how}."
         )
-    return f"Base width: of '{remedy.part}', its own weight counted; {bends}."
+    return f"Base width: of '{part}', its own weight counted; {how}."
 
 
-def _how_it_bends(sizing: Sizing, remedy: Remedy) -> str:
+def _how_it_bends(found: FootBending | None, amounts: Amounts) -> str:
     """Return whether the foot carries what bends it where it stands out."""
-    assert remedy.found is not None
-    assert remedy.design is not None
-    part = remedy.part if remedy.part is not None else remedy.design.parts[-1].name
-    found = foot_bending(remedy.found, part)
-    amounts = Amounts(sizing.design.units == "metric")
     if found is None:
         return "how it bends is not checked"
     out = f"it stands out {amounts.length(found.overhang)}"

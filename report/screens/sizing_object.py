@@ -3,13 +3,18 @@
 from collections.abc import Mapping
 from typing import Any
 
+from ...checks.sizing.better_fastened import sized, sized_seam
+from ...checks.sizing.mending import mending
 from ...checks.sizing.size_curves import CurvePoint
 from ...checks.sizing.ways import Sizing
+from ...checks.sizing.why_none import why_none
 from ..advice.mend_lines import mend_objects
 from ..fastening.fastened_seams import sized_seam_object
 from ..fastening.joint_object import sized_joint_object
+from ..told.facts import facts_of
 from ..told.sizing_words import why_no_remedy
 from ..told.tied_words import tied_object
+from ..wording.amounts import Amounts
 from ..wording.faults import clean
 from ..wording.fingerprint import fingerprint
 
@@ -18,6 +23,7 @@ SIZING_FORMAT = 1
 
 def sizing_object(sizing: Sizing) -> Mapping[str, Any]:
     """Return the JSON object of a sizing."""
+    amounts = Amounts(sizing.design.units == "metric")
     return {
         "format": SIZING_FORMAT,
         "name": clean(sizing.design.name),
@@ -31,14 +37,16 @@ def sizing_object(sizing: Sizing) -> Mapping[str, Any]:
                 "unit": remedy.unit,
                 "feasible": remedy.feasible,
                 "governs": remedy.governs,
-                "reason": why_no_remedy(sizing.found, remedy) or None,
+                "reason": why_no_remedy(why_none(sizing.found, remedy), amounts) or None,
                 **tied_object(remedy.anchors, remedy.guys),
             }
             for remedy in sizing.remedies
         ],
-        "mends": mend_objects(sizing.found),
-        "joints": [sized_joint_object(sizing.found, joint) for joint in sizing.found.joints],
-        "seams": [sized_seam_object(sizing.found, one) for one in sizing.found.fastened_seams],
+        "mends": mend_objects(mending(sizing.found), facts_of(sizing.found)),
+        "joints": [sized_joint_object(sized(sizing.found, joint)) for joint in sizing.found.joints],
+        "seams": [
+            sized_seam_object(sized_seam(sizing.found, one)) for one in sizing.found.fastened_seams
+        ],
         "slides_first_width_m": sizing.slides_first,
         "curve": [point_object(point) for point in sizing.curve],
     }

@@ -4,8 +4,10 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from ...checks.holder import would_hold
+from ...checks.limits import Limits
 from ...checks.sizing.size_curves import CurvePoint
 from ...checks.sizing.ways import StartingSizes
+from ...checks.sizing.why_none import why_none
 from ..advice.what_to_do import not_looked_at_row
 from ..told.sizing_words import limit_gusts, over, past_which_it_slides, why_no_remedy
 from ..wording.amounts import Amounts
@@ -25,8 +27,15 @@ def starting_lines(
     found = sizes.found
     amounts = Amounts(found.design.units == "metric")
     height = amounts.length(found.structure.height)
+    foot, low = amounts.length(sizes.curve[0].value), sizes.weighted
+    wind = f"{asked_wind(found.site, amounts)}, {to_spare(found.site, planted=False)}"
+    if not low.feasible or low.value is None or low.found is None:
+        no = why_no_remedy(why_none(found, low), amounts)
+        weighted = f"Weight low in the {foot} foot does not hold it in {wind}: {no}."
+    else:
+        weighted = _weighted(low.value, low.found.limits, foot, wind, amounts)
     found_ = [
-        Line(f"A {kind}, {shape_words(found)}, {height} tall over all", "title"),
+        Line(f"A {kind}, {shape_words(found.design)}, {height} tall over all", "title"),
         *listed("Taken", [f"{name} {text}" for name, text in taken.items()]),
         Line(""),
         Line(_ROW.format("foot", "weight", "tips", "slides", "act at", "pushed over by")),
@@ -34,7 +43,7 @@ def starting_lines(
         Line(f"  Forecast gusts in {amounts.speed_unit}, untied; {over(amounts)}"),
         Line(""),
         *wrapped(past_which_it_slides(sizes.slides_first, sizes.curve, amounts)),
-        *wrapped(_weighted(sizes, amounts)),
+        *wrapped(weighted),
         *_anchored(sizes, amounts),
         Line(""),
     ]
@@ -49,7 +58,7 @@ def starting_lines(
 
 def starting_object(kind: str, taken: Mapping[str, str], sizes: StartingSizes) -> Mapping[str, Any]:
     """Return the table of base widths as a JSON object."""
-    weighted = sizes.weighted
+    weighted, amounts = sizes.weighted, Amounts(sizes.found.design.units == "metric")
     return {
         "format": SIZING_FORMAT,
         "kind": kind,
@@ -61,7 +70,7 @@ def starting_object(kind: str, taken: Mapping[str, str], sizes: StartingSizes) -
             "value": weighted.value,
             "unit": weighted.unit,
             "feasible": weighted.feasible,
-            "reason": why_no_remedy(sizes.found, weighted) or None,
+            "reason": why_no_remedy(why_none(sizes.found, weighted), amounts) or None,
         },
     }
 
@@ -75,20 +84,14 @@ def _row(point: CurvePoint, amounts: Amounts) -> str:
     )
 
 
-def _weighted(sizes: StartingSizes, amounts: Amounts) -> str:
-    """Return what weight low in the narrowest foot would do."""
-    weighted, found = sizes.weighted, sizes.found
-    foot = amounts.length(sizes.curve[0].value)
-    wind = f"{asked_wind(found, amounts)}, {to_spare(found)}"
-    if not weighted.feasible or weighted.value is None or weighted.found is None:
-        no = why_no_remedy(found, weighted)
-        return f"Weight low in the {foot} foot does not hold it in {wind}: {no}."
-    if not weighted.value:
+def _weighted(weight: float, limits: Limits, foot: str, wind: str, amounts: Amounts) -> str:
+    """Return what weight (kg) low in a foot would do: the limits with it, in a wind."""
+    if not weight:
         return f"On the {foot} foot it stands in {wind}, without weight."
-    tips, slides, act = limit_gusts(weighted.found.limits, amounts)
+    tips, slides, act = limit_gusts(limits, amounts)
     return (
-        f"With {amounts.mass_needed(weighted.value)} low in the {foot} foot it stands in {wind}: "
-        f"tips at {tips}, slides at {slides}, act at {act} {amounts.speed_unit}."
+        f"With {amounts.mass_needed(weight)} low in the {foot} foot it stands in {wind}: tips at "
+        f"{tips}, slides at {slides}, act at {act} {amounts.speed_unit}."
     )
 
 

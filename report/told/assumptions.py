@@ -1,8 +1,9 @@
 """What was assumed where the design is silent, in words: each default that affected the answer."""
 
-from ...checks.examination import Examination
+from collections.abc import Iterable
+
 from ...checks.judged.finding import Finding, FindingSlot
-from ...checks.stated.assumed import Assumed, assumed
+from ...checks.stated.assumed import Assumed
 from ...checks.stated.assumed_parts import OfParts
 from ..fastening.fastener_words import plural
 from ..messages.assumed_messages import ASSUMED, LIKE, LIKE_ALL, WIDEST_BOARD
@@ -10,10 +11,9 @@ from ..wording.amounts import Amounts
 from ..wording.filled import filled_message
 
 
-def assumptions(examination: Examination) -> tuple[str, ...]:
-    """Return every default that affected the answer, each true of this design."""
-    amounts = Amounts(examination.design.units == "metric")
-    return tuple(assumption(one, amounts) for one in assumed(examination))
+def assumptions(found: Iterable[Finding], amounts: Amounts) -> tuple[str, ...]:
+    """Return assumptions as sentences."""
+    return tuple(assumption(one, amounts) for one in found)
 
 
 def assumption(one: Finding, amounts: Amounts) -> str:

@@ -1,17 +1,18 @@
 """The sentences beside a check: what governed it, with which factors, and what a pass means."""
 
-from ...checks.examination import Examination
+from collections.abc import Iterable
+
+from ...checks.judged.finding import Finding
 from ...checks.judged.judging import Check
-from ...checks.stated.governed import governed, remark_on
+from ...checks.stated.governed import remark_on
 from ..messages.check_messages import GOVERNED, REMARKS
 from ..wording.amounts import Amounts
 from ..wording.filled import message_of
 
 
-def check_notes(examination: Examination, check: Check) -> tuple[str, ...]:
+def notes_said(found: Iterable[Finding], amounts: Amounts) -> tuple[str, ...]:
     """Return what governed a check, as sentences."""
-    amounts = Amounts(examination.design.units == "metric")
-    return tuple(message_of(one, amounts, GOVERNED) for one in governed(examination, check))
+    return tuple(message_of(one, amounts, GOVERNED) for one in found)
 
 
 def remarked(check: Check) -> str:

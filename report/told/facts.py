@@ -3,18 +3,20 @@
 import numpy as np
 
 from ...checks.examination import Examination
-from ...checks.holder import Holder, holder_of
+from ...checks.holder import Holder, holder_of, would_hold
+from ...checks.how_often import how_often
 from ...checks.sizing.anchor_pull import people_pull
+from ...checks.stated.planted import deeper, planted
+from ...design.structure import Structure
 from ...units.frozen import ByValue
 from ..messages.messages import ASK_ANYWHERE
 from ..wording.amounts import Amounts
+from ..wording.dig_line import dig_line
 from ..wording.faults import clean
 from ..wording.remark import counted
-from .dig_line import dig_line
-from .held_words import hold_downs, hold_short
+from .held_words import of_what, one_word, short_of
 from .how_often_words import how_often_said
-from .label_anchors import of_what
-from .posts_words import deeper, posts_said
+from .posts_words import deeper_said, posts_said
 
 
 class Facts(ByValue, frozen=True):
@@ -63,22 +65,21 @@ def facts_of(found: Examination) -> Facts:
     wind = amounts.gust(found.site.wind, "near")
     posts = found.posts
     method = found.site.method
-    gives_way = posts is not None and found.needs_anchors
     return Facts(
         amounts=amounts,
         name=found.design.name,
         file=clean(found.design.file) if found.design.file else "FILE",
-        size=_size(found, amounts),
+        size=_size(found.structure, amounts, planted=posts is not None),
         wind=wind,
         bare_wind=amounts.bare_gust(found.site.wind, "near"),
         asked=_ASKED.get(method, "{wind} map wind of {method}").format(wind=wind, method=method),
         ground=found.site.ground,
-        anchors=hold_downs(found) if posts is None else "posts",
-        own=hold_short(found) if found.held else "",
-        holders=of_what(found.held) if found.held else "",
+        anchors=f"{one_word(would_hold(found))}s" if posts is None else "posts",
+        own=short_of(found.held),
+        holders=of_what(found.held),
         posts="" if posts is None else _posts(len(posts.part)),
-        planted="" if posts is None else posts_said(found, amounts),
-        deeper=deeper(found, amounts) if gives_way else "",
+        planted=posts_said(planted(found), amounts),
+        deeper=deeper_said(deeper(found), amounts),
         people="a child" if found.site.people == "children" else "a person",
         people_pull=people_pull(found),
         checked=len(found.joints),
@@ -88,7 +89,7 @@ def facts_of(found: Examination) -> Facts:
         just=method.startswith("ASCE"),
         least_wind=found.minimum_governs,
         laid_down=found.design.laid_down,
-        often=how_often_said(found, amounts) or "",
+        often=how_often_said(how_often(found), amounts),
         look_again=tuple(f"{n.part}, {n.key}: {n.found}: {n.hint}" for n in found.look_again),
     )
 
@@ -103,11 +104,10 @@ _SETTING = {
 }
 
 
-def _size(found: Examination, amounts: Amounts) -> str:
+def _size(structure: Structure, amounts: Amounts, *, planted: bool) -> str:
     """Return how tall it is, how wide its foot, how heavy: ``5 ft tall, 24 in foot, 51 lb``."""
-    structure = found.structure
     said = [f"{amounts.length(structure.height)} tall"]
-    if found.posts is None and len(structure.footprint):
+    if not planted and len(structure.footprint):
         sides = sorted(float(side) for side in np.ptp(structure.footprint, axis=0))
         said.append(f"{amounts.length(sides[0])} foot")
     return ", ".join([*said, amounts.mass(structure.mass("typical"))])

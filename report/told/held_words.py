@@ -1,43 +1,32 @@
-"""What holds a piece down, in words: the anchors and guys of its file, and what they lack."""
+"""What holds a piece down, in words: its anchors and guys, how many, of which kind."""
 
 from ...checks.anchoring.held import Held
-from ...checks.examination import Examination
-from ...checks.holder import Holder, would_hold
-from ...materials import anchors
+from ...checks.holder import Holder, anchors_and_guys, in_all
 from ..messages.terms import TERMS_SAID
-from ..wording.remark import joined
-
-_KINDS = {
-    "stake": "stake",
-    "screw anchor": "screw anchor",
-    "manufactured-home anchor": "screw anchor",
-    "buried weight": "buried weight",
-    "deadman": "buried log",
-    "pier": "concrete pier",
-    "slab bolt": "bolt",
-}
+from ..wording.remark import counted, joined, several_of
 
 
-def hold_short(examination: Examination) -> str:
-    """Return the same in a word or two: ``stakes``, ``stakes and guys``."""
-    return short_of(examination.held)
-
-
-def short_of(held: Held, *, one: bool = False) -> str:
-    """Return the same of what holds any piece, or of one alone."""
-    kinds = [*(_kind(row.kind) for row in held.anchors), *(["guy"] if held.guys else [])]
-    return joined(kind if one else f"{kind}s" for kind in dict.fromkeys(kinds))
-
-
-def _kind(name: str) -> str:
-    return _KINDS.get(anchors.find_anchor(name).group, "anchor")
-
-
-def hold_downs(examination: Examination) -> str:
-    """Return what would hold it, in one word for several: stakes, anchors or bolts."""
-    return f"{one_word(would_hold(examination))}s"
+def short_of(held: Held) -> str:
+    """Return what holds a piece in a word or two: ``stakes``, ``stakes and guys``."""
+    said = TERMS_SAID["anchor group"]
+    return joined(several_of(said.get(one, one)) for one in in_all(held).of)
 
 
 def one_word(holder: Holder) -> str:
     """Return what holds a piece in one word: stake, anchor or bolt."""
     return TERMS_SAID["holder"].get(holder, holder)
+
+
+def of_what(held: Held) -> str:
+    """Return how many anchors and guys of which kind: ``four rebar stakes 1/2 in x 36 in``."""
+    return joined(several_anchors(one.number, *one.of) for one in anchors_and_guys(held))
+
+
+def several_anchors(number: int, kind: str) -> str:
+    """Return so many anchors of a kind: ``four rebar stakes 1/2 in x 36 in``."""
+    return counted(number, kind, several_of(kind))
+
+
+def numbered(number: int, kind: str) -> str:
+    """Return the same with a figure, for tables: ``4 rebar stakes 1/2 in x 36 in``."""
+    return f"{number} {several_of(kind) if number > 1 else kind}"

@@ -2,20 +2,14 @@
 
 from collections.abc import Mapping
 from math import isfinite
-from typing import Any
 
-from ...checks.examination import Examination
 from ...checks.odds.odds import Gusts, Odds
-from ...checks.odds.weights import BY_KIND, MEASURED
-from ...checks.spread import INPUTS, Spread
+from ...design.model import Design
 from ..messages import messages
 from ..wording.amounts import Amounts
-from ..wording.faults import clean
 from ..wording.lines import Line, wrapped
 
 _WIDTH = 79
-ODDS_FORMAT = 1
-"""The format of ``odds --format json``: within it keys are added and none is renamed."""
 
 NAMES: Mapping[str, str] = {
     "density": "how dense its materials are",
@@ -45,13 +39,13 @@ _LEAST_SHARE = 0.02
 _ROW = "  {:<12}{:>14}{:>14}{:>14}"
 
 
-def odds_lines(found: Examination, odds: Odds) -> list[Line]:
-    """Return the first screen of the odds."""
-    amounts = Amounts(found.design.units == "metric")
-    lines = [Line(f"{found.design.name}: odds of {odds.samples:,} like it, untied", "title")]
-    lines += [Line(""), *_told("Asked", _asked(found, odds, amounts)), Line("")]
+def odds_lines(design: Design, odds: Odds, *, planted: bool) -> list[Line]:
+    """Return the first screen of the odds of a design; ``planted`` where it stands on posts."""
+    amounts = Amounts(design.units == "metric")
+    lines = [Line(f"{design.name}: odds of {odds.samples:,} like it, untied", "title")]
+    lines += [Line(""), *_told("Asked", _asked(odds, amounts, planted=planted)), Line("")]
     lines.append(Line(_ROW.format("of 100", "5 have", "50 have", "95 have"), "title"))
-    if found.posts is None:
+    if not planted:
         lines.append(_gusts("tipped by", odds.tipping, amounts))
         lines.append(_gusts("slid by", odds.sliding, amounts))
     else:
@@ -70,7 +64,7 @@ def odds_lines(found: Examination, odds: Odds) -> list[Line]:
 def input_lines(odds: Odds) -> list[Line]:
     """Return what varies, by how much, and on whose word."""
     lines = [Line(""), Line("What varies, each by itself", "title")]
-    for name, kind, one in _spreads(odds):
+    for name, kind, one in odds.varying:
         of = f" of {kind}" if kind else ""
         bounds = [
             f"{word} {value:g}"
@@ -91,82 +85,9 @@ def input_lines(odds: Odds) -> list[Line]:
     return lines
 
 
-def odds_object(found: Examination, odds: Odds) -> dict[str, Any]:
-    """Return the odds in SI for programs."""
-    return {
-        "format": ODDS_FORMAT,
-        "name": clean(found.design.name),
-        "file": clean(found.design.file),
-        "tipping_forecast_gust_m_s": _object(odds.tipping),
-        "sliding_forecast_gust_m_s": _object(odds.sliding),
-        "joint_forecast_gust_m_s": _object(odds.joint or Gusts(None, None, None)),
-        "first_joint": odds.first_joint,
-        "asked_forecast_gust_m_s": odds.asked,
-        "probability_at_asked_wind": odds.chances["any"],
-        "probabilities": {
-            name: odds.chances[name]
-            for name in ("tips", "slides", "joint")
-            if name != "joint" or odds.joint is not None
-        },
-        "per_year": odds.per_year,
-        "over_years": odds.over_years,
-        "years": odds.years,
-        "least_that_is_told": odds.bounded,
-        "standard_error": odds.errors["asked"],
-        "standard_error_per_year": odds.errors["year"],
-        "standard_error_over_years": odds.errors["years"],
-        "sensitivity": [{"input": name, "share": share} for name, share in odds.shares],
-        "inputs": [
-            {
-                "name": name,
-                "of": kind or None,
-                "shape": one.shape,
-                "spread": one.spread,
-                "mean": one.mean,
-                "low": one.low,
-                "high": one.high if isfinite(one.high) else None,
-                "source": one.source,
-                "confidence": one.confidence or None,
-            }
-            for name, kind, one in _spreads(odds)
-        ],
-        "not_included": list(NOT_INCLUDED),
-        "samples": odds.samples,
-        "seed": odds.seed,
-    }
-
-
-def _object(gusts: Gusts) -> dict[str, float | None]:
-    return {"p5": gusts.p5, "p50": gusts.p50, "p95": gusts.p95}
-
-
-def _spreads(odds: Odds) -> list[tuple[str, str, Spread]]:
-    """Return what varies of this piece: input, kind of material, spread."""
-    kinds = {"wood" if kind == MEASURED else kind for kind in odds.kinds}
-    own = {name for kind in odds.kinds for name in BY_KIND[kind]}
-    used = {
-        name: (not odds.spreads[name].keys() - {""} and _counts(odds, name)) or name in own
-        for name in INPUTS
-    }
-    return [
-        (name, kind, one)
-        for name in INPUTS
-        if used[name]
-        for kind, one in odds.spreads[name].items()
-        if not kind or kind in kinds
-    ]
-
-
-def _counts(odds: Odds, name: str) -> bool:
-    if name == "climate":
-        return odds.per_year is not None
-    return name != "fastening" or odds.joint is not None
-
-
-def _asked(found: Examination, odds: Odds, amounts: Amounts) -> str:
-    on_posts = found.posts is not None
+def _asked(odds: Odds, amounts: Amounts, *, planted: bool) -> str:
     ways = {
-        "tips": "ask too much of the ground beside their posts" if on_posts else "tip",
+        "tips": "ask too much of the ground beside their posts" if planted else "tip",
         "slides": "slide",
         "joint": "ask too much of a joint",
     }
@@ -175,7 +96,7 @@ def _asked(found: Examination, odds: Odds, amounts: Amounts) -> str:
         for key, word in ways.items()
         if odds.chances[key] > 0.0
     ]
-    more = " or ask more than a book allows" if on_posts or odds.chances["joint"] > 0.0 else ""
+    more = " or ask more than a book allows" if planted or odds.chances["joint"] > 0.0 else ""
     any_way = chance_in_words(odds.chances["any"])
     said = f"in gusts of {amounts.gust(odds.asked)} {any_way} give way{more}"
     return f"{said}: {', '.join(each)}." if len(each) > 1 else f"{said}."
@@ -220,7 +141,10 @@ def _shares(odds: Odds) -> str:
 
 
 def _gusts(head: str, gusts: Gusts, amounts: Amounts) -> Line:
-    each = [messages.CALM if one is None else amounts.gust(one) for one in _object(gusts).values()]
+    each = [
+        messages.CALM if one is None else amounts.gust(one)
+        for one in (gusts.p5, gusts.p50, gusts.p95)
+    ]
     return Line(_ROW.format(head, *each))
 
 

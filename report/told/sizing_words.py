@@ -2,80 +2,62 @@
 
 from collections.abc import Sequence
 
-from ...checks.examination import Examination
+from ...checks.judged.finding import Finding
 from ...checks.limits import GREATEST_GUST, Limits
-from ...checks.sizing.remedy import Remedy, RemedyReason
 from ...checks.sizing.size_curves import CurvePoint
+from ...checks.sizing.why_none import Utmost, WhyNone, amount_of
 from ..wording.amounts import Amounts
+from ..wording.filled import Messages, filled_message, message_of
 
-_FAILS = {
-    RemedyReason.TIPS: "still tips",
-    RemedyReason.SLIDES: "still slides",
-    RemedyReason.SINKS: "sinks in",
-    RemedyReason.GIVES_WAY: "leans over with its posts",
+_STIFFENERS = {False: "2x4s", True: "45x95 mm lumber"}
+
+NO_REMEDY: Messages = {
+    WhyNone.NOT_NEEDED: "none needed: it stands as it is",
+    WhyNone.ANCHORS_BREAK: (
+        "{up} up or {sideways} sideways at each is more than garden anchors hold"
+    ),
+    WhyNone.ANCHORS_SINK_IT: (
+        "they would draw its foot into the {ground}: spread it, and look again"
+    ),
+    WhyNone.GUYS_BREAK: "no rope and ground anchor here hold it at 45 degrees",
+    WhyNone.GUYS_IDLE: "they would carry nothing: pins against sliding hold it alone",
+    WhyNone.BENDS: (
+        "{across} across would do, but bends too far for one sheet: double it, or nail "
+        "{stiffeners} beneath to its edge"
+    ),
+    WhyNone.FAILS_TIED: "they would hold it down, but held so it fails elsewhere ({governs})",
+    WhyNone.NO_PLACE: "at two thirds of its height nothing stands where four could be tied",
+    WhyNone.POSTS: "its posts carry it: set them deeper, or in concrete",
+    WhyNone.NOTHING_UPRIGHT: "nothing upright in it can be made lower",
+    WhyNone.TIPS: "even {utmost} it still tips",
+    WhyNone.SLIDES: "even {utmost} it still slides",
+    WhyNone.SLIDES_UNPINNED: "even {utmost} it still slides: pin it",
+    WhyNone.SINKS: "even {utmost} it sinks in",
+    WhyNone.GIVES_WAY: "even {utmost} it leans over with its posts",
+    WhyNone.ANOTHER: "even {utmost} it fails ({governs})",
+    Utmost.WIDTH: "{amount} across",
+    Utmost.WEIGHT: "under {amount}",
+    Utmost.HEIGHT: "only {amount} tall",
+    Utmost.WIND: "in {amount}",
 }
-_EVEN = {"base width": "", "ballast": "under ", "height": "only ", "wind": "in "}
 
 
 def stiffeners(metric: bool) -> str:
     """Return what is nailed beneath a foot that bends too far, as lumber is sold."""
-    return "45x95 mm lumber" if metric else "2x4s"
+    return _STIFFENERS[metric]
 
 
-def amount(remedy: Remedy, amounts: Amounts, value: float | None) -> str:
-    """Return an amount of a remedy as it is built."""
-    value = value or 0.0
-    match remedy.kind:
-        case "base width":
-            return amounts.width_needed(value)
-        case "ballast":
-            return amounts.mass_needed(value)
-        case "height":
-            return amounts.length(value)
-        case _:
-            return amounts.gust(value, "near")
+def amount(kind: str, value: float | None, amounts: Amounts) -> str:
+    """Return what a remedy of a kind takes, as it is built."""
+    return filled_message("{it}", {"it": amount_of(kind, value or 0.0)}, amounts, {})
 
 
-def why_no_remedy(before: Examination, remedy: Remedy) -> str:
-    """Return why a remedy is none, or is not needed; nothing where there is no more to say."""
-    amounts = Amounts(before.design.units == "metric")
-    match remedy.reason:
-        case None:
-            return ""
-        case RemedyReason.NOT_NEEDED:
-            return "none needed: it stands as it is"
-        case RemedyReason.ANCHORS_BREAK:
-            up, sideways = map(amounts.pull, before.anchor_search.pulls)
-            return f"{up} up or {sideways} sideways at each is more than garden anchors hold"
-        case RemedyReason.ANCHORS_SINK_IT:
-            ground = before.standing.ground.name
-            return f"they would draw its foot into the {ground}: spread it, and look again"
-        case RemedyReason.GUYS_BREAK:
-            return "no rope and ground anchor here hold it at 45 degrees"
-        case RemedyReason.GUYS_IDLE:
-            return "they would carry nothing: pins against sliding hold it alone"
-        case RemedyReason.BENDS:
-            across = amount(remedy, amounts, remedy.utmost)
-            return (
-                f"{across} across would do, but bends too far for one sheet: double it, or nail "
-                f"{stiffeners(amounts.metric)} beneath to its edge"
-            )
-        case RemedyReason.FAILS_TIED:
-            return f"they would hold it down, but held so it fails elsewhere ({remedy.governs})"
-        case RemedyReason.NO_PLACE:
-            return "at two thirds of its height nothing stands where four could be tied"
-        case RemedyReason.POSTS:
-            return "its posts carry it: set them deeper, or in concrete"
-        case RemedyReason.NOTHING_UPRIGHT:
-            return "nothing upright in it can be made lower"
-        case reason:
-            most = _EVEN[remedy.kind] + amount(remedy, amounts, remedy.utmost)
-            tall = {"base width": " across", "height": " tall"}.get(remedy.kind, "")
-            pin = (
-                ": pin it" if remedy.kind == "base width" and reason is RemedyReason.SLIDES else ""
-            )
-            fails = _FAILS.get(reason, f"fails ({remedy.governs})")
-            return f"even {most}{tall} it {fails}{pin}"
+def why_no_remedy(why: Finding | None, amounts: Amounts) -> str:
+    """Return why a remedy is none, or is not needed; empty where there is no more to say."""
+    if why is None:
+        return ""
+    slots = {**why.slots, "stiffeners": stiffeners(amounts.metric)}
+    return message_of(Finding(why.what, slots), amounts, NO_REMEDY)
 
 
 def limit_gusts(limits: Limits, amounts: Amounts) -> tuple[str, str, str]:

@@ -6,28 +6,27 @@ from typing import Any
 
 from ...checks.anchoring.anchor_choice import AnchorChoice
 from ...checks.anchoring.guy_choice import GuyChoice
-from ...checks.examination import Examination
+from ...checks.stability.remedies import Stakes
 from ...materials import anchors as kinds
 from ...materials import guy_lines
 from ...statics.tables.anchor_table import AnchorRow, GuyRow
 from ..messages import messages
+from ..messages.terms import WHERE
 from ..wording.amounts import Amounts
 
 
-def anchors_said(choice: AnchorChoice, found: Examination, amounts: Amounts) -> str:
+def anchors_said(choice: AnchorChoice, stakes: Stakes, amounts: Amounts) -> str:
     """Return which anchors, where, how they are set, and what each is asked for."""
-    stakes = found.remedies.stakes
     row = choice.held.anchors[-1]
     pulls = ((stakes.pull, "up"), (stakes.sideways, "sideways"))
     asked = ", ".join(f"{amounts.pull(pull)} {way}" for pull, way in pulls if pull > 1.0) + " each"
     same = len(row.points) == len(stakes.points)
-    said = f"{len(row.points)} of {choice.row.kind}, {messages.WHERE[choice.places]}"
+    said = f"{len(row.points)} of {choice.row.kind}, {WHERE[choice.places]}"
     return f"{said}, {how_set(choice.row, len(row.points), amounts)}{f': {asked}' if same else ''}"
 
 
-def needed_pulls(choice: AnchorChoice, found: Examination, amounts: Amounts) -> str:
+def needed_pulls(choice: AnchorChoice, stakes: Stakes, amounts: Amounts) -> str:
     """Return what each anchor is asked for: ``Each of the anchors is asked for 40 lb up, …``."""
-    stakes = found.remedies.stakes
     if len(choice.held.anchors[-1].points) != len(stakes.points):
         return ""
     pulls = ((stakes.pull, "up"), (stakes.sideways, "sideways"))

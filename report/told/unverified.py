@@ -1,7 +1,8 @@
 """Values on which an answer rests that were written from memory: a sentence for each."""
 
-from ...checks.examination import Examination
-from ...checks.stated.from_memory import FromMemory, Value, from_memory
+from collections.abc import Iterable
+
+from ...checks.stated.from_memory import FromMemory, Value
 from ..fastening.fastener_words import plural
 from ..messages import messages
 from ..wording.filled import first_source, plain_source
@@ -12,9 +13,9 @@ _FIRST_ONLY = (Value.DENSITY, Value.FASTENER)
 """Values whose source names the notes of other copies behind it."""
 
 
-def unverified(examination: Examination) -> tuple[str, ...]:
-    """Return a sentence for each value written from memory on which this answer rests."""
-    return tuple(dict.fromkeys(_said(one) for one in from_memory(examination)))
+def unverified(found: Iterable[FromMemory]) -> tuple[str, ...]:
+    """Return a sentence for each value written from memory."""
+    return tuple(dict.fromkeys(map(_said, found)))
 
 
 def _said(one: FromMemory) -> str:

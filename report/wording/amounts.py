@@ -110,6 +110,11 @@ class Amounts(ByValue, frozen=True):
         unit, whole = "kg" if self.metric else "lb", self.whole_force(newtons, way)
         return f"less than 1 {unit}" if way == "down" and whole < 1 else f"{whole:,} {unit}"
 
+    def about_force(self, newtons: float) -> str:
+        """Return a push or pull, down, as about so much: ``about 27 lb``, ``less than 1 lb``."""
+        about = "about " if self.whole_force(newtons) else ""
+        return f"{about}{self.force(newtons, 'down')}"
+
     def whole_force(self, newtons: float, way: _Way = "down") -> int:
         """Return a push or pull in whole pounds, or kg."""
         return _whole(newtons / (GRAVITY if self.metric else POUND_FORCE), way)

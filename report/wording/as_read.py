@@ -3,9 +3,8 @@
 from collections import Counter
 from math import cos, pi, tan
 
-from ...checks.examination import Examination
 from ...design.builds.shape_keys import as_any_shape
-from ...design.model import Part
+from ...design.model import Design, Part
 from ...design.shapes.ball import Ball
 from ...design.shapes.bodies import Shell, Solid
 from ...design.shapes.boxes import Box
@@ -20,23 +19,24 @@ from ...design.shapes.roofs import Dome, Vault
 from ...design.shapes.rotor import Rotor
 from ...design.shapes.turned import Turned
 from ...design.shapes.weight import Weight
+from ...design.structure import Structure
 from ...units.frozen import ByValue
 from .amounts import Amounts
 from .lines import Line, wrapped
 
 
-def as_read(examination: Examination, amounts: Amounts) -> list[Line]:
+def as_read(structure: Structure, amounts: Amounts) -> list[Line]:
     """Return what was read of every part."""
     size = _Spoken(amounts)
-    copies = Counter(body.part for body in examination.structure.bodies)
-    parts = examination.design.parts
+    copies = Counter(body.part for body in structure.bodies)
+    parts = structure.design.parts
     told = "; ".join(_part(part, copies[i], size) for i, part in enumerate(parts))
-    return wrapped(f"As read: {told}. {_balance(examination, amounts)}", rest="  ")
+    return wrapped(f"As read: {told}. {_balance(structure, amounts)}", rest="  ")
 
 
-def shape_words(examination: Examination) -> str:
+def shape_words(design: Design) -> str:
     """Return what kind of piece it is in a word or two: ``8 sides``, ``round``, ``3 parts``."""
-    parts = examination.design.parts
+    parts = design.parts
     plans = [plan for part in parts if (plan := part.shape.named_plan) is not None]
     sides = {plan.sides if isinstance(plan, Regular) else None for plan in plans}
     if len(sides) == 1 and (only := sides.pop()) is not None:
@@ -44,8 +44,14 @@ def shape_words(examination: Examination) -> str:
     return f"{len(parts)} parts" if len(parts) > 1 else "one part"
 
 
-def _balance(examination: Examination, amounts: Amounts) -> str:
-    structure, design = examination.structure, examination.design
+def in_a_line(structure: Structure, amounts: Amounts) -> str:
+    """Return what a piece is in a line: its kind, how tall, how heavy."""
+    tall, weight = amounts.length(structure.height), amounts.mass(structure.mass("typical"))
+    return f"{shape_words(structure.design)}, {tall} tall, {weight}"
+
+
+def _balance(structure: Structure, amounts: Amounts) -> str:
+    design = structure.design
     up = float(structure.centre_of_mass("typical")[2])
     said = f"Balance point {amounts.length(up)} up."
     weight = amounts.mass(structure.mass("typical"))

@@ -2,32 +2,20 @@
 
 from math import degrees
 
-from ...checks.examination import Examination
 from ...loads.gust.standard import AT_PIECE
 from ...loads.methods import standard_of
 from ...loads.wind.site import OPEN_COUNTRY, Site
+from ..messages.terms import TERMS_SAID
 from .amounts import Amounts
-
-SURROUNDINGS = {"B": "houses and trees", "C": "open ground", "D": "shore"}
-_TERRAINS = {
-    "0": "shore",
-    "I": "flat bare ground",
-    "II": "open ground",
-    "III": "houses and trees",
-    "IV": "town",
-}
 
 
 def around(site: Site) -> str:
     """Return what lies around it, in a few words."""
-    if site.terrain is not None:
-        return _TERRAINS[site.terrain]
-    return SURROUNDINGS[site.exposure or OPEN_COUNTRY]
+    return TERMS_SAID["surroundings"][site.terrain or site.exposure or OPEN_COUNTRY]
 
 
-def asked_wind(examination: Examination, amounts: Amounts) -> str:
+def asked_wind(site: Site, amounts: Amounts) -> str:
     """Return the wind that was asked for, a hill and a slope with it, in a few words."""
-    site = examination.site
     wind = amounts.gust(site.wind, "near")
     if site.method == AT_PIECE:
         said = [f"{wind} at the piece"]
@@ -43,9 +31,8 @@ def asked_wind(examination: Examination, amounts: Amounts) -> str:
     return ", ".join(said)
 
 
-def code_wind(examination: Examination, amounts: Amounts) -> str | None:
+def code_wind(site: Site, amounts: Amounts) -> str | None:
     """Return the sentence that names a code's wind as it was given; None for plain gusts."""
-    site = examination.site
     if not standard_of(site.method).is_code:
         return None
     source = f"source: {site.wind_source}" if site.wind_source else "no source given"
@@ -67,10 +54,9 @@ def mapped(site: Site) -> str:
     return "mean wind of the map" if site.terrain is not None else "map wind"
 
 
-def to_spare(examination: Examination) -> str:
+def to_spare(site: Site, *, planted: bool) -> str:
     """Return the reserve that was asked for, in words."""
-    site = examination.site
-    if examination.posts is not None and site.basis != "strength":
+    if planted and site.basis != "strength":
         return "within what the ground may be asked"
     if site.basis != "service":
         return "which just does not tip it"

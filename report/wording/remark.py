@@ -1,5 +1,6 @@
 """Names, numbers and lists in a sentence."""
 
+import re
 from collections.abc import Iterable, Sequence
 
 
@@ -22,6 +23,14 @@ def counted(number: int, one: str, many: str | None = None) -> str:
     words = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
     said = words[number] if 0 <= number < len(words) else f"{number:,}"
     return f"{said} {one if number == 1 else many or one + 's'}"
+
+
+_NOUN = re.compile(r"\b(stake|anchor|pad|pier|log|bolt|weight|guy|post)\b")
+
+
+def several_of(kind: str) -> str:
+    """Return the name of a kind for several: ``rebar stakes 1/2 in x 36 in``."""
+    return _NOUN.sub(r"\1s", kind, count=1)
 
 
 def few(names: Sequence[str], last: str = "and", most: int = 3) -> str:

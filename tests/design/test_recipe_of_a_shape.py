@@ -117,7 +117,7 @@ from yardfast.checks.examination import examine
 from yardfast.report.wording.amounts import Amounts
 from yardfast.report.wording.as_read import as_read
 one, other = (yf.read(path) for path in sys.argv[1:3])
-lines = [line.text for line in as_read(examine(one), Amounts(False))]
+lines = [line.text for line in as_read(examine(one).structure, Amounts(False))]
 results = [
     [(check["name"], check["utilization"]) for check in yf.check(each).to_dict()["checks"]]
     for each in (one, other)

@@ -14,9 +14,9 @@ from yardfast.checks.inputs import SPECS, read_text
 from yardfast.design.file.part_table import every_key
 from yardfast.design.reader.schema import TableSpec
 from yardfast.report.data.design_schema import design_schema
+from yardfast.report.data.odds_record import odds_object
 from yardfast.report.data.result_record import RESULT_FORMAT
 from yardfast.report.data.result_schema import result_schema
-from yardfast.report.told.odds_words import odds_object
 
 GIVEN_OUT = json.loads((Path(__file__).parent / "format_1.json").read_text(encoding="utf-8"))
 
@@ -70,4 +70,4 @@ def test_the_odds_have_the_names_that_were_given_out():
     from yardfast.checks.odds.odds import odds
 
     found, told = odds(read_text(HARBOUR_LIGHT), samples=8)
-    assert set(GIVEN_OUT["odds"]) <= set(odds_object(found, told))
+    assert set(GIVEN_OUT["odds"]) <= set(odds_object(found.design, told))

@@ -5,9 +5,10 @@ import verdict_designs
 
 import yardfast as yf
 from yardfast.checks.examination import examine
+from yardfast.checks.how_often import moving_gust
 from yardfast.checks.inputs import read_text
 from yardfast.report.screens.first_screen import first_screen
-from yardfast.report.told.how_often_words import _often, moving_gust
+from yardfast.report.told.how_often_words import _often
 from yardfast.units import MPH
 
 

@@ -9,6 +9,7 @@ from joint_designs import POST, TOWER, joint
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read, read_text
 from yardfast.checks.judged.judging import Kind
+from yardfast.checks.sizing.mending import mending
 from yardfast.cli import main
 from yardfast.cli.commands.new import default_file, file_of
 from yardfast.report.advice.mend_lines import lines_to_type, mend_lines, mend_objects
@@ -51,6 +52,12 @@ def found_of(text):
     return examine(read_text(text, "piece.toml"))
 
 
+def told(text):
+    """Return what would mend a piece, and the slots of its messages."""
+    found = found_of(text)
+    return mending(found), facts_of(found)
+
+
 def in_file(text, lines):
     """Return a file with lines typed in place of those keys of the table that they name."""
     heads = [n for n, line in enumerate(lines) if line.startswith("[[")]
@@ -82,7 +89,7 @@ def in_file(text, lines):
 def test_lines_to_type_make_the_joint_hold(text):
     found = found_of(text)
     (joint_,) = (check for check in found.verdict.mend if check.kind is Kind.JOINT)
-    every = mends(found, None, facts_of(found))
+    every = mends(mending(found), facts_of(found))
     lines = [line for mend in every for one in mend.lines for line in lines_to_type(one)]
     assert lines
     again = found_of(in_file(text, [re.sub(r" +=", " =", line) for line in lines]))
@@ -110,7 +117,7 @@ def test_lines_to_type_make_a_part_or_a_load_pass(text, name, key):
     found = found_of(text)
     alike = [one.name for one in found.verdict.mend]
     assert name in alike
-    every = mends(found, None, facts_of(found))
+    every = mends(mending(found), facts_of(found))
     lines = [each for mend in every for one in mend.lines for each in lines_to_type(one)]
     assert any(line.startswith(key) for line in lines)
     if name.startswith("load"):
@@ -131,7 +138,7 @@ def test_of_every_mend_it_is_told_what_to_do_in_its_line_too():
     to_do += "|.* would do"
     for file in ("swing", "three-pieces", "boathouse"):
         found = examine(read(f"examples/{file}.toml"))
-        for mend in mends(found, 3, facts_of(found)):
+        for mend in mends(mending(found, 3), facts_of(found)):
             assert re.match(rf"([a-z ]+: )?({to_do})", mend.short), mend.short
 
 
@@ -139,7 +146,7 @@ def test_lines_stand_behind_numbers_in_mend_and_in_the_json(tmp_path, capsys, mo
     monkeypatch.chdir(tmp_path)
     file = Path("piece.toml")
     file.write_text(TOWER + joint(), encoding="utf-8")
-    said = [line.text for line in mend_lines(found_of(TOWER + joint()), 79)]
+    said = [line.text for line in mend_lines(*told(TOWER + joint()), 79)]
     assert any("blocks" in line and "'spruce-pine-fir'" in line for line in said)
     for command in (["check", str(file), "--numbers"], ["mend", str(file)]):
         main(command)
@@ -147,7 +154,7 @@ def test_lines_stand_behind_numbers_in_mend_and_in_the_json(tmp_path, capsys, mo
         assert set(said) <= set(out)
         assert all(len(line) <= 79 for line in out)
     assert file.read_text(encoding="utf-8") == TOWER + joint()
-    one = next(each for each in mend_objects(found_of(TOWER + joint())) if each["lines"])
+    one = next(each for each in mend_objects(*told(TOWER + joint())) if each["lines"])
     assert one["of"] == ["joint: tower to foot"]
     assert one["lines"][0]["keys"]["blocks"] == "'spruce-pine-fir'"
 
@@ -155,7 +162,7 @@ def test_lines_stand_behind_numbers_in_mend_and_in_the_json(tmp_path, capsys, mo
 def test_a_load_that_is_not_stood_comes_with_how_much_lets_it_stand():
     """Dry concrete on paving: 250 N against friction alone; a step less weight does not do."""
     found = found_of(BLOCK)
-    (mend,) = mends(found, None, facts_of(found))
+    (mend,) = mends(mending(found), facts_of(found))
     mass = float(re.search(r"(\d+) kg low in the foot", mend.whole)[1])
     passes = [
         next(check for check in found_of(BLOCK + WEIGHT.format(mass=kg)).checks if check.load)
@@ -217,7 +224,7 @@ def test_a_frame_that_racks_names_the_joints_that_hold_no_pull():
     racking = next(check for check in found.verdict.mend if check.kind is Kind.RACKING)
     assert found.joints[0].holds.pull == 0.0
     assert "board" in racking.slots
-    (first, *_) = mends(found, None, facts_of(found))
+    (first, *_) = mends(mending(found), facts_of(found))
     assert "since board to posts holds no pull: screws there that do" in first.whole
     # screws as they say: what racked for want of a pull no longer does
     screwed = found_of(SIGN.replace("'1/4 bolt 5 in'\nwasher = '1 in'", "'#14 wood screw 3 in'"))

@@ -12,8 +12,8 @@ from seam_designs import seam, tower
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.cli import main, screen
+from yardfast.report.data.result import Result
 from yardfast.report.printed.sheet import sheet
-from yardfast.report.told.not_checked import not_checked
 from yardfast.report.told.passing_words import named, passing
 
 WEAK = seam(fastener="6d common nail", spacing="12 in")
@@ -129,7 +129,7 @@ def test_sizing_tells_the_spacing_that_would_hold(run):
 
 def test_only_seams_that_nothing_fastens_are_said_not_to_be_judged():
     def unjudged(text):
-        remarks = not_checked(examine(read_text(text)))
+        remarks = Result(examine(read_text(text))).not_checked
         return " ".join(remark for remark in remarks if "seams" in remark)
 
     assert "The seams of tower and lantern were not judged" in unjudged(tower() + SECOND)
@@ -156,7 +156,7 @@ def test_a_named_load_is_said_not_to_be_asked_of_the_seams():
     load += "direction = 'right'\n"
 
     def unchecked(text):
-        return not_checked(examine(read_text(text)))
+        return Result(examine(read_text(text))).not_checked
 
     words = "Seams are judged by the wind alone: what 'swing' asks of them was not checked."
     assert words in unchecked(tower() + seam() + load)

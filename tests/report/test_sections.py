@@ -15,8 +15,6 @@ from yardfast.report.data.result import Result
 from yardfast.report.screens.folder import folder, folder_row
 from yardfast.report.screens.listings import ground_lines, material_lines
 from yardfast.report.screens.sections import Shown, shown_of
-from yardfast.report.told.cautions import cautions
-from yardfast.report.told.not_checked import not_checked
 from yardfast.report.wording.amounts import MPH, Amounts
 from yardfast.report.wording.as_read import as_read
 from yardfast.units.frozen import replace
@@ -93,7 +91,7 @@ def test_gusts_are_rounded_down_and_act_at_to_five():
 def test_polygons_are_read_back_with_all_three_widths():
     # a hexagon's points are 2/sqrt(3) = 1.1547 of its flats, its side half of its points
     found = examined("HEXAGON")
-    text = flat(" ".join(line.text for line in as_read(found, Amounts(False))))
+    text = flat(" ".join(line.text for line in as_read(found.structure, Amounts(False))))
     assert "12 in flat to flat (13 7/8 in over points, side 6 7/8 in)" in text
     # an octagon of 20 in: 20/cos(22.5 deg) = 21.65, 20 tan(22.5 deg) = 8.28 in
     assert "21 5/8" in flat(text_of("HARBOUR", Shown(as_read=True)))
@@ -118,7 +116,7 @@ def test_each_turn_of_things_has_its_words(name, said):
 @ALL
 def test_every_caution_and_all_that_was_not_looked_at_stand_in_full(name):
     found, text = examined(name), flat(text_of(name, Shown(cautions=True)))
-    for remark in (*cautions(found), *not_checked(found)):
+    for remark in (*Result(found).cautions, *Result(found).not_checked):
         assert flat(remark) in text
 
 
@@ -188,7 +186,7 @@ def test_every_shape_is_read_back_in_words():
     design = replace(found.design, parts=(found.design.parts[0], *parts))
     at = replace(found.at, design=design, structure=replace(found.structure, design=design))
     whole = replace(found, design=design, at=at)
-    text = flat(" ".join(line.text for line in as_read(whole, Amounts(True))))
+    text = flat(" ".join(line.text for line in as_read(whole.structure, Amounts(True))))
     for said in (
         "rafter 38 mm by 89 mm, 849 mm long",
         "pipe 51 mm across, 600 mm long",

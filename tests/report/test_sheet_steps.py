@@ -9,6 +9,7 @@ from verdict_designs import STANDS, block, design_text
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.checks.verdict import Word
+from yardfast.report.data.result import Result
 from yardfast.report.drawings.drawing_elevation import Elevation
 from yardfast.report.drawings.drawing_pair import pairs
 from yardfast.report.drawings.drawing_plan import PlanDrawing
@@ -17,7 +18,6 @@ from yardfast.report.drawings.front_view import front_view
 from yardfast.report.drawings.ground_plan import ground_plan
 from yardfast.report.drawings.set_out import set_out
 from yardfast.report.printed.sheet import sheet
-from yardfast.report.told.not_checked import not_checked
 
 BOX = block("20 in", "20 in", "48 in", "12 lb/ft^3")
 GUYS = """
@@ -97,7 +97,7 @@ def test_only_stakes_lean():
 
 def test_fastening_of_guys_is_not_checked_only_where_there_are_guys():
     def said(found):
-        return " ".join(not_checked(found))
+        return " ".join(Result(found).not_checked)
 
     assert "How the guys are fastened to the piece was not checked" in said(guyed())
     assert "guys" not in said(examined(design_text(BOX)))

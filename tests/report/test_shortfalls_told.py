@@ -7,10 +7,9 @@ from verdict_designs import CONCRETE, STANDS, block, design_text
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
 from yardfast.checks.judged.judging import Kind
+from yardfast.report.data.result import Result
 from yardfast.report.printed.sheet import sheet
 from yardfast.report.screens.sections import Shown, shown_of
-from yardfast.report.told.cautions import cautions
-from yardfast.report.told.not_checked import not_checked
 from yardfast.report.told.passing_words import passing
 from yardfast.units.frozen import replace
 
@@ -110,7 +109,7 @@ def test_a_part_too_weak_under_a_load_is_not_called_too_weak_for_the_wind():
 
 
 def cautions_of(text):
-    return " ".join(cautions(examined(text)))
+    return " ".join(Result(examined(text)).cautions)
 
 
 def test_nobody_is_told_to_lay_down_what_stands_in_the_ground():
@@ -143,7 +142,8 @@ def test_parts_whose_strength_was_not_checked_are_named_where_there_is_room():
     )
     text = BEAM + parts
     assert any(
-        "The strength of foot, cap and ball was" in one for one in not_checked(examined(text))
+        "The strength of foot, cap and ball was" in one
+        for one in Result(examined(text)).not_checked
     )
 
 
