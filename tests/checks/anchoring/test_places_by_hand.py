@@ -141,3 +141,27 @@ def test_the_nearest_of_all_anchors_tells_what_each_of_a_row_holds_sideways(besi
     )
     alone = anchor_capacity(find_anchor(kind), find_ground("firm lawn")).sideways
     assert found.anchors[0].holds.sideways == pytest.approx(share * alone, rel=1e-6)
+
+
+@pytest.mark.parametrize(("radius", "out"), [(1.5, 0.0), (1.7, 0.2)])
+def test_a_guy_rises_from_its_stake_to_where_it_is_tied(radius, out):
+    """1.5 m up over 1.5 m: at 45 degrees, 2.121 m long, whether it is tied in the middle or 0.2 m
+    out of it."""
+    row = GuyRow(
+        "guys",
+        "polyester rope 1/4 in",
+        "steel stake 1 in x 36 in",
+        height=1.5,
+        radius=radius,
+        count=4,
+        out=out,
+    )
+    drawn = design(Part("post", Box(0.4, 0.4, 1.6), density=200.0), ground="firm lawn")
+    (guys,) = held_by(
+        replace(drawn, tables={**drawn.tables, GuyRow: (row,)}),
+        build_structure(drawn),
+        find_ground("firm lawn"),
+    ).guys
+    assert guys.elevation == pytest.approx(pi / 4.0)
+    assert guys.length == pytest.approx(1.5 * sqrt(2.0))
+    assert np.hypot(*guys.tops[0, :2]) == pytest.approx(out, abs=1e-9)
