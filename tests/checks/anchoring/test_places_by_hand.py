@@ -6,8 +6,8 @@ import numpy as np
 import pytest
 from designs import design
 
-from yardfast.checks.anchoring.anchor_capacity import anchor_capacity
 from yardfast.checks.anchoring.anchor_choice import places_for
+from yardfast.checks.anchoring.capacity.anchor_capacity import anchor_capacity
 from yardfast.checks.anchoring.embedded_posts import posts_of
 from yardfast.checks.anchoring.ground_parts import ground_parts
 from yardfast.checks.anchoring.guy_choice import guy_place
