@@ -38,19 +38,29 @@ class Known:
 
     def touching(self, file: str, line: int) -> list[str]:
         """Return the tests that ran a line as the file stands now, the quickest first."""
-        bit = 1 << self._then(file, line)
-        found = [(spent, name) for name, (spent, at) in self.tests.items() if at.get(file, 0) & bit]
+        bits = {known_as: 1 << self._then(known_as, file, line) for known_as in self._names(file)}
+        found = [
+            (spent, name)
+            for name, (spent, at) in self.tests.items()
+            if any(at.get(known_as, 0) & bit for known_as, bit in bits.items())
+        ]
         return [name for _, name in sorted(found)]
 
     def entering(self, file: str) -> list[str]:
         """Return the tests that ran anything of a file, the quickest first."""
-        found = [(spent, name) for name, (spent, at) in self.tests.items() if file in at]
+        names = self._names(file)
+        found = [(spent, name) for name, (spent, at) in self.tests.items() if names & at.keys()]
         return [name for _, name in sorted(found)]
 
-    def _then(self, file: str, line: int) -> int:
+    def _names(self, file: str) -> set[str]:
+        """Return what a file is called, and was before it was moved: those of its name now gone."""
+        alike = {each for each in self.texts if Path(each).name == Path(file).name}
+        return {file} | {each for each in alike if not (ROOT / each).exists()}
+
+    def _then(self, known_as: str, file: str, line: int) -> int:
         """Return where a line stood, or what stood there, when the tests were watched."""
         now = (ROOT / file).read_text(encoding="utf-8").splitlines()
-        then = self.texts.get(file, "").splitlines()
+        then = self.texts.get(known_as, "").splitlines()
         if now == then:
             return line
         for tag, a, b, c, d in SequenceMatcher(None, then, now, autojunk=False).get_opcodes():

@@ -546,6 +546,9 @@ def test_numbers_within_a_unit_have_no_dimensions() -> None:
     """1000 kg/m3 over 10 is a density still: a factor by itself is of no kind."""
     found = known.find_unit("kg/m^3", "1 kg/m^3", "a density")
     assert (found.factor, found.dims) == (1.0, (-3, 1, 0, 0))
+    for text, factor in (("1000*m", 1000.0), ("m/2", 0.5), ("12*in", 0.3048)):
+        each = known.find_unit(text, text, "a length")
+        assert (each.factor, each.dims) == (pytest.approx(factor), (1, 0, 0, 0))
     assert known.by_spelling()["ft"].dims == (1, 0, 0, 0)
 
 

@@ -114,3 +114,8 @@ def test_no_rule_stands_twice():
     rows = references.table("ground/holding_rules").rows
     keys = [(row["group"], row["rule"]) for row in rows]
     assert len(set(keys)) == len(keys)
+
+
+def test_a_bent_head_holds_its_pounds_in_newtons():
+    """140 lbf over a foot's edge: 140 x 4.4482216 = 622.8 N (its row; as in the hand cases)."""
+    assert anchors.find_head("bent").holds == pytest.approx(140.0 * 4.4482216152605)

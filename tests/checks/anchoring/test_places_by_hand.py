@@ -7,9 +7,11 @@ import pytest
 from designs import design
 
 from yardfast.checks.anchoring.anchor_choice import places_for
+from yardfast.checks.anchoring.capacity.anchor_capacity import anchor_capacity
 from yardfast.checks.anchoring.embedded_posts import posts_of
 from yardfast.checks.anchoring.ground_parts import ground_parts
 from yardfast.checks.anchoring.guy_choice import guy_place
+from yardfast.checks.anchoring.held import held_by
 from yardfast.checks.examination import examine
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.bodies import Solid
@@ -18,6 +20,7 @@ from yardfast.design.shapes.flat import Plate
 from yardfast.design.shapes.plans import Regular
 from yardfast.design.shapes.rotor import Rotor
 from yardfast.design.structure import build_structure
+from yardfast.materials.anchors import find_anchor
 from yardfast.materials.grounds import find_ground
 from yardfast.statics.contacts.holds_down import anchor_points
 from yardfast.statics.tables.anchor_table import AnchorRow, GuyRow
@@ -120,3 +123,45 @@ def test_the_top_of_what_it_stands_on_is_that_of_the_highest_foot():
     assert ground.top == pytest.approx(0.1)
     assert ground.low == pytest.approx([-0.15, -0.15])
     assert ground.high == pytest.approx([0.65, 0.15])
+
+
+@pytest.mark.parametrize(("beside", "share"), [(0.2032, 0.25), (0.4064, 0.5), (None, 1.0)])
+def test_the_nearest_of_all_anchors_tells_what_each_of_a_row_holds_sideways(beside, share):
+    """Two metres apart they hold in full; another a quarter of their 0.8128 m in the ground beside
+    one of them leaves each of that row a quarter (NAVEDTRA 14251: as far apart as they reach)."""
+    kind = "rebar stake 1/2 in x 36 in"
+    rows = [AnchorRow("corners", kind, "corners")]
+    if beside is not None:
+        rows.append(AnchorRow("one more", kind, at=(1.0 - beside, 1.0, 0.0), ring=0.0, count=1))
+    drawn = design(Part("box", Box(2.0, 2.0, 0.5), density=50.0), ground="firm lawn", wind=20.0)
+    found = held_by(
+        replace(drawn, tables={**drawn.tables, AnchorRow: tuple(rows)}),
+        build_structure(drawn),
+        find_ground("firm lawn"),
+    )
+    alone = anchor_capacity(find_anchor(kind), find_ground("firm lawn")).sideways
+    assert found.anchors[0].holds.sideways == pytest.approx(share * alone, rel=1e-6)
+
+
+@pytest.mark.parametrize(("radius", "out"), [(1.5, 0.0), (1.7, 0.2)])
+def test_a_guy_rises_from_its_stake_to_where_it_is_tied(radius, out):
+    """1.5 m up over 1.5 m: at 45 degrees, 2.121 m long, whether it is tied in the middle or 0.2 m
+    out of it."""
+    row = GuyRow(
+        "guys",
+        "polyester rope 1/4 in",
+        "steel stake 1 in x 36 in",
+        height=1.5,
+        radius=radius,
+        count=4,
+        out=out,
+    )
+    drawn = design(Part("post", Box(0.4, 0.4, 1.6), density=200.0), ground="firm lawn")
+    (guys,) = held_by(
+        replace(drawn, tables={**drawn.tables, GuyRow: (row,)}),
+        build_structure(drawn),
+        find_ground("firm lawn"),
+    ).guys
+    assert guys.elevation == pytest.approx(pi / 4.0)
+    assert guys.length == pytest.approx(1.5 * sqrt(2.0))
+    assert np.hypot(*guys.tops[0, :2]) == pytest.approx(out, abs=1e-9)

@@ -486,3 +486,49 @@ def test_somebody_who_pushes_a_board_above_its_posts_by_hand(up, lever):
     wide = min(2.0 * lever, 60.0)
     strip = 0.5 + 0.5 * min((wide - 8.0) / 16.0, 1.0)
     assert one.check.capacity == pytest.approx(per_metre * strip * wide * INCH, rel=1e-6)
+
+
+@pytest.mark.parametrize("aside", [(0.0, 0.0), (0.2, -0.15), (-0.25, 0.1)])
+def test_a_board_is_held_by_its_posts_wherever_they_stand(aside):
+    """p s^2/8 between posts 0.9 m apart, here or aside; 0.15 m of it stands out at either end."""
+    posts, board = held_board(1.2, 0.6, 0.9, 1.5, 0.9)
+    x, y = aside
+    put = [
+        replace(one, place=replace(one.place, at=(one.place.at[0] + x, one.place.at[1] + y, z)))
+        for one, z in ((posts, posts.place.at[2]), (board, board.place.at[2]))
+    ]
+    found = examine(design(BASE, *put, wind=25.0))
+    one = {each.name: each for each in found.members.judged}["board"]
+    i = [body.part for body in found.structure.bodies].index(2)
+    p = 0.5 * 1.226 * 25.0**2 * found.exposed.coefficient[i].max() * found.exposed.case[i].max()
+    assert one.role == "board between posts"
+    assert one.check.demand == pytest.approx(p * 0.6 * max(0.9**2 / 8.0, 0.15**2 / 2.0), rel=1e-6)
+
+
+def test_somebody_leans_on_what_spans_farthest_of_uneven_posts():
+    """Three posts 0.6 and 0.3 m apart: on 0.3 of the longer span, 0.18 m, wherever one leans."""
+    posts = [
+        Part(
+            f"post {k}",
+            Box(FOUR, FOUR, 1.5),
+            Place(on="foot", at=(x, 0.0, 0.0)),
+            material="southern pine",
+        )
+        for k, x in enumerate((-0.45, 0.15, 0.45))
+    ]
+    place = Place(on="foot", at=(0.0, -(FOUR + 0.018) / 2.0, 0.9))
+    board = Part("board", Panel(1.0, 0.6, 0.018), place, material=PLYWOOD)
+    lean = GivenLoad("somebody", 600.0, (-0.15, -0.06, 1.2), (0.0, 1.0, 0.0), "board")
+    whole = design(BASE, *posts, board, wind=0.1)
+    found = examine(replace(whole, tables={**whole.tables, GivenLoad: (lean,)}))
+    one = {each.name: each for each in found.members.judged}["board"]
+    per_metre = 845.0 * 4.4482216152605 * INCH / 0.3048 * 1.6 * 0.75
+    assert one.loads == ("somebody",)
+    assert one.check.capacity == pytest.approx(0.18 * per_metre * 0.5, rel=1e-6)
+
+
+def test_a_lattice_board_and_one_that_leans_are_not_judged_as_boards():
+    lattice = Part("board", Panel(0.5, 0.6, 0.018, 0.5), Place(on="foot"), material=PLYWOOD)
+    assert judged(BASE, lattice)[1]["board"] == "lattice"
+    solid = replace(lattice, shape=Panel(0.5, 0.6, 0.018))
+    assert "board" in judged(BASE, solid)[0]
