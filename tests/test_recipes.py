@@ -41,7 +41,7 @@ def test_a_sentence_of_a_listing_takes_its_forms_and_a_piece(tmp_path):
     copy = house(tmp_path)
     quay = 'QUAY = ("Made by the quay, of what the tide leaves.", "Made by the quay.")\n'
     changed(
-        copy / "report/wording/listing_messages.py", [("LOCAL_RULES = ", f"{quay}LOCAL_RULES = ")]
+        copy / "report/messages/listing_messages.py", [("LOCAL_RULES = ", f"{quay}LOCAL_RULES = ")]
     )
     rules = "        Piece((messages.LOCAL_RULES,)),\n"
     changed(

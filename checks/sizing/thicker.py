@@ -33,16 +33,17 @@ _LUMBER = re.compile(r"(\d+x\d+)(.*)")
 class Thicker(ByValue, frozen=True):
     """The key of a part that says how thick it is, and the value with which it was found to hold.
 
-    The part's other checks, and all of the piece that passed, pass with it as well.
+    The part's other checks, and all of the piece that passed, pass with it as well. The value is
+    None where none that was tried does.
     """
 
     part: str
     key: str
-    value: str
+    value: str | None
 
 
 def thicker(found: Examination, check: Check) -> Thicker | None:
-    """Return what would make a part strong enough; None where nothing near was found to.
+    """Return what would make a part strong enough; None where the file says no thickness.
 
     It is worked out once, by writing it into the file's text and examining that.
     """
@@ -70,7 +71,7 @@ def _thicker(found: Examination, check: Check) -> Thicker | None:
             return _does(text, design.file, check.name, frozenset(names))  # noqa: B023 - asked here
 
         value = _least(offered, sqrt(check.utilization), does)
-        return None if value is None else Thicker(check.subject, key, value)
+        return Thicker(check.subject, key, value)
     return None
 
 

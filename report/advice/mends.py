@@ -75,9 +75,11 @@ def _mend(check: Check, better: Better, facts: Facts, most: int) -> Mend:
             return mend_of(messages.SPACING, **spacing_slots(better, amounts))
         case UnderLoad() if ways := _under_load(better, facts):
             return mend_of(messages.LOAD_FAILS, brief=ways[0], ways="; or ".join(ways))
-        case Thicker(_, key, value):
+        case Thicker(_, key, str(value)):
             said = messages.THICKER_OF[key].format(value=value)
             return mend_of(messages.THICKER, thicker=said, **_asked(check))
+        case Thicker():
+            return mend_of(messages.NO_THICKER, **_asked(check))
         case WithoutPull(joints):
             hold = messages.HOLD_SAID[len(joints) > 1]
             return mend_of(messages.RACKING_BY, joints=few(joints, most=2), hold=hold)
@@ -101,11 +103,11 @@ def to_type(typed: Iterable[tuple[Check, Better]], facts: Facts) -> Iterator[ToT
             case AnchorRow(name, kind, where=where):
                 keys = (("kind", f"'{kind}'"), ("where", f"'{where}'"))
                 yield ToType("anchor", "name", name, keys)
-            case Thicker(part, key, value):
+            case Thicker(part, key, str(value)):
                 yield ToType("part", "name", part, ((key, f"'{value}'"),))
             case None if check.kind in (Kind.LOOSE, Kind.LOOSE_SLIDING):
                 yield ToType("part", "name", check.subject, (), ("loose",))
-            case JointSizing() | SpacingFound() | UnderLoad() | WithoutPull() | None:
+            case JointSizing() | SpacingFound() | UnderLoad() | WithoutPull() | Thicker() | None:
                 pass
             case seams if seams.remedies:
                 yield _of_seam(seams.seam.row, seams.remedies[0].found.row, facts)

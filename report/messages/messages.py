@@ -158,6 +158,11 @@ THICKER = (
     "asked {times} what it holds{how}{load}: {thicker} would do; or shorter, or held at more "
     "places",
 )
+NO_THICKER = (
+    "too weak: shorter, or held at more places",
+    "asked {times} what it holds{how}{load}, and no thicker stuff that was tried does: shorter, or "
+    "held at more places",
+)
 THICKER_OF = {
     "stock": "{value}",
     "lumber": "{value}",

@@ -5,6 +5,7 @@ from typing import Any
 
 from ...checks.limits import GREATEST_GUST
 from ...checks.stated.listing import Listing
+from ..messages.listing_messages import IN_BRIEF
 from ..messages.terms import TERMS_SAID
 from ..told.not_checked import not_checked
 from ..wording.amounts import Amounts
@@ -12,7 +13,6 @@ from ..wording.cells import as_cell, as_table
 from ..wording.faults import clean
 from ..wording.filled import message_of
 from ..wording.fingerprint import design_mark, fingerprint, tables_mark
-from ..wording.listing_messages import IN_BRIEF
 from .label import Label, Refusal
 
 SURROUNDINGS = TERMS_SAID["surroundings"]

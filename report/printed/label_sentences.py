@@ -6,10 +6,10 @@ from ...checks.judged.finding import Ask
 from ...checks.judged.judging import Kind
 from ...checks.stated.listing import Listing
 from ...units.frozen import ByValue, replace
-from ..wording import listing_messages as messages
+from ..messages import listing_messages as messages
+from ..messages.listing_messages import LISTED
 from ..wording.amounts import Amounts
 from ..wording.filled import filled_message, forms_of, message_of
-from ..wording.listing_messages import LISTED
 from ..wording.remark import joined
 from .shop import Shop
 

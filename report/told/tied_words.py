@@ -13,6 +13,8 @@ from ...statics.tables.anchor_table import AnchorRow, GuyRow
 from ..messages import messages
 from ..messages.terms import WHERE
 from ..wording.amounts import Amounts
+from ..wording.remark import counted
+from .held_words import several_anchors
 
 
 def anchors_said(choice: AnchorChoice, stakes: Stakes, amounts: Amounts) -> str:
@@ -21,7 +23,7 @@ def anchors_said(choice: AnchorChoice, stakes: Stakes, amounts: Amounts) -> str:
     pulls = ((stakes.pull, "up"), (stakes.sideways, "sideways"))
     asked = ", ".join(f"{amounts.pull(pull)} {way}" for pull, way in pulls if pull > 1.0) + " each"
     same = len(row.points) == len(stakes.points)
-    said = f"{len(row.points)} of {choice.row.kind}, {WHERE[choice.places]}"
+    said = f"{several_anchors(len(row.points), choice.row.kind)}, {WHERE[choice.places]}"
     return f"{said}, {how_set(choice.row, len(row.points), amounts)}{f': {asked}' if same else ''}"
 
 
@@ -46,8 +48,8 @@ def guys_said(choice: GuyChoice, amounts: Amounts) -> str:
     """Return how many guys, of what, from where to where, and what each is asked for."""
     row = choice.row
     said = (
-        f"{row.count} of {row.line}, from {amounts.length(row.height)} up to the ground "
-        f"{amounts.length(row.radius)} from the middle, toward the corners: "
+        f"{counted(row.count, 'guy')} of {row.line}, from {amounts.length(row.height)} up to the "
+        f"ground {amounts.length(row.radius)} from the middle, toward the corners: "
         f"{amounts.pull(choice.pull)} each; {_ground_end(row)}"
     )
     if choice.pins is None:

@@ -1,20 +1,22 @@
 """Sentences of a text for a listing, with slots; where room is short a later form stands."""
 
 from collections.abc import Mapping
+from enum import StrEnum
 
 from ...checks.holder import Each, HeldBy
 from ...checks.judged.judging import Kind
 from ...checks.stated.listing import HoldsIt, Listed, ToDo, Worked
-from .filled import Messages
 
-EACH_HOLDS: Messages = {
+_Forms = Mapping[StrEnum, str | tuple[str, ...]]
+
+EACH_HOLDS: _Forms = {
     Each.PROVED: "each proved in your soil by a pull of {pull} straight up",
     Each.UP: "each to hold {up} straight up",
     Each.SIDEWAYS: "each to hold {sideways} sideways",
     Each.BOTH: "each to hold {up} straight up and {sideways} sideways",
 }
 
-IN_BRIEF: Messages = {
+IN_BRIEF: _Forms = {
     **EACH_HOLDS,
     HeldBy.POSTS: "none: posts in the ground carry it",
     HeldBy.NOTHING_NEEDED: "needs none",
@@ -26,7 +28,7 @@ IN_BRIEF: Messages = {
 
 _FOR = ", it was worked out for"
 
-LISTED: Messages = {
+LISTED: _Forms = {
     **EACH_HOLDS,
     Listed.ACT: "{act} are forecast ({around})",
     Listed.ACT_WITHOUT: (
