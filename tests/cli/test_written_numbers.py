@@ -2,8 +2,8 @@
 
 import pytest
 
-from yardfast.cli.answers import shown_answer
-from yardfast.cli.written_sizes import is_metric, written_size
+from yardfast.cli.files.written_sizes import is_metric, written_size
+from yardfast.cli.starting.answers import shown_answer
 
 INCH = 0.0254
 
