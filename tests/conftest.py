@@ -20,7 +20,7 @@ settings.load_profile("repeated")
 
 ROOT = Path(__file__).resolve().parent.parent
 
-KEPT = 60
+KEPT = 300
 """So many examinations are kept, those asked for last."""
 
 

@@ -6,10 +6,10 @@ import tomllib
 from fractions import Fraction
 from itertools import combinations
 from math import isfinite
-from pathlib import Path
 
 import numpy as np
 import pytest
+from garden import EXAMPLES, each_example, every_example
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read, read_text
@@ -18,10 +18,7 @@ from yardfast.cli import main
 from yardfast.design.overlaps import overlaps
 from yardfast.design.structure import build_structure
 
-FOLDER = Path(__file__).resolve().parent.parent / "examples"
-EXAMPLES = sorted(FOLDER.glob("*.toml"), key=lambda file: file.stem)
 NAMES = [file.stem for file in EXAMPLES]
-each_example = pytest.mark.parametrize("file", EXAMPLES, ids=NAMES)
 
 
 def test_the_garden_is_complete():
@@ -47,7 +44,7 @@ def test_the_garden_is_complete():
     assert {read(file).units for file in EXAMPLES} == {"imperial", "metric"}
 
 
-@each_example
+@every_example
 def test_an_example_is_judged_with_finite_limits(file):
     found = examine(read(file))
     limits = found.limits
@@ -76,12 +73,12 @@ def test_the_command_prints_a_verdict_and_strict_json(file, capsys):
     json.loads(capsys.readouterr().out, parse_constant=pytest.fail)
 
 
-@each_example
+@every_example
 def test_no_two_parts_share_space(file):
     assert overlaps(build_structure(read(file))) == ()
 
 
-@each_example
+@every_example
 def test_every_part_touches_another(file):
     boxes = [body.extent for body in build_structure(read(file)).bodies]
     # A wheel's blades lie before its head, and what swings hangs from a cord: neither is drawn.

@@ -48,7 +48,7 @@ def check_plates(
     boards = [
         i
         for i, body in enumerate(structure.bodies)
-        if isinstance(body.shape, (Cutout, Panel)) and i not in settled
+        if body.shape.is_standing_board and i not in settled
     ]
     near = touching_bodies(structure) if boards else np.zeros((0, 0), dtype=bool)
     return tuple(
@@ -81,26 +81,30 @@ def _check_body(
     match structure.bodies[i].shape:
         case Rotor():
             return check_blades(*given)
-        case Shell():
-            return check_shell(*given)
+        case Shell() as shell:
+            return check_shell(shell, *given)
         case Panel():
             return check_board(structure, i, near[i], local, factors, basis, loads)
         case Box(wall=float()):
             from .walls import check_box  # noqa: PLC0415
 
             return check_box(*given)
-        case Gable() | Cone():
-            from .slopes import check_slope  # noqa: PLC0415
+        case Gable() as roof:
+            from .slopes import check_gable  # noqa: PLC0415
 
-            return check_slope(*given)
+            return check_gable(roof, *given)
+        case Cone() as roof:
+            from .slopes import check_cone  # noqa: PLC0415
+
+            return check_cone(roof, *given)
         case Plate():
             from .decks import check_plate  # noqa: PLC0415
 
             return check_plate(*given, loads)
-        case Cutout():
+        case Cutout() as board:
             from .cutouts import check_cutout  # noqa: PLC0415
 
-            return check_cutout(structure, i, near[i], local, factors, basis)
+            return check_cutout(board, structure, i, near[i], local, factors, basis)
         case Dome(wall=float()) | Vault(wall=float()):
             return NotJudged(structure.design.parts[structure.bodies[i].part].name, "curved")
         case _:

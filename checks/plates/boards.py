@@ -99,16 +99,13 @@ def check_board(
 
 
 def check_shell(
-    structure: Structure, i: int, local: LocalWind, factors: Factors, basis: str
-) -> MemberStrength | NotJudged | None:
-    """Return the bending of one panel of a many-sided shell; None for any other body.
+    shell: Shell, structure: Structure, i: int, local: LocalWind, factors: Factors, basis: str
+) -> MemberStrength | NotJudged:
+    """Return the bending of one panel of a many-sided shell, body ``i``.
 
     Its strips span level from seam to seam, as wide as the widest end; suction outward governs.
     """
-    body = structure.bodies[i]
-    shell, part = body.shape, structure.design.parts[body.part]
-    if not isinstance(shell, Shell):
-        return None
+    part = structure.design.parts[structure.bodies[i].part]
     if shell.sides == 0:
         return NotJudged(part.name, "curved")
     stuff = plate_material_of(part, shell.wall)

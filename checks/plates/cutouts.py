@@ -27,16 +27,22 @@ cosine); across it one counts that asks no more than this share of the strength 
 
 
 def check_cutout(
-    structure: Structure, i: int, near: Mask, local: LocalWind, factors: Factors, basis: str
+    board: Cutout,
+    structure: Structure,
+    i: int,
+    near: Mask,
+    local: LocalWind,
+    factors: Factors,
+    basis: str,
 ) -> MemberStrength | NotJudged | None:
-    """Return the strength of a sawn board where it is used most; None for any other body.
+    """Return the strength of a sawn board, body ``i``, where it is used most; None lying down.
 
     Level by level as a strip held at its foot, with the twist of what lies to one side; and across
     every arm that reaches out, whichever way. Boards of lumber with such arms are not judged.
     """
     body = structure.bodies[i]
-    board, part = body.shape, structure.design.parts[body.part]
-    if not isinstance(board, Cutout) or not body.upright:
+    part = structure.design.parts[body.part]
+    if not body.upright:
         return None
     stuff = plate_material_of(part, board.thickness)
     if isinstance(stuff, NotJudged):

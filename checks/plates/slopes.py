@@ -28,25 +28,17 @@ _OVERHANGS = 0.01
 _EDGE = 1.0e-4
 
 
-def check_slope(
-    structure: Structure, i: int, local: LocalWind, factors: Factors, basis: str
-) -> MemberStrength | NotJudged | None:
-    """Return the bending of a hollow roof's slopes, pitched or pointed; None for other bodies."""
-    given = (structure, i, local, factors, basis)
-    return check_gable(*given) or check_cone(*given)
-
-
 def check_gable(
-    structure: Structure, i: int, local: LocalWind, factors: Factors, basis: str
+    roof: Gable, structure: Structure, i: int, local: LocalWind, factors: Factors, basis: str
 ) -> MemberStrength | NotJudged | None:
-    """Return the bending of a pitched roof's slopes; None for any other body, and a solid one.
+    """Return the bending of a pitched roof's slopes, body ``i``; None for a solid one.
 
     Strips rest on the eaves' walls and against each other at the ridge; what stands out beyond the
     walls is a cantilever, down the slope and at the two ends. Wind gets in at the open ends.
     """
     body = structure.bodies[i]
-    roof, part = body.shape, structure.design.parts[body.part]
-    if not isinstance(roof, Gable) or roof.thickness is None or roof.hollow is None:
+    part = structure.design.parts[body.part]
+    if roof.thickness is None or roof.hollow is None:
         return None
     if roof.knee_width is not None:
         return NotJudged(part.name, "knee")
@@ -90,15 +82,15 @@ def check_gable(
 
 
 def check_cone(
-    structure: Structure, i: int, local: LocalWind, factors: Factors, basis: str
+    roof: Cone, structure: Structure, i: int, local: LocalWind, factors: Factors, basis: str
 ) -> MemberStrength | NotJudged | None:
-    """Return the bending of one panel of a hollow pointed roof; None for any other body.
+    """Return the bending of one panel of a hollow pointed roof, body ``i``; None for a solid one.
 
     Its strips lie level from hip to hip and are taken as wide as the eave, where they are widest.
     """
     body = structure.bodies[i]
-    roof, part = body.shape, structure.design.parts[body.part]
-    if not isinstance(roof, Cone) or roof.wall is None:
+    part = structure.design.parts[body.part]
+    if roof.wall is None:
         return None
     if roof.sides == 0:
         return NotJudged(part.name, "curved")

@@ -5,7 +5,6 @@ from math import pi
 import numpy as np
 
 from ...design import plane
-from ...design.shapes.gables import Gable
 from ...design.structure import Structure
 from ...loads.roofs.lids import supports, top_plan
 from ...loads.roofs.tops import Tops
@@ -69,8 +68,8 @@ def thrust_on(structure: Structure, i: int, local: LocalWind) -> Thrust | None:
     """Return how the pitched roof that a body bears pushes its walls; None without one."""
     body = structure.bodies[i]
     for j, other in enumerate(structure.bodies):
-        roof = other.shape
-        if not isinstance(roof, Gable) or roof.thickness is None or not other.upright:
+        roof = other.shape.pitched
+        if roof is None or roof.thickness is None or not other.upright:
             continue
         if not any(one is body for one in supports(structure, other)):
             continue

@@ -9,8 +9,8 @@ from numpy.typing import NDArray
 
 from ...design import plane
 from ...design.cutting.cut_pieces import Extra, StickCut
-from ...design.cutting.panelled import panels_of
-from ...design.cutting.sticks import SawnStick, sticks_of
+from ...design.cutting.sawn import sawn_from
+from ...design.cutting.sticks import SawnStick
 from ...design.shapes.forms import Walls
 from ...design.shapes.shape import Shape
 from ...design.structure import Structure
@@ -237,9 +237,10 @@ def _stick(
 
 def _mitres(shape: Shape) -> float:
     """Return the area in m2 of all faces that meet at the seams and mitres of one body."""
-    mitred = [one for one in sticks_of(shape) if one.mitre and not one.parallel]
+    how = sawn_from(shape)
+    mitred = [one for one in how.sticks if one.mitre and not one.parallel]
     found = float(sum(one.copies * one.thick * one.wide / cos(one.mitre) for one in mitred))
-    for panel in panels_of(shape) or ():
+    for panel in how.panels:
         tilts = (panel.edges.left, panel.edges.right)
         sloped = panel.length / cos(panel.slant)
         sides = sum(panel.thickness / cos(tilt) for tilt in tilts if 0.0 < abs(tilt) < pi / 2.0)

@@ -15,7 +15,7 @@ from ...design.shapes.cutout import Corners, Cutout
 from ...design.shapes.flat import Frame, Plate
 from ...design.shapes.gables import Gable
 from ...design.shapes.member import Member
-from ...design.shapes.plans import Rectangle, Regular
+from ...design.shapes.plans import Plan, Rectangle, Regular
 from ...design.shapes.shape import Shape
 from ...loads.asce7.standard import ASCE7, LOWEST_ASCE_WIND
 from ...loads.asce7.velocity_pressure import NOMINAL_TO_ULTIMATE
@@ -191,38 +191,39 @@ def _lead_to_drawing(write: Writer, table: Any, here: Path, there: Path) -> None
 
 
 def _change_shape(write: Writer, table: Any, old: Shape, new: Shape) -> None:
-    match new:
-        case Plate() | Frame():
-            _change_plan(write, table, old, new)
-        case Shell() if "panel_length" in table:
-            along = hypot(new.height, (new.bottom - new.top) / 2.0)
+    match old, new:
+        case Plate(before), Plate(after):
+            _change_plan(write, table, before, after, "width")
+        case Frame(before), Frame(after):
+            _change_plan(write, table, before, after, "breadth")
+        case _, Shell(_, bottom, top, height) if "panel_length" in table:
+            along = hypot(height, (bottom - top) / 2.0)
             write.set(table, "panel_length", write.length(along))
-        case Gable():
-            write.set(table, "height", write.length(new.height))
-            if new.knee_height is not None:
-                write.set(table, "knee_height", write.length(new.knee_height))
-        case Member() if isinstance(old, Member):
-            write.set_lengths(table, "from", old.start, new.start)
-            write.set_lengths(table, "to", old.end, new.end)
-        case Cutout() if "outline" in table:
-            write.set(table, "height", write.length(new.height))
-        case Cutout():
-            write.set_corners(table, "points", new.points)
-            if new.holes:
-                write.set_outlines(table, "holes", new.holes)
+        case _, Gable(height=height, knee_height=knee):
+            write.set(table, "height", write.length(height))
+            if knee is not None:
+                write.set(table, "knee_height", write.length(knee))
+        case Member() as before, Member() as after:
+            write.set_lengths(table, "from", before.start, after.start)
+            write.set_lengths(table, "to", before.end, after.end)
+        case _, Cutout() as figure if "outline" in table:
+            write.set(table, "height", write.length(figure.height))
+        case _, Cutout() as figure:
+            write.set_corners(table, "points", figure.points)
+            if figure.holes:
+                write.set_outlines(table, "holes", figure.holes)
         case _:
             height: float = getattr(new, "height")  # noqa: B009 - of all other shapes that change
             write.set(table, "height", write.length(height))
 
 
-def _change_plan(write: Writer, table: Any, old: Shape, new: Plate | Frame) -> None:
-    assert isinstance(old, (Plate, Frame))
-    match old.plan, new.plan:
+def _change_plan(write: Writer, table: Any, old: Plan, new: Plan, second: str) -> None:
+    """Change an outline; ``second`` is the key of a rectangle's width."""
+    match old, new:
         case Regular(), Regular(sides, across):
             key, of_flats = _measure_of(table, sides)
             write.set(table, key, write.length(across * of_flats))
         case Rectangle() as before, Rectangle(length, width):
-            second = "breadth" if isinstance(new, Frame) else "width"
             if not _alike(before.length, length):
                 write.set(table, "length", write.length(length))
             if not _alike(before.width, width):
@@ -261,10 +262,11 @@ def _added(write: Writer, new: Part) -> str:
     """Return a part that was not there: a foot beneath all, or weight laid low."""
     at = ", ".join(f"'{write.length(c)}'" for c in new.place.at)
     rows: list[KeyLine] = [("at", f"[{at}]", "right, away from you, up")]
-    if isinstance(new.shape, Plate) and isinstance(new.shape.plan, Rectangle):
+    plate = new.shape.plate
+    if plate is not None and isinstance(plate.plan, Rectangle):
         from ...checks.sizing.wider_foot import SHEET  # noqa: PLC0415 - only where a foot is added
 
-        plan = new.shape.plan
+        plan = plate.plan
         rows += [
             text_line("length", write.length(plan.length)),
             text_line("width", write.length(plan.width)),

@@ -3,10 +3,7 @@
 from math import acos, cos, pi, sin
 
 from ...units.frozen import ByValue
-from ..shapes.bodies import Solid
 from ..shapes.boxes import Box
-from ..shapes.cone import Cone
-from ..shapes.shape import Shape
 from .panels import lean_of
 
 
@@ -33,21 +30,20 @@ class Block(ByValue, frozen=True):
         return pi / 2.0 - self.turn
 
 
-def block_of(shape: Shape) -> Block | None:
-    """Return a solid body's block, None of another shape."""
-    match shape:
-        case Solid():
-            return _regular(shape.sides, shape.bottom, shape.top, shape.height)
-        case Cone() if shape.wall is None:
-            return _regular(shape.sides, shape.bottom, 0.0, shape.height)
-        case Box() if shape.wall is None:
-            top = shape.top_plan
-            over = lean_of((shape.width - top.width) / 2.0, shape.height)[0]
-            ends = lean_of((shape.length - top.length) / 2.0, shape.height)[0]
-            turn = acos(sin(over) * sin(ends))
-            return Block(4, shape.length, top.length, shape.height, over, turn, ends, shape.width)
-        case _:
-            return None
+def regular_block(sides: int, bottom: float, top: float, height: float) -> Block:
+    """Return the block of a regular body about an upright axis, as wide as said over flats."""
+    lean = lean_of((bottom - top) / 2.0, height)[0]
+    turn = face_turn(sides, lean) if sides else 0.0
+    return Block(sides, bottom, top, height, lean, turn)
+
+
+def box_block(box: Box) -> Block:
+    """Return the block of a solid rectangular body."""
+    top = box.top_plan
+    over = lean_of((box.width - top.width) / 2.0, box.height)[0]
+    ends = lean_of((box.length - top.length) / 2.0, box.height)[0]
+    turn = acos(sin(over) * sin(ends))
+    return Block(4, box.length, top.length, box.height, over, turn, ends, box.width)
 
 
 def face_turn(sides: int, lean: float) -> float:
@@ -56,9 +52,3 @@ def face_turn(sides: int, lean: float) -> float:
     cos = cos(lean)^2 cos(360/n) + sin(lean)^2: the product of two unit normals that both lean.
     """
     return acos(cos(lean) ** 2 * cos(2.0 * pi / sides) + sin(lean) ** 2)
-
-
-def _regular(sides: int, bottom: float, top: float, height: float) -> Block:
-    lean = lean_of((bottom - top) / 2.0, height)[0]
-    turn = face_turn(sides, lean) if sides else 0.0
-    return Block(sides, bottom, top, height, lean, turn)

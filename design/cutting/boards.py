@@ -9,11 +9,9 @@ from ...units.arrays import Array
 from ...units.frozen import ByIdentity
 from ..shapes.boxes import Box
 from ..shapes.cutout import Cutout
-from ..shapes.flat import Panel as StandingBoard
-from ..shapes.flat import Plate
+from ..shapes.flat import Panel, Plate
 from ..shapes.plans import Rectangle, Regular
 from ..shapes.rotor import Rotor
-from ..shapes.shape import Shape
 
 _SLAB = 4.0
 """A solid rectangle is a board where it is this many times as wide as it is thick: judgement."""
@@ -50,30 +48,23 @@ class SawnBoard(ByIdentity, frozen=True):
         return self.bottom, self.top, self.length
 
 
-def boards_of(shape: Shape) -> tuple[SawnBoard, ...]:
-    """Return the flat boards that one body is: one, or a wheel's blades; none of another shape."""
-    match shape:
-        case Plate():
-            return (_plate(shape),)
-        case StandingBoard():
-            half = shape.width / 2.0
-            corners = np.array(
-                [[-half, 0.0], [half, 0.0], [half, shape.height], [-half, shape.height]]
-            )
-            return (_bounded("board", corners, shape.thickness, 0.0, filled=shape.solidity),)
-        case Cutout():
-            holes = tuple(np.asarray(hole) for hole in shape.holes)
-            return (_bounded("figure", shape.sawn, shape.thickness, 0.0, holes),)
-        case Rotor():
-            return (_blades(shape),)
-        case Box() if shape.wall is None and shape.top_plan == Rectangle(shape.length, shape.width):
-            return _slab(shape)
-        case _:
-            return ()
+def standing_board(panel: Panel) -> SawnBoard:
+    """Return a board or lattice that stands."""
+    half = panel.width / 2.0
+    corners = np.array([[-half, 0.0], [half, 0.0], [half, panel.height], [-half, panel.height]])
+    return _bounded("board", corners, panel.thickness, 0.0, filled=panel.solidity)
 
 
-def _slab(box: Box) -> tuple[SawnBoard, ...]:
-    """Return a thin solid rectangle as a board; none where it is a block."""
+def figure_board(cutout: Cutout) -> SawnBoard:
+    """Return a figure sawn from a sheet, with its holes."""
+    holes = tuple(np.asarray(hole) for hole in cutout.holes)
+    return _bounded("figure", cutout.sawn, cutout.thickness, 0.0, holes)
+
+
+def slab_boards(box: Box) -> tuple[SawnBoard, ...]:
+    """Return a thin solid rectangle as a board; none where it is a block, tapered or hollow."""
+    if box.wall is not None or box.top_plan != Rectangle(box.length, box.width):
+        return ()
     thin, wide, long = sorted((box.length, box.width, box.height))
     if wide < _SLAB * thin:
         return ()
@@ -82,7 +73,8 @@ def _slab(box: Box) -> tuple[SawnBoard, ...]:
     return (_bounded("board", corners, thin, lean),)
 
 
-def _plate(plate: Plate) -> SawnBoard:
+def plate_board(plate: Plate) -> SawnBoard:
+    """Return a plate as a board, with the hole in its middle."""
     corners, holes = plate.plan.corners(), ()
     sides = plate.plan.sides if isinstance(plate.plan, Regular) else None
     if sides is not None and plate.hole > 0.0:
@@ -128,7 +120,8 @@ def _bounded(
     )
 
 
-def _blades(rotor: Rotor) -> SawnBoard:
+def blade_boards(rotor: Rotor) -> SawnBoard:
+    """Return a wheel's blades: like boards."""
     root, tip = rotor.root / 2.0, rotor.tip / 2.0
     corners = np.array([[-root, 0.0], [root, 0.0], [tip, rotor.span], [-tip, rotor.span]])
     volume = (rotor.root + rotor.tip) / 2.0 * rotor.span * rotor.thickness * rotor.solidity

@@ -7,12 +7,9 @@ from ...materials.bought import UnitSystem, saw_kerf, sold_as
 from ...units.frozen import ByValue
 from ..model import Design, Part
 from ..structure import Structure
-from .blocks import block_of
-from .boards import boards_of
 from .cut_pieces import FlatCut, OtherCut, SheetGroup, StickCut, StickGroup
 from .cut_stock import sheet_groups, stick_groups
-from .panelled import panels_of
-from .sticks import sticks_of
+from .sawn import sawn_from
 
 
 class CutList(ByValue, frozen=True):
@@ -74,14 +71,15 @@ def cut_list(structure: Structure, number: int = 1, extra: Sequence[StickCut] = 
     for index, part in enumerate(structure.design.parts):
         many, shape = number * copies[index], part.shape
         cast = sold_as(part.material) == "other"
-        pieces = () if cast else (panels_of(shape) or ())
-        lengths = () if cast or pieces else sticks_of(shape)
-        boards = () if cast or pieces or lengths else boards_of(shape)
+        how = sawn_from(shape)
+        pieces = () if cast else how.panels
+        lengths = () if cast or pieces else how.sticks
+        boards = () if cast or pieces or lengths else how.boards
         flats += [FlatCut(part, piece, many * piece.copies) for piece in (*pieces, *boards)]
         sticks += [StickCut(part, stick, many * stick.copies) for stick in lengths]
         if not (pieces or lengths or boards):
             volume = number * float(structure.part_volume[index])
-            others.append(OtherCut(part, many, volume, block_of(shape)))
+            others.append(OtherCut(part, many, volume, how.block))
     return CutList(
         structure,
         system,

@@ -1,4 +1,7 @@
-"""Which panels a hollow body is made of: shell, cone, box, gable."""
+"""Which panels a hollow body is made of: shell, cone, box, gable.
+
+Together they fill the body's wall without gap or overlap.
+"""
 
 from collections.abc import Mapping
 from itertools import pairwise
@@ -11,7 +14,6 @@ from ..shapes.bodies import Shell
 from ..shapes.boxes import Box
 from ..shapes.cone import Cone
 from ..shapes.gables import Gable
-from ..shapes.shape import Shape
 from .panels import EdgeTilts, SawnPanel, compound_bevel, cut_tilt, half_turn, lean_of, leaning
 
 Panels = tuple[SawnPanel, ...]
@@ -31,26 +33,22 @@ _BESIDE: Mapping[str, tuple[str, str]] = {
 """Which face lies at the left and the right of each, seen from outside."""
 
 
-def panels_of(shape: Shape) -> Panels | None:
-    """Return the panels of one body, None where it is not panelled: solid, round, or closed up.
+def shell_panels(shell: Shell) -> Panels:
+    """Return the like panels of a shell; none of a round one."""
+    return _around(shell.sides, shell.bottom, shell.top, shell.height, shell.wall)
 
-    Together they fill the body's wall without gap or overlap.
-    """
-    match shape:
-        case Shell() if shape.sides:
-            return _around(shape.sides, shape.bottom, shape.top, shape.height, shape.wall)
-        case Cone() if shape.sides and shape.wall is not None and shape.inner_bottom() > 0.0:
-            return _around(shape.sides, shape.bottom, 0.0, shape.height, shape.wall)
-        case Box():
-            return _box(shape)
-        case Gable():
-            return _gable(shape)
-        case _:
-            return None
+
+def cone_panels(cone: Cone) -> Panels:
+    """Return the like panels of a pointed roof; none of a round, solid or closed-up one."""
+    if cone.wall is None or cone.inner_bottom() <= 0.0:
+        return ()
+    return _around(cone.sides, cone.bottom, 0.0, cone.height, cone.wall)
 
 
 def _around(sides: int, bottom: float, top: float, height: float, wall: float) -> Panels:
-    """Return the like panels of a regular body, sawn level at both ends."""
+    """Return the like panels of a regular body, sawn level at both ends; none of a round one."""
+    if sides == 0:
+        return ()
     lean, length = lean_of((bottom - top) / 2.0, height)
     bevel = float(compound_bevel(sides, lean))
     edge = tan(pi / sides)
@@ -59,19 +57,19 @@ def _around(sides: int, bottom: float, top: float, height: float, wall: float) -
     return (SawnPanel("side", sides, bottom * edge, top * edge, length, wall, lean, bevel, edges),)
 
 
-def _box(box: Box) -> Panels | None:
-    """Return a hollow box's walls between its bottom and its lid, None where they close up."""
+def box_panels(box: Box) -> Panels:
+    """Return a hollow box's walls between its bottom and its lid; none where they close up."""
     inner, wall = box.inner(), box.wall
     if inner is None or wall is None:
-        return None
+        return ()
     top = box.top_plan
     pointed = min(top.length, top.width) <= 0.0
     base = 0.0 if "bottom" in box.open else wall
     end = box.height if pointed or "top" in box.open else box.height - wall
     if pointed and box.open & set(_TOWARD):
-        return None
+        return ()
     if not pointed and abs(inner.base - base) + abs(inner.height - (end - base)) > 1.0e-12:
-        return None
+        return ()
     walls = [_wall(box, face, base, end, pointed) for face in _TOWARD if face not in box.open]
     found = _alike(walls)
     if "bottom" not in box.open:
@@ -148,10 +146,10 @@ def _sizes(one: SawnPanel) -> tuple[float, float, float, float, float, float]:
     return one.bottom, one.top, one.length, one.thickness, one.lean, one.bevel
 
 
-def _gable(gable: Gable) -> Panels | None:
+def gable_panels(gable: Gable) -> Panels:
     """Return the slopes of a pitched roof: sawn level at the eaves, plumb at the ridge."""
     if gable.thickness is None or gable.hollow is None:
-        return None
+        return ()
     right: Array = gable.section[: len(gable.section) // 2 + 1]
     runs = [(float(a[0] - b[0]), float(b[1] - a[1])) for a, b in pairwise(right)]
     leans = [lean_of(run, rise)[0] for run, rise in runs]

@@ -13,7 +13,6 @@ from ..shapes.boxes import Box
 from ..shapes.flat import Frame
 from ..shapes.member import Member
 from ..shapes.plans import Plan, Rectangle, Regular
-from ..shapes.shape import Shape
 
 _SLENDER = 3.0
 """A solid rectangle is a stick where it is this many times as long as it is wide: judgement."""
@@ -40,19 +39,18 @@ class SawnStick(ByValue, frozen=True):
     wall: float | None = None
 
 
-def sticks_of(shape: Shape) -> tuple[SawnStick, ...]:
-    """Return the sticks that one body is made of; none of another shape."""
-    match shape:
-        case Frame():
-            return _frame(shape)
-        case Member():
-            return (_member(shape),)
-        case Solid() if shape.sides == 4 and shape.bottom == shape.top:
-            return _rectangular((shape.bottom, shape.bottom, shape.height))
-        case Box() if shape.wall is None and shape.top_plan == Rectangle(shape.length, shape.width):
-            return _rectangular((shape.length, shape.width, shape.height))
-        case _:
-            return ()
+def post_sticks(post: Solid) -> tuple[SawnStick, ...]:
+    """Return a square post as a stick; none of another solid body."""
+    if post.sides != 4 or post.bottom != post.top:
+        return ()
+    return _rectangular((post.bottom, post.bottom, post.height))
+
+
+def box_sticks(box: Box) -> tuple[SawnStick, ...]:
+    """Return a solid rectangle as a stick; none where it is a slab, tapered or hollow."""
+    if box.wall is not None or box.top_plan != Rectangle(box.length, box.width):
+        return ()
+    return _rectangular((box.length, box.width, box.height))
 
 
 def mitred_lengths(across: float | Array, width: float | Array, sides: int) -> tuple[Array, Array]:
@@ -66,7 +64,7 @@ def mitred_lengths(across: float | Array, width: float | Array, sides: int) -> t
     return edge * outside, edge * (outside - np.asarray(width))
 
 
-def _frame(frame: Frame) -> tuple[SawnStick, ...]:
+def frame_sticks(frame: Frame) -> tuple[SawnStick, ...]:
     """Return a frame's mitred pieces; none of a round one, which is not made of sticks."""
     thick, wide = frame.height, frame.width
     plan: Plan = frame.plan
@@ -91,7 +89,7 @@ def _mitred(
     return SawnStick(face, copies, thick, wide, long, short, mitre, volume)
 
 
-def _member(member: Member) -> SawnStick:
+def member_stick(member: Member) -> SawnStick:
     """Return a member; cut level or plumb, its ends are parallel and its edges equally long."""
     along, _, _ = member.axes
     normal = {"level": [0.0, 0.0, 1.0], "plumb": _plumb(along)}.get(member.cut, along)

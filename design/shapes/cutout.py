@@ -24,6 +24,8 @@ class Cutout(SizedShape, frozen=True):
     ``points`` are its outline's corners (x, z), ``holes`` outlines within it.
     """
 
+    is_standing_board = True
+
     middle_is_place = False
     has_edges = False
 

@@ -162,6 +162,7 @@ class Frame(SizedShape, frozen=True):
 class Panel(SizedShape, frozen=True):
     """A board or lattice standing in the x-z plane, its thickness centred on y = 0. Sizes in m."""
 
+    is_standing_board = True
     flat_topped = True
 
     width: float

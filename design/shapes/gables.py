@@ -107,6 +107,11 @@ class Gable(SizedShape, frozen=True):
         return Ridge(self.length, self.width, self.width / 2.0, is_round=False)
 
     @property
+    def pitched(self) -> "Gable":
+        """Return itself."""
+        return self
+
+    @property
     def named_plan(self) -> Rectangle:
         """Return its outline in plan."""
         return Rectangle(self.length, self.width)

@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from .boxes import Box
     from .flat import Frame, Panel, Plate
     from .forms import Form, Post, Walls
+    from .gables import Gable
     from .plans import Plan
     from .rotor import Rotor
     from .slopes import OpenSlope, RoofFace, Skirt
@@ -109,6 +110,8 @@ class Shape(ABC):
     """Whether it has mass alone, no size."""
     lies_flat: bool = False
     """Whether it lies flat, beneath or between bodies: a deck, a cap, a ring of lumber."""
+    is_standing_board: bool = False
+    """Whether it is a board or lattice that stands, and leans on what touches it."""
     is_roof: bool = False
     """Whether it is a roof, solid or over a hollow."""
     fills_space: bool = False
@@ -302,6 +305,11 @@ class Shape(ABC):
     @property
     def panel(self) -> "Panel | None":
         """Return itself where it is a rectangular board or lattice that stands."""
+        return None
+
+    @property
+    def pitched(self) -> "Gable | None":
+        """Return itself where it is a roof of two slopes that meet at a ridge."""
         return None
 
     @property

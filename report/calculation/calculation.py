@@ -32,6 +32,7 @@ from ..wording.remark import cut_short
 from ..wording.sources import sources
 from . import calculation_holding as holding
 from . import calculation_steps as steps
+from . import calculation_wind as wind_steps
 from .calculation_checks import check_rows
 
 _MARGIN = 18.0
@@ -98,20 +99,20 @@ def sections(examination: Examination) -> list[dict[str, Any]]:
     if examination.posts is not None:
         return [
             steps.weight(examination),
-            steps.pressure(examination),
+            wind_steps.pressure(examination),
             *holding.posts(examination),
-            steps.gusts(examination),
+            wind_steps.gusts(examination),
         ]
     return [
         steps.weight(examination),
-        steps.pressure(examination),
-        steps.forces(examination),
+        wind_steps.pressure(examination),
+        wind_steps.forces(examination),
         steps.tipping(examination),
         steps.sliding(examination),
         steps.bearing(examination),
         *holding.anchors(examination),
         *holding.guys(examination),
-        steps.gusts(examination),
+        wind_steps.gusts(examination),
     ]
 
 

@@ -15,6 +15,7 @@ from ..wording.filled import plain_source
 from ..wording.lines import Line, wrapped
 from . import calculation_holding as holding
 from . import calculation_steps as steps
+from . import calculation_wind as wind_steps
 from .calculation_text import calculation_section, four_figures, ratio
 from .given import Given, inputs_of
 
@@ -108,11 +109,11 @@ def _sections(examination: Examination, check: Check) -> list[dict[str, Any]]:
     """Return the steps that lead to a check: those of the calculation on paper, if it has any."""
     free = examination.free is not None
     if check.kind is Kind.OVERTURNING and free:
-        parts = [steps.weight, steps.pressure, steps.forces, steps.tipping]
+        parts = [steps.weight, wind_steps.pressure, wind_steps.forces, steps.tipping]
     elif check.kind is Kind.SLIDING and free:
-        parts = [steps.weight, steps.pressure, steps.forces, steps.sliding]
+        parts = [steps.weight, wind_steps.pressure, wind_steps.forces, steps.sliding]
     elif check.kind is Kind.BEARING and free:
-        parts = [steps.weight, steps.pressure, steps.bearing]
+        parts = [steps.weight, wind_steps.pressure, steps.bearing]
     else:
         parts = []
     found = [part(examination) for part in parts]
@@ -121,7 +122,7 @@ def _sections(examination: Examination, check: Check) -> list[dict[str, Any]]:
     elif check.kind is Kind.GUY or (found and examination.held.guys):
         found += holding.guys(examination)
     elif check.kind is Kind.EMBEDMENT:
-        found = [steps.weight(examination), steps.pressure(examination)]
+        found = [steps.weight(examination), wind_steps.pressure(examination)]
         found += holding.posts(examination)
     return found or [_use(check)]
 

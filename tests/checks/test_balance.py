@@ -1,10 +1,9 @@
 """Every body of every piece is in balance in every load case, and the ground bears all of it."""
 
-from pathlib import Path
-
 import numpy as np
 import pytest
 from designs import design
+from garden import EXAMPLES, each_example
 from inside import forces_in, under
 
 from yardfast.checks.inputs import read_text
@@ -19,7 +18,6 @@ from yardfast.statics.stiffness import SETS, SWAYS
 from yardfast.statics.system import FIXED
 from yardfast.units.frozen import replace
 
-EXAMPLES = sorted(Path(__file__).parents[2].joinpath("examples").glob("*.toml"))
 MOST = 400
 """So many load cases of a piece are looked at, spread over all of them."""
 
@@ -50,7 +48,7 @@ def balanced(forces, one_way):
         assert ground[stands] == pytest.approx(acts[stands], abs=1.0e-7 * size)
 
 
-@pytest.mark.parametrize("file", EXAMPLES, ids=lambda file: file.stem)
+@each_example
 def test_every_example_is_in_balance_and_the_ground_bears_it(file):
     whole = read_text(file.read_text(encoding="utf-8"), str(file))
     balanced(forces_in(whole), one_way=True)
@@ -113,7 +111,9 @@ def drawn_at_random(rng):
     return replace(whole, tables={**whole.tables, GivenLoad: (lean,)})
 
 
-@pytest.mark.parametrize("seed", range(10))
+@pytest.mark.parametrize(
+    "seed", [0, *(pytest.param(n, marks=pytest.mark.slow) for n in range(1, 10))]
+)
 def test_designs_at_random_are_in_balance(seed):
     """Ten for each seed; the same each time."""
     rng = np.random.default_rng(seed)

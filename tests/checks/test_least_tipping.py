@@ -32,6 +32,7 @@ def tower_and_board(sizes, ground, tilt):
     return Standing(structure, grounds.find_ground(ground), 0.0), exposed, wind
 
 
+@pytest.mark.slow
 @settings(max_examples=4, deadline=None)
 @given(
     st.fixed_dictionaries(TOWERS),
@@ -50,6 +51,7 @@ def test_looking_at_a_few_directions_finds_the_least_of_all(sizes, ground, tilt)
             assert there == pytest.approx(one.pressure, rel=1e-9)
 
 
+@pytest.mark.slow
 @settings(max_examples=6, deadline=None)
 @given(
     st.fixed_dictionaries(TOWERS),

@@ -300,6 +300,7 @@ def test_next_to_no_load_changes_nothing(x, z, way):
     assert uses(ROW + load("0.0001 N", at, way)) == pytest.approx(uses(ROW), rel=1e-6, abs=2e-6)
 
 
+@pytest.mark.slow
 @settings(max_examples=12, deadline=None)
 @given(
     st.floats(20.0, 500.0),

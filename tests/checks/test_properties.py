@@ -29,6 +29,7 @@ def test_tipping_gust_goes_with_the_root_of_size_and_mass_with_its_cube(size, **
         assert other.limits.tipping == pytest.approx(one.limits.tipping * sqrt(size), rel=1e-9)
 
 
+@pytest.mark.slow
 @quickly
 @given(wider=st.floats(1.0, 2.0), ground=st.sampled_from(["paving", "wet lawn"]), **TOWERS)
 def test_wider_base_never_tips_sooner(wider, ground, sides, foot, **sizes):
@@ -78,6 +79,7 @@ def test_slope_never_helps(slope, **sizes):
     assert tilted.sliding <= (level.sliding or 150.0) * (1 + 1e-9)
 
 
+@pytest.mark.slow
 @quickly
 @given(**TOWERS)
 def test_softer_ground_never_tips_later(**sizes):
@@ -113,6 +115,7 @@ def test_a_gust_at_the_limit_just_tips_it(**sizes):
     assert at.overturning.bare == pytest.approx(1.0, rel=1e-9)
 
 
+@pytest.mark.slow
 def test_many_gusts_at_once_are_the_gusts_one_by_one():
     found = examine(design(*tower(0, 0.6, 0.35, 0.2, 1.2)))
     exposed, count = found.exposed, len(found.structure.bodies)

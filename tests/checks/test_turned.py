@@ -30,6 +30,7 @@ def uses(design):
     return {(one.kind, one.subject): one.utilization or 0.0 for one in checks}
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(("name", "near"), ALIKE.items())
 def test_turning_the_piece_with_its_wind_changes_no_use(name, near):
     design = read(str(EXAMPLES / f"{name}.toml"))

@@ -134,6 +134,7 @@ def test_a_file_that_vanishes_meanwhile_is_told_in_its_place(folder, capsys, mon
     assert "light.toml" in err
 
 
+@pytest.mark.slow
 def test_a_process_that_ends_takes_no_other_design_with_it(folder, capsys, monkeypatch):
     monkeypatch.setattr(catalogue, "_whole", ends_at_light)
     status, out, err = run(capsys, "lights", "--format", "json", "-j", "2")
@@ -150,6 +151,7 @@ def ends_at_light(one):
     return catalogue.Brief(True, None, {"passes": True}, ())
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("jobs", ["1", "2"])
 def test_what_is_done_is_kept_when_somebody_stops_it(folder, jobs):
     for k in range(40):

@@ -85,6 +85,7 @@ def test_the_european_book_brings_its_own_book_of_timber(capsys):
     assert compared(capsys, EXAMPLES / "light-tower-asce.toml")["wood"] == ""
 
 
+@pytest.mark.slow
 def test_what_comes_loose_by_one_book_is_told_rather_than_its_joints(capsys):
     """Rails hang by lag screws in end grain, which hold no pull (EN 1995-1-1 8.7.2)."""
     found = compared(capsys, EXAMPLES / "footbridge.toml")

@@ -9,6 +9,7 @@ from xml.etree import ElementTree
 
 import numpy as np
 import pytest
+from garden import EXAMPLES, each_example
 from pages import words
 from tower_parts import FOOT_AND_TOWER
 from verdict_designs import STANDS, design_text
@@ -21,7 +22,6 @@ from yardfast.design.structure import build_structure
 from yardfast.report.printed import stake_places
 
 ROOT = Path(__file__).parents[2]
-EXAMPLES = sorted((ROOT / "examples").glob("*.toml"))
 TOWER = design_text(FOOT_AND_TOWER.replace("wall     = '3/4 in'", "stock    = '3/4 plywood'"))
 LONG = design_text(
     """\
@@ -80,7 +80,7 @@ def said(capsys, *words):
 # --- for people ----------------------------------------------------------------------------------
 
 
-@pytest.mark.parametrize("file", EXAMPLES, ids=lambda file: file.stem)
+@each_example
 def test_every_example_prints_in_80_columns_and_its_weight_is_the_designs(
     file, capsys, monkeypatch
 ):
@@ -153,7 +153,7 @@ def test_json_names_every_panel_in_si(folder, capsys):
     assert found["waste_fraction"] == pytest.approx(1 - 8 * face / sheet)
 
 
-@pytest.mark.parametrize("file", EXAMPLES, ids=lambda file: file.stem)
+@each_example
 def test_every_example_is_sound_json(file, capsys):
     status, out, _ = said(capsys, str(file), "--format", "json")
     found = json.loads(out, parse_constant=pytest.fail)
@@ -228,6 +228,7 @@ def test_names_of_markup_are_printed_as_they_are(folder, capsys):
     assert said(capsys, "marked.toml", "-o", "p.dxf")[0] == 0
 
 
+@pytest.mark.slow
 def test_every_example_with_flat_pieces_gives_a_pattern(tmp_path, capsys):
     for file in EXAMPLES:
         for kind in ("svg", "dxf"):

@@ -77,6 +77,7 @@ def test_an_end_at_any_line_leaves_it_whole_or_as_it_was(
     assert len(left) <= 1  # an end on the very line that tidies up
 
 
+@pytest.mark.slow
 @POSIX
 @pytest.mark.parametrize("force", [False, True])
 def test_what_is_killed_at_any_line_leaves_the_file_whole_or_as_it_was(tmp_path, force):
@@ -154,6 +155,7 @@ def test_one_that_is_told_to_end_puts_away_what_it_began(tmp_path, monkeypatch, 
     assert not file.exists() or file.read_text(encoding="utf-8") == NEW
 
 
+@pytest.mark.slow
 @POSIX
 @pytest.mark.parametrize("force", [False, True])
 def test_of_two_that_write_one_file_one_is_whole(tmp_path, force):

@@ -55,6 +55,7 @@ def test_one_file_prints_both_texts_each_on_a_line_of_its_own(folder, capsys):
     assert "Harbour light" in short
 
 
+@pytest.mark.slow
 def test_rows_read_back_say_what_the_result_says(capsys, monkeypatch):
     monkeypatch.chdir(EXAMPLES.parent)
     status, out, _ = run(capsys, "examples", "--format", "csv")

@@ -32,6 +32,7 @@ def test_every_kind_is_accepted_and_examined(kind):
     assert found.limits.act is not None
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("kind", PIECE_KINDS)
 @pytest.mark.parametrize("metric", [False, True], ids=["imperial", "metric"])
 def test_a_starting_piece_can_be_held_with_what_is_offered(kind, metric):
@@ -81,6 +82,7 @@ def test_the_gusts_offered_are_those_at_which_warnings_start(number, product):
     assert f"'{gust} mph'" in answered("tower", *[""] * 7, number)[1]
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     ("kind", "lines"),
     [

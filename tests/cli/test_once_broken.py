@@ -49,6 +49,7 @@ def folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
     return tmp_path
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("what", ANSWERED)
 def test_every_command_answers(folder, capsys, what):
     (folder / "piece.toml").write_text(ANSWERED[what], encoding="utf-8")

@@ -51,6 +51,7 @@ def test_metric_sizes_give_a_metric_table(capsys):
     assert " lb" not in out
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(("height", "eaves"), [("24 in", "66 in"), ("6 ft", "114 in")])
 def test_eaves_that_nobody_gave_are_above_the_wall(capsys, height, eaves):
     words = ("--kind", "well", "--sides", "6", "--height", height, "--body", "18 in, 10 in")

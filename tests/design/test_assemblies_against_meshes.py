@@ -112,6 +112,7 @@ ARGUMENTS = {
 }
 
 
+@pytest.mark.slow
 @settings(max_examples=15, deadline=None)
 @given(**ARGUMENTS)
 def test_random_pieces_weigh_balance_and_look_as_their_meshes(shapes, places, turn, azimuth):

@@ -4,9 +4,9 @@ import numpy as np
 import pytest
 from designs import design
 
-from yardfast.design.cutting.blocks import block_of, face_turn
-from yardfast.design.cutting.boards import boards_of
+from yardfast.design.cutting.blocks import face_turn
 from yardfast.design.cutting.cut_list import cut_list
+from yardfast.design.cutting.sawn import sawn_from
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.bodies import Shell, Solid
 from yardfast.design.shapes.boxes import Box
@@ -97,12 +97,12 @@ def test_boards_weigh_what_their_shapes_do():
         Box(1.0, 0.5, 0.04),
     )
     for shape in shapes:
-        (one,) = boards_of(shape)
+        (one,) = sawn_from(shape).boards
         assert one.copies * one.volume == pytest.approx(shape.moments().volume, rel=1e-12)
 
 
 def test_a_round_board_is_as_wide_as_its_diameter():
-    (one,) = boards_of(Plate(Regular(0, 0.5), 0.02))
+    (one,) = sawn_from(Plate(Regular(0, 0.5), 0.02)).boards
     assert (one.bottom, one.length) == (pytest.approx(0.5), pytest.approx(0.5))
 
 
@@ -112,7 +112,7 @@ def test_a_round_board_is_as_wide_as_its_diameter():
 def test_the_saw_stands_square_less_the_turn_to_cut_a_blocks_next_face(sides, tilt):
     # plane geometry: neighbouring faces turn by 360/n, and the blade stands on the table that
     # the first face lies on; an octagon from a square blank is the well-known 45 deg
-    block = block_of(Solid(sides, 0.1, 0.1, 0.5))
+    block = sawn_from(Solid(sides, 0.1, 0.1, 0.5)).block
     assert block is not None
     assert np.degrees(block.tilt) == pytest.approx(tilt, abs=1e-9)
 
@@ -123,7 +123,7 @@ def test_the_saw_stands_square_less_the_turn_to_cut_a_blocks_next_face(sides, ti
 def test_a_tapered_blocks_faces_turn_as_those_of_its_mesh(shape):
     import trimesh
 
-    block = block_of(shape)
+    block = sawn_from(shape).block
     assert block is not None
     hull = trimesh.convex.convex_hull(shape.hulls()[0].points)
     side = np.abs(hull.face_normals[:, 2]) < 0.99
@@ -138,7 +138,7 @@ def test_a_hip_that_is_solid_turns_as_its_mesh_does():
     import trimesh
 
     box = Box(0.5, 0.3, 0.2, None, frozenset(), 0.3, 0.1)
-    block = block_of(box)
+    block = sawn_from(box).block
     assert block is not None
     hull = trimesh.convex.convex_hull(box.outer().hull().points)
     side = np.abs(hull.face_normals[:, 2]) < 0.99

@@ -34,6 +34,7 @@ def test_any_bytes(tmp_path: Path, raw: bytes) -> None:
         read(file)
 
 
+@pytest.mark.slow
 @given(st.lists(st.tuples(st.integers(0, len(FULL)), SCRAPS, st.integers(0, 20)), max_size=6))
 @settings(max_examples=400, deadline=None)
 def test_a_file_with_scraps_typed_into_it(changes: list[tuple[int, str, int]]) -> None:
@@ -43,6 +44,7 @@ def test_a_file_with_scraps_typed_into_it(changes: list[tuple[int, str, int]]) -
     reads_or_says_what_is_wrong(text)
 
 
+@pytest.mark.slow
 @given(st.lists(st.tuples(st.integers(0, len(LINES) - 1), SCRAPS), max_size=5))
 @settings(max_examples=400, deadline=None)
 def test_a_file_with_other_values(changes: list[tuple[int, str]]) -> None:

@@ -201,6 +201,7 @@ def _faults(text: str):
     return ()
 
 
+@pytest.mark.slow
 @given(
     st.lists(st.tuples(st.integers(0, len(HARBOUR_LIGHT)), SCRAPS, st.integers(0, 12)), max_size=5)
 )

@@ -6,7 +6,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from yardfast.design.cutting.lumber_cuts import Run, lay_out, length_taken
-from yardfast.design.cutting.sticks import mitred_lengths, sticks_of
+from yardfast.design.cutting.sawn import sawn_from
+from yardfast.design.cutting.sticks import mitred_lengths
 from yardfast.design.shapes.bodies import Solid
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.flat import Frame
@@ -66,7 +67,7 @@ def test_a_piece_longer_than_any_stick_is_named():
 @pytest.mark.parametrize("sides", [3, 4, 5, 6, 8, 12])
 def test_frame_pieces_make_up_the_frame(sides):
     frame = Frame(Regular(sides, 0.6), 0.1, 0.04)
-    (piece,) = sticks_of(frame)
+    (piece,) = sawn_from(frame).sticks
     assert piece.copies == sides
     assert np.degrees(piece.mitre) == pytest.approx(180.0 / sides)
     assert piece.copies * piece.volume == pytest.approx(frame.moments().volume, rel=1e-12)
@@ -77,7 +78,7 @@ def test_frame_pieces_make_up_the_frame(sides):
 
 def test_a_rectangular_frame_has_two_pairs_mitred_45():
     frame = Frame(Rectangle(1.0, 0.6), 0.1, 0.04)
-    pieces = sticks_of(frame)
+    pieces = sawn_from(frame).sticks
     assert [(p.copies, p.long_point, p.short_point) for p in pieces] == [
         (2, 1.0, pytest.approx(0.8)),
         (2, 0.6, pytest.approx(0.4)),
@@ -99,7 +100,7 @@ def test_an_octagon_of_two_by_six_by_hand():
 
 def test_a_brace_cut_level_at_45_is_longer_from_tip_to_tip():
     brace = Member((0.0, 0.0, 0.0), (0.5, 0.0, 0.5), 0.038, 0.089, cut="level")
-    (stick,) = sticks_of(brace)
+    (stick,) = sawn_from(brace).sticks
     assert np.degrees(stick.mitre) == pytest.approx(45.0)
     assert stick.short_point == pytest.approx(0.5 * 2**0.5)
     assert stick.long_point == pytest.approx(0.5 * 2**0.5 + 0.089)
@@ -110,13 +111,13 @@ def test_a_brace_cut_level_at_45_is_longer_from_tip_to_tip():
 
 def test_a_steep_brace_cut_plumb_reaches_as_far_as_it_is_drawn():
     brace = Member((0.0, 0.1, 0.0), (0.3, 0.5, 0.9), 0.038, 0.089, cut="plumb")
-    (stick,) = sticks_of(brace)
+    (stick,) = sawn_from(brace).sticks
     points = brace.hulls()[0].points @ brace.axes[0]
     assert stick.long_point == pytest.approx(float(np.ptp(points)))
 
 
 def test_posts_and_beams_are_sticks_and_slabs_are_not():
-    assert sticks_of(Solid(4, 0.0889, 0.0889, 1.5))[0].long_point == 1.5
-    assert sticks_of(Box(1.8, 0.0381, 0.1397))[0].wide == 0.1397
-    assert sticks_of(Box(0.6, 0.6, 0.1)) == ()
-    assert sticks_of(Solid(8, 0.1, 0.1, 1.5)) == ()
+    assert sawn_from(Solid(4, 0.0889, 0.0889, 1.5)).sticks[0].long_point == 1.5
+    assert sawn_from(Box(1.8, 0.0381, 0.1397)).sticks[0].wide == 0.1397
+    assert sawn_from(Box(0.6, 0.6, 0.1)).sticks == ()
+    assert sawn_from(Solid(8, 0.1, 0.1, 1.5)).sticks == ()

@@ -1,5 +1,6 @@
 """Whatever is typed of the further shapes, a person gets a Design or faults."""
 
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from sample_file import faults, part_text
@@ -37,6 +38,7 @@ def test_the_file_to_be_spoilt_reads() -> None:
     assert faults(FULL) == ()
 
 
+@pytest.mark.slow
 @given(st.lists(st.tuples(st.integers(0, len(FULL)), SCRAPS, st.integers(0, 20)), max_size=6))
 @settings(max_examples=400, deadline=None)
 def test_a_file_with_scraps_typed_into_it(changes: list[tuple[int, str, int]]) -> None:
@@ -46,6 +48,7 @@ def test_a_file_with_scraps_typed_into_it(changes: list[tuple[int, str, int]]) -
     reads_or_says_what_is_wrong(text)
 
 
+@pytest.mark.slow
 @given(st.lists(st.tuples(st.integers(0, len(LINES) - 1), SCRAPS), max_size=5))
 @settings(max_examples=400, deadline=None)
 def test_a_file_with_other_values(changes: list[tuple[int, str]]) -> None:

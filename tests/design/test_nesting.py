@@ -31,6 +31,7 @@ def polygons(sheet):
     return [shapely.Polygon(one.corners()) for one in sheet]
 
 
+@pytest.mark.slow
 @settings(max_examples=120, deadline=None)
 @given(blanks())
 def test_pieces_lie_apart_by_the_saw_and_within_the_sheet(pieces):
@@ -45,6 +46,7 @@ def test_pieces_lie_apart_by_the_saw_and_within_the_sheet(pieces):
                 assert one.distance(lying[j]) >= gap - ROUNDING
 
 
+@pytest.mark.slow
 @settings(max_examples=40, deadline=None)
 @given(blanks())
 def test_every_piece_is_laid_down_once_at_its_own_size(pieces):
@@ -56,6 +58,7 @@ def test_every_piece_is_laid_down_once_at_its_own_size(pieces):
     assert all(sheet for sheet in layout.sheets)
 
 
+@pytest.mark.slow
 @settings(max_examples=40, deadline=None)
 @given(blanks())
 def test_no_fewer_sheets_than_the_area_needs_and_not_many_more(pieces):

@@ -10,8 +10,8 @@ from manifold3d import Manifold
 from meshes import mesh_of
 from refolding import outward_normals, refolded, sawn
 
-from yardfast.design.cutting.panelled import panels_of
 from yardfast.design.cutting.panels import compound_bevel, half_turn, seam_gap
+from yardfast.design.cutting.sawn import sawn_from
 from yardfast.design.shapes.bodies import Shell, Solid
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.cone import Cone
@@ -50,7 +50,7 @@ def check_refolds(shape):
     pieces = refolded(shape)
     whole = mesh_of(shape)
     volume = whole.volume()
-    for panel in panels_of(shape):
+    for panel in sawn_from(shape).panels:
         assert panel.volume == pytest.approx(sawn(panel).volume(), rel=NEAR)
     assert sum(piece.volume() for piece in pieces) == pytest.approx(volume, rel=NEAR)
     together = Manifold.batch_boolean(pieces, _add())
@@ -98,13 +98,13 @@ def test_any_tower_refolds(sides, bottom, top, height, wall):
 )
 def test_any_box_refolds(length, width, height, top_length, top_width, opened):
     shape = Box(length, width, height, 0.018, frozenset(opened), top_length, top_width)
-    assume(panels_of(shape) is not None)
+    assume(sawn_from(shape).panels)
     check_refolds(shape)
 
 
 @pytest.mark.parametrize("shape", [BODIES["octagonal tower"], BODIES["octagonal roof"]])
 def test_the_dihedral_angle_is_a_half_turn_less_two_bevels(shape):
-    (panel,) = panels_of(shape)
+    (panel,) = sawn_from(shape).panels
     normals = outward_normals(shape)
     for one, other in zip(normals, normals[1:] + normals[:1], strict=True):
         turn = np.arccos(one @ other)
@@ -116,7 +116,7 @@ def test_the_outer_faces_of_the_whole_meet_at_the_dihedral():
     import trimesh
 
     shape = BODIES["octagonal tower"]
-    (panel,) = panels_of(shape)
+    (panel,) = sawn_from(shape).panels
     raw = Manifold.batch_boolean(refolded(shape), _add()).to_mesh()
     mesh = trimesh.Trimesh(raw.vert_properties[:, :3], raw.tri_verts, process=False)
     outside = mesh.triangles_center - [0.0, 0.0, shape.height / 2]
@@ -139,14 +139,14 @@ def test_neighbouring_panels_only_touch():
 
 def test_a_regular_body_and_any_two_faces_give_one_bevel():
     for shape in (Shell(5, 0.4, 0.2, 0.9, 0.01), Cone(6, 0.3, 0.1, 0.01)):
-        (panel,) = panels_of(shape)
+        (panel,) = sawn_from(shape).panels
         normals = outward_normals(shape)
         assert half_turn(normals[0], normals[1]) == pytest.approx(panel.bevel, abs=1e-12)
 
 
 def test_straight_bodies_have_the_plain_mitre_and_square_ends():
     for sides in range(3, 13):
-        (panel,) = panels_of(Shell(sides, 0.3, 0.3, 0.5, 0.01))
+        (panel,) = sawn_from(Shell(sides, 0.3, 0.3, 0.5, 0.01)).panels
         assert np.degrees(panel.bevel) == pytest.approx(180.0 / sides)
         assert (panel.lean, panel.edges.bottom, panel.edges.top) == (0.0, 0.0, 0.0)
 
@@ -155,7 +155,7 @@ def test_the_blank_holds_both_faces():
     import shapely
 
     for shape in BODIES.values():
-        for panel in panels_of(shape):
+        for panel in sawn_from(shape).panels:
             bottom, top, length = panel.blank()
             out = max(0.0, -panel.thickness * np.tan(panel.edges.bottom))
             out = min(out, length - panel.length)
@@ -177,7 +177,7 @@ def test_what_is_solid_round_or_closed_up_has_no_panels():
         Box(0.3, 0.3, 0.3, 0.15),
         Gable(1.0, 0.8, 0.4),
     ):
-        assert panels_of(shape) is None
+        assert sawn_from(shape).panels == ()
 
 
 # --- relations -----------------------------------------------------------------------------------

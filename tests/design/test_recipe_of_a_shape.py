@@ -126,6 +126,7 @@ print(json.dumps([yf.__file__, " ".join(lines), *results]))
 """
 
 
+@pytest.mark.slow
 def test_a_shape_takes_four_files(tmp_path):
     """A drum is a round solid: what is found of it is what is found of that."""
     copy = house(tmp_path)

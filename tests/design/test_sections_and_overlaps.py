@@ -44,6 +44,7 @@ def part(name, shape, **place):
     return Part(name, shape, Place(**place), density=500.0)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("name", SHAPES)
 @pytest.mark.parametrize("lean", [0.0, 0.35])
 def test_a_level_section_is_that_of_the_mesh(name, lean):
@@ -87,6 +88,7 @@ def test_each_ball_of_a_ring_counts():
     assert found == pytest.approx(4 * 2 / 3 * pi * radius**3, rel=1e-3)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     "other",
     [

@@ -110,8 +110,9 @@ def test_a_leaning_mirrored_part_is_that_of_the_mesh(name):
     low, high = body.extent
     assert (*low, *high) == pytest.approx(placed(body, filled).bounding_box(), abs=3e-4)
     azimuths = np.array([0.3, 1.9, 4.0])
+    mesh = placed(body, filled)
     for azimuth, ours in zip(azimuths, outlines([body], azimuths)[0], strict=True):
-        theirs = _filled(projected(placed(body, filled), azimuth))
+        theirs = _filled(projected(mesh, azimuth))
         assert ours.area == pytest.approx(theirs.area, rel=1e-3)
         assert ours.symmetric_difference(theirs).area <= 3e-3 * theirs.area
 
@@ -121,9 +122,10 @@ def test_a_leaning_mirrored_part_is_that_of_the_mesh(name):
 def test_volume_and_centre_are_those_of_the_mesh(name, turn):
     body = Body(0, 0, SHAPES[name], about_z(turn), np.array([0.3, -0.2, 0.1]))
     moments = body.shape.moments()
-    volume, centre = volume_and_centre(placed(body))
+    mesh = placed(body)
+    volume, centre = volume_and_centre(mesh)
     assert moments.volume == pytest.approx(volume, rel=1e-4)
-    extent = max(placed(body).bounding_box()[3:])
+    extent = max(mesh.bounding_box()[3:])
     assert body.place(moments.first / moments.volume) == pytest.approx(centre, abs=1e-4 * extent)
 
 
@@ -131,8 +133,9 @@ def test_volume_and_centre_are_those_of_the_mesh(name, turn):
 def test_outline_is_that_of_the_mesh(name):
     azimuths = np.array([0.0, 0.4, 1.3, 2.9, 4.4])
     body = Body(0, 0, SHAPES[name], about_z(0.21), np.array([0.3, -0.2, 0.1]))
+    mesh = placed(body, filled)
     for azimuth, ours in zip(azimuths, outlines([body], azimuths)[0], strict=True):
-        theirs = _filled(projected(placed(body, filled), azimuth))
+        theirs = _filled(projected(mesh, azimuth))
         assert ours.area == pytest.approx(theirs.area, rel=1e-3)
         assert ours.symmetric_difference(theirs).area <= 2e-3 * theirs.area
 
@@ -163,6 +166,7 @@ def test_wheel_adds_blade_by_blade_and_shows_their_union(name):
         assert ours.area == pytest.approx(union.area, rel=1e-6)
 
 
+@pytest.mark.slow
 @settings(max_examples=40, deadline=None)
 @given(
     sides=st.sampled_from([0, 3, 4, 5, 6, 7, 8, 9, 12]),

@@ -3,11 +3,10 @@
 Statics: the moment of a force about the origin is r x F, and wrenches about one point add.
 """
 
-from pathlib import Path
-
 import numpy as np
 import pytest
 from designs import design
+from garden import each_example
 
 from yardfast.checks.inputs import read
 from yardfast.design.model import Part, Place
@@ -19,8 +18,6 @@ from yardfast.loads.actions import body_actions, wind_actions
 from yardfast.loads.exposed import bare, expose
 from yardfast.loads.methods import method_of
 from yardfast.loads.wind.site import Site
-
-EXAMPLES = sorted((Path(__file__).parents[2] / "examples").glob("*.toml"))
 
 
 def exposed_of(design):
@@ -46,7 +43,7 @@ def plain(exposed):
     return {"ratio": ones, "directionality": ones, "gust": np.ones(len(exposed.azimuths))}
 
 
-@pytest.mark.parametrize("file", EXAMPLES, ids=[file.stem for file in EXAMPLES])
+@each_example
 def test_the_bodies_of_an_example_make_up_the_whole(file):
     exposed, pressure = exposed_of(read(file)), np.array([37.0, 410.0])
     factors = drawn(exposed)

@@ -125,6 +125,7 @@ def test_leaning_board_by_hand(azimuth, case, up, downwind, z, moment):
         assert abs(mx) == pytest.approx(moment, abs=0.1)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("azimuth", [0.0, 90.0, 180.0])
 def test_no_jump_as_a_board_leans_more(azimuth):
     """From level to upright by half a degree: a step moves no force by more than 0.19 q A.

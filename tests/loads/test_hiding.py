@@ -163,6 +163,7 @@ def placed(drawn, on=None, up=0.0):
     return Part(f"part {x} {y} {z}", shape, place, density=500.0)
 
 
+@pytest.mark.slow
 @settings(max_examples=15, deadline=None)
 @example([(Box(0.75, 0.5, 0.25), 0.5, 0.0, 0.0, 1.0, 1.0), (Box(0.0625, 1, 1), 0, 0, 0, 0, 0)])
 @example(

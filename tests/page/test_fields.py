@@ -1,8 +1,7 @@
 """The form's fields, and a text with one of them changed: all else of it stays."""
 
-from pathlib import Path
-
 import pytest
+from garden import EXAMPLES, each_example
 
 from yardfast.checks.inputs import read_text
 from yardfast.design.reader.scan import Spot
@@ -11,7 +10,6 @@ from yardfast.page.edited import with_value
 from yardfast.page.fields import fields_of
 from yardfast.page.leading import leading
 
-EXAMPLES = sorted((Path(__file__).parents[2] / "examples").glob("*.toml"))
 LIGHT = (EXAMPLES[0].parent / "light-tower.toml").read_text(encoding="utf-8")
 
 
@@ -24,7 +22,7 @@ def _fields(text):
     return {field.id: field for group in fields_of(text) for field in group.fields}
 
 
-@pytest.mark.parametrize("file", EXAMPLES, ids=lambda file: file.stem)
+@each_example
 def test_every_field_typed_as_it_stands_leaves_the_design_as_it_was(file):
     text = file.read_text(encoding="utf-8")
     before = read_text(text, str(file))
@@ -34,7 +32,7 @@ def test_every_field_typed_as_it_stands_leaves_the_design_as_it_was(file):
         assert read_text(again, str(file)).parts == before.parts, field.id
 
 
-@pytest.mark.parametrize("file", EXAMPLES, ids=lambda file: file.stem)
+@each_example
 def test_a_design_has_a_field_for_every_size_of_it(file):
     """What a line of the file says between quote marks with a unit, a field says too."""
     text = file.read_text(encoding="utf-8")
@@ -73,7 +71,7 @@ def test_a_key_that_was_not_there_stands_behind_its_table_and_an_emptied_one_goe
     assert with_value(text, Spot("part", 1, "wall"), [""]) == LIGHT
 
 
-@pytest.mark.parametrize("file", EXAMPLES, ids=lambda file: file.stem)
+@each_example
 def test_foot_body_ground_and_wind_come_first(file):
     text = file.read_text(encoding="utf-8")
     first = leading(build_structure(read_text(text, str(file))))

@@ -10,8 +10,8 @@ and a line square to the bottom edge.
 import numpy as np
 import pytest
 
-from yardfast.design.cutting.panelled import panels_of
 from yardfast.design.cutting.panels import compound_bevel
+from yardfast.design.cutting.sawn import sawn_from
 from yardfast.design.shapes.bodies import Shell
 
 CHART = {
@@ -42,7 +42,7 @@ def test_bevel_and_mitre_as_printed(pitch, sides, mitre, bevel):
     height = 0.3
     top = 0.2
     bottom = top + 2.0 * height * np.tan(lean)
-    (panel,) = panels_of(Shell(sides, bottom, top, height, 0.005))
+    (panel,) = sawn_from(Shell(sides, bottom, top, height, 0.005)).panels
     assert np.degrees(panel.bevel) == pytest.approx(bevel, abs=HALF_A_DIGIT)
     assert np.degrees(panel.slant) == pytest.approx(mitre, abs=HALF_A_DIGIT)
 
@@ -51,7 +51,7 @@ def test_the_bevels_by_hand_of_an_octagonal_tower():
     # 18 in over flats below, 10 in above, 48 in high: the panels lean atan(4/48) = 4.7636 deg;
     # sin(bevel) = cos(4.7636) sin(22.5) = 0.996546 x 0.382683 = 0.381361, bevel 22.418 deg
     # (Snyder and Gottesman, Compound-Angle Joinery, 2015: mitre joint, A = 180/n)
-    (panel,) = panels_of(Shell(8, 18 * 0.0254, 10 * 0.0254, 48 * 0.0254, 0.019))
+    (panel,) = sawn_from(Shell(8, 18 * 0.0254, 10 * 0.0254, 48 * 0.0254, 0.019)).panels
     assert np.degrees(panel.lean) == pytest.approx(4.7636, abs=0.00005)
     assert np.degrees(panel.bevel) == pytest.approx(22.418, abs=0.0005)
     # widths: 18 tan(22.5) = 7.4558 in, 10 tan(22.5) = 4.1421 in; length sqrt(48^2 + 4^2) = 48.1664

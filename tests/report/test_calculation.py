@@ -5,6 +5,7 @@ import re
 from pathlib import Path
 
 import pytest
+from garden import EXAMPLES, each_example
 from pages import pages, words
 from verdict_designs import block, design_text
 
@@ -16,7 +17,6 @@ from yardfast.report.calculation.calculation import calculation, sections
 from yardfast.report.calculation.calculation_text import four_figures
 
 ROOT = Path(__file__).resolve().parents[2]
-EXAMPLES = sorted((ROOT / "examples").glob("*.toml"))
 HELD = (
     design_text(block("12 in", "12 in", "48 in", "35 lb/ft^3"), wind="46 mph")
     + """
@@ -76,7 +76,7 @@ ARITHMETIC = {
 }
 
 
-@pytest.mark.parametrize("file", EXAMPLES, ids=lambda file: file.stem)
+@each_example
 def test_the_printed_arithmetic_holds_in_every_example(file):
     found = yf.check(yf.read(file)).examination
     seen = set()
@@ -138,6 +138,7 @@ def test_the_light_tower_s_numbers_are_those_of_the_result():
     assert page == calculation(result.examination, "letter")
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     ("text", "said"),
     [

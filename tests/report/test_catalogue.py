@@ -8,14 +8,13 @@ from multiprocessing import get_context
 from pathlib import Path
 
 import pytest
+from garden import EXAMPLES, each_example
 from sample_file import HARBOUR_LIGHT
 from verdict_designs import STANDS
 
 import yardfast as yf
 from yardfast.report.data import catalogue
 from yardfast.report.data.catalogue import AHEAD, finished
-
-EXAMPLES = sorted((Path(yf.__file__).parent / "examples").glob("*.toml"))
 
 
 @pytest.fixture
@@ -32,7 +31,7 @@ def told(found):
     return found.to_dict() if isinstance(found, yf.Result) else found.faults
 
 
-@pytest.mark.parametrize("file", EXAMPLES, ids=lambda file: file.stem)
+@each_example
 def test_a_result_travels_in_50_kilobytes_and_says_the_same(file):
     result = yf.check(file)
     packed = pickle.dumps(result)
@@ -44,6 +43,7 @@ def test_a_result_travels_in_50_kilobytes_and_says_the_same(file):
     assert (other.row, repr(other)) == (result.row, repr(result))
 
 
+@pytest.mark.slow
 def test_what_did_not_travel_is_worked_out_again_the_same():
     result = yf.check(EXAMPLES[0])
     other = pickle.loads(pickle.dumps(result))
@@ -60,6 +60,7 @@ def test_what_is_kept_cannot_be_changed_through_what_is_given(tmp_path):
     assert other.to_dict()["checks"]
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("executor", [None, "threads", "processes"])
 def test_each_path_comes_back_once_whoever_works_it_out(files, executor):
     pool = {

@@ -6,6 +6,7 @@ from pathlib import Path
 
 import numpy as np
 import pytest
+from garden import each_example
 from verdict_designs import block, design_text
 
 import yardfast as yf
@@ -18,7 +19,6 @@ from yardfast.report.drawings.paper import LETTERS, Paper
 from yardfast.report.wording.ticks import INCHES, ticks
 
 ROOT = Path(__file__).resolve().parents[2]
-EXAMPLES = sorted((ROOT / "examples").glob("*.toml"))
 SVG = "{http://www.w3.org/2000/svg}"
 
 
@@ -121,7 +121,7 @@ def test_the_design_s_own_anchors_are_black_and_not_suggested():
     assert not any("suggested" in text for text in said)
 
 
-@pytest.mark.parametrize("file", EXAMPLES, ids=lambda file: file.stem)
+@each_example
 def test_least_gust_by_direction_is_the_limit(file):
     found = yf.check(yf.read(file)).examination
     gusts = tipping_gusts(found)
@@ -150,6 +150,7 @@ def test_a_square_block_tips_alike_from_four_sides():
     assert [gusts[side] for side in (90.0, 180.0, 270.0)] == pytest.approx([gusts[0.0]] * 3)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     "name", ["arbor", "heron", "pinwheel", "seat-box", "fingerpost", "three-pieces", "well"]
 )

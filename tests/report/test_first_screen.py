@@ -1,11 +1,11 @@
 """The first screen: 22 lines of 79 columns, the worst thing first, every fact once."""
 
 import re
-from pathlib import Path
 
 import pytest
 import word_designs
 from bare_checks import bare_check
+from garden import EXAMPLES, FOLDER, marked
 from sample_file import HARBOUR_LIGHT
 from verdict_designs import design_text
 
@@ -22,13 +22,15 @@ from yardfast.report.wording.amounts import MPH, POUND_FORCE
 from yardfast.statics.contacts.look_again import LookAgain
 from yardfast.units.frozen import replace
 
-EXAMPLES = sorted(Path("examples").glob("*.toml"))
-FOUND = {path.stem: examine(read(path)) for path in EXAMPLES}
-FOUND |= {
-    f"{word}, {reason}": examine(read_text(text))
-    for (word, reason), text in word_designs.TEXTS.items()
-}
-EACH = pytest.mark.parametrize("name", FOUND)
+TEXTS = {file.stem: file.read_text(encoding="utf-8") for file in EXAMPLES}
+TEXTS |= {f"{word}, {reason}": text for (word, reason), text in word_designs.TEXTS.items()}
+EACH = pytest.mark.parametrize("name", [pytest.param(one, marks=marked(one)) for one in TEXTS])
+
+
+def examined(name):
+    """Return what is found of an example, in the folder of the examples, or of a word's design."""
+    file = f"examples/{name}.toml" if name in {file.stem for file in EXAMPLES} else ""
+    return examine(read_text(TEXTS[name], file))
 
 
 def screen(found, columns=79):
@@ -42,14 +44,14 @@ def flat(lines):
 @EACH
 @pytest.mark.parametrize("columns", [79, 199])
 def test_it_takes_22_lines_of_79_columns(name, columns):
-    lines = screen(FOUND[name], columns)
+    lines = screen(examined(name), columns)
     assert len(lines) <= MOST_LINES
     assert max(map(len, lines)) <= MOST_COLUMNS
 
 
 @EACH
 def test_a_narrow_window_has_no_picture_and_no_line_too_wide(name):
-    lines = screen(FOUND[name], 59)
+    lines = screen(examined(name), 59)
     assert max(map(len, lines)) <= 59
     assert len(lines) <= 28
     assert not any("====" in line for line in lines)
@@ -57,12 +59,12 @@ def test_a_narrow_window_has_no_picture_and_no_line_too_wide(name):
 
 @EACH
 def test_it_is_plain_ascii(name):
-    assert "\n".join(screen(FOUND[name])).isascii()
+    assert "\n".join(screen(examined(name))).isascii()
 
 
 @EACH
 def test_the_word_comes_first_and_is_that_of_the_data(name):
-    found = FOUND[name]
+    found = examined(name)
     words = [w.upper() for w in Word]
     said = [line.split("   ")[0].strip() for line in screen(found) if line.strip()]
     first = next(text for text in said[1:] if text in words)
@@ -71,31 +73,31 @@ def test_the_word_comes_first_and_is_that_of_the_data(name):
 
 @EACH
 def test_only_the_word_is_coloured(name):
-    lines = first_screen(FOUND[name])
+    lines = first_screen(examined(name))
     coloured = [line for line in lines if line.word is not None]
-    assert [line.word[0] for line in coloured] == [FOUND[name].verdict.word.upper()]
+    assert [line.word[0] for line in coloured] == [examined(name).verdict.word.upper()]
     mood = coloured[0].word[1]
-    word = FOUND[name].verdict.word
+    word = examined(name).verdict.word
     assert mood == ("good" if word in GOOD else "tie" if word in HOLDABLE else "bad")
     assert {line.mood for line in lines} <= {"plain", "title"}
 
 
 @EACH
 def test_it_ends_with_what_to_type_next(name):
-    last = screen(FOUND[name])
+    last = screen(examined(name))
     assert "--numbers  --as-read  --assumed  --cautions" in "\n".join(last)
 
 
 @EACH
 def test_it_is_at_most_two_cautions_and_no_promise(name):
-    text = flat(screen(FOUND[name]))
+    text = flat(screen(examined(name)))
     for word in ("safe", "OK", "passes", "certified", "storm-proof", "guaranteed", "%"):
         assert word not in text.split()
     assert "second side" not in text
 
 
 def test_gusts_and_pulls_are_those_of_the_data():
-    found = FOUND["light-tower"]
+    found = examined("light-tower")
     text = flat(screen(found, 70))
     limits = found.limits
     assert f"gusts over {5 * int(limits.act / MPH / 5 + 1e-9)} mph are forecast" in text
@@ -108,7 +110,7 @@ def test_gusts_and_pulls_are_those_of_the_data():
 
 
 def test_the_first_mend_is_told_whole_then_two_then_a_count():
-    found = FOUND["boathouse"]
+    found = examined("boathouse")
     some = [bare_check(f"member: part {n}", 2.0 + n) for n in range(5)]
     text = flat(screen(replace(found, checks=(*found.checks, *some))))
     for number in (1, 2, 3):
@@ -119,12 +121,12 @@ def test_the_first_mend_is_told_whole_then_two_then_a_count():
 
 
 def test_a_loose_piece_that_tips_and_slides_is_one_thing_to_mend():
-    assert "Mend 1 of 2" in flat(screen(FOUND["three-pieces"]))
+    assert "Mend 1 of 2" in flat(screen(examined("three-pieces")))
 
 
 def test_what_to_look_at_again_stands_above_the_word():
     note = LookAgain("roof", "wall", "solid plywood, 11 of the 63 lb", "say stock if hollow")
-    lines = first_screen(replace(FOUND["light-tower"], look_again=(note,)))
+    lines = first_screen(replace(examined("light-tower"), look_again=(note,)))
     again = next(i for i, line in enumerate(lines) if "Look again" in line.text)
     word = next(i for i, line in enumerate(lines) if "TIE IT DOWN" in line.text)
     assert again < word
@@ -133,29 +135,31 @@ def test_what_to_look_at_again_stands_above_the_word():
 
 
 def test_what_the_file_does_not_fasten_is_said_once():
-    text = flat(screen(FOUND["mailbox"], 70))
+    text = flat(screen(examined("mailbox"), 70))
     assert text.count("post and brace") == 1
     assert "STANDS BY ITSELF in the 46 mph you asked, if each of post and brace is" in text
 
 
 def test_the_picture_is_small_and_shows_the_side_by_which_it_is_known():
-    for found in FOUND.values():
-        rows = picture(found.structure)
+    for file in EXAMPLES:
+        rows = picture(build_structure(read(file)))
         assert len(rows) <= TALLEST + 2
         assert len({len(row) for row in rows}) == 1
         assert len(rows[0]) <= WIDEST + 1
     # the heron is sawn from a sheet: from its side it would be a line
-    assert max(map(len, picture(FOUND["heron"].structure))) > 8
+    assert max(map(len, picture(build_structure(read(FOLDER / "heron.toml"))))) > 8
 
 
-@pytest.mark.parametrize("name", ["swing", "boathouse", "arbor"])
+@pytest.mark.parametrize(
+    "name", [pytest.param(one, marks=marked(one)) for one in ("swing", "boathouse", "arbor")]
+)
 def test_a_picture_stands_beside_what_fills_the_screen(name):
-    assert any("=====" in line for line in screen(FOUND[name]))
+    assert any("=====" in line for line in screen(examined(name)))
 
 
 def test_an_arch_is_known_from_where_one_walks_through_it_and_a_trellis_by_its_lattice():
     # the lattices at its sides are half air: from there it covers no more than twice as much
-    assert known_from(FOUND["arbor"].structure)[1] == 0
+    assert known_from(build_structure(read(FOLDER / "arbor.toml")))[1] == 0
     trellis = (
         "[[part]]\nname = 'post'\nshape = 'box'\nlumber = '4x4'\nheight = '60 in'\n"
         "density = '30 lb/ft^3'\n[[part]]\nname = 'lattice'\nshape = 'panel'\nturn = '90 deg'\n"
@@ -177,7 +181,7 @@ def test_what_the_file_can_still_say_stands_apart_from_what_is_never_looked_at()
 
 
 def test_a_folder_tells_the_weakest_first_and_counts():
-    found = list(FOUND.values())
+    found = [examined(name) for name in TEXTS if not marked(name)]
     lines = folder(map(folder_row, found), [("six.toml", 14), ("one.toml", 1)])
     text = [line.text for line in lines]
     assert max(map(len, text)) <= MOST_COLUMNS
@@ -196,14 +200,14 @@ def test_a_folder_tells_the_weakest_first_and_counts():
 
 
 def test_a_folder_tells_what_to_mend_or_hold_it_with():
-    rows = [folder_row(FOUND[name]) for name in ("light-tower", "boathouse")]
+    rows = [folder_row(examined(name)) for name in ("light-tower", "boathouse")]
     text = flat([line.text for line in folder(rows)])
     assert "light-tower.toml Light tower hold it with four steel stakes 1 in x 36 in" in text
-    worst = FOUND["boathouse"].verdict.to_mend[0].subject
+    worst = examined("boathouse").verdict.to_mend[0].subject
     assert f"Mini boathouse mend {worst}" in text
 
 
 def test_posts_that_give_way_are_told_how_deep():
-    text = flat(screen(FOUND[f"{Word.SET_IT_DEEPER}, {Reason.POSTS_GIVE}"]))
+    text = flat(screen(examined(f"{Word.SET_IT_DEEPER}, {Reason.POSTS_GIVE}")))
     assert "Mend make post" in text
     assert "in concrete" in text

@@ -47,6 +47,7 @@ def test_sheet_and_label_refuse_what_fails_and_say_what_to_mend(
     assert main(["sheet", "piece.toml", "-o", "piece.pdf", "--draft"]) == 0
 
 
+@pytest.mark.slow
 @EACH
 def test_a_draft_says_so_across_the_page_and_no_other_page_does(word, why):
     text = words(sheet(examine(read_text(word_designs.TEXTS[word, why])), "letter"))
@@ -68,6 +69,7 @@ def test_no_page_contradicts_itself(word, why):
         assert "You need" not in text
 
 
+@pytest.mark.slow
 def test_what_is_meant_to_be_laid_down_is_told_that_alone():
     for key, text in word_designs.TEXTS.items():
         found = examine(read_text(laid(text)))

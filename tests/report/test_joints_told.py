@@ -42,6 +42,7 @@ def test_the_table_has_a_line_for_each_joint(run):
     assert line.endswith("no")
 
 
+@pytest.mark.slow
 def test_blocks_are_named_where_an_edge_holds_nothing(run):
     status, out = run(TOWER + joint(), "check")
     assert status == 1

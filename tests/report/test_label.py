@@ -128,6 +128,7 @@ WORDS = st.lists(
 ).map(" ".join)
 
 
+@pytest.mark.slow
 @settings(deadline=None, max_examples=300)
 @given(name=NAMES | WORDS)
 @example(name="x" * 200)

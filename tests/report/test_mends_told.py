@@ -78,6 +78,7 @@ def in_file(text, lines):
     return text
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     "text",
     [
@@ -102,6 +103,7 @@ BRIDGE = file_of("footbridge", {"rails": "30 in"})
 BRIDGE = re.sub(r"\[\[anchor\]\].*?(?=\[\[load\]\])", "", BRIDGE, flags=re.S)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize(
     ("text", "name", "key"),
     [
@@ -130,6 +132,7 @@ def test_lines_to_type_make_a_part_or_a_load_pass(text, name, key):
     assert not [c.name for c in again.checks if c.name in passed and not c.passes]
 
 
+@pytest.mark.slow
 def test_of_every_mend_it_is_told_what_to_do_in_its_line_too():
     """Where there is most to mend the lines are shortest; none of them stops at what is wrong."""
     to_do = (
@@ -142,6 +145,7 @@ def test_of_every_mend_it_is_told_what_to_do_in_its_line_too():
             assert re.match(rf"([a-z ]+: )?({to_do})", mend.short), mend.short
 
 
+@pytest.mark.slow
 def test_lines_stand_behind_numbers_in_mend_and_in_the_json(tmp_path, capsys, monkeypatch):
     monkeypatch.chdir(tmp_path)
     file = Path("piece.toml")

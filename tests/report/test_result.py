@@ -170,6 +170,7 @@ def test_fingerprint_changes_with_the_design_only_by_its_text():
     assert result("HARBOUR", carried).fingerprint == one
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("lines", ["mirror = ['x', 'y']", "open = ['top', 'front', 'left']"])
 def test_fingerprint_is_the_same_in_every_run(tmp_path, lines):
     # Sets of words come in another order in each run, unless PYTHONHASHSEED says which.

@@ -7,6 +7,7 @@ from pathlib import Path
 
 import pytest
 from any_design import any_design
+from garden import EXAMPLES, each_example
 from jsonschema import Draft202012Validator
 from sample_file import HARBOUR_LIGHT, faults
 from word_designs import TEXTS
@@ -19,7 +20,6 @@ from yardfast.report.data.design_schema import design_schema
 from yardfast.report.data.odds_record import odds_object, odds_schema
 from yardfast.report.data.result_schema import result_schema
 
-EXAMPLES = sorted((Path(yf.__file__).parent / "examples").glob("*.toml"))
 DESIGN, RESULT, ODDS = (
     Draft202012Validator(one) for one in (design_schema(), result_schema(), odds_schema())
 )
@@ -44,7 +44,7 @@ def test_all_are_schemas():
     Draft202012Validator.check_schema(result_schema())
 
 
-@pytest.mark.parametrize("file", EXAMPLES, ids=lambda file: file.stem)
+@each_example
 def test_every_example_is_one_and_so_is_its_result(file):
     assert wrong(file.read_text(encoding="utf-8")) == []
     found = yf.check(file).to_dict()

@@ -113,6 +113,7 @@ def test_a_program_reads_the_same(run):
     assert json.loads(out)["seams"][0]["fastened"] is None
 
 
+@pytest.mark.slow
 def test_sizing_tells_the_spacing_that_would_hold(run):
     _, out = run(tower("100 mph") + WEAK, "size", "--all")
     assert "\nSeams\n" in out

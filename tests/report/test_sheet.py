@@ -7,6 +7,7 @@ import sys
 from pathlib import Path
 
 import pytest
+from garden import each_example
 from pages import pages, sizes_of_type, words
 from verdict_designs import block, design_text
 
@@ -16,7 +17,6 @@ from yardfast.checks.inputs import read_text
 from yardfast.report.printed.sheet import sheet
 
 ROOT = Path(__file__).resolve().parents[2]
-EXAMPLES = sorted((ROOT / "examples").glob("*.toml"))
 MPH, LB, LBF = 0.44704, 0.45359237, 4.4482216152605
 MARKUP = r"""A *b* _c_ #strong[x] $y$ @z <w> \ `q` // /* "ä" -- =1 ~ #panic(sys) &lt; 'n'"""
 
@@ -62,7 +62,7 @@ def test_gusts_to_act_at_follow_the_exposure_coefficients(tower):
     assert "open ground and shore houses and trees all round" in words(page)
 
 
-@pytest.mark.parametrize("file", EXAMPLES, ids=lambda file: file.stem)
+@each_example
 def test_each_example_takes_one_page_of_legible_type_and_no_word_too_much(file):
     design = yf.read(file)
     page = sheet(yf.check(design).examination, "a4" if design.units == "metric" else "letter")
@@ -136,6 +136,7 @@ at = ['{i - 15} in', '{3 * i - 40} in', '48 in']
 )
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("paper", ["a4", "letter"])
 @pytest.mark.parametrize("units", ["imperial", "metric"])
 @pytest.mark.parametrize(
@@ -172,6 +173,7 @@ def test_a_weight_alone_is_no_test():
     assert "Tested" not in said
 
 
+@pytest.mark.slow
 def test_the_same_design_gives_the_same_bytes_in_another_process(tmp_path):
     outputs = [tmp_path / "one.pdf", tmp_path / "two.pdf"]
     for seed, output in enumerate(outputs):

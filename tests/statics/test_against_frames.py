@@ -16,6 +16,8 @@ E, G = 9.0e9, 6.0e8
 WAYS = ("FX", "FY", "FZ", "MX", "MY", "MZ")
 MOVES = ("DX", "DY", "DZ", "RX", "RY", "RZ")
 
+SLOW = pytest.mark.slow
+
 
 def drawn(rng):
     """Nodes, beams between them with their sections, and what is held and loaded."""
@@ -60,7 +62,7 @@ def by_pynite(nodes, beams, held, forces, offs, along):
     return np.array(moves, float), np.array(turns, float), np.array(ends, float)
 
 
-@pytest.mark.parametrize("seed", range(20))
+@pytest.mark.parametrize("seed", [0, *(pytest.param(n, marks=SLOW) for n in range(1, 20))])
 def test_motions_and_end_forces_are_those_of_an_independent_library(seed):
     """Ten frames for each seed, 200 in all: loads at nodes and off them, and along beams."""
     rng = np.random.default_rng(seed)

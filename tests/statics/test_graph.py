@@ -6,6 +6,7 @@ from pathlib import Path
 import numpy as np
 import pytest
 from designs import design
+from garden import each_example
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from joint_designs import POST, joint
@@ -32,7 +33,6 @@ from yardfast.statics.contacts.look_again import look_again
 from yardfast.statics.contacts.unsupported import unsupported
 from yardfast.units.frozen import replace
 
-EXAMPLES = sorted(Path("examples").glob("*.toml"))
 BASE = Part("base", Box(1.0, 1.0, 0.2), density=600.0)
 BLOCK = Box(0.3, 0.3, 0.4)
 RING = Part("ring", Frame(Regular(4, 0.8), 0.1, 0.04), density=600.0)
@@ -396,7 +396,7 @@ def test_boards_side_by_side_brace_nothing_and_like_posts_both_hold_what_is_betw
 # --- every piece that is offered ------------------------------------------------------------------
 
 
-@pytest.mark.parametrize("file", EXAMPLES, ids=lambda file: file.stem)
+@each_example
 def test_no_example_has_a_part_that_floats_or_needs_a_second_look(file):
     found = graph_of(examine(read(file)).structure)
     assert unsupported(found) == ()

@@ -156,12 +156,17 @@ def filled(shape) -> Manifold:
 
 
 def projected(mesh: Manifold, azimuth: float) -> shapely.Geometry:
-    """The outline of a mesh seen along a level wind from the azimuth (rad): union of triangles."""
+    """The outline of a mesh seen along a level wind from the azimuth (rad): union of triangles.
+
+    Those that turn their outside to whoever looks cover all that the others do.
+    """
     raw = mesh.to_mesh()
     points = np.asarray(raw.vert_properties, dtype=float)[:, :3]
     flat = np.column_stack([points[:, :2] @ np.array([cos(azimuth), -sin(azimuth)]), points[:, 2]])
-    triangles = shapely.polygons(flat[np.asarray(raw.tri_verts)])
-    return shapely.union_all(triangles[shapely.area(triangles) > 1e-14])
+    corners = flat[np.asarray(raw.tri_verts)]
+    one, two = corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0]
+    turned = one[:, 0] * two[:, 1] - one[:, 1] * two[:, 0]
+    return shapely.union_all(shapely.polygons(corners[turned > 2e-14]))
 
 
 def _faces(sides, a0, a1, height):

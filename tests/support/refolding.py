@@ -5,7 +5,7 @@ from math import cos, pi, sin, tan
 import numpy as np
 from manifold3d import Manifold
 
-from yardfast.design.cutting.panelled import panels_of
+from yardfast.design.cutting.sawn import sawn_from
 from yardfast.design.shapes.bodies import Shell
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.cone import Cone
@@ -41,7 +41,7 @@ def sawn(panel):
 def refolded(shape):
     """Every panel of one body where it stands, in the shape's own axes."""
     placed = []
-    for panel in panels_of(shape):
+    for panel in sawn_from(shape).panels:
         placed += [_stood(sawn(panel), *where) for where in _places(shape, panel)]
     return placed
 
@@ -49,7 +49,7 @@ def refolded(shape):
 def outward_normals(shape):
     """The outward unit normal of every panel, and the azimuth in which it looks."""
     found = []
-    for panel in panels_of(shape):
+    for panel in sawn_from(shape).panels:
         for azimuth, _ in _azimuths(shape, panel):
             c = cos(panel.lean)
             found.append(np.array([c * cos(azimuth), c * sin(azimuth), sin(panel.lean)]))

@@ -103,6 +103,7 @@ def test_guys_take_the_moment_by_hand():
 CABLE = guy_lines.line_names()[-1]
 
 
+@pytest.mark.slow
 @settings(max_examples=20, deadline=None)
 @given(
     sides=st.sampled_from([4, 6, 8]),

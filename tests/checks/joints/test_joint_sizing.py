@@ -92,6 +92,7 @@ def test_a_joint_that_holds_needs_nothing():
     assert found.why is None
 
 
+@pytest.mark.slow
 def test_what_no_number_mends_is_said():
     text = POST.replace("46 mph", "290 mph")
     found = sized(text + joint("block", "plank", "#8 wood screw 3 in", 1, into="end grain"))
@@ -152,6 +153,7 @@ on        = 'beam'
 """
 
 
+@pytest.mark.slow
 def test_what_two_lag_screws_in_so_small_a_face_cannot_hold_has_no_room():
     """The frame sways by what turns at its legs' heads: more of them would need more room."""
     found = sized(SWING + joint("beam", "legs", "3/8 lag screw 6 in", 2))
@@ -205,6 +207,7 @@ PAST = ARM.replace("['0 in', '0 in', '60 in']", "['-6 in', '0 in', '60 in']", 1)
 """An arm that runs past its post."""
 
 
+@pytest.mark.slow
 def test_other_fasteners_are_found_in_another_number():
     windy = PAST.replace("58 mph", "75 mph")
     (remedy,) = sized(windy + joint("arm", "post", "16d common nail", 2)).remedies
@@ -217,6 +220,7 @@ def test_other_fasteners_are_found_in_another_number():
     assert remedy.found.spacing >= 3.0 * remedy.fastener.diameter
 
 
+@pytest.mark.slow
 def test_what_holds_where_nothing_held_is_told_as_it_is_found_once_written():
     """Nails in end grain hold no pull: which of their cases is the worst says nothing of screws."""
     windy = ARM.replace("58 mph", "30 mph").replace("2x4 on edge", "4x4")

@@ -26,6 +26,7 @@ def weighed(name: str) -> str:
     return re.sub(r"(?m)^\[site\]", "[site]\nsafety = 1", text, count=1)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("name", ["heron", "birdhouse"])
 def test_the_check_in_that_gust_uses_the_joint_up(name: str) -> None:
     """Loads without factors, against what the book lets it hold: use 1 by the whole check."""

@@ -125,6 +125,7 @@ def test_a_weighed_piece_keeps_the_weight_of_what_is_not_changed():
     assert remedy.design.weighed == pytest.approx(40.0 + remedy.value)
 
 
+@pytest.mark.slow
 def test_what_anchors_hold_is_no_remedy_where_a_part_fails_held_so():
     """Drawn at its four corners alone the arbor's sills bend more than on ground that holds it.
 

@@ -206,6 +206,7 @@ def test_a_lid_on_a_ring_of_lumber_spans_its_opening():
     assert pressure == pytest.approx(local(0.908, 0.6, 0.6 / np.cos(pi / 6.0)) + 0.18, rel=1e-3)
 
 
+@pytest.mark.slow
 @settings(max_examples=15, deadline=None)
 @given(
     st.sampled_from([4, 6, 8, 12, 0]),

@@ -108,6 +108,7 @@ def test_an_open_front_leaves_the_side_walls_to_floor_and_top():
     assert ("long wall", (True, True)) in held
 
 
+@pytest.mark.slow
 @settings(max_examples=20, deadline=None)
 @given(
     st.floats(0.4, 1.5),

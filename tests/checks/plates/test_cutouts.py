@@ -125,6 +125,7 @@ def test_what_has_no_published_strength_is_named():
     )
 
 
+@pytest.mark.slow
 @settings(max_examples=15, deadline=None)
 @given(st.lists(st.floats(0.05, 0.4), min_size=4, max_size=7), st.floats(0.3, 1.2))
 def test_mirrored_outlines_are_as_strong_and_thicker_ones_stronger(halves, height):
