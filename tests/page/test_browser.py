@@ -12,7 +12,10 @@ from page_server import BLOCK, page
 CONTROL, RELEASED, RIGHT, TAB = "\ue009", "\ue000", "\ue014", "\ue004"
 """Keys as the WebDriver standard of the W3C numbers them."""
 
-pytestmark = pytest.mark.skipif(bool(missing()), reason=missing() or "a browser")
+pytestmark = [
+    pytest.mark.slow,
+    pytest.mark.skipif(bool(missing()), reason=missing() or "a browser"),
+]
 
 LOOSE = BLOCK.replace("'12 in'", "'60 in'").replace("'concrete'", "'western redcedar'")
 LOOSE = LOOSE.replace("'40 mph'", "'60 mph'")

@@ -66,10 +66,12 @@ def test_row_recalled_otherwise_is_still_not_reproduced(row):
     assert 0.5 < abs(apart) < 11.0
 
 
+LISTED = fastener_listing()
+
 BY_NAME = [
     pytest.param(row, one.fastener, id=f"{one.fastener.name}, {named(row)}")
     for row in LATERAL
-    for one in fastener_listing()
+    for one in LISTED
     if one.fastener.kind == row["fastener"]
     and one.fastener.name != "#4 wood screw"
     and abs(one.fastener.yielding_diameter / INCH - float(row["D_in"])) < 1e-6

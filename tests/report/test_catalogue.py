@@ -32,6 +32,7 @@ def told(found):
 
 
 @each_example
+@pytest.mark.slow
 def test_a_result_travels_in_50_kilobytes_and_says_the_same(file):
     result = yf.check(file)
     packed = pickle.dumps(result)
@@ -54,6 +55,7 @@ def test_what_did_not_travel_is_worked_out_again_the_same():
     assert pickle.loads(pickle.dumps(other)).to_dict() == result.to_dict()
 
 
+@pytest.mark.slow
 def test_what_is_kept_cannot_be_changed_through_what_is_given(tmp_path):
     other = pickle.loads(pickle.dumps(yf.check(EXAMPLES[0])))
     other.to_dict()["checks"].clear()

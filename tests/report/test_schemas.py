@@ -108,6 +108,7 @@ def beside(found, schema, path):
             yield from beside(value, schema.get("items", {}), path)
 
 
+@pytest.mark.slow
 def test_every_key_of_a_result_is_in_its_schema():
     for file in EXAMPLES[:6]:
         assert list(beside(yf.check(file).to_dict(), result_schema(), "")) == []

@@ -100,6 +100,7 @@ def test_what_no_number_mends_is_said():
     assert found.why is Why.END_GRAIN
 
 
+@pytest.mark.slow
 def test_in_the_edge_of_a_panel_blocks_alone_mend():
     """NDS 2018 has no value for fasteners driven into a panel's edge, however many there are."""
     assert [one.kind for one in sized(TOWER + joint()).remedies] == ["blocks"]
