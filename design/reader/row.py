@@ -1,5 +1,6 @@
 """One table of the file, its keys read by their kinds."""
 
+import re
 from collections.abc import Mapping, Sequence
 from typing import cast
 
@@ -9,9 +10,10 @@ from .kinds import read_kind
 from .near_names import guess, lone_name, meant, nearest_name, same, sure
 from .scan import Spot
 from .schema import Instead, Key, Reading
-from .typed_text import shown
+from .typed_text import quoted, shown
 
 _NO_ANSWERS: Mapping[str, str] = {}
+_QUOTED = re.compile(r"'[^']*'")
 NOT_YET = "what is understood by now"
 
 
@@ -81,7 +83,23 @@ class Row:
         """Record that the file does not name a key, or nothing that can be read as it."""
         expected, example = belongs(self.keys[key], self.metric)
         hint = self.keys[key].hint or (f"{key} = {example}" if example else "")
+        if (part := self._part_meant(self.keys[key])) is not None:
+            hint = _QUOTED.sub(lambda _: quoted(part), hint, count=1)
         self.fault(key, f"no '{key}'", f"{expected}{reason}", hint)
+
+    def _part_meant(self, key: Key) -> str | None:
+        """Return the part that a key should name: as the row's own name tells, else any of these.
+
+        None for a key that names none, and where there are none.
+        """
+        if key.nth_part is None or not self.reading.part_names:
+            return None
+        called = f" {self.data.get('name', '')} "
+        told = [part for part in self.reading.part_names if f" {part} " in called]
+        told.sort(key=called.index)
+        others = [part for part in self.reading.part_names if part not in told]
+        likely = [*told, *reversed(others)]
+        return likely[key.nth_part] if len(likely) > key.nth_part else None
 
     def fault(
         self,

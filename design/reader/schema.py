@@ -32,7 +32,8 @@ class Key(ByValue, frozen=True):
 
     ``choices`` are the accepted names of a choice, or of a quantity that may be given by a name;
     ``words`` answer others (in small letters);
-    ``bounds`` replace those of the kind, ``hint`` is given where the key is missing.
+    ``bounds`` replace those of the kind, ``hint`` is given where the key is missing. One that names
+    a part says which of those that its row's own name tells, the first or the next: ``nth_part``.
     """
 
     name: str
@@ -42,6 +43,7 @@ class Key(ByValue, frozen=True):
     bounds: Bounds | None = None
     hint: str = ""
     words: Mapping[str, str] = field(default_factory=dict[str, str])
+    nth_part: int | None = None
 
     def names(self) -> Sequence[str]:
         """Return the accepted names."""

@@ -35,6 +35,27 @@ def test_an_empty_joint_is_told_what_it_needs():
 
 
 @pytest.mark.parametrize(
+    ("name", "of", "to"),
+    [
+        ("house to post", "house", "post"),  # as the joint is called
+        ("post under house", "post", "house"),
+        ("screws", "house", "post"),  # what is drawn last is fastened to what is drawn before it
+        ("posthouse", "house", "post"),  # no part is called by a piece of a word
+        ("screws at the post", "post", "house"),
+    ],
+)
+def test_a_joint_is_asked_for_parts_that_there_are(name, of, to):
+    box = "shape = 'box'\nlength = '9 in'\nwidth = '9 in'\nheight = '9 in'\nmass = '9 lb'\n"
+    parts = f"[[part]]\nname = 'post'\n{box}[[part]]\nname = 'house'\non = 'post'\n{box}"
+    site = "[site]\nmethod = 'forecast'\nwind = '58 mph'\nexposure = 'open'\nground = 'paving'\n"
+    row = f"[[joint]]\nname = '{name}'\nfastener = '8d common nail'\ncount = 4\n"
+    head = "[design]\nname = 'x'\nunits = 'imperial'\n"
+    hints = {fault.key: fault.hint for fault in faults_of(head + site + parts + row)}
+    assert hints["of"].startswith(f"of = '{of}': ")
+    assert hints["to"].startswith(f"to = '{to}': ")
+
+
+@pytest.mark.parametrize(
     ("more", "key", "expected", "hint"),
     [
         ({"fastener": "#8 wood screw"}, "fastener", "its length", "'#8 wood screw 2 in'"),
