@@ -32,3 +32,6 @@ LIES_DEEP, IN_BULK = _rule("ballast lies deep"), _rule("ballast in bulk")
 
 DENSEST = _rule("heaviest")
 """What weighs more (kg/m3) is looked at again."""
+
+ON_END = _rule("on end")
+"""What is so much higher than wide and alone stands on the ground is looked at again."""

@@ -13,11 +13,13 @@ from ...materials import sheets
 from ...materials.stock import sheet_thicknesses
 from ...units.frozen import ByValue
 from ..tables.anchor_table import BallastRow
-from .fit import DENSEST, IN_BULK, LIES_DEEP, OUT_OF_PROPORTION, SAME_SPACE
+from .fit import DENSEST, IN_BULK, LIES_DEEP, ON_END, OUT_OF_PROPORTION, SAME_SPACE
 from .graph import Graph, swings
 from .unsupported import shown_length
 
 _SECTIONS = 8
+_DEEP = 0.762
+"""A depth in m to begin with, 30 in: told as an example."""
 
 
 class LookAgain(ByValue, frozen=True):
@@ -33,7 +35,7 @@ def look_again(graph: Graph) -> tuple[LookAgain, ...]:
     """Return what of a design is to be looked at again, each part once for each reason."""
     found = [*_across(graph), *_solid(graph.structure), *_proportions(graph.structure)]
     found += [*_buried(graph.structure), *_in_the_same_space(graph.structure)]
-    found += [*_piled(graph.structure), *_too_heavy(graph.structure)]
+    found += [*_piled(graph.structure), *_too_heavy(graph.structure), *_on_end(graph.structure)]
     return tuple(dict.fromkeys(found))
 
 
@@ -117,6 +119,32 @@ def _buried(structure: Structure) -> Iterator[LookAgain]:
                 f"{shown_length(structure, -part.place.at[2])} below the ground already",
                 "give the depth once: 'embed' alone lowers it",
             )
+
+
+def _on_end(structure: Structure) -> Iterator[LookAgain]:
+    """Yield the one slender body that alone stands on the ground, and not in it."""
+    standing = [body for body in structure.bodies if _stands(structure, body)]
+    if len(standing) != 1 or not standing[0].shape.has_foot:
+        return
+    (body,) = standing
+    if structure.design.parts[body.part].embed > 0.0:
+        return
+    low, high = np.asarray(body.extent)
+    across, tall = float(np.max((high - low)[:2])), float((high - low)[2])
+    if tall >= ON_END * across:
+        yield LookAgain(
+            structure.design.parts[body.part].name,
+            "embed",
+            f"{shown_length(structure, tall)} high it stands on its end, "
+            f"{shown_length(structure, across)} wide",
+            f"if it goes into the ground say how deep: embed = '{shown_length(structure, _DEEP)}'",
+        )
+
+
+def _stands(structure: Structure, body: Body) -> bool:
+    """Return whether a body stands on the ground or in it."""
+    touching = {patch.part for patch in structure.patches}
+    return body.part in touching or structure.design.parts[body.part].embed > 0.0
 
 
 def _in_the_same_space(structure: Structure) -> Iterator[LookAgain]:

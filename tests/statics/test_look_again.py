@@ -82,3 +82,24 @@ def test_what_weighs_more_than_lead(density, told):
     """Lead is 11,340 kg/m3 (CRC Handbook of Chemistry and Physics)."""
     heavy = replace(BLOCK, density=density)
     assert [key for _, key, _ in notes(BASE, heavy)] == (["density"] if told else [])
+
+
+@pytest.mark.parametrize(("tall", "embed", "told"), [
+    (0.81, 0.0, True), (0.79, 0.0, False), (0.81, 0.3, False),
+])  # fmt: skip
+def test_a_post_that_stands_on_its_end(tall, embed, told):
+    """8 times as high as it is wide, 0.1 m, and alone on the ground (judgement)."""
+    post = Part("post", Box(0.1, 0.1, tall), density=500.0, embed=embed)
+    found = notes(post, replace(BLOCK, place=Place(on="post")))
+    assert found == (
+        [("post", "embed", "810 mm high it stands on its end, 100 mm wide")] if told else []
+    )
+
+
+def test_one_of_two_posts_is_no_foot_by_itself():
+    posts = [
+        Part(f"post {x}", Box(0.1, 0.1, 1.0), Place(at=(x, 0.0, 0.0)), density=500.0)
+        for x in (0.0, 0.5)
+    ]
+    beam = Part("beam", Box(0.6, 0.1, 0.1), Place(at=(0.25, 0.0, 1.0)), density=500.0)
+    assert notes(*posts, beam) == []
