@@ -9,6 +9,7 @@ from ...units.arrays import Array
 def not_negative(name: str, value: ArrayLike) -> Array:
     """Return ``value`` as an array of floats; ValueError names it when any is below 0."""
     given = np.asarray(value, dtype=float)
+    # most are single numbers, which are sooner compared than searched
     if given < 0.0 if given.ndim == 0 else (given < 0.0).any():
         raise ValueError(f"{name}: found {given.min():g}, expected 0 or more")
     return given

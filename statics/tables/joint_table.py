@@ -159,8 +159,10 @@ def _check_fastener(row: Row, found: Fastener) -> None:
 
 _KEYS = (
     Key("name", "text", required=True, hint="name = 'tower to foot'"),
-    Key("of", "text", True, hint="of = 'tower': the part that is fastened", nth_part=0),
-    Key("to", "text", True, hint="to = 'foot': the part that it is fastened to", nth_part=1),
+    Key("of", "text", required=True, nth_part=0, hint="of = 'tower': the part that is fastened"),
+    Key(
+        "to", "text", required=True, nth_part=1, hint="to = 'foot': the part that it is fastened to"
+    ),
     Key("fastener", "text", required=True, hint=FASTENER_HINT),
     Key("count", "count"),
     Key("where", "choice", choices=_WHERE),

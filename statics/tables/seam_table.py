@@ -66,7 +66,7 @@ def _seam(row: Row) -> SeamRow | None:
 
 
 _KEYS = (
-    Key("part", "text", True, hint="part = 'tower': the many-sided part", nth_part=0),
+    Key("part", "text", required=True, nth_part=0, hint="part = 'tower': the many-sided part"),
     Key("fastener", "text", required=True, hint=FASTENER_HINT),
     Key("spacing", "length", required=True, bounds=SPACINGS, hint="spacing = '6 in'"),
     Key("cleat", "choice", choices=woods, words=WOOD_WORDS),

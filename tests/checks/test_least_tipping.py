@@ -7,12 +7,14 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from yardfast.checks.acting.design_wind import design_wind
+from yardfast.checks.examination import examine
 from yardfast.checks.limits import stages
 from yardfast.checks.stability.overturning import check_overturning
 from yardfast.checks.stability.standing import Standing
 from yardfast.checks.stability.tipping import tipping_pressure, tipping_pressures
 from yardfast.checks.stability.wind_moments import WindMoments
 from yardfast.design.model import Part, Place
+from yardfast.design.shapes.bodies import Solid
 from yardfast.design.shapes.flat import Panel
 from yardfast.design.structure import build_structure
 from yardfast.loads.combinations import factors
@@ -20,6 +22,7 @@ from yardfast.loads.exposed import bare, expose
 from yardfast.loads.methods import method_of
 from yardfast.loads.wind.site import Site
 from yardfast.materials import grounds
+from yardfast.units.arrays import distinct
 
 
 def tower_and_board(sizes, ground, tilt):
@@ -99,3 +102,21 @@ def test_the_least_of_winds_that_press_and_winds_that_lift(tilt, foot):
         given_ = (standing, stage.actions, "typical", stage.low, stage.high)
         every, one = tipping_pressures(*given_), tipping_pressure(*given_)
         assert one.pressure == pytest.approx(float(every.min()), rel=1e-9)
+
+
+def test_light_it_tips_before_a_round_section_switches_and_heavy_after_it():
+    """A log of 300 mm, 1 m high, upright on paving: W D/2 = c_f q D H H/2 about its edge, c_f 15 %
+    off either way, q = rho v2/2 with rho 1.226 kg/m3. Whatever its ends lie on either side of."""
+    log = Part("log", Solid(0, 0.3, 0.3, 1.0), density=300.0)
+    found = examine(design(log, ground="paving"))
+    limits, (switch,) = found.limits, distinct(found.exposed.limit)
+    coefficient = float(found.exposed.coefficient.max())
+    weight = 300.0 * np.pi / 4.0 * 0.3**2 * 9.80665
+
+    def gust(strength):
+        return np.sqrt(weight * 0.15 / (strength * coefficient * 0.3 * 0.5) * 2.0 / 1.226)
+
+    assert limits.tipping == pytest.approx(gust(1.0), rel=1e-6)
+    assert limits.tipping_low == pytest.approx(gust(1.15), rel=1e-6)
+    assert limits.tipping_high == pytest.approx(gust(0.85), rel=1e-6)
+    assert gust(1.0) < np.sqrt(2.0 * switch / 1.226) < gust(0.85)
