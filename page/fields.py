@@ -26,7 +26,7 @@ RULED = frozenset({"length", "mass", "speed"})
 _KEPT = 4
 """Fields of so many texts are kept: of one as it is, before, and saved."""
 
-_GROUPS = 512
+_GROUPS = 256
 """And so many tables: of a text that is changed nearly all stay as they were."""
 
 

@@ -4,13 +4,17 @@ Like frozen dataclasses, but made and filled in compiled code: one of these is t
 of the time, which counts for a command that loads some four hundred of them before it answers.
 """
 
-from typing import Any, TypeVar
+from collections.abc import Callable
+from functools import wraps
+from typing import Any, Concatenate, ParamSpec, TypeVar
 
 from msgspec import Struct, field, structs
 
-__all__ = ["ByIdentity", "ByValue", "field", "replace", "values_by_name"]
+__all__ = ["ByIdentity", "ByValue", "field", "kept", "replace", "values_by_name"]
 
 _One = TypeVar("_One", bound=Struct)
+_Found = TypeVar("_Found")
+_Rest = ParamSpec("_Rest")
 
 
 class ByValue(Struct, frozen=True, dict=True):
@@ -36,3 +40,35 @@ def replace(one: _One, **changes: Any) -> _One:
 def values_by_name(one: object) -> dict[str, Any]:
     """Return the values of a thing's fields by name; nothing of what has none."""
     return structs.asdict(one) if isinstance(one, Struct) else {}
+
+
+def kept(
+    work: Callable[Concatenate[_One, _Rest], _Found],
+) -> Callable[Concatenate[_One, _Rest], _Found]:
+    """Keep what a function finds of its first argument with that, for as long as that lives.
+
+    A table of the last so many would hold on to pieces that nobody asks about any more. What else
+    is given is hashed.
+
+    >>> class Pile(ByIdentity, frozen=True):
+    ...     bags: int
+    >>> @kept
+    ... def weight(pile: Pile, each: float) -> float:
+    ...     print("weighed")
+    ...     return pile.bags * each
+    >>> pile = Pile(3)
+    >>> weight(pile, 18.0), weight(pile, 18.0)
+    weighed
+    (54.0, 54.0)
+    """
+    name = f"{work.__module__}.{work.__qualname__}"
+
+    @wraps(work)
+    def found(one: _One, *rest: _Rest.args, **named: _Rest.kwargs) -> _Found:
+        known: dict[Any, _Found] = vars(one).setdefault(name, {})
+        asked = (rest, tuple(named.items())) if named else rest
+        if asked not in known:
+            known[asked] = work(one, *rest, **named)
+        return known[asked]
+
+    return found

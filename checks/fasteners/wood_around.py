@@ -1,7 +1,5 @@
 """The wood round the fasteners of a joint: how far each stands from a piece's ends and edges."""
 
-from functools import lru_cache
-
 import numpy as np
 from numpy.typing import NDArray
 from shapely import affinity
@@ -14,7 +12,7 @@ from ...design.shapes.shape import ALONG_AXIS
 from ...statics.contacts.meeting import Face
 from ...statics.contacts.surfaces import cut_of, surfaces_of
 from ...units.arrays import Array
-from ...units.frozen import ByIdentity
+from ...units.frozen import ByIdentity, kept
 
 _BESIDE = 1.0e-6
 """Farther (m) off a piece than this a point lies beside it."""
@@ -85,7 +83,7 @@ def square_to(grain: Array) -> Array:
     return np.stack([-grain[..., 1], grain[..., 0]], axis=-1)
 
 
-@lru_cache(maxsize=512)
+@kept
 def wood_around(
     body: Body, name: str, face: Face, depth: float, *, sheet: bool, in_end: bool
 ) -> Around:

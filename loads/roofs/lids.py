@@ -1,6 +1,5 @@
 """What is closed above on a structure, and what stands beneath it: the geometry of suction."""
 
-from functools import lru_cache
 from math import atan2, radians
 
 import numpy as np
@@ -11,6 +10,7 @@ from ...design import plane
 from ...design.on_ground import TOUCHING
 from ...design.placing import Body
 from ...design.structure import Structure
+from ...units.frozen import kept
 
 STEEP = radians(60.0)
 """Slopes steeper than this take no suction."""
@@ -26,12 +26,6 @@ _LEAST_AREA = 1.0e-6
 
 _CLOSE = 0.1
 """Gap beneath a roof over its own reach in plan, up to which what stands there is closed by it."""
-
-_FEW = 16
-"""What stands on what is kept of so many pieces."""
-
-_KEPT = 1024
-"""What is found of so many bodies is kept: several questions of the wind rest on it."""
 
 
 def lid(structure: Structure, i: int) -> BaseGeometry | None:
@@ -70,13 +64,13 @@ def lies_on_ground(structure: Structure, body: Body) -> bool:
     )
 
 
-@lru_cache(maxsize=_KEPT)
+@kept
 def covered(structure: Structure, i: int) -> BaseGeometry:
     """Return what of a body the closed bodies on top of it cover, in plan."""
     return plane.union_of([_covers(structure, j) for j in on_top(structure, i)])
 
 
-@lru_cache(maxsize=_KEPT)
+@kept
 def is_closed_above(structure: Structure, i: int) -> bool:
     """Return whether what stands on an open top closes at least half of it."""
     opening = top_plan(structure.bodies[i])
@@ -91,7 +85,7 @@ def supports(structure: Structure, body: Body) -> list[Body]:
     return [bodies[j] for j in below if bodies[j].bottom < body.bottom - TOUCHING]
 
 
-@lru_cache(maxsize=_FEW)
+@kept
 def _standing_on(structure: Structure) -> NDArray[np.bool_]:
     """Return which bodies (upper, lower) stand on another's top, are set into it, or go round it.
 
@@ -180,13 +174,13 @@ def vessel_floors(structure: Structure, i: int) -> list[BaseGeometry]:
     return [body.in_plan(floor)]
 
 
-@lru_cache(maxsize=_KEPT)
+@kept
 def from_above(body: Body) -> BaseGeometry:
     """Return the outline from above of a body where it stands."""
     return body.in_plan(body.shape.from_above()) if body.shape.hulls() else plane.NOTHING
 
 
-@lru_cache(maxsize=_KEPT)
+@kept
 def top_plan(body: Body) -> BaseGeometry:
     """Return the filled outline of a body's top in plan."""
     return body.in_plan(body.shape.crown()) if body.shape.hulls() else plane.NOTHING
@@ -206,7 +200,7 @@ def _covers(structure: Structure, j: int) -> BaseGeometry:
     return plane.NOTHING if foot is None else body.in_plan(foot)
 
 
-@lru_cache(maxsize=_KEPT)
+@kept
 def closes(structure: Structure, j: int) -> BaseGeometry:
     """Return what a body closes of an open top beneath it."""
     body = structure.bodies[j]

@@ -220,7 +220,7 @@ def least_widths(outlines: Polygons) -> Array:
     return np.where(length > FLUSH, width, np.inf).min(axis=1)
 
 
-@lru_cache(maxsize=512)
+@lru_cache(maxsize=256)
 def _own_normals(shape: Shape) -> Array:
     """Return the outward normals (F, 3) of a shape's flat faces and facets, each once."""
     found = [_normals(hull) for hull in shape.hulls()]

@@ -1,7 +1,6 @@
 """Where anchors, guys and ballast meet the piece that they are said to hold; else it is a fault."""
 
 from collections.abc import Iterator, Sequence
-from functools import lru_cache
 
 import numpy as np
 from shapely.geometry.base import BaseGeometry
@@ -15,7 +14,7 @@ from ...design.structure import Structure
 from ...materials import anchors as kinds
 from ...units import plain
 from ...units.arrays import Array, distinct
-from ...units.frozen import ByIdentity, replace
+from ...units.frozen import ByIdentity, kept, replace
 from ..tables.anchor_table import AnchorRow, BallastRow, GuyRow
 from .fit import ANCHOR_LEFT, CARRIED_ACROSS, FIT, HEAD_REACH
 from .graph import swings
@@ -33,9 +32,6 @@ _LEAST = 1.0e-6
 
 APART = 3
 """So many feet that stand apart are held one by one, outermost: judgement."""
-
-_KEPT = 16
-"""For so many sets of places what is near is kept: many anchors are tried at the same ones."""
 
 
 class _Near(ByIdentity, frozen=True):
@@ -124,7 +120,7 @@ def near_the_ground(structure: Structure, points: Array) -> list[_Near]:
     return list(_near(structure, tuple((x, y) for x, y in points.tolist())))
 
 
-@lru_cache(maxsize=_KEPT)
+@kept
 def _near(structure: Structure, places: tuple[tuple[float, float], ...]) -> tuple[_Near, ...]:
     wood = list(_low_wood(structure))
     return tuple(_nearest(np.array(place), 0.0, wood) for place in places)

@@ -164,7 +164,7 @@ def cut_of(body: Surfaces, way: Array, at: float, right: Array, up: Array) -> Ba
     return found
 
 
-@lru_cache(maxsize=512)
+@lru_cache(maxsize=256)
 def _own(shape: Shape) -> tuple[tuple[ConvexPiece, ...], tuple[ConvexPiece, ...]]:
     """Return the pieces of a shape in its own axes: copies share them."""
     return (
