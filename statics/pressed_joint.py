@@ -40,77 +40,77 @@ def share(
     k = np.broadcast_to(stiffness, (len(w), len(B)))
     products = (B[:, :, None] * B[:, None, :]).reshape(len(B), 36)
     free = _FREE * k.max(axis=1, initial=0.0)
-    d, e = np.zeros_like(w), np.zeros_like(k)
-    todo = np.arange(len(w))
-    for _ in range(_ROUNDS):
-        here = _Here(k[todo], one_way, w[todo], free[todo], d[todo], e[todo])
-        H = (here.acts @ products).reshape(-1, 6, 6) + here.free[:, None, None] * np.eye(6)
-        best = np.asarray(np.linalg.solve(H, here.w[..., None])[..., 0], dtype=np.float64)
-        step = best - here.d
-        stretch = step @ B.T
-        # where the whole step opens and closes nothing it ends where the energy is least
-        far = np.ones(len(todo))
-        turns = ~here.stays(here.e + stretch)
-        if turns.any():
-            far[turns] = here.some(turns).least_along(step[turns], stretch[turns])
-        d[todo] += far[:, None] * step
-        now = here.e + far[:, None] * stretch
-        e[todo] = now
-        todo = todo[np.logical_not((far == 1.0) & here.stays(now))]
-        if not len(todo):
-            break
+    always = (k[:, ~one_way] @ products[~one_way]).reshape(-1, 6, 6)
+    always += free[:, None, None] * np.eye(6)
+    bed = _Bed(B[one_way], products[one_way], k[:, one_way])
+    d = bed.held(always, w)
     e = d @ B.T
     force = np.where(one_way & (e > 0.0), 0.0, k * e)
     left = np.linalg.norm(w - force @ B, axis=1)
     return Shared(force, left > _UNHELD * np.maximum(np.linalg.norm(w, axis=1), 1.0e-12))
 
 
-class _Here(ByIdentity, frozen=True):
-    """Cases (m,) on their way: loads ``w`` and motions ``d`` (m, 6), stretches ``e`` (m, n)."""
+class _Bed(ByIdentity, frozen=True):
+    """Springs that only press: their ``rows`` (n, 6), the ``products`` (n, 36) of these, and k.
 
+    ``k`` (cases, n) in N/m.
+    """
+
+    rows: Array
+    products: Array
     k: Array
-    one_way: NDArray[np.bool_]
-    w: Array
-    free: Array
-    d: Array
-    e: Array
 
-    @property
-    def acts(self) -> Array:
-        """Return the stiffness (m, n) of the springs that act."""
-        return np.where(self.one_way & (self.e > 0.0), 0.0, self.k)
+    def held(self, always: Array, w: Array) -> Array:
+        """Return the motion (cases, 6) of least energy of loads, ``always`` (cases, 6, 6) held."""
+        d, e = np.zeros_like(w), np.zeros_like(self.k)
+        todo = np.arange(len(w))
+        for _ in range(_ROUNDS):
+            K, load, k, here = always[todo], w[todo], self.k[todo], e[todo]
+            presses = here <= 0.0
+            H = K + ((k * presses) @ self.products).reshape(-1, 6, 6)
+            best = np.asarray(np.linalg.solve(H, load[..., None])[..., 0], dtype=np.float64)
+            there = best @ self.rows.T
+            turns = ((there <= 0.0) != presses).any(axis=1)
+            if turns.any():
+                of = todo[turns]
+                step, stretch = best[turns] - d[of], there[turns] - here[turns]
+                pull = np.einsum("mij,mj->mi", K[turns], d[of]) - load[turns]
+                bent = np.einsum("mi,mij,mj->m", step, K[turns], step)
+                far = _least_along((pull * step).sum(axis=1), bent, k[turns], here[turns], stretch)[
+                    :, None
+                ]
+                best[turns] = d[of] + far * step
+                there[turns] = here[turns] + far * stretch
+            d[todo], e[todo] = best, there
+            todo = todo[turns]
+            if not len(todo):
+                break
+        return d
 
-    def stays(self, e: Array) -> NDArray[np.bool_]:
-        """Return in which cases (m,) the same springs act at stretches ``e`` (m, n) as here."""
-        same: NDArray[np.bool_] = ((e > 0.0) == (self.e > 0.0)) | ~self.one_way
-        return np.asarray(same.all(axis=1))
 
-    def some(self, which: NDArray[np.bool_]) -> "_Here":
-        """Return some of the cases."""
-        of = (self.w[which], self.free[which], self.d[which], self.e[which])
-        return _Here(self.k[which], self.one_way, *of)
+def _least_along(slope: Array, rise: Array, k: Array, e: Array, stretch: Array) -> Array:
+    """Return how far (m,) to go along a step to where the energy is least on that way.
 
-    def least_along(self, step: Array, stretch: Array) -> Array:
-        """Return how far (m,) to go along a step to where the energy is least on that way.
-
-        The slope of the energy is a line that only rises, and bends where a spring opens or
-        closes: it is followed from bend to bend to where it is level.
-        """
-        open_ = self.one_way & ((self.e > 0.0) | ((self.e == 0.0) & (stretch > 0.0)))
-        slope = np.where(open_, 0.0, self.k * self.e * stretch).sum(axis=1)
-        slope += ((self.free[:, None] * self.d - self.w) * step).sum(axis=1)
-        bent, least = self.k * stretch**2, self.free * (step**2).sum(axis=1)
-        rise = np.where(open_, 0.0, bent).sum(axis=1) + least
-        at = np.where(stretch != 0.0, -self.e / np.where(stretch != 0.0, stretch, 1.0), 0.0)
-        bends = self.one_way & (at > 0.0)
-        at = np.where(bends, at, at.max(axis=1, initial=0.0, where=bends)[:, None])
-        change = np.where(bends, np.where(open_, bent, -bent), 0.0)
-        order = np.argsort(at, axis=1)
-        begin = np.insert(np.take_along_axis(at, order, axis=1), 0, 0.0, axis=1)
-        more = np.cumsum(np.take_along_axis(change, order, axis=1), axis=1)
-        rise = np.maximum(np.insert(more, 0, 0.0, axis=1) + rise[:, None], least[:, None])
-        slopes = np.cumsum(rise[:, :-1] * np.diff(begin, axis=1), axis=1) + slope[:, None]
-        slopes = np.insert(slopes, 0, slope, axis=1)
-        last = np.maximum((slopes < 0.0).sum(axis=1) - 1, 0)
-        m = np.arange(len(last))
-        return np.asarray(begin[m, last] - slopes[m, last] / rise[m, last], dtype=np.float64)
+    The slope of the energy is a line that only rises, and bends where a spring (m, n) opens or
+    closes: it is followed from bend to bend to where it is level. ``slope`` and ``rise`` (m,) are
+    those of all that never opens.
+    """
+    presses = (e < 0.0) | ((e == 0.0) & (stretch <= 0.0))
+    bent = k * stretch**2
+    m = np.arange(len(e))[:, None]
+    at = np.where(stretch != 0.0, -e / np.where(stretch != 0.0, stretch, 1.0), 0.0)
+    bends = at > 0.0
+    at = np.where(bends, at, at.max(axis=1, initial=0.0)[:, None])
+    order = np.argsort(at, axis=1)
+    change = np.where(bends, np.where(presses, -bent, bent), 0.0)[m, order]
+    begin, rises = np.zeros((2, len(e), e.shape[1] + 1))
+    begin[:, 1:] = at[m, order]
+    rises[:, 0] = (bent * presses).sum(axis=1)
+    rises[:, 1:] = rises[:, :1] + np.cumsum(change, axis=1)
+    rises = np.maximum(rises, 0.0) + rise[:, None]
+    slopes = np.empty_like(begin)
+    slopes[:, 0] = slope + (k * e * stretch * presses).sum(axis=1)
+    slopes[:, 1:] = slopes[:, :1] + np.cumsum(rises[:, :-1] * np.diff(begin, axis=1), axis=1)
+    last = np.maximum((slopes < 0.0).sum(axis=1) - 1, 0)[:, None]
+    far = begin[m, last] - slopes[m, last] / rises[m, last]
+    return np.asarray(far[:, 0], dtype=np.float64)
