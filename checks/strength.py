@@ -36,7 +36,7 @@ _MANY = 12
 _SAME = 1.0e-9
 """Of the greatest: what differs by less goes through a joint alike."""
 
-CLOSE = 0.9
+NEARLY_USED = 0.9
 """What is used more than this, and holds, is looked at in more cases: judgement.
 
 Twice what was seen missed, 4.4 %: of some joints it is the 580th case as read that is the worst.
@@ -167,12 +167,14 @@ def _in_question(picked: _Picked, found: Strength) -> _Picked:
         one.row.name
         for one in found.joints
         if one.row.name not in picked.settled
-        and _is_close(one.check)
+        and _nearly_used(one.check)
         and not all(tie.joint.tie.alone for tie in one.asked)
     }
     left = [k for k in picked.left if any(p.row.name in shared for p in forces.joints[k].places)]
     names = {
-        one.name for one in found.sticks if not isinstance(one, NotJudged) and _is_close(one.check)
+        one.name
+        for one in found.sticks
+        if not isinstance(one, NotJudged) and _nearly_used(one.check)
     }
     sticks = tuple(one for one in picked.sticks if one.part.name in names)
     new = np.full(len(forces.cases.of), bool(left))
@@ -188,8 +190,8 @@ def _in_question(picked: _Picked, found: Strength) -> _Picked:
     )
 
 
-def _is_close(check: Check) -> bool:
-    return check.passes and check.rank > CLOSE
+def _nearly_used(check: Check) -> bool:
+    return check.passes and check.rank > NEARLY_USED
 
 
 def _as_before(

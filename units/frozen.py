@@ -10,7 +10,7 @@ from typing import Any, Concatenate, ParamSpec, TypeVar
 
 from msgspec import Struct, field, structs
 
-__all__ = ["ByIdentity", "ByValue", "field", "kept", "replace", "values_by_name"]
+__all__ = ["ByIdentity", "ByValue", "field", "kept_with", "replace", "values_by_name"]
 
 _One = TypeVar("_One", bound=Struct)
 _Found = TypeVar("_Found")
@@ -42,7 +42,7 @@ def values_by_name(one: object) -> dict[str, Any]:
     return structs.asdict(one) if isinstance(one, Struct) else {}
 
 
-def kept(
+def kept_with(
     work: Callable[Concatenate[_One, _Rest], _Found],
 ) -> Callable[Concatenate[_One, _Rest], _Found]:
     """Keep what a function finds of its first argument with that, for as long as that lives.
@@ -52,7 +52,7 @@ def kept(
 
     >>> class Pile(ByIdentity, frozen=True):
     ...     bags: int
-    >>> @kept
+    >>> @kept_with
     ... def weight(pile: Pile, each: float) -> float:
     ...     print("weighed")
     ...     return pile.bags * each

@@ -12,7 +12,7 @@ from ...design.shapes.shape import ALONG_AXIS
 from ...statics.contacts.meeting import Face
 from ...statics.contacts.surfaces import cut_of, surfaces_of
 from ...units.arrays import Array
-from ...units.frozen import ByIdentity, kept
+from ...units.frozen import ByIdentity, kept_with
 
 _BESIDE = 1.0e-6
 """Farther (m) off a piece than this a point lies beside it."""
@@ -83,7 +83,7 @@ def square_to(grain: Array) -> Array:
     return np.stack([-grain[..., 1], grain[..., 0]], axis=-1)
 
 
-@kept
+@kept_with
 def wood_around(
     body: Body, name: str, face: Face, depth: float, *, sheet: bool, in_end: bool
 ) -> Around:

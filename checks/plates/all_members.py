@@ -19,7 +19,6 @@ from ...units.arrays import Mask
 from ...units.frozen import replace
 from ..acting.borne import Borne
 from ..acting.local_wind import LocalWind
-from ..members.blades import check_blades
 from ..members.member_check import Members, MemberStrength, NotJudged
 from ..members.uprights import touching_bodies
 from .boards import check_board, check_shell
@@ -80,6 +79,8 @@ def _check_body(
     # what judges a shape is imported where a design has that shape: most have few
     match structure.bodies[i].shape:
         case Rotor():
+            from ..members.blades import check_blades  # noqa: PLC0415
+
             return check_blades(*given)
         case Shell() as shell:
             return check_shell(shell, *given)

@@ -119,7 +119,11 @@ def check_shell(
 
 
 def panel_pressure(structure: Structure, i: int, local: LocalWind) -> float:
-    """Return the greatest unfactored pressure in Pa on one panel of a body: suction outward."""
+    """Return the greatest unfactored pressure in Pa on one panel of a body: suction outward.
+
+    Where the air inside stands open to the wind, by itself or through what it shares it with, that
+    adds to it.
+    """
     return local.panel(i, "outward", breathes(structure, i))
 
 

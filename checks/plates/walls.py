@@ -9,12 +9,12 @@ from math import hypot
 from ...design.shapes.boxes import Box
 from ...design.structure import Structure
 from ...loads.combinations import Factors
-from ...loads.roofs.inside_air import breathes
 from ...loads.roofs.lids import covered, top_plan
 from ...materials.lumber import Lumber, board_width
 from ...units.frozen import ByValue
 from ..acting.local_wind import LocalWind
 from ..members.member_check import MemberStrength, NotJudged
+from .boards import panel_pressure
 from .lifted_edges import lifted_edges
 from .strip_strength import plate_material_of
 from .strips import Acting, Basis, Strip, StripWays, simple_span, weakest_place
@@ -64,7 +64,7 @@ def check_box(
     reached = hidden < _WHOLE * top.area
     if "top" not in box.open and reached and hidden > 0.0:
         return NotJudged(part.name, "load on it")
-    pressure = box_pressure(structure, i, local)
+    pressure = panel_pressure(structure, i, local)
     by = Basis(factors, basis, stuff, box.wall)
     places: list[StripWays] = []
     thrust = thrust_on(structure, i, local) if "top" in box.open else None
@@ -78,15 +78,6 @@ def check_box(
                 return NotJudged(part.name, "free edges")
             places.append(StripWays("box wall", plate.where, ways))
     return weakest_place(part.name, places, by) if places else None
-
-
-def box_pressure(structure: Structure, i: int, local: LocalWind) -> float:
-    """Return the greatest unfactored pressure in Pa on one plate of a hollow box: suction outward.
-
-    Where the air inside stands open to the wind, by itself or through what it shares it with, that
-    adds to it.
-    """
-    return local.panel(i, "outward", breathes(structure, i))
 
 
 def plates_of(box: Box) -> list[_Plate]:

@@ -16,7 +16,6 @@ from ...units.frozen import ByValue, replace
 from ..acting.local_wind import LocalWind
 from ..judged.judging import where_greatest
 from ..plates.boards import panel_pressure
-from ..plates.walls import box_pressure
 from .seam_fasteners import Spacing, spacings_into_a_cleat
 from .shear_flow import edge_pull, hoop_pull, leaning_shear, twist_flow
 from .tubes import Tube, ends_of, panel_widths, seamed, slant
@@ -78,8 +77,7 @@ def seams_of(
             _flow(top, body, body.top, actions_of(above), factors),
         )
         count, width, half = panel_widths(walls)
-        local_pressure = panel_pressure if body.shape.room is None else box_pressure
-        pressure = factors.wind * local_pressure(structure, i, local)
+        pressure = factors.wind * panel_pressure(structure, i, local)
         pull = float(edge_pull(pressure, width))
         hoop = float(hoop_pull(pressure, width, half))
         long = slant(walls)

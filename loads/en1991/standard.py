@@ -11,13 +11,16 @@ from ...units.arrays import Array
 from ...units.frozen import ByValue, replace
 from ..coefficients.boards import StandingBoard
 from ..coefficients.shape_coefficients import Coefficient
+from ..roofs.tops import Tops
 from ..wind.exposure import EXPOSURES
 from ..wind.site import Site
 from . import peak_pressure
 from .basic_velocity import basic_velocity, yearly_probability
-from .body_coefficients import Blown, body_coefficient
 from .constants import constant
-from .tops import EN1991_TOPS
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from .body_coefficients import Blown
 
 GREATEST_BASIC = 144.0 * KMH
 """Above 40 m/s a speed is hardly a ten-minute mean of a European map: judgement."""
@@ -55,7 +58,13 @@ class En1991Wind(ByValue, frozen=True):
     height: float
 
     minimum = None
-    tops = EN1991_TOPS
+
+    @property
+    def tops(self) -> Tops:
+        """Return what acts normal to tops by section 7.2 and 7.3."""
+        from .tops import EN1991_TOPS  # noqa: PLC0415 - where a site asks this standard
+
+        return EN1991_TOPS
 
     def pressure(self, height: Array) -> Array:
         """Return q_p (Eq. 4.8)."""
@@ -80,11 +89,15 @@ class En1991Wind(ByValue, frozen=True):
         board: StandingBoard | None = None,
     ) -> Coefficient:
         """Return the coefficient of section 7, at the height at which its pressure is taken."""
+        from .body_coefficients import body_coefficient  # noqa: PLC0415
+
         return body_coefficient(body, stack_top, azimuths, surface, self.blown, board)
 
     @property
-    def blown(self) -> Blown:
+    def blown(self) -> "Blown":
         """Return peak and mean speed at the top."""
+        from .body_coefficients import Blown  # noqa: PLC0415
+
         top = np.array(self.height)
         mean = peak_pressure.mean_speed(self.basic, top, self.terrain, self.orography)
         return Blown(

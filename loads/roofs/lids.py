@@ -10,7 +10,7 @@ from ...design import plane
 from ...design.on_ground import TOUCHING
 from ...design.placing import Body
 from ...design.structure import Structure
-from ...units.frozen import kept
+from ...units.frozen import kept_with
 
 STEEP = radians(60.0)
 """Slopes steeper than this take no suction."""
@@ -64,13 +64,13 @@ def lies_on_ground(structure: Structure, body: Body) -> bool:
     )
 
 
-@kept
+@kept_with
 def covered(structure: Structure, i: int) -> BaseGeometry:
     """Return what of a body the closed bodies on top of it cover, in plan."""
     return plane.union_of([_covers(structure, j) for j in on_top(structure, i)])
 
 
-@kept
+@kept_with
 def is_closed_above(structure: Structure, i: int) -> bool:
     """Return whether what stands on an open top closes at least half of it."""
     opening = top_plan(structure.bodies[i])
@@ -85,7 +85,7 @@ def supports(structure: Structure, body: Body) -> list[Body]:
     return [bodies[j] for j in below if bodies[j].bottom < body.bottom - TOUCHING]
 
 
-@kept
+@kept_with
 def _standing_on(structure: Structure) -> NDArray[np.bool_]:
     """Return which bodies (upper, lower) stand on another's top, are set into it, or go round it.
 
@@ -174,13 +174,13 @@ def vessel_floors(structure: Structure, i: int) -> list[BaseGeometry]:
     return [body.in_plan(floor)]
 
 
-@kept
+@kept_with
 def from_above(body: Body) -> BaseGeometry:
     """Return the outline from above of a body where it stands."""
     return body.in_plan(body.shape.from_above()) if body.shape.hulls() else plane.NOTHING
 
 
-@kept
+@kept_with
 def top_plan(body: Body) -> BaseGeometry:
     """Return the filled outline of a body's top in plan."""
     return body.in_plan(body.shape.crown()) if body.shape.hulls() else plane.NOTHING
@@ -200,7 +200,7 @@ def _covers(structure: Structure, j: int) -> BaseGeometry:
     return plane.NOTHING if foot is None else body.in_plan(foot)
 
 
-@kept
+@kept_with
 def closes(structure: Structure, j: int) -> BaseGeometry:
     """Return what a body closes of an open top beneath it."""
     body = structure.bodies[j]

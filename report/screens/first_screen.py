@@ -1,9 +1,7 @@
 """The first screen: the word, what to do, what to mend, what was not looked at; with a picture."""
 
 from ...checks.examination import Examination
-from ...checks.sizing.mending import mending
 from ...checks.verdict import GOOD, HOLDABLE, WAY_NAMES, Verdict, Word
-from ..advice.mends import mends
 from ..advice.verdict_words import if_fastened, why
 from ..advice.what_to_do import (
     MOST_MENDS,
@@ -20,6 +18,10 @@ from ..messages.messages import About
 from ..told.facts import Facts, facts_of
 from ..wording.lines import Line, Mood, wrapped
 from .beside import Beside
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from ..advice.mends import Mend
 
 MOST_LINES, MOST_COLUMNS = 22, 79
 _NARROW = 72
@@ -58,10 +60,20 @@ def todo_and_rest(
     found: Examination, verdict: Verdict, facts: Facts
 ) -> tuple[list[ScreenRow], list[ScreenRow]]:
     """Return what to do, the worst first, and what else is told of it, cautions of now last."""
-    todo = first_things(verdict, facts, mends(mending(found, MOST_MENDS), facts))
+    todo = first_things(verdict, facts, _mends(found, verdict, facts))
     never = not_looked_at_row(verdict, all_of_it=False)
     rest = [*also(verdict, facts), *fastening(verdict, facts), never]
     return todo, [*rest, *cautions_now(verdict, facts)]
+
+
+def _mends(found: Examination, verdict: Verdict, facts: Facts) -> "list[Mend]":
+    """Return what to do about what fails."""
+    if not verdict.mend:
+        return []
+    from ...checks.sizing.mending import mending  # noqa: PLC0415 - most pieces want none
+    from ..advice.mends import mends  # noqa: PLC0415
+
+    return mends(mending(found, MOST_MENDS), facts)
 
 
 def title(facts: Facts, width: int) -> list[Line]:

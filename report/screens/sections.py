@@ -1,35 +1,12 @@
-"""What stands behind the first screen, a section for each option."""
+"""What stands behind the first screen, a section for each option: loaded where it is asked for."""
 
 from ...checks.examination import Examination
-from ...checks.how_often import how_often
-from ...checks.sizing.mending import mending
-from ...checks.stated.assumed import assumed
-from ...checks.stated.cautions import cautions_of
-from ...checks.stated.from_memory import from_memory
-from ...checks.stated.governed import all_governed
-from ...checks.stated.proof import proof_of
-from ...checks.stated.shown_checks import shown_checks
-from ...checks.stated.starts import starts
 from ...checks.verdict import Way
 from ...units.frozen import ByValue, values_by_name
-from ..advice.mend_lines import mend_lines
-from ..fastening.seam_words import seam_lines
-from ..told.assumptions import assumptions
-from ..told.cautions import cautions
 from ..told.facts import facts_of
-from ..told.how_often_words import how_often_said
-from ..told.not_checked import not_checked
-from ..told.tied_words import needed_pulls
-from ..told.unverified import unverified
 from ..wording.amounts import Amounts
-from ..wording.as_read import as_read
-from ..wording.asked_wind import asked_wind, code_wind
 from ..wording.lines import Line, spelled_out, wrapped
-from ..wording.remark import capital
-from .checks_table import checks_table, engineer, wind_line
 from .first_screen import MOST_COLUMNS, first_screen, mood_of, title, word_line
-from .prove import prove
-from .starts import starts_said
 
 _WIDE = MOST_COLUMNS
 
@@ -81,6 +58,16 @@ def _head(found: Examination) -> list[Line]:
 
 def _numbers(found: Examination, amounts: Amounts) -> list[Line]:
     """Return each check with what it has and needs, the gusts with their range, and pulls."""
+    from ...checks.how_often import how_often  # noqa: PLC0415
+    from ...checks.stated.shown_checks import shown_checks  # noqa: PLC0415
+    from ...checks.stated.starts import starts  # noqa: PLC0415
+    from ..told.how_often_words import how_often_said  # noqa: PLC0415
+    from ..told.tied_words import needed_pulls  # noqa: PLC0415
+    from ..wording.asked_wind import asked_wind, code_wind  # noqa: PLC0415
+    from ..wording.remark import capital  # noqa: PLC0415
+    from .checks_table import checks_table  # noqa: PLC0415
+    from .starts import starts_said  # noqa: PLC0415
+
     lines, tied = checks_table(shown_checks(found), amounts), found.verdict.tied
     said = [starts_said(starts(found), amounts)]
     if often := how_often_said(how_often(found), amounts):
@@ -95,11 +82,18 @@ def _numbers(found: Examination, amounts: Amounts) -> list[Line]:
 
 
 def _mends(found: Examination, amounts: Amounts) -> list[Line]:
+    from ...checks.sizing.mending import mending  # noqa: PLC0415
+    from ..advice.mend_lines import mend_lines  # noqa: PLC0415
+
     del amounts
     return mend_lines(mending(found), facts_of(found), _WIDE)
 
 
 def _engineer(found: Examination, amounts: Amounts) -> list[Line]:
+    from ...checks.stated.governed import all_governed  # noqa: PLC0415
+    from ..fastening.seam_words import seam_lines  # noqa: PLC0415
+    from .checks_table import engineer, wind_line  # noqa: PLC0415
+
     fastened = {each.row.part for each in found.fastened_seams}
     return [
         *engineer(all_governed(found, found.checks), amounts),
@@ -109,11 +103,20 @@ def _engineer(found: Examination, amounts: Amounts) -> list[Line]:
 
 
 def _as_read(found: Examination, amounts: Amounts) -> list[Line]:
+    from ...checks.stated.proof import proof_of  # noqa: PLC0415
+    from ..wording.as_read import as_read  # noqa: PLC0415
+    from .prove import prove  # noqa: PLC0415
+
     return [*as_read(found.structure, amounts), *prove(proof_of(found), amounts)]
 
 
 def _assumed(found: Examination, amounts: Amounts) -> list[Line]:
     """Return what was taken for granted, and which values were not looked up in their source."""
+    from ...checks.stated.assumed import assumed  # noqa: PLC0415
+    from ...checks.stated.from_memory import from_memory  # noqa: PLC0415
+    from ..told.assumptions import assumptions  # noqa: PLC0415
+    from ..told.unverified import unverified  # noqa: PLC0415
+
     lines = spelled_out("Assumed", list(assumptions(assumed(found), amounts)), width=_WIDE)
     memory = unverified(from_memory(found))
     if memory:
@@ -123,6 +126,10 @@ def _assumed(found: Examination, amounts: Amounts) -> list[Line]:
 
 def _cautions(found: Examination, amounts: Amounts) -> list[Line]:
     """Return what to take care of, and all that was not looked at, each in one full sentence."""
+    from ...checks.stated.cautions import cautions_of  # noqa: PLC0415
+    from ..told.cautions import cautions  # noqa: PLC0415
+    from ..told.not_checked import not_checked  # noqa: PLC0415
+
     lines = spelled_out("Take care", list(cautions(cautions_of(found), amounts)), width=_WIDE)
     unlooked = list(not_checked(found.verdict.not_looked_at, amounts))
     return [*lines, *spelled_out("Not looked at", unlooked, width=_WIDE)]

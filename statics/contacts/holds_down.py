@@ -14,7 +14,7 @@ from ...design.structure import Structure
 from ...materials import anchors as kinds
 from ...units import plain
 from ...units.arrays import Array, distinct
-from ...units.frozen import ByIdentity, kept, replace
+from ...units.frozen import ByIdentity, kept_with, replace
 from ..tables.anchor_table import AnchorRow, BallastRow, GuyRow
 from .fit import ANCHOR_LEFT, CARRIED_ACROSS, FIT, HEAD_REACH
 from .graph import swings
@@ -120,7 +120,7 @@ def near_the_ground(structure: Structure, points: Array) -> list[_Near]:
     return list(_near(structure, tuple((x, y) for x, y in points.tolist())))
 
 
-@kept
+@kept_with
 def _near(structure: Structure, places: tuple[tuple[float, float], ...]) -> tuple[_Near, ...]:
     wood = list(_low_wood(structure))
     return tuple(_nearest(np.array(place), 0.0, wood) for place in places)

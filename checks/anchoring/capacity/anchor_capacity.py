@@ -6,8 +6,7 @@ from ....materials.anchors import Anchor
 from ....materials.grounds import Ground
 from ....materials.holding_rules import value
 from ....units.frozen import ByValue, replace
-from . import buried_weight, deadman, screw_anchors, slab_bolts, stakes
-from .embedment import force_free, lateral_bearing
+from . import stakes
 
 
 class Holding(ByValue, frozen=True):
@@ -141,6 +140,8 @@ def _stake(anchor: Anchor, ground: Ground, wet: bool) -> Holding:
 def _screw_anchor(
     anchor: Anchor, ground: Ground, wet: bool, torque: float | None, listed: bool
 ) -> Holding:
+    from . import buried_weight, screw_anchors  # noqa: PLC0415 - what judges a kind, where it is asked
+
     shaft, length = _sizes(anchor)
     helix = anchor.plate or 0.0
     factor = value("screw anchor", "factor")
@@ -179,6 +180,8 @@ def _screw_anchor(
 
 
 def _buried(anchor: Anchor, wet: bool) -> Holding:
+    from . import buried_weight  # noqa: PLC0415
+
     side, thickness, depth = anchor.plate or 0.0, anchor.thickness or 0.0, anchor.embedded or 0.0
     factor = value("buried weight", "factor")
     strength = buried_weight.block_strength(side**2, 4.0 * side, thickness, depth, wet)
@@ -199,6 +202,8 @@ def _buried(anchor: Anchor, wet: bool) -> Holding:
 
 
 def _deadman(anchor: Anchor, wet: bool, depth: float | None, elevation: float) -> Holding:
+    from . import deadman  # noqa: PLC0415
+
     if depth is None:
         raise ValueError(f"depth: {anchor.name!r} needs the depth of its middle")
     face, length = anchor.diameter or 0.0, anchor.length or 0.0
@@ -220,6 +225,9 @@ def _deadman(anchor: Anchor, wet: bool, depth: float | None, elevation: float) -
 
 
 def _pier(anchor: Anchor, ground: Ground, wet: bool) -> Holding:
+    from . import buried_weight  # noqa: PLC0415
+    from .embedment import force_free, lateral_bearing  # noqa: PLC0415
+
     d, length = _sizes(anchor)
     area, outline = pi * d**2 / 4.0, pi * d
     factor = value("buried weight", "factor")
@@ -244,6 +252,8 @@ def _pier(anchor: Anchor, ground: Ground, wet: bool) -> Holding:
 
 
 def _slab_bolt(anchor: Anchor) -> Holding:
+    from . import slab_bolts  # noqa: PLC0415
+
     length = anchor.embedded or 0.0
     factor = value("slab bolt", "factor")
     pull = float(slab_bolts.breakout_strength(length)) / factor

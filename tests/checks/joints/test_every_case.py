@@ -7,7 +7,7 @@ from inside import forces_in
 
 from yardfast.checks.acting.internal_forces import InternalForces
 from yardfast.checks.inputs import read_text
-from yardfast.checks.strength import CLOSE, strength_of
+from yardfast.checks.strength import NEARLY_USED, strength_of
 from yardfast.loads.combinations import factors_of_parts, resistance_basis
 from yardfast.loads.wind.site import Site
 
@@ -54,8 +54,8 @@ def test_a_joint_that_would_hold_by_little_is_looked_at_in_every_case(monkeypatc
 
 
 def test_what_holds_by_more_is_told_as_near_as_what_it_is_looked_again_for(monkeypatch):
-    """What is missed in the cases looked at first is far less than what is left below CLOSE."""
+    """What is missed in the cases looked at first is far less than what is left below NEARLY_USED."""
     design = swing(KMH["gentle"])
     told, whole = judged(design), solved_whole(design, monkeypatch)
-    assert told.utilization < CLOSE
-    assert whole.utilization <= told.utilization / CLOSE
+    assert told.utilization < NEARLY_USED
+    assert whole.utilization <= told.utilization / NEARLY_USED
