@@ -54,7 +54,7 @@ def test_a_joint_that_would_hold_by_little_is_looked_at_in_every_case(monkeypatc
 
 
 def test_what_holds_by_more_is_told_as_near_as_what_it_is_looked_again_for(monkeypatch):
-    """What is missed in the cases looked at first is far less than what is left below NEARLY_USED."""
+    """What the cases looked at first miss is far less than what is left below NEARLY_USED."""
     design = swing(KMH["gentle"])
     told, whole = judged(design), solved_whole(design, monkeypatch)
     assert told.utilization < NEARLY_USED
