@@ -1,6 +1,6 @@
 """How deep bodies lie along the wind, and where they stand close behind one another."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from functools import lru_cache
 
 import numpy as np
@@ -12,7 +12,7 @@ from ...design.plane import Polygons
 from ...design.shapes.edges import FACETS, faces_of
 from ...design.shapes.shape import Disc, Hull, Shape, rim
 from ...units.arrays import Array
-from ...units.frozen import ByIdentity
+from ...units.frozen import ByIdentity, kept_with
 
 FLUSH = 1.0e-9
 """Gaps (m) that differ less are one; sizes below it are none."""
@@ -45,6 +45,7 @@ class _Bounds(ByIdentity, frozen=True):
     reach: Array
 
 
+@kept_with
 def _bounds_of(body: Body) -> _Bounds:
     """Return the planes of a body's faces where it stands, filled; round sides as 24 of them."""
     own = _own_normals(body.shape)
@@ -65,6 +66,15 @@ def reach(body: Body, ways: Array) -> Array:
         for ball in hull.spheres:
             found = np.maximum(found, own @ np.asarray(ball.centre) + ball.radius)
     return found + away
+
+
+def faces_look(bodies: Sequence[Body]) -> Array:
+    """Return the ways (n, 3) in which faces of bodies look, those that look alike or away once."""
+    every = np.vstack([_bounds_of(body).normals for body in bodies])
+    rows = np.round(every, 9)
+    first = rows[np.arange(len(rows)), (rows != 0.0).argmax(axis=1)]
+    _, one = np.unique(rows * np.sign(first)[:, None] + 0.0, axis=0, return_index=True)
+    return every[one]
 
 
 def apart(one: Body, other: Body) -> float:

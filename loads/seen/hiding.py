@@ -15,7 +15,16 @@ from ...design.placing import Body
 from ...design.plane import Polygons
 from ...units.arrays import Array
 from ...units.frozen import ByIdentity
-from .depth import FLUSH, Depths, DirectionIndices, depths, least_widths, reach, without_clear_gap
+from .depth import (
+    FLUSH,
+    Depths,
+    DirectionIndices,
+    depths,
+    faces_look,
+    least_widths,
+    reach,
+    without_clear_gap,
+)
 
 CLOSE = 0.1
 """Clear gap over the lesser width of what stands in front, up to which it hides (judgement)."""
@@ -143,6 +152,9 @@ class _Together:
         level = np.column_stack([self._wind, np.zeros(len(azimuths))])
         self._near = np.array([-reach(body, -level) for body in bodies])
         self._far = np.array([reach(body, level) for body in bodies])
+        look = faces_look(bodies)
+        self._begins = np.array([-reach(body, -look) for body in bodies])
+        self._ends = np.array([reach(body, look) for body in bodies])
         self._sides = self._boxes[..., 2:] - self._boxes[..., :2]
         self._least = self._sides.min(axis=-1)
         self._known: NDArray[np.bool_] = np.zeros(self._least.shape, dtype=bool)
@@ -157,6 +169,13 @@ class _Together:
             behind = self._near[i] - self._far[rest] - CLOSE * self._least[rest]
             close = overlap(self._boxes[i], self._boxes[rest])
             close &= np.maximum(ahead, behind) <= FLUSH
+            # no line between two bodies is shorter than the room between two planes that part them
+            room = np.maximum(
+                (self._begins[rest] - self._ends[i]).max(axis=1),
+                (self._begins[i] - self._ends[rest]).max(axis=1),
+            )
+            most = CLOSE * np.fmax(self._least[rest], self._least[i])
+            close &= room[:, None] <= most + FLUSH
             some = np.flatnonzero(close.any(axis=1)).tolist()
             near += [(i, i + 1 + j, np.flatnonzero(close[j])) for j in some]
         looks = _Looks([(i, j) for i, j, _ in near])

@@ -283,3 +283,35 @@ def test_of_two_that_take_alike_the_one_named_first_takes_the_wind():
     for azimuth in (0.0, 180.0):
         d = int(np.argmin(np.abs(exposed.azimuths - azimuth)))
         assert exposed.area[1:, d] == pytest.approx([1.0, 0.0], abs=1e-9)
+
+
+@pytest.mark.parametrize("gap", [0.002, 0.0045, 0.0055, 0.03])
+@pytest.mark.parametrize("turn", [0.0, 17.0])
+def test_bodies_that_a_plane_parts_are_looked_at_no_further(gap, turn, monkeypatch):
+    """A screen of slats, 50 mm wide: those 5 mm apart and less hide each other on slanting winds.
+
+    Whether a plane parts two of them is asked first; that leaves out none that is together.
+    """
+    step = 0.05 + gap
+    slats = Part(
+        "slats",
+        Box(0.05, 0.9, 0.05),
+        Place(at=(-0.2, 0.0, 0.5), turn=radians(turn), count=8, step=(step, 0.0, 0.0)),
+        density=500.0,
+    )
+    bodies = place_parts(design(BASE, slats))
+    azimuths = np.radians(np.arange(0.0, 360.0, 15.0))
+    seen = outlines(bodies, azimuths)
+    rank = np.tile(np.arange(len(bodies), 0.0, -1.0)[:, None], (1, len(azimuths)))
+
+    def areas():
+        left = visible(seen, hidden(bodies, seen, rank, azimuths), np.ones(len(bodies), dtype=bool))
+        return np.array([[region.area for region in row] for row in left])
+
+    with_planes = areas()
+    up = np.array([[0.0, 0.0, 1.0]])
+    monkeypatch.setattr("yardfast.loads.seen.hiding.faces_look", lambda bodies: up)
+    assert with_planes == pytest.approx(areas(), abs=1e-12)
+    whole = np.array([[region.area for region in row] for row in seen])
+    room = step * cos(radians(turn)) - 0.05
+    assert (with_planes.sum() < 0.999 * whole.sum()) == (room <= 0.005)
