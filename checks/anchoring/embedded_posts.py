@@ -14,6 +14,7 @@ from ...design.touching import beside_each_other
 from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...materials.grounds import Ground
+from ...statics.contacts.fit import FIT
 from ...units import GRAVITY
 from ...units.arrays import Array
 from ...units.frozen import ByIdentity
@@ -263,11 +264,13 @@ def asked_of(posts: Posts, actions: Actions, wind: float) -> _Asked:
     """Return what the wind, or a named load, asks of each post, with its factor.
 
     What lifts off the middle of the posts, or presses there, bends them too. A twist adds to the
-    level force on the posts that are far from the middle, and at its height to their moment.
+    level force on the posts that are far from the middle, and at its height to their moment; of
+    one post, or of several in one place, it asks nothing.
     """
     middle, n = posts.points.mean(axis=0), len(posts.part)
     twist = actions.twist - (middle[0] * actions.force[..., 1] - middle[1] * actions.force[..., 0])
-    turned = twist if n > 1 else np.zeros_like(twist)
+    apart = bool(np.ptp(posts.points, axis=0).max() > FIT)
+    turned = twist if apart else np.zeros_like(twist)
     shares = anchor_group.level_shares(posts.points, wind * actions.force, wind * turned)
     off_middle = actions.lifting - actions.uplift[..., None] * middle
     bending = wind * np.linalg.norm(actions.tilting - off_middle, axis=-1)

@@ -127,6 +127,27 @@ def test_more_posts_share_and_none_is_asked_for_more():
     assert two.utilization < one.utilization
 
 
+def test_posts_one_inside_the_other_share_a_push_and_hold_no_twist():
+    """A steel spike within a wooden post, the board to one side of both: half of the wind on each.
+
+    Two in one place have no arm against a twist, as one has none.
+    """
+    spike = (
+        "[[part]]\nname = 'spike'\nshape = 'box'\nlength = '1 in'\nwidth = '1 in'\n"
+        "height = '3 ft'\nembed = '30 in'\nmaterial = 'steel'\n"
+    )
+
+    def asked_of_wind(piece, name):
+        check = named(piece, name)
+        blows = piece.wind.force[piece.wind.azimuths.tolist().index(check.direction_deg)]
+        return check.demand / blows
+
+    alone, both = found(at="6 in"), found(at="6 in", posts="\n" + spike)
+    half = asked_of_wind(alone, "embedment: post") / 2.0
+    assert asked_of_wind(both, "embedment: post") == pytest.approx(half, rel=1e-3)
+    assert asked_of_wind(both, "embedment: spike") == pytest.approx(half, rel=1e-3)
+
+
 def test_paving_holds_a_post_at_the_surface():
     """IBC 1807.3.2.2: S3 at the whole depth, d2 = 4.25 M/(S3 b)."""
     piece = house("constrained = true")
