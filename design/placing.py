@@ -98,6 +98,11 @@ class Body(ByIdentity, frozen=True):
         """Return the height of its highest point above ground, in m."""
         return float(self.extent[1][2])
 
+    @property
+    def depth(self) -> float:
+        """Return how deep in m it stands in the ground, whatever ``embed`` and place say of it."""
+        return max(0.0, -self.bottom)
+
     def _bounds(self, hull: Hull) -> Edges | Sphere:
         if len(hull.spheres) == 1 and not hull.discs and not len(hull.points):
             x, y, z = self.place(np.asarray(hull.spheres[0].centre)).tolist()

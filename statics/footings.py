@@ -45,8 +45,7 @@ def footings(graph: Graph, paved: bool, hold_down: HoldDown | None = None) -> li
         if edge.to == GROUND:
             body = graph.structure.bodies[edge.of]
             if edge.holds is Holds.EMBEDDED:
-                depth = graph.structure.design.parts[body.part].embed
-                found.append(in_ground(edge.of, body, depth))
+                found.append(in_ground(edge.of, body))
             else:
                 found.append(on_ground(edge.of, body, paved, presses))
     return found
@@ -91,12 +90,13 @@ def on_ground(i: int, body: Body, paved: bool, presses: bool = False) -> Footing
     return stood(i, points, stiffness, presses=presses, stands=True)
 
 
-def in_ground(i: int, body: Body, depth: float) -> Footing:
+def in_ground(i: int, body: Body) -> Footing:
     """Return a post in the ground on springs that stiffen with depth, on both sides of it.
 
     Sideways n_h z for each m of depth; at its end it stands. Source: subgrade reaction of piles
     in sand, k = n_h z (Terzaghi 1955, memory).
     """
+    depth = body.depth
     step = depth / _LEVELS
     below = (np.arange(_LEVELS) + 0.5) * step
     n_h = stiffness_rule("sideways in soil")

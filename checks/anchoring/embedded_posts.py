@@ -7,7 +7,6 @@ import numpy as np
 from ...design import plane
 from ...design.faults import DesignError, Fault
 from ...design.on_ground import TOUCHING
-from ...design.placing import Body
 from ...design.sections import section
 from ...design.structure import Structure
 from ...design.touching import beside_each_other
@@ -94,7 +93,7 @@ def posts_of(structure: Structure, ground: Ground) -> Posts | None:
     return Posts(
         part=tuple(body.part for body in bodies),
         points=np.array([[cut.centroid.x, cut.centroid.y] for cut in cuts]),
-        depth=np.array([_depth(body) for body in bodies]),
+        depth=np.array([body.depth for body in bodies]),
         width=np.array(
             [
                 _width(plane.ring_of(cut.convex_hull)) if cast is None else cast
@@ -286,10 +285,6 @@ def lean_moment(posts: Posts, structure: Structure) -> float:
     """Return the moment in N m of the weight that does not stand over the middle of the posts."""
     off = structure.steady_centre("heavy")[:2] - posts.points.mean(axis=0)
     return hypot(*(float(c) for c in off)) * structure.mass("heavy") * GRAVITY
-
-
-def _depth(body: Body) -> float:
-    return -body.bottom
 
 
 def _width(ring: Array) -> float:

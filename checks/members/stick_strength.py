@@ -320,9 +320,10 @@ def _held_below(design: Design, forces: InternalForces, stick: Bar) -> float:
 
     All that is in it where concrete or paving holds it at the surface.
     """
-    part = design.parts[forces.structure.bodies[stick.body].part]
+    body = forces.structure.bodies[stick.body]
+    part = design.parts[body.part]
     whole = part.constrained or part.encased is not None
-    return part.embed * (1.0 if whole else 1.0 - FIXED_AT)
+    return body.depth * (1.0 if whole else 1.0 - FIXED_AT)
 
 
 def _places(graph: Graph, stick: Bar) -> Array:

@@ -26,7 +26,7 @@ def test_a_post_stands_on_as_much_as_the_earth_beside_it_gives():
     """k = n_h z for each m of depth (Terzaghi 1955, memory): in all n_h D^2 / 2 each way, half on
     either face, their middle 2/3 D deep."""
     structure = examine(read_text(HEAD + POST)).structure
-    foot = in_ground(0, structure.bodies[0], 0.6)
+    foot = in_ground(0, structure.bodies[0])
     whole = stiffness_rule("sideways in soil") * 0.6**2 / 2.0
     for way in (0, 1):
         mine = (np.abs(foot.along[:, way]) > 0.5) & (foot.stiffness > 0.0)

@@ -127,6 +127,19 @@ def test_more_posts_share_and_none_is_asked_for_more():
     assert two.utilization < one.utilization
 
 
+def test_a_post_stands_as_deep_as_it_stands_whatever_says_so():
+    """Lowered by 30 in from 12 in up it is 18 in deep: in soil, as a column, in its check."""
+    said_once = found(embed="18 in")
+    text = sign(embed="30 in").replace(
+        "height = '8 ft'", "height = '8 ft'\nat = ['0 in', '0 in', '12 in']"
+    )
+    said_twice = examine(read_text(text))
+    assert len(said_once.checks) == len(said_twice.checks)
+    for one, other in zip(said_once.checks, said_twice.checks, strict=True):
+        assert other.name == one.name
+        assert other.utilization == pytest.approx(one.utilization, rel=1e-9), one.name
+
+
 def test_posts_one_inside_the_other_share_a_push_and_hold_no_twist():
     """A steel spike within a wooden post, the board to one side of both: half of the wind on each.
 
