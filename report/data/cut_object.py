@@ -77,7 +77,7 @@ def _flat(cut: FlatCut) -> Mapping[str, Any]:
         "bevel_deg": degrees(piece.bevel),
         "lean_deg": degrees(piece.lean),
         "edges_deg": {
-            name: degrees(getattr(edges, name)) if edges is not None else 0.0
+            name: degrees(getattr(edges, name)) + 0.0 if edges is not None else 0.0
             for name in ("left", "right", "bottom", "top")
         },
         "saw_setting_deg": degrees(usual),

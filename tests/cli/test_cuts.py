@@ -121,6 +121,12 @@ def test_what_is_longer_than_the_sheet_is_said_with_its_way_out(folder, capsys):
     assert "36 in, the seam backed by a strip, or buy" not in text
 
 
+@each_example
+def test_no_angle_of_a_cut_is_less_than_nothing_by_its_sign(file, capsys):
+    out = said(capsys, str(file), "--format", "json")[1]
+    assert not re.search(r"-0\.0\b(?!\d)", out)
+
+
 def test_a_blocks_faces_get_their_saw_setting(folder, capsys):
     # an octagon with one face on the table: the next is cut at 45 deg
     _, out, _ = said(capsys, "post.toml")
