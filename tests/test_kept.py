@@ -8,7 +8,7 @@ import difflib
 
 import pytest
 from garden import LONG
-from kept import FOLDER, SCREENS, SLOW, answer, differing, pieces, screens
+from kept import DRAWN, FOLDER, SCREENS, SLOW, answer, differing, pages, pieces, screens
 
 PIECES = pieces()
 
@@ -31,8 +31,16 @@ def test_what_is_printed_is_as_kept(name):
     assert kept == now, "\n".join(difflib.unified_diff(kept, now, "kept", "now", lineterm="", n=1))
 
 
+@pytest.mark.parametrize("name", names(DRAWN, SLOW))
+def test_what_is_drawn_and_set_on_paper_is_as_kept(name):
+    kept = (FOLDER / f"{name}.pages").read_text(encoding="utf-8").splitlines()
+    now = pages(name).splitlines()
+    assert kept == now, "\n".join(difflib.unified_diff(kept, now, "kept", "now", lineterm="", n=1))
+
+
 def test_every_kept_file_is_of_a_piece_that_is_asked():
     asked = {f"{name}.answer" for name in PIECES} | {f"{name}.screens" for name in SCREENS}
+    asked |= {f"{name}.pages" for name in DRAWN}
     assert {file.name for file in FOLDER.iterdir()} == asked
 
 

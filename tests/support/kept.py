@@ -6,9 +6,11 @@ change that is meant, write them anew and read the difference, line by line, bef
 
 import contextlib
 import io
+import json
 import os
 import shlex
 import sys
+from hashlib import sha256
 from math import isfinite
 from pathlib import Path
 from tempfile import TemporaryDirectory
@@ -24,8 +26,11 @@ from verdict_designs import ALL
 from yardfast.checks import examination
 from yardfast.checks.inputs import read_text
 from yardfast.cli import main
+from yardfast.cli.starting.pieces import PIECE_KINDS
 from yardfast.design.faults import DesignError
+from yardfast.report.calculation.calculation import calculation_object
 from yardfast.report.data.result import Result
+from yardfast.report.printed.sheet import sheet_object
 
 ROOT = Path(__file__).resolve().parent.parent.parent
 FOLDER = ROOT / "tests" / "kept"
@@ -36,6 +41,9 @@ ENDLESS = 12
 """Of a list of more numbers than that the least, the greatest and the mean are kept."""
 
 DIGITS = 10
+
+MOST_KEPT = 300
+"""So many characters of a line are kept whole."""
 
 GARDEN = {file.stem: file.read_text(encoding="utf-8") for file in EXAMPLES}
 _LIGHT, _LAWN = GARDEN["light-tower"], "ground   = 'firm lawn'"
@@ -75,7 +83,7 @@ MADE = {
     "spread": _LIGHT + "\n[[odds]]\nname = 'friction'\nspread = 0.3\nshape = 'normal'\n",
 }
 
-_SHORT = ("check --all", "check --engineer", "cuts", "label --draft")
+_SHORT = ("check --all", "check --engineer", "cuts", "label --draft", "draw --text")
 _OF_ONE = {
     "light-tower": (
         *("check", "check --numbers", "check --as-read", "check --assumed", "check --cautions"),
@@ -94,13 +102,9 @@ _OF_ONE = {
     "swing": ("check", "check --explain joint"),
 }
 _OF_NONE = (
-    *(
-        "materials",
-        "grounds",
-        "fasteners 'southern pine' plywood",
-        "--help",
-        "new tower --defaults",
-    ),
+    *(f"new '{kind}' --defaults{units}" for kind in PIECE_KINDS for units in ("", " --metric")),
+    *("size tower --height 6ft", "size well", "size post --metric", "size wheel"),
+    *("materials", "grounds", "fasteners 'southern pine' plywood", "--help"),
     *("check nowhere.toml", "mend nowhere.toml", "sweep nowhere.toml --vary a.b=1in..2in"),
 )
 
@@ -218,6 +222,37 @@ SLOW = (*LONG, "well", "heron", "head-light", "mailbox", "pieces")
 """Those whose screens take longer."""
 
 
+DRAWN = ("light-tower", "head-light", "heron", "mailbox", "pinwheel", "three-pieces", "well")
+_PICTURES = ("draw {file} -o 1.svg", "cuts {file} -o 2.svg", "cuts {file} --stakes -o 3.svg")
+
+
+def pages(name):
+    """Return what goes to an example's sheet and calculation, and its drawings, in lines."""
+    text = GARDEN[name]
+    with contextlib.chdir(ROOT / "examples"):
+        found = examination.examine(read_text(text, f"{name}.toml"))
+    paper = "a4" if found.design.units == "metric" else "letter"
+    each = [sheet_object(found, paper), calculation_object(found, paper)]
+    lines = [json.dumps(one, indent=1, ensure_ascii=False) for one in each]
+    with TemporaryDirectory() as folder:
+        for k, line in enumerate(_PICTURES, 1):
+            file = ROOT / "examples" / f"{name}.toml"
+            lines.append(_printed(line.format(file=f"'{file}'"), folder).partition("\n")[2])
+            drawn = Path(folder) / f"{k}.svg"
+            lines += [drawn.read_text(encoding="utf-8")] if drawn.exists() else []
+    whole = "\n".join(lines).replace(str(ROOT), "").replace("><", ">\n<")
+    whole = whole.replace(Result(found).fingerprint, "OF ALL VALUES")
+    return "\n".join(map(_shortened, whole.splitlines()))
+
+
+def _shortened(line):
+    """Return a line as it is, or of a long one its beginning, its length and its digest."""
+    if len(line) <= MOST_KEPT:
+        return line
+    digest = sha256(line.encode()).hexdigest()[:12]
+    return f"{line[: MOST_KEPT // 3]} … {len(line)} characters, {digest}"
+
+
 def _with_file(line, file):
     command, _, options = line.partition(" ")
     return f"{command} {file} {options}".rstrip()
@@ -255,6 +290,8 @@ def rewrite():
         (FOLDER / f"{name}.answer").write_text("\n".join(lines) + "\n", encoding="utf-8")
     for name in SCREENS:
         (FOLDER / f"{name}.screens").write_text(screens(name), encoding="utf-8")
+    for name in DRAWN:
+        (FOLDER / f"{name}.pages").write_text(pages(name), encoding="utf-8")
 
 
 if __name__ == "__main__":
