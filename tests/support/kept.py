@@ -87,20 +87,38 @@ _SHORT = ("check --all", "check --engineer", "cuts", "label --draft", "draw --te
 _OF_ONE = {
     "light-tower": (
         *("check", "check --numbers", "check --as-read", "check --assumed", "check --cautions"),
-        *("check --explain overturning", "check --explain sliding", "odds --samples 2000"),
-        *("odds --inputs", "cuts --count 3", "cuts --stakes", "compare", "size", "size --all"),
-        "sweep --vary foot.across=18in..36in --steps 4",
+        *("check --explain overturning", "check --explain sliding", "cuts --count 3"),
+        *("cuts --stakes", "odds --inputs"),
     ),
-    "heron": ("check", "odds --samples 2000", "cuts --stakes", "check --explain overturning"),
-    "mailbox": ("check", "odds --samples 2000", "size --all"),
-    "pinwheel": ("check", "size --all"),
-    "three-pieces": ("check", "cuts --stakes", "size --all"),
-    "head-light": ("check", "size --all"),
-    "fingerpost": ("check", "size --all"),
-    "well": ("check", "cuts --stakes", "size --all"),
-    "signpost": ("check", "compare", "cuts --count 2"),
+    "heron": ("check", "cuts --stakes", "check --explain overturning"),
+    "mailbox": ("check",),
+    "pinwheel": ("check",),
+    "three-pieces": ("check", "cuts --stakes"),
+    "head-light": ("check",),
+    "fingerpost": ("check",),
+    "well": ("check", "cuts --stakes"),
+    "signpost": ("check", "cuts --count 2"),
     "swing": ("check", "check --explain joint"),
 }
+_WRITES = tuple(
+    f"size --write {k}.toml --remedy '{way}'"
+    for k, way in enumerate(("base width", "ballast", "anchors", "guys"))
+)
+_LONGER = {
+    "light-tower odds": ("odds --samples 2000", "compare"),
+    "light-tower sweep": ("sweep --vary foot.across=18in..36in --steps 4 --csv 1.csv",),
+    "light-tower size": ("size", "size --all"),
+    "light-tower write": _WRITES[:2],
+    "light-tower write too": _WRITES[2:],
+    "pinwheel write": _WRITES,
+    "heron odds": ("odds --samples 2000",),
+    "mailbox odds": ("odds --samples 2000",),
+    **{f"{name} size": ("size --all",) for name in ("pinwheel", "head-light", "fingerpost")},
+    **{f"{name} size": ("size --all",) for name in ("three-pieces", "mailbox", "well")},
+    "signpost compare": ("compare",),
+}
+"""What takes longer, of an example: with what it writes."""
+
 _OF_NONE = (
     *(f"new '{kind}' --defaults{units}" for kind in PIECE_KINDS for units in ("", " --metric")),
     *("size tower --height 6ft", "size well", "size post --metric", "size wheel"),
@@ -203,6 +221,8 @@ def screens(name):
         file = f"examples/{name}.toml"
         commands = (*_SHORT, *_OF_ONE.get(name, ()))
         return "".join(_printed(_with_file(line, file)) for line in commands)
+    if name in _LONGER:
+        return "".join(_written(name.partition(" ")[0], _LONGER[name]))
     if name == "commands":
         return "".join(map(_printed, _OF_NONE))
     texts = (
@@ -217,8 +237,8 @@ def screens(name):
     return "".join(lines)
 
 
-SCREENS = ("commands", "faults", "pieces", *GARDEN)
-SLOW = (*LONG, "well", "heron", "head-light", "mailbox", "pieces")
+SCREENS = ("commands", "faults", "pieces", *GARDEN, *_LONGER)
+SLOW = (*LONG, "well", "heron", "pieces", *_LONGER)
 """Those whose screens take longer."""
 
 
@@ -256,6 +276,18 @@ def _shortened(line):
 def _with_file(line, file):
     command, _, options = line.partition(" ")
     return f"{command} {file} {options}".rstrip()
+
+
+def _written(name, lines):
+    """Yield what commands print of an example, each followed by the files that it writes."""
+    with TemporaryDirectory() as folder:
+        (Path(folder) / f"{name}.toml").write_text(GARDEN[name], encoding="utf-8")
+        known = {f"{name}.toml"}
+        for line in lines:
+            yield _printed(_with_file(line, f"{name}.toml"), folder)
+            for new in sorted(set(os.listdir(folder)) - known):
+                yield f"# {new}\n{(Path(folder) / new).read_text(encoding='utf-8')}\n"
+                known.add(new)
 
 
 def _printed(line, folder=ROOT):
