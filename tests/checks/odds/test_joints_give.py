@@ -44,8 +44,11 @@ def test_the_check_in_that_gust_uses_the_joint_up(name: str) -> None:
 
 def test_twice_the_weight_and_fasteners_stand_twice_the_pressure() -> None:
     """Equilibrium is linear: what goes through a joint grows with all loads alike."""
-    give = joints_give(examine(read("examples/heron.toml")))
+    found = examine(read("examples/heron.toml"))
+    give = joints_give(found)
     assert isinstance(give, JointsGive)
+    used_most = max(found.joints, key=lambda one: one.check.rank).row.name
+    assert set(give.names) == {used_most} == {"heron to plank"}
     one = np.ones(3)
     inputs = Varied({}, one, one, one, one, one, fastening=np.array([0.7, 1.4, 1.4]))
     q = give.at(np.array([1.0, 2.0, 1.0]), inputs)
