@@ -108,9 +108,14 @@ def on_a_slope(up: ArrayLike, downhill: ArrayLike, slope: ArrayLike) -> tuple[Ar
     has none in either part, on level ground in its own. Source: statics.
     """
     T, H, a = (np.asarray(one, dtype=float) for one in (up, downhill, slope))
-    lean = np.sin(a)
-    aside = np.where(lean == 0.0, 0.0, T) * lean  # not infinity times nothing
-    return np.asarray(T * np.cos(a) + H * lean), np.asarray(H * np.cos(a) - aside)
+    plumb, level = (np.where(np.isinf(one), 0.0, one) for one in (T, H))
+    leans = np.sin(a) != 0.0
+    out = plumb * np.cos(a) + level * np.sin(a)
+    along = level * np.cos(a) - plumb * np.sin(a)
+    return (
+        np.where(np.isinf(T) | (np.isinf(H) & leans), np.inf, out),
+        np.where(np.isinf(H), H, np.where(np.isinf(T) & leans, -np.inf, along)),
+    )
 
 
 def _ratio(asked: Array, holds: Array) -> Array:

@@ -1,5 +1,6 @@
 """Pieces that are held down: by hand from statics, and in equilibrium."""
 
+import json
 from math import atan2, cos, pi, sin
 from types import SimpleNamespace
 
@@ -8,12 +9,14 @@ import pytest
 from designs import design, tower
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
+from joint_designs import TOWER
 
 from yardfast.checks.anchoring.anchored import hold_of
 from yardfast.checks.anchoring.capacity import stakes
 from yardfast.checks.anchoring.capacity.anchor_capacity import anchor_capacity
 from yardfast.checks.anchoring.held import Guys, held_by
 from yardfast.checks.examination import examine
+from yardfast.checks.inputs import read_text
 from yardfast.checks.judged.judging import Remark
 from yardfast.design.faults import DesignError
 from yardfast.design.model import Part, Place
@@ -23,6 +26,7 @@ from yardfast.design.shapes.flat import Frame, Plate
 from yardfast.design.shapes.plans import Rectangle
 from yardfast.materials import anchors, guy_lines
 from yardfast.materials.grounds import find_ground
+from yardfast.report.data.result import Result
 from yardfast.statics.tables.anchor_table import AnchorRow, BallastRow, GuyRow
 from yardfast.units.frozen import replace
 
@@ -170,6 +174,20 @@ def test_a_pull_without_bound_on_level_ground_stays_what_it_is():
     assert (float(up), float(along)) == (np.inf, 30.0)
     up, along = stakes.on_a_slope(np.inf, 30.0, 0.1)
     assert (float(up), float(along)) == (np.inf, -np.inf)
+    up, along = stakes.on_a_slope(30.0, -np.inf, [0.0, 0.1])
+    assert (up.tolist(), along.tolist()) == ([30.0, np.inf], [-np.inf, -np.inf])
+
+
+def test_one_stake_at_an_edge_is_told_to_hold_too_little_and_no_number_is_none():
+    """Wind from its side of the foot finds no stake before it: its pull has no bound."""
+    stake = (
+        "[[anchor]]\nname = 'stake'\nkind = 'rebar stake 5/8 in x 36 in'\n"
+        "at = ['12 in', '0 in', '0 in']\n"
+    )
+    found = examine(read_text(TOWER + stake))
+    asked = named(found, "anchor: stake")
+    assert (asked.demand, asked.utilization, asked.passes) == (np.inf, None, False)
+    json.dumps(Result(found).to_dict(), allow_nan=False)
 
 
 def test_a_pull_parts_on_a_slope_by_statics():
