@@ -10,7 +10,6 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from inside import forces_in, under
 from pressed import grid, share
-from verdict_designs import design_text
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read_text
@@ -430,19 +429,3 @@ def test_a_remedy_for_a_joint_holds_under_the_load():
         )
         assert held.check.passes
     assert sizing.remedies
-
-
-def test_a_push_on_one_side_of_a_ring_is_on_the_ring_though_a_block_stands_nearer_its_far_sides():
-    """A frame is four pieces: what counts is the nearest of them."""
-    text = design_text(
-        "[[part]]\nname = 'deck'\nshape = 'plate'\nlength = '40 in'\nwidth = '40 in'\n"
-        "thickness = '1 in'\nmaterial = 'southern pine'\n"
-        "[[part]]\nname = 'ring'\nshape = 'frame'\non = 'deck'\nlength = '36 in'\nbreadth = '36 in'\n"
-        "width = '3 in'\nheight = '3 in'\nmaterial = 'southern pine'\n"
-        "[[part]]\nname = 'block'\nshape = 'box'\non = 'deck'\nlength = '12 in'\nwidth = '12 in'\n"
-        "height = '12 in'\nmaterial = 'concrete'\n"
-        "[[load]]\nname = 'push'\nforce = '20 lbf'\nat = ['16 in', '0 in', '3 in']\n"
-        "direction = 'right'\n"
-    )
-    (borne,) = found(text).at.loads
-    assert (borne.part, borne.away) == ("ring", 0.0)
