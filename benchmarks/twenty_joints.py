@@ -51,7 +51,9 @@ def show() -> None:
         washer = 1.5 * INCH if fastener.kind == "bolt" else None
         woods = joint_material_of(side), joint_material_of(main)
         driven = Driven(*woods, through, room, "side grain", washer=washer)
-        nds, en = (book.capacity(fastener, driven, BASES[book.name]) for book in BOOKS)
+        nds, en = (
+            opened().capacity(fastener, driven, BASES[book]) for book, opened in BOOKS.items()
+        )
         pull = en.pull / nds.pull if nds.pull else float("nan")
         push = en.sideways / nds.sideways if nds.sideways else float("nan")
         print(

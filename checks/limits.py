@@ -12,11 +12,9 @@ from ..loads.exposed import Exposed
 from ..loads.methods import air_density, shelter_of_ground
 from ..loads.wind.site import Site
 from ..units import FOOT, MPH
-from ..units.arrays import Array, distinct
+from ..units.arrays import Array, distinct, first_greatest, where_greatest
 from ..units.frozen import ByIdentity, ByValue, replace
-from .anchoring.embedded_limits import give_way_pressures, push_that_gives_way
 from .anchoring.embedded_posts import Posts
-from .judged.judging import where_greatest
 from .loose import Loose
 from .stability.overturning import push_that_tips
 from .stability.sliding import sliding_pressures
@@ -93,6 +91,8 @@ def _push(standing: Standing, posts: Posts | None, loose: Sequence[Loose]) -> tu
     if posts is None:
         whole = push_that_tips(standing, "typical", height)
     else:
+        from .anchoring.embedded_limits import push_that_gives_way  # noqa: PLC0415 - posts alone
+
         whole = push_that_gives_way(posts, standing.structure, height)
     pushes = [(whole, height)]
     for one in loose:
@@ -254,6 +254,8 @@ def _least_of_posts(
     posts: Posts, standing: Standing, ranges: list[Stage], density: float
 ) -> list[_Found]:
     """Return the least gusts of each of `_RANGE` at which a post gives way; nothing slides."""
+    from .anchoring.embedded_limits import give_way_pressures  # noqa: PLC0415 - as above
+
     found: list[_Found] = []
     for _, strength in _RANGE:
         least, direction = inf, 0
@@ -261,7 +263,7 @@ def _least_of_posts(
             pressures = give_way_pressures(
                 posts, standing.structure, stage.actions.times(strength), stage.low, stage.high
             )
-            d = int(pressures.argmin())
+            d = first_greatest(-pressures)
             least, direction = min((least, direction), (float(pressures[d]), d))
         found.append(_Found(_gust(least, 1.0, density), inf, direction, 0, 0))
     return found

@@ -9,7 +9,7 @@ from ..design.shapes.shape import corners
 from ..design.structure import Structure
 from ..loads.combinations import Factors
 from ..references import TableRow
-from ..units.arrays import Array
+from ..units.arrays import Array, first_greatest
 from ..units.frozen import replace
 from .anchoring.embedded_limits import push_that_gives_way
 from .anchoring.embedded_posts import Posts
@@ -98,7 +98,7 @@ def _over_the_worst(
     """Return the check of moments (lines,) in N m against what holds, over the worst line."""
     hold = factors.helping * standing.hold("light", pivot)
     hold = hold if held is None else hold + held.moment(pivot)
-    line = int((tipping / np.maximum(hold, 1.0e-9)).argmax())
+    line = first_greatest(tipping / np.maximum(hold, 1.0e-9))
     return replace(
         check_demand(kind, float(tipping[line]), float(hold[line]), "N*m", row["source"]),
         toward_deg=azimuth(standing.normals[line]),

@@ -6,9 +6,9 @@ from ..statics.buckling import stands_times
 from ..statics.contacts.graph import swings
 from ..statics.model import Forces
 from ..statics.stiffness import SWAYS, stiffness_rule
-from ..units.arrays import Array
+from ..units.arrays import Array, first_greatest, where_greatest
 from .acting.internal_forces import Envelope, InternalForces
-from .judged.judging import Check, Kind, Remark, where_greatest
+from .judged.judging import Check, Kind, Remark
 
 _SOURCE = "equilibrium without friction between parts; sway of 1/50 of the height (judgement)"
 
@@ -40,7 +40,7 @@ def check_racking(forces: InternalForces, envelope: Envelope) -> Check | None:
     if lost.any():
         nth = int(envelope.every[lost.argmax()])
         return _failing(forces, nth, None, 0.0, _unpulled(forces))
-    nth = int(forces.cases.downward[which].argmax())
+    nth = first_greatest(forces.cases.downward[which])
     system, times = forces.model.system, stiffness_rule("least critical")
     stands, motion = stands_times(system, SWAYS, softest.geometry(nth), times)
     if not stands:
@@ -94,7 +94,7 @@ def _sway(forces: InternalForces, softest: Forces) -> tuple[float, int]:
     off = system.nodes[nodes] - system.points[piece]
     moved = motion[..., :3] + np.cross(motion[..., 3:], off)
     level = np.hypot(moved[..., 0], moved[..., 1]).max(axis=1)
-    return float(level.max()), int(level.argmax())
+    return float(level.max()), first_greatest(level)
 
 
 def _failing(

@@ -11,7 +11,7 @@ from ..loads.exposed import Bare, Exposed, bare, expose, with_weights
 from ..loads.methods import Method, method_of
 from ..loads.wind.site import Site
 from ..materials import grounds
-from ..statics.contacts.graph import Graph, graph_of
+from ..statics.contacts.graph import Graph, graph_of, laden
 from ..statics.contacts.holds_down import holding_nothing
 from ..statics.contacts.look_again import LookAgain, look_again
 from ..statics.contacts.unsupported import unsupported
@@ -174,7 +174,7 @@ def situation_of(design: Design) -> Situation:
     """Return a design where it stands. DesignError where it cannot stand at all."""
     design = with_ballast(design)
     structure = build_structure(design)
-    graph = _graph_of_what_holds(structure)
+    graph = _that_holds(graph_of(structure))
     method = method_of(design.table(Site), structure.height)
     return _where(graph, method, bare(structure, _surfaces(design), method))
 
@@ -185,7 +185,7 @@ def weighted(at: Situation, design: Design) -> Situation:
     DesignError where it cannot stand so.
     """
     structure = build_structure(design)
-    graph = _graph_of_what_holds(structure)
+    graph = _that_holds(laden(at.graph, structure))
     each = with_weights(at.each, structure, _surfaces(design), at.method)
     return _where(graph, at.method, each, at)
 
@@ -194,10 +194,9 @@ def _surfaces(design: Design) -> list[str | None]:
     return [part.surface for part in design.parts]
 
 
-def _graph_of_what_holds(structure: Structure) -> Graph:
+def _that_holds(graph: Graph) -> Graph:
     """Return what meets what. DesignError: parts that float or fall off, what holds nothing."""
-    graph = graph_of(structure)
-    if faults := (*unsupported(graph), *holding_nothing(structure)):
+    if faults := (*unsupported(graph), *holding_nothing(graph.structure)):
         raise DesignError(faults)
     return graph
 

@@ -7,7 +7,7 @@ import numpy as np
 from ..loads.combinations import Factors
 from ..statics.stiffness import SETS, SOFTEST
 from ..statics.tables.joint_table import JointRow
-from ..units.arrays import Array, Integers, distinct
+from ..units.arrays import Array, Integers, distinct, first_greatest
 from ..units.frozen import ByIdentity, replace
 from .acting.internal_forces import STIFFNESS_AS_READ, Envelope, InternalForces
 from .acting.load_cases import most_used_cases
@@ -141,7 +141,7 @@ def _picked(
     likely = {k: _most_used(forces, k, rough[k]) for k in near}
     by_joint = [cases for k, (_, cases) in likely.items() if not forces.joints[k].tie.alone]
     by_stick = may_govern(sticks, forces, FIRST)
-    heaviest = np.array([forces.cases.downward.argmax()], dtype=np.intp)
+    heaviest = np.array([first_greatest(forces.cases.downward)], dtype=np.intp)
     return _Picked(
         forces,
         factors,

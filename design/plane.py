@@ -143,6 +143,15 @@ def moved_in(region: BaseGeometry, by: float) -> BaseGeometry:
     return cast(BaseGeometry, _kernel.buffer(region, -by, join_style="mitre", mitre_limit=10.0))
 
 
+def settled(region: BaseGeometry) -> BaseGeometry:
+    """Return a region with its corners on a grid and in a set order, as on any other machine."""
+    return _kernel.normalize(_kernel.transform(region, _on_grid))
+
+
+def _on_grid(corners: Array) -> Array:
+    return np.round(corners / GRID) * GRID
+
+
 def simpler(region: BaseGeometry) -> BaseGeometry:
     """Return a region without corners that lie on straight edges, to a hundredth of a mm."""
     return cast(BaseGeometry, _kernel.simplify(region, 1.0e-5))

@@ -226,7 +226,8 @@ def most_used_cases(used: Array, most: int) -> Integers:
     endless = np.isinf(value)
     size = float(np.abs(value[~endless]).max(initial=0.0))
     fall = -np.diff(np.where(endless, 2.0 * size + 1.0, value), prepend=np.inf)
-    return order[fall > _ALIKE * size][:most]
+    begin = np.flatnonzero(fall > _ALIKE * size)
+    return np.minimum.reduceat(order, begin)[:most] if len(begin) else order[:0]
 
 
 _ALIKE = 1.0e-6

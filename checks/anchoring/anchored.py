@@ -8,9 +8,9 @@ import numpy as np
 from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...materials import anchors as kinds
-from ...units.arrays import Array
+from ...units.arrays import Array, where_greatest
 from ...units.frozen import ByIdentity
-from ..judged.judging import Check, Kind, Remark, azimuth, judged, where_greatest
+from ..judged.judging import Check, Kind, Remark, azimuth, judged
 from ..stability.bearing import check_bearing
 from ..stability.overturning import Hold, check_overturning
 from ..stability.sliding import check_sliding

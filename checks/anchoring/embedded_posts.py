@@ -15,9 +15,9 @@ from ...loads.combinations import Factors
 from ...materials.grounds import Ground
 from ...statics.contacts.fit import FIT
 from ...units import GRAVITY
-from ...units.arrays import Array
+from ...units.arrays import Array, where_greatest
 from ...units.frozen import ByIdentity
-from ..judged.judging import Check, Kind, Remark, judged, where_greatest
+from ..judged.judging import Check, Kind, Remark, judged
 from . import anchor_group
 from .capacity import buried_weight
 from .capacity.embedment import lateral_bearing, moment_constrained, used_free

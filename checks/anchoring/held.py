@@ -143,9 +143,8 @@ def held_by(design: Design, structure: Structure, ground: Ground) -> Held:
     for row, points, apart in zip(rows, places, nearest, strict=True):
         found = holds(row.name, row.kind, row.measured, row.saturated, row.depth)
         if found is not None:
-            out = ways_out(structure, points) * (
-                kinds.find_anchor(row.kind).head.name not in TIED_ON
-            )
+            tied_on = kinds.find_anchor(row.kind).head.name in TIED_ON
+            out = np.zeros_like(points) if tied_on else ways_out(structure, points)
             anchors.append(Anchors(row.name, row.kind, points, out, found.spaced(apart)))
     ropes: list[Guys] = []
     for row in design.several(GuyRow):

@@ -4,10 +4,9 @@ from math import inf
 
 import numpy as np
 
-from ...units.arrays import Array
+from ...units.arrays import Array, as_great, to_rank, where_greatest
 from ...units.frozen import ByValue, replace
 from ..fasteners.fastener_sets import FastenerSet, JointPlace
-from ..judged.judging import as_great, where_greatest
 from ..timber.terms.capacity import Capacity
 from .combined import fastener_use
 
@@ -30,7 +29,7 @@ class MostUsed(ByValue, frozen=True):
     @property
     def rank(self) -> tuple[float, float]:
         """Return what orders fasteners: how far each is used, then what it is asked in N."""
-        return self.used, float(np.hypot(self.tension, self.shear))
+        return to_rank(self.used), to_rank(float(np.hypot(self.tension, self.shear)))
 
 
 def most_used(

@@ -5,13 +5,12 @@ from enum import StrEnum
 from typing import Protocol, TypeVar
 
 import numpy as np
-from numpy.typing import NDArray
 
-from ...units.arrays import Array
+from ...units.arrays import Array, to_rank
 from ...units.frozen import ByValue
 
-_ALIKE = 1.0e-10
-"""Values that differ by no more than this share of the greatest differ by rounding."""
+_NONE = 1.0e-12
+"""Of what is asked: what resists no more than that resists nothing."""
 
 
 class Kind(StrEnum):
@@ -97,9 +96,14 @@ class Check(ByValue, frozen=True):
         return f"{self.kind}: {self.subject}" if self.subject else str(self.kind)
 
     @property
-    def rank(self) -> float:
-        """Return utilization to rank checks by: infinite where nothing is left to resist."""
+    def used(self) -> float:
+        """Return utilization: infinite where nothing is left to resist."""
         return np.inf if self.utilization is None else self.utilization
+
+    @property
+    def rank(self) -> float:
+        """Return how far it is used, to rank checks by: alike where they differ by rounding."""
+        return to_rank(self.used)
 
 
 def check_demand(kind: Kind, demand: float, capacity: float, unit: str, source: str) -> Check:
@@ -111,33 +115,17 @@ def check_demand(kind: Kind, demand: float, capacity: float, unit: str, source: 
 def judged(demand: float, capacity: float) -> tuple[float | None, bool]:
     """Return utilization (None where nothing resists but something is asked) and whether it passes.
 
-    Passing is at 1.0 or below.
+    Passing is at 1.0 or below. What resists a trillionth of what is asked does so by rounding.
+
+    >>> judged(30.0, 40.0), judged(30.0, 1e-15)
+    ((0.75, True), (None, False))
     """
     if demand <= 0.0:
         return 0.0, True
-    if capacity <= 0.0:
+    if capacity <= _NONE * demand:
         return None, False
     ratio = demand / capacity
     return ratio, ratio <= 1.0
-
-
-def as_great(values: Array) -> NDArray[np.bool_]:
-    """Return which of the values (…) are as great as the greatest, but for rounding."""
-    top = values.max()
-    return np.asarray(values >= (top - _ALIKE * abs(top) if np.isfinite(top) else top))
-
-
-def where_greatest(values: Array) -> tuple[int, ...]:
-    """Return where the greatest of values (…) stands: of those alike the first.
-
-    Winds from either side of a symmetric piece do the same but for rounding, and which of them is
-    told must not hang on that.
-
-    >>> where_greatest(np.array([[0.1, 0.3 - 1e-16], [0.3, 0.2]]))
-    (0, 1)
-    """
-    at = np.unravel_index(int(as_great(values).argmax()), values.shape)
-    return tuple(int(i) for i in at)
 
 
 def azimuth(vector: Array) -> float:

@@ -18,11 +18,11 @@ from ...statics.buckling import critical
 from ...statics.contacts.graph import GROUND, Edge, Graph, Holds
 from ...statics.model import Forces, SectionForces
 from ...statics.stiffness import SOFT
-from ...units.arrays import Array, Integers, distinct
+from ...units.arrays import Array, Integers, distinct, first_greatest, to_rank, where_greatest
 from ...units.frozen import ByIdentity, replace
 from ..acting.internal_forces import STIFFNESS_AS_READ, Envelope, InternalForces
 from ..acting.load_cases import LoadCases, most_used_cases
-from ..judged.judging import Check, Kind, where_greatest
+from ..judged.judging import Check, Kind
 from ..timber.books import book_of, values_of
 from .columns import column_rule
 from .governs import UNITS, Used, as_column, stick_utilization
@@ -150,7 +150,7 @@ def judge_sticks(
     worst: dict[str, tuple[float, Judged, Used]] = {}
     for one in sticks:
         use = use_of(one, sections[one.nth], cases, every)
-        most = float(use.most.max())
+        most = to_rank(float(use.most.max()))
         if one.part.name not in worst or most > worst[one.part.name][0]:
             worst[one.part.name] = most, one, use
     for _, one, use in worst.values():
@@ -296,7 +296,7 @@ def as_braced(sticks: Sequence[Judged], softest: Forces) -> list[Judged]:
     found: list[Judged] = []
     for one in sticks:
         pressed = -softest.sections[one.nth].force[..., 0].min(axis=1)
-        case = int(pressed.argmax())
+        case = first_greatest(pressed)
         load = float(pressed[case])
         resists = pi**2 * one.stick.stiffness * min(one.stick.inertia)
         if one.effective <= one.between or load * one.effective**2 <= _LITTLE * resists:

@@ -93,7 +93,7 @@ def _use_of(found: Examination) -> _Use:
         )
         strength = worse_of(strength_in_ways(at, found.held, cases, none, bare))
         worst = max(strength.joints, key=lambda one: one.check.rank)
-        return float(worst.check.rank), worst.row.name
+        return worst.check.used, worst.row.name
 
     return use
 

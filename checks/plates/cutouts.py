@@ -8,7 +8,7 @@ from ...design.shapes.cutout import Cutout
 from ...design.structure import Structure
 from ...design.touching import GAP
 from ...loads.combinations import Factors
-from ...units.arrays import Array, Mask
+from ...units.arrays import Array, Mask, first_greatest
 from ...units.frozen import replace
 from ..acting.local_wind import LocalWind
 from ..members.member_check import MemberStrength, NotJudged
@@ -109,7 +109,7 @@ def _across(
             ("twist", twisted, some.twist),
         ):
             if use.size:
-                k = int(use.argmax())
+                k = first_greatest(use)
                 most, demand = factor * float(use[k]), factor * float(asked[k])
                 holds = demand / most if most > 0.0 else 0.0
                 found.append((most, float(some.level[k]), governs, demand, holds))

@@ -14,9 +14,9 @@ from ...design.structure import GRAVITY, WEIGHINGS, Structure
 from ...loads.combinations import Factors
 from ...materials.lumber import Lumber, board_width
 from ...materials.sheets import Sheet
-from ...units.arrays import Array, distinct
+from ...units.arrays import Array, distinct, where_greatest
 from ...units.frozen import ByIdentity, ByValue, replace
-from ..judged.judging import Check, Kind, judged, where_greatest
+from ..judged.judging import Check, Kind, judged
 from ..members.member_check import MemberStrength, NotJudged
 from ..timber.books import book_of, values_of
 from ..timber.terms.answers import MemberMaterial

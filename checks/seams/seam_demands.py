@@ -11,10 +11,9 @@ from ...loads.actions import Actions
 from ...loads.combinations import Factors
 from ...loads.exposed import Exposed
 from ...loads.seen.visible import Faces
-from ...units.arrays import Mask
+from ...units.arrays import Mask, where_greatest
 from ...units.frozen import ByValue, replace
 from ..acting.local_wind import LocalWind
-from ..judged.judging import where_greatest
 from ..plates.boards import panel_pressure
 from .seam_fasteners import Spacing, spacings_into_a_cleat
 from .shear_flow import edge_pull, hoop_pull, leaning_shear, twist_flow

@@ -7,6 +7,7 @@ from ...design.on_ground import BEDDING
 from ...design.sections import section
 from ...loads.combinations import resistance_basis
 from ...materials import sheets
+from ...units.arrays import first_greatest
 from ...units.frozen import ByValue
 from ..examination import Examination
 from ..judged.judging import judged
@@ -75,7 +76,7 @@ def foot_bending(found: Examination, part: str) -> FootBending | None:
     if bending is None:
         return None
     holds = bending * width
-    line = int((moment / holds).argmax())
+    line = first_greatest(moment / holds)
     utilization, _ = judged(float(moment[line]), float(holds[line]))
     return FootBending(part, float(out[line]), float(moment[line]), float(holds[line]), utilization)
 

@@ -8,9 +8,9 @@ from numpy.typing import NDArray
 from ...design.structure import Weighing
 from ...loads.actions import Actions
 from ...loads.combinations import Factors
-from ...units.arrays import Array
+from ...units.arrays import Array, where_greatest
 from ...units.frozen import ByIdentity, ByValue, replace
-from ..judged.judging import Check, Kind, azimuth, judged, where_greatest
+from ..judged.judging import Check, Kind, azimuth, judged
 from .standing import Standing
 from .wind_moments import WindMoments
 

@@ -7,8 +7,8 @@ import numpy as np
 from ...design.structure import Weighing
 from ...loads.actions import Actions
 from ...loads.combinations import Factors
-from ...units.arrays import Array
-from ..judged.judging import Check, Kind, judged, where_greatest
+from ...units.arrays import Array, where_greatest
+from ..judged.judging import Check, Kind, judged
 from .standing import DeadLoad, Standing
 
 _SOURCE = "statics: H + W sin(slope) <= mu (W cos(slope) - U)"

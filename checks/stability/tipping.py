@@ -5,9 +5,8 @@ from numpy.typing import NDArray
 
 from ...design.structure import Weighing
 from ...loads.actions import Actions
-from ...units.arrays import Array, distinct
+from ...units.arrays import Array, distinct, where_greatest
 from ...units.frozen import ByValue
-from ..judged.judging import where_greatest
 from .crossing import crossing
 from .standing import DeadLoad, Standing
 from .wind_moments import WindMoments

@@ -16,7 +16,6 @@ from ..judged.finding import Amount, Finding, FindingSlot
 from ..members.member_check import MemberStrength
 from ..seams.seam_fasteners import room_along_a_seam
 from ..timber.books import book_of, titled
-from ..timber.en1995.stuff import NORMAL, WIND_DURATION, k_mod
 from ..timber.nds.adjustments import load_duration, time_effect
 
 TYPE_CHECKING = False
@@ -161,6 +160,12 @@ def _loads(found: Examination) -> Iterator[Finding]:
 def _lasting(found: Examination) -> Finding:
     basis = resistance_basis(found.site)
     if book_of(basis).name == EN1995:
+        from ..timber.en1995.stuff import (  # noqa: PLC0415 - of pieces by that book alone
+            NORMAL,
+            WIND_DURATION,
+            k_mod,
+        )
+
         live, wind = (k_mod("solid", load, False) for load in (NORMAL, WIND_DURATION))
         return _of(OfParts.LASTS_EN, live=f"{live:.2f}", wind=f"{wind:.2f}")
     if basis == FACTORED:

@@ -6,6 +6,7 @@ from ...design.model import Design
 from ...loads.combinations import resistance_basis
 from ...loads.other_books import in_every_book
 from ...loads.wind.site import Site
+from ...units.arrays import first_greatest
 from ...units.frozen import ByIdentity, replace
 from ..examination import Examination, examine
 from ..judged.judging import Kind
@@ -63,7 +64,7 @@ def by_book(design: Design) -> tuple[Comparison, ...]:
 def comparison_of(found: Examination) -> Comparison:
     """Return what is compared of an examination."""
     wind, factors, joints = found.wind, found.factors, found.joints
-    d = int(wind.force.argmax())
+    d = first_greatest(wind.force)
     offered = wind.pressure * float(wind.area[d])
     racks = [c for c in found.checks if c.kind is Kind.RACKING and c.utilization is None]
     gives = [str(name) for check in racks if not check.passes for name in check.slots]
@@ -80,8 +81,8 @@ def comparison_of(found: Examination) -> Comparison:
         force=float(wind.force[d]),
         factor=factors.wind / factors.helping,
         timber=book_of(resistance_basis(found.site)).title,
-        joints={one.row.name: one.check.rank for one in joints},
-        most_used=max((c.rank for c in found.checks if c.kind in _ASKED), default=None),
+        joints={one.row.name: one.check.used for one in joints},
+        most_used=max((c.used for c in found.checks if c.kind in _ASKED), default=None),
         gives_way=", ".join(dict.fromkeys(gives)),
         end_grain=any(one.fasteners.driven.into == "end grain" for one in joints),
         thick=any(one.row.fastener.kind in _THICK for one in joints),

@@ -7,7 +7,7 @@ import numpy as np
 from ...design.structure import Weighing
 from ...loads.actions import wind_actions
 from ...loads.methods import air_density, method_of
-from ...units.arrays import Array, distinct
+from ...units.arrays import Array, distinct, first_greatest
 from ...units.frozen import ByValue, replace
 from ..examination import MINIMUM, Examination
 from ..judged.judging import Check
@@ -185,7 +185,7 @@ def _governing(examination: Examination, check: Check) -> tuple[int, int, int]:
     c = actions.names.index(check.case)
     d = int(np.abs(actions.azimuths - (check.direction_deg or 0.0)).argmin())
     size = np.hypot(actions.tilting[:, d, c, 0], actions.tilting[:, d, c, 1])
-    return int(size.argmax()), d, c
+    return first_greatest(size), d, c
 
 
 def _line(examination: Examination, check: Check) -> int:

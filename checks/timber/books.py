@@ -5,18 +5,17 @@ basis of resistance (``loads/combinations.py``). Adding one adds a folder here a
 ``TIMBER`` there and to ``BOOKS``.
 """
 
+from collections.abc import Callable, Mapping
 from math import inf
 from typing import Protocol
 
 from numpy.typing import ArrayLike
 
-from ...loads.combinations import timber_of
+from ...loads.combinations import EN1995, NDS, timber_of
 from ...materials.fastener import Fastener
 from ...materials.lumber import Lumber
 from ...materials.sheets import Sheet
 from ...units.arrays import Array
-from .en1995.standard import EN1995_BOOK
-from .nds.standard import NDS_BOOK
 from .terms.answers import Adjusted, MemberMaterial, Room, StickLaw, Values
 from .terms.capacity import Capacity
 from .terms.driven import Driven
@@ -141,23 +140,34 @@ class TimberBook(Protocol):
         ...
 
 
-BOOKS: tuple[TimberBook, ...] = (NDS_BOOK, EN1995_BOOK)
+def _nds() -> TimberBook:
+    from .nds.standard import NDS_BOOK  # noqa: PLC0415 - a book is opened where a piece goes by it
+
+    return NDS_BOOK
+
+
+def _en1995() -> TimberBook:
+    from .en1995.standard import EN1995_BOOK  # noqa: PLC0415 - as above
+
+    return EN1995_BOOK
+
+
+BOOKS: Mapping[str, Callable[[], TimberBook]] = {NDS: _nds, EN1995: _en1995}
 
 
 def book_of(basis: str) -> TimberBook:
     """Return the book of a basis of resistance. KeyError: there is none of that name."""
     name = timber_of(basis)
-    for book in BOOKS:
-        if book.name == name:
-            return book
-    raise KeyError(f"there is no book of timber {name!r}")
+    if name not in BOOKS:
+        raise KeyError(f"there is no book of timber {name!r}")
+    return BOOKS[name]()
 
 
 def titled(title: str) -> TimberBook:
     """Return the book that a capacity names (``Capacity.book``). KeyError: there is none."""
-    for book in BOOKS:
-        if book.title == title:
-            return book
+    for opened in BOOKS.values():
+        if opened().title == title:
+            return opened()
     raise KeyError(f"there is no book of timber {title!r}")
 
 

@@ -21,10 +21,7 @@ from ..shapes.rotor import Rotor
 from ..shapes.shape import Shape
 from ..shapes.turned import Turned
 from ..shapes.weight import Weight
-from .cutout_build import build_cutout
-from .member_build import build_member
 from .roof_builds import build_cone, build_dome, build_gable, build_vault
-from .round_builds import build_hoop, build_turned
 from .shape_builds import (
     build_ball,
     build_box,
@@ -51,6 +48,30 @@ class ShapeSpec(ByValue, frozen=True):
     words: Mapping[str, str] = field(default_factory=dict[str, str])
     later: frozenset[str] = frozenset()
     called: tuple[str, ...] = ()
+
+
+def _member(row: Row) -> Shape | None:
+    from .member_build import build_member  # noqa: PLC0415 - loaded where a piece has such a part
+
+    return build_member(row)
+
+
+def _cutout(row: Row) -> Shape | None:
+    from .cutout_build import build_cutout  # noqa: PLC0415 - as above
+
+    return build_cutout(row)
+
+
+def _turned(row: Row) -> Shape | None:
+    from .round_builds import build_turned  # noqa: PLC0415 - as above
+
+    return build_turned(row)
+
+
+def _hoop(row: Row) -> Shape | None:
+    from .round_builds import build_hoop  # noqa: PLC0415 - as above
+
+    return build_hoop(row)
 
 
 def _lengths(*names: str) -> tuple[Key, ...]:
@@ -210,7 +231,7 @@ SHAPES: Mapping[str, ShapeSpec] = {
             STOCK,
             _SURFACE,
         ),
-        build_member,
+        _member,
         {
             "length": "'from' and 'to' are its ends: they state its length",
             "height": "'depth' is square to its level 'width'; 'from' and 'to' are its ends",
@@ -230,7 +251,7 @@ SHAPES: Mapping[str, ShapeSpec] = {
             *_lengths("height", "thickness"),
             STOCK,
         ),
-        build_cutout,
+        _cutout,
         {
             "wall": "'thickness'",
             "width": "'points' state it, or the drawing's own proportions",
@@ -265,7 +286,7 @@ SHAPES: Mapping[str, ShapeSpec] = {
     ),
     "turned": ShapeSpec(
         (Key("profile", "outline"), _SURFACE),
-        build_turned,
+        _turned,
         {
             "points": "'profile', its radius and its height at each",
             "radii": "'profile', a list of two lengths each: radius and height",
@@ -285,7 +306,7 @@ SHAPES: Mapping[str, ShapeSpec] = {
             *_lengths("width", "height", "wall"),
             _SURFACE,
         ),
-        build_hoop,
+        _hoop,
         {
             "thickness": "'bar', or 'width' (outward) and 'height' of a flat one",
             "radius": "'across' is its outside diameter",

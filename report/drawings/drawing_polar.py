@@ -6,6 +6,7 @@ import numpy as np
 
 from ...checks.by_direction import tipping_gusts
 from ...checks.examination import Examination
+from ...units.arrays import first_greatest
 from ..wording.amounts import Amounts
 from ..wording.ticks import ticks
 from .paper import BOLD_LINE, FINE_LINE, LETTERS, PLAIN_LINE, Paper, Point
@@ -57,7 +58,7 @@ def polar(examination: Examination, width: float) -> Paper:
     for ring in rings:
         x, y = at(ring, 0.25 * pi)
         paper.text((x, y + 1.3), f"{ring:,.0f}", "middle", 0.85 * LETTERS)
-    weakest = int(shown.argmin())
+    weakest = first_greatest(-shown)
     paper.circle(curve[weakest], 1.3, "black", 0.0)
     for words, azimuth in (("back", 0.0), ("front", pi)):
         x, y = at(rim, azimuth)

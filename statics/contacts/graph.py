@@ -281,6 +281,16 @@ def graph_of(structure: Structure) -> Graph:
     return Graph(structure, tuple(_edges(structure)))
 
 
+def laden(graph: Graph, structure: Structure) -> Graph:
+    """Return the graph of a structure that has weights more than that one's, last of its bodies.
+
+    They hang on what is nearest to them; nothing else that meets is changed.
+    """
+    more = range(len(graph.structure.bodies), len(structure.bodies))
+    hung = (edge for i in more for edge in _hung(structure, i))
+    return Graph(structure, (*graph.edges, *hung))
+
+
 def swings(structure: Structure, i: int) -> bool:
     """Return whether a body is no solid that meets others: a weight, a wheel, or what swings."""
     body = structure.bodies[i]

@@ -135,15 +135,22 @@ def ways_out(structure: Structure, points: Array) -> Array:
     for k, near in enumerate(near_the_ground(structure, points)):
         if near.body < 0:
             continue
-        body = structure.bodies[near.body]
-        wood = touching_face(body)
-        if wood.is_empty:
-            wood = section(body, body.bottom + _LEAST)
-        deep = plane.moved_in(wood, _WITHIN)
-        away = points[k] - plane.nearest_point(points[k], wood if deep.is_empty else deep)
+        away = points[k] - plane.nearest_point(
+            points[k], _stood_against(structure.bodies[near.body])
+        )
         apart = float(np.hypot(*away))
         found[k] = away / apart if apart > _LEAST else 0.0
     return found
+
+
+@kept_with
+def _stood_against(body: Body) -> BaseGeometry:
+    """Return that face of a body which an anchor beside it stands against, a little within it."""
+    wood = touching_face(body)
+    if wood.is_empty:
+        wood = section(body, body.bottom + _LEAST)
+    deep = plane.moved_in(wood, _WITHIN)
+    return wood if deep.is_empty else deep
 
 
 def near_a_guy(structure: Structure, tops: Array) -> list[_Near]:

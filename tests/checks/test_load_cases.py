@@ -19,6 +19,7 @@ from yardfast.loads.exposed import bare, expose
 from yardfast.loads.given import GivenLoad
 from yardfast.loads.methods import method_of
 from yardfast.loads.wind.site import Site
+from yardfast.units.arrays import first_greatest, to_rank, where_greatest
 
 G = 9.80665
 BASES = ["service", "allowable", "strength"]
@@ -158,6 +159,16 @@ def test_the_greatest_uses_are_found_once_of_alike_ones():
     assert most_used_cases(used, 3).tolist() == [6, 1, 5]
     assert most_used_cases(used, 10).tolist() == [6, 1, 5, 0, 3]
     assert most_used_cases(np.zeros(4), 2).tolist() == [0]
+
+
+@pytest.mark.parametrize("noise", [0.0, 1e-12, -1e-12, 1e-8, -1e-8])
+def test_which_of_alike_cases_is_told_does_not_hang_on_rounding(noise):
+    """Whichever of two winds that do the same comes out greater by rounding, the first is told."""
+    used = np.array([0.2, 0.9 * (1.0 + noise), 0.9, 0.5, 0.9 * (1.0 - noise)])
+    assert most_used_cases(used, 3).tolist() == [1, 3, 0]
+    assert where_greatest(used[None]) == (0, 1)
+    assert first_greatest(used) == 1
+    assert to_rank(used[1]) == to_rank(used[2]) or abs(noise) > 1e-9
 
 
 def test_the_least_wind_acts_on_each_body_and_on_the_whole_outline_alike():

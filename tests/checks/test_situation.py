@@ -45,6 +45,11 @@ def test_weight_laid_on_a_piece_changes_nothing_of_what_the_wind_finds(name):
         if isinstance(a, np.ndarray) and a.dtype.kind == "f":
             assert np.array_equal(a, b), field
     assert np.array_equal(at.exposed.suction.terms, anew.exposed.suction.terms)
+    edges = [
+        {(e.of, e.to, e.holds, e.placed, e.apart, e.size) for e in graph.edges}
+        for graph in (at.graph, anew.graph)
+    ]
+    assert edges[0] == edges[1]
     alike(examine_in(at, heavier, before), examine_in(anew, heavier), before)
 
 

@@ -302,7 +302,8 @@ def _member(stick: Member):
     return whole.trim_by_plane(tuple(-normal), float(-normal @ end))
 
 
-def _ball_above_ground(radius, centre, count=FINE):
+def _ball_above_ground(radius, centre, count=None):
+    count = count or FINE
     ball = Manifold.sphere(radius, count).translate((0, 0, centre))
     return ball.trim_by_plane((0, 0, 1), 0.0)
 

@@ -20,6 +20,7 @@ from yardfast.checks.timber.en1995.panels import strip_factor
 from yardfast.checks.timber.en1995.stuff import k_mod, wind_modified
 from yardfast.checks.timber.nds.fastener_capacity import adjusted_capacity as by_nds
 from yardfast.checks.timber.nds.member_strength import sheet_rolling_shear, sheet_through
+from yardfast.checks.timber.nds.standard import NDS_BOOK
 from yardfast.checks.timber.terms.driven import Driven
 from yardfast.checks.timber.terms.joint_material import joint_material_of
 from yardfast.loads.combinations import EN1995, TIMBER, level_of, resistance_basis, timber_of
@@ -44,15 +45,17 @@ def driven(side="spruce-pine-fir", main="spruce-pine-fir", through=0.038, **more
 
 
 def test_every_book_that_a_site_may_name_is_there():
-    assert tuple(book.name for book in BOOKS) == TIMBER
-    for book in BOOKS:
+    assert tuple(BOOKS) == TIMBER
+    for name, opened in BOOKS.items():
+        book = opened()
+        assert book.name == name
         basis = resistance_basis(Site("forecast", 20.0, "paving", timber=book.name))
         assert book_of(basis) is book
         assert (timber_of(basis), level_of(basis)) == (book.name, "service")
 
 
 def test_another_book_is_a_key_error(monkeypatch):
-    monkeypatch.setattr(books, "BOOKS", BOOKS[:1])
+    monkeypatch.setattr(books, "BOOKS", {NDS_BOOK.name: BOOKS[NDS_BOOK.name]})
     with pytest.raises(KeyError, match="EN 1995"):
         book_of(EN)
 
@@ -218,17 +221,17 @@ class _HalfOfNDS:
     name = title = "half book"
 
     def __getattr__(self, asked):
-        return getattr(BOOKS[0], asked)
+        return getattr(NDS_BOOK, asked)
 
     def capacity(self, fastener, driven, basis, count=1, apart=inf):
-        whole = BOOKS[0].capacity(fastener, driven, basis, count, apart)
+        whole = NDS_BOOK.capacity(fastener, driven, basis, count, apart)
         halves = {name: getattr(whole, name) / 2.0 for name in ("out", "head", "sideways")}
         return replace(whole, **halves, book=self.title, source="The Half Book, its one page")
 
 
 def test_a_third_book_is_asked_by_its_name_alone(monkeypatch):
     """A folder, its name in ``BOOKS`` and in ``TIMBER``: nothing else of the house knows of it."""
-    monkeypatch.setattr(books, "BOOKS", (*BOOKS, _HalfOfNDS()))
+    monkeypatch.setattr(books, "BOOKS", {**BOOKS, "half book": _HalfOfNDS})
     whole = examine(read_text(POST + joint("block", "plank")))
     site = replace(whole.site, timber="half book")
     assert resistance_basis(site) == "half book, service"
