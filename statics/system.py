@@ -7,6 +7,7 @@ stiffness asks of each class of springs is a factor, so that the parts are put t
 
 from collections.abc import Mapping, Sequence
 from functools import cached_property
+from itertools import pairwise
 
 import numpy as np
 from numpy.typing import NDArray
@@ -155,18 +156,19 @@ class System(ByIdentity, frozen=True):
         As a sum of one stiffness for each class, put together once.
         """
         kinds, square, beside = self._by_class
+        of_beams = self._of_beams
         times = np.array([[factors.get(kind, 1.0) for kind in kinds] for factors in sets])
         whole = [
-            self.beam_stiffness[np.ix_(mine, mine)] + np.tensordot(times, own, axes=1)
-            for mine, own in zip(self.order, square, strict=True)
+            beams + np.tensordot(times, own, axes=1)
+            for beams, own in zip(of_beams[0], square, strict=True)
         ]
         if self.braces.size:
             whole[0] = whole[0] + self.brace_stiffness * (self.braces.T @ self.braces)
         return Chain(
             whole,
             [
-                self.beam_stiffness[np.ix_(mine, after)] + np.tensordot(times, own, axes=1)
-                for mine, after, own in zip(self.order, self.order[1:], beside, strict=False)
+                beams + np.tensordot(times, own, axes=1)
+                for beams, own in zip(of_beams[1], beside, strict=True)
             ],
         )
 
@@ -178,7 +180,7 @@ class System(ByIdentity, frozen=True):
         beside: list[Array] = []
         for mine, after, rows in zip(self.order, [*self.order[1:], None], self._rows, strict=True):
             of = [rows[self.springs.kind[rows] == kind] for kind in kinds]
-            B = [self.stretch[np.ix_(each, mine)] for each in of]
+            B = [self.stretch[each][:, mine] for each in of]
             held = [b.T * self.springs.stiffness[each] for b, each in zip(B, of, strict=True)]
             size = len(mine)
             square.append(
@@ -187,10 +189,19 @@ class System(ByIdentity, frozen=True):
             if after is not None:
                 beside.append(
                     np.array(
-                        [h @ self.stretch[np.ix_(e, after)] for h, e in zip(held, of, strict=True)]
+                        [h @ self.stretch[e][:, after] for h, e in zip(held, of, strict=True)]
                     ).reshape(-1, size, len(after))
                 )
         return kinds, square, beside
+
+    @cached_property
+    def _of_beams(self) -> tuple[list[Array], list[Array]]:
+        """Return the beams' part of every block on the diagonal, and of those beside it."""
+        K, order = self.beam_stiffness, self.order
+        return (
+            [K[mine][:, mine] for mine in order],
+            [K[mine][:, after] for mine, after in pairwise(order)],
+        )
 
     @cached_property
     def _rows(self) -> tuple[Integers, ...]:

@@ -11,7 +11,7 @@ from ...checks.stated.shown_checks import ShownCheck, ShownChecks
 from ...loads.asce7.velocity_pressure import STRUCTURE_KINDS
 from ...loads.combinations import Factors
 from ...loads.wind.site import Site
-from ...units import FOOT, POUND_FORCE, figure
+from ...units import FOOT, INCH, POUND_FORCE, figure
 from ..told.check_notes import notes_said
 from ..told.held_words import one_word, short_of
 from ..wording.amounts import Amounts
@@ -113,15 +113,23 @@ def engineer(checks: Iterable[tuple[Check, Iterable[Finding]]], amounts: Amounts
     return found
 
 
+_IMPERIAL = {
+    "N*m": (POUND_FORCE * FOOT, "lbf-ft", 1),
+    "N": (POUND_FORCE, "lbf", 1),
+    "m": (INCH, "in", 2),
+}
+
+
 def _both(check: Check, amounts: Amounts) -> str:
-    """Return demand and capacity in SI, and in pounds-force where the design is imperial."""
-    demand = figure(check.demand, 1) if isfinite(check.demand) else "no bound"
-    said = f"demand {demand}, capacity {figure(check.capacity, 1)} {check.unit}"
-    unit = {"N*m": (POUND_FORCE * FOOT, "lbf-ft"), "N": (POUND_FORCE, "lbf")}.get(check.unit)
-    if amounts.metric or unit is None or not isfinite(check.demand):
+    """Return demand and capacity in SI, lengths in mm, and where the design is so in imperial."""
+    one, name = (0.001, "mm") if check.unit == "m" else (1.0, check.unit)
+    demand = figure(check.demand / one, 1) if isfinite(check.demand) else "no bound"
+    said = f"demand {demand}, capacity {figure(check.capacity / one, 1)} {name}"
+    if amounts.metric or check.unit not in _IMPERIAL or not isfinite(check.demand):
         return said
-    one, name = unit
-    return f"{said} ({figure(check.demand / one, 1)}, {figure(check.capacity / one, 1)} {name})"
+    one, name, decimals = _IMPERIAL[check.unit]
+    demand, capacity = (figure(value / one, decimals) for value in (check.demand, check.capacity))
+    return f"{said} ({demand}, {capacity} {name})"
 
 
 def _bearings(check: Check) -> str:
