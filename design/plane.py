@@ -143,7 +143,7 @@ def moved_in(region: BaseGeometry, by: float) -> BaseGeometry:
     return cast(BaseGeometry, _kernel.buffer(region, -by, join_style="mitre", mitre_limit=10.0))
 
 
-def settled(region: BaseGeometry) -> BaseGeometry:
+def snapped(region: BaseGeometry) -> BaseGeometry:
     """Return a region with its corners on a grid and in a set order, as on any other machine."""
     return _kernel.normalize(_kernel.transform(region, _on_grid))
 

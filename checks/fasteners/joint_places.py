@@ -132,12 +132,14 @@ def _with_room(
         tried += [placed(each) for each in other_points(one.face, one.row.count, free, turn)]
         for each in tried:
             if room(each, used) == 0.0:
-                return _drawn_in(one, each, lambda nearer, by=used: room(placed(nearer), by) == 0.0)
+                return _drawn_in(one, each, lambda nearer, by=used: room(nearer, by) == 0.0)
     uses = [room(each) for each in tried]
     return tried[uses.index(min(uses))]
 
 
-def _drawn_in(before: JointPlace, found: JointPlace, fits: Callable[[Array], bool]) -> JointPlace:
+def _drawn_in(
+    before: JointPlace, found: JointPlace, fits: Callable[[JointPlace], bool]
+) -> JointPlace:
     """Return a place with its fasteners drawn toward their middle as far as has room.
 
     Not nearer to it than they stood ``before``.
@@ -149,13 +151,17 @@ def _drawn_in(before: JointPlace, found: JointPlace, fits: Callable[[Array], boo
     low = float(np.linalg.norm(own, axis=1).max(initial=0.0)) / max(spread, 1.0e-9)
     if low >= 1.0:
         return found
-    if fits(middle + low * away):
-        return replace(found, points=middle + low * away)
+
+    def drawn(share: float) -> JointPlace:
+        return replace(found, points=middle + share * away)
+
+    if fits(drawn(low)):
+        return drawn(low)
     high = 1.0
     for _ in range(_HALVINGS):
         share = 0.5 * (low + high)
-        low, high = (low, share) if fits(middle + share * away) else (share, high)
-    return replace(found, points=middle + high * away)
+        low, high = (low, share) if fits(drawn(share)) else (share, high)
+    return drawn(high)
 
 
 def _capacity(structure: Structure, row: JointRow, driven: Driven, basis: str) -> Capacity:

@@ -38,7 +38,7 @@ class Characters:
 
     def draw(self, region: BaseGeometry, owner: int, inside: str = " ") -> None:
         """Draw an area (m) with its outline over what is there; a very small one as ``o``."""
-        smooth = plane.settled(region).simplify(_COARSE * self.wide)
+        smooth = plane.snapped(region).simplify(_COARSE * self.wide)
         rings = [self._on_grid(ring) for ring in plane.outlines_of(smooth)]
         if not rings:
             return
