@@ -60,7 +60,6 @@ class Limits(ByValue, frozen=True):
     tipping_high: float | None
     sliding: float | None
     sliding_low: float | None
-    sliding_high: float | None
     forecast_tipping: float | None
     forecast_sliding: float | None
     act: float | None
@@ -144,7 +143,6 @@ def limits(
         tipping_high=_stated(high.tipping),
         sliding=_stated(best.sliding),
         sliding_low=_stated(low.sliding),
-        sliding_high=_stated(high.sliding),
         forecast_tipping=_stated(best.tipping, ratio),
         forecast_sliding=_stated(best.sliding, ratio),
         act=None,

@@ -61,11 +61,6 @@ def anchor_names() -> list[str]:
     return [row["name"] for row in references.table("ground/anchor_kinds").rows]
 
 
-def all_anchors() -> list[Anchor]:
-    """Return every anchor, to be shown as a table."""
-    return [find_anchor(name) for name in anchor_names()]
-
-
 @cache
 def find_head(name: str) -> Head:
     """Return the head of exactly this name (one of `heads`). KeyError where there is none."""

@@ -43,8 +43,3 @@ def find_ballast(name: str) -> Ballast:
 def ballast_names() -> list[str]:
     """Return every name that `find_ballast` knows, pieces first."""
     return [row["name"] for row in references.table("ground/ballast_kinds").rows]
-
-
-def all_ballast() -> list[Ballast]:
-    """Return every kind of ballast, to be shown as a table."""
-    return [find_ballast(name) for name in ballast_names()]

@@ -27,7 +27,7 @@ class GuyLine(ByValue, frozen=True):
     ``of`` is ``"rope"`` or ``"cable"``. ``end`` is how it is made fast unless the builder says
     otherwise. ``wet_share`` of the breaking load is left when wet. ``stiffness`` in N is the pull
     over the strain that it causes (EA), at a fifth of the breaking load. ``confidence`` is that of
-    the breaking load, ``stretch_confidence`` that of stretch and wet share.
+    the breaking load.
     """
 
     name: str
@@ -40,7 +40,6 @@ class GuyLine(ByValue, frozen=True):
     note: str
     source: str
     confidence: str
-    stretch_confidence: str
 
 
 def find_line(name: str) -> GuyLine:
@@ -109,7 +108,6 @@ def _line(kind: TableRow, size: str, rows: list[TableRow]) -> GuyLine:
         note=kind["note"],
         source=f"{lowest['source']}; {kind['source']}",
         confidence=lowest["confidence"],
-        stretch_confidence=kind["confidence"],
     )
 
 

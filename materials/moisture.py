@@ -9,7 +9,6 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from .. import references
-from ..units import FOOT, POUND
 from ..units.arrays import Array
 
 WATER = 1000.0
@@ -43,18 +42,6 @@ def basic_gravity(density: ArrayLike, moisture: ArrayLike) -> Array:
     """
     gravity = np.asarray(density) / (WATER * (1.0 + np.asarray(moisture)))
     return gravity / (1.0 + _number("swelling") * gravity * _dryness(moisture))
-
-
-def density_from_oven_dry(gravity: ArrayLike, moisture: ArrayLike) -> Array:
-    """Return the density (…) in kg/m3 of wood of oven-dry gravity G (…) at moisture x (…).
-
-    ``gravity`` is oven-dry mass over oven-dry volume, the basis of NDS: some 5 % above the
-    Handbook's value at 12 %. Raises nothing. Source: NDS Supplement 3.1.3:
-    rho = 62.4 lb/ft3 G / (1 + 0.009 G m) (1 + m/100), m in percent.
-    """
-    G, m = np.asarray(gravity), 100.0 * np.asarray(moisture)
-    water = _number("NDS water") * POUND / FOOT**3
-    return water * G / (1.0 + _number("NDS swelling") * G * m) * (1.0 + m / 100.0)
 
 
 @cache

@@ -83,11 +83,6 @@ class AnchorChoice(ByValue, frozen=True):
     held: Held
     checks: tuple[Check, ...]
 
-    @property
-    def count(self) -> int:
-        """Return how many there are."""
-        return len(self.held.points)
-
 
 class AnchorSearch(ByIdentity, frozen=True):
     """What was found of anchors: the ``choice``, or the check that ``fails`` with the last tried.

@@ -22,7 +22,7 @@ _RUNS = 0.95
 class Bearing(ByIdentity, frozen=True):
     """How a plate is borne, in m.
 
-    ``short`` and ``long`` are the widths of the widest opening beneath it, held ``all_round``, 0
+    ``short`` and ``long`` are the widths of the widest opening beneath it, 0
     where there is none. ``beyond`` is how far it stands out at most, ``flat`` along its edges,
     ``width`` how wide its strips are. ``opening`` and ``borne`` (what bears it and the opening) are
     regions of the site's plan, ``middle`` (2,) a point there and ``axes`` (2, 2) the ways from
@@ -35,7 +35,6 @@ class Bearing(ByIdentity, frozen=True):
     beyond: float
     flat: float
     width: float
-    all_round: bool
     opening: BaseGeometry
     borne: BaseGeometry
     middle: Array
@@ -67,16 +66,14 @@ def bearing_of(structure: Structure, body: Body) -> Bearing | None:
             return None
         short, long = _widths(plate, opening)
         out = _farthest(plan, borne)
-        return Bearing(
-            short, long, *out, _width(borne), True, opening, borne, *_middle_and_axes(opening)
-        )
+        return Bearing(short, long, *out, _width(borne), opening, borne, *_middle_and_axes(opening))
     pieces = plane.pieces(bears)
     if not pieces:  # it lies within an opening of what is beneath, and rests on none of it
         return None
     if len(pieces) == 1:
         out = _farthest(plan, bears)
         where = _middle_and_axes(bears)
-        return Bearing(0.0, 0.0, *out, _width(bears), True, plane.NOTHING, bears, *where)
+        return Bearing(0.0, 0.0, *out, _width(bears), plane.NOTHING, bears, *where)
     if not isinstance(plate.plan, Rectangle):
         return None
     return _over_beams(body, plate.plan, pieces, plan)
@@ -135,7 +132,6 @@ def _over_beams(
             beyond=max(half + ends[0][0], half - ends[-1][1], 0.0),
             flat=max(half + ends[0][0], half - ends[-1][1], 0.0),
             width=width,
-            all_round=False,
             opening=whole.difference(bears),
             borne=bears,
             middle=body.origin[:2],

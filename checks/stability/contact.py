@@ -177,11 +177,6 @@ class Quadrature(ByIdentity, frozen=True):
     points: Array
     weights: Array
 
-    @cached_property
-    def centre(self) -> Array:
-        """Return the centroid (2,) in m."""
-        return self.weights @ self.points / self.weights.sum()
-
 
 def quadrature(areas: list[BaseGeometry], finest: float = 0.05) -> list[Quadrature]:
     """Return points to integrate over each area: its triangles, halved until small, 3 points each.

@@ -22,7 +22,6 @@ class BoughtStick(ByValue, frozen=True):
 
     length: float
     pieces: tuple[tuple[int, int], ...]
-    used: float
 
 
 class LumberToBuy(ByValue, frozen=True):
@@ -94,5 +93,5 @@ def _bought(pieces: Sequence[Run], lengths: Sequence[float], kerf: float) -> Bou
     length = min(each for each in lengths if taken <= each + ROOM)
     kinds = dict.fromkeys(run.kind for run in pieces)
     return BoughtStick(
-        length, tuple((kind, sum(run.kind == kind for run in pieces)) for kind in kinds), taken
+        length, tuple((kind, sum(run.kind == kind for run in pieces)) for kind in kinds)
     )

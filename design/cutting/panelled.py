@@ -40,7 +40,7 @@ def shell_panels(shell: Shell) -> Panels:
 
 def cone_panels(cone: Cone) -> Panels:
     """Return the like panels of a pointed roof; none of a round, solid or closed-up one."""
-    if cone.wall is None or cone.inner_bottom() <= 0.0:
+    if cone.wall is None or not cone.clear_width:
         return ()
     return _around(cone.sides, cone.bottom, 0.0, cone.height, cone.wall)
 

@@ -43,14 +43,6 @@ class Ball(SizedShape, frozen=True):
         """Return the point on which it rests."""
         return shapely.Point(0.0, 0.0)
 
-    def from_above(self) -> BaseGeometry:
-        """Return the outline from above."""
-        return Regular(0, self.across).polygon()
-
-    def bearings(self) -> tuple[float, ...]:
-        """Return nothing: it is the same from every side."""
-        return ()
-
     def as_form(self) -> Form:
         """Return a globe."""
         return Globe(self.across)

@@ -11,7 +11,7 @@ from ...units.frozen import ByValue, replace
 from .forms import Form, Post, Prism, Walls
 from .plans import Regular, area_factor
 from .prism import prismatoid
-from .shape import ALONG_AXIS, NO_HULLS, Hull, Moments, SizedShape
+from .shape import ALONG_AXIS, NO_HULLS, Hull, Moments, Shape, SizedShape
 from .slopes import RoofFace, Skirt, faces_round
 
 
@@ -41,28 +41,21 @@ class Frustum(ByValue, frozen=True):
         return Hull(np.vstack([low, high]), low_discs + high_discs)
 
 
-class Shell(SizedShape, frozen=True):
-    """A hollow regular body, straight or tapered, open at both ends; 0 sides is round.
-
-    ``bottom`` and ``top`` are outside widths flat to flat, ``wall`` is measured square to
-    the wall; all in m.
-    """
+class Tapered(Shape):
+    """What regular bodies about an upright axis share: ``bottom`` and ``top`` are flat to flat."""
 
     fills_space = True
-    flat_topped = True
-    lets_through = True
 
     sides: int
     bottom: float
     top: float
     height: float
-    wall: float
 
     @property
     def wall_in_plan(self) -> float:
         """Return the wall's level thickness t / cos(lean), in m; tan(lean) = (a1 - a2)/h."""
         rise = (self.bottom - self.top) / 2.0
-        return self.wall * hypot(self.height, rise) / self.height
+        return (self.wall_thickness or 0.0) * hypot(self.height, rise) / self.height
 
     def outer(self) -> Frustum:
         """Return the filled outside."""
@@ -80,8 +73,9 @@ class Shell(SizedShape, frozen=True):
         return Frustum(self.sides, bottom, top, self.height)
 
     def moments(self) -> Moments:
-        """Return the moments of the wall: the outer frustum less the inner one."""
-        return self.outer().moments() - self.inner().moments()
+        """Return the moments of the outer frustum less those of the inner one."""
+        outer = self.outer().moments()
+        return outer if self.wall_thickness is None else outer - self.inner().moments()
 
     def hulls(self) -> tuple[Hull, ...]:
         """Return the filled outside."""
@@ -90,19 +84,18 @@ class Shell(SizedShape, frozen=True):
     def cavities(self) -> tuple[Hull, ...]:
         """Return the space inside."""
         inner = self.inner()
-        return (inner.hull(),) if max(inner.bottom, inner.top) > 0.0 else NO_HULLS
+        is_empty = self.wall_thickness is None or max(inner.bottom, inner.top) <= 0.0
+        return NO_HULLS if is_empty else (inner.hull(),)
 
     def contact(self) -> BaseGeometry:
-        """Return the ring under its wall."""
-        return ring(Regular(self.sides, self.bottom), self._inside(self.bottom))
+        """Return its underside, or the ring under its wall."""
+        if self.wall_thickness is None:
+            return self.foot()
+        return ring(self.named_plan, self._inside(self.bottom))
 
     def from_above(self) -> BaseGeometry:
         """Return the widest outline from above."""
         return Regular(self.sides, max(self.bottom, self.top)).polygon()
-
-    def bearings(self) -> tuple[float, ...]:
-        """Return the plan angles of faces and corners."""
-        return Regular(self.sides, self.bottom).bearings()
 
     def _inside(self, across: float) -> Regular:
         """Return the outline within the wall where the body is so wide."""
@@ -119,31 +112,59 @@ class Shell(SizedShape, frozen=True):
 
     def foot(self) -> BaseGeometry:
         """Return the filled outline of its underside."""
-        return Regular(self.sides, self.bottom).polygon()
+        return self.named_plan.polygon()
 
     def crown(self) -> BaseGeometry:
-        """Return the filled outline of its top."""
+        """Return the filled outline of its top, nothing where it ends in a point."""
         return level(self.sides, self.top)
 
-    def rim(self) -> BaseGeometry:
-        """Return the ring on its wall."""
-        return (
-            ring(Regular(self.sides, self.top), self._inside(self.top))
-            if self.top > 0.0
-            else _NOTHING
-        )
-
     def skirt(self) -> Skirt | None:
-        """Return the ring between its top and its foot where that is wider."""
-        return skirt_of(self.sides, self.bottom, self.top, self.height)
+        """Return what is beneath its slopes where it narrows upward, all of it if it is closed."""
+        if self.top >= self.bottom:
+            return None
+        whole = self.foot()
+        if self.open_above and self.top > 0.0:
+            whole = whole.difference(self.crown())
+        return Skirt(whole, self.height, (self.bottom - self.top) / 2.0)
 
     def roof_faces(self) -> list[RoofFace]:
         """Return its faces where it narrows upward."""
-        return (
-            faces_round(self.sides, self.bottom, self.top, self.height)
-            if self.top < self.bottom
-            else []
-        )
+        if self.top >= self.bottom:
+            return []
+        return faces_round(self.sides, self.bottom, self.top, self.height)
+
+    @property
+    def clear_width(self) -> float | None:
+        """Return the width inside its foot."""
+        return None if self.wall_thickness is None else self._inside(self.bottom).across
+
+
+class Shell(Tapered, SizedShape, frozen=True):
+    """A hollow regular body, straight or tapered, open at both ends; 0 sides is round.
+
+    ``bottom`` and ``top`` are outside widths flat to flat, ``wall`` is measured square to
+    the wall; all in m.
+    """
+
+    flat_topped = True
+    lets_through = True
+
+    sides: int
+    bottom: float
+    top: float
+    height: float
+    wall: float
+
+    def rim(self) -> BaseGeometry:
+        """Return the ring on its wall."""
+        if self.top <= 0.0:
+            return self.crown()
+        return ring(Regular(self.sides, self.top), self._inside(self.top))
+
+    @property
+    def wall_thickness(self) -> float:
+        """Return its wall."""
+        return self.wall
 
     @property
     def is_hollow(self) -> bool:
@@ -165,25 +186,10 @@ class Shell(SizedShape, frozen=True):
         inside = self.inner().bottom
         return Regular(self.sides, inside).polygon() if inside > 0.0 else None
 
-    @property
-    def wall_thickness(self) -> float:
-        """Return its wall."""
-        return self.wall
-
-    @property
-    def clear_width(self) -> float:
-        """Return the width inside its foot."""
-        return self._inside(self.bottom).across
-
     def walls(self) -> Walls:
         """Return its panels, joined where they are flat."""
-        return Walls(
-            Regular(self.sides, self.bottom),
-            Regular(self.sides, self.top),
-            self.height,
-            self.wall,
-            self.sides > 0,
-        )
+        head = Regular(self.sides, self.top)
+        return Walls(self.named_plan, head, self.height, self.wall, self.sides > 0)
 
     @property
     def fill_height(self) -> float:
@@ -208,75 +214,15 @@ class Shell(SizedShape, frozen=True):
         return np.array([0.0, 0.0, 1.0])
 
 
-class Solid(SizedShape, frozen=True):
+class Solid(Tapered, SizedShape, frozen=True):
     """A solid regular body, straight, tapered or pointed; 0 sides is round. Sizes in m."""
 
-    fills_space = True
     flat_topped = True
 
     sides: int
     bottom: float
     top: float
     height: float
-
-    def outer(self) -> Frustum:
-        """Return the body."""
-        return Frustum(self.sides, self.bottom, self.top, self.height)
-
-    def moments(self) -> Moments:
-        """Return the moments of the frustum."""
-        return self.outer().moments()
-
-    def hulls(self) -> tuple[Hull, ...]:
-        """Return the body itself."""
-        return (self.outer().hull(),)
-
-    def cavities(self) -> tuple[Hull, ...]:
-        """Return nothing: it is solid."""
-        return NO_HULLS
-
-    def contact(self) -> BaseGeometry:
-        """Return its underside."""
-        return Regular(self.sides, self.bottom).polygon()
-
-    def from_above(self) -> BaseGeometry:
-        """Return the widest outline from above."""
-        return Regular(self.sides, max(self.bottom, self.top)).polygon()
-
-    def bearings(self) -> tuple[float, ...]:
-        """Return the plan angles of faces and corners."""
-        return Regular(self.sides, self.bottom).bearings()
-
-    def as_form(self) -> Form:
-        """Return a prism as wide as it is half-way up."""
-        return Prism(Regular(self.sides, (self.bottom + self.top) / 2.0))
-
-    @property
-    def named_plan(self) -> Regular:
-        """Return its foot's outline."""
-        return Regular(self.sides, self.bottom)
-
-    def foot(self) -> BaseGeometry:
-        """Return the outline of its underside."""
-        return Regular(self.sides, self.bottom).polygon()
-
-    def crown(self) -> BaseGeometry:
-        """Return the outline of its top."""
-        return level(self.sides, self.top)
-
-    def skirt(self) -> Skirt | None:
-        """Return all beneath it where it narrows upward."""
-        if self.top >= self.bottom:
-            return None
-        return Skirt(self.foot(), self.height, (self.bottom - self.top) / 2.0)
-
-    def roof_faces(self) -> list[RoofFace]:
-        """Return its faces where it narrows upward."""
-        return (
-            faces_round(self.sides, self.bottom, self.top, self.height)
-            if self.top < self.bottom
-            else []
-        )
 
     @property
     def is_block(self) -> bool:
@@ -323,13 +269,3 @@ _NOTHING = shapely.Polygon()
 def level(sides: int, across: float) -> BaseGeometry:
     """Return a regular outline in plan, nothing where it ends in a point."""
     return Regular(sides, across).polygon() if across > 0.0 else _NOTHING
-
-
-def skirt_of(sides: int, bottom: float, top: float, height: float) -> Skirt | None:
-    """Return the ring beneath the slopes of a body that narrows upward; None of any other."""
-    if top >= bottom:
-        return None
-    whole = Regular(sides, bottom).polygon()
-    if top > 0.0:
-        whole = whole.difference(Regular(sides, top).polygon())
-    return Skirt(whole, height, (bottom - top) / 2.0)

@@ -191,7 +191,7 @@ class Box(SizedShape, frozen=True):
 
     def foot(self) -> BaseGeometry:
         """Return the filled outline of its underside."""
-        return Rectangle(self.length, self.width).polygon()
+        return self.named_plan.polygon()
 
     def crown(self) -> BaseGeometry:
         """Return the filled outline of its top."""

@@ -1,7 +1,5 @@
 """Flat pieces: plate and frame lie, panel stands."""
 
-from math import pi
-
 import numpy as np
 import shapely
 from shapely.geometry.base import BaseGeometry
@@ -47,14 +45,6 @@ class Plate(SizedShape, frozen=True):
             hole = Regular(self.plan.sides, self.hole)
             return shapely.Polygon(self.plan.corners(), [hole.corners()])
         return self.plan.polygon()
-
-    def from_above(self) -> BaseGeometry:
-        """Return the filled outline."""
-        return self.plan.polygon()
-
-    def bearings(self) -> tuple[float, ...]:
-        """Return the plan angles of edges and corners."""
-        return self.plan.bearings()
 
     def as_form(self) -> Form:
         """Return a board that lies."""
@@ -128,14 +118,6 @@ class Frame(SizedShape, frozen=True):
         """Return the underside of the ring."""
         return shapely.Polygon(self.plan.corners(), [self.inside().corners()])
 
-    def from_above(self) -> BaseGeometry:
-        """Return the filled outline."""
-        return self.plan.polygon()
-
-    def bearings(self) -> tuple[float, ...]:
-        """Return the plan angles of edges and corners."""
-        return self.plan.bearings()
-
     def as_form(self) -> Form:
         """Return a prism of its outline."""
         return Prism(self.plan)
@@ -179,21 +161,9 @@ class Panel(SizedShape, frozen=True):
         """Return the filled outline."""
         return (_upright(Rectangle(self.width, self.thickness), self.height),)
 
-    def cavities(self) -> tuple[Hull, ...]:
-        """Return nothing: what passes through a lattice is its solidity's matter."""
-        return NO_HULLS
-
     def contact(self) -> BaseGeometry:
         """Return its lower edge."""
         return self.from_above()
-
-    def from_above(self) -> BaseGeometry:
-        """Return the outline from above."""
-        return Rectangle(self.width, self.thickness).polygon()
-
-    def bearings(self) -> tuple[float, ...]:
-        """Return the plan angles of its faces, edges and diagonals."""
-        return (*Rectangle(self.width, self.thickness).bearings(), pi / 2.0, -pi / 2.0)
 
     def as_form(self) -> Form:
         """Return a board that stands."""

@@ -6,25 +6,20 @@ from math import atan2, degrees, hypot, pi
 
 import numpy as np
 from shapely import Polygon
-from shapely.geometry.base import BaseGeometry
 
 from ...units.arrays import Array
 from ...units.frozen import replace
 from .forms import Form, Ridge
-from .plans import Rectangle
 from .prism import along_x, hulls_along_x
 from .shape import NO_HULLS, Hull, Moments, SizedShape
-from .slopes import OpenSlope, RoofFace, Skirt, faces_of_a_ridge, reach_of_a_roof
+from .slopes import OpenSlope, RidgedRoof, RoofFace, Skirt, faces_of_a_ridge
 
 
-class Gable(SizedShape, frozen=True):
+class Gable(RidgedRoof, SizedShape, frozen=True):
     """A pitched roof, its ridge along ``length``; slopes of ``thickness``, else filled. Sizes in m.
 
     ``knee_width`` and ``knee_height`` break each slope once: a gambrel.
     """
-
-    fills_space = True
-    is_roof = True
 
     length: float
     width: float
@@ -71,21 +66,6 @@ class Gable(SizedShape, frozen=True):
         """Return the hollow."""
         return NO_HULLS if self.hollow is None else hulls_along_x([self.hollow], self.length)
 
-    def contact(self) -> BaseGeometry:
-        """Return the underside, or the two eaves where it is hollow."""
-        outside = Rectangle(self.length, self.width).polygon()
-        if self.hollow is None:
-            return outside
-        return outside.difference(Rectangle(2.0 * self.length, self.inner_width()).polygon())
-
-    def from_above(self) -> BaseGeometry:
-        """Return the outline from above."""
-        return Rectangle(self.length, self.width).polygon()
-
-    def bearings(self) -> tuple[float, ...]:
-        """Return the plan angles of faces and diagonals."""
-        return Rectangle(self.length, self.width).bearings()
-
     def slopes(self) -> tuple[float, float]:
         """Return the area of the outer slopes in m2 and the height of its centroid in m."""
         right = self._right()
@@ -110,15 +90,6 @@ class Gable(SizedShape, frozen=True):
     def pitched(self) -> "Gable":
         """Return itself."""
         return self
-
-    @property
-    def named_plan(self) -> Rectangle:
-        """Return its outline in plan."""
-        return Rectangle(self.length, self.width)
-
-    def foot(self) -> BaseGeometry:
-        """Return the filled outline of its underside."""
-        return self.from_above()
 
     def skirt(self) -> Skirt:
         """Return all beneath it."""
@@ -146,16 +117,6 @@ class Gable(SizedShape, frozen=True):
         return found
 
     @property
-    def open_below(self) -> bool:
-        """Return whether it is hollow."""
-        return self.thickness is not None
-
-    @property
-    def open_sideways(self) -> bool:
-        """Return whether it is hollow: its ends are open."""
-        return self.thickness is not None
-
-    @property
     def wall_thickness(self) -> float | None:
         """Return that of its slopes, None where it is filled."""
         return self.thickness
@@ -164,10 +125,6 @@ class Gable(SizedShape, frozen=True):
         """Return it as many times as high, its knee too."""
         knee = factor * self.knee_height if self.knee_height is not None else None
         return replace(self, height=factor * self.height, knee_height=knee)
-
-    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
-        """Return its height, from the side that of a slope."""
-        return reach_of_a_roof(self.height, self.thickness, along)
 
 
 _Line = tuple[Array, float]

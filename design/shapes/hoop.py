@@ -107,10 +107,6 @@ class Hoop(SizedShape, frozen=True):
         inner = 2.0 * (self.radius + float(self._corners[:, 0].min()))
         return shapely.Polygon(Regular(0, self.across).corners(), [Regular(0, inner).corners()])
 
-    def bearings(self) -> tuple[float, ...]:
-        """Return nothing: it is the same from every side."""
-        return ()
-
     def as_form(self) -> Form:
         """Return its straight pieces; of flat sides the rectangle round its section."""
         angles = 2.0 * pi / _PIECES * (np.arange(_PIECES) + 0.5)

@@ -9,20 +9,17 @@ from shapely.geometry.base import BaseGeometry
 
 from ...units.arrays import Array
 from .forms import Form, Prism, Ridge
-from .plans import Rectangle, Regular
+from .plans import Regular
 from .prism import along_x, hulls_along_x
 from .shape import NO_HULLS, Disc, Hull, Moments, SizedShape
-from .slopes import RoofFace, Skirt, faces_of_a_cap, faces_of_an_arch, reach_of_a_roof
+from .slopes import RidgedRoof, Roof, RoofFace, faces_of_a_cap, faces_of_an_arch
 
 ARC_STEPS = 64
 """Straight pieces that stand for a half circle where an outline is drawn: 0.04 % of its area."""
 
 
-class Dome(SizedShape, frozen=True):
+class Dome(Roof, SizedShape, frozen=True):
     """A cap of a ball, ``height`` up to half of ``across``, open below; hollow with ``wall``."""
-
-    fills_space = True
-    is_roof = True
 
     across: float
     height: float
@@ -63,14 +60,6 @@ class Dome(SizedShape, frozen=True):
         inside = 2.0 * sqrt(height * (2.0 * radius - height))
         return Polygon(outside.corners(), [Regular(0, inside).corners()])
 
-    def from_above(self) -> BaseGeometry:
-        """Return the outline from above."""
-        return Regular(0, self.across).polygon()
-
-    def bearings(self) -> tuple[float, ...]:
-        """Return nothing: it is the same from every side."""
-        return ()
-
     def as_form(self) -> Form:
         """Return a round prism as wide as it is half-way up."""
         half_way = self.radius - self.height / 2.0
@@ -81,23 +70,10 @@ class Dome(SizedShape, frozen=True):
         """Return its foot's outline."""
         return Regular(0, self.across)
 
-    def foot(self) -> BaseGeometry:
-        """Return the filled outline of its underside."""
-        return self.from_above()
-
-    def skirt(self) -> Skirt:
-        """Return all beneath it, round as it is."""
-        return Skirt(self.from_above())
-
     def roof_faces(self) -> list[RoofFace]:
         """Return rings of even slope."""
         steepest = degrees(atan2(self.across / 2.0, self.radius - self.height))
         return faces_of_a_cap(self.radius, steepest)
-
-    @property
-    def open_below(self) -> bool:
-        """Return whether it is hollow."""
-        return self.wall is not None
 
     @property
     def wall_thickness(self) -> float | None:
@@ -109,19 +85,12 @@ class Dome(SizedShape, frozen=True):
         """Return the width within its wall."""
         return None if self.wall is None else self.across - 2.0 * self.wall
 
-    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
-        """Return its height, from the side its wall."""
-        return reach_of_a_roof(self.height, self.wall, along)
 
-
-class Vault(SizedShape, frozen=True):
+class Vault(RidgedRoof, SizedShape, frozen=True):
     """A half-round on straight sides, its ridge along ``length``; sizes in m.
 
     ``height`` is at least half of ``width``. Hollow with ``wall``: open below and at both ends.
     """
-
-    fills_space = True
-    is_roof = True
 
     length: float
     width: float
@@ -152,62 +121,22 @@ class Vault(SizedShape, frozen=True):
         radius = self.width / 2.0
         return pi * radius * self.length, self.height - radius + 2.0 * radius / pi
 
-    def contact(self) -> BaseGeometry:
-        """Return the two feet of its sides, or its underside."""
-        outside = Rectangle(self.length, self.width).polygon()
-        if self.wall is None:
-            return outside
-        return outside.difference(
-            Rectangle(self.length * 2.0, self.width - 2.0 * self.wall).polygon()
-        )
-
-    def from_above(self) -> BaseGeometry:
-        """Return the outline from above."""
-        return Rectangle(self.length, self.width).polygon()
-
-    def bearings(self) -> tuple[float, ...]:
-        """Return the plan angles of sides, ends and diagonals."""
-        return Rectangle(self.length, self.width).bearings()
+    def inner_width(self) -> float:
+        """Return the width between its sides in m, 0 if it is filled."""
+        return 0.0 if self.wall is None else self.width - 2.0 * self.wall
 
     def as_form(self) -> Form:
         """Return a round ridge."""
         return Ridge(self.length, self.width, self.width, is_round=True)
-
-    @property
-    def named_plan(self) -> Rectangle:
-        """Return its outline in plan."""
-        return Rectangle(self.length, self.width)
-
-    def foot(self) -> BaseGeometry:
-        """Return the filled outline of its underside."""
-        return self.from_above()
-
-    def skirt(self) -> Skirt:
-        """Return all beneath it, round as it is."""
-        return Skirt(self.from_above())
 
     def roof_faces(self) -> list[RoofFace]:
         """Return bands of even slope."""
         return faces_of_an_arch(self.length, self.width)
 
     @property
-    def open_below(self) -> bool:
-        """Return whether it is hollow."""
-        return self.wall is not None
-
-    @property
-    def open_sideways(self) -> bool:
-        """Return whether it is hollow: its ends are open."""
-        return self.wall is not None
-
-    @property
     def wall_thickness(self) -> float | None:
         """Return its wall, None where it is solid."""
         return self.wall
-
-    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
-        """Return its height, from the side its wall."""
-        return reach_of_a_roof(self.height, self.wall, along)
 
 
 def _cap(radius: float, height: float) -> Moments:

@@ -8,7 +8,7 @@ from shapely.geometry.base import BaseGeometry
 
 from ...units.arrays import Array
 from .forms import Form, Wheel
-from .shape import NO_HULLS, Hull, Moments, SizedShape
+from .shape import Hull, Moments, SizedShape
 
 
 class Rotor(SizedShape, frozen=True):
@@ -55,10 +55,6 @@ class Rotor(SizedShape, frozen=True):
     def hulls(self) -> tuple[Hull, ...]:
         """Return the blades, the first upright."""
         return tuple(Hull(self._blade(k)) for k in range(self.blades))
-
-    def cavities(self) -> tuple[Hull, ...]:
-        """Return nothing."""
-        return NO_HULLS
 
     def contact(self) -> BaseGeometry:
         """Return nothing: a wheel does not stand."""

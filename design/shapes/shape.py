@@ -6,6 +6,7 @@ from functools import cached_property, wraps
 from typing import Any
 
 import numpy as np
+import shapely
 from shapely.geometry.base import BaseGeometry
 
 from ...units.arrays import Array
@@ -137,21 +138,25 @@ class Shape(ABC):
     def hulls(self) -> tuple[Hull, ...]:
         """Return the convex pieces whose union is the filled outer shape."""
 
-    @abstractmethod
     def cavities(self) -> tuple[Hull, ...]:
-        """Return the convex pieces that are empty within the outer shape."""
+        """Return the convex pieces that are empty within the outer shape; none of what is solid."""
+        return NO_HULLS
 
     @abstractmethod
     def contact(self) -> BaseGeometry:
         """Return the faces that touch the ground when it stands on it, in plan (m)."""
 
-    @abstractmethod
     def from_above(self) -> BaseGeometry:
-        """Return the filled outline from above, in plan (m)."""
+        """Return the filled outline from above, in plan (m): that of ``named_plan`` for most."""
+        plan = self.named_plan
+        return shapely.Polygon() if plan is None else plan.polygon()
 
-    @abstractmethod
     def bearings(self) -> tuple[float, ...]:
-        """Return the plan angles (rad from +x) of its face normals and plan diagonals."""
+        """Return the plan angles (rad from +x) of its face normals and plan diagonals.
+
+        Those of ``named_plan`` for most, none of what is the same from every side.
+        """
+        return () if self.named_plan is None else self.named_plan.bearings()
 
     @cached_property
     def axes(self) -> tuple[Array, Array, Array]:

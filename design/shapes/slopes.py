@@ -1,5 +1,6 @@
 """The slopes of a shape in its own plan: what lies beneath them, and the planes that they make."""
 
+from abc import abstractmethod
 from math import atan2, degrees, pi
 
 import numpy as np
@@ -7,8 +8,8 @@ from shapely.geometry.base import BaseGeometry
 
 from ...units.arrays import Array
 from ...units.frozen import ByIdentity
-from .plans import Regular
-from .shape import ALONG_AXIS
+from .plans import Rectangle, Regular
+from .shape import ALONG_AXIS, Shape
 
 BANDS = 6
 """Bands of even slope that stand for a quarter of a round."""
@@ -52,12 +53,63 @@ class OpenSlope(ByIdentity, frozen=True):
     middle: Array
 
 
-def reach_of_a_roof(height: float, wall: float | None, along: Array) -> tuple[float, bool]:
-    """Return how far a roof reaches along a direction (3,) in m, and whether its ends are met.
+class Roof(Shape):
+    """What bodies that end upward in slopes or a round share: open below where they have a wall."""
 
-    Its height from below and of a filled one, else its wall.
-    """
-    return (height, True) if wall is None or abs(along[2]) > ALONG_AXIS else (wall, False)
+    is_roof = True
+    fills_space = True
+
+    height: float
+
+    def foot(self) -> BaseGeometry:
+        """Return the filled outline of its underside."""
+        return self.from_above()
+
+    def crown(self) -> BaseGeometry:
+        """Return its outline from above."""
+        return self.from_above()
+
+    def skirt(self) -> Skirt | None:
+        """Return all beneath it, round as most are."""
+        return Skirt(self.from_above())
+
+    @property
+    def open_below(self) -> bool:
+        """Return whether it is hollow."""
+        return self.wall_thickness is not None
+
+    def reach(self, along: Array, *, sheet: bool) -> tuple[float, bool]:
+        """Return its height from below and of a filled one, from the side its wall."""
+        wall = self.wall_thickness
+        return (self.height, True) if wall is None or abs(along[2]) > ALONG_AXIS else (wall, False)
+
+
+class RidgedRoof(Roof):
+    """A roof along a ridge, ``length`` by ``width`` in plan, a hollow one open at both ends."""
+
+    length: float
+    width: float
+
+    @abstractmethod
+    def inner_width(self) -> float:
+        """Return the width of the hollow at its foot in m, 0 if it is filled."""
+
+    def contact(self) -> BaseGeometry:
+        """Return the underside, or the two feet of its sides where it is hollow."""
+        outside, inside = self.named_plan.polygon(), self.inner_width()
+        if inside <= 0.0:
+            return outside
+        return outside.difference(Rectangle(2.0 * self.length, inside).polygon())
+
+    @property
+    def named_plan(self) -> Rectangle:
+        """Return its outline in plan."""
+        return Rectangle(self.length, self.width)
+
+    @property
+    def open_sideways(self) -> bool:
+        """Return whether it is hollow: its ends are open."""
+        return self.open_below
 
 
 def faces_round(sides: int, bottom: float, top: float, height: float) -> list[RoofFace]:

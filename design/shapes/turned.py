@@ -13,7 +13,7 @@ from ...units.frozen import replace
 from .bodies import Frustum, level
 from .forms import Form, Post, Prism
 from .plans import Regular
-from .shape import ALONG_AXIS, NO_HULLS, Disc, Hull, Moments, SizedShape
+from .shape import ALONG_AXIS, Disc, Hull, Moments, SizedShape
 from .slopes import RoofFace, Skirt, faces_round
 
 
@@ -66,22 +66,10 @@ class Turned(SizedShape, frozen=True):
         """Return its frustums."""
         return self._pieces
 
-    def cavities(self) -> tuple[Hull, ...]:
-        """Return nothing: it is solid."""
-        return NO_HULLS
-
     def contact(self) -> BaseGeometry:
         """Return its underside, or the point on which it stands."""
         first = self.frustums[0].bottom
         return Regular(0, first).polygon() if first > 0.0 else shapely.Point(0.0, 0.0)
-
-    def from_above(self) -> BaseGeometry:
-        """Return the widest outline from above."""
-        return Regular(0, self.widest).polygon()
-
-    def bearings(self) -> tuple[float, ...]:
-        """Return nothing: it is the same from every side."""
-        return ()
 
     def as_form(self) -> Form:
         """Return a round prism of its mean width."""

@@ -23,21 +23,9 @@ class Weight(SizedShape, frozen=True):
         """Return nothing."""
         return NO_HULLS
 
-    def cavities(self) -> tuple[Hull, ...]:
-        """Return nothing."""
-        return NO_HULLS
-
     def contact(self) -> BaseGeometry:
         """Return nothing: it stands on other parts."""
         return shapely.Polygon()
-
-    def from_above(self) -> BaseGeometry:
-        """Return nothing."""
-        return shapely.Polygon()
-
-    def bearings(self) -> tuple[float, ...]:
-        """Return nothing."""
-        return ()
 
     def as_form(self) -> Form:
         """Return nothing that the wind meets."""

@@ -90,15 +90,6 @@ def sphere(gap: ArrayLike, diameter: ArrayLike) -> Array:
     return constant("sphere") * np.where(near, constant("sphere near the ground"), 1.0)
 
 
-def sphere_uplift(gap: ArrayLike, diameter: ArrayLike) -> Array:
-    """Return c_f,z of a sphere near the ground: 0.6, or 0 where the gap is above b/2.
-
-    Arguments and errors as in ``sphere``. Source: EN 1991-1-4:2005 7.10 (4).
-    """
-    near = _is_near_ground(gap, diameter)
-    return np.where(near, constant("sphere uplift near the ground"), 0.0)
-
-
 _LEAST_REYNOLDS = 1.0e4
 
 

@@ -27,11 +27,3 @@ def forecast_to_object(speed: ArrayLike, Kz: ArrayLike, Kzt: ArrayLike = 1.0) ->
     Source: the ratio of two pressures by ASCE/SEI 7-22 Eq. 26.10-1.
     """
     return np.asarray(speed, dtype=float) * np.sqrt(positive("Kz", Kz) * positive("Kzt", Kzt))
-
-
-def object_to_forecast(speed: ArrayLike, Kz: ArrayLike, Kzt: ArrayLike = 1.0) -> Array:
-    """Return the forecast gust that brings ``speed`` to the object: V / sqrt(Kz Kzt).
-
-    The inverse of ``forecast_to_object``, with the same arguments, errors and source.
-    """
-    return np.asarray(speed, dtype=float) / np.sqrt(positive("Kz", Kz) * positive("Kzt", Kzt))

@@ -1,7 +1,7 @@
 """How often a gust comes by a record of peak gusts, yearly or daily: Gumbel's distribution."""
 
 from collections.abc import Sequence
-from math import exp, expm1, inf, isfinite, log
+from math import exp, expm1, inf, isfinite
 from typing import Any, cast
 
 import numpy as np
@@ -70,14 +70,3 @@ def recurrence_by_peaks(gust: float, peaks: Peaks) -> Recurrence:
     years = 1.0 / (peaks.blocks_a_year * above) if above > 0.0 else inf
     told = years if years <= LONGER * peaks.record else inf
     return Recurrence(told, "peaks", peaks.record)
-
-
-def gust_of_years(years: float, peaks: Peaks) -> float:
-    """Return the gust in m/s that is reached once in ``years`` of the fitted distribution.
-
-    ValueError where that is not longer than one block. The inverse of ``recurrence_by_peaks``.
-    """
-    blocks = years * peaks.blocks_a_year
-    if blocks <= 1.0:
-        raise ValueError(f"years: found {years:g}, expected above {1.0 / peaks.blocks_a_year:.2g}")
-    return peaks.mode - peaks.scale * log(-log(1.0 - 1.0 / blocks))

@@ -16,7 +16,7 @@ from yardfast.loads.wind.how_often import (
     speed_ratio,
     years_between,
 )
-from yardfast.loads.wind.peak_gusts import fit_peaks, gust_of_years, recurrence_by_peaks
+from yardfast.loads.wind.peak_gusts import fit_peaks, recurrence_by_peaks
 from yardfast.loads.wind.site import Site
 from yardfast.loads.yearly import Yearly
 
@@ -137,7 +137,6 @@ def test_fit_of_yearly_peaks_gives_back_their_return_periods():
     found = recurrence_by_peaks(gust, peaks)
     assert found.years == pytest.approx(1 / above)
     assert (found.method, found.longest) == ("peaks", 60)
-    assert gust_of_years(found.years, peaks) == pytest.approx(gust)
 
 
 def test_daily_peaks_count_by_their_blocks():
@@ -166,12 +165,6 @@ def test_daily_peaks_count_by_their_blocks():
 def test_a_record_that_tells_nothing_is_refused(peaks, per, named):
     with pytest.raises(ValueError, match=named):
         fit_peaks(peaks, per)
-
-
-def test_a_gust_within_one_block_is_refused():
-    peaks = fit_peaks(gumbel(20, 30.0, 3.0, 4).tolist())
-    with pytest.raises(ValueError, match="years"):
-        gust_of_years(0.9, peaks)
 
 
 def test_public_return_period_takes_text_and_quantities():

@@ -40,12 +40,6 @@ RELATIONS = {
         draw(0.5, 1.2, N),
         draw(1, 2, N),
     ),
-    "object to forecast": (
-        gust.object_to_forecast,
-        draw(0, 80, N),
-        draw(0.5, 1.2, N),
-        draw(1, 2, N),
-    ),
     "rigid gust factor": (
         lambda h, B: gust_effect.rigid_gust_factor(h, B, "B"),
         draw(0.1, 40, N),

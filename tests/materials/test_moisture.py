@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from yardfast import references
-from yardfast.materials.moisture import basic_gravity, density_at, density_from_oven_dry, gravity_at
+from yardfast.materials.moisture import basic_gravity, density_at, gravity_at
 
 
 def test_white_ash_of_the_wood_handbook() -> None:
@@ -29,28 +29,6 @@ def test_species_densities(row: references.TableRow) -> None:
         assert density_at(float(row["G_green_basis"]), x) == pytest.approx(
             float(row[column]), abs=0.5 + 1e-9
         )
-
-
-@pytest.mark.parametrize(
-    ("gravity", "printed"),
-    [(0.42, 29), (0.36, 25), (0.55, 38), (0.50, 34), (0.43, 30), (0.68, 47)],
-    ids=lambda value: f"HUD Residential Structural Design Guide {value}",
-)
-def test_oven_dry_basis_lies_within_the_band_of_the_residential_guide(
-    gravity: float, printed: float
-) -> None:
-    # printed in lb/ft3 for about 10 % moisture and + or - 15 %; that rule rounds up
-    pounds = density_from_oven_dry(gravity, 0.10) / (0.45359237 / 0.3048**3)
-    assert 0.85 * printed <= pounds <= printed + 0.5
-
-
-@pytest.mark.parametrize(
-    ("gravity", "printed"), [(0.42, 27.78), (0.55, 35.97), (0.50, 32.84)], ids=lambda v: f"NDS {v}"
-)
-def test_oven_dry_basis_by_the_formula_of_nds(gravity: float, printed: float) -> None:
-    # NDS Supplement 3.1.3 worked by hand at 10 %: 62.4 G / (1 + 0.09 G) x 1.1
-    pounds = density_from_oven_dry(gravity, 0.10) / (0.45359237 / 0.3048**3)
-    assert pounds == pytest.approx(printed, abs=0.005)
 
 
 # the relation itself turns over at a basic gravity of 0.87, beyond every wood of Table 5-3b

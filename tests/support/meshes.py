@@ -1,5 +1,6 @@
 """Every shape once more as a mesh, built by cutting with planes: independent of the formulas."""
 
+from functools import cache
 from math import cos, pi, sin
 
 import numpy as np
@@ -26,6 +27,7 @@ ROUND = 160
 FINE = 768
 
 
+@cache
 def mesh_of(shape) -> Manifold:
     """A shape in its own axes as a manifold mesh."""
     match shape:
@@ -133,6 +135,7 @@ def volume_and_centre(mesh: Manifold) -> tuple[float, np.ndarray]:
     return float(volume), (signed[:, None] * (a + b + c) / 4.0).sum(axis=0) / volume
 
 
+@cache
 def filled(shape) -> Manifold:
     """The outer shape without its hollow."""
     match shape:

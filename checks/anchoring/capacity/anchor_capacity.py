@@ -15,9 +15,9 @@ class Holding(ByValue, frozen=True):
     ``slanting`` is for a guy's pull, the anchor set to lean with it or across it as its kind asks;
     None where such a pull is judged as straight and sideways parts together. ``head`` is what its
     end on the piece holds upward, a check of its own. ``factor`` is that on the straight pull.
-    Anchors nearer than ``spacing`` to each other or ``edge_distance`` to an edge (m) do not count
-    in full sideways, nearer than ``spacing_up`` not straight up. ``reasons`` are words of the
-    rules: keys for sentences that a report makes.
+    Anchors nearer than ``spacing`` to each other (m) do not count in full sideways, nearer than
+    ``spacing_up`` not straight up. ``reasons`` are words of the rules: keys for sentences that a
+    report makes.
     """
 
     straight: float
@@ -27,7 +27,6 @@ class Holding(ByValue, frozen=True):
     factor: float
     spacing: float
     spacing_up: float
-    edge_distance: float
     source: str
     confidence: str
     reasons: tuple[str, ...] = ()
@@ -130,7 +129,6 @@ def _stake(anchor: Anchor, ground: Ground, wet: bool) -> Holding:
         factor=factor,
         spacing=length * value("stake", "spacing"),
         spacing_up=0.0,
-        edge_distance=length * value("stake", "edge distance"),
         source=_SAND if ground.is_granular else _CLAY,
         confidence="judgement",
         reasons=() if ground.straight_pull else ("nothing straight up",),
@@ -172,7 +170,6 @@ def _screw_anchor(
         factor=factor,
         spacing=helix * value("screw anchor", "spacing"),
         spacing_up=helix * value("screw anchor", "spacing"),
-        edge_distance=length * value("screw anchor", "edge distance"),
         source=source,
         confidence=confidence,
         reasons=reasons,
@@ -194,7 +191,6 @@ def _buried(anchor: Anchor, wet: bool) -> Holding:
         factor=factor,
         spacing=side + reach,
         spacing_up=side + reach,
-        edge_distance=side / 2.0 + reach / 2.0,
         source="CPUC General Order 95 rule 48.5; factor of IBC 1807.2.3, by analogy",
         confidence="judgement",
         reasons=("nothing sideways",),
@@ -217,7 +213,6 @@ def _deadman(anchor: Anchor, wet: bool, depth: float | None, elevation: float) -
         factor=factor,
         spacing=length + depth,
         spacing_up=length + depth,
-        edge_distance=2.0 * depth,
         source="US Army TM 5-5420-278-10, WP 0035, Table 9",
         confidence="judgement",
         reasons=("across the pull",),
@@ -244,7 +239,6 @@ def _pier(anchor: Anchor, ground: Ground, wet: bool) -> Holding:
         factor=factor,
         spacing=d + 2.0 * length * _spread(),
         spacing_up=d + 2.0 * length * _spread(),
-        edge_distance=length,
         source="weight (CPUC General Order 95 rule 48.5) and adhesion; IBC 1807.3.2.1 sideways",
         confidence="judgement",
         reasons=() if ground.straight_pull else ("weight alone",),
@@ -265,7 +259,6 @@ def _slab_bolt(anchor: Anchor) -> Holding:
         factor=factor,
         spacing=length * value("slab bolt", "spacing"),
         spacing_up=length * value("slab bolt", "spacing"),
-        edge_distance=length * value("slab bolt", "edge distance"),
         source="ACI 318M-19 17.6.2.2.1; factor 4, common practice",
         confidence="memory",
         reasons=("maker's load governs",),

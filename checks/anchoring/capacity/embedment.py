@@ -24,7 +24,7 @@ def depth_free(
 
     ``force`` P in N acts level at ``height`` h above the ground in m; ``lateral_bearing`` in Pa
     per m of depth, so that S1 is that at one third of the depth d that is found, counted to 12 ft;
-    ``width`` b in m, the diameter of a round post or the `diagonal` of a square one. All broadcast.
+    ``width`` b in m, the diameter of a round post or the diagonal of a square one. All broadcast.
     ValueError when bearing or width is not above 0, or another is below 0.
     Source: IBC 2012-2021 1807.3.2.1, Eq. 18-1.
     """
@@ -103,11 +103,6 @@ def moment_constrained(depth: ArrayLike, lateral_bearing: ArrayLike, width: Arra
     d = not_negative("depth", depth)
     s, b = positive("lateral_bearing", lateral_bearing), positive("width", width)
     return np.asarray(d**2 * s * np.minimum(d, most_counted()) * b / _rule("constrained"))
-
-
-def diagonal(side: ArrayLike) -> Array:
-    """Return the width b in m to be taken for a square post of ``side`` in m (IBC 1807.3.2.1)."""
-    return np.asarray(np.sqrt(2.0) * positive("side", side))
 
 
 def lateral_bearing(ground: Ground, doubled: bool = False) -> float | None:

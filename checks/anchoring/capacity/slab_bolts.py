@@ -3,7 +3,7 @@
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ....loads.printed.ranges import not_negative, positive
+from ....loads.printed.ranges import not_negative
 from ....materials.holding_rules import value
 from ....units.arrays import Array
 
@@ -20,11 +20,3 @@ def breakout_strength(embedded: ArrayLike, concrete: ArrayLike | None = None) ->
     MPa = not_negative("concrete", f) / 1.0e6
     mm = 1000.0 * not_negative("embedded", embedded)
     return np.asarray(value("slab bolt", "breakout factor") * np.sqrt(MPa) * mm**1.5)
-
-
-def deepest(slab: ArrayLike) -> Array:
-    """Return the greatest depth in m of a bolt in a ``slab`` of that thickness: two thirds of it.
-
-    Source: ACI 318M-19 17.9.4.
-    """
-    return np.asarray(value("slab bolt", "depth share") * positive("slab", slab))

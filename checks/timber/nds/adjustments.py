@@ -8,7 +8,6 @@ from functools import cache
 
 from .... import references
 
-_LOADS = ("withdrawal", "lateral", "pull-through")
 HOTTEST = 125.0
 """Degrees Fahrenheit in sustained service beyond which NDS 2018 Table 11.3.4 is not carried on."""
 

@@ -76,35 +76,6 @@ def single_shear(
     )
 
 
-def double_shear(
-    diameter: ArrayLike,
-    side_length: ArrayLike,
-    main_length: ArrayLike,
-    side_bearing: ArrayLike,
-    main_bearing: ArrayLike,
-    bending_yield: ArrayLike,
-    grain_angle: ArrayLike = 0.0,
-    nominal_diameter: ArrayLike | None = None,
-) -> YieldLimits:
-    """Return the reference lateral value of a fastener through two side pieces and one between.
-
-    Arguments and errors as ``single_shear``; ``side_length`` is that in the thinner side piece.
-    Modes II and IIIm cannot form. Source: NDS 2018 12.3.1, Tables 12.3.1A and 12.3.1B.
-    """
-    single = single_shear(
-        diameter,
-        side_length,
-        main_length,
-        side_bearing,
-        main_bearing,
-        bending_yield,
-        grain_angle,
-        nominal_diameter,
-    ).modes
-    twice = {mode: 2.0 * single[mode] for mode in ("Is", "IIIs", "IV")}
-    return YieldLimits({"Im": single["Im"], **twice})
-
-
 def main_bearing_length(penetration: ArrayLike, tip_length: ArrayLike) -> Array:
     """Return l_m = p - E/2 in m (…), at least 0.
 

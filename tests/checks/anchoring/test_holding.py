@@ -5,8 +5,7 @@ import pytest
 
 from yardfast import references, units
 from yardfast.checks.anchoring.capacity.anchor_capacity import anchor_capacity
-from yardfast.checks.anchoring.capacity.embedment import diagonal, force_free, lateral_bearing
-from yardfast.checks.anchoring.capacity.slab_bolts import deepest
+from yardfast.checks.anchoring.capacity.embedment import force_free, lateral_bearing
 from yardfast.checks.anchoring.guys import allowable, line_stiffness
 from yardfast.materials import anchors, grounds, guy_lines
 
@@ -119,9 +118,10 @@ def test_paving_takes_bolts_and_nothing_else():
 
 
 def test_bolts_reach_no_deeper_than_their_slab_allows():
-    for anchor in anchors.all_anchors():
+    """Two thirds of the slab: ACI 318M-19 17.9.4, recalled."""
+    for anchor in map(anchors.find_anchor, anchors.anchor_names()):
         if anchor.group == "slab bolt":
-            assert anchor.embedded <= deepest(anchor.thickness)
+            assert anchor.embedded <= 2 / 3 * anchor.thickness
 
 
 @pytest.mark.parametrize("name", anchors.anchor_names())
@@ -156,10 +156,6 @@ def test_softer_ground_bears_less_sideways_and_paving_says_nothing():
     assert lateral_bearing(grounds.find_ground("paving")) is None
 
 
-def test_a_square_post_counts_with_its_diagonal():
-    assert diagonal(0.1) == pytest.approx(0.1414214, abs=5e-8)
-
-
 def test_a_guy_is_as_good_as_its_knot():
     """Knots in Use 4th ed. p. 9: bowline 70 percent, reef knot 50."""
     rope = guy_lines.find_line("polyester rope 1/4 in")
@@ -178,7 +174,6 @@ def test_stakes_stand_apart_and_from_an_edge_by_their_length_in_the_ground():
     """US Navy NAVEDTRA 14251 ch. 6: as far apart as they reach down; 36 in less 4 in stand out."""
     stake = held("steel stake 1 in x 36 in", "firm lawn")
     assert stake.spacing == pytest.approx(32.0 * INCH)
-    assert stake.edge_distance == pytest.approx(32.0 * INCH)
 
 
 @pytest.mark.parametrize(

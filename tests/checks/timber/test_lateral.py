@@ -9,7 +9,6 @@ from scipy.optimize import brentq
 from yardfast.checks.timber.nds.dowel_bearing import ACROSS_GRAIN, dowel_bearing
 from yardfast.checks.timber.nds.lateral import (
     MODES,
-    double_shear,
     main_bearing_length,
     single_shear,
 )
@@ -154,16 +153,6 @@ def test_thin_root_of_a_thick_screw_takes_both_reductions():
     assert modes["Is"] * 2.23 * 1.25 == pytest.approx(D * 0.02 * 25e6)
 
 
-def test_double_shear_twice_but_for_the_middle():
-    joint = (0.0127, 0.038, 0.038, 25e6, 30e6, 310e6)
-    single, double = single_shear(*joint).modes, double_shear(*joint).modes
-    assert list(double) == ["Im", "Is", "IIIs", "IV"]
-    assert double["Im"] == single["Im"]
-    assert [double[m] for m in ("Is", "IIIs", "IV")] == [
-        2.0 * single[m] for m in ("Is", "IIIs", "IV")
-    ]
-
-
 def test_dowel_bearing_turns_from_along_to_across():
     """Hankinson's formula at 45 degrees is the harmonic mean."""
     along, between, across = dowel_bearing(0.5, 0.0127, [0.0, np.pi / 4.0, ACROSS_GRAIN])
@@ -197,11 +186,10 @@ def test_array_equals_loop_over_its_values():
         random.uniform(300e6, 900e6, n),
         random.uniform(0.0, ACROSS_GRAIN, n),
     )
-    for relation in (single_shear, double_shear):
-        at_once = relation(*arguments)
-        one_by_one = [relation(*values) for values in zip(*arguments, strict=True)]
-        np.testing.assert_allclose(at_once.value, [float(x.value) for x in one_by_one], rtol=1e-13)
-        assert at_once.mode.tolist() == [str(x.mode) for x in one_by_one]
+    at_once = single_shear(*arguments)
+    one_by_one = [single_shear(*values) for values in zip(*arguments, strict=True)]
+    np.testing.assert_allclose(at_once.value, [float(x.value) for x in one_by_one], rtol=1e-13)
+    assert at_once.mode.tolist() == [str(x.mode) for x in one_by_one]
     G, D, angle = random.uniform(0.3, 0.75, n), arguments[0], arguments[-1]
     np.testing.assert_allclose(
         dowel_bearing(G, D, angle),
