@@ -91,7 +91,7 @@ def stake_points(footprint: Array, wood: BaseGeometry | None = None) -> tuple[Ar
     if count <= 4 or (count <= 2 * MOST_STAKES and not on_wood(middles[::2], wood)):
         return footprint, "corner"
     if count > 2 * MOST_STAKES:
-        return middles[:: max(count // 4, 1)][:4], "quarter"
+        return middles[:: count // 4][:4], "quarter"
     return middles[::2], "second side"
 
 

@@ -6,7 +6,7 @@ from designs import design
 
 from yardfast.checks.examination import examine
 from yardfast.checks.judged.judging import Kind
-from yardfast.checks.stability.remedies import on_wood
+from yardfast.checks.stability.remedies import on_wood, stake_points
 from yardfast.design import plane
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.boxes import Box
@@ -31,6 +31,39 @@ def test_a_stake_stands_against_wood_within_reach_of_its_head(share, stands):
     points = np.array([[0.5, 0.5], [1.0 + share * HEAD_REACH, 0.5]])
     assert on_wood(points, wood) is stands
     assert on_wood(points, None)
+
+
+@pytest.mark.parametrize(
+    ("sides", "on_legs", "count", "places"),
+    [
+        (3, False, 3, "corner"),
+        (4, False, 4, "corner"),
+        (5, False, 3, "second side"),
+        (8, False, 4, "second side"),
+        (12, False, 6, "second side"),
+        (14, False, 4, "quarter"),
+        (16, False, 4, "quarter"),
+        (4, True, 4, "corner"),
+        (5, True, 5, "corner"),
+        (12, True, 12, "corner"),
+        (14, True, 4, "quarter"),
+    ],
+)
+def test_where_stakes_go_by_the_sides_of_a_foot(sides, on_legs, count, places):
+    """At the middle of each second side, where wood is; on legs at the corners: common practice.
+
+    Those at quarters stand as far apart as a quarter of the sides lets them.
+    """
+    angles = 2.0 * np.pi * np.arange(sides) / sides
+    ring = np.column_stack([np.cos(angles), np.sin(angles)])
+    legs = plane.union_of([plane.disc_region(corner, 0.01) for corner in ring])
+    points, where = stake_points(ring, legs if on_legs else None)
+    assert (len(points), where) == (count, places)
+    if places != "corner":
+        assert np.linalg.norm(points, axis=1) == pytest.approx(np.cos(np.pi / sides))
+    if places == "quarter":
+        found = np.degrees(np.unwrap(np.arctan2(points[:, 1], points[:, 0])))
+        assert np.diff(found) == pytest.approx(360.0 / sides * (sides // 4))
 
 
 def test_a_foot_as_wide_as_the_moment_needs_by_hand():
