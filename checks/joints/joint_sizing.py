@@ -156,7 +156,7 @@ class _Tried:
 def _enough(tried: _Tried) -> int | None:
     """Return the least number of the same fastener that is strong enough, room or none."""
     row = tried.row
-    step = _step(row)
+    step = grows_by(row)
     first = row.count // step + 1
     k = least(lambda k: tried.strong(row.fastener, k * step), first, _MOST // step, first)
     return None if k is None else k * step
@@ -167,7 +167,7 @@ def _more(tried: _Tried, enough: int | None) -> JointRemedy | None:
 
     More than are strong enough are tried only where bolts and lag screws so near hold less.
     """
-    row, step = tried.row, _step(tried.row)
+    row, step = tried.row, grows_by(tried.row)
     if enough is None:
         return None
     for count in range(enough, min(enough + 2 * step, _MOST) + 1, step):
@@ -205,7 +205,7 @@ def _screws(tried: _Tried) -> JointRemedy | None:
     return None
 
 
-def _step(row: JointRow) -> int:
+def grows_by(row: JointRow) -> int:
     """Return in which steps a number of fasteners grows: rows of two, or one on each side."""
     if row.where == "each side":
         return row.count
@@ -245,7 +245,10 @@ def _into_blocks(
     tried = _Tried(structure, joint, factors, basis, bare)
     ladder = [row.fastener, *larger(row.fastener, tried.metric)]
     ladder += screws(tried.metric) if row.fastener.kind in ("nail", "staple") else ()
-    for count in (row.count, *(row.count + k * _step(row) for k in range(1, MOST_OF_OTHERS + 1))):
+    for count in (
+        row.count,
+        *(row.count + k * grows_by(row) for k in range(1, MOST_OF_OTHERS + 1)),
+    ):
         hold = [fastener for fastener in ladder if tried.holds(fastener, count)]
         ways = [found for each in hold if (found := tried.found(each, count)) is not None]
         if ways:
@@ -263,7 +266,7 @@ def reach_into_blocks(joint: JointFound) -> float:
 
 def _another_number(tried: _Tried, kind: str, ladder: Sequence[Fastener]) -> JointRemedy | None:
     """Return the fewest fasteners of a ladder that hold, and of these the least."""
-    step = _step(tried.row)
+    step = grows_by(tried.row)
     for count in range(step, (MOST_OF_OTHERS + 1) * step, step):
         before: JointFound | None = None
         for fastener in ladder:

@@ -7,10 +7,11 @@ from joint_designs import POST, TOWER, joint
 
 from yardfast.checks.examination import examine
 from yardfast.checks.inputs import read, read_text
-from yardfast.checks.joints.joint_sizing import Why, size_joint
+from yardfast.checks.joints.joint_sizing import Why, grows_by, size_joint
 from yardfast.checks.joints.larger_fasteners import lag_screws, larger, screws
 from yardfast.checks.timber.books import titled
 from yardfast.materials import fasteners
+from yardfast.statics.tables.joint_table import JointRow
 
 NAILS = POST.replace("46 mph", "70 mph")
 
@@ -70,12 +71,39 @@ def test_ladders_of_fasteners_rise_in_the_units_of_the_file(metric):
 
 
 def test_the_next_smaller_number_fails(remedies):
-    assert not check_with("8d common nail", remedies["more"].count - 2).passes
-    assert not remedies["more"].before.check.passes
+    check = check_with("8d common nail", remedies["more"].count - 2)
+    assert not check.passes
+    assert remedies["more"].before.check.utilization == pytest.approx(check.utilization, rel=1e-9)
 
 
-def test_the_next_smaller_nail_fails(remedies):
-    assert not remedies["larger"].before.check.passes
+@pytest.mark.parametrize("kind", ["larger", "screws"])
+def test_the_next_smaller_fastener_fails(remedies, kind):
+    """What is told beside a remedy is how far the one before it in the ladder is used, written so."""
+    ladder = larger(fasteners.find_fastener("8d common nail"), metric=False)
+    names = [one.name for one in (ladder if kind == "larger" else screws(metric=False))]
+    nth = names.index(remedies[kind].fastener.name)
+    smaller = names[nth - 1] if nth else "8d common nail"
+    check = check_with(smaller, 4)
+    assert not check.passes
+    assert remedies[kind].before.check.used == pytest.approx(check.used, rel=1e-9)
+    assert remedies[kind].before.row.fastener.name == smaller
+
+
+@pytest.mark.parametrize(
+    ("pattern", "count", "step"),
+    [
+        ("where = 'rectangle'", 4, 2),
+        ("where = 'ring'", 3, 1),
+        ("where = 'ring'", 4, 2),
+        ("where = 'each side'", 2, 2),
+    ],
+)
+def test_a_number_grows_as_its_pattern_does(pattern, count, step):
+    """In rows of two by twos, one by one in a line of an odd number, and at each side at once."""
+    text = NAILS + joint("block", "plank", count=count) + pattern + "\n"
+    row = read_text(text).several(JointRow)[0]
+    assert row.count == count
+    assert grows_by(row) == step
 
 
 def test_they_stand_apart_enough(remedies):
