@@ -78,7 +78,7 @@ def test_the_next_smaller_number_fails(remedies):
 
 @pytest.mark.parametrize("kind", ["larger", "screws"])
 def test_the_next_smaller_fastener_fails(remedies, kind):
-    """What is told beside a remedy is how far the one before it in the ladder is used, written so."""
+    """Beside a remedy stands how far the one before it in the ladder is used, written so."""
     ladder = larger(fasteners.find_fastener("8d common nail"), metric=False)
     names = [one.name for one in (ladder if kind == "larger" else screws(metric=False))]
     nth = names.index(remedies[kind].fastener.name)
