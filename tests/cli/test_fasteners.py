@@ -29,6 +29,16 @@ def test_one_lookup_answers_for_one_nail_in_one_wood(capsys):
         assert word in shown
 
 
+@pytest.mark.parametrize(("wood", "gravity"), [("southern pine", 0.55), ("spruce-pine-fir", 0.42)])
+def test_a_screw_in_builders_words_is_drawn_from_its_wood(capsys, wood, gravity):
+    """W = 2850 G^2 D lb/in of thread (NDS 2018 Eq. 12.2-2), D 0.164 in of a No. 8 screw."""
+    (screw,) = listed(capsys, "2 1/2 in no 8 wood screw", "--wood", wood)
+    drawn = screw["withdrawal_N_per_m"] / PER_INCH
+    assert drawn == pytest.approx(2850.0 * gravity**2 * 0.164, rel=1e-4)
+    (plain,) = listed(capsys, "2 1/2 in no 8 wood screw")
+    assert plain["withdrawal_N_per_m"] is None
+
+
 def test_everything_fits_a_screen_and_carries_its_sources(capsys):
     assert main(["fasteners", "--wood", "western redcedar"]) == 0
     shown = capsys.readouterr().out

@@ -3,6 +3,7 @@
 import sys
 
 import pytest
+from joint_designs import POST, joint
 from pages import pages, words
 from verdict_designs import block, design_text
 
@@ -26,6 +27,17 @@ def test_it_writes_a_page_of_the_units_paper(folder, capsys):
     assert main(["sheet", "post.toml", "-o", "a4.pdf", "--paper", "a4"]) == 0
     (page,) = pages((folder / "a4.pdf").read_bytes())
     assert [round(float(side)) for side in page.mediabox[2:]] == [595, 842]
+
+
+@pytest.mark.parametrize(("more", "status"), [((), 1), (("--full",), 0), (("--draft",), 0)])
+def test_what_is_not_ready_to_sell_has_a_draft_or_its_calculation_alone(
+    folder, capsys, more, status
+):
+    """Its nails do not hold."""
+    text = POST.replace("46 mph", "70 mph") + joint("block", "plank", count=4)
+    (folder / "nails.toml").write_text(text, encoding="utf-8")
+    assert main(["sheet", "nails.toml", "-o", "nails.pdf", *more]) == status
+    assert (folder / "nails.pdf").exists() is (status == 0)
 
 
 def test_an_existing_file_is_kept_unless_forced(folder, capsys):

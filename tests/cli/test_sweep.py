@@ -60,6 +60,21 @@ def test_two_sizes_make_a_grid_the_last_varying_fastest(folder, capsys):
     assert rows[2]["forecast_tipping_gust_m_s"] == one["limits"]["forecast_tipping_gust_m_s"]
 
 
+def test_a_key_right_beneath_its_heading_is_found(folder, capsys):
+    """Where it was not, the line would stand twice; a next table's key of that name is not it."""
+    file = folder / "light.toml"
+    text = HARBOUR_LIGHT.replace("[site]\n", "[site]\nwind = '40 mph'\n", 1)
+    file.write_text(text.replace("wind     = '58 mph'", "#", 1), encoding="utf-8")
+    words = ("--vary", "site.wind=40 mph..50 mph", "--steps", "2", "--format", "json")
+    status, out, err = run(capsys, *words)
+    assert (status, err) == (0, "")
+    rows = json.loads(out)["rows"]
+    assert [row["values"]["site.wind"] for row in rows] == ["40 mph", "50 mph"]
+    for row in rows:
+        one = by_hand(folder, ("'58 mph'", f"'{row['values']['site.wind']}'"))
+        assert row["word"] == one["verdict"]["word"]
+
+
 def test_wind_counts_and_keys_that_are_not_written_yet_are_varied_too(folder, capsys):
     rows = json.loads(
         run(capsys, "--vary", "site.wind=10 mph..90 mph", "--steps", "2", "--format", "json")[1]
