@@ -1,4 +1,4 @@
-"""Which bodies lie so near each other that the boxes round them touch."""
+"""Which bodies the boxes round which touch, and how far apart the boxes of others are."""
 
 from collections.abc import Sequence
 
@@ -18,3 +18,10 @@ def beside_each_other(bodies: Sequence[Body]) -> NDArray[np.bool_]:
     return np.asarray(
         ((low[:, None] <= high[None] + GAP) & (high[:, None] >= low[None] - GAP)).all(axis=-1)
     )
+
+
+def gap(of: Body, to: Body) -> float:
+    """Return the greatest clear distance in m between the upright boxes round two bodies."""
+    low, high = of.extent
+    other_low, other_high = to.extent
+    return float(np.maximum(np.maximum(low - other_high, other_low - high), 0.0).max())

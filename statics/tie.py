@@ -7,7 +7,7 @@ from numpy.typing import NDArray
 
 from ..units.arrays import Array
 from ..units.frozen import ByIdentity, ByValue
-from .contacts.meeting import Face
+from .contacts.face import Face
 from .pressed_joint import Shared, share
 from .stiffness import AXIAL, BED, LATERAL
 from .wrench import about, motion_rows

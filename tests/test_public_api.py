@@ -219,7 +219,7 @@ def test_no_folder_leads_back_to_itself(room):
 
 
 _ASK_EACH_OTHER = {
-    ("verdict.py", ("checks", "sizing")),
+    ("tied.py", ("checks", "sizing")),
     ("examination.py", ("checks", "sizing")),
 }
 """What would do is found by verdicts of pieces that are tried, and a verdict offers what does."""

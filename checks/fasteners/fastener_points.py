@@ -8,7 +8,7 @@ from shapely.geometry.base import BaseGeometry
 from ...design import plane
 from ...design.placing import about_z
 from ...design.structure import Structure
-from ...statics.contacts.meeting import Face
+from ...statics.contacts.face import Face
 from ...statics.tables.joint_table import JointRow
 from ...units.arrays import Array
 from . import fastener_layout as layout

@@ -8,7 +8,7 @@ import numpy as np
 from ...design.placing import Body
 from ...design.structure import Structure
 from ...materials.stock import lumber_sizes
-from ...statics.contacts.meeting import Face
+from ...statics.contacts.face import Face
 from ...statics.tables.fastener_key import CROWN_ACROSS
 from ...statics.tables.joint_table import JointRow
 from ...units.arrays import Array

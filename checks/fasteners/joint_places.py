@@ -7,7 +7,9 @@ import numpy as np
 
 from ...design.faults import DesignError, Fault
 from ...design.structure import Structure
-from ...statics.contacts.meeting import Face, gap, meeting
+from ...design.touching import gap
+from ...statics.contacts.face import Face
+from ...statics.contacts.meeting import meeting
 from ...statics.tables.joint_table import JointRow
 from ...units.arrays import Array
 from ...units.frozen import replace

@@ -8,8 +8,8 @@ from numpy.typing import NDArray
 
 from ... import materials
 from ...design.structure import Structure
+from ...statics.contacts.face import Face
 from ...statics.contacts.graph import GROUND, Graph
-from ...statics.contacts.meeting import Face
 from ...statics.stiffness import (
     AXIAL,
     LATERAL,

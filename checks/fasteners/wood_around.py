@@ -9,7 +9,7 @@ from ...design import plane
 from ...design.placing import Body
 from ...design.shapes.plans import Plan, Regular, at_height
 from ...design.shapes.shape import ALONG_AXIS
-from ...statics.contacts.meeting import Face
+from ...statics.contacts.face import Face
 from ...statics.contacts.surfaces import cut_of, surfaces_of
 from ...units.arrays import Array
 from ...units.frozen import ByIdentity, kept_with

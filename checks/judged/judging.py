@@ -133,6 +133,16 @@ def azimuth(vector: Array) -> float:
     return float(np.degrees(np.arctan2(vector[0], vector[1])) % 360.0)
 
 
+def failing_of(checks: Iterable[Check], *kinds: Kind) -> tuple[Check, ...]:
+    """Return the failing checks of some kinds, the worst first."""
+    return worst_first(check for check in checks if check.kind in kinds and not check.passes)
+
+
+def worst_first(checks: Iterable[Check]) -> tuple[Check, ...]:
+    """Return checks by how much is asked of what they hold; a frame that racks is the worst."""
+    return tuple(sorted(checks, key=lambda check: (check.kind is not Kind.RACKING, -check.rank)))
+
+
 class WithCheck(Protocol):
     """What was found of something, with its check."""
 

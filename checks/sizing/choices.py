@@ -5,7 +5,8 @@ from typing import Literal
 from ...units.frozen import ByValue
 from ..examination import Examination
 from ..judged.build_steps import down, up
-from ..verdict import Verdict, most
+from ..tied import most
+from ..verdict import Verdict
 from .forbidden import forbidden_foot
 from .remedy import WIND_CHECKS, Remedy, checks_pass, failing
 from .sizing_case import Case

@@ -2,7 +2,7 @@
 
 from ..anchoring.guy_choice import GuyChoice
 from ..examination import Examination
-from ..verdict import IDLE
+from ..tied import IDLE
 from .foot_bending import foot_bending
 from .remedy import RemedyReason
 

@@ -19,7 +19,7 @@ from ..anchoring.anchor_choice import (
 )
 from ..anchoring.anchored import anchor_pulls
 from ..examination import Examination
-from ..verdict import most
+from ..tied import most
 from .as_built import built, without_its_own
 from .laid_weight import least_weight
 from .remedy import checks_needed, checks_pass

@@ -16,7 +16,8 @@ from ..judged.finding import Amount, Ask, Day, Finding, FindingSlot, Several, Te
 from ..judged.judging import Kind
 from ..limits import Limits
 from ..not_looked_at import NotLookedAt, Topic
-from ..verdict import HOLDING, Tied, Way, Word
+from ..tied import HOLDING, Tied, Way
+from ..verdict import Word
 from .surroundings import act_by_exposure
 
 _CALM = 31.0 * MPH

@@ -8,7 +8,7 @@ from ...checks.examination import examine
 from ...checks.inputs import read_text
 from ...checks.sizing.remedy import RemedyReason, checks_needed, failing
 from ...checks.sizing.ways import REMEDY_KINDS, Sizing, remedy_of, size_design
-from ...checks.verdict import WAY_NAMES
+from ...checks.tied import WAY_NAMES
 from ...design.faults import DesignError
 from ...design.model import Design
 from ...report.wording.faults import clean, fault_lines

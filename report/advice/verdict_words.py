@@ -3,7 +3,8 @@
 from collections.abc import Sequence
 
 from ...checks.judged.judging import Check, Kind
-from ...checks.verdict import Verdict, Way, Word
+from ...checks.tied import Way
+from ...checks.verdict import Verdict, Word
 from ..messages.messages import (
     ALONE,
     DEEPER,

@@ -5,7 +5,8 @@ from math import ceil
 
 from ...checks.judged.judging import Check, Kind
 from ...checks.limits import GREATEST_GUST
-from ...checks.verdict import Reason, Verdict, Way, Word, most
+from ...checks.tied import Way, most
+from ...checks.verdict import Reason, Verdict, Word
 from ...units.frozen import ByValue, replace
 from ..messages import messages
 from ..messages.messages import About

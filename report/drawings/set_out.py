@@ -6,7 +6,7 @@ import numpy as np
 
 from ...checks.anchoring.held import Held, held_by
 from ...checks.examination import Examination
-from ...checks.verdict import Way
+from ...checks.tied import Way
 from ...design.placing import about_z
 from ...materials import anchors as kinds
 from ...statics.tables.anchor_table import AnchorRow, GuyRow

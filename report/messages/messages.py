@@ -5,7 +5,8 @@ from enum import StrEnum
 from ...checks.judged.judging import Kind
 from ...checks.not_looked_at import Topic
 from ...checks.stated.from_memory import Value
-from ...checks.verdict import Reason, Way, Word
+from ...checks.tied import Way
+from ...checks.verdict import Reason, Word
 
 
 class About(StrEnum):

@@ -7,7 +7,8 @@ from ...checks.holder import holder_of
 from ...checks.sizing.anchor_pull import people_pull
 from ...checks.stated.shortfalls import loads_not_stood, loose_off
 from ...checks.stated.surroundings import act_by_exposure
-from ...checks.verdict import Verdict, Way
+from ...checks.tied import Way
+from ...checks.verdict import Verdict
 from ...design.file.record_table import Record
 from ...loads.wind.site import Site
 from ...materials import find_material as material

@@ -2,7 +2,8 @@
 
 import numpy as np
 
-from ...checks.verdict import Verdict, Way
+from ...checks.tied import Way
+from ...checks.verdict import Verdict
 from ...materials import anchors as kinds
 from ...materials import guy_lines
 from ..advice.what_to_do import bags_said, weight_said

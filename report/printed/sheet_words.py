@@ -1,6 +1,7 @@
 """What the page for a buyer says, in the words of whoever has the piece in the yard."""
 
-from ...checks.verdict import Verdict, Way
+from ...checks.tied import Way
+from ...checks.verdict import Verdict
 from ..advice.what_to_do import joints_said, limits_said, not_looked_at_row
 from ..messages import page_messages as messages
 from ..wording.remark import are_many, capital, cut_short, few, joined

@@ -1,7 +1,8 @@
 """The first screen: the word, what to do, what to mend, what was not looked at; with a picture."""
 
 from ...checks.examination import Examination
-from ...checks.verdict import GOOD, HOLDABLE, WAY_NAMES, Verdict, Word
+from ...checks.tied import WAY_NAMES
+from ...checks.verdict import GOOD, HOLDABLE, Verdict, Word
 from ..advice.verdict_words import if_fastened, why
 from ..advice.what_to_do import (
     MOST_MENDS,

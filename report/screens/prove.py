@@ -1,7 +1,7 @@
 """How to prove the weight and balance by hand: a spring scale, a level pull, a helper."""
 
 from ...checks.stated.proof import Proof
-from ...checks.verdict import most
+from ...checks.tied import most
 from ..wording.amounts import Amounts
 from ..wording.lines import Line, wrapped
 from ..wording.words import side_said

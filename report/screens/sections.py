@@ -1,7 +1,7 @@
 """What stands behind the first screen, a section for each option: loaded where it is asked for."""
 
 from ...checks.examination import Examination
-from ...checks.verdict import Way
+from ...checks.tied import Way
 from ...units.frozen import ByValue, values_by_name
 from ..told.facts import facts_of
 from ..wording.amounts import Amounts

@@ -5,7 +5,8 @@ from ...checks.sizing.mending import mending
 from ...checks.sizing.remedy import RemedyReason
 from ...checks.sizing.ways import Sizing
 from ...checks.sizing.why_none import why_none
-from ...checks.verdict import Verdict, Way
+from ...checks.tied import Way
+from ...checks.verdict import Verdict
 from ..advice.mends import mends
 from ..advice.what_to_do import MOST_MENDS, ScreenRow, first_things, subject
 from ..messages import messages

@@ -14,8 +14,9 @@ from ...design.structure import Structure
 from ...units.arrays import Array
 from ...units.frozen import ByIdentity
 from ..tables.joint_table import JointRow
+from .face import Face, point_face
 from .fit import CARRIED_ACROSS, FIT
-from .meeting import Face, boxes_near, capping, faces_met, point_face
+from .meeting import boxes_near, capping, faces_met
 from .surfaces import Surfaces, surfaces_of
 
 GROUND = -1

@@ -1,95 +1,29 @@
 """Where two bodies meet: the face that they share, and which way one leaves the other."""
 
 from collections.abc import Callable, Iterator
-from functools import cached_property
 
 import numpy as np
-import shapely
 from numpy.typing import NDArray
-from shapely import affinity
 from shapely.geometry.base import BaseGeometry
 
 from ...design import plane
 from ...design.placing import Body
 from ...units.arrays import Array
-from ...units.frozen import ByIdentity, replace
-from .bed import cells
+from .face import (
+    FIT_REACH,
+    LEAST_FACE,
+    LEVEL_FROM,
+    Face,
+    axes_of,
+    face_in_plane,
+    face_rank,
+    shared_region,
+)
 from .fit import FIT
 from .surfaces import EXACT_LENGTH, ConvexPiece, Surfaces, cut_of, outline, surfaces_of
 
-_LEAST = 1.0e-6
-"""Area (m2) below which two faces touch in a line or a point only."""
-
-_NARROW = 1.0e-4
-"""Width (m) below which what two faces share is a line."""
-
-_REACHES = FIT + 1.0e-9
-"""The fit is inclusive, whatever the last digit of a sum is."""
-
-_LEVEL = 1.0 - 1.0e-9
 _MOST, _MOST_DEEP = 6, 24
 """So many planes are tried of two pieces that touch, and of two that lie within each other."""
-
-
-class Face(ByIdentity, frozen=True):
-    """Where two bodies meet: ``area`` in a plane (m), with ``origin`` and axes (3,) on the site.
-
-    ``area`` is a polygon, or a segment or a point where they meet in no more. ``leaves`` is the
-    unit vector in which the one body leaves the other; ``right`` and ``up`` are the axes of the
-    plane: right x up = leaves. ``deep`` is how far in m they lie within each other, 0 where they
-    touch within the fit.
-    """
-
-    area: BaseGeometry
-    origin: Array
-    right: Array
-    up: Array
-    leaves: Array
-    deep: float = 0.0
-
-    def on_site(self, points: Array) -> Array:
-        """Return points (…, 2) of the plane on the site (…, 3)."""
-        return self.origin + points[..., :1] * self.right + points[..., 1:] * self.up
-
-    def in_plane(self, points: Array) -> Array:
-        """Return points (…, 3) of the site in the plane (…, 2)."""
-        off = points - self.origin
-        return np.stack([off @ self.right, off @ self.up], axis=-1)
-
-    def bed(self, rows: int) -> tuple[Array, Array]:
-        """Return points (n, 3) over the face and the area (n,) in m2 for which each stands."""
-        known = self._beds
-        if rows not in known:
-            found = cells(self.area, rows)
-            known[rows] = self.on_site(found.points), found.area
-        return known[rows]
-
-    @cached_property
-    def _beds(self) -> dict[int, tuple[Array, Array]]:
-        return {}
-
-    @property
-    def is_level(self) -> bool:
-        """Return whether one body stands on, or hangs under, the other."""
-        return abs(float(self.leaves[2])) > 0.5
-
-    def widened(self, by: float) -> "Face":
-        """Return the face itself, or of a segment or point a strip or spot ``by`` m round it."""
-        if self.area.area > 0.0:
-            return self
-        return replace(self, area=self.area.buffer(by, cap_style="square"))
-
-    @property
-    def in_plan(self) -> BaseGeometry:
-        """Return the region as seen from above, on the site (m); of an upright one a line."""
-        (a, d), (b, e) = self.right[:2].tolist(), self.up[:2].tolist()
-        x, y = self.origin[:2].tolist()
-        return affinity.affine_transform(self.area, [a, b, d, e, x, y])
-
-    @property
-    def middle(self) -> Array:
-        """Return the middle (3,) of where they meet, on the site."""
-        return self.on_site(plane.middle(self.area))
 
 
 def meeting(of: Body, to: Body, bridged: bool = False) -> Face | None:
@@ -111,51 +45,19 @@ def faces_met(of: Surfaces, to: Surfaces, bridged: bool = False) -> Face | None:
         return None
     found: Face | None = None
     for face in _faces(of, to):
-        if face.area.area > 0.0 and abs(face.leaves[2]) > _LEVEL and face.deep <= 0.0:
+        if face.area.area > 0.0 and abs(face.leaves[2]) > LEVEL_FROM and face.deep <= 0.0:
             return face
-        if found is None or _rank(face) > _rank(found):
+        if found is None or face_rank(face) > face_rank(found):
             found = face
     if bridged and (found is None or found.area.area <= 0.0):
         return _within_outline(of, to) or found
     return found
 
 
-def boxes_near(one: Array, other: Array, fit: float = FIT) -> NDArray[np.bool_]:
-    """Return whether upright boxes (2, …, 3) lie within a distance of each other on every axis."""
+def boxes_near(one: Array, other: Array) -> NDArray[np.bool_]:
+    """Return whether upright boxes (2, …, 3) lie within the fit of each other on every axis."""
     apart = np.maximum(one[0] - other[1], other[0] - one[1])
-    return np.asarray((apart <= fit + 1.0e-9).all(axis=-1))
-
-
-def gap(of: Body, to: Body) -> float:
-    """Return the greatest clear distance in m between the upright boxes round two bodies."""
-    low, high = of.extent
-    other_low, other_high = to.extent
-    return float(np.maximum(np.maximum(low - other_high, other_low - high), 0.0).max())
-
-
-def axes_of(leaves: Array) -> tuple[Array, Array]:
-    """Return the axes ``right`` and ``up`` (3,) of the plane that a unit vector (3,) leaves.
-
-    Of a level plane x, and y as seen from where it leaves; of others the level one to the right as
-    one looks at it, and up.
-    """
-    if abs(float(leaves[2])) > _LEVEL:
-        return np.array([1.0, 0.0, 0.0]), np.array([0.0, float(np.sign(leaves[2])), 0.0])
-    right = np.array([-leaves[1], leaves[0], 0.0]) / float(np.hypot(leaves[0], leaves[1]))
-    return right, np.cross(leaves, right)
-
-
-def point_face(at: Array, leaves: Array) -> Face:
-    """Return a face that is one point (3,) of the site."""
-    right, up = axes_of(leaves)
-    return Face(shapely.Point(0.0, 0.0), at, right, up, leaves)
-
-
-def _rank(face: Face) -> tuple[int, float]:
-    """Return which of two faces counts: areas first, touching before deep ones, the greater one."""
-    if face.area.area > 0.0:
-        return (3 if face.deep <= 0.0 else 2), face.area.area
-    return (1 if face.area.length > 0.0 else 0), face.area.length
+    return np.asarray((apart <= FIT_REACH).all(axis=-1))
 
 
 def _faces(of: Surfaces, to: Surfaces) -> Iterator[Face]:
@@ -176,7 +78,7 @@ def _goes_into(piece: ConvexPiece, around: Surfaces) -> bool:
     """Return whether a piece lies deeper in the outline of a hollow body than it may touch it."""
     for hull in around.hulls:
         ways = np.vstack([hull.normals, -piece.normals, *_ways_of_rounds(piece, hull)])
-        if float((-piece.reach(-ways) - hull.reach(ways)).max(initial=-np.inf)) < -_REACHES:
+        if float((-piece.reach(-ways) - hull.reach(ways)).max(initial=-np.inf)) < -FIT_REACH:
             return True
     return False
 
@@ -189,10 +91,10 @@ def _of_pieces(
     first, second = -p.reach(-ways), q.reach(ways)
     apart = first - second
     best = int(apart.argmax())
-    if apart[best] > _REACHES:
+    if apart[best] > FIT_REACH:
         return
-    touching = np.flatnonzero(apart >= -_REACHES)
-    level = np.abs(ways[touching, 2]) > _LEVEL
+    touching = np.flatnonzero(apart >= -FIT_REACH)
+    level = np.abs(ways[touching, 2]) > LEVEL_FROM
     order = touching[np.lexsort((-apart[touching], ~level))]
     lines: list[Face] = []
     for k in order[:_MOST]:
@@ -203,14 +105,14 @@ def _of_pieces(
         if face is not None:
             lines.append(face)
     crossed, clear = _crossing(of, to, p, q)
-    if clear > _REACHES:
+    if clear > FIT_REACH:
         return
     if len(touching):
         if crossed is not None and clear > float(apart[best]) + EXACT_LENGTH:
             yield crossed
         else:
             yield from lines
-    elif crossed is not None and clear >= -_REACHES:
+    elif crossed is not None and clear >= -FIT_REACH:
         yield crossed
     else:
         yield from _deep(of, to, p, q, ways, first, second, hollow)
@@ -251,7 +153,7 @@ def _crossing(
     first, second = -p.reach(-ways), q.reach(ways)
     best = int((first - second).argmax())
     clear = float(first[best] - second[best])
-    if abs(clear) > _REACHES:
+    if abs(clear) > FIT_REACH:
         return None, clear
     return _touching(of, to, ways[best], float(first[best]), float(second[best])), clear
 
@@ -261,7 +163,7 @@ def _touching(of: Surfaces, to: Surfaces, way: Array, first: float, second: floa
     right, up = axes_of(way)
     one = _lying(of, -way, -first, right, up)
     other = _lying(to, way, second, right, up)
-    return _face(_shared(one, other), way, second, right, up)
+    return face_in_plane(shared_region(one, other), way, second, right, up)
 
 
 def _lying(body: Surfaces, way: Array, reach: float, right: Array, up: Array) -> BaseGeometry:
@@ -307,7 +209,9 @@ def _deep(
         middle = 0.5 * float(first[k] + second[k])
         right, up = axes_of(ways[k])
         both = [cut_of(body, ways[k], middle, right, up) for body in (of, to)]
-        found = _face(both[0].intersection(both[1]), ways[k], middle, right, up, float(deep[k]))
+        found = face_in_plane(
+            both[0].intersection(both[1]), ways[k], middle, right, up, float(deep[k])
+        )
     if found is not None:
         yield found
 
@@ -319,12 +223,12 @@ def _cut_by_a_face(
     right, up = axes_of(way)
     lies, cut = _lying(to, way, second, right, up), cut_of(of, way, second, right, up)
     at, shared = second, lies.intersection(cut)
-    if shared.area <= _LEAST:
+    if shared.area <= LEAST_FACE:
         lies, cut = _lying(of, -way, -first, right, up), cut_of(to, way, first, right, up)
         at, shared = first, lies.intersection(cut)
-    if shared.area <= _LEAST:
+    if shared.area <= LEAST_FACE:
         return None
-    return _face(shared, way, at, right, up, second - first)
+    return face_in_plane(shared, way, at, right, up, second - first)
 
 
 def _in_cavity(
@@ -335,22 +239,22 @@ def _in_cavity(
     at, reach = cavity.reach(normals), piece.reach(normals)
     ends = np.max([hull.reach(normals) for hull in around.hulls], axis=0) <= at + EXACT_LENGTH
     least = -piece.reach(-normals)
-    near = ~ends & (reach >= at - _REACHES) & (least <= at + _REACHES)
-    touching = near & (reach <= at + _REACHES)
+    near = ~ends & (reach >= at - FIT_REACH) & (least <= at + FIT_REACH)
+    touching = near & (reach <= at + FIT_REACH)
     for k in np.flatnonzero(touching):
         wall, lies = _wall(around, normals[k], float(at[k])), float(reach[k])
         right, up = axes_of(way * normals[k])
-        shared = _shared(_lying(inside, normals[k], lies, right, up), wall(right, up))
-        face = _face(shared, way * normals[k], way * float(at[k]), right, up)
+        shared = shared_region(_lying(inside, normals[k], lies, right, up), wall(right, up))
+        face = face_in_plane(shared, way * normals[k], way * float(at[k]), right, up)
         if face is not None:
             yield face
     for k in np.flatnonzero(near & ~touching):
         wall = _wall(around, normals[k], float(at[k]))
         right, up = axes_of(way * normals[k])
         shared = cut_of(inside, normals[k], float(at[k]), right, up).intersection(wall(right, up))
-        if shared.area > _LEAST:
+        if shared.area > LEAST_FACE:
             deep = float(reach[k] - at[k])
-            face = _face(shared, way * normals[k], way * float(at[k]), right, up, deep)
+            face = face_in_plane(shared, way * normals[k], way * float(at[k]), right, up, deep)
             if face is not None:
                 yield face
 
@@ -379,7 +283,7 @@ def _within_outline(of: Surfaces, to: Surfaces, only_walls_of_lower: bool = Fals
     up = np.array([0.0, 0.0, 1.0])
     for upper, lower, way in ((of, to, up), (to, of, -up)):
         low, high = float(upper.box[0, 2]), float(lower.box[1, 2])
-        if abs(low - high) > _REACHES:
+        if abs(low - high) > FIT_REACH:
             continue
         right, along = axes_of(way)
         above = _lying(upper, -up, -low, right, along)
@@ -387,66 +291,6 @@ def _within_outline(of: Surfaces, to: Surfaces, only_walls_of_lower: bool = Fals
         pairs = ((below, above), (above, below))
         for walls, other in pairs[:1] if only_walls_of_lower else pairs:
             shared = walls.intersection(other.convex_hull)
-            if shared.area > _LEAST:
-                return _face(shared, way, float(way[2]) * high, right, along)
+            if shared.area > LEAST_FACE:
+                return face_in_plane(shared, way, float(way[2]) * high, right, along)
     return None
-
-
-def _shared(one: BaseGeometry, other: BaseGeometry) -> BaseGeometry:
-    """Return what two regions of a plane share; of such as lie beside each other the line between.
-
-    Regions that end within the fit of each other meet there.
-    """
-    shared = one.intersection(other)
-    if not shared.is_empty:
-        return shared
-    if one.is_empty or other.is_empty or one.distance(other) > _REACHES:
-        return plane.NOTHING
-    reach = 0.5 * _REACHES + EXACT_LENGTH
-    strip = plane.narrowest_box(one.buffer(reach).intersection(other.buffer(reach)))
-    return _midline(strip, 4.0 * reach)
-
-
-def _midline(corners: Array, least: float) -> BaseGeometry:
-    """Return the line along the middle of a rectangle (4, 2); of a short one its middle."""
-    if len(corners) < 4:
-        return plane.line(corners[:2]) if len(corners) > 1 else shapely.Point(corners[0])
-    if np.linalg.norm(corners[1] - corners[0]) < np.linalg.norm(corners[2] - corners[1]):
-        corners = np.roll(corners, -1, axis=0)
-    ends = np.array([corners[[0, 3]].mean(axis=0), corners[[1, 2]].mean(axis=0)])
-    if float(np.linalg.norm(ends[1] - ends[0])) <= least:
-        return shapely.Point(ends.mean(axis=0))
-    return plane.line(ends)
-
-
-def _face(
-    shared: BaseGeometry, way: Array, at: float, right: Array, up: Array, deep: float = 0.0
-) -> Face | None:
-    """Return the face of what is shared in the plane ``way . x = at``; None where nothing is."""
-    if shared.is_empty:
-        return None
-    area = _of_one_kind(shared)
-    middle = plane.middle(area)
-    if abs(float(way[2])) > _LEVEL:
-        return Face(area, at * way, right, up, way, deep)
-    upright = abs(float(way[2])) < 1.0e-9
-    place = np.array([middle[0], 0.0 if upright else middle[1]])
-    origin = at * way + place[0] * right + place[1] * up
-    moved = affinity.translate(area, -float(place[0]), -float(place[1]))
-    return Face(moved, origin, right, up, way, deep)
-
-
-def _of_one_kind(shared: BaseGeometry) -> BaseGeometry:
-    """Return the areas of what is shared; where it has none to speak of, its line or point."""
-    areas = plane.pieces(shared)
-    if areas and (whole := plane.union_of(areas)).area > _LEAST:
-        if 2.0 * whole.area > _NARROW * whole.length:
-            return whole
-        return _midline(plane.narrowest_box(whole), 0.0)
-    lines = [one for one in shapely.get_parts(shared).tolist() if one.length > 0.0]
-    if not lines:
-        return shapely.Point(plane.coordinates(shared)[0])
-    ends = plane.coordinates(plane.union_of(lines))
-    if len(ends) == 2:
-        return plane.line(ends)
-    return _midline(plane.narrowest_box(plane.hull(ends)), 0.0)

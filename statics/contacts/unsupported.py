@@ -5,11 +5,11 @@ import numpy as np
 from ...design import plane
 from ...design.faults import Fault
 from ...design.structure import Structure
+from ...design.touching import gap
 from ...units import INCH
 from ..tables.joint_table import JointRow
 from .fit import FIT
 from .graph import Graph, Holds, swings
-from .meeting import gap
 
 
 def unsupported(graph: Graph) -> tuple[Fault, ...]:

@@ -15,15 +15,14 @@ from yardfast.checks.inputs import read_text
 from yardfast.checks.judged.judging import Kind
 from yardfast.checks.not_looked_at import Topic
 from yardfast.checks.stated.surroundings import act_by_exposure
+from yardfast.checks.tied import HOLDING, Way
 from yardfast.checks.verdict import (
     BY_PEOPLE,
     GOOD,
-    HOLDING,
     IN_PART,
     OF_POSTS,
     Reason,
     Verdict,
-    Way,
     Word,
     until,
     verdict_of,

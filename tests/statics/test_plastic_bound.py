@@ -11,7 +11,7 @@ import pytest
 import shapely
 from scipy.optimize import brentq, linprog
 
-from yardfast.statics.contacts.meeting import Face
+from yardfast.statics.contacts.face import Face
 from yardfast.statics.stiffness import AXIAL, LATERAL, SETS
 from yardfast.statics.tie import Tie, Variant, share_of
 

@@ -11,7 +11,7 @@ from yardfast.checks.fasteners.ties import Fastened
 from yardfast.checks.inputs import read_text
 from yardfast.checks.joints.joint_check import TieDemand, _held
 from yardfast.checks.judged.judging import Kind
-from yardfast.statics.contacts.meeting import Face
+from yardfast.statics.contacts.face import Face
 from yardfast.statics.stiffness import AXIAL, LATERAL
 from yardfast.statics.tie import Tie
 

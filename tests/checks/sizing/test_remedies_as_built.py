@@ -12,7 +12,7 @@ from yardfast.checks.inputs import read
 from yardfast.checks.sizing.laid_weight import with_weight
 from yardfast.checks.sizing.remedy import RemedyReason
 from yardfast.checks.sizing.ways import remedy_of
-from yardfast.checks.verdict import Way
+from yardfast.checks.tied import Way
 from yardfast.design.faults import DesignError
 from yardfast.design.model import Part, Place
 from yardfast.design.shapes.bodies import Shell, Solid
