@@ -40,6 +40,7 @@ from yardfast.materials import (
     anchors,
     ballast,
     bought,
+    fastener_sizes,
     fasteners,
     grounds,
     guy_lines,
@@ -199,7 +200,7 @@ def named() -> None:
             _ask(lambda s=stuff, t=thick: sheets.find_sheet(s, t))
         for each in (metal.find_metal, plastic.find_plastic, bought.sold_as, joint_material_of):
             _ask(lambda f=each, s=stuff: f(s))
-        for fastener in fasteners.fastener_names():
+        for fastener in fastener_sizes.fastener_names():
             for into in ("side grain", "end grain"):
                 wood = joint_material_of(stuff)
                 driven = Driven(wood, wood, 0.75 * INCH, 3.0 * INCH, into)

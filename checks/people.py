@@ -5,7 +5,7 @@ import numpy as np
 from .. import references
 from ..design import plane
 from ..design.sections import section
-from ..design.shapes.shape import corners
+from ..design.shapes.hulls import corners
 from ..design.structure import Structure
 from ..loads.combinations import Factors
 from ..references import TableRow

@@ -12,7 +12,7 @@ from .faults import DesignError, Fault
 from .model import Design, Part
 from .placing import Body
 from .sections import section
-from .shapes.shape import corners
+from .shapes.hulls import corners
 
 BEDDING = 0.010
 """How far (m) an edge or a point is taken to bed into what it stands on: judgement."""

@@ -10,7 +10,7 @@ from . import plane
 from .on_ground import TOUCHING
 from .placing import Body
 from .plane import Polygons
-from .shapes.shape import Disc, Hull, rim
+from .shapes.hulls import Disc, Hull, rim
 
 _CIRCLE_POINTS = 72
 """Corners of the polygon that stands for a circle seen at a slant; it has the circle's area."""

@@ -9,7 +9,7 @@ from ..units.arrays import Array, distinct
 from ..units.frozen import ByValue
 from .placing import Body
 from .sections import section
-from .shapes.shape import Hull
+from .shapes.hulls import Hull
 from .structure import Structure
 
 LEAST_FRACTION = 0.02

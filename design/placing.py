@@ -12,7 +12,8 @@ from ..units.arrays import Array
 from ..units.frozen import ByIdentity, replace
 from .model import Design, Part, Place
 from .shapes.edges import Edges, edges_of
-from .shapes.shape import Hull, Shape, Sphere, corners
+from .shapes.hulls import Hull, Sphere, corners
+from .shapes.shape import Shape
 
 _ALIKE = 1.0e-6
 """Points as near as this (m) are one."""

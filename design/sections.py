@@ -8,7 +8,7 @@ from shapely.geometry.base import BaseGeometry
 from . import plane
 from .placing import Body
 from .shapes.edges import Edges
-from .shapes.shape import Disc, Sphere, rim
+from .shapes.hulls import Disc, Sphere, rim
 
 
 def section(body: Body, z: float) -> BaseGeometry:

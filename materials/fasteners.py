@@ -1,28 +1,30 @@
 """What a fastener's trade name means: its sizes and steel, from the published tables."""
 
-from collections.abc import Mapping, Sequence
-from functools import cache
+from collections.abc import Sequence
 from typing import Any
-
-import numpy as np
 
 from .. import references, units
 from ..references import TableRow
 from ..references.table import weakest_confidence
 from .fastener import Fastener
+from .fastener_sizes import (
+    MILLIMETRE,
+    fastener_names,
+    inches,
+    metric_nail,
+    named_row,
+    sized_row,
+    steel_row,
+    unknown_fastener,
+)
 from .fastener_words import Words, read_words
 
 _GIVEN = "diameter and length as given"
-_SUGGESTED = 4
-"""So many of one designation are offered: all sorts of a nail."""
 _INCH_POUND = units.INCH * units.POUND_FORCE
-_MM = 1.0e-3
 
 _ROUNDED = 0.0001
 _LONG_BOLT = 6.0
 """Inches above which bolts have the longer thread, by the names of the tables' columns."""
-_MOST_APART = 0.0005
-"""Inches between a given diameter and the nominal size that it is taken for."""
 
 
 def find_fastener(text: str) -> Fastener:
@@ -43,11 +45,6 @@ def find_fastener(text: str) -> Fastener:
     return _BY_KIND[kind](words)
 
 
-def fastener_names() -> list[str]:
-    """Return the trade name of every size in the tables, without length where it has many."""
-    return [name for named in _tables().values() for name in named]
-
-
 def all_fasteners() -> list[Fastener]:
     """Return every fastener of ``fastener_names()``, to be shown as a table."""
     return [find_fastener(name) for name in fastener_names()]
@@ -57,48 +54,40 @@ def _nail(words: Words) -> Fastener:
     ring = words.facts.get("shank") == "ring"
     sort = words.facts.get("sort", "")
     if words.designation is None:
-        row = _metric_nail(words.diameter)
-        head = None if row is None else float(row["head_mm"]) * _MM
+        row = metric_nail(words.diameter)
+        head = None if row is None else float(row["head_mm"]) * MILLIMETRE
         also = () if row is None else (row,)
         return _built(words, "nail", None, words.diameter, also=also, head_diameter=head)
     if ring and sort:
-        raise _unknown(words)
+        raise unknown_fastener(words)
     name = f"{words.designation} {'ring-shank' if ring else sort} nail".replace("  ", " ")
-    row = _named("nail", name) or _named("nail", name.removesuffix(" nail"))
+    row = named_row("nail", name) or named_row("nail", name.removesuffix(" nail"))
     if row is None:
-        raise _unknown(words)
+        raise unknown_fastener(words)
     if "shortest_in" in row:
-        longest = _inches(row, "longest_in") or 0.0
-        shortest = _inches(row, "shortest_in") or 0.0
+        longest = inches(row, "longest_in") or 0.0
+        shortest = inches(row, "shortest_in") or 0.0
         if words.length is not None and not shortest - 1e-6 <= words.length <= longest + 1e-6:
             made = f"{row['shortest_in']} to {row['longest_in']} in"
             raise ValueError(f"{words.text!r}: it is made {made} long")
         length = words.length
     else:
-        length = _inches(row, "length_in") or 0.0
+        length = inches(row, "length_in") or 0.0
         if words.length is not None and abs(words.length - length) > 1e-4:
             raise ValueError(f"{words.text!r}: it is {row['length_in']} in long")
     return _built(
         words,
         "nail",
         row,
-        _inches(row, "shank_dia_in"),
+        inches(row, "shank_dia_in"),
         length=length,
-        thread_length=_inches(row, "thread_length_in"),
-        head_diameter=_inches(row, "head_dia_in"),
+        thread_length=inches(row, "thread_length_in"),
+        head_diameter=inches(row, "head_dia_in"),
     )
 
 
-def _metric_nail(diameter: float | None) -> TableRow | None:
-    """Return the round wire nail of a shank in m, as it is sold by the millimetre, or None."""
-    for row in references.table("wood/metric_nails_geometry").rows:
-        if diameter is not None and abs(float(row["shank_mm"]) * _MM - diameter) < 0.01 * _MM:
-            return row
-    return None
-
-
 def _wood_screw(words: Words) -> Fastener:
-    row = _sized(words, "wood screw", "nominal_dia_in")
+    row = sized_row(words, "wood screw", "nominal_dia_in")
     if row is None:
         return _built(words, "wood screw", None, words.diameter)
     head = words.facts.get("head", "flat")
@@ -108,31 +97,24 @@ def _wood_screw(words: Words) -> Fastener:
         words,
         "wood screw",
         row,
-        _inches(row, "nominal_dia_in"),
+        inches(row, "nominal_dia_in"),
         thread_length=None if words.length is None else words.length * 2.0 / 3.0,
-        root_diameter=_inches(row, "root_dia_in"),
-        head_diameter=_inches(row, "washer_head_in" if head == "washer" else f"{head}_head_min_in"),
-        countersink=_inches(row, "flat_head_height_in") if head == "flat" else None,
+        root_diameter=inches(row, "root_dia_in"),
+        head_diameter=inches(row, "washer_head_in" if head == "washer" else f"{head}_head_min_in"),
+        countersink=inches(row, "flat_head_height_in") if head == "flat" else None,
         notes=(thread, *assumed),
     )
 
 
 def _deck_screw(words: Words) -> Fastener:
-    row = _sized(words, "deck screw", "thread_outer_in")
+    row = sized_row(words, "deck screw", "thread_outer_in")
     note = "not standardised: head, root, thread and steel are the maker's"
-    diameter = words.diameter if row is None else _inches(row, "thread_outer_in")
+    diameter = words.diameter if row is None else inches(row, "thread_outer_in")
     return _built(words, "deck screw", row, diameter, steel=None, notes=(note,))
 
 
-def deck_screw_root(diameter: float) -> float | None:
-    """Return the root in m of a deck screw of a diameter in m, as one maker's report has it."""
-    sizes = references.table("wood/deck_screws_geometry")
-    near = np.abs(sizes.si("thread_outer_in") - diameter) < _MOST_APART * units.INCH
-    return float(sizes.si("root_dia_in")[near][0]) if near.any() else None
-
-
 def _lag_screw(words: Words) -> Fastener:
-    row = _sized(words, "lag screw", "dia_in")
+    row = sized_row(words, "lag screw", "dia_in")
     if row is None:
         return _built(words, "lag screw", None, words.diameter)
     inch = units.factor("in")
@@ -141,40 +123,40 @@ def _lag_screw(words: Words) -> Fastener:
         words,
         "lag screw",
         row,
-        _inches(row, "dia_in"),
+        inches(row, "dia_in"),
         thread_length=None if L is None else min(L / 2.0 + 0.5 * inch, 6.0 * inch, L),
-        root_diameter=_inches(row, "root_dia_in"),
-        tip_length=_inches(row, "tip_length_in"),
-        head_diameter=_inches(row, "head_across_flats_in"),
+        root_diameter=inches(row, "root_dia_in"),
+        tip_length=inches(row, "tip_length_in"),
+        head_diameter=inches(row, "head_across_flats_in"),
         notes=("thread: half the length and 1/2 in, at most 6 in, NDS 2018 Appendix L2",),
     )
 
 
 def _bolt(words: Words) -> Fastener:
     carriage = words.facts.get("sort") == "carriage"
-    row = _sized(words, "carriage bolt" if carriage else "bolt", "dia_in")
+    row = sized_row(words, "carriage bolt" if carriage else "bolt", "dia_in")
     if row is None:
-        raise _unknown(words)
+        raise unknown_fastener(words)
     long = words.length is not None and words.length > _LONG_BOLT * units.factor("in") + 1.0e-6
     return _built(
         words,
         "bolt",
         row,
-        _inches(row, "dia_in"),
+        inches(row, "dia_in"),
         "bolt",
-        thread_length=_inches(row, "thread_length_over_6_in" if long else "thread_length_in"),
-        root_diameter=_inches(row, "root_dia_in"),
+        thread_length=inches(row, "thread_length_over_6_in" if long else "thread_length_in"),
+        root_diameter=inches(row, "root_dia_in"),
         tip_length=0.0,
-        head_diameter=_inches(row, "head_dia_min_in"),
+        head_diameter=inches(row, "head_dia_min_in"),
     )
 
 
 def _staple(words: Words) -> Fastener:
-    row = _named("staple", f"{words.designation} staple")
+    row = named_row("staple", f"{words.designation} staple")
     if row is None:
-        raise _unknown(words)
+        raise unknown_fastener(words)
     diameter, least, most = (
-        _inches(row, column) or 0.0 for column in ("leg_dia_in", "crown_least_in", "crown_most_in")
+        inches(row, column) or 0.0 for column in ("leg_dia_in", "crown_least_in", "crown_most_in")
     )
     crown = least if words.crown is None else words.crown
     if not least - _ROUNDED <= crown <= most + _ROUNDED:
@@ -231,9 +213,9 @@ def _built(
     ``also`` are other rows that it rests on.
     """
     if diameter is None:
-        raise _unknown(words)
+        raise unknown_fastener(words)
     hardened = "hardened" in words.facts
-    strength = steel and _steel("hardened nail" if hardened else steel, diameter)
+    strength = steel and steel_row("hardened nail" if hardened else steel, diameter)
     rows = [each for each in (row, strength, *also) if each]
     sources = [_GIVEN] * (row is None) + [each["source"] for each in rows]
     notes = [*sizes.pop("notes", ()), *(each.get("confidence_note", "") for each in rows)]
@@ -258,74 +240,3 @@ def _built(
         notes=tuple(note for note in notes if note),
         **sizes,
     )
-
-
-def _steel(steel: str, diameter: float) -> TableRow | None:
-    """Return the row of bending yield strength for a diameter in m; None beyond the table."""
-    D = round(diameter / units.factor("in"), 6)
-    for row in references.table("wood/fastener_bending_yield").where("steel", steel):
-        if float(row["above_in"]) < D <= float(row["up_to_in"]):
-            return row
-    return None
-
-
-def _sized(words: Words, kind: str, column: str) -> TableRow | None:
-    """Return the row of a designation or of a diameter that is a nominal one; None for others.
-
-    KeyError where a designation is not in the table.
-    """
-    if words.designation is not None:
-        row = _named(kind, f"{words.designation} {kind}")
-        if row is None:
-            raise _unknown(words)
-        return row
-    if not words.diameter:
-        return None
-    inches = words.diameter / units.factor("in")
-    near = min(_tables()[kind].values(), key=lambda row: abs(float(row[column]) - inches))
-    return near if abs(float(near[column]) - inches) <= _MOST_APART else None
-
-
-def _named(kind: str, name: str) -> TableRow | None:
-    return _tables()[kind].get(name)
-
-
-@cache
-def _tables() -> Mapping[str, Mapping[str, TableRow]]:
-    """Return the rows of every size by its trade name, by kind."""
-
-    def rows(table: str, name: str) -> dict[str, TableRow]:
-        return {name.format(**row): row for row in references.table(f"wood/{table}").rows}
-
-    return {
-        "nail": {
-            **rows("nails_geometry", "{size} {type} nail"),
-            **rows("ring_shank_nails_geometry", "{size} ring-shank nail"),
-            **rows("collated_nails_geometry", "{size} nail"),
-        },
-        "wood screw": rows("wood_screws_geometry", "{gauge} wood screw"),
-        "deck screw": rows("deck_screws_geometry", "{size} deck screw"),
-        "lag screw": rows("lag_screws_geometry", "{size} lag screw"),
-        "bolt": rows("bolts_geometry", "{size} bolt"),
-        "carriage bolt": rows("carriage_bolts_geometry", "{size} carriage bolt"),
-        "staple": rows("staples_geometry", "{gauge} staple"),
-    }
-
-
-def _inches(row: TableRow, column: str) -> float | None:
-    """Return a field in m; None where the row has none."""
-    printed = row.get(column)
-    return float(printed) * units.factor("in") if printed else None
-
-
-def _unknown(words: Words) -> KeyError:
-    from difflib import get_close_matches  # noqa: PLC0415 - only where something is wrong
-
-    near: list[str] = []
-    if "sort" not in words.facts and words.facts.get("shank") != "ring":
-        of_kind = _tables().get(words.facts.get("kind", ""), {})
-        near = [name for name in of_kind if name.startswith(f"{words.designation} ")][:_SUGGESTED]
-    if not near:
-        near = get_close_matches(words.text.casefold(), fastener_names(), n=3, cutoff=0.4)
-    hint = f"; the nearest are {', '.join(map(repr, near))}" if near else ""
-    return KeyError(f"{words.text!r} is not a fastener known here{hint}")

@@ -8,7 +8,7 @@ from numpy.typing import NDArray
 from ...design.model import Design
 from ...design.on_ground import TOUCHING
 from ...design.placing import Body, about_z
-from ...design.shapes.shape import corners
+from ...design.shapes.hulls import corners
 from ...loads.actions import Actions
 from ...loads.given import GivenLoad
 from ...statics.contacts.graph import Graph

@@ -2,7 +2,7 @@
 
 from ...design.faults import Fault
 from ...design.model import Design, Part
-from ...design.shapes.shape import Moments
+from ...design.shapes.hulls import Moments
 from ...design.shapes.weight import Weight
 from ...materials import ballast
 from ...units.frozen import replace

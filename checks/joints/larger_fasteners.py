@@ -7,6 +7,7 @@ from math import ceil
 from ... import references
 from ...materials import fasteners
 from ...materials.fastener import Fastener
+from ...materials.fastener_sizes import fastener_names
 from ..judged.build_steps import INCH
 
 _MM = 0.001
@@ -86,7 +87,7 @@ def _nails(now: Fastener) -> Iterator[Fastener]:
     sort = next((word for word in _SORTS if word in now.name.casefold()), None)
     if sort is None:
         return
-    named = [name for name in fasteners.fastener_names() if sort in name and name.endswith("nail")]
+    named = [name for name in fastener_names() if sort in name and name.endswith("nail")]
     alike = [fasteners.find_fastener(name) for name in named]
     size = (now.length or 0.0, now.diameter)
     longer = [one for one in alike if one.length and (one.length, one.diameter) > size]

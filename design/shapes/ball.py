@@ -8,8 +8,9 @@ from shapely.geometry.base import BaseGeometry
 
 from ...units.arrays import Array
 from .forms import Form, Globe
+from .hulls import NO_HULLS, Hull, Moments, Sphere
 from .plans import Regular
-from .shape import NO_HULLS, Hull, Moments, SizedShape, Sphere
+from .shape import SizedShape
 
 
 class Ball(SizedShape, frozen=True):

@@ -9,9 +9,10 @@ from shapely.geometry.base import BaseGeometry
 from ...units.arrays import Array
 from ...units.frozen import ByValue, replace
 from .forms import Form, Post, Prism, Walls
+from .hulls import NO_HULLS, Hull, Moments
 from .plans import Regular, area_factor
 from .prism import prismatoid
-from .shape import ALONG_AXIS, NO_HULLS, Hull, Moments, Shape, SizedShape
+from .shape import ALONG_AXIS, Shape, SizedShape
 from .slopes import RoofFace, Skirt, faces_round
 
 

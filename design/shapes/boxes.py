@@ -9,9 +9,10 @@ from shapely.geometry.base import BaseGeometry
 from ...units.arrays import Array
 from ...units.frozen import ByValue, replace
 from .forms import Form, Post, Prism, Walls
+from .hulls import NO_HULLS, Hull, Moments
 from .plans import Rectangle
 from .prism import LevelSection, prismatoid
-from .shape import ALONG_AXIS, NO_HULLS, Hull, Moments, SizedShape
+from .shape import ALONG_AXIS, SizedShape
 from .slopes import RoofFace, Skirt, faces_of_a_hip
 
 _SIDES = frozenset({"front", "back", "left", "right"})

@@ -11,9 +11,10 @@ from shapely.geometry.base import BaseGeometry
 from ...units.arrays import Array
 from ...units.frozen import replace
 from .forms import Form, Leaf
+from .hulls import NO_HULLS, Hull, Moments
 from .plans import Rectangle
 from .prism import convex_pieces, standing_hulls, standing_prism
-from .shape import NO_HULLS, Hull, Moments, SizedShape, size_along
+from .shape import SizedShape, size_along
 
 Corners = tuple[tuple[float, float], ...]
 

@@ -6,7 +6,7 @@ import numpy as np
 
 from ...units.arrays import Array
 from ...units.frozen import ByIdentity
-from .shape import Disc, Hull, corners, rim
+from .hulls import Disc, Hull, corners, rim
 
 _STRAIGHT = 1.0e-9
 """Discs whose axes differ by less stand in one line."""

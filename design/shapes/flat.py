@@ -7,8 +7,9 @@ from shapely.geometry.base import BaseGeometry
 from ...units.arrays import Array
 from ...units.frozen import replace
 from .forms import Form, Leaf, Prism, Slab
+from .hulls import NO_HULLS, Hull, Moments
 from .plans import Plan, Rectangle, Regular, at_height
-from .shape import ALONG_AXIS, NO_HULLS, Hull, Moments, SizedShape, size_along
+from .shape import ALONG_AXIS, SizedShape, size_along
 
 
 class Plate(SizedShape, frozen=True):

@@ -10,8 +10,9 @@ from shapely import Polygon
 from ...units.arrays import Array
 from ...units.frozen import replace
 from .forms import Form, Ridge
+from .hulls import NO_HULLS, Hull, Moments
 from .prism import along_x, hulls_along_x
-from .shape import NO_HULLS, Hull, Moments, SizedShape
+from .shape import SizedShape
 from .slopes import OpenSlope, RidgedRoof, RoofFace, Skirt, faces_of_a_ridge
 
 

@@ -9,8 +9,9 @@ from shapely.geometry.base import BaseGeometry
 
 from ...units.arrays import Array
 from .forms import Bars, Form
+from .hulls import NO_HULLS, Hull, Moments
 from .plans import Plan, Rectangle, Regular, unit_corners
-from .shape import ALONG_AXIS, NO_HULLS, Hull, Moments, SizedShape
+from .shape import ALONG_AXIS, SizedShape
 
 _PIECES = 72
 """Straight pieces that stand for it where it is drawn, of the same area from above."""

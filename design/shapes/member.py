@@ -10,8 +10,9 @@ from shapely.geometry.base import BaseGeometry
 from ...units.arrays import Array
 from ...units.frozen import replace
 from .forms import Bars, Form, Post
+from .hulls import NO_HULLS, Disc, Hull, Moments
 from .plans import Plan, Rectangle, Regular
-from .shape import ALONG_AXIS, NO_HULLS, Disc, Hull, Moments, SizedShape
+from .shape import ALONG_AXIS, SizedShape
 
 _Point = tuple[float, float, float]
 

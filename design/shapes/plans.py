@@ -8,7 +8,7 @@ from shapely import Polygon
 
 from ...units.arrays import Array
 from ...units.frozen import ByValue
-from .shape import Disc
+from .hulls import Disc
 
 ROUND_CORNERS = 72
 

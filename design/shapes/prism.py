@@ -8,7 +8,7 @@ from shapely import Polygon
 from shapely.geometry.base import BaseGeometry
 
 from ...units.arrays import Array
-from .shape import Hull, Moments
+from .hulls import Hull, Moments
 
 
 def standing_prism(outline: BaseGeometry, thickness: float, solidity: float = 1.0) -> Moments:

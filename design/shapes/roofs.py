@@ -9,9 +9,10 @@ from shapely.geometry.base import BaseGeometry
 
 from ...units.arrays import Array
 from .forms import Form, Prism, Ridge
+from .hulls import NO_HULLS, Disc, Hull, Moments
 from .plans import Regular
 from .prism import along_x, hulls_along_x
-from .shape import NO_HULLS, Disc, Hull, Moments, SizedShape
+from .shape import SizedShape
 from .slopes import RidgedRoof, Roof, RoofFace, faces_of_a_cap, faces_of_an_arch
 
 ARC_STEPS = 64

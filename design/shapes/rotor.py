@@ -8,7 +8,8 @@ from shapely.geometry.base import BaseGeometry
 
 from ...units.arrays import Array
 from .forms import Form, Wheel
-from .shape import Hull, Moments, SizedShape
+from .hulls import Hull, Moments
+from .shape import SizedShape
 
 
 class Rotor(SizedShape, frozen=True):

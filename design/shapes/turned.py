@@ -12,8 +12,9 @@ from ...units.arrays import Array
 from ...units.frozen import replace
 from .bodies import Frustum, level
 from .forms import Form, Post, Prism
+from .hulls import Disc, Hull, Moments
 from .plans import Regular
-from .shape import ALONG_AXIS, Disc, Hull, Moments, SizedShape
+from .shape import ALONG_AXIS, SizedShape
 from .slopes import RoofFace, Skirt, faces_round
 
 

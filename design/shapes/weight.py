@@ -5,7 +5,8 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from .forms import Form, Mote
-from .shape import NO_HULLS, Hull, Moments, SizedShape
+from .hulls import NO_HULLS, Hull, Moments
+from .shape import SizedShape
 
 
 class Weight(SizedShape, frozen=True):

@@ -10,7 +10,8 @@ from ...design import plane
 from ...design.placing import Body
 from ...design.plane import Polygons
 from ...design.shapes.edges import FACETS, faces_of
-from ...design.shapes.shape import Disc, Hull, Shape, rim
+from ...design.shapes.hulls import Disc, Hull, rim
+from ...design.shapes.shape import Shape
 from ...units.arrays import Array
 from ...units.frozen import ByIdentity, kept_with
 

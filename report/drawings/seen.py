@@ -10,7 +10,8 @@ from shapely.geometry.base import BaseGeometry
 from ...design import plane
 from ...design.outlines import outlines
 from ...design.placing import Body
-from ...design.shapes.shape import Shape, corners
+from ...design.shapes.hulls import corners
+from ...design.shapes.shape import Shape
 from ...design.structure import Structure
 from ...loads.roofs.lids import from_above as filled_outline
 from ...units.arrays import Array

@@ -7,7 +7,7 @@ import numpy as np
 from ...design.model import Part
 from ...design.placing import Body
 from ...design.sections import section
-from ...design.shapes.shape import corners
+from ...design.shapes.hulls import corners
 from ...design.structure import Structure
 from ...materials import sheets
 from ...materials.stock import sheet_thicknesses

@@ -8,7 +8,8 @@ from shapely.geometry.base import BaseGeometry
 from ...design import plane
 from ...design.placing import Body
 from ...design.shapes.edges import ROUND_FROM, Edges, edges_of, faces_of
-from ...design.shapes.shape import Disc, Hull, Shape, rim
+from ...design.shapes.hulls import Disc, Hull, rim
+from ...design.shapes.shape import Shape
 from ...units.arrays import Array
 from ...units.frozen import ByIdentity, replace
 

@@ -17,7 +17,7 @@ from yardfast.cli import main
 from yardfast.cli.commands.new import default_file, file_of
 from yardfast.cli.starting.pieces import PIECE_KINDS, piece
 from yardfast.cli.starting.questions import given
-from yardfast.design.shapes.shape import corners
+from yardfast.design.shapes.hulls import corners
 from yardfast.design.structure import build_structure
 from yardfast.loads.wind.site import Site
 

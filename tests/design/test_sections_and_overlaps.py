@@ -16,9 +16,9 @@ from yardfast.design.shapes.bodies import Shell, Solid
 from yardfast.design.shapes.boxes import Box
 from yardfast.design.shapes.cone import Cone
 from yardfast.design.shapes.edges import edges_of
+from yardfast.design.shapes.hulls import Disc, Hull
 from yardfast.design.shapes.member import Member
 from yardfast.design.shapes.roofs import Dome, Vault
-from yardfast.design.shapes.shape import Disc, Hull
 from yardfast.design.structure import build_structure
 
 SHAPES = {

@@ -6,6 +6,7 @@ from hypothesis import strategies as st
 
 from yardfast import references
 from yardfast.materials import fasteners
+from yardfast.materials.fastener_sizes import fastener_names
 from yardfast.materials.fastener_words import read_words
 from yardfast.units.frozen import replace
 
@@ -151,7 +152,7 @@ def test_no_mix_of_the_trades_words_ends_in_another_error(text):
 
 
 def test_every_name_is_found_and_says_how_well_it_is_known():
-    names = fasteners.fastener_names()
+    names = fastener_names()
     assert len(names) == len(set(names)) > 90
     for name, found in zip(names, fasteners.all_fasteners(), strict=True):
         assert found == fasteners.find_fastener(name)

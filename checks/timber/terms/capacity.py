@@ -3,6 +3,7 @@
 from .... import units
 from ....materials import fasteners
 from ....materials.fastener import Fastener
+from ....materials.fastener_sizes import deck_screw_root
 from ....units.frozen import ByValue, replace
 
 
@@ -56,7 +57,7 @@ def as_known(fastener: Fastener) -> Fastener:
     except (KeyError, ValueError):
         return fastener
     length, sunk = fastener.length, fastener.countersink
-    root = fasteners.deck_screw_root(fastener.diameter)
+    root = deck_screw_root(fastener.diameter)
     return replace(
         fastener,
         bending_yield=alike.bending_yield,
