@@ -72,8 +72,10 @@ def run(arguments: Namespace) -> int:
 
 def test_a_command_takes_a_row_and_a_file(tmp_path):
     copy = house(tmp_path)
-    row = '    "lift": _Command("how heavy it is to lift", "crate.toml", "lift", (_FILE,)),\n'
-    changed(copy / "cli/parser.py", [('    "verify": _Command(', f'{row}    "verify": _Command(')])
+    row = '    "lift": Command("how heavy it is to lift", "crate.toml", "lift", (_FILE,)),\n'
+    changed(
+        copy / "cli/command_table.py", [('    "verify": Command(', f'{row}    "verify": Command(')]
+    )
     (copy / "cli/commands/lift.py").write_text(COMMAND, encoding="utf-8")
     assert "how heavy it is to lift" in ran(tmp_path, "-m", "yardfast", "--help").stdout
     (tmp_path / "crate.toml").write_text(CRATE.replace("30 in", "9 in"))

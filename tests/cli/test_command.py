@@ -10,7 +10,7 @@ import pytest
 import verdict_designs
 
 from yardfast.cli import main
-from yardfast.cli.parser import COMMANDS
+from yardfast.cli.command_table import COMMANDS
 
 
 @pytest.fixture
