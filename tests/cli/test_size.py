@@ -320,6 +320,17 @@ def test_nothing_is_written_where_nothing_is_needed_or_nothing_helps(folder, cap
     assert not (folder / "new.toml").exists()
 
 
+@pytest.mark.parametrize(
+    ("units", "most"), [("imperial", "even under 5,000 lb"), ("metric", "even under 2,266 kg")]
+)
+def test_why_nothing_helps_is_told_in_the_units_of_the_file(folder, capsys, units, most):
+    text = HOPELESS.replace("units = 'imperial'", f"units = '{units}'")
+    assert f"units = '{units}'" in text
+    (folder / "hopeless.toml").write_text(text, encoding="utf-8")
+    _, out, _ = said(capsys, "hopeless.toml", "--write", "new.toml", "--remedy", "ballast")
+    assert most in " ".join(out.split())
+
+
 def test_what_is_written_but_fails_is_said_to_fail(folder, capsys, monkeypatch):
     def unchanged(old: Design, new: Design, folder: Path) -> str:
         return old.text
