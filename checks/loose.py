@@ -17,7 +17,8 @@ from ..loads.exposed import Bare, Exposed, expose
 from ..loads.given import GivenLoad
 from ..materials.grounds import Ground
 from ..materials.surfaces import surface
-from ..statics.contacts.graph import Edge, Graph
+from ..statics.contacts.edge import Edge
+from ..statics.contacts.graph import Graph
 from ..units.frozen import ByIdentity, replace
 from .acting.borne import Borne, as_actions, borne_by
 from .acting.given_loads import both_at_once, one_at_a_time, summed

@@ -3,7 +3,7 @@
 import numpy as np
 
 from ..statics.buckling import stands_times
-from ..statics.contacts.graph import swings
+from ..statics.contacts.edges_found import swings
 from ..statics.model import Forces
 from ..statics.stiffness import SWAYS, stiffness_rule
 from ..units.arrays import Array, first_greatest, where_greatest

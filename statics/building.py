@@ -9,7 +9,8 @@ from ..design.structure import Structure
 from ..units.arrays import Array, distinct
 from .bars import Bar, body_bars
 from .contacts.bed import COARSE_BED
-from .contacts.graph import Edge, swings
+from .contacts.edge import Edge
+from .contacts.edges_found import swings
 from .frame import Beams, end_forces
 from .model import Model
 from .stiffness import SOIL

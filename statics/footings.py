@@ -8,7 +8,8 @@ from ..design.placing import Body
 from ..design.sections import section
 from ..units.arrays import Array
 from ..units.frozen import ByIdentity
-from .contacts.graph import GROUND, Graph, Holds
+from .contacts.edge import GROUND, Holds
+from .contacts.graph import Graph
 from .stiffness import stiffness_rule
 from .tie import Footing, stood
 

@@ -8,7 +8,7 @@ from ... import references
 from ...design.outlines import round_in_plan
 from ...design.structure import Structure
 from ...loads.given import GivenLoad
-from ...statics.contacts.graph import swings
+from ...statics.contacts.edges_found import swings
 from ...units.arrays import Array
 from ..timber.books import book_of
 

@@ -8,8 +8,9 @@ from numpy.typing import NDArray
 
 from ... import materials
 from ...design.structure import Structure
+from ...statics.contacts.edge import GROUND
 from ...statics.contacts.face import Face
-from ...statics.contacts.graph import GROUND, Graph
+from ...statics.contacts.graph import Graph
 from ...statics.stiffness import (
     AXIAL,
     LATERAL,

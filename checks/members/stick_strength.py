@@ -15,7 +15,8 @@ from ...loads.combinations import FACTORED
 from ...materials.metal import Metal
 from ...statics.bars import Bar, slender_pieces
 from ...statics.buckling import critical
-from ...statics.contacts.graph import GROUND, Edge, Graph, Holds
+from ...statics.contacts.edge import GROUND, Edge, Holds
+from ...statics.contacts.graph import Graph
 from ...statics.model import Forces, SectionForces
 from ...statics.stiffness import SOFT
 from ...units.arrays import Array, Integers, distinct, first_greatest, to_rank, where_greatest

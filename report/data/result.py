@@ -5,104 +5,39 @@ import zlib
 from collections.abc import Callable
 from copy import deepcopy
 from functools import cached_property
-from math import isfinite
 from typing import Any
 
 from ... import units
 from ...checks.examination import Examination, examine
-from ...checks.joints.joint_check import JointFound
-from ...checks.judged.judging import Check
-from ...checks.members.member_check import MemberStrength
 from ...checks.stated.assumed import assumed
 from ...checks.stated.cautions import cautions_of
 from ...checks.stated.from_memory import from_memory
-from ...checks.stated.governed import governed
 from ...design.model import Design
 from ...units import Quantity
-from ...units.frozen import ByIdentity, ByValue
+from ...units.frozen import ByIdentity
 from ..advice.verdict_words import why_sentence
 from ..told.assumptions import assumptions
 from ..told.cautions import cautions
-from ..told.check_notes import notes_said
 from ..told.facts import facts_of
 from ..told.not_checked import not_checked
 from ..told.unverified import unverified
 from ..wording.amounts import Amounts
 from ..wording.fingerprint import fingerprint
+from .result_parts import (
+    ResultCheck,
+    ResultJoint,
+    ResultLimits,
+    ResultMember,
+    ResultVerdict,
+    result_check,
+    result_joint,
+    result_member,
+)
 from .result_record import result_record
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from ..screens.folder import FolderRow
-
-_UNITS = {"N*m": "newton*meter", "N": "newton", "Pa": "pascal", "m": "meter"}
-
-
-class ResultCheck(ByValue, frozen=True):
-    """One check as a program reads it; a demand without bound is None."""
-
-    name: str
-    demand: Quantity | None
-    capacity: Quantity | None
-    utilization: float | None
-    passes: bool
-    direction: Quantity | None
-    source: str
-    notes: tuple[str, ...]
-
-
-class ResultLimits(ByValue, frozen=True):
-    """The gusts and the push that tip or slide it, without anchors; None above 150 m/s."""
-
-    tipping_gust: Quantity | None
-    sliding_gust: Quantity | None
-    tipping_gust_low: Quantity | None
-    tipping_gust_high: Quantity | None
-    forecast_tipping_gust: Quantity | None
-    forecast_sliding_gust: Quantity | None
-    act_forecast_gust: Quantity | None
-    push: Quantity
-
-
-class ResultVerdict(ByValue, frozen=True):
-    """The verdict: its ``word`` (one list for every screen and page) and ``why``, a sentence.
-
-    ``mend`` names the failing checks that no holding down mends, the worst first; ``unfastened``
-    the parts of which the file does not say how they are fastened; ``not_looked_at`` the topics.
-    ``act`` is the forecast gust at which to act, untied; None above 150 m/s.
-    """
-
-    word: str
-    why: str
-    act: Quantity | None
-    mend: tuple[str, ...]
-    unfastened: tuple[str, ...]
-    not_looked_at: tuple[str, ...]
-
-
-class ResultJoint(ByValue, frozen=True):
-    """A joint: what the fastener that is used most is pulled and pushed by, and what it holds."""
-
-    name: str
-    of: str
-    to: str
-    fastener: str
-    count: int
-    tension: Quantity
-    shear: Quantity | None
-    utilization: float | None
-    passes: bool
-
-
-class ResultMember(ByValue, frozen=True):
-    """The strength of a part: as what it was judged, what governs, how far it bends in wind."""
-
-    part: str
-    role: str
-    governs: str
-    deflection: Quantity
-    utilization: float | None
-    passes: bool
 
 
 class Kept(ByIdentity, frozen=True):
@@ -216,7 +151,8 @@ class Result:
     def checks(self) -> tuple[ResultCheck, ...]:
         """Return every check."""
         return tuple(
-            _check(self.examination, check, self._amounts) for check in self.examination.checks
+            result_check(self.examination, check, self._amounts)
+            for check in self.examination.checks
         )
 
     @cached_property
@@ -235,12 +171,12 @@ class Result:
     @cached_property
     def joints(self) -> tuple[ResultJoint, ...]:
         """Return every joint that the file names."""
-        return tuple(_joint(one) for one in self.examination.joints)
+        return tuple(result_joint(one) for one in self.examination.joints)
 
     @cached_property
     def members(self) -> tuple[ResultMember, ...]:
         """Return the strength of every part that was judged."""
-        return tuple(_judged(one) for one in self.examination.members.judged)
+        return tuple(result_member(one) for one in self.examination.members.judged)
 
     @cached_property
     def limits(self) -> ResultLimits:
@@ -290,50 +226,6 @@ class Result:
 def _unpacked(packed: bytes) -> Result:
     """Return the result of what `Result.__reduce__` packed."""
     return Result(pickle.loads(zlib.decompress(packed)))
-
-
-def _check(examination: Examination, check: Check, amounts: Amounts) -> ResultCheck:
-    return ResultCheck(
-        name=check.name,
-        demand=_measured(check.demand, check.unit),
-        capacity=_measured(check.capacity, check.unit),
-        utilization=check.utilization,
-        passes=check.passes,
-        direction=None
-        if check.direction_deg is None
-        else units.registry().Quantity(check.direction_deg, "degree"),
-        source=check.source,
-        notes=notes_said(governed(examination, check), amounts),
-    )
-
-
-def _joint(one: JointFound) -> ResultJoint:
-    return ResultJoint(
-        name=one.row.name,
-        of=one.row.of,
-        to=one.row.to,
-        fastener=one.row.fastener.name,
-        count=one.row.count,
-        tension=units.quantity(one.tension, "force"),
-        shear=units.quantity(one.shear, "force") if isfinite(one.shear) else None,
-        utilization=one.check.utilization,
-        passes=one.check.passes,
-    )
-
-
-def _judged(one: MemberStrength) -> ResultMember:
-    return ResultMember(
-        part=one.name,
-        role=one.role,
-        governs=one.governs,
-        deflection=units.quantity(one.deflection, "length"),
-        utilization=one.check.utilization,
-        passes=one.check.passes,
-    )
-
-
-def _measured(value: float, unit: str) -> Quantity | None:
-    return units.registry().Quantity(value, _UNITS[unit]) if isfinite(value) else None
 
 
 def _speed(value: float | None) -> Quantity | None:

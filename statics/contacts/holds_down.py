@@ -16,8 +16,8 @@ from ...units import plain
 from ...units.arrays import Array, distinct
 from ...units.frozen import ByIdentity, kept_with, replace
 from ..tables.anchor_table import AnchorRow, BallastRow, GuyRow
+from .edges_found import swings
 from .fit import ANCHOR_LEFT, CARRIED_ACROSS, FIT, HEAD_REACH
-from .graph import swings
 from .unsupported import shown_length
 
 _THROUGH = ("washer",)

@@ -13,8 +13,9 @@ from ...materials import sheets
 from ...materials.stock import sheet_thicknesses
 from ...units.frozen import ByValue
 from ..tables.anchor_table import BallastRow
+from .edges_found import swings
 from .fit import DENSEST, IN_BULK, LIES_DEEP, ON_END, OUT_OF_PROPORTION, SAME_SPACE
-from .graph import Graph, swings
+from .graph import Graph
 from .unsupported import shown_length
 
 _SECTIONS = 8

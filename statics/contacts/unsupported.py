@@ -8,8 +8,10 @@ from ...design.structure import Structure
 from ...design.touching import gap
 from ...units import INCH
 from ..tables.joint_table import JointRow
+from .edge import Holds
+from .edges_found import swings
 from .fit import FIT
-from .graph import Graph, Holds, swings
+from .graph import Graph
 
 
 def unsupported(graph: Graph) -> tuple[Fault, ...]:

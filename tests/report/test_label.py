@@ -270,7 +270,7 @@ def test_anchors_of_the_design_are_named_else_those_that_would_do():
     assert "110 mph" in short
     choice, stakes = HARBOUR.anchors, HARBOUR.remedies.stakes
     assert choice is not None
-    assert choice.count == len(stakes.points) == 4
+    assert len(choice.held.points) == len(stakes.points) == 4
     pull = 5 * -(-2.0 * stakes.pull / 4.4482216152605 // 5)
     what = choice.row.kind.replace("stake", "stakes")
     said = f"With four {what}, in the middle of every other side, each proved in your soil"

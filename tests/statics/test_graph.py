@@ -28,7 +28,8 @@ from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.shapes.rotor import Rotor
 from yardfast.design.shapes.weight import Weight
 from yardfast.design.structure import build_structure
-from yardfast.statics.contacts.graph import GROUND, Holds, graph_of
+from yardfast.statics.contacts.edge import GROUND, Holds
+from yardfast.statics.contacts.graph import graph_of
 from yardfast.statics.contacts.look_again import look_again
 from yardfast.statics.contacts.unsupported import unsupported
 from yardfast.units.frozen import replace

@@ -11,8 +11,8 @@ from yardfast.design.shapes.flat import Frame, Plate
 from yardfast.design.shapes.plans import Rectangle, Regular
 from yardfast.design.structure import build_structure
 from yardfast.statics.building import model_of
+from yardfast.statics.contacts.edge import Edge, Holds
 from yardfast.statics.contacts.face import Face
-from yardfast.statics.contacts.graph import Edge, Holds
 from yardfast.statics.model import on_uneven_ground
 from yardfast.statics.stiffness import AXIAL, LATERAL
 from yardfast.statics.tie import Tie, share_of, stood

@@ -10,7 +10,7 @@ from pathlib import Path
 
 import yardfast as yf
 from yardfast.checks.timber.nds.public import Lateral
-from yardfast.report.data import result
+from yardfast.report.data import result_parts
 from yardfast.report.screens.sizes import ResultRemedy
 
 PAGE = Path(__file__).resolve().parents[2] / "examples" / "PYTHON.md"
@@ -36,11 +36,11 @@ CALLS = (
 )
 KINDS = ("Design", "Result", "Sizes", "DesignError", "Fault", "UnitError")
 HELD = (
-    result.ResultVerdict,
-    result.ResultCheck,
-    result.ResultLimits,
-    result.ResultJoint,
-    result.ResultMember,
+    result_parts.ResultVerdict,
+    result_parts.ResultCheck,
+    result_parts.ResultLimits,
+    result_parts.ResultJoint,
+    result_parts.ResultMember,
     ResultRemedy,
     Lateral,
 )
