@@ -160,10 +160,12 @@ def test_a_book_of_timber_takes_a_folder_and_its_name_twice(tmp_path):
         timber / "books.py",
         [
             (
-                "from .nds.standard import NDS_BOOK\n",
-                "from .nds.standard import NDS_BOOK\nfrom .quay.standard import QUAY_BOOK\n",
+                "BOOKS: Mapping",
+                "def _quay() -> TimberBook:\n"
+                "    from .quay.standard import QUAY_BOOK\n\n"
+                "    return QUAY_BOOK\n\n\nBOOKS: Mapping",
             ),
-            ("(NDS_BOOK, EN1995_BOOK)", "(NDS_BOOK, EN1995_BOOK, QUAY_BOOK)"),
+            ("EN1995: _en1995}", 'EN1995: _en1995, "quay": _quay}'),
         ],
     )
     changed(copy / "loads/combinations.py", [("(NDS, EN1995)\n", '(NDS, EN1995, "quay")\n')])

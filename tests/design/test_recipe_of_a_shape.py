@@ -15,8 +15,9 @@ import numpy as np
 from shapely.geometry.base import BaseGeometry
 
 from .forms import Form, Prism
+from .hulls import NO_HULLS, Disc, Hull, Moments
 from .plans import Regular
-from .shape import NO_HULLS, Disc, Hull, Moments, SizedShape
+from .shape import SizedShape
 
 
 class Drum(SizedShape, frozen=True):
@@ -73,7 +74,7 @@ def build_drum(row: Row) -> Shape | None:
 '''
 
 IN_KEYS = (
-    ("from .member_build", "from .drum_build import build_drum\nfrom .member_build"),
+    ("from .roof_builds", "from .drum_build import build_drum\nfrom .roof_builds"),
     ("from ..shapes.flat import", "from ..shapes.drum import Drum\nfrom ..shapes.flat import"),
     (
         '    "weight": ',
